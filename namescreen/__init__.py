@@ -1,0 +1,64 @@
+"""namescreen: brainstorm product names and screen them against existing marks.
+
+A screening aid, not legal clearance. The names below are the public API; they are imported on first use, so
+that `import namescreen` costs next to nothing.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+__version__ = "0.1.0"
+
+if TYPE_CHECKING:
+    from .brief import Brief as Brief
+    from .brief import load_brief as load_brief
+    from .closeness import Closeness as Closeness
+    from .closeness import compare as compare
+    from .errors import DataError as DataError
+    from .errors import InputError as InputError
+    from .errors import Interrupted as Interrupted
+    from .errors import NamescreenError as NamescreenError
+    from .generation import Blend as Blend
+    from .generation import Candidate as Candidate
+    from .generation import blends as blends
+    from .generation import brainstorm as brainstorm
+    from .goods import Distinctiveness as Distinctiveness
+    from .goods import distinctiveness as distinctiveness
+    from .outcome import NotChecked as NotChecked
+    from .readings import Reading as Reading
+    from .readings import readings as readings
+    from .register import Mark as Mark
+    from .register import Register as Register
+    from .register import read_register as read_register
+    from .screening import Screening as Screening
+    from .screening import screen as screen
+
+_HOMES = {
+    "Blend": "generation", "Brief": "brief", "Candidate": "generation", "Closeness": "closeness",
+    "DataError": "errors", "Distinctiveness": "goods", "InputError": "errors", "Interrupted": "errors",
+    "Mark": "register", "NamescreenError": "errors", "NotChecked": "outcome", "Reading": "readings",
+    "Register": "register", "Screening": "screening", "blends": "generation", "brainstorm": "generation",
+    "compare": "closeness", "distinctiveness": "goods", "load_brief": "brief", "read_register": "register",
+    "readings": "readings", "screen": "screening",
+}  # fmt: skip
+
+__all__ = [
+    "Blend", "Brief", "Candidate", "Closeness", "DataError", "Distinctiveness", "InputError", "Interrupted",
+    "Mark", "NamescreenError", "NotChecked", "Reading", "Register", "Screening", "__version__", "blends",
+    "brainstorm", "compare", "distinctiveness", "load_brief", "read_register", "readings", "screen",
+]  # fmt: skip
+
+
+def __getattr__(name: str) -> object:
+    if name not in _HOMES:
+        raise AttributeError(f"module 'namescreen' has no attribute {name!r}")
+    value: object = getattr(import_module(f".{_HOMES[name]}", __name__), name)
+    # A function may share its module's name (readings): the function is the public one.
+    globals()[name] = value
+    return value
+
+
+def __dir__() -> list[str]:
+    return sorted(__all__)

@@ -1,0 +1,21 @@
+"""A check that could not be made is a value of its own, never 0 and never None."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+__all__ = ["DISCLAIMER", "NotChecked"]
+
+DISCLAIMER = "Screening aid, not legal clearance: ask your trade mark office and a qualified adviser."
+"""Said wherever a score shows."""
+
+
+@dataclass(frozen=True, slots=True)
+class NotChecked:
+    """A check that was not made: which one, and why, in words that follow 'not checked, because'."""
+
+    check: str
+    because: str
+
+    def __str__(self) -> str:
+        return f"{self.check}: not checked, because {self.because}"

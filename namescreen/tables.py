@@ -1,0 +1,145 @@
+"""Shipped tables: sorted text files that open at once and answer by binary search.
+
+A table is UTF-8 text, one `key<TAB>value` line an entry, sorted by the bytes of the key, keys unique,
+after one header line
+
+    #namescreen-table 1 NAME rows=N sha256=HEX
+
+where HEX is the digest of everything after the header. The file is mapped, not read, so opening costs
+the same for ten rows as for a million, and a look-up touches about log2(size) places.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import mmap
+import os
+import tempfile
+from collections.abc import Iterable, Iterator
+from functools import cache
+from pathlib import Path
+
+from .errors import DataError
+
+__all__ = ["Table", "open_table", "table_bytes", "wordlists_folder", "write_whole"]
+
+_FORMAT = b"#namescreen-table 1 "
+_REMEDY = "Install namescreen again; to rebuild the tables from their sources, see wordlists/SOURCES.md"
+
+
+def wordlists_folder() -> Path:
+    """The folder of the shipped tables: inside the installed package, or beside it in a checkout."""
+    inside = Path(__file__).parent / "wordlists"
+    return inside if inside.is_dir() else Path(__file__).parent.parent / "wordlists"
+
+
+class Table:
+    """A read-only mapping from text to text over one sorted file.
+
+    Raises `DataError` if the file is missing, or is not a table of this format.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        try:
+            with path.open("rb") as file:
+                self._map = mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ)
+        except (OSError, ValueError) as error:
+            raise DataError(path, f"cannot be opened ({error})", _REMEDY) from error
+        end = self._map.find(b"\n")
+        head = self._map[: max(end, 0)]
+        if not head.startswith(_FORMAT):
+            raise DataError(path, "is not a table this version reads", _REMEDY)
+        fields = dict(part.split("=", 1) for part in head.decode().split() if "=" in part)
+        self._start = end + 1
+        self._rows = int(fields["rows"])
+        self._sha256 = fields["sha256"]
+
+    def __len__(self) -> int:
+        return self._rows
+
+    def __contains__(self, key: str) -> bool:
+        return self.get(key) is not None
+
+    def get(self, key: str) -> str | None:
+        """The value stored under `key`, or None if there is none."""
+        wanted = key.encode()
+        at = self._seek(wanted)
+        found, tab, value = self._line(at).partition(b"\t")
+        return value.decode() if tab and found == wanted else None
+
+    def starting(self, prefix: str) -> Iterator[tuple[str, str]]:
+        """Every (key, value) whose key starts with `prefix`, in order."""
+        wanted = prefix.encode()
+        at = self._seek(wanted)
+        while at < len(self._map):
+            line = self._line(at)
+            if not line.startswith(wanted):
+                return
+            key, _, value = line.partition(b"\t")
+            yield key.decode(), value.decode()
+            at += len(line) + 1
+
+    def items(self) -> Iterator[tuple[str, str]]:
+        """Every (key, value), in order."""
+        return self.starting("")
+
+    def verify(self) -> None:
+        """Compare the digest in the header with the contents; raises `DataError` if they differ."""
+        if hashlib.sha256(self._map[self._start :]).hexdigest() != self._sha256:
+            raise DataError(self.path, "is damaged: its contents do not match its checksum", _REMEDY)
+
+    def _line(self, at: int) -> bytes:
+        end = self._map.find(b"\n", at)
+        return self._map[at : end if end >= 0 else len(self._map)]
+
+    def _seek(self, wanted: bytes) -> int:
+        """The offset of the first line whose key is not below `wanted`."""
+        low, high = self._start, len(self._map)
+        while low < high:
+            middle = (low + high) // 2
+            at = self._map.rfind(b"\n", self._start - 1, middle) + 1
+            line = self._line(at)
+            if line.partition(b"\t")[0] < wanted:
+                low = at + len(line) + 1
+            else:
+                high = at
+        return low
+
+
+@cache
+def open_table(name: str) -> Table:
+    """The shipped table `name`, for instance ``open_table("pronunciations.tsv")``; opened once a process."""
+    return Table(wordlists_folder() / name)
+
+
+def table_bytes(name: str, entries: Iterable[tuple[str, str]]) -> bytes:
+    """The file contents of a table with these entries; equal entries give equal bytes.
+
+    Raises ValueError if a key stands twice or a tab or line break would break the format.
+    """
+    rows = sorted((key.encode(), value.encode()) for key, value in entries)
+    for one, next_one in zip(rows, rows[1:], strict=False):
+        if one[0] == next_one[0]:
+            raise ValueError(f"key {one[0].decode()!r} stands twice in table {name}")
+    for key, value in rows:
+        if b"\t" in key or b"\n" in key or b"\n" in value or b"\r" in key + value:
+            raise ValueError(f"entry {key.decode()!r} of table {name} holds a tab or line break")
+    body = b"".join(key + b"\t" + value + b"\n" for key, value in rows)
+    digest = hashlib.sha256(body).hexdigest()
+    return _FORMAT + f"{name} rows={len(rows)} sha256={digest}\n".encode() + body
+
+
+def write_whole(path: Path, contents: bytes) -> None:
+    """Write `contents` beside `path`, then rename: a reader sees the old file or the new, never a part."""
+    handle, beside = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(contents)
+            file.flush()
+            os.fsync(file.fileno())
+        Path(beside).chmod(0o644)
+        Path(beside).replace(path)
+    except BaseException:
+        Path(beside).unlink(missing_ok=True)
+        raise
