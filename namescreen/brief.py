@@ -61,9 +61,9 @@ class Costs:
 class Brief:
     """A naming brief. Everything may be empty, which means: not stated.
 
-    `classes` are Nice classes, ascending; `markets` ISO 3166-1 codes; `languages` BCP 47 tags; `endings` domain
-    endings without a leading dot; lengths count letters. `marks` and `shortlist_file` are paths as they can be
-    opened; `source` is the file the brief was read from.
+    `classes` are Nice classes, ascending; `markets` ISO 3166-1 codes; `languages` BCP 47 tags; `endings`
+    domain endings without a leading dot; lengths count letters. `marks` and `shortlist_file` are paths as
+    they can be opened; `source` is the file the brief was read from.
     """
 
     product: str = ""
@@ -122,7 +122,9 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
     try:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        found = re.fullmatch(r"(.*?)(?: \(at (?:line (\d+), column \d+|end of document)\))?", str(error), re.DOTALL)
+        found = re.fullmatch(
+            r"(.*?)(?: \(at (?:line (\d+), column \d+|end of document)\))?", str(error), re.DOTALL
+        )
         what = found[1] if found else str(error)
         line = int(found[2]) if found and found[2] else text.count("\n") + 1
         remedy = "Texts stand in quotes, lists in [ ], and each key once"
@@ -136,7 +138,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
     return brief
 
 
-class _Wrong(Exception):
+class _WrongError(Exception):
     """What is wrong with one value, and the remedy."""
 
     def __init__(self, what: str, remedy: str) -> None:
@@ -145,7 +147,7 @@ class _Wrong(Exception):
 
 
 _Read = Callable[["_Checker", Any, Place], Any]
-"""How the value of a key is read: takes the checker, the TOML value and its place; raises `_Wrong`."""
+"""How the value of a key is read: takes the checker, the TOML value and its place; raises `_WrongError`."""
 
 
 class _Checker:
@@ -156,7 +158,9 @@ class _Checker:
         self.problems: list[Problem] = []
 
     def wrong(self, place: Place, what: str, remedy: str) -> None:
-        line = next((self.lines[place[:n]] for n in range(len(place), 0, -1) if place[:n] in self.lines), None)
+        line = next(
+            (self.lines[place[:n]] for n in range(len(place), 0, -1) if place[:n] in self.lines), None
+        )
         self.problems.append(Problem(what, remedy, self.source, line, _key(place)))
 
     def table(self, data: Mapping[str, Any], known: Mapping[str, _Read], place: Place) -> dict[str, Any]:
@@ -166,7 +170,7 @@ class _Checker:
                 with_place = (*place, key)
                 try:
                     values[key] = known[key](self, value, with_place)
-                except _Wrong as wrong:
+                except _WrongError as wrong:
                     self.wrong(with_place, wrong.what, wrong.remedy)
             else:
                 self.wrong((*place, key), "is not a key of the brief", _instead(key, known, place))
@@ -185,7 +189,9 @@ class _Checker:
         for number, concept in enumerate(brief.concepts):
             if concept.word.casefold() in avoided:
                 self.wrong(
-                    ("concepts", number), f"{concept.word!r} is also a word to avoid", "Take it out of one of the lists"
+                    ("concepts", number),
+                    f"{concept.word!r} is also a word to avoid",
+                    "Take it out of one of the lists",
                 )
 
 
@@ -205,7 +211,10 @@ def _key(place: Place) -> str:
     """`place` as a reader of the file would say it: costs.items, item 2, figure."""
     text = ""
     for part in place:
-        text += f", item {part + 1}" if isinstance(part, int) else f"{', ' if ', item' in text else '.'}{part}"
+        if isinstance(part, int):
+            text += f", item {part + 1}"
+        else:
+            text += f"{', ' if 'item' in text else '.'}{part}"
     return text.lstrip(".")
 
 
@@ -219,25 +228,25 @@ def _shown(value: object) -> str:
 
 def _text(_: _Checker, value: Any, place: Place) -> str:
     if not isinstance(value, str):
-        raise _Wrong(f"must be a text, not {_shown(value)}", f'Write it in quotes: {place[-1]} = "..."')
+        raise _WrongError(f"must be a text, not {_shown(value)}", f'Write it in quotes: {place[-1]} = "..."')
     return " ".join(value.split())
 
 
 def _word(checker: _Checker, value: Any, place: Place) -> str:
     if not isinstance(value, str):
-        raise _Wrong(f"must be a text, not {_shown(value)}", "Write it in quotes")
+        raise _WrongError(f"must be a text, not {_shown(value)}", "Write it in quotes")
     text = " ".join(value.split())
     if not text:
-        raise _Wrong("is empty", "Write a word, or take the item out")
+        raise _WrongError("is empty", "Write a word, or take the item out")
     return text
 
 
 def _whole(least: int, most: int) -> _Read:
     def read(_: _Checker, value: Any, place: Place) -> int:
         if not isinstance(value, int) or isinstance(value, bool):
-            raise _Wrong(f"must be a whole number, not {_shown(value)}", "Write it without quotes")
+            raise _WrongError(f"must be a whole number, not {_shown(value)}", "Write it without quotes")
         if not least <= value <= most:
-            raise _Wrong(f"must be from {least} to {most}, not {value}", "Correct the number")
+            raise _WrongError(f"must be from {least} to {most}, not {value}", "Correct the number")
         return value
 
     return read
@@ -245,9 +254,11 @@ def _whole(least: int, most: int) -> _Read:
 
 def _amount(_: _Checker, value: Any, place: Place) -> float:
     if isinstance(value, bool) or not isinstance(value, int | float):
-        raise _Wrong(f"must be a number, not {_shown(value)}", "Write it without quotes and without a currency sign")
+        raise _WrongError(
+            f"must be a number, not {_shown(value)}", "Write it without quotes and without a currency sign"
+        )
     if not math.isfinite(value) or value < 0:
-        raise _Wrong(f"must be 0 or more, not {value}", "Correct the number")
+        raise _WrongError(f"must be 0 or more, not {value}", "Correct the number")
     return float(value)
 
 
@@ -259,18 +270,22 @@ def _day(_: _Checker, value: Any, place: Place) -> datetime.date:
     try:
         return datetime.date.fromisoformat(value)
     except (TypeError, ValueError):
-        raise _Wrong(f"must be a date, not {_shown(value)}", "Write it as year-month-day: 2026-05-31") from None
+        raise _WrongError(
+            f"must be a date, not {_shown(value)}", "Write it as year-month-day: 2026-05-31"
+        ) from None
 
 
 def _list_of(one: _Read) -> _Read:
     def read(checker: _Checker, value: Any, place: Place) -> tuple[Any, ...]:
         if not isinstance(value, list):
-            raise _Wrong(f"must be a list, not {_shown(value)}", f"Write it in brackets: {place[-1]} = [...]")
+            raise _WrongError(
+                f"must be a list, not {_shown(value)}", f"Write it in brackets: {place[-1]} = [...]"
+            )
         values = []
         for number, item in enumerate(value):
             try:
                 values.append(one(checker, item, (*place, number)))
-            except _Wrong as wrong:
+            except _WrongError as wrong:
                 checker.wrong((*place, number), wrong.what, wrong.remedy)
         return tuple(dict.fromkeys(values))
 
@@ -283,7 +298,7 @@ def _matching(pattern: str, what: str, remedy: str, change: Callable[[str], str]
     def read(checker: _Checker, value: Any, place: Place) -> str:
         text = change(_word(checker, value, place))
         if not compiled.fullmatch(text):
-            raise _Wrong(f"{_shown(value)} is not {what}", remedy)
+            raise _WrongError(f"{_shown(value)} is not {what}", remedy)
         return text
 
     return read
@@ -292,7 +307,9 @@ def _matching(pattern: str, what: str, remedy: str, change: Callable[[str], str]
 def _table_of(known: Mapping[str, _Read], name: str) -> _Read:
     def read(checker: _Checker, value: Any, place: Place) -> dict[str, Any]:
         if not isinstance(value, dict):
-            raise _Wrong(f"must be a table, not {_shown(value)}", f"Write its keys below a line [{name}]")
+            raise _WrongError(
+                f"must be a table, not {_shown(value)}", f"Write its keys below a line [{name}]"
+            )
         return checker.table(value, known, place)
 
     return read
@@ -305,7 +322,9 @@ def _weights(*names: str) -> _Read:
 def _any_weights(checker: _Checker, value: Any, place: Place) -> dict[str, float]:
     """Weights whose names another room defines; that room says which it knows."""
     if not isinstance(value, dict):
-        raise _Wrong(f"must be a table, not {_shown(value)}", "Write its keys below a line [weights.ranking]")
+        raise _WrongError(
+            f"must be a table, not {_shown(value)}", "Write its keys below a line [weights.ranking]"
+        )
     return checker.table(value, dict.fromkeys(value, _amount), place)
 
 
@@ -313,21 +332,22 @@ def _concept(checker: _Checker, value: Any, place: Place) -> Concept:
     if isinstance(value, dict):
         found = checker.table(value, {"word": _word, "senses": _list_of(_word)}, place)
         if "word" not in found:
-            raise _Wrong("has no `word`", 'Write { word = "spring", senses = ["season"] }')
+            raise _WrongError("has no `word`", 'Write { word = "spring", senses = ["season"] }')
         return Concept(found["word"], found.get("senses", ()))
     if not isinstance(value, str):
-        raise _Wrong(
-            f"must be a word, not {_shown(value)}", 'Write "herb", or { word = "spring", senses = ["season"] }'
+        raise _WrongError(
+            f"must be a word, not {_shown(value)}",
+            'Write "herb", or { word = "spring", senses = ["season"] }',
         )
     return Concept(_word(checker, value, place))
 
 
 def _country(checker: _Checker, value: Any, place: Place) -> str:
-    code: str = _matching("[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB", str.upper)(
-        checker, value, place
-    )
+    code: str = _matching(
+        "[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB", str.upper
+    )(checker, value, place)
     if code == "UK":
-        raise _Wrong("'UK' is not a country code", "The code of the United Kingdom is GB")
+        raise _WrongError("'UK' is not a country code", "The code of the United Kingdom is GB")
     return code
 
 
@@ -339,14 +359,16 @@ def _shortlist(checker: _Checker, value: Any, place: Place) -> Path | tuple[str,
     if isinstance(value, str):
         return _path(checker, value, place)
     if not isinstance(value, list):
-        raise _Wrong(f"must be a list of names or a file, not {_shown(value)}", 'Write ["Herbwell"] or "names.txt"')
+        raise _WrongError(
+            f"must be a list of names or a file, not {_shown(value)}", 'Write ["Herbwell"] or "names.txt"'
+        )
     names: tuple[str, ...] = _list_of(_word)(checker, value, place)
     return names
 
 
 def _cost_items(checker: _Checker, value: Any, place: Place) -> tuple[CostItem, ...]:
     if not isinstance(value, list) or not all(isinstance(item, dict) for item in value):
-        raise _Wrong("must be a list of tables", "Write each below a line [[costs.items]]")
+        raise _WrongError("must be a list of tables", "Write each below a line [[costs.items]]")
     items = []
     for number, item in enumerate(value):
         there = (*place, number)
@@ -360,7 +382,9 @@ def _cost_items(checker: _Checker, value: Any, place: Place) -> tuple[CostItem, 
 
 
 _ENDING = r"(?!-)[^\W_](?:[\w-]*[^\W_])?(?:\.[^\W_](?:[\w-]*[^\W_])?)*"
-_CURRENCY = _matching("[A-Z]{3}", "a currency code", "Write three letters as in ISO 4217: EUR, GBP, USD", str.upper)
+_CURRENCY = _matching(
+    "[A-Z]{3}", "a currency code", "Write three letters as in ISO 4217: EUR, GBP, USD", str.upper
+)
 _COST_ITEM: dict[str, _Read] = {
     "what": _word, "figure": _amount, "times": _amount, "currency": _CURRENCY, "date": _day, "source": _text,
 }  # fmt: skip
@@ -419,78 +443,4 @@ def _assemble(values: Mapping[str, Any], source: Path | None) -> Brief:
 
 def starter() -> str:
     """A commented brief to fill in; it is a valid brief as it stands."""
-    return _STARTER
-
-
-_STARTER = """\
-# A naming brief for namescreen. Every line may be left out; a line that starts with # is a remark.
-# Words stand in quotes, lists in brackets. Paths start at the folder of this file.
-
-# What you are about to sell, in your own words.
-product = ""
-
-# The goods as a buyer would ask for them. Names that merely describe them are weak names.
-goods = ""
-
-# Their classes in the Nice Classification, 1 to 45 (21 holds household pots, 31 live plants).
-classes = []
-
-# Words the name may grow from. Name the meaning you want where a word has several:
-#   concepts = ["herb", { word = "spring", senses = ["season"] }]
-concepts = []
-
-# Words that must not appear, and words for the manner you want.
-avoid = []
-tone = []
-
-# Where you will sell (ISO 3166-1 country codes), and the languages your buyers speak (BCP 47).
-#   markets = ["NL", "DE"]
-#   languages = ["en", "nl", "de"]
-markets = []
-languages = []
-
-# Lists of existing marks: text (one a line), CSV, TSV, JSON Lines, a register's XML, or a prepared register.
-#   marks = ["competitors.txt", "register.csv"]
-marks = []
-
-# The names you are choosing between: a list, or a file with one name a line.
-#   shortlist = "shortlist.txt"
-shortlist = []
-
-# The same seed gives the same brainstorm. The date stands in the report; without one, the day of the run.
-seed = 1
-#   date = 2026-05-31
-
-[length]
-least_letters = 4
-most_letters = 14
-#   most_syllables = 4
-#   most_words = 2
-
-[addresses]
-endings = ["com"]
-# The longest handle each place you care about allows.
-handle_lengths = [15, 30]
-# Asked only with --check: servers that answer WebFinger, and address patterns of pages that would show a handle.
-#   handle_servers = ["social.example"]
-#   handle_patterns = ["https://shop.example/{handle}"]
-
-# How much each check counts when the shortlist is compared. Equal if left out.
-[weights.comparison]
-marks = 3
-distinctiveness = 2
-readings = 2
-addresses = 1
-
-# Your own figures for the costs worksheet, each with the day and place you found it. No fee is shipped.
-[costs]
-#   currency = "EUR"
-#   budget = 600
-#
-#   [[costs.items]]
-#   what = "Official fee, first class"
-#   figure = 0
-#   times = 1
-#   date = 2026-05-31
-#   source = "the office's fee page"
-"""
+    return Path(__file__).with_name("starter.toml").read_text("utf-8")
