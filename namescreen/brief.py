@@ -7,11 +7,11 @@ problem with its line, key and remedy.
 from __future__ import annotations
 
 import datetime
-import math
 import re
 import tomllib
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from decimal import Decimal
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
@@ -41,8 +41,8 @@ class CostItem:
     """One line of the costs worksheet: `figure` each, `times` over, as the maker found it."""
 
     what: str
-    figure: float
-    times: float = 1
+    figure: Decimal
+    times: Decimal = Decimal(1)
     currency: str = ""
     date: datetime.date | None = None
     source: str = ""
@@ -53,7 +53,7 @@ class Costs:
     """The maker's own figures; none is shipped. `budget` is in `currency`."""
 
     currency: str = ""
-    budget: float | None = None
+    budget: Decimal | None = None
     items: tuple[CostItem, ...] = ()
 
 
@@ -120,7 +120,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
     """The brief in a TOML `text`; relative paths in it start at the folder of `source`."""
     shown = str(source) if source else "brief"
     try:
-        data = tomllib.loads(text)
+        data = tomllib.loads(text, parse_float=Decimal)  # money keeps its digits
     except tomllib.TOMLDecodeError as error:
         found = re.fullmatch(
             r"(.*?)(?: \(at (?:line (\d+), column \d+|end of document)\))?", str(error), re.DOTALL
@@ -252,14 +252,18 @@ def _whole(least: int, most: int) -> _Read:
     return read
 
 
-def _amount(_: _Checker, value: Any, place: Place) -> float:
-    if isinstance(value, bool) or not isinstance(value, int | float):
+def _amount(_: _Checker, value: Any, place: Place) -> Decimal:
+    if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise _WrongError(
             f"must be a number, not {_shown(value)}", "Write it without quotes and without a currency sign"
         )
-    if not math.isfinite(value) or value < 0:
+    if not (Decimal(value).is_finite() and value >= 0):
         raise _WrongError(f"must be 0 or more, not {value}", "Correct the number")
-    return float(value)
+    return Decimal(value)
+
+
+def _weight(checker: _Checker, value: Any, place: Place) -> float:
+    return float(_amount(checker, value, place))
 
 
 def _day(_: _Checker, value: Any, place: Place) -> datetime.date:
@@ -316,7 +320,7 @@ def _table_of(known: Mapping[str, _Read], name: str) -> _Read:
 
 
 def _weights(*names: str) -> _Read:
-    return _table_of(dict.fromkeys(names, _amount), "weights")
+    return _table_of(dict.fromkeys(names, _weight), "weights")
 
 
 def _any_weights(checker: _Checker, value: Any, place: Place) -> dict[str, float]:
@@ -325,7 +329,7 @@ def _any_weights(checker: _Checker, value: Any, place: Place) -> dict[str, float
         raise _WrongError(
             f"must be a table, not {_shown(value)}", "Write its keys below a line [weights.ranking]"
         )
-    return checker.table(value, dict.fromkeys(value, _amount), place)
+    return checker.table(value, dict.fromkeys(value, _weight), place)
 
 
 def _concept(checker: _Checker, value: Any, place: Place) -> Concept:

@@ -1,0 +1,125 @@
+"""The command line: the only place that knows Typer and Rich.
+
+A command's module is imported when the command runs, so that help and shell completion cost little more than
+Typer itself.
+"""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import dataclass
+from importlib import import_module
+from typing import Annotated, Any
+
+import typer
+from typer.core import TyperGroup
+
+from namescreen import __version__
+from namescreen.outcome import DISCLAIMER
+
+from .guard import EXIT_CODES, guarded
+
+__all__ = ["COMMANDS", "app", "main"]
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    """A command: its module in this package (which holds a Typer named `app`), what it does, an example."""
+
+    module: str
+    summary: str
+    example: str
+
+
+COMMANDS = {
+    "brief": _Entry("brief", "Start a naming brief.", "brief new brief.toml"),
+    "brainstorm": _Entry(
+        "brainstorm", "Make candidate names from concept words.", "brainstorm --concept herb --concept well"
+    ),
+    "screen": _Entry(
+        "screen", "Screen names against existing marks.", "screen --name Herbwell --register marks.csv"
+    ),
+    "compare": _Entry("compare", "Show why two names are close, or not.", "compare Herbwell Urbwel"),
+    "readings": _Entry(
+        "readings", "See how a name reads in other languages.", "readings Mistelle --languages de,fr"
+    ),
+    "addresses": _Entry(
+        "addresses", "Fit a name to domains and handles.", "addresses Herbwell --ending com --ending nl"
+    ),
+    "register": _Entry(
+        "register",
+        "Prepare a list of marks for fast searching.",
+        "register prepare marks.csv --output marks.nsr",
+    ),
+    "report": _Entry("report", "Write the report for an adviser.", "report brief.toml -o report.md"),
+    "demo": _Entry("demo", "Show the whole job on an invented example.", "demo"),
+}
+
+
+class _LateGroup(TyperGroup):
+    """A group whose commands are only summaries until one is called."""
+
+    def resolve_command(self, ctx: Any, args: list[str]) -> Any:
+        name, command, rest = super().resolve_command(ctx, args)
+        if name in COMMANDS:
+            module = import_module(f".{COMMANDS[name].module}", __name__)
+            command = typer.main.get_command(module.app)
+            command.name = name
+        return name, command, rest
+
+    def invoke(self, ctx: Any) -> Any:
+        with guarded():
+            return super().invoke(ctx)
+
+
+def _version(asked: bool) -> None:
+    if asked:
+        typer.echo(f"namescreen {__version__}")
+        raise typer.Exit
+
+
+_EPILOG = "\n\n".join(
+    (
+        "\b\nExamples:\n" + "\n".join(f"  namescreen {entry.example}" for entry in COMMANDS.values()),
+        "\b\nExit codes:\n" + "\n".join(f"  {code:<4} {meaning}" for code, meaning in EXIT_CODES.items()),
+        DISCLAIMER,
+    )
+)
+
+app = typer.Typer(
+    cls=_LateGroup,
+    name="namescreen",
+    help="Brainstorm product names, and screen them against existing marks.",
+    epilog=_EPILOG,
+    no_args_is_help=True,
+    rich_markup_mode=None,
+    pretty_exceptions_enable=False,
+    context_settings={"help_option_names": ["-h", "--help"]},
+)
+
+
+@app.callback()
+def _namescreen(
+    version: Annotated[
+        bool, typer.Option("--version", callback=_version, is_eager=True, help="Print the version and stop.")
+    ] = False,
+) -> None:
+    pass
+
+
+def _stand_in() -> None:
+    """Hold a command's place in the list until its module is imported."""
+
+
+for _name, _entry in COMMANDS.items():
+    app.command(_name, help=_entry.summary)(_stand_in)
+
+
+def main() -> None:
+    """Run the command line; the entry point of `namescreen` and `python -m namescreen`."""
+    for stream in (sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:  # a pipe or a C locale must not turn a name into a traceback
+            reconfigure(encoding="utf-8", errors="backslashreplace")
+    with guarded():
+        app()

@@ -1,0 +1,49 @@
+"""`namescreen brief new`: a commented brief to fill in."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from namescreen.brief import starter
+from namescreen.errors import InputError, Problem
+
+from .options import make_app
+from .talk import say
+
+app = make_app("Start a naming brief.")
+
+
+@app.callback()
+def _brief() -> None:
+    pass
+
+
+@app.command(epilog="Example: namescreen brief new planter.toml")
+def new(
+    path: Annotated[
+        Path | None, typer.Argument(help="The file to write; without one the brief goes to stdout.")
+    ] = None,
+) -> None:
+    """Write a commented brief to fill in.
+
+    A file that exists is never overwritten.
+    """
+    text = starter()
+    if path is None:
+        typer.echo(text, nl=False)
+        return
+    try:
+        with path.open("x", encoding="utf-8", newline="\n") as file:
+            file.write(text)
+    except FileExistsError:
+        raise InputError(
+            Problem("exists already", "Name another file, or move this one", str(path))
+        ) from None
+    except OSError as error:
+        raise InputError(
+            Problem(f"cannot be written ({error.strerror})", "Name another place", str(path))
+        ) from None
+    say(f"Wrote {path}. Fill it in, then: namescreen brainstorm --brief {path}")

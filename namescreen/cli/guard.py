@@ -1,0 +1,63 @@
+"""How a run ends: one clear paragraph for what went wrong, and an exit code with a stated meaning."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from namescreen.errors import InputError, Interrupted, NamescreenError
+
+__all__ = [
+    "BAD_INPUT",
+    "EXIT_CODES",
+    "LIMIT_EXCEEDED",
+    "NOT_CHECKED",
+    "guarded",
+]
+
+LIMIT_EXCEEDED, BAD_INPUT, NOT_CHECKED, STOPPED, PIPE_CLOSED = 1, 2, 3, 130, 141
+
+EXIT_CODES = {
+    0: "done",
+    LIMIT_EXCEEDED: "a limit that you asked for is exceeded (--fail-above)",
+    BAD_INPUT: "the command or its input cannot be used",
+    NOT_CHECKED: "some check could not be made (with --strict)",
+    STOPPED: "stopped with Ctrl-C; what was finished is kept",
+    PIPE_CLOSED: "the reader of the output went away",
+}
+MOST_PROBLEMS = 20
+"""So many problems of one input are listed; the rest are counted."""
+
+
+@contextmanager
+def guarded() -> Iterator[None]:
+    """Turn what can go wrong on purpose into a message on stderr and an exit code; nothing else is caught."""
+    try:
+        yield
+        sys.stdout.flush()
+    except Interrupted as stop:
+        _end(str(stop), STOPPED)
+    except KeyboardInterrupt:
+        _end("Stopped. Nothing was left half-written.", STOPPED)
+    except BrokenPipeError:
+        # The interpreter would complain once more when it flushes: give it somewhere to flush to.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(PIPE_CLOSED)
+    except NamescreenError as error:
+        _end(_told(error), BAD_INPUT)
+
+
+def _told(error: NamescreenError) -> str:
+    from .output import visible
+
+    lines = [str(problem) for problem in error.problems] if isinstance(error, InputError) else [str(error)]
+    more = len(lines) - MOST_PROBLEMS
+    shown = [*lines[:MOST_PROBLEMS], *([f"... and {more} more like these."] if more > 0 else [])]
+    return "\n".join(visible(line) for line in shown)
+
+
+def _end(text: str, code: int) -> None:
+    sys.stderr.write(f"namescreen: {text}\n")
+    sys.exit(code)

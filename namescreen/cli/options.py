@@ -1,0 +1,117 @@
+"""What the commands share: options with one name and one meaning, and a brief completed by them."""
+
+from __future__ import annotations
+
+import dataclasses
+import datetime
+import re
+from pathlib import Path
+from typing import Annotated, Any
+
+import typer
+
+from namescreen.brief import Brief, load_brief
+from namescreen.errors import InputError, Problem
+
+from .output import Format
+
+__all__ = [
+    "BriefOption",
+    "ClassesOption",
+    "DateOption",
+    "FormatOption",
+    "GoodsOption",
+    "LanguagesOption",
+    "NameOption",
+    "RegisterOption",
+    "SeedOption",
+    "StrictOption",
+    "brief_with",
+    "day",
+    "language_list",
+    "make_app",
+    "nice_classes",
+]
+
+BriefOption = Annotated[
+    Path | None, typer.Option("--brief", "-b", help="A naming brief; options given here go before it.")
+]
+NameOption = Annotated[
+    list[str] | None, typer.Option("--name", "-n", help="A name; repeat the option for several.")
+]
+RegisterOption = Annotated[
+    list[Path] | None,
+    typer.Option(
+        "--register",
+        "-r",
+        help="A list of existing marks: text, CSV, TSV, JSON Lines, register XML or a prepared register. "
+        "Repeat the option for several.",
+    ),
+]
+GoodsOption = Annotated[str | None, typer.Option("--goods", help="The goods, in plain words.")]
+ClassesOption = Annotated[
+    str | None, typer.Option("--classes", help="Nice classes of the goods, such as 21,31.")
+]
+LanguagesOption = Annotated[
+    str | None, typer.Option("--languages", help="Languages of the buyers, such as de,fr,pt-BR.")
+]
+FormatOption = Annotated[Format, typer.Option("--format", help="How the result is written.")]
+StrictOption = Annotated[
+    bool, typer.Option("--strict", help="End with exit code 3 if some check could not be made.")
+]
+SeedOption = Annotated[int | None, typer.Option("--seed", min=0, help="The same seed gives the same result.")]
+DateOption = Annotated[
+    str | None, typer.Option("--date", help="The date to write, such as 2026-05-31; today if left out.")
+]
+
+
+def make_app(help: str) -> typer.Typer:
+    """A Typer for one command module; the whole program's settings hold for it."""
+    return typer.Typer(help=help, no_args_is_help=True, add_completion=False, rich_markup_mode=None)
+
+
+def brief_with(path: Path | None, **given: Any) -> Brief:
+    """The brief at `path`, or an empty one, with every option that was `given` (not None) in its place."""
+    brief = load_brief(path) if path else Brief()
+    return dataclasses.replace(brief, **{key: value for key, value in given.items() if value is not None})
+
+
+def nice_classes(text: str | None) -> tuple[int, ...] | None:
+    """--classes as numbers, ascending; None if not given."""
+    if text is None:
+        return None
+    numbers = re.findall(r"\d+", text)
+    if not numbers or not all(1 <= int(number) <= 45 for number in numbers):
+        raise InputError(
+            Problem(f"{text!r} is no list of Nice classes", "Write numbers from 1 to 45: 21,31", "--classes")
+        )
+    return tuple(sorted({int(number) for number in numbers}))
+
+
+def language_list(text: str | None) -> tuple[str, ...] | None:
+    """--languages as BCP 47 tags in the order given; None if not given."""
+    if text is None:
+        return None
+    tags = [tag for tag in re.split(r"[,;\s]+", text) if tag]
+    wrong = [tag for tag in tags if not re.fullmatch(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*", tag)]
+    if wrong or not tags:
+        raise InputError(
+            Problem(
+                f"{', '.join(wrong) or repr(text)} is no language tag",
+                "Write tags as in BCP 47: de,fr,pt-BR",
+                "--languages",
+            )
+        )
+    return tuple(dict.fromkeys(tags))
+
+
+def day(text: str | None) -> datetime.date | None:
+    """--date as a date; None if not given."""
+    if text is None:
+        return None
+    try:
+        return datetime.date.fromisoformat(text)
+    except ValueError:
+        raise InputError(
+            Problem(f"{text!r} is no date", "Write it as year-month-day: 2026-05-31", "--date")
+        ) from None

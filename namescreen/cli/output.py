@@ -1,0 +1,166 @@
+"""One way to show rows: a table within the terminal's width, CSV, JSON Lines or Markdown.
+
+Data goes to stdout. Whatever a mark or a name holds is shown as text: control characters and direction
+overrides are written out, never passed on to the terminal.
+"""
+
+from __future__ import annotations
+
+import csv
+import json
+import os
+import re
+import shutil
+import sys
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from namescreen.outcome import DISCLAIMER
+
+__all__ = ["Column", "Format", "json_line", "print_disclaimer", "show", "show_table", "visible", "width"]
+
+NARROW = 80
+"""Columns used where the output is not a terminal."""
+
+# Controls (C0, C1), soft hyphen, zero-width and direction characters, line separators, lone surrogates.
+_UNSEEN = re.compile(
+    "[\x00-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]"
+)
+
+
+class Format(StrEnum):
+    """How rows are written."""
+
+    table = "table"
+    csv = "csv"
+    jsonl = "jsonl"
+    markdown = "markdown"
+
+
+Row = Mapping[str, object]
+"""One row: what JSON Lines writes as it is, and columns pick from."""
+
+
+def _plain(value: object) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, bool):
+        return "yes" if value else ""
+    if isinstance(value, float):
+        return f"{value:.2f}"
+    if isinstance(value, list | tuple):
+        return "; ".join(_plain(item) for item in value)
+    return str(value)
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column: the row's `key`, its `title`, and how its value reads (numbers with two places unless told).
+
+    `right` sets it flush right; `style` names a colour for a row's cell, used only on a terminal; a column
+    that does not `shrink` is never folded.
+    """
+
+    key: str
+    title: str
+    text: Callable[[Row], str] | None = None
+    right: bool = False
+    shrink: bool = True
+    style: Callable[[Row], str] | None = None
+
+    def cell(self, row: Row) -> str:
+        """What stands in this column of `row`."""
+        return self.text(row) if self.text else _plain(row.get(self.key))
+
+
+def visible(text: str) -> str:
+    """`text` with every character that shows nothing, or redirects what follows, written out as <U+202E>."""
+    return _UNSEEN.sub(lambda found: f"<U+{ord(found[0]):04X}>", text)
+
+
+def width() -> int:
+    """The terminal's width; 80 columns where there is none. COLUMNS overrides both."""
+    if sys.stdout.isatty() or os.environ.get("COLUMNS", "").isdecimal():
+        return max(20, shutil.get_terminal_size((NARROW, 24)).columns)
+    return NARROW
+
+
+def json_line(row: object) -> str:
+    """`row` as one line of JSON: other scripts stay readable, unseen characters are escaped."""
+    text = json.dumps(row, ensure_ascii=False, allow_nan=False)
+    return _UNSEEN.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
+
+
+def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
+    """Write `rows` to stdout as `form`; all but the table are written row by row, as they come."""
+    if form is Format.jsonl:
+        for row in rows:
+            _line(json_line(row))
+    elif form is Format.csv:
+        writer = csv.writer(sys.stdout, lineterminator="\n")
+        writer.writerow([column.key for column in columns])
+        for row in rows:
+            writer.writerow([_csv_cell(column.cell(row)) for column in columns])
+            sys.stdout.flush()
+    elif form is Format.markdown:
+        _line("| " + " | ".join(_markdown_cell(column.title) for column in columns) + " |")
+        _line("|" + "|".join(" ---: " if column.right else " --- " for column in columns) + "|")
+        for row in rows:
+            _line("| " + " | ".join(_markdown_cell(column.cell(row)) for column in columns) + " |")
+    else:
+        show_table(list(rows), columns)
+
+
+def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 0) -> None:
+    """Write `rows` as an aligned table no wider than the terminal; long cells are folded."""
+    from rich.console import Console
+    from rich.padding import Padding
+    from rich.table import Table
+    from rich.text import Text
+
+    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
+    for column in columns:
+        table.add_column(
+            Text(column.title),
+            justify="right" if column.right else "left",
+            no_wrap=column.right or not column.shrink,
+            overflow="fold",
+        )
+    for row in rows:
+        table.add_row(
+            *(
+                Text(visible(column.cell(row)), style=column.style(row) if column.style else "")
+                for column in columns
+            )
+        )
+    console = Console(width=width(), highlight=False, legacy_windows=False)
+    with console.capture() as captured:
+        console.print(Padding(table, (0, 0, 0, indent), expand=False))
+    for line in captured.get().rstrip("\n").split("\n"):
+        _line(line.rstrip())
+
+
+def print_disclaimer(form: Format) -> None:
+    """Say what a score is not: below a table or Markdown on stdout, on stderr beside data for programs."""
+    if form is Format.table:
+        _line(f"\n{DISCLAIMER}")
+    elif form is Format.markdown:
+        _line(f"\n*{DISCLAIMER}*")
+    else:
+        sys.stderr.write(f"{DISCLAIMER}\n")
+
+
+def _line(text: str) -> None:
+    sys.stdout.write(text + "\n")
+    sys.stdout.flush()
+
+
+def _csv_cell(text: str) -> str:
+    return visible(text.replace("\r\n", " ").replace("\n", " ").replace("\t", " "))
+
+
+def _markdown_cell(text: str) -> str:
+    """`text` so that Markdown shows it as it is: every character with a meaning there is escaped."""
+    one_line = " ".join(visible(text.replace("\n", " ").replace("\t", " ")).split())
+    return re.sub(r"([\\`*_{}\[\]<>()#+!|~&$-])", r"\\\1", one_line)

@@ -1,0 +1,78 @@
+"""What the program says while it works: remarks and progress, all on stderr."""
+
+from __future__ import annotations
+
+import sys
+import time
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
+from typing import TypeVar
+
+from .output import visible
+
+__all__ = ["Progress", "counted", "progress", "say"]
+
+Item = TypeVar("Item")
+
+Progress = Callable[[int, int | None], None]
+"""Told now and then how much is done, and of how much (None: not known)."""
+
+PATIENCE = 1.0
+"""Seconds of work before a bar appears."""
+MOST_REMARKS = 20
+
+
+def say(*remarks: str) -> None:
+    """Write remarks to stderr, a line each; past twenty, only their number."""
+    for remark in remarks[:MOST_REMARKS]:
+        sys.stderr.write(visible(remark) + "\n")
+    if len(remarks) > MOST_REMARKS:
+        sys.stderr.write(f"... and {len(remarks) - MOST_REMARKS} more remarks like these.\n")
+    sys.stderr.flush()
+
+
+@contextmanager
+def progress(label: str) -> Iterator[Progress]:
+    """A bar with rate and time left, shown on a terminal once the work has taken a second."""
+    if not sys.stderr.isatty():
+        yield lambda done, total: None
+        return
+    from rich.console import Console
+    from rich.progress import BarColumn, MofNCompleteColumn, TextColumn, TimeRemainingColumn
+    from rich.progress import Progress as Bar
+
+    bar = Bar(
+        TextColumn("{task.description}"),
+        BarColumn(),
+        MofNCompleteColumn(),
+        TextColumn("{task.fields[rate]}"),
+        TimeRemainingColumn(),
+        console=Console(stderr=True),
+        transient=True,
+    )
+    started = time.monotonic()
+    task = bar.add_task(label, total=None, rate="")
+    shown = False
+
+    def advance(done: int, total: int | None) -> None:
+        nonlocal shown
+        passed = time.monotonic() - started
+        if not shown and passed >= PATIENCE:
+            shown = True
+            bar.start()
+        if shown:
+            bar.update(task, completed=done, total=total, rate=f"{done / passed:,.0f}/s")
+
+    try:
+        yield advance
+    finally:
+        if shown:
+            bar.stop()
+
+
+def counted(items: Iterable[Item], total: int | None, label: str) -> Iterator[Item]:
+    """`items`, with a progress bar that counts them."""
+    with progress(label) as advance:
+        for done, item in enumerate(items, 1):
+            yield item
+            advance(done, total)
