@@ -28,6 +28,9 @@ LONGEST_NAME = 60
 """The most letters a length limit may ask for (common practice, no source)."""
 
 
+MOST_WEIGHT = 1000
+
+
 @dataclass(frozen=True, slots=True)
 class Concept:
     """A word the name may be made from; `senses` are words of the meanings wanted (empty: all of them)."""
@@ -219,7 +222,7 @@ def _key(place: Place) -> str:
 
 
 def _shown(value: object) -> str:
-    text = {True: "true", False: "false"}[value] if isinstance(value, bool) else repr(value)
+    text = str(value).lower() if isinstance(value, bool | Decimal) else repr(value)
     return text if len(text) <= 40 else text[:37] + "..."
 
 
@@ -263,7 +266,10 @@ def _amount(_: _Checker, value: Any, place: Place) -> Decimal:
 
 
 def _weight(checker: _Checker, value: Any, place: Place) -> float:
-    return float(_amount(checker, value, place))
+    weight = _amount(checker, value, place)
+    if weight > MOST_WEIGHT:
+        raise _WrongError(f"must be at most {MOST_WEIGHT}, not {value}", "Only the ratios of weights matter")
+    return float(weight)
 
 
 def _day(_: _Checker, value: Any, place: Place) -> datetime.date:
@@ -364,7 +370,7 @@ def _shortlist(checker: _Checker, value: Any, place: Place) -> Path | tuple[str,
         return _path(checker, value, place)
     if not isinstance(value, list):
         raise _WrongError(
-            f"must be a list of names or a file, not {_shown(value)}", 'Write ["Herbwell"] or "names.txt"'
+            f"must be a list of names or a file, not {_shown(value)}", 'Write ["Loamlet"] or "names.txt"'
         )
     names: tuple[str, ...] = _list_of(_word)(checker, value, place)
     return names

@@ -37,14 +37,14 @@ COMMANDS = {
         "brainstorm", "Make candidate names from concept words.", "brainstorm --concept herb --concept well"
     ),
     "screen": _Entry(
-        "screen", "Screen names against existing marks.", "screen --name Herbwell --register marks.csv"
+        "screen", "Screen names against existing marks.", "screen --name Sprigwick --register marks.csv"
     ),
-    "compare": _Entry("compare", "Show why two names are close, or not.", "compare Herbwell Urbwel"),
+    "compare": _Entry("compare", "Show why two names are close, or not.", "compare Thymelow Timelo"),
     "readings": _Entry(
-        "readings", "See how a name reads in other languages.", "readings Mistelle --languages de,fr"
+        "readings", "See how a name reads in other languages.", "readings Mistpatch --languages de,fr"
     ),
     "addresses": _Entry(
-        "addresses", "Fit a name to domains and handles.", "addresses Herbwell --ending com --ending nl"
+        "addresses", "Fit a name to domains and handles.", "addresses Loamlet --ending com --ending nl"
     ),
     "register": _Entry(
         "register",
