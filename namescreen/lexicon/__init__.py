@@ -1,0 +1,10 @@
+"""Words, their senses and relations (WordNet 3.0), how common they are, and what kind of word they are."""
+
+from __future__ import annotations
+
+from .frequency import frequency_languages, zipf
+from .kind import KINDS, kinds, name_rank
+from .wordnet import Lexicon, Related, Relation, Sense, lexicon
+
+__all__ = ["KINDS", "Lexicon", "Related", "Relation", "Sense", "frequency_languages", "kinds", "lexicon", "name_rank",
+           "zipf"]  # fmt: skip

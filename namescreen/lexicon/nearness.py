@@ -1,0 +1,173 @@
+"""Closeness of two words in meaning, from the relations between their senses.
+
+Every kind of relation has a weight in [0, 1]; where two words are related in several ways the strongest counts.
+Up and down the hierarchy the weight follows Lin's measure (Lin 1998) on intrinsic information content (Seco,
+Veale and Hayes 2004: a sense says the less, the more senses lie below it), less a tenth for every step after
+the first. Everything is symmetric by construction. The weights are an ordering made plain (same, synonym, derived,
+similar, broader, sister, part, opposite), not fitted to data.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from .wordnet import Lexicon
+
+__all__ = ["FLOOR", "Nearness"]
+
+SYNONYM = 0.9
+INFLECTED = 0.97  # glass, glasses: an inflected form that has come to be a word of its own
+OPPOSITE = 0.35
+HIERARCHY = 0.8
+STEP = 0.9
+FLOOR = 0.4
+"""Words below this closeness are not neighbours; path-based closeness between others never exceeds it."""
+BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "=": 0.55, "^": 0.55,
+             "%p": 0.5, "#p": 0.5, "%m": 0.5, "#m": 0.5, "%s": 0.5, "#s": 0.5, "+": 0.65, "\\": 0.65, "<\\": 0.65,
+             ";c": 0.45, "-c": 0.45}  # fmt: skip
+LEXICAL = 0.8  # derived or pertaining, where the relation joins these two very words
+SENSE_TOTALS = {"n": 82_115, "v": 13_767}  # WordNet 3.0, wnstats(7WN)
+MOST_SENSES = 6
+
+
+class Nearness:
+    """Closeness over one lexicon, remembered."""
+
+    def __init__(self, words: Lexicon) -> None:
+        self._lexicon = words
+        self.neighbours = lru_cache(maxsize=1 << 13)(self._all_neighbours)
+        self._near = lru_cache(maxsize=1 << 13)(self._lemma_neighbours)
+        self._above = lru_cache(maxsize=1 << 15)(self._find_above)
+        self.closeness = lru_cache(maxsize=1 << 16)(self._find_closeness)
+
+    def _forms(self, word: str) -> tuple[str, ...]:
+        word = word.lower()
+        return (word,) if self._lexicon.is_lemma(word) else self._lexicon.bases(word)
+
+    def _find_closeness(self, word_a: str, word_b: str) -> float | None:
+        """How close two words are in meaning, in [0, 1], 1 for one word and its inflections; symmetric.
+
+        About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.5 parts, below
+        0.4 distant or opposite. None if either word is unknown.
+        """
+        forms_a, forms_b = self._forms(word_a), self._forms(word_b)
+        if not forms_a or not forms_b:
+            return None
+        if set(forms_a) & set(forms_b):
+            return 1.0
+        best = 0.0
+        for a in forms_a:
+            near = self._near(a)
+            for b in forms_b:
+                best = max(best, near[b] if b in near else self._far(a, b))
+        return best
+
+    def _all_neighbours(self, word: str) -> dict[str, float]:
+        """Every lexicon word related to `word` with its closeness, at least `FLOOR` (opposites: 0.35), itself 1.0.
+
+        Consistent with `closeness`; the words are base forms. Empty for an unknown word. Do not change the result.
+        """
+        forms = self._forms(word)
+        if len(forms) == 1:
+            return self._near(forms[0])
+        merged: dict[str, float] = {}
+        for form in forms:
+            for other, score in self._near(form).items():
+                merged[other] = max(score, merged.get(other, 0.0))
+        for other in [one for one, score in merged.items() if score < FLOOR]:
+            merged[other] = self.closeness(word, other) or 0.0  # the opposite of one form, but not of another
+        return merged
+
+    def _lemma_neighbours(self, lemma: str) -> dict[str, float]:
+        words = self._lexicon
+        found: dict[str, float] = defaultdict(float)
+        opposite: set[str] = set()
+
+        def add(sense_id: str, weight: float, strength: int) -> None:
+            entry = words.entry(sense_id)
+            for other, there in zip(entry.words, entry.strengths, strict=True):
+                score = round(weight * math.sqrt(strength * there) / 9, 4)
+                if score >= FLOOR and score > found[other.lower()]:
+                    found[other.lower()] = score
+
+        for sense_id, strength in words.sense_strengths(lemma):
+            add(sense_id, SYNONYM, strength)
+            for symbol, other_id, here, there in words.entry(sense_id).pointers:
+                if symbol == "!":
+                    if words.entry(sense_id).words[here - 1].lower() == lemma:
+                        opposite.add(words.entry(other_id).words[there - 1].lower())
+                    continue
+                weight = BY_SYMBOL.get(symbol)
+                if weight is not None:
+                    add(other_id, weight, strength)
+                if here and weight is not None and words.entry(sense_id).words[here - 1].lower() == lemma:
+                    other = words.entry(other_id)
+                    score = LEXICAL * math.sqrt(strength * other.strengths[there - 1]) / 9
+                    word = other.words[there - 1].lower()
+                    found[word] = max(found[word], round(score, 4))
+            for other_id in self._kin(sense_id):
+                add(other_id, self._hierarchical(sense_id, other_id), strength)
+        for other in words.inflections(lemma):
+            found[other] = INFLECTED
+        for other in opposite - {lemma}:
+            found[other] = OPPOSITE
+        found[lemma] = 1.0
+        return {word: score for word, score in found.items() if score >= FLOOR or word in opposite}
+
+    def _kin(self, sense_id: str) -> set[str]:
+        """Senses up to three steps away through one common ancestor that says enough, two steps straight down."""
+        found: set[str] = set()
+        for ancestor, up in self._above(sense_id).items():
+            if up > 2 or self._information(ancestor) * HIERARCHY < FLOOR * 0.9:
+                continue
+            layer = [ancestor]
+            for down in range(4 - up):
+                found.update(layer)
+                if up + down == 3 or down == 2:
+                    break
+                layer = [below for one in layer for below in self._lexicon.related_ids(one, "~", "~i")]
+        return found - {sense_id}
+
+    def _hierarchical(self, sense_a: str, sense_b: str) -> float:
+        """Lin's measure through the most telling common ancestor, less a tenth for each step after the first."""
+        above_a, above_b = self._above(sense_a), self._above(sense_b)
+        common = [(self._information(one), -(above_a[one] + above_b[one])) for one in above_a.keys() & above_b.keys()]
+        if not common:
+            return 0.0
+        shared, steps = max(common)
+        total = self._information(sense_a) + self._information(sense_b)
+        return HIERARCHY * 2 * shared / total * STEP ** (max(-steps, 1) - 1) if total else 0.0
+
+    def _far(self, lemma_a: str, lemma_b: str) -> float:
+        """Path-based closeness of two words that are not neighbours: below `FLOOR`."""
+        best = 0.0
+        senses_b = self._leading(lemma_b)
+        for a, strength_a in self._leading(lemma_a):
+            for b, strength_b in senses_b:
+                if a[0] == b[0] and a[0] in SENSE_TOTALS:
+                    best = max(best, self._hierarchical(a, b) * math.sqrt(strength_a * strength_b) / 9)
+        return round(min(best, FLOOR - 0.01), 4)
+
+    def _leading(self, lemma: str) -> list[tuple[str, int]]:
+        senses = self._lexicon.sense_strengths(lemma)
+        return sorted(senses, key=lambda pair: (-pair[1], pair[0]))[:MOST_SENSES]
+
+    def _information(self, sense_id: str) -> float:
+        """Intrinsic information content in [0, 1]: 1 for a sense with nothing below it."""
+        total = SENSE_TOTALS.get(sense_id[0])
+        return 1 - math.log(self._lexicon.entry(sense_id).below + 1) / math.log(total) if total else 0.0
+
+    def _find_above(self, sense_id: str) -> dict[str, int]:
+        """The sense and all its ancestors, with the fewest steps to each."""
+        found = {sense_id: 0}
+        layer = [sense_id]
+        while layer:
+            layer = [up for one in layer for up in self._lexicon.related_ids(one, "@", "@i") if up not in found]
+            step = max(found.values()) + 1
+            for one in layer:
+                found.setdefault(one, step)
+        return found

@@ -1,0 +1,282 @@
+"""WordNet 3.0 without glosses: words, senses and the relations between them.
+
+Drawn by wordlists/draw/wordnet.py, which describes the three tables. Words are given and returned in lower case
+with spaces, except in `Sense.words`, which keeps capitals (Paris); any case is accepted.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from functools import cache, lru_cache
+
+from ..tables import open_table
+from .morphology import base_forms
+from .nearness import Nearness
+
+__all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Related", "Relation", "Sense", "lexicon"]
+
+# Lexicographer file names in the order of their numbers: lexnames(5WN).
+DOMAINS = (
+    "adj.all adj.pert adv.all noun.Tops noun.act noun.animal noun.artifact noun.attribute noun.body "
+    "noun.cognition noun.communication noun.event noun.feeling noun.food noun.group noun.location noun.motive "
+    "noun.object noun.person noun.phenomenon noun.plant noun.possession noun.process noun.quantity noun.relation "
+    "noun.shape noun.state noun.substance noun.time verb.body verb.change verb.cognition verb.communication "
+    "verb.competition verb.consumption verb.contact verb.creation verb.emotion verb.motion verb.perception "
+    "verb.possession verb.social verb.stative verb.weather adj.ppl"
+).split()
+RELATION_KINDS = {
+    "@": "broader", "@i": "instance of", "~": "narrower", "~i": "instance",
+    "#m": "member of", "#s": "substance of", "#p": "part of", "%m": "member", "%s": "substance", "%p": "part",
+    "!": "opposite", "&": "similar", "+": "derived", "\\": "pertains to", "<\\": "pertained to by",
+    "*": "entails", "<*": "entailed by", ">": "causes", "<>": "caused by", "=": "attribute", "^": "also",
+    "$": "group", ";c": "topic", "-c": "in topic", ";r": "region", "-r": "in region", ";u": "usage",
+    "-u": "in usage",
+}  # fmt: skip
+"""Pointer symbols of wndb(5WN) and what they are called here; read as: the sense has the related one as its ..."""
+
+WIDENING = ("derived", "similar", "narrower", "broader", "part", "part of", "substance", "member", "attribute",
+            "pertains to", "entails", "causes", "also", "in topic", "topic")  # fmt: skip
+"""Relations that `Lexicon.widen` follows unless told otherwise, the closest first (common practice, no source)."""
+_POINTER = re.compile(r"(\D+?)([nvar]\d+)(?:\.(\d+)\.(\d+))?\Z")
+
+
+@dataclass(frozen=True, slots=True)
+class Sense:
+    """One meaning. `pos` is n, v, a or r; `count` its occurrences in WordNet's tagged texts (for the word asked)."""
+
+    id: str
+    words: tuple[str, ...]
+    pos: str
+    domain: str
+    count: int
+    label: str
+    narrower_count: int
+    """How many senses lie below this one, at all levels: how general it is."""
+
+
+@dataclass(frozen=True, slots=True)
+class Relation:
+    """A relation of one sense to another; between two single words if `word` and `other` are not empty."""
+
+    kind: str
+    sense_id: str
+    word: str = ""
+    other: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Related:
+    """A word found by widening: the words passed on the way, from the first to this one, and the last step taken."""
+
+    word: str
+    path: tuple[str, ...]
+    distance: int
+    kind: str
+    sense: Sense
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A row of the senses table, parsed: strengths go with words (9 = the word's leading sense)."""
+
+    domain: int
+    below: int
+    words: tuple[str, ...]
+    strengths: tuple[int, ...]
+    pointers: tuple[tuple[str, str, int, int], ...]
+
+
+class Lexicon:
+    """The shipped WordNet. Make one through `lexicon()`, which opens the tables once."""
+
+    def __init__(self) -> None:
+        self._words = open_table("wordnet-words.tsv")
+        self._senses = open_table("wordnet-senses.tsv")
+        self._exceptions = open_table("wordnet-exceptions.tsv")
+        self._row = lru_cache(maxsize=1 << 16)(self._read_row)
+        self.entry = lru_cache(maxsize=1 << 16)(self._read_entry)
+        self.bases = lru_cache(maxsize=1 << 16)(self._find_bases)
+        self._labelled = lru_cache(maxsize=1 << 14)(self._read_senses)
+        self._nearness = Nearness(self)
+        self.neighbours = self._nearness.neighbours
+        self.closeness = self._nearness.closeness
+
+    def known(self, word: str) -> bool:
+        """Whether `word`, or a base form of it, stands in the lexicon."""
+        return bool(self.bases(word))
+
+    def is_lemma(self, word: str) -> bool:
+        """Whether `word` itself, as it stands, is in the lexicon."""
+        return bool(self._row(word.lower())[0])
+
+    def _find_bases(self, word: str) -> tuple[str, ...]:
+        """The base forms of `word` (geese -> goose, glasses -> glasses, glass); empty for an unknown word."""
+        by_pos = self.bases_by_pos(word)
+        return tuple(dict.fromkeys(base for bases in by_pos.values() for base in bases))
+
+    def bases_by_pos(self, word: str) -> dict[str, tuple[str, ...]]:
+        """The base forms of `word` by part of speech (n, v, a, r)."""
+        word = word.lower()
+        irregular = (self._exceptions.get(word) or "").split(",")
+        return base_forms(
+            word,
+            lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
+            lambda form, pos: tuple(e[2:] for e in irregular if e.startswith(f"{pos}:")) if form == word else (),
+        )
+
+    def senses(self, word: str, pos: str | None = None) -> tuple[Sense, ...]:
+        """The senses of `word`, or of its base forms, most frequent first; of one part of speech if given."""
+        found = tuple(sense for base in self.bases(word) for sense in self._labelled(base))
+        return tuple(sense for sense in dict.fromkeys(found) if pos is None or sense.pos == pos)
+
+    def sense(self, sense_id: str) -> Sense:
+        """The sense with this id; raises KeyError if there is none."""
+        entry = self.entry(sense_id)
+        first = entry.words[0]
+        return next(s for s in self._labelled(first.lower()) if s.id == sense_id)
+
+    def relations(self, sense: Sense | str) -> tuple[Relation, ...]:
+        """The relations of a sense, in a fixed order."""
+        entry = self.entry(sense if isinstance(sense, str) else sense.id)
+        return tuple(
+            Relation(
+                RELATION_KINDS[symbol],
+                other,
+                entry.words[here - 1] if here else "",
+                self.entry(other).words[there - 1] if there else "",
+            )
+            for symbol, other, here, there in entry.pointers
+        )
+
+    def related_ids(self, sense_id: str, *symbols: str) -> list[str]:
+        """The ids at the other end of the pointers with these symbols."""
+        return [other for symbol, other, _, _ in self.entry(sense_id).pointers if symbol in symbols]
+
+    def sense_strengths(self, lemma: str) -> list[tuple[str, int]]:
+        """(sense id, strength 1 to 9) of a word as it stands, in lower case."""
+        found = []
+        for sense_id, _ in self._row(lemma)[0]:
+            entry = self.entry(sense_id)
+            found += [(sense_id, s) for w, s in zip(entry.words, entry.strengths, strict=True) if w.lower() == lemma][:1]
+        return found
+
+    def inflections(self, lemma: str) -> tuple[str, ...]:
+        """Other words of the lexicon that are inflected forms of `lemma`, or of which it is one (glass, glasses)."""
+        return self._row(lemma)[1]
+
+    def widen(
+        self,
+        words_or_senses: Iterable[str | Sense],
+        *,
+        kinds: Iterable[str] | None = None,
+        distance: int = 2,
+        limit: int = 200,
+    ) -> list[Related]:
+        """Words reached from these words or senses in at most `distance` steps, nearest first, none of them twice.
+
+        A step leads to the other words of a sense ("synonym") or along one of `kinds` (names as in
+        `RELATION_KINDS`; `WIDENING` if None). Words of the start are not returned. The order is fixed: by
+        distance, then by the order of `kinds`, then by how leading the sense is for the word found.
+        """
+        order = {kind: place for place, kind in enumerate(WIDENING if kinds is None else kinds)}
+        start: list[tuple[str, Sense]] = []
+        for one in words_or_senses:
+            start += [(one.words[0], one)] if isinstance(one, Sense) else [(one, s) for s in self.senses(one)]
+        seen_words = {word.lower() for word, _ in start}
+        seen_senses: set[str] = set()
+        layer = [(word, (word,), sense, "") for word, sense in start]
+        found: list[Related] = []
+        for step in range(1, distance + 1):
+            reached: list[tuple[tuple[int, int, str], Related]] = []
+            next_layer: list[tuple[str, tuple[str, ...], Sense, str]] = []
+            for word, path, sense, _ in layer:
+                if sense.id in seen_senses:
+                    continue
+                seen_senses.add(sense.id)
+                steps = [(-1, "synonym", sense.id, "")]
+                steps += [
+                    (order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense) if r.kind in order
+                ]
+                for rank, kind, other_id, only in steps:
+                    entry = self.entry(other_id)
+                    for other, strength in zip(entry.words, entry.strengths, strict=True):
+                        if other.lower() == word.lower() or (only and other != only):
+                            continue
+                        related = Related(other.lower(), (*path, other.lower()), step, kind, self.sense(other_id))
+                        reached.append(((rank, -strength, other.lower()), related))
+                        next_layer.append((other, related.path, related.sense, kind))
+            for _, related in sorted(reached, key=lambda pair: pair[0]):
+                if related.word not in seen_words:
+                    seen_words.add(related.word)
+                    found.append(related)
+            layer = next_layer
+            if len(found) >= limit:
+                break
+        return found[:limit]
+
+    # Reading the tables
+
+    def _read_row(self, lemma: str) -> tuple[tuple[tuple[str, int], ...], tuple[str, ...]]:
+        value = self._words.get(lemma) if lemma else None
+        if value is None:
+            return (), ()
+        senses, *inflected = value.split("=")
+        return tuple((i, int(count)) for i, _, count in (s.partition(":") for s in senses.split())), tuple(inflected)
+
+    def _read_entry(self, sense_id: str) -> Entry:
+        value = self._senses.get(sense_id)
+        if value is None:
+            raise KeyError(sense_id)
+        domain, below, words, pointers = value.split("|")
+        parsed = []
+        for pointer in pointers.split():
+            match = _POINTER.match(pointer)
+            assert match is not None, pointer
+            parsed.append((match[1], match[2], int(match[3] or 0), int(match[4] or 0)))
+        shown = words.split(",")
+        return Entry(
+            int(domain), int(below), tuple(w[:-1] for w in shown), tuple(int(w[-1]) for w in shown), tuple(parsed)
+        )
+
+    def _read_senses(self, lemma: str) -> tuple[Sense, ...]:
+        plain = []
+        for sense_id, count in self._row(lemma)[0]:
+            entry = self.entry(sense_id)
+            plain.append(Sense(sense_id, entry.words, sense_id[0], DOMAINS[entry.domain], count, lemma, entry.below))
+        tags = _tell_apart([self._tags(lemma, sense) for sense in plain])
+        return tuple(
+            replace(sense, label=f"{lemma} ({tag})" if tag else lemma) for sense, tag in zip(plain, tags, strict=True)
+        )
+
+    def _tags(self, lemma: str, sense: Sense) -> list[str]:
+        """Ways to tell this sense of a word from the others, the plainest first."""
+        broader = [self.entry(i).words[0] for i in self.related_ids(sense.id, "@", "@i")]
+        others = [word for word in sense.words if word.lower() != lemma]
+        nearby = [self.entry(i).words[0] for i in self.related_ids(sense.id, "&", "\\", "=", "~", "~i", "%p", "+")]
+        nearby = [word for word in nearby if word.lower() != lemma]
+        own = broader[:1] if sense.pos == "n" else ["to " + ", ".join(others[:2])] if others and sense.pos == "v" else []
+        tags = own or others[:1] or broader[:1] or nearby[:1]
+        tags += [", ".join(pair) for pair in (others[:2], (broader + others)[:3], (broader + nearby)[:3]) if pair]
+        return [*tags, sense.domain.partition(".")[2]]
+
+
+def _tell_apart(choices: list[list[str]]) -> list[str]:
+    """For each sense the first tag that no other sense would take; its number is added where none is its own."""
+    if len(choices) == 1:
+        return [choices[0][0]]
+    taken: set[str] = set()
+    tags = []
+    for place, tries in enumerate(choices):
+        rivals = {other[0] for at, other in enumerate(choices) if at > place} | taken
+        tag = next((one for one in tries if one not in rivals), f"{tries[0]}, {place + 1}")
+        taken.add(tag)
+        tags.append(tag)
+    return tags
+
+
+@cache
+def lexicon() -> Lexicon:
+    """The shipped lexicon, opened once a process; raises `DataError` if its tables are missing."""
+    return Lexicon()
