@@ -1,0 +1,126 @@
+"""A register: marks read from files or mapped from a prepared one, what they came from, and how to search
+them."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from ..errors import Problem
+from .columns import MarkColumns, Selection
+from .hit import Hit
+from .mark import Mark
+from .reading import Progress, Source
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+__all__ = ["Register"]
+
+
+@dataclass(frozen=True, slots=True)
+class Filter:
+    """Which marks of a register count. A filter leaves out only marks that state otherwise."""
+
+    classes: frozenset[int] = frozenset()
+    live_only: bool = False
+    offices: frozenset[str] = frozenset()
+    since: str = ""
+    until: str = ""
+
+    def places(self, marks: MarkColumns) -> NDArray[np.bool_] | None:
+        """True for every mark that counts; None if all do."""
+        import numpy as np
+
+        if self == Filter():
+            return None
+        keep = np.ones(len(marks), bool)
+        arrays = marks.arrays
+        if self.classes:
+            mask = np.uint64(sum(1 << number for number in self.classes))
+            stated = arrays["classes"].astype(np.uint64, copy=False)
+            keep &= (stated == 0) | ((stated & mask) != 0)
+        if self.live_only:
+            keep &= arrays["status"] != 2
+        if self.offices:
+            wanted = {office.casefold() for office in self.offices} | {""}
+            numbers = [number for number, office in enumerate(marks.offices) if office in wanted]
+            keep &= np.isin(arrays["office"], numbers)
+        for limit, sign in ((self.since, 1), (self.until, -1)):
+            if limit:
+                date = arrays["date"].astype(np.int64)
+                keep &= (date == 0) | (sign * (date - int(limit.replace("-", ""))) >= 0)
+        return keep
+
+
+class Register:
+    """Existing marks, ready to be searched.
+
+    `marks` are those that count, in the order of their sources; `sources` say what was read, and `problems`
+    what was wrong with it. Marks of pictures alone are counted in `figurative`: they cannot be screened by
+    words.
+    """
+
+    def __init__(
+        self,
+        columns: MarkColumns,
+        sources: Sequence[Source],
+        problems: Sequence[Problem] = (),
+        *,
+        keep: Filter | None = None,
+    ) -> None:
+        self.columns = columns
+        self.sources = tuple(sources)
+        self.problems = tuple(problems)
+        self.filter = keep or Filter()
+        self._kept = self.filter.places(columns)
+
+    @property
+    def marks(self) -> Sequence[Mark]:
+        """The marks that count."""
+        if self._kept is None:
+            return self.columns
+        return Selection(self.columns, self._kept.nonzero()[0])
+
+    def __len__(self) -> int:
+        return len(self.columns) if self._kept is None else int(self._kept.sum())
+
+    @property
+    def figurative(self) -> int:
+        """Marks without words among the sources: not screenable here."""
+        return sum(source.figurative for source in self.sources)
+
+    @property
+    def left_out(self) -> int:
+        """Rows of the sources that could not be read."""
+        return sum(source.left_out for source in self.sources)
+
+    def only(
+        self,
+        *,
+        classes: Iterable[int] | None = None,
+        live_only: bool = False,
+        office: str | Collection[str] | None = None,
+        since: str | None = None,
+        until: str | None = None,
+    ) -> Register:
+        """The same register with fewer marks: see `read_register` for the filters."""
+        offices = {office} if isinstance(office, str) else set(office or ())
+        keep = Filter(frozenset(classes or ()), live_only, frozenset(offices), since or "", until or "")
+        return Register(self.columns, self.sources, self.problems, keep=keep)
+
+    def search(
+        self,
+        names: Iterable[str],
+        top: int = 50,
+        *,
+        progress: Progress | None = None,
+    ) -> Iterator[tuple[str, list[Hit]]]:
+        """For each of `names`, the `top` closest marks by overall closeness, closest first, equal ones in the
+        order of the register. Results come one by one, as they are found.
+        """
+        from .exhaustive import search
+
+        return search(self, names, top, progress=progress)
