@@ -1,0 +1,205 @@
+"""What changed since an earlier report, so that a maker can look again in a month.
+
+What counts as a change:
+
+- a mark is the same if its office and number are, or, without a number, its folded words and its owner;
+- a score has changed if it differs by `LEAST` or more; smaller differences are left out, changes of level
+never;
+- a list is the same list if its name is; it has changed if its sha256 has.
+
+A mark that is new among the closest need not be new in the list: the list, the program or its settings may
+have changed. The comparison says which of these did.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import PurePath
+
+from ..names import fold
+from ..outcome import NotChecked
+from .findings import findings, mark_level
+from .model import CHECKS, CloseMark, ListSearched, NameEntry, Reading, Report
+from .text import number, plural, shorten, some
+
+__all__ = ["LEAST", "Change", "Changes", "compare"]
+
+LEAST = 0.02
+"""The least change of a score that is told: below it two decimals may differ by rounding alone."""
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One change: what it concerns (a name, a list, or the report), its kind, and the words for it."""
+
+    about: str
+    kind: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Changes:
+    """Every change since the report of `since` made by `version`, in reading order."""
+
+    since: str
+    version: str
+    found: tuple[Change, ...]
+
+
+def compare(old: Report, new: Report) -> Changes:
+    """The changes from `old` to `new`."""
+    before = {entry.name: entry for entry in old.names}
+    after = {entry.name: entry for entry in new.names}
+    found = [*_grounds(old, new), *_lists(old, new)]
+    found += [
+        Change(name, "name added", "was not in the earlier report") for name in after if name not in before
+    ]
+    found += [Change(name, "name gone", "was in the earlier report") for name in before if name not in after]
+    for name, entry in after.items():
+        if name in before:
+            found += _entry(before[name], entry)
+    return Changes(old.date, old.version, tuple(found))
+
+
+def _grounds(old: Report, new: Report) -> list[Change]:
+    """What makes scores differ although no mark changed: the program, the brief, the settings."""
+    pairs = [
+        ("program version", old.version, new.version),
+        ("goods", old.goods, new.goods),
+        ("classes", some(map(str, old.classes)), some(map(str, new.classes))),
+        ("markets", some(old.markets), some(new.markets)),
+        ("languages", some(old.languages), some(new.languages)),
+        ("weights", str(old.weights), str(new.weights)),
+    ]
+    earlier, later = dict(old.settings), dict(new.settings)
+    pairs += [
+        (f"setting {key}", earlier.get(key, ""), later.get(key, "")) for key in sorted({*earlier, *later})
+    ]
+    return [
+        Change("the report", "other grounds", _grounds_words(what, shorten(one, 60), shorten(two, 60)))
+        for what, one, two in pairs
+        if one != two
+    ]
+
+
+def _grounds_words(what: str, one: str, two: str) -> str:
+    if what == "weights":
+        return "the weights of the comparison changed"
+    return f"{what}: {one or 'none'} before, {two or 'none'} now"
+
+
+def _lists(old: Report, new: Report) -> list[Change]:
+    before = {_list_key(item): item for item in old.lists}
+    after = {_list_key(item): item for item in new.lists}
+    found = []
+    for key, item in after.items():
+        shown = shorten(item.name, 60)
+        if key not in before:
+            found.append(Change(shown, "list added", f"{plural(item.rows_read, 'row')} read"))
+        elif before[key].sha256 != item.sha256:
+            earlier = before[key]
+            more = item.rows_read - earlier.rows_read
+            kind = "list grew" if more > 0 else "list shrank" if more < 0 else "list changed"
+            dated = f"; dated {earlier.dated} before, {item.dated} now" if item.dated != earlier.dated else ""
+            rows = f"{plural(earlier.rows_read, 'row')} before, {item.rows_read:,} now{dated}"
+            found.append(Change(shown, kind, rows))
+    found += [
+        Change(
+            shorten(item.name, 60),
+            "list not searched",
+            f"{plural(item.rows_read, 'row')} in the earlier report",
+        )
+        for key, item in before.items()
+        if key not in after
+    ]
+    return found
+
+
+def _list_key(item: ListSearched) -> str:
+    return PurePath(item.name).name
+
+
+def _entry(old: NameEntry, new: NameEntry) -> list[Change]:
+    found = _marks(old, new)
+    if not isinstance(old.readings, NotChecked) and not isinstance(new.readings, NotChecked):
+        found += _readings(old.readings, new.readings, new.name)
+    for one, two in zip(findings(old), findings(new), strict=True):
+        if one.level != two.level:
+            words = f"{CHECKS[two.check]}: {one.level.words} before, {two.level.words} now ({two.evidence})"
+            found.append(Change(new.name, "level", words))
+        elif two.check != "marks" and one.value is not None and two.value is not None:
+            told = one.evidence != two.evidence if two.check == "addresses" else _moved(one.value, two.value)
+            if told:
+                words = f"{CHECKS[two.check]}: {one.evidence} before, {two.evidence} now"
+                found.append(Change(new.name, "changed", words))
+    return found
+
+
+def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
+    if isinstance(old.marks, NotChecked) or isinstance(new.marks, NotChecked):
+        return []
+    before, after = _keyed(old.marks), _keyed(new.marks)
+    found = []
+    for key, two in after.items():
+        one = before.get(key)
+        if one is None:
+            words = f"{_title(two)}: closeness {number(two.overall)}, {mark_level(two).words}"
+            found.append(Change(new.name, "new close mark", words))
+            continue
+        parts = [
+            f"{aspect} {number(getattr(one, aspect))} to {number(getattr(two, aspect))}"
+            for aspect in ("overall", "appearance", "sound", "meaning")
+            if _moved(getattr(one, aspect), getattr(two, aspect))
+        ]
+        if not isinstance(one.goods, NotChecked) and not isinstance(two.goods, NotChecked):
+            if _moved(one.goods.score, two.goods.score):
+                parts.append(f"goods {number(one.goods.score)} to {number(two.goods.score)}")
+        elif isinstance(one.goods, NotChecked) != isinstance(two.goods, NotChecked):
+            parts.append(
+                "goods compared now" if isinstance(one.goods, NotChecked) else "goods no longer compared"
+            )
+        if one.mark.status != two.mark.status:
+            parts.append(f"status {one.mark.status or 'not stated'} to {two.mark.status or 'not stated'}")
+        if one.mark.owner != two.mark.owner:
+            parts.append(f"owner now {shorten(two.mark.owner, 40) or 'not stated'}")
+        if one.knockout != two.knockout:
+            parts.append("now a knockout" if two.knockout else "no longer a knockout")
+        if parts:
+            found.append(Change(new.name, "changed mark", f"{_title(two)}: {some(parts)}"))
+    found += [
+        Change(new.name, "mark gone", f"{_title(one)} is no longer among the closest")
+        for key, one in before.items()
+        if key not in after
+    ]
+    return found
+
+
+def _readings(old: tuple[Reading, ...], new: tuple[Reading, ...], name: str) -> list[Change]:
+    def keys(readings: tuple[Reading, ...]) -> dict[tuple[str, str], Reading]:
+        return {(reading.language, reading.word): reading for reading in readings}
+
+    before, after = keys(old), keys(new)
+    changes = [("new reading", after[key]) for key in after if key not in before]
+    changes += [("reading gone", before[key]) for key in before if key not in after]
+    return [
+        Change(name, kind, f"{one.language}: {shorten(one.word, 30)}, {shorten(one.meaning or one.kind, 40)}")
+        for kind, one in changes
+    ]
+
+
+def _keyed(marks: tuple[CloseMark, ...]) -> dict[tuple[str, ...], CloseMark]:
+    return {_key(found): found for found in marks}
+
+
+def _key(found: CloseMark) -> tuple[str, ...]:
+    mark = found.mark
+    return (mark.office, mark.number) if mark.number else ("", fold(mark.text), fold(mark.owner))
+
+
+def _title(found: CloseMark) -> str:
+    told = f" (no. {shorten(found.mark.number, 24)})" if found.mark.number else ""
+    return shorten(found.mark.text, 60) + told
+
+
+def _moved(one: float, two: float) -> bool:
+    return abs(one - two) >= LEAST - 1e-9

@@ -1,0 +1,96 @@
+"""The close marks of a report as CSV: one row a name and mark, for a spreadsheet.
+
+A name without close marks has one row, so that no name is lost. A text that a spreadsheet would take for a
+formula is set behind an apostrophe.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from ..outcome import NotChecked
+from .findings import Level, findings, mark_level, matters, worst
+from .model import CHECKS, CloseMark, NameEntry, Report
+from .sensitivity import standings
+from .text import visible
+
+__all__ = ["COLUMNS", "to_csv"]
+
+COLUMNS = (
+    "name",
+    "place",
+    "worst_finding",
+    *CHECKS,
+    "mark",
+    "mark_level",
+    "knockout",
+    "overall",
+    "appearance",
+    "sound",
+    "meaning",
+    "goods_relatedness",
+    "number",
+    "office",
+    "owner",
+    "classes",
+    "status",
+    "filed",
+    "registered",
+    "source",
+    "line",
+    "reasons",
+)
+
+_FORMULA = ("=", "+", "-", "@")
+
+
+def to_csv(report: Report) -> str:
+    """The report's names, their findings and their close marks as CSV (RFC 4180), names in the order of
+    places."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(COLUMNS)
+    entries = {entry.name: entry for entry in report.names}
+    for standing in standings(report):
+        entry = entries[standing.name]
+        head = [
+            standing.name,
+            str(standing.place),
+            worst(entry).level.words,
+            *(f"{found.level.words}: {found.evidence}" for found in findings(entry)),
+        ]
+        for found in matters(entry) or (None,):
+            writer.writerow([_safe(text) for text in head + _mark(found, entry)])
+    return out.getvalue()
+
+
+def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
+    if found is None:
+        shown = Level.NOT_CHECKED if isinstance(entry.marks, NotChecked) else Level.NOTHING
+        return ["", shown.words, *([""] * 16)]
+    mark = found.mark
+    goods = "not checked" if isinstance(found.goods, NotChecked) else f"{found.goods.score:.4f}"
+    scores = [f"{value:.4f}" for value in (found.overall, found.appearance, found.sound, found.meaning)]
+    return [
+        mark.text,
+        mark_level(found).words,
+        "yes" if found.knockout else "no",
+        *scores,
+        goods,
+        mark.number,
+        mark.office,
+        mark.owner,
+        " ".join(map(str, mark.classes)),
+        mark.status or "not stated",
+        mark.filed,
+        mark.registered,
+        mark.source,
+        str(mark.line or ""),
+        "; ".join(found.reasons),
+    ]
+
+
+def _safe(text: str) -> str:
+    text = visible(text)
+    return "'" + text if text.startswith(_FORMULA) else text

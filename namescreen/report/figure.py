@@ -1,0 +1,168 @@
+"""The picture of a report, as SVG: names against checks, the worst finding of each name first.
+
+It reads without colour: every level has its own shape, its own amount of ink and its own words. "Not
+checked" is a broken outline in slanted type, "nothing found" a whole one, so that an empty place is never
+taken for a good one. Type sizes and lengths suit A4; text is cut to fit by an estimate of its width, the
+report's table has it whole.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from xml.sax.saxutils import escape
+
+from ..outcome import DISCLAIMER
+from .findings import Level, findings, worst
+from .model import CHECKS, NameEntry, Report
+from .sensitivity import standings
+from .text import shorten, some, visible, width
+
+__all__ = ["MOST_ROWS", "alternative", "description", "figure"]
+
+MOST_ROWS = 24
+"""Names in the picture: what fits on an A4 page. Further names stand in the table only, and the picture says
+so."""
+
+_WIDE, _MARGIN, _HEAD, _ROW = 760, 12, 62, 34
+_NAME, _WORST = 132, 112
+_CHECK = (_WIDE - 2 * _MARGIN - _NAME - _WORST) // len(CHECKS)
+_INK, _SOFT, _LINE = "#1d1f21", "#55595e", "#b9bdc2"
+_FILL = {Level.SERIOUS: "#dcc3bd", Level.LOOK: "#f0e6cd"}
+_SHAPE_INK = {Level.SERIOUS: "#6d1510", Level.LOOK: "#7a5200"}
+_STYLE = (
+    f"text{{font-family:'Liberation Sans',Arial,'DejaVu Sans',sans-serif;fill:{_INK};font-size:11px}}"
+    f".h{{font-size:12px;font-weight:bold}}.t{{font-size:15px;font-weight:bold}}.n{{font-size:12.5px}}"
+    f".w{{font-weight:bold}}.e{{font-size:9.5px;fill:{_SOFT}}}.x{{font-style:italic;fill:{_SOFT}}}"
+)
+
+
+def figure(report: Report) -> str:
+    """The picture of `report`; equal reports give equal text."""
+    entries = _ordered(report)
+    shown = entries[:MOST_ROWS]
+    legend_top = _HEAD + _ROW * len(shown) + 14
+    high = legend_top + 58
+    parts = [
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {_WIDE} {high}" '
+        f'width="{_WIDE}" height="{high}" '
+        'role="img" aria-labelledby="figure-title figure-description">',
+        f'<title id="figure-title">{_safe(alternative(report))}</title>',
+        f'<desc id="figure-description">{_safe(description(report))}</desc>',
+        f"<style>{_STYLE}</style>",
+        f'<rect width="{_WIDE}" height="{high}" fill="#ffffff"/>',
+        *_heads(),
+        *(line for at, entry in enumerate(shown) for line in _row(entry, _HEAD + at * _ROW)),
+        *_legend(legend_top, len(entries) - len(shown)),
+        "</svg>",
+    ]
+    return "\n".join(parts) + "\n"
+
+
+def alternative(report: Report) -> str:
+    """A short text in place of the picture."""
+    count = len(report.names)
+    return f"{count} {'name' if count == 1 else 'names'} against {len(CHECKS)} checks, worst finding first"
+
+
+def description(report: Report) -> str:
+    """All that the picture says, in words."""
+    return " ".join(
+        f"{visible(entry.name)}: worst finding {worst(entry).level.words}; "
+        + some(f"{CHECKS[found.check].lower()} {found.level.words}" for found in findings(entry))
+        + "."
+        for entry in _ordered(report)[:MOST_ROWS]
+    )
+
+
+def _ordered(report: Report) -> list[NameEntry]:
+    entries = {entry.name: entry for entry in report.names}
+    return [entries[row.name] for row in standings(report)]
+
+
+def _heads() -> Iterable[str]:
+    yield _text(_MARGIN, 24, "Names against checks", "t")
+    y = _HEAD - 12
+    yield _text(_MARGIN, y, "Name", "h")
+    yield _text(_MARGIN + _NAME, y, "Worst finding", "h")
+    for at, title in enumerate(CHECKS.values()):
+        yield _text(_left(at), y, title, "h")
+    yield f'<path d="M{_MARGIN} {_HEAD - 4}H{_WIDE - _MARGIN}" stroke="{_INK}" stroke-width="1.5"/>'
+
+
+def _left(check: int) -> int:
+    return _MARGIN + _NAME + _WORST + check * _CHECK
+
+
+def _row(entry: NameEntry, top: int) -> Iterable[str]:
+    middle = top + _ROW // 2
+    level = worst(entry).level
+    if level in _FILL:
+        yield (
+            f'<rect x="{_MARGIN + _NAME - 4}" y="{top - 1}" width="{_WORST - 6}" height="{_ROW - 6}" '
+            f'fill="{_FILL[level]}"/>'
+        )
+    yield _text(_MARGIN, middle, _fit(entry.name, _NAME - 10, 12.5), "n")
+    yield _shape(level, _MARGIN + _NAME + 8, middle - 4)
+    yield _text(_MARGIN + _NAME + 22, middle, level.words, "x" if level is Level.NOT_CHECKED else "w")
+    for at, found in enumerate(findings(entry)):
+        left = _left(at)
+        yield _shape(found.level, left + 7, middle - 4)
+        skipped = found.level is Level.NOT_CHECKED
+        yield _text(left + 20, middle - 5, found.level.words, "x" if skipped else "w")
+        yield _text(left + 20, middle + 7, _fit(found.evidence, _CHECK - 24, 9.5), "e")
+    yield f'<path d="M{_MARGIN} {top + _ROW - 4}H{_WIDE - _MARGIN}" stroke="{_LINE}" stroke-width="0.75"/>'
+
+
+def _legend(top: int, left_out: int) -> Iterable[str]:
+    x = _MARGIN
+    for level in (Level.SERIOUS, Level.LOOK, Level.MINOR, Level.NOTHING, Level.NOT_CHECKED):
+        yield _shape(level, x + 7, top + 5)
+        yield _text(x + 20, top + 9, level.words, "x" if level is Level.NOT_CHECKED else "")
+        x += 44 + 6 * len(level.words)
+    more = f" {left_out} more names stand in the table." if left_out else ""
+    yield _text(_MARGIN, top + 31, DISCLAIMER + more, "e")
+
+
+def _shape(level: Level, x: int, y: int) -> str:
+    """The shape of `level` around (x, y), some 14 units wide."""
+    ink = _SHAPE_INK.get(level, _INK)
+    if level is Level.SERIOUS:
+        return (
+            f'<path d="M{x - 7} {y - 7}h14v14h-14z" fill="{ink}"/>'
+            f'<path d="M{x - 4} {y - 4}l8 8m0 -8l-8 8" stroke="#ffffff" stroke-width="2.2"/>'
+        )
+    if level is Level.LOOK:
+        return (
+            f'<path d="M{x} {y - 8}l8 8l-8 8l-8 -8z" fill="#ffffff" stroke="{ink}" stroke-width="1.4"/>'
+            f'<path d="M{x - 5} {y + 2}l7 -7M{x - 3} {y + 4.5}l7.5 -7.5M{x - 1} {y + 6.5}l6 -6" '
+            f'stroke="{ink}" stroke-width="1.3"/>'
+        )
+    if level is Level.MINOR:
+        return (
+            f'<circle cx="{x}" cy="{y}" r="6.3" fill="#ffffff" stroke="{ink}" stroke-width="1.3"/>'
+            f'<circle cx="{x}" cy="{y}" r="2.4" fill="{ink}"/>'
+        )
+    if level is Level.NOTHING:
+        return f'<circle cx="{x}" cy="{y}" r="6.3" fill="#ffffff" stroke="{ink}" stroke-width="1.3"/>'
+    return (
+        f'<rect x="{x - 6.5}" y="{y - 6.5}" width="13" height="13" fill="none" stroke="{_SOFT}" '
+        'stroke-width="1.2" stroke-dasharray="2.6 2.4"/>'
+    )
+
+
+def _text(x: int, y: int, text: str, kind: str) -> str:
+    style = f' class="{kind}"' if kind else ""
+    return f'<text x="{x}" y="{y}"{style}>{_safe(text)}</text>'
+
+
+def _fit(text: str, room: float, size: float) -> str:
+    """`text` cut so that it fits `room`, by the mean width of a letter in the typeface (0.53 of its size)."""
+    text = visible(text)
+    most = int(room / (0.53 * size))
+    while width(text) > most:
+        text = shorten(text, min(len(text) - 1, most))
+    return text
+
+
+def _safe(text: str) -> str:
+    return escape(visible(text))

@@ -1,0 +1,169 @@
+"""What each check found, on one scale of four steps, so that a reader sees the worst first.
+
+A finding is an invitation to look, not a legal conclusion. "Nothing found" and "not checked" are different
+things and never share a word or a shape.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import IntEnum
+
+from ..outcome import NotChecked
+from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
+from .text import number, plural, shorten
+
+__all__ = ["Finding", "Level", "concern", "findings", "mark_level", "matters", "worst", "worst_words"]
+
+
+class Level(IntEnum):
+    """How much attention a finding asks for; a higher level asks for more. `NOT_CHECKED` stands outside the
+    order."""
+
+    NOT_CHECKED = -1
+    NOTHING = 0
+    MINOR = 1
+    LOOK = 2
+    SERIOUS = 3
+
+    @property
+    def words(self) -> str:
+        """The level as the reader sees it."""
+        return ("nothing found", "minor", "look closer", "serious", "not checked")[self.value]
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One check of one name: its level, and the evidence in a few words. `value` in [0, 1] is what the
+    comparison weighs, 1 = nothing speaks against the name; None when not checked."""
+
+    check: str
+    level: Level
+    evidence: str
+    value: float | None
+
+    @property
+    def words(self) -> str:
+        """Level and evidence in one line; the reason of a check not made stands elsewhere."""
+        if self.level is Level.NOT_CHECKED:
+            return self.level.words
+        if self.level is Level.NOTHING and self.check in ("distinctiveness", "addresses"):
+            return self.evidence
+        return f"{self.level.words}: {self.evidence}"
+
+
+# Concern at or above which a mark asks for attention. Common practice, no source: chosen so that a mark much
+# like the name for the same goods is serious, and the same mark for distant goods is at most minor.
+_STEPS = ((0.80, Level.SERIOUS), (0.62, Level.LOOK), (0.45, Level.MINOR))
+
+
+# Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP 1209.01): nothing to look into.
+_CATEGORIES = {"generic": Level.SERIOUS, "descriptive": Level.LOOK}
+
+
+def concern(found: CloseMark) -> float:
+    """How much a mark asks for attention, in [0, 1], 1 = most.
+
+    Closeness of the marks, halved when the goods are unrelated and in proportion between: the more alike the
+    goods, the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1).
+    Goods that were not compared count as related. A knockout is 1; a mark the list calls dead counts half.
+    """
+    related = 1.0 if isinstance(found.goods, NotChecked) else found.goods.score
+    value = 1.0 if found.knockout else found.overall * (0.5 + 0.5 * related)
+    return value / 2 if found.mark.status == "dead" else value
+
+
+def mark_level(found: CloseMark) -> Level:
+    """The level of one mark. A dead one asks for at most a closer look: it may be in use still, or be
+    revived."""
+    value = concern(found) * (2 if found.mark.status == "dead" else 1)
+    level = next((level for least, level in _STEPS if value >= least), Level.NOTHING)
+    return (
+        min(level, Level.LOOK if level is Level.SERIOUS else Level.MINOR)
+        if found.mark.status == "dead"
+        else level
+    )
+
+
+def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
+    """The marks found for a name, those that ask for most attention first; ties keep the order of
+    closeness."""
+    marks = () if isinstance(entry.marks, NotChecked) else entry.marks
+    return tuple(sorted(marks, key=lambda found: (-mark_level(found), -concern(found))))
+
+
+def findings(entry: NameEntry) -> tuple[Finding, ...]:
+    """One finding a check, in the order of `CHECKS`."""
+    parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
+    return tuple(
+        Finding(check, Level.NOT_CHECKED, part.because, None)
+        if isinstance(part, NotChecked)
+        else _finding(check, part, entry)
+        for check, part in zip(CHECKS, parts, strict=True)
+    )
+
+
+def worst(entry: NameEntry) -> Finding:
+    """The finding that asks for most attention; the first of equals. Not checked only when nothing was."""
+    return max(findings(entry), key=lambda finding: finding.level)
+
+
+def worst_words(entry: NameEntry) -> str:
+    """The worst finding in words, with its check when it has one to name."""
+    found = worst(entry)
+    named = found.level not in (Level.NOTHING, Level.NOT_CHECKED)
+    return found.level.words + (f" ({CHECKS[found.check].lower()})" if named else "")
+
+
+def _finding(
+    check: str,
+    part: tuple[CloseMark, ...] | tuple[Reading, ...] | Distinctiveness | Addresses,
+    entry: NameEntry,
+) -> Finding:
+    if isinstance(part, Distinctiveness):
+        level = _CATEGORIES.get(part.category, Level.NOTHING)
+        return Finding(check, level, f"{part.category} ({number(part.score)})", part.score)
+    if isinstance(part, Addresses):
+        return _address_finding(part)
+    if check == "marks":
+        return _mark_finding(entry)
+    return _reading_finding([reading for reading in part if isinstance(reading, Reading)], entry)
+
+
+def _mark_finding(entry: NameEntry) -> Finding:
+    ordered = matters(entry)
+    if not ordered:
+        return Finding("marks", Level.NOTHING, "no mark came near", 1.0)
+    first = ordered[0]
+    level = mark_level(first)
+    text = f"{shorten(first.mark.text, 24)} ({number(first.overall)})"
+    if first.knockout:
+        text = f"knockout: {text}"
+    elif level is Level.NOTHING:
+        text = f"closest: {text}"
+    more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
+    if more:
+        text += f" and {more} more"
+    return Finding("marks", level, text, 1.0 - max(concern(found) for found in ordered))
+
+
+def _reading_finding(found: list[Reading], entry: NameEntry) -> Finding:
+    if not found:
+        languages = plural(len(entry.coverage), "language") if entry.coverage else "no language stated"
+        return Finding("readings", Level.NOTHING, f"in {languages}", 1.0)
+    first = max(found, key=lambda reading: reading.severity)
+    level = Level(max(0, min(3, first.severity)))
+    text = f"{first.language}: {shorten(first.word, 20)}, {shorten(first.meaning or first.kind, 24)}"
+    return Finding("readings", level, text, 1.0 - level / 3)
+
+
+def _address_finding(part: Addresses) -> Finding:
+    asked = [item for item in part.items if item.taken is not None]
+    taken = sum(item.taken is True for item in asked)
+    if not asked:
+        level = Level.LOOK if part.score < 0.3 else Level.MINOR if part.score < 0.6 else Level.NOTHING
+        return Finding("addresses", level, f"fits {number(part.score)}; nobody asked", part.score)
+    level = Level.LOOK if taken == len(asked) else Level.MINOR if taken or part.score < 0.6 else Level.NOTHING
+    free = 1.0 - taken / len(asked)
+    text = f"fits {number(part.score)}; {taken} of {len(asked)} taken"
+    return Finding("addresses", level, text, part.score * (0.5 + 0.5 * free))

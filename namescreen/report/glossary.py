@@ -1,0 +1,89 @@
+"""The terms a report uses, in plain words, each with the source a reader can look up.
+
+The sources were cited from memory by section; the words are ours.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+__all__ = ["GLOSSARY", "Term"]
+
+
+@dataclass(frozen=True, slots=True)
+class Term:
+    """A term, what it means here, and where the trade defines it."""
+
+    term: str
+    meaning: str
+    source: str
+
+
+_TMEP = "USPTO, Trademark Manual of Examining Procedure (TMEP)"
+_EUIPO = "EUIPO, Trade mark guidelines, part C, section 2"
+
+GLOSSARY = (
+    Term(
+        "appearance, sound, meaning",
+        "The three ways in which two marks are compared. Each is a number from 0 to 1, "
+        "1 = identical to the eye, to the ear, or in what it says.",
+        f"{_TMEP} 1207.01(b); {_EUIPO}, chapter 4",
+    ),
+    Term(
+        "class",
+        "One of 45 groups of goods and services, by number. Being in one class does not by itself make "
+        "goods similar, nor being in two make them different.",
+        "WIPO, Nice Classification; Nice Agreement, article 2",
+    ),
+    Term(
+        "closeness",
+        "How alike a name and a mark are, from 0 to 1, as this program computes it. It is not the "
+        "chance of a conflict and not a legal opinion.",
+        "this program",
+    ),
+    Term(
+        "distinctiveness",
+        "How well a name can tell one maker's goods from another's: generic (the name of the "
+        "goods), descriptive (says what they are), suggestive (hints), arbitrary (a word of something else), "
+        "fanciful (invented).",
+        f"{_TMEP} 1209.01",
+    ),
+    Term("domain label", "The part of a domain between two dots.", "IETF, RFC 1035, section 2.3"),
+    Term(
+        "goods relatedness",
+        "How alike the goods of the name and of the mark are, from 0 to 1. It is shown beside "
+        "closeness and never mixed into it.",
+        f"{_TMEP} 1207.01(a); {_EUIPO}, chapter 2",
+    ),
+    Term("handle", "The short name of an account on a service.", "common usage"),
+    Term(
+        "knockout",
+        "A mark identical or nearly identical to the name for the same goods: a reason to stop before "
+        "paying for more searching.",
+        "common usage among searchers",
+    ),
+    Term(
+        "likelihood of confusion",
+        "The legal question whether buyers would take the goods of two makers to come "
+        "from one. This report does not answer it.",
+        f"{_TMEP} 1207.01; {_EUIPO}, chapter 1",
+    ),
+    Term(
+        "live, dead",
+        "Whether the list says that a mark is in force or applied for, or has lapsed, been refused or "
+        "withdrawn. A dead mark can still be in use, and use alone can give rights.",
+        "status as each office states it",
+    ),
+    Term(
+        "mark",
+        "A sign that tells one maker's goods from another's, registered or in use.",
+        "TRIPS Agreement, article 15",
+    ),
+    Term(
+        "reading",
+        "A word that the name is, holds or resembles in another language, with its meaning and how badly "
+        "it may be taken: severity 0 (harmless) to 3.",
+        "this program",
+    ),
+    Term("register", "A list of marks: an office's, or one typed by hand.", "common usage"),
+)

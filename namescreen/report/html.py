@@ -1,0 +1,85 @@
+"""The report as one self-contained HTML page, from its Markdown, through markdown-it-py.
+
+Nothing is loaded from anywhere: the style is inside, the picture is inlined, raw HTML is off and a content
+security policy forbids the rest. It prints on A4, one name a page; on a narrow screen each row of a table
+becomes a block.
+"""
+
+from __future__ import annotations
+
+from collections.abc import MutableMapping, Sequence
+from html import escape
+from importlib.resources import files
+from typing import Any
+
+from .compare import Changes
+from .figure import figure as draw
+from .markdown import markdown
+from .model import Report
+from .text import visible
+
+__all__ = ["html"]
+
+_PICTURE = "figure.svg"
+
+
+def html(report: Report, *, changes: Changes | None = None) -> str:
+    """The report as one HTML page; equal input gives equal text."""
+    from markdown_it import MarkdownIt
+
+    parser = MarkdownIt("commonmark", {"html": False}).enable("table")
+    picture = draw(report)
+    env: dict[str, Any] = {}
+    tokens = parser.parse(markdown(report, figure=_PICTURE, changes=changes), env)
+    _label_cells(tokens)
+    _mark_headings(tokens)
+
+    def image(
+        renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]
+    ) -> str:
+        """The one picture of a report, in place."""
+        return f'<span class="picture">{picture.strip()}</span>'
+
+    parser.add_render_rule("image", image)
+    body = parser.renderer.render(tokens, parser.options, env)
+    body = body.replace("<table>", '<div class="table"><table>').replace("</table>", "</table></div>")
+    title = escape(f"Name screening: {visible(report.product) or 'product not stated'}")
+    style = files(__package__).joinpath("page.css").read_text("utf-8")
+    return (
+        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
+        '<meta http-equiv="Content-Security-Policy" content="default-src \'none\'; style-src '
+        "'unsafe-inline'\">\n"
+        f"<title>{title}</title>\n<style>\n{style}</style>\n</head>\n<body>\n<main>\n{body}</main>\n</body>\n</html>\n"
+    )
+
+
+def _label_cells(tokens: Sequence[Any]) -> None:
+    """Give every cell its column's heading, shown where a table is too wide for the screen, and its table a
+    kind."""
+    heads: list[str] = []
+    column, table = 0, None
+    for at, token in enumerate(tokens):
+        if token.type == "table_open":
+            heads, table = [], token
+        elif token.type == "tr_open":
+            column = 0
+        elif token.type == "th_open":
+            heads.append(_plain(tokens[at + 1]))
+            if table is not None:
+                token.attrSet("scope", "col")
+        elif token.type == "td_open":
+            token.attrSet("data-label", heads[column])
+            column += 1
+
+
+def _mark_headings(tokens: Sequence[Any]) -> None:
+    """A class for the headings that start a page in print."""
+    for token in tokens:
+        if token.type == "heading_open" and token.tag == "h3":
+            token.attrSet("class", "name")
+
+
+def _plain(inline: Any) -> str:
+    """The text of an inline token without its markup."""
+    return "".join(child.content for child in inline.children or () if child.type in ("text", "text_special"))

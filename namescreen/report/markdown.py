@@ -1,0 +1,235 @@
+"""The report as CommonMark with tables: an adviser reads its first page in five minutes, and finds the
+evidence behind.
+
+Everything that a brief, a register or a shop wrote passes through `text.cell`; there is no raw HTML.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from ..outcome import DISCLAIMER
+from .compare import Changes
+from .coverage import unsearched_markets
+from .figure import alternative
+from .findings import Level, findings, worst, worst_words
+from .model import CHECKS, Report
+from .pages import name_pages
+from .questions import general_questions
+from .record import costs_worksheet, next_steps, record, terms
+from .sensitivity import moves, places, standings, weighed
+from .text import cell, number, plural, shorten, some, table
+
+__all__ = ["markdown"]
+
+_MOST_CHANGES = 12  # a name; the rest are counted
+
+
+def markdown(report: Report, *, figure: str = "", changes: Changes | None = None) -> str:
+    """The report as Markdown. `figure` is the picture's path from the report, empty when none was written."""
+    parts = [
+        *_head(report),
+        *_glance(report, figure),
+        *(_since(changes) if changes else ()),
+        *_comparison(report),
+        *_general(report),
+        *name_pages(report),
+        *record(report),
+        *costs_worksheet(report),
+        *next_steps(report),
+        *terms(),
+    ]
+    return "\n\n".join(part.rstrip("\n") for part in parts) + "\n"
+
+
+def _head(report: Report) -> Iterable[str]:
+    yield f"# Name screening: {cell(report.product) or 'product not stated'}"
+    facts = [
+        ("Date", f"{report.date} (from {report.date_from})"),
+        ("Product", report.product),
+        ("Goods", report.goods),
+        ("Nice classes", ", ".join(map(str, report.classes))),
+        ("Markets", ", ".join(report.markets)),
+        ("Languages of the buyers", ", ".join(report.languages)),
+        ("Made with", f"namescreen {report.version}"),
+    ]
+    yield table(("Of this report", ""), [(key, value or "not stated") for key, value in facts])
+    yield f"**{DISCLAIMER}**"
+    yield (
+        "It lists what an automatic comparison found in the lists named in the record below, and "
+        "nothing else. It is "
+        "not legal advice. Rights can exist without registration, marks can be protected beyond "
+        "their own goods, and "
+        "the law differs from country to country. Whether a name is free to use is for a "
+        "qualified adviser, and "
+        "whether it can be registered for the office of each country."
+    )
+    yield "\n".join(f"- {line}" for line in _in_short(report))
+
+
+def _in_short(report: Report) -> Iterable[str]:
+    """What an adviser wants in the first minute."""
+    order = standings(report)
+    entries = {entry.name: entry for entry in report.names}
+    rows = sum(item.rows_read for item in report.lists)
+    searched = (
+        f"against {plural(rows, 'row')} in {plural(len(report.lists), 'list')}"
+        if report.lists
+        else "against no list of marks"
+    )
+    yield f"{plural(len(report.names), 'name')} screened {searched}."
+    out = [row.name for row in order if row.knockout]
+    if out:
+        verb = "meets" if len(out) == 1 else "meet"
+        yield (
+            f"{some(cell(name) for name in out)} {verb} an identical or nearly identical mark for the same "
+            f"goods."
+        )
+    open_names = [row.name for row in order if not row.knockout]
+    if len(open_names) > 1:
+        span = places(report)
+        first = open_names[0]
+        firm = (
+            "and stays first"
+            if span[first] == (1, 1)
+            else "but not whichever weight moves: see the comparison"
+        )
+        firm += " when they are halved or doubled" if firm.startswith("and") else ""
+        yield (
+            f"{cell(first)} stands first by the maker's weights, {firm}. Worst finding: "
+            f"{worst_words(entries[first])}."
+        )
+    yield from _skipped(report)
+    missing = unsearched_markets(report)
+    if missing:
+        yield f"Markets whose own office no list names: {some(missing)}."
+
+
+def _skipped(report: Report) -> Iterable[str]:
+    """Which checks were not made, and for which names, told together where the names are the same."""
+    lacking: dict[tuple[str, ...], list[str]] = {}
+    for at, check in enumerate(CHECKS):
+        names = tuple(entry.name for entry in report.names if findings(entry)[at].level is Level.NOT_CHECKED)
+        if names:
+            lacking.setdefault(names, []).append(CHECKS[check].lower())
+    for names, checks in lacking.items():
+        if len(names) == len(report.names):
+            whom = "every name"
+        else:
+            whom = (
+                some(cell(shorten(name, 40)) for name in names)
+                if len(names) <= 3
+                else plural(len(names), "name")
+            )
+        yield f"Not checked for {whom}: {some(checks)}."
+
+
+def _glance(report: Report, figure: str) -> Iterable[str]:
+    yield "## Shortlist at a glance"
+    yield (
+        "In the order of the comparison below. *Nothing found* means that the check was made and "
+        "turned up nothing; "
+        "*not checked* means that it was not made. Numbers in brackets run from 0 to 1: "
+        "closeness to the mark (1 = "
+        "identical), distinctiveness and fit (1 = best)."
+    )
+    entries = {entry.name: entry for entry in report.names}
+    rows = []
+    for row in standings(report):
+        entry = entries[row.name]
+        told = [found.words for found in findings(entry)]
+        rows.append((shorten(entry.name, 60), worst(entry).level.words, *told))
+    yield table(("Name", "Worst finding", *CHECKS.values()), rows)
+    if figure:
+        yield (
+            f"![{cell(alternative(report))}; the table above says the same in words]({_destination(figure)})"
+        )
+    else:
+        yield "The picture of this table is left out, because the report was not written to a file."
+
+
+def _destination(path: str) -> str:
+    """A relative path as a link's destination: percent signs for what would end it (RFC 3986)."""
+    return "".join(
+        c if c.isalnum() or c in "-._~/" else "".join(f"%{b:02X}" for b in c.encode()) for c in path
+    )
+
+
+def _since(changes: Changes) -> Iterable[str]:
+    yield f"## Changes since {cell(changes.since)}"
+    if not changes.found:
+        yield f"None. The earlier report was made with namescreen {cell(changes.version)}."
+        return
+    yield (
+        f"Against the report of {cell(changes.since)}, made with namescreen "
+        f"{cell(changes.version)}. A score is told as "
+        "changed from a difference of {LEAST}. A mark new among the closest need not be new in the "
+        "list: see first "
+        "what changed about the lists and the program."
+    )
+    by_about: dict[str, list[tuple[str, str, str]]] = {}
+    for change in changes.found:
+        by_about.setdefault(change.about, []).append((change.about, change.kind, change.words))
+    rows = []
+    for about, told in by_about.items():
+        rows += told[:_MOST_CHANGES]
+        if len(told) > _MOST_CHANGES:
+            rows.append(
+                (about, "more", f"{plural(len(told) - _MOST_CHANGES, 'further change')} not shown here")
+            )
+    yield table(("About", "Kind", "Change"), [(shorten(a, 60), kind, words) for a, kind, words in rows])
+
+
+def _comparison(report: Report) -> Iterable[str]:
+    if len(report.names) < 2:
+        return
+    checks = weighed(report)
+    yield "## Side by side, for the decision"
+    weights = some(f"{CHECKS[check].lower()} {getattr(report.weights, check):g}" for check in checks)
+    dropped = [CHECKS[check].lower() for check in CHECKS if check not in checks]
+    without = (
+        f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
+    )
+    yield (
+        f"Each value runs from 0 to 1, 1 = nothing found against the name. The total is their "
+        f"mean by the maker's "
+        f"weights: {weights or 'none'}.{without} Where a check was not made the total is a span, "
+        f"and the name stands by "
+        f"its lower end. A knockout is not outweighed by anything: such names stand last. "
+        f"*Places* are the best and worst that a name takes when each weight in turn is halved and doubled."
+    )
+    if not checks:
+        return
+    span = places(report)
+    rows = []
+    at = [list(CHECKS).index(check) for check in checks]
+    for row in standings(report):
+        low, high = number(row.low), number(row.high)
+        taken = span[row.name]
+        rows.append(
+            (
+                f"{row.place}",
+                shorten(row.name, 60),
+                "knockout" if row.knockout else low if low == high else f"{low} to {high}",
+                *("not checked" if row.values[i] is None else number(row.values[i] or 0.0) for i in at),
+                f"{taken[0]}" if taken[0] == taken[1] else f"{taken[0]} to {taken[1]}",
+            )
+        )
+    yield table(("Place", "Name", "Total", *(CHECKS[check] for check in checks), "Places"), rows)
+    told = moves(report)
+    yield "How firm the order is when one weight moves:"
+    yield table(
+        ("Weight", "First", "Second", "Third", "Pairs that change order"),
+        [(move.change, *_three(move.first), f"{move.pairs_changed}") for move in told],
+    )
+    yield DISCLAIMER
+
+
+def _three(names: Sequence[str]) -> tuple[str, ...]:
+    shown = [shorten(name, 40) for name in names[:3]]
+    return (*shown, *[""] * (3 - len(shown)))
+
+
+def _general(report: Report) -> Iterable[str]:
+    yield "## Questions on the whole list"
+    yield "\n".join(f"{at}. {cell(question)}" for at, question in enumerate(general_questions(report), 1))

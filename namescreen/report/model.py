@@ -1,0 +1,194 @@
+"""What a report holds: plain data, from which every form of the report is drawn and nothing else.
+
+The records repeat what the checks found in the report's own words, so that a report can be written to JSON,
+read back a month later by another version of the program, and compared. A check that was not made is
+`NotChecked`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from ..outcome import NotChecked
+from ..register.mark import Mark
+
+__all__ = [
+    "CHECKS",
+    "Address",
+    "Addresses",
+    "CloseMark",
+    "CostItem",
+    "Costs",
+    "Distinctiveness",
+    "Goods",
+    "ListSearched",
+    "NameEntry",
+    "Reading",
+    "Report",
+    "Weights",
+]
+
+CHECKS = {
+    "marks": "Existing marks",
+    "distinctiveness": "Distinctiveness",
+    "readings": "Other languages",
+    "addresses": "Domain and handle",
+}
+"""The checks of a report and their headings, in the order in which they are shown."""
+
+
+@dataclass(frozen=True, slots=True)
+class Goods:
+    """How related a mark's goods are to the maker's: `score` in [0, 1], 1 = the same goods."""
+
+    score: float
+    reasons: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CloseMark:
+    """An existing mark near a name. The four numbers are closeness in [0, 1], 1 = identical."""
+
+    mark: Mark
+    appearance: float
+    sound: float
+    meaning: float
+    overall: float
+    goods: Goods | NotChecked
+    knockout: bool = False
+    reasons: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Distinctiveness:
+    """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive."""
+
+    category: str
+    score: float
+    reasons: tuple[str, ...] = ()
+    hint: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What a name, or a part of it, is or resembles in a language (BCP 47); `severity` 0 (harmless) to 3."""
+
+    language: str
+    word: str
+    meaning: str
+    kind: str
+    severity: int
+    match: str
+
+
+@dataclass(frozen=True, slots=True)
+class Address:
+    """One domain or handle. `finding` is empty when nobody was asked whether it is taken."""
+
+    kind: str
+    text: str
+    finding: str = ""
+    taken: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Addresses:
+    """How a name fits as a domain and a handle: `score` in [0, 1], 1 = fits best."""
+
+    score: float
+    items: tuple[Address, ...] = ()
+    reasons: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class NameEntry:
+    """One name of the shortlist and everything found about it; `marks` closest first."""
+
+    name: str
+    words: tuple[str, ...]
+    marks: tuple[CloseMark, ...] | NotChecked
+    distinctiveness: Distinctiveness | NotChecked
+    readings: tuple[Reading, ...] | NotChecked
+    addresses: Addresses | NotChecked
+    construction: str = ""
+    meaning: str = ""
+    coverage: tuple[str, ...] = ()
+    not_checked: tuple[NotChecked, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ListSearched:
+    """A list of marks that was searched. `dated` is its own date where it states one; `latest` the latest
+    filing or registration date among its marks; both ISO 8601, empty when not stated."""
+
+    name: str
+    sha256: str
+    rows_read: int
+    rows_left_out: int
+    without_words: int = 0
+    dated: str = ""
+    latest: str = ""
+    classes: tuple[int, ...] = ()
+    offices: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CostItem:
+    """One line of the costs worksheet as the maker entered it: `figure` (decimal text) each, `times` over.
+
+    `dated` is the day the maker found the figure (ISO 8601) and `source` where; empty when not stated.
+    """
+
+    what: str
+    figure: str
+    times: str = "1"
+    currency: str = ""
+    dated: str = ""
+    source: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Costs:
+    """The maker's own figures, amounts as decimal text; none is shipped. `budget` is empty when not
+    stated."""
+
+    items: tuple[CostItem, ...] = ()
+    budget: str = ""
+    currency: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Weights:
+    """How much each check counts in the comparison: any numbers of zero or more; only their ratios matter."""
+
+    marks: float = 1.0
+    distinctiveness: float = 1.0
+    readings: float = 1.0
+    addresses: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """A whole report. Equal reports give equal bytes in every form.
+
+    `date` is ISO 8601; `date_from` says where it came from ("--date" or "the clock"); `command` is the
+    command line that repeats the report, word by word.
+    """
+
+    product: str
+    goods: str
+    classes: tuple[int, ...]
+    markets: tuple[str, ...]
+    languages: tuple[str, ...]
+    names: tuple[NameEntry, ...]
+    lists: tuple[ListSearched, ...]
+    date: str
+    date_from: str
+    version: str
+    command: tuple[str, ...]
+    concepts: tuple[str, ...] = ()
+    weights: Weights = field(default_factory=Weights)
+    costs: Costs = field(default_factory=Costs)
+    settings: tuple[tuple[str, str], ...] = ()
+    seed: int | None = None

@@ -1,0 +1,170 @@
+"""The names one by one: what was found about each, and what to ask."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ..outcome import DISCLAIMER, NotChecked
+from .findings import mark_level, matters, worst_words
+from .model import CloseMark, Distinctiveness, NameEntry, Report
+from .questions import questions
+from .sensitivity import standings
+from .text import cell, number, plural, shorten, table
+
+__all__ = ["MARK_HEADS", "mark_cells", "name_pages"]
+
+MARK_HEADS = (
+    *("Mark", "Number", "Owner", "Classes", "Status"),
+    *("Appearance", "Sound", "Meaning", "Overall", "Goods", "Why"),
+)
+"""Headings of the table of closest marks."""
+
+_MOST_MARKS = 8  # rows of a name's table; the JSON form has every mark
+_MOST_READINGS = 10
+
+
+def name_pages(report: Report) -> Iterable[str]:
+    """The section of the names, in the order of the comparison."""
+    yield "## The names, one by one"
+    entries = {entry.name: entry for entry in report.names}
+    for row in standings(report):
+        yield from _name(entries[row.name], report)
+
+
+def _name(entry: NameEntry, report: Report) -> Iterable[str]:
+    yield f"### {cell(shorten(entry.name, 120))}"
+    made = [
+        part
+        for part in (
+            f"Made as: {cell(shorten(entry.construction, 200))}." if entry.construction else "",
+            f"Meaning: {cell(shorten(entry.meaning, 200))}." if entry.meaning else "",
+            f"Worst finding: **{worst_words(entry)}**.",
+        )
+        if part
+    ]
+    yield " ".join(made)
+    yield "**Questions for the adviser**"
+    asked = questions(entry, report)
+    yield (
+        "\n".join(f"{at}. {cell(question)}" for at, question in enumerate(asked, 1))
+        if asked
+        else "None beyond those on the whole list: no finding calls for one."
+    )
+    yield from _marks(entry)
+    yield from _distinctiveness(entry)
+    yield from _readings(entry)
+    yield from _addresses(entry)
+    if entry.not_checked:
+        yield "**Not checked**"
+        yield "\n".join(f"- {cell(item.check)}, because {cell(item.because)}" for item in entry.not_checked)
+
+
+def _marks(entry: NameEntry) -> Iterable[str]:
+    yield "**Closest marks**"
+    if isinstance(entry.marks, NotChecked):
+        yield f"Not checked, because {cell(entry.marks.because)}."
+        return
+    ordered = matters(entry)
+    if not ordered:
+        yield "Nothing found: no mark in the lists came near."
+        return
+    yield table(MARK_HEADS, [mark_cells(found) for found in ordered[:_MOST_MARKS]])
+    more = len(ordered) - _MOST_MARKS
+    rest = f" {plural(more, 'further mark')} stand in the JSON and CSV forms." if more > 0 else ""
+    yield (
+        f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest} "
+        f"{DISCLAIMER}"
+    )
+
+
+def mark_cells(found: CloseMark) -> tuple[str, ...]:
+    """The cells of a mark's row under `MARK_HEADS`, as raw text."""
+    mark = found.mark
+    level = mark_level(found)
+    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons)
+    goods = found.goods.score if not isinstance(found.goods, NotChecked) else None
+    if not isinstance(found.goods, NotChecked) and found.goods.reasons:
+        reasons += f"; goods: {found.goods.reasons[0]}"
+    return (
+        shorten(mark.text, 60),
+        shorten(" ".join(part for part in (mark.office, mark.number) if part), 40) or "not stated",
+        shorten(mark.owner, 48) or "not stated",
+        " ".join(map(str, mark.classes)) or "not stated",
+        mark.status or "not stated",
+        number(found.appearance),
+        number(found.sound),
+        number(found.meaning),
+        number(found.overall),
+        "not checked" if goods is None else number(goods),
+        shorten(
+            f"{'knockout' if found.knockout else level.words}: {reasons.strip('; ') or 'no reason given'}",
+            260,
+        ),
+    )
+
+
+def _distinctiveness(entry: NameEntry) -> Iterable[str]:
+    found = entry.distinctiveness
+    yield "**Distinctiveness for the goods**"
+    if isinstance(found, NotChecked):
+        yield f"Not checked, because {cell(found.because)}."
+        return
+    yield f"{found.category.capitalize()}, {number(found.score)} of 1. {_sentences(found)}".rstrip()
+
+
+def _sentences(found: Distinctiveness) -> str:
+    told = [*found.reasons[:5], *([f"To strengthen it: {found.hint}"] if found.hint else ())]
+    return " ".join(_sentence(text) for text in told)
+
+
+def _sentence(text: str) -> str:
+    text = shorten(text, 260)
+    return cell(text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else "."))
+
+
+def _readings(entry: NameEntry) -> Iterable[str]:
+    yield "**In other languages**"
+    covered = f"Languages looked at: {cell(', '.join(entry.coverage))}." if entry.coverage else ""
+    if isinstance(entry.readings, NotChecked):
+        yield f"Not checked, because {cell(entry.readings.because)}."
+        return
+    ordered = sorted(entry.readings, key=lambda one: -one.severity)
+    if not ordered:
+        yield f"Nothing found. {covered}".rstrip()
+        return
+    yield table(
+        ("Language", "Word", "Meaning", "Kind", "Severity (0 to 3)", "How it matches"),
+        [
+            (
+                one.language,
+                shorten(one.word, 40),
+                shorten(one.meaning, 60) or "not known",
+                one.kind,
+                str(one.severity),
+                shorten(one.match, 60),
+            )
+            for one in ordered[:_MOST_READINGS]
+        ],
+    )
+    more = len(ordered) - _MOST_READINGS
+    rest = f"{plural(more, 'milder reading')} stand in the JSON form. " if more > 0 else ""
+    if rest or covered:
+        yield f"{rest}{covered}".rstrip()
+
+
+def _addresses(entry: NameEntry) -> Iterable[str]:
+    yield "**Domain and handle**"
+    found = entry.addresses
+    if isinstance(found, NotChecked):
+        yield f"Not checked, because {cell(found.because)}."
+        return
+    reasons = " ".join(_sentence(reason) for reason in found.reasons[:4])
+    yield f"Fit {number(found.score)} of 1. {reasons}".rstrip()
+    if found.items:
+        yield table(
+            ("Kind", "Address", "Taken?"),
+            [
+                (item.kind, shorten(item.text, 80), shorten(item.finding, 80) or "nobody asked")
+                for item in found.items[:8]
+            ],
+        )

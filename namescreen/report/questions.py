@@ -1,0 +1,209 @@
+"""Questions for the adviser, written from what was found for one name, so that a paid hour starts at
+judgement."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+from ..names import parse
+from ..outcome import NotChecked
+from .coverage import unsearched_markets
+from .findings import Level, mark_level, matters
+from .model import CloseMark, Distinctiveness, NameEntry, Report
+from .text import number, plural, shorten, some
+
+__all__ = ["general_questions", "questions"]
+
+MOST = 6
+"""Questions a name: what a paid hour can take up (common practice, no source)."""
+
+_CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
+_ASPECTS = ("appearance", "sound", "meaning")
+
+
+def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
+    """At most `MOST` questions on one name, the gravest first; plain text, not escaped."""
+    asked = [
+        *_on_marks(entry, report),
+        *_on_shared_words(entry),
+        *_on_distinctiveness(entry, report),
+        *_on_readings(entry, report),
+        *_on_addresses(entry),
+    ]
+    return tuple(asked[:MOST])
+
+
+def general_questions(report: Report) -> tuple[str, ...]:
+    """Questions that do not turn on one name: what was not searched, the classes, the markets."""
+    where = f" in {some(report.markets)}" if report.markets else ""
+    goods = f" for {shorten(report.goods, 90)}" if report.goods else ""
+    asked = []
+    if report.classes:
+        word = "Is class" if len(report.classes) == 1 else "Are classes"
+        numbers = some(str(number) for number in report.classes)
+        asked.append(
+            f"{word} {numbers} right and enough{goods}, also for selling them in a shop of one's own?"
+        )
+    else:
+        asked.append(f"Which classes should be searched and filed in{goods}? The brief states none.")
+    missing = unsearched_markets(report)
+    if missing:
+        verb = "is a market" if len(missing) == 1 else "are markets"
+        asked.append(
+            f"{some(missing)} {verb} of the brief, and no list searched names its office: which search is "
+            "worth its price there?"
+        )
+    asked.append(
+        f"Which searches that this program cannot make are worth paying for{where}: unregistered "
+        f"use, company "
+        "names, figurative marks, pending filings not yet published?"
+    )
+    return tuple(asked)
+
+
+def _title(found: CloseMark) -> str:
+    mark = found.mark
+    about = [
+        mark.number and f"no. {shorten(mark.number, 24)}",
+        mark.office and shorten(mark.office, 12),
+        mark.owner and shorten(mark.owner, 40),
+    ]
+    told = ", ".join(part for part in about if part)
+    return shorten(mark.text, 60) + (f" ({told})" if told else "")
+
+
+def _strongest(found: CloseMark) -> str:
+    """The aspects in which the mark is closest, in words."""
+    values = {aspect: getattr(found, aspect) for aspect in _ASPECTS}
+    top = max(values.values())
+    return some(
+        f"{aspect} ({number(value)})" for aspect, value in values.items() if value >= max(0.5, top - 0.08)
+    )
+
+
+def _on_marks(entry: NameEntry, report: Report) -> list[str]:
+    asked = []
+    for found in matters(entry)[:3]:
+        level = mark_level(found)
+        if level < Level.LOOK and not found.knockout:
+            continue
+        title = _title(found)
+        if found.mark.status == "dead":
+            asked.append(
+                f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in "
+                f"use, or could it be revived, so that {shorten(entry.name, 60)} would meet it after all?"
+            )
+            continue
+        if found.knockout:
+            question = (
+                f"{title} is identical or nearly so, for goods that overlap: is there any room left for "
+                f"{shorten(entry.name, 60)}, by other goods, a coexistence agreement, or non-use?"
+            )
+        else:
+            strongest = _strongest(found)
+            alike = f"is close in {strongest}" if strongest else f"is close ({number(found.overall)})"
+            question = f"{title} {alike}: would your office hold the two apart{_goods_clause(found)}?"
+        if not found.mark.status:
+            question += " The list does not say whether it is in force."
+        asked.append(question)
+    return asked
+
+
+def _goods_clause(found: CloseMark) -> str:
+    if isinstance(found.goods, NotChecked):
+        return ", once its goods are known"
+    if found.goods.score >= 0.7:
+        return ", the goods being as related as they are"
+    if found.goods.score >= 0.3:
+        return ", and are its goods related to ours"
+    return ", its goods lying far from ours"
+
+
+def _on_shared_words(entry: NameEntry) -> list[str]:
+    """A word of the name that many owners share is weak; one owner's many marks may be a family (TMEP
+    1207.01(d))."""
+    if isinstance(entry.marks, NotChecked):
+        return []
+    owners: dict[str, set[str]] = defaultdict(set)
+    held: dict[tuple[str, str], int] = defaultdict(int)
+    for found in entry.marks:
+        if found.mark.status == "dead":
+            continue
+        owner = shorten(found.mark.owner, 60)
+        for word in set(parse(found.mark.text).words) & set(entry.words):
+            if owner:
+                owners[word].add(owner)
+                held[word, owner] += 1
+    asked = [
+        f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the "
+        f"field crowded enough to "
+        "make it weak, so that the rest of the name decides?"
+        for word in sorted(owners)
+        if len(owners[word]) >= _CROWD
+    ]
+    asked += [
+        f"{owner} holds {plural(count, 'close mark')} with the word {word}: could it claim a family of marks?"
+        for (word, owner), count in sorted(held.items())
+        if count >= _CROWD
+    ]
+    return asked
+
+
+def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
+    found = entry.distinctiveness
+    if not isinstance(found, Distinctiveness) or found.category not in (
+        "generic",
+        "descriptive",
+        "suggestive",
+    ):
+        return []
+    name, goods = shorten(entry.name, 60), shorten(report.goods, 60) or "the goods"
+    because = f" ({shorten(found.reasons[0], 110).rstrip('.')})" if found.reasons else ""
+    if found.category == "generic":
+        return [
+            f"{name} reads as the name of the goods themselves{because}: could any form of it be "
+            f"protected at all?"
+        ]
+    if found.category == "descriptive":
+        return [
+            f"{name} reads as describing {goods}{because}: would it be refused, or taken only "
+            f"with a disclaimer or "
+            "proof of use?"
+        ]
+    return (
+        []
+        if found.score >= 0.55
+        else [
+            f"{name} lies near the line between suggesting and describing{because}: on "
+            "which side would your office put it?"
+        ]
+    )
+
+
+def _on_readings(entry: NameEntry, report: Report) -> list[str]:
+    if isinstance(entry.readings, NotChecked):
+        return []
+    grave = sorted(
+        (reading for reading in entry.readings if reading.severity >= 2),
+        key=lambda reading: (-reading.severity, reading.language, reading.word),
+    )
+    asked = []
+    for reading in grave[:2]:
+        meaning = f", {shorten(reading.meaning, 40)}" if reading.meaning else ""
+        asked.append(
+            f"In {reading.language}, {shorten(entry.name, 60)} reads as "
+            f"{shorten(reading.word, 30)}{meaning}: do "
+            "native speakers hear it, and could an office object on grounds of public morality?"
+        )
+    return asked
+
+
+def _on_addresses(entry: NameEntry) -> list[str]:
+    if isinstance(entry.addresses, NotChecked):
+        return []
+    taken = [item.text for item in entry.addresses.items if item.kind == "domain" and item.taken]
+    if not taken:
+        return []
+    listed = some(shorten(text, 63) for text in taken[:2])
+    verb = "is" if len(taken[:2]) == 1 else "are"
+    return [f"{listed} {verb} registered: who uses it, and does that use give rights of its own?"]

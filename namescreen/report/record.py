@@ -1,0 +1,160 @@
+"""The end of a report: the record of the search, the costs worksheet, the next steps and the terms."""
+
+from __future__ import annotations
+
+import shlex
+from collections.abc import Iterable
+from decimal import Decimal
+
+from .costs import money, worksheet
+from .coverage import partly_searched, unsearched_markets
+from .glossary import GLOSSARY
+from .model import Report
+from .text import cell, shorten, some, table, visible
+
+__all__ = ["costs_worksheet", "next_steps", "record", "terms"]
+
+
+def record(report: Report) -> Iterable[str]:
+    """What was searched, what was not, and how to repeat it."""
+    yield "## Record of the search"
+    if report.lists:
+        rows = []
+        for item in report.lists:
+            left = f"{item.rows_left_out:,}" + (
+                f" (and {item.without_words:,} without words)" if item.without_words else ""
+            )
+            rows.append(
+                (
+                    item.name,
+                    item.dated or "not stated",
+                    f"{item.rows_read:,}",
+                    left,
+                    _classes(item.classes),
+                    ", ".join(item.offices) or "not stated",
+                    item.latest or "not stated",
+                    item.sha256 or "not known",
+                )
+            )
+        yield table(
+            ("List", "Dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256"), rows
+        )
+        told = [f"- {cell(item.name)}: {cell(remark)}" for item in report.lists for remark in item.remarks]
+        if told:
+            yield "\n".join(told)
+    else:
+        yield "No list of marks was searched."
+    yield "Not searched:"
+    yield "\n".join(f"- {cell(line)}" for line in _not_searched(report))
+    yield (
+        f"Program: namescreen {cell(report.version)}. Date: {report.date}, from {cell(report.date_from)}. "
+        + (f"Seed: {report.seed}." if report.seed is not None else "Seed: none used.")
+    )
+    if report.settings:
+        yield table(("Setting", "Value"), [(key, value or "none") for key, value in report.settings])
+    yield "The command that repeats this report:"
+    yield _code(shlex.join(report.command))
+
+
+def _classes(classes: tuple[int, ...]) -> str:
+    """Classes as runs: 1-3, 21."""
+    runs: list[list[int]] = []
+    for one in classes:
+        if runs and runs[-1][1] == one - 1:
+            runs[-1][1] = one
+        else:
+            runs.append([one, one])
+    return ", ".join(f"{a}" if a == b else f"{a}-{b}" for a, b in runs) or "not stated"
+
+
+def _not_searched(report: Report) -> Iterable[str]:
+    missing, partly = unsearched_markets(report), partly_searched(report)
+    none = [market for market in missing if market not in partly]
+    if none:
+        yield f"the registers of {some(none)}: no list names their office"
+    if partly:
+        yield f"the national registers of {some(partly)}: only marks of a joint office were searched"
+    covered = {one for item in report.lists for one in item.classes}
+    absent = [one for one in report.classes if one not in covered]
+    if report.lists and absent:
+        yield f"class {some(map(str, absent))} of the brief: no mark in the lists states it"
+    yield "marks in use that nobody registered, company and trade names, shop and product names, titles"
+    yield "figurative marks (pictures, shapes, colours) and the pictures in marks that also have words"
+    yield "filings not yet published, and whatever was published after the date of each list"
+    yield "every register that is not named above, the international register included unless it is"
+
+
+def _code(text: str) -> str:
+    """A code block that shows `text` whatever it holds: indented, one line."""
+    return "    " + visible(text)
+
+
+def costs_worksheet(report: Report) -> Iterable[str]:
+    """The maker's own figures, summed against the budget."""
+    yield "## Costs worksheet"
+    sheet = worksheet(report)
+    costs = report.costs
+    if not sheet.lines:
+        budget = (
+            f" The budget is {cell(money(Decimal(costs.budget), costs.currency))}." if costs.budget else ""
+        )
+        yield (
+            "No figures are entered. Official fees a class and an adviser's hours belong in the brief under "
+            "`[[costs.items]]`, each with the day and place it was found; no fee is shipped with the program."
+            + budget
+        )
+        return
+    rows = [
+        (
+            shorten(line.item.what, 60),
+            money(Decimal(line.item.figure), line.currency),
+            f"{Decimal(line.item.times):f}",
+            money(line.amount, line.currency),
+            line.item.dated or "not stated",
+            shorten(line.item.source, 80) or "not stated",
+            line.remark,
+        )
+        for line in sheet.lines
+    ]
+    yield table(("Item", "Each", "Times", "Amount", "Found on", "Source", "Remark"), rows, numeric=(1, 2, 3))
+    told = [f"Total: **{cell(some(money(amount, currency) for currency, amount in sheet.totals))}**."]
+    if sheet.left is not None:
+        word = "left of" if sheet.left >= 0 else "over"
+        told.append(
+            f"{cell(money(abs(sheet.left), costs.currency))} {word} a budget of "
+            f"{cell(money(Decimal(costs.budget), costs.currency))}."
+        )
+    elif costs.budget:
+        told.append("The budget is in another currency than some figures, and nothing is converted.")
+    else:
+        told.append("The brief states no budget.")
+    told.append("The maker's own figures; the office's and the adviser's word stands.")
+    yield " ".join(told)
+
+
+def next_steps(report: Report) -> Iterable[str]:
+    """What to do next, in general."""
+    yield "## Next steps"
+    where = f" ({cell(some(report.markets))})" if report.markets else ""
+    steps = (
+        "Strike the names with a knockout, unless the adviser sees a way.",
+        f"Look up each mark under *look closer* and *serious* at the office that keeps "
+        f"it{where}: is it in force, for "
+        "which goods, and is it in use?",
+        "Search the web, shops and the company register for the names that remain: use counts "
+        "without registration.",
+        "Have a native speaker of each market say the remaining names aloud, and hear what they hear.",
+        "Take this report to a qualified adviser, with the questions above, before paying for "
+        "cover, domain or stock.",
+        "Ask the office, or the adviser, about classes, fees and time limits before filing; they "
+        "differ by country.",
+        "Keep this report's JSON form, and run it again before launch with `--since` to see what "
+        "has changed.",
+    )
+    yield "\n".join(f"- ☐ {step}" for step in steps)
+
+
+def terms() -> Iterable[str]:
+    """The glossary."""
+    yield "## Terms used"
+    yield "\n".join(f"- **{term.term}**: {term.meaning} *{term.source}*" for term in GLOSSARY)
