@@ -50,7 +50,7 @@ def guarded() -> Iterator[None]:
 
 
 def _told(error: NamescreenError) -> str:
-    from .output import visible
+    from namescreen.report.text import visible
 
     lines = [str(problem) for problem in error.problems] if isinstance(error, InputError) else [str(error)]
     more = len(lines) - MOST_PROBLEMS

@@ -17,8 +17,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
+from namescreen.report.text import number, table, visible
 
-__all__ = ["Column", "Format", "json_line", "print_disclaimer", "show", "show_table", "visible", "width"]
+__all__ = ["Column", "Format", "json_line", "print_disclaimer", "show", "show_table", "width"]
 
 NARROW = 80
 """Columns used where the output is not a terminal."""
@@ -48,7 +49,7 @@ def _plain(value: object) -> str:
     if isinstance(value, bool):
         return "yes" if value else ""
     if isinstance(value, float):
-        return f"{value:.2f}"
+        return number(value)
     if isinstance(value, list | tuple):
         return "; ".join(_plain(item) for item in value)
     return str(value)
@@ -74,11 +75,6 @@ class Column:
         return self.text(row) if self.text else _plain(row.get(self.key))
 
 
-def visible(text: str) -> str:
-    """`text` with every character that shows nothing, or redirects what follows, written out as <U+202E>."""
-    return _UNSEEN.sub(lambda found: f"<U+{ord(found[0]):04X}>", text)
-
-
 def width() -> int:
     """The terminal's width; 80 columns where there is none. COLUMNS overrides both."""
     if sys.stdout.isatty() or os.environ.get("COLUMNS", "").isdecimal():
@@ -93,7 +89,7 @@ def json_line(row: object) -> str:
 
 
 def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
-    """Write `rows` to stdout as `form`; all but the table are written row by row, as they come."""
+    """Write `rows` to stdout as `form`; CSV and JSON Lines row by row, as they come."""
     if form is Format.jsonl:
         for row in rows:
             _line(json_line(row))
@@ -101,13 +97,12 @@ def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
         writer = csv.writer(sys.stdout, lineterminator="\n")
         writer.writerow([column.key for column in columns])
         for row in rows:
-            writer.writerow([_csv_cell(column.cell(row)) for column in columns])
+            writer.writerow([visible(column.cell(row)) for column in columns])
             sys.stdout.flush()
     elif form is Format.markdown:
-        _line("| " + " | ".join(_markdown_cell(column.title) for column in columns) + " |")
-        _line("|" + "|".join(" ---: " if column.right else " --- " for column in columns) + "|")
-        for row in rows:
-            _line("| " + " | ".join(_markdown_cell(column.cell(row)) for column in columns) + " |")
+        heads = [column.title for column in columns]
+        numeric = [place for place, column in enumerate(columns) if column.right]
+        _line(table(heads, [[column.cell(row) for column in columns] for row in rows], numeric).rstrip("\n"))
     else:
         show_table(list(rows), columns)
 
@@ -119,16 +114,16 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
     from rich.table import Table
     from rich.text import Text
 
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
+    grid = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
     for column in columns:
-        table.add_column(
+        grid.add_column(
             Text(column.title),
             justify="right" if column.right else "left",
             no_wrap=column.right or not column.shrink,
             overflow="fold",
         )
     for row in rows:
-        table.add_row(
+        grid.add_row(
             *(
                 Text(visible(column.cell(row)), style=column.style(row) if column.style else "")
                 for column in columns
@@ -136,7 +131,7 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
         )
     console = Console(width=width(), highlight=False, legacy_windows=False)
     with console.capture() as captured:
-        console.print(Padding(table, (0, 0, 0, indent), expand=False))
+        console.print(Padding(grid, (0, 0, 0, indent), expand=False))
     for line in captured.get().rstrip("\n").split("\n"):
         _line(line.rstrip())
 
@@ -154,13 +149,3 @@ def print_disclaimer(form: Format) -> None:
 def _line(text: str) -> None:
     sys.stdout.write(text + "\n")
     sys.stdout.flush()
-
-
-def _csv_cell(text: str) -> str:
-    return visible(text.replace("\r\n", " ").replace("\n", " ").replace("\t", " "))
-
-
-def _markdown_cell(text: str) -> str:
-    """`text` so that Markdown shows it as it is: every character with a meaning there is escaped."""
-    one_line = " ".join(visible(text.replace("\n", " ").replace("\t", " ")).split())
-    return re.sub(r"([\\`*_{}\[\]<>()#+!|~&$-])", r"\\\1", one_line)

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from typing import TypeVar
 
-from .output import visible
+from namescreen.report.text import visible
 
 __all__ = ["Progress", "counted", "progress", "say"]
 

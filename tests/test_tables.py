@@ -1,0 +1,140 @@
+from __future__ import annotations
+
+import hashlib
+import threading
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.errors import DataError
+from namescreen.tables import Table, open_table, table_bytes, wordlists_folder, write_whole
+
+text = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\t\n\r"), max_size=12)
+entries = st.dictionaries(text.filter(bool), text, max_size=40)
+
+
+def table_of(folder: Path, rows: dict[str, str]) -> Table:
+    path = folder / "words.tsv"
+    path.write_bytes(table_bytes("words.tsv", rows.items()))
+    return Table(path)
+
+
+@given(entries, text)
+def test_a_table_answers_as_a_dictionary_would(
+    tmp_path_factory: pytest.TempPathFactory, rows: dict[str, str], other: str
+) -> None:
+    table = table_of(tmp_path_factory.mktemp("table"), rows)
+    assert len(table) == len(rows)
+    assert dict(table.items()) == rows
+    assert [key.encode() for key, _ in table.items()] == sorted(key.encode() for key in rows)
+    assert {key: table.get(key) for key in rows} == rows
+    for key in (other, other[:1], other + "x"):
+        assert table.get(key) == rows.get(key)
+        assert (key in table) == (key in rows)
+        assert dict(table.starting(key)) == {k: v for k, v in rows.items() if k.startswith(key)}
+    table.verify()
+
+
+@given(entries)
+def test_equal_entries_give_equal_bytes_in_any_order(rows: dict[str, str]) -> None:
+    backwards = dict(reversed(list(rows.items())))
+    assert table_bytes("t", rows.items()) == table_bytes("t", backwards.items())
+
+
+def test_the_header_states_rows_and_digest() -> None:
+    head, _, body = table_bytes("t.tsv", [("b", "2"), ("a", "1")]).partition(b"\n")
+    assert body == b"a\t1\nb\t2\n"
+    assert head.decode() == f"#namescreen-table 1 t.tsv rows=2 sha256={hashlib.sha256(body).hexdigest()}"
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [("a", "1"), ("a", "2")],
+        [("a\tb", "1")],
+        [("a\nb", "1")],
+        [("a", "1\n2")],
+        [("a", "1\r")],
+    ],
+)
+def test_what_would_break_the_format_is_refused(rows: list[tuple[str, str]]) -> None:
+    with pytest.raises(ValueError, match=r"stands twice|tab or line break"):
+        table_bytes("t", rows)
+
+
+@pytest.mark.parametrize("contents", [None, b"", b"word\t1\n", b"#namescreen-table 9 t rows=0 sha256=0\n"])
+def test_a_file_that_is_no_table_is_named_with_the_remedy(tmp_path: Path, contents: bytes | None) -> None:
+    path = tmp_path / "t.tsv"
+    if contents is not None:
+        path.write_bytes(contents)
+    with pytest.raises(DataError, match=r"t\.tsv: .*Install namescreen again"):
+        Table(path)
+
+
+def test_a_changed_byte_is_noticed(tmp_path: Path) -> None:
+    path = tmp_path / "t.tsv"
+    whole = table_bytes("t.tsv", [("herb", "1"), ("pot", "2")])
+    path.write_bytes(whole.replace(b"pot", b"pet"))
+    with pytest.raises(DataError, match="damaged"):
+        Table(path).verify()
+
+
+SHIPPED = sorted(
+    path.relative_to(wordlists_folder()).as_posix() for path in wordlists_folder().rglob("*.tsv")
+)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_every_shipped_table_is_whole_and_sorted(name: str) -> None:
+    path = wordlists_folder() / name
+    if not path.read_bytes().startswith(b"#namescreen-table"):
+        pytest.skip("a list kept by hand, not a table of this format")
+    table = open_table(name)
+    table.verify()
+    keys = [key.encode() for key, _ in table.items()]
+    assert keys == sorted(set(keys))
+    assert len(keys) == len(table)
+
+
+def test_writing_whole_replaces_the_file_and_leaves_nothing_beside(tmp_path: Path) -> None:
+    path = tmp_path / "report.md"
+    path.write_text("old")
+    write_whole(path, b"new")
+    assert path.read_bytes() == b"new"
+    assert [file.name for file in tmp_path.iterdir()] == ["report.md"]
+
+
+def test_a_failed_write_keeps_the_old_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    path = tmp_path / "report.md"
+    path.write_text("old")
+
+    def refuse(self: Path, target: Path) -> Path:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(Path, "replace", refuse)
+    with pytest.raises(KeyboardInterrupt):
+        write_whole(path, b"new")
+    assert path.read_text() == "old"
+    assert [file.name for file in tmp_path.iterdir()] == ["report.md"]
+
+
+def test_a_reader_never_sees_a_part(tmp_path: Path) -> None:
+    path = tmp_path / "file"
+    wholes = [letter * 200_000 for letter in (b"a", b"b")]
+    write_whole(path, wholes[0])
+    seen: set[bytes] = set()
+    done = threading.Event()
+
+    def read() -> None:
+        while not done.is_set():
+            seen.add(path.read_bytes())
+
+    reader = threading.Thread(target=read)
+    reader.start()
+    for turn in range(40):
+        write_whole(path, wholes[turn % 2])
+    done.set()
+    reader.join()
+    assert seen <= set(wholes)
