@@ -1,0 +1,307 @@
+"""One name through every check: the only place where the checks meet.
+
+Nothing here reads a file or asks the network but the register that it is given.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import datetime
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import Enum
+from functools import cache
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from .errors import DataError
+from .outcome import NotChecked
+from .register.mark import Mark
+
+if TYPE_CHECKING:
+    from .addresses import Estimate
+    from .closeness import Closeness
+    from .goods import Distinctiveness, Relatedness
+    from .readings import Coverage, Reading
+    from .register import Hit, Register
+
+__all__ = ["CloseMark", "Screening", "is_knockout", "schema", "screen"]
+
+NEAR_IN_APPEARANCE = 0.92
+NEAR_IN_SOUND = 0.95
+"""From here on two names are near-identical to the eye or the ear. Set by looking at one-letter changes in names of
+six letters and more, not fitted."""
+
+SAME_GOODS = 0.8
+"""Relatedness from which goods count as the same or closely related: same class and a shared subject."""
+
+SPARE = 2
+"""So many times the marks asked for are searched where the goods are known: with the goods, words that merely
+describe them count less, and the order changes."""
+
+Found = TypeVar("Found")
+
+
+@dataclass(frozen=True, slots=True)
+class CloseMark:
+    """An existing mark near a name: how close the names are, and how related the goods.
+
+    `knockout`: an identical or near-identical mark for the same or closely related goods (see `is_knockout`).
+    """
+
+    mark: Mark
+    closeness: Closeness
+    goods_relatedness: Relatedness | NotChecked
+    knockout: bool
+
+    def to_json(self) -> dict[str, Any]:
+        """The mark and its scores side by side, as in the published schema."""
+        return {
+            "mark": self.mark.text,
+            "overall": _number(self.closeness.overall),
+            "appearance": _number(self.closeness.appearance),
+            "sound": _number(self.closeness.sound),
+            "meaning": _number(self.closeness.meaning),
+            "goods_relatedness": _score_or_reason(self.goods_relatedness),
+            "knockout": self.knockout,
+            "number": self.mark.number,
+            "office": self.mark.office,
+            "classes": list(self.mark.classes),
+            "goods": self.mark.goods,
+            "status": self.mark.status,
+            "owner": self.mark.owner,
+            "source": self.mark.source,
+            "line": self.mark.line,
+            "reasons": list(self.closeness.reasons),
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class Screening:
+    """What every check found for one name; a check that was not made is `NotChecked`, and listed in `not_checked`.
+
+    `close_marks` stand closest first by overall closeness; `coverage` says what the readings were looked up in.
+    """
+
+    name: str
+    close_marks: tuple[CloseMark, ...] | NotChecked
+    distinctiveness: Distinctiveness | NotChecked
+    readings: tuple[Reading, ...] | NotChecked
+    coverage: tuple[Coverage, ...]
+    addresses: Estimate | NotChecked
+    not_checked: tuple[NotChecked, ...]
+
+    @property
+    def knockouts(self) -> tuple[CloseMark, ...]:
+        """The close marks that are knockouts, closest first."""
+        marks = () if isinstance(self.close_marks, NotChecked) else self.close_marks
+        return tuple(mark for mark in marks if mark.knockout)
+
+    @property
+    def closest(self) -> float:
+        """The overall closeness of the closest mark, in [0, 1]; 0 if no mark was searched."""
+        marks = () if isinstance(self.close_marks, NotChecked) else self.close_marks
+        return max((mark.closeness.overall for mark in marks), default=0.0)
+
+    def to_json(self) -> dict[str, Any]:
+        """The screening as JSON types, in the form that `schema` publishes."""
+        return {
+            "name": self.name,
+            "close_marks": _list(self.close_marks),
+            "distinctiveness": _plain(self.distinctiveness),
+            "readings": _list(self.readings),
+            "coverage": _plain(self.coverage),
+            "addresses": _plain(self.addresses),
+            "not_checked": [{"check": one.check, "because": one.because} for one in self.not_checked],
+        }
+
+
+def is_knockout(mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked) -> bool:
+    """Whether a mark is identical or near-identical, for the same or closely related goods.
+
+    Near-identical: alike to the eye (appearance at least 0.92) or to the ear (sound at least 0.95) as a whole. Goods
+    that could not be compared count as the same: a list typed by hand is a list of competitors. A mark that its list
+    calls dead is no knockout. Not a legal finding: it says which marks to look at first.
+    """
+    if mark.status == "dead":
+        return False
+    if not isinstance(goods_relatedness, NotChecked) and goods_relatedness.score < SAME_GOODS:
+        return False
+    return closeness.appearance >= NEAR_IN_APPEARANCE or closeness.sound >= NEAR_IN_SOUND
+
+
+def screen(
+    names: Iterable[str],
+    register: Register | None,
+    *,
+    goods: str = "",
+    classes: Sequence[int] = (),
+    languages: Sequence[str] | None = None,
+    endings: Sequence[str] = (),
+    handle_lengths: Sequence[int] = (),
+    top: int = 10,
+    progress: Callable[[int, int | None], None] | None = None,
+) -> Iterator[Screening]:
+    """Every check for each of `names`, in order, as the results come.
+
+    `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers (BCP 47;
+    None: all that are covered); `endings` and `handle_lengths` what domains and handles are estimated for. The `top`
+    closest marks are kept. Without a register, and wherever else something is missing, the check is `NotChecked`.
+    """
+    wanted = list(names)
+    checks = _Checks(goods, tuple(classes), languages, tuple(endings), tuple(handle_lengths))
+    for name, marks in _searched(wanted, register, checks, top, progress):
+        yield checks.screening(name, marks)
+
+
+def _searched(
+    names: list[str],
+    register: Register | None,
+    checks: _Checks,
+    top: int,
+    progress: Callable[[int, int | None], None] | None,
+) -> Iterator[tuple[str, tuple[CloseMark, ...] | NotChecked]]:
+    if register is None:
+        nothing = NotChecked("close_marks", "no list of existing marks was given")
+        for done, name in enumerate(names, 1):
+            yield name, nothing
+            if progress:
+                progress(done, len(names))
+        return
+    wide = top * SPARE if checks.goods else top
+    for name, hits in register.search(names, wide, progress=progress):
+        yield name, checks.close_marks(name, hits)[:top]
+
+
+@dataclass(frozen=True, slots=True)
+class _Checks:
+    """What the product is, and each check for it."""
+
+    goods: str
+    classes: tuple[int, ...]
+    languages: Sequence[str] | None
+    endings: tuple[str, ...]
+    handle_lengths: tuple[int, ...]
+
+    def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
+        distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
+        readings = _made("readings", lambda: self._readings(name))
+        addresses = _made("addresses", lambda: self._addresses(name))
+        coverage, missing = self._coverage()
+        parts = (marks, distinctiveness, readings, addresses)
+        goods = [] if isinstance(marks, NotChecked) else [mark.goods_relatedness for mark in marks]
+        reasons = dict.fromkeys(one for one in (*parts, *goods, *missing) if isinstance(one, NotChecked))
+        return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
+
+    def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
+        return tuple(
+            sorted((self._close_mark(name, hit) for hit in hits), key=lambda one: -one.closeness.overall)
+        )
+
+    def _close_mark(self, name: str, hit: Hit) -> CloseMark:
+        from .closeness import compare
+
+        mark = hit.mark
+        closeness = compare(name, mark.text, name_goods=self.goods or None, mark_goods=mark.goods or None)
+        related = _made("goods_relatedness", lambda: self._relatedness(mark))
+        return CloseMark(mark, closeness, related, is_knockout(mark, closeness, related))
+
+    def _relatedness(self, mark: Mark) -> Relatedness | NotChecked:
+        if not self.goods and not self.classes:
+            return NotChecked("goods_relatedness", "the goods of the product are not stated")
+        if not mark.goods and not mark.classes:
+            return NotChecked("goods_relatedness", "the list of marks does not state the goods of some marks")
+        from .goods import relatedness
+
+        return relatedness(self.goods, self.classes, mark.goods, mark.classes)
+
+    def _distinctiveness(self, name: str) -> Distinctiveness | NotChecked:
+        if not self.goods:
+            return NotChecked("distinctiveness", "the goods of the product are not stated in words")
+        from .goods import distinctiveness
+
+        return distinctiveness(name, self.goods)
+
+    def _readings(self, name: str) -> tuple[Reading, ...]:
+        from .readings import readings
+
+        return tuple(readings(name, languages=self.languages))
+
+    def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
+        found = _made(
+            "readings", lambda: _coverage(None if self.languages is None else tuple(self.languages))
+        )
+        return ((), (found,)) if isinstance(found, NotChecked) else found
+
+    def _addresses(self, name: str) -> Estimate | NotChecked:
+        from .addresses import estimate
+
+        return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+
+
+def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:
+    """What a check finds; a table or package that it needs and cannot have makes it `NotChecked`."""
+    try:
+        return make()
+    except DataError as error:
+        return NotChecked(check, str(error))
+    except ImportError as error:
+        return NotChecked(check, f"this installation lacks a part that the check needs ({error})")
+
+
+@cache
+def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
+    """What is known of each language, and which of them are not covered."""
+    from .readings import coverage
+
+    covered = tuple(coverage(languages))
+    known = {one.language.partition("-")[0] for one in covered}
+    missing = [tag for tag in languages or () if tag.partition("-")[0].casefold() not in known]
+    reasons = (NotChecked("readings", f"no word list covers {', '.join(missing)}"),) if missing else ()
+    return covered, reasons
+
+
+def schema() -> dict[str, Any]:
+    """The JSON Schema (draft 2020-12) of one screening as `Screening.to_json` gives it."""
+    import json
+
+    path = Path(__file__).with_name("screening.schema.json")
+    published: dict[str, Any] = json.loads(path.read_text("utf-8"))
+    return published
+
+
+def _list(found: tuple[Any, ...] | NotChecked) -> list[Any]:
+    return [] if isinstance(found, NotChecked) else [_plain(one) for one in found]
+
+
+def _number(value: float) -> float:
+    """Four places: more would say more than is known, and differ between machines."""
+    return round(float(value), 4)
+
+
+def _score_or_reason(value: Any) -> Any:
+    return _plain(value) if isinstance(value, NotChecked) else _number(value.score)
+
+
+def _plain(value: Any) -> Any:
+    """`value` as JSON types; a check that was not made as an object that says why."""
+    if isinstance(value, NotChecked):
+        return {"not_checked": value.because}
+    if hasattr(value, "to_json"):
+        return _plain(value.to_json())
+    if dataclasses.is_dataclass(value) and not isinstance(value, type):
+        return {field.name: _plain(getattr(value, field.name)) for field in dataclasses.fields(value)}
+    if isinstance(value, Enum):
+        return _plain(value.value)
+    if isinstance(value, Mapping):
+        return {str(key): _plain(item) for key, item in value.items()}
+    if isinstance(value, list | tuple):
+        return [_plain(item) for item in value]
+    if isinstance(value, set | frozenset):
+        return sorted(_plain(item) for item in value)
+    if isinstance(value, float):
+        return _number(value)
+    if isinstance(value, datetime.date | Decimal | Path):
+        return str(value)
+    return value
