@@ -1,19 +1,47 @@
-"""How a name may sound: readings of words, phones, syllables, and how alike two readings sound."""
+"""How a name may sound: readings of words, phones, syllables, and how alike two readings sound.
+
+The doors that work on many codes at once load numpy, when they are first used.
+"""
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING, Any
+
+from .alignment import align, sound_closeness
 from .reading import Pronunciation, pronounce, pronounce_many, pronounce_words
-from .syllables import Syllable, alliterates, rhyme, stress_pattern, syllabify, syllable_count
+from .respelling import say
+from .syllables import Syllable, alliterates, may_open, rhyme, stress_pattern, syllabify, syllable_count
+
+if TYPE_CHECKING:
+    from .batch import SoundCodes, closeness_bound_many, prepare_codes, sound_closeness_many
 
 __all__ = [
     "Pronunciation",
+    "SoundCodes",
     "Syllable",
+    "align",
     "alliterates",
+    "closeness_bound_many",
+    "may_open",
+    "prepare_codes",
     "pronounce",
     "pronounce_many",
     "pronounce_words",
     "rhyme",
+    "say",
+    "sound_closeness",
+    "sound_closeness_many",
     "stress_pattern",
     "syllabify",
     "syllable_count",
 ]
+
+_BATCH = ("SoundCodes", "closeness_bound_many", "prepare_codes", "sound_closeness_many")
+
+
+def __getattr__(name: str) -> Any:
+    if name in _BATCH:
+        from . import batch
+
+        return getattr(batch, name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

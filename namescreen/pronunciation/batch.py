@@ -1,0 +1,151 @@
+"""Closeness of sound for many codes at once, and an upper bound on it that needs no alignment.
+
+The arithmetic is that of `alignment.sound_closeness`, in whole numbers, over arrays: every code is padded with
+sounds of no weight, which change no alignment, and one step of the dynamic programme serves all codes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from .alignment import RHYTHM, phone_weights, syllables_in
+from .features import percent_differences
+
+__all__ = ["SoundCodes", "closeness_bound_many", "prepare_codes", "sound_closeness_many"]
+
+Whole = NDArray[np.int32]
+_LETTERS = "".join(percent_differences())
+_SIZE = len(_LETTERS) + 1  # index 0 pads
+_INDEX = {letter: at for at, letter in enumerate(_LETTERS, start=1)}
+_DIFFERENCE: Whole = np.full((_SIZE, _SIZE), 100, dtype=np.int32)
+for _one, _row in percent_differences().items():
+    for _other, _cost in _row.items():
+        _DIFFERENCE[_INDEX[_one], _INDEX[_other]] = _cost
+_CHUNK = 4096
+"""Codes aligned in one go: their working rows fit the processor's cache."""
+
+
+@dataclass(frozen=True)
+class SoundCodes:
+    """Codes made ready for comparison, in order of length inside (`order` gives each one's place outside).
+
+    `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight.
+    """
+
+    order: NDArray[np.intp]
+    lengths: Whole
+    sounds: NDArray[np.uint8]
+    weights: NDArray[np.uint8]
+    whole: Whole
+    syllables: Whole
+    present: NDArray[np.uint64]
+
+    def __len__(self) -> int:
+        return len(self.order)
+
+
+def prepare_codes(codes: Sequence[str]) -> SoundCodes:
+    """`codes` as arrays, to be compared again and again."""
+    lengths = np.fromiter((len(code) for code in codes), dtype=np.int32, count=len(codes))
+    order = np.argsort(lengths, kind="stable")
+    longest = int(lengths.max(initial=0))
+    sounds = np.zeros((len(codes), longest), dtype=np.uint8)
+    weights = np.zeros((len(codes), longest), dtype=np.uint8)
+    present = np.zeros(len(codes), dtype=np.uint64)
+    syllables = np.zeros(len(codes), dtype=np.int32)
+    for row, at in enumerate(order):
+        code = codes[at]
+        indices = [_INDEX[letter] for letter in code]
+        sounds[row, : len(code)] = indices
+        weights[row, : len(code)] = phone_weights(code)
+        present[row] = sum(1 << index for index in set(indices))
+        syllables[row] = syllables_in(code)
+    return SoundCodes(
+        order,
+        lengths[order],
+        np.ascontiguousarray(sounds.T),
+        np.ascontiguousarray(weights.T),
+        weights.sum(axis=1, dtype=np.int32),
+        syllables,
+        present,
+    )
+
+
+def sound_closeness_many(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
+    """`sound_closeness(code, other)` for every other code, in their order."""
+    prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
+    own = np.array([_INDEX[letter] for letter in code], dtype=np.intp)
+    own_weights = phone_weights(code)
+    spent = np.empty(len(prepared), dtype=np.int32)
+    for start in range(0, len(prepared), _CHUNK):
+        part = slice(start, min(start + _CHUNK, len(prepared)))
+        longest = int(prepared.lengths[part.stop - 1])
+        spent[part] = _spent(own, own_weights, prepared.sounds[:longest, part], prepared.weights[:longest, part])
+    return _in_order(_share(spent, code, prepared), prepared)
+
+
+def _spent(
+    own: NDArray[np.intp], own_weights: Sequence[int], sounds: NDArray[np.uint8], weights: NDArray[np.uint8]
+) -> Whole:
+    longest, count = sounds.shape
+    dear = weights.astype(np.int32)
+    alone = dear * 100
+    row: Whole = np.zeros((longest + 1, count), dtype=np.int32)
+    np.cumsum(alone, axis=0, out=row[1:])
+    below = np.empty_like(row)
+    for sound, weight in zip(own, own_weights, strict=True):
+        against = np.take(_DIFFERENCE[sound], sounds) * (dear + weight)
+        against += row[:-1]
+        np.minimum(against, row[1:] + 100 * weight, out=against)
+        below[0] = row[0] + 100 * weight
+        for at in range(longest):
+            np.add(below[at], alone[at], out=below[at + 1])
+            np.minimum(below[at + 1], against[at], out=below[at + 1])
+        row, below = below, row
+    return row[longest].copy()
+
+
+def closeness_bound_many(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
+    """An upper bound on `sound_closeness(code, other)` for every other code, at a fraction of the cost.
+
+    Each sound is set against the most similar one anywhere in the other code, order and number forgotten.
+    """
+    prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
+    if not code:
+        return _in_order(np.where(prepared.lengths == 0, 1.0, 0.0), prepared)
+    nearest = _DIFFERENCE[[_INDEX[letter] for letter in set(code)]].min(axis=0)
+    nearest[0] = 0
+    longest = prepared.sounds.shape[0]
+    least = np.zeros(len(prepared), dtype=np.int32)
+    for at in range(longest):
+        least += np.take(nearest, prepared.sounds[at]) * prepared.weights[at]
+    own: dict[str, int] = {}
+    for letter, weight in zip(code, phone_weights(code), strict=True):
+        own[letter] = own.get(letter, 0) + weight
+    for letter, weight in own.items():
+        costs = _DIFFERENCE[_INDEX[letter]]
+        cheapest = np.full(len(prepared), 100, dtype=np.int32)
+        for level in sorted({int(cost) for cost in costs[1:] if cost < 100}, reverse=True):
+            mask = np.uint64(sum(1 << at for at in range(1, _SIZE) if costs[at] <= level))
+            cheapest[(prepared.present & mask) != 0] = level
+        least += cheapest * weight
+    return _in_order(_share(least, code, prepared), prepared)
+
+
+def _share(spent: Whole, code: str, prepared: SoundCodes) -> NDArray[np.float64]:
+    whole = 100 * (prepared.whole + sum(phone_weights(code)))
+    syllables = syllables_in(code)
+    most = np.maximum(prepared.syllables, syllables)
+    rhythm = 1.0 - RHYTHM * np.abs(prepared.syllables - syllables) / np.maximum(most, 1)
+    share: NDArray[np.float64] = np.where(whole > 0, 1.0 - spent / np.maximum(whole, 1), 1.0) * rhythm
+    return share
+
+
+def _in_order(values: NDArray[np.float64], prepared: SoundCodes) -> NDArray[np.float64]:
+    result = np.empty_like(values)
+    result[prepared.order] = values
+    return result

@@ -1,0 +1,44 @@
+"""A reading written for people who do not know phonetic symbols: ZIL-oh.
+
+The key is our own. Syllables are parted by hyphens, the one with primary stress is in capitals. Consonants sound
+as their letters usually do; dh is the first sound of "this", zh the middle one of "measure". Vowels:
+
+    a cat · ah spa · air and the like as vowel + r · aw law · ay day · e, eh bed · ee see · er her · i, ih sit
+    igh high · oh go · oo too · ow cow · oy boy · u, uh cut, and the weak vowel of "about" · uu book
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from .syllables import syllabify
+
+__all__ = ["say"]
+
+_VOWELS = {
+    "AA": "ah", "AE": "a", "AH": "u", "AO": "aw", "AW": "ow", "AY": "igh", "EH": "e", "ER": "er", "EY": "ay",
+    "IH": "i", "IY": "ee", "OW": "oh", "OY": "oy", "UH": "uu", "UW": "oo",
+}  # fmt: skip
+_OPEN = {"AE": "ah", "AH": "uh", "EH": "eh", "IH": "ih"}
+"""How a vowel is written at the end of a syllable, where its short letter would mislead."""
+_CONSONANTS = {"HH": "h", "JH": "j"}
+
+
+def say(phones: Sequence[str]) -> str:
+    """The reading in plain letters, syllables parted by hyphens, the stressed one in capitals."""
+    syllables = syllabify(phones)
+    if not syllables:
+        return "".join(_consonant(phone) for phone in phones)
+    shown = []
+    for syllable in syllables:
+        vowel = _VOWELS[syllable.nucleus] if syllable.coda else _OPEN.get(syllable.nucleus, _VOWELS[syllable.nucleus])
+        coda = "".join(_consonant(phone) for phone in syllable.coda)
+        if syllable.coda == ("S",):
+            coda = "ss"  # one s at the end reads as z
+        text = "".join(_consonant(phone) for phone in syllable.onset) + vowel + coda
+        shown.append(text.upper() if syllable.stress == 1 else text)
+    return "-".join(shown)
+
+
+def _consonant(phone: str) -> str:
+    return _CONSONANTS.get(phone, phone.lower())
