@@ -7,11 +7,14 @@ those of the Handbook of the International Phonetic Association (1999), "America
 The difference of two phones is a weighted sum of feature differences, after ALINE (G. Kondrak, "A new algorithm
 for the alignment of phonetic sequences", NAACL 2000; Algorithms for Language Reconstruction, 2002): feature
 values on a scale from 0 to 1, multiplied by saliences, places and manners by far the heaviest. Values and
-saliences are ALINE's, from memory, save where a comment says otherwise.
+saliences are ALINE's, from memory, save where a comment says otherwise. The square root of the sum counts:
+listeners hear phones as categories, so that the first step away from a phone is the largest (A. Liberman et al.,
+"The discrimination of speech sounds within and across phoneme boundaries", 1957; the root is our choice).
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from functools import cache
 
@@ -141,9 +144,9 @@ def difference(one: str, other: str) -> float:
     if one == other:
         return 0.0
     if one in VOWEL and other in VOWEL:
-        return min(1.0, _vowel_difference(VOWEL[one], VOWEL[other]) / _VOWEL_SCALE)
+        return math.sqrt(min(1.0, _vowel_difference(VOWEL[one], VOWEL[other]) / _VOWEL_SCALE))
     if one in CONSONANT and other in CONSONANT:
-        return min(1.0, _consonant_difference(CONSONANT[one], CONSONANT[other]) / _CONSONANT_SCALE)
+        return math.sqrt(min(1.0, _consonant_difference(CONSONANT[one], CONSONANT[other]) / _CONSONANT_SCALE))
     return _GLIDES.get(frozenset((one, other)), 1.0)
 
 
