@@ -2,9 +2,22 @@
 
 from __future__ import annotations
 
+from .association import associated, association
 from .frequency import frequency_languages, zipf
 from .kind import KINDS, kinds, name_rank
 from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
-__all__ = ["KINDS", "Lexicon", "Related", "Relation", "Sense", "frequency_languages", "kinds", "lexicon", "name_rank",
-           "zipf"]  # fmt: skip
+__all__ = [
+    "KINDS",
+    "Lexicon",
+    "Related",
+    "Relation",
+    "Sense",
+    "associated",
+    "association",
+    "frequency_languages",
+    "kinds",
+    "lexicon",
+    "name_rank",
+    "zipf",
+]

@@ -111,10 +111,8 @@ class Nearness:
                     found[word] = max(found[word], round(score, 4))
             for other_id in self._kin(sense_id):
                 add(other_id, self._hierarchical(sense_id, other_id), strength)
-        for other in words.inflections(lemma):
-            found[other] = INFLECTED
-        for other in opposite - {lemma}:
-            found[other] = OPPOSITE
+        found.update(dict.fromkeys(words.inflections(lemma), INFLECTED))
+        found.update(dict.fromkeys(opposite, OPPOSITE))
         found[lemma] = 1.0
         return {word: score for word, score in found.items() if score >= FLOOR or word in opposite}
 

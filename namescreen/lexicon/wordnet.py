@@ -186,12 +186,12 @@ class Lexicon:
             start += [(one.words[0], one)] if isinstance(one, Sense) else [(one, s) for s in self.senses(one)]
         seen_words = {word.lower() for word, _ in start}
         seen_senses: set[str] = set()
-        layer = [(word, (word,), sense, "") for word, sense in start]
+        layer: list[tuple[str, tuple[str, ...], Sense]] = [(word, (word,), sense) for word, sense in start]
         found: list[Related] = []
         for step in range(1, distance + 1):
             reached: list[tuple[tuple[int, int, str], Related]] = []
-            next_layer: list[tuple[str, tuple[str, ...], Sense, str]] = []
-            for word, path, sense, _ in layer:
+            next_layer: list[tuple[str, tuple[str, ...], Sense]] = []
+            for word, path, sense in layer:
                 if sense.id in seen_senses:
                     continue
                 seen_senses.add(sense.id)
@@ -206,7 +206,7 @@ class Lexicon:
                             continue
                         related = Related(other.lower(), (*path, other.lower()), step, kind, self.sense(other_id))
                         reached.append(((rank, -strength, other.lower()), related))
-                        next_layer.append((other, related.path, related.sense, kind))
+                        next_layer.append((other, related.path, related.sense))
             for _, related in sorted(reached, key=lambda pair: pair[0]):
                 if related.word not in seen_words:
                     seen_words.add(related.word)

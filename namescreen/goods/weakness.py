@@ -1,0 +1,30 @@
+"""How little a word identifies a maker: the closeness of two marks rests on their strong words."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ..lexicon import kinds, zipf
+from .description import describe
+
+__all__ = ["weakness"]
+
+# TMEP 1207.01(b)(viii): descriptive, generic or disclaimed matter counts for less. Ordered, not fitted.
+_BY_KIND = {"function word": 1.0, "company form": 1.0, "domain ending": 1.0, "laudatory": 0.8, "generic head": 0.7,
+            "quality": 0.6, "place": 0.5, "number": 0.4, "colour": 0.4}  # fmt: skip
+COMMON = 0.3
+"""The most that being a common word takes away by itself."""
+
+
+@lru_cache(maxsize=1 << 17)
+def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
+    """How little `word` (folded) says about who makes these goods, in [0, 1]: 1 = nothing, 0 = rare or invented.
+
+    `goods_words` are the goods in words; with none, only the kind of word and how common it is count.
+    """
+    goods = goods_words if isinstance(goods_words, str) else " ".join(goods_words)
+    base = max((_BY_KIND[kind] for kind in kinds(word) if kind in _BY_KIND), default=0.0)
+    common = COMMON * min(max((zipf(word) - 3) / 3, 0.0), 1.0)
+    if base == 1.0 or not goods:
+        return round(max(base, common), 4)
+    return round(max(base, common, describe(word, goods).weight), 4)
