@@ -30,11 +30,12 @@ __all__ = ["CloseMark", "Screening", "is_knockout", "schema", "screen"]
 
 NEAR_IN_APPEARANCE = 0.92
 NEAR_IN_SOUND = 0.95
-"""From here on two names are near-identical to the eye or the ear. Set by looking at one-letter changes in names of
-six letters and more, not fitted."""
+"""From here on two names are near-identical to the eye or the ear. Set by looking at one-letter changes in
+names of six letters and more, not fitted."""
 
-SAME_GOODS = 0.8
-"""Relatedness from which goods count as the same or closely related: same class and a shared subject."""
+SAME_GOODS = 0.6
+"""Relatedness from which goods count as the same or closely related: more than a shared class alone (0.5), so a
+shared or related subject too. Ours, not fitted."""
 
 SPARE = 2
 """So many times the marks asked for are searched where the goods are known: with the goods, words that merely
@@ -54,6 +55,19 @@ class CloseMark:
     closeness: Closeness
     goods_relatedness: Relatedness | NotChecked
     knockout: bool
+
+    @property
+    def concern(self) -> float:
+        """How much the mark asks for attention, in [0, 1], 1 = most: a sort key, not a likelihood.
+
+        Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the
+        goods, the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter
+        1). Goods that were not compared count as related. A knockout is 1; a dead mark counts half.
+        """
+        related = self.goods_relatedness
+        share = 1.0 if isinstance(related, NotChecked) else related.score
+        value = 1.0 if self.knockout else self.closeness.overall * (0.5 + 0.5 * share)
+        return value / 2 if self.mark.status == "dead" else value
 
     def to_json(self) -> dict[str, Any]:
         """The mark and its scores side by side, as in the published schema."""
@@ -79,9 +93,10 @@ class CloseMark:
 
 @dataclass(frozen=True, slots=True)
 class Screening:
-    """What every check found for one name; a check that was not made is `NotChecked`, and listed in `not_checked`.
+    """What every check found for one name.
 
-    `close_marks` stand closest first by overall closeness; `coverage` says what the readings were looked up in.
+    A check that was not made is `NotChecked`, and listed in `not_checked`. `close_marks` stand closest first
+    by overall closeness; `coverage` says what the readings were looked up in.
     """
 
     name: str
@@ -97,6 +112,12 @@ class Screening:
         """The close marks that are knockouts, closest first."""
         marks = () if isinstance(self.close_marks, NotChecked) else self.close_marks
         return tuple(mark for mark in marks if mark.knockout)
+
+    @property
+    def concern(self) -> float:
+        """The most that a close mark asks for attention (see `CloseMark.concern`); 0 if none was found."""
+        marks = () if isinstance(self.close_marks, NotChecked) else self.close_marks
+        return max((mark.concern for mark in marks), default=0.0)
 
     @property
     def closest(self) -> float:
@@ -120,9 +141,9 @@ class Screening:
 def is_knockout(mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked) -> bool:
     """Whether a mark is identical or near-identical, for the same or closely related goods.
 
-    Near-identical: alike to the eye (appearance at least 0.92) or to the ear (sound at least 0.95) as a whole. Goods
-    that could not be compared count as the same: a list typed by hand is a list of competitors. A mark that its list
-    calls dead is no knockout. Not a legal finding: it says which marks to look at first.
+    Near-identical: alike to the eye (appearance at least 0.92) or to the ear (sound at least 0.95) as a
+    whole. Goods that could not be compared count as the same: a list typed by hand is a list of competitors.
+    A mark that its list calls dead is no knockout. Not a legal finding: it says which marks to look at first.
     """
     if mark.status == "dead":
         return False
@@ -145,9 +166,10 @@ def screen(
 ) -> Iterator[Screening]:
     """Every check for each of `names`, in order, as the results come.
 
-    `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers (BCP 47;
-    None: all that are covered); `endings` and `handle_lengths` what domains and handles are estimated for. The `top`
-    closest marks are kept. Without a register, and wherever else something is missing, the check is `NotChecked`.
+    `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers
+    (BCP 47; None: all that are covered); `endings` and `handle_lengths` what domains and handles are
+    estimated for. The `top` closest marks are kept. Without a register, and wherever else something is
+    missing, the check is `NotChecked`.
     """
     wanted = list(names)
     checks = _Checks(goods, tuple(classes), languages, tuple(endings), tuple(handle_lengths))
@@ -214,7 +236,7 @@ class _Checks:
             return NotChecked("goods_relatedness", "the list of marks does not state the goods of some marks")
         from .goods import relatedness
 
-        return relatedness(self.goods, self.classes, mark.goods, mark.classes)
+        return relatedness(self.goods, mark.goods, self.classes, mark.classes)
 
     def _distinctiveness(self, name: str) -> Distinctiveness | NotChecked:
         if not self.goods:

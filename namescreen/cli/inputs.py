@@ -1,0 +1,91 @@
+"""What a command works on: names, existing marks, and the settings of a brief."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import TYPE_CHECKING, Any
+
+from namescreen.errors import InputError, Problem
+
+from .talk import progress, say
+
+if TYPE_CHECKING:
+    from namescreen.brief import Brief
+    from namescreen.register import Register
+
+__all__ = ["chosen_names", "existing_marks", "settings_of", "usable_names"]
+
+
+def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
+    """The names to work on: from a file, --name, or the brief's shortlist, in that order."""
+    from namescreen.register import read_names
+
+    remarks: tuple[Problem, ...] = ()
+    if source is not None and given:
+        raise InputError(Problem("names are given twice", "Give either a file of names or --name"))
+    if given:
+        wanted, remarks = usable_names(given)
+    elif source is not None:
+        wanted, remarks = read_names(source)
+    elif brief.shortlist_file is not None:
+        wanted, remarks = read_names(brief.shortlist_file)
+    elif brief.shortlist:
+        wanted, remarks = usable_names(brief.shortlist)
+    else:
+        raise InputError(
+            Problem("no names are given", "Give a file of names, --name, or a brief with a shortlist")
+        )
+    say(*map(str, remarks))
+    return wanted
+
+
+def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
+    """`given` names that can be screened, each once, and what was wrong with the others."""
+    from namescreen.names import MAX_LENGTH, parse
+
+    wanted: dict[str, None] = {}
+    problems: list[Problem] = []
+    for text in given:
+        name = parse(text)
+        short = f"{name.text[:40]!r}"
+        if not name.words:
+            problems.append(Problem(f"{text[:40]!r} has no letters or digits", "It was left out"))
+        elif len(text) > MAX_LENGTH:
+            problems.append(
+                Problem(f"a name has {len(text):,} characters", f"It was left out: at most {MAX_LENGTH}")
+            )
+        elif name.text in wanted:
+            problems.append(Problem(f"{short} is given twice", "It is screened once"))
+        else:
+            wanted[name.text] = None
+    if not wanted:
+        raise InputError(problems or [Problem("no names are given", "Give --name a name")])
+    return tuple(wanted), tuple(problems)
+
+
+def existing_marks(
+    brief: Brief, *, live: bool = False, column: str | None = None, encoding: str | None = None
+) -> Register | None:
+    """The brief's lists of marks as one register, with remarks on what was left out; None without a list."""
+    if not brief.marks:
+        say("No list of existing marks is given (--register): closeness to marks is not checked.")
+        return None
+    from namescreen.register import read_register
+
+    with progress("Reading marks") as advance:
+        found = read_register(brief.marks, live_only=live, column=column, encoding=encoding, progress=advance)
+    say(*map(str, found.problems))
+    if found.left_out:
+        say(f"{found.left_out:,} rows of the lists of marks could not be read and were left out.")
+    return found
+
+
+def settings_of(brief: Brief) -> dict[str, Any]:
+    """What `screen` takes from a brief."""
+    return {
+        "goods": brief.goods,
+        "classes": brief.classes,
+        "languages": brief.languages or None,
+        "endings": brief.endings,
+        "handle_lengths": brief.handle_lengths,
+    }
