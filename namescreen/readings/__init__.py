@@ -1,0 +1,36 @@
+"""How a name reads in other languages: unlucky words it is, holds, or sounds like; how readily it is said there.
+
+The function `readings` shares this module's name in the package's public API. The module is therefore callable
+itself, so that ``namescreen.readings("KONA")`` works whichever of the two ``import`` has left there.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterable
+from pathlib import Path
+from types import ModuleType
+
+from .dictionaries import Dictionary, Meaning
+from .languages import LANGUAGES
+from .lookup import coverage, readings
+from .reading import KINDS, MATCHES, SEVERITIES, Coverage, Reading
+from .scripts import LookAlikes, lookalikes
+
+__all__ = ["KINDS", "LANGUAGES", "MATCHES", "SEVERITIES", "Coverage", "Dictionary", "LookAlikes", "Meaning", "Reading",
+           "coverage", "lookalikes", "readings"]  # fmt: skip
+
+
+class _CallableModule(ModuleType):
+    def __call__(
+        self,
+        name: str,
+        *,
+        languages: Iterable[str] | None = None,
+        dictionaries: Iterable[Dictionary | str | Path] | None = None,
+    ) -> list[Reading]:
+        """`readings`, under the module's own name."""
+        return readings(name, languages=languages, dictionaries=dictionaries)
+
+
+sys.modules[__name__].__class__ = _CallableModule

@@ -1,0 +1,205 @@
+"""Dictionaries in the format of dictd, the DICT servers of RFC 2229: an .index beside a .dict or .dict.dz.
+
+The index has one line an entry: headword, offset and length of its text, numbers in base 64 with the digits of
+RFC 2045 (A is 0, / is 63) and the highest digit first, as dictd's dictfmt(1) describes. A .dict.dz is a gzip file
+whose extra field ``RA`` lists the sizes of chunks that can be decompressed on their own (dictzip(1)); a plain gzip
+file is read too.
+"""
+
+from __future__ import annotations
+
+import gzip
+import re
+import struct
+import zlib
+from functools import cached_property
+from pathlib import Path
+
+from namescreen.errors import InputError, Problem
+from namescreen.names import fold
+
+from .dictionaries import Meaning
+from .languages import LANGUAGES, code
+
+__all__ = ["Dictd", "dictd_dictionaries", "number", "open_dictd"]
+
+_DIGITS = {digit: value for value, digit in enumerate(
+    "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/")}  # fmt: skip
+_LONGEST_MEANING = 80  # characters shown of an entry; the first senses stand first
+_SENSES = 3
+
+
+def number(text: str) -> int:
+    """A base-64 number of an index: ``BA`` is 64. Raises ValueError for another character."""
+    value = 0
+    for digit in text:
+        if digit not in _DIGITS:
+            raise ValueError(f"{text!r} is not a base-64 number")
+        value = value * 64 + _DIGITS[digit]
+    return value
+
+
+class Dictd:
+    """One dictionary; opened on first use. The language of its headwords is taken from its file name
+    (``freedict-deu-eng`` is German with meanings in English) unless given."""
+
+    def __init__(self, index: Path, language: str | None = None) -> None:
+        self._index_path = index
+        tags = [code(part) for part in re.split(r"[-_.]", index.name.removesuffix(".index"))]
+        known = [tag for tag in tags if tag in LANGUAGES or tag == "en"]
+        self._language = code(language) if language else (known[0] if known else "")
+        self.in_english = bool(language) or len(known) < 2 or known[1] == "en"
+
+    @property
+    def name(self) -> str:
+        """The dictionary's file name without its ending."""
+        return self._index_path.name.removesuffix(".index")
+
+    @property
+    def languages(self) -> frozenset[str]:
+        """The language of the headwords, or none if the file name does not say."""
+        return frozenset({self._language}) if self._language else frozenset()
+
+    def meanings(self, letters: str, language: str) -> tuple[Meaning, ...]:
+        """See `Dictionary`. Raises `InputError` if the files are damaged."""
+        if language not in self.languages:
+            return ()
+        found: dict[Meaning, None] = {}
+        for head, offset, length in self._entries.get(letters, ()):
+            text = self._text(number(offset), number(length))
+            meaning = _first_senses(text)
+            if meaning:
+                found[Meaning(_headword(text) or head, meaning)] = None
+        return tuple(found)
+
+    def __len__(self) -> int:
+        return sum(map(len, self._entries.values()))
+
+    @cached_property
+    def _entries(self) -> dict[str, list[tuple[str, str, str]]]:
+        try:
+            lines = self._index_path.read_text(encoding="utf-8").splitlines()
+        except (OSError, UnicodeDecodeError) as error:
+            raise InputError(Problem(f"cannot be read ({error})", "Give a dictd index in UTF-8",
+                                     str(self._index_path))) from error  # fmt: skip
+        entries: dict[str, list[tuple[str, str, str]]] = {}
+        for at, line in enumerate(lines, 1):
+            fields = line.split("\t")
+            if len(fields) < 3:
+                raise InputError(Problem(f"{line[:60]!r} is not headword, offset, length",
+                                         "Give a dictd index", str(self._index_path), at))  # fmt: skip
+            head = fields[0]
+            if not head.startswith(("00database", "00-database")):
+                key = head.lower() if head.isascii() else fold(head)
+                entries.setdefault(key.replace(" ", ""), []).append((head, fields[1], fields[2]))
+        return entries
+
+    @cached_property
+    def _body(self) -> _Body:
+        base = str(self._index_path).removesuffix(".index")
+        for path in (Path(base + ".dict.dz"), Path(base + ".dict")):
+            if path.is_file():
+                return _Body(path)
+        raise InputError(Problem("has neither .dict nor .dict.dz beside it", "Put the files together",
+                                 str(self._index_path)))  # fmt: skip
+
+    def _text(self, offset: int, length: int) -> str:
+        return self._body.read(offset, length).decode("utf-8", errors="replace")
+
+
+class _Body:
+    """The texts of a dictionary, plain, gzipped, or in dictzip's chunks."""
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+        self._data = path.read_bytes()
+        self._chunks: list[int] | None = None
+        self._chunk_length = 0
+        if self._data[:2] == b"\x1f\x8b":
+            self._read_header()
+
+    def read(self, offset: int, length: int) -> bytes:
+        if self._chunks is None:
+            return self._data[offset : offset + length]
+        first, last = offset // self._chunk_length, (offset + length - 1) // self._chunk_length
+        try:
+            parts = b"".join(
+                zlib.decompressobj(-zlib.MAX_WBITS).decompress(self._data[start:end])
+                for start, end in zip(self._chunks[first : last + 1], self._chunks[first + 1 : last + 2], strict=False)
+            )
+        except zlib.error as error:
+            raise InputError(Problem(f"is damaged ({error})", "Fetch it again", str(self._path))) from error
+        start = offset - first * self._chunk_length
+        return parts[start : start + length]
+
+    def _read_header(self) -> None:
+        """Find the chunks (RFC 1952 for the header's flags); without them, decompress it all."""
+        flags, at = self._data[3], 10
+        sizes: tuple[int, ...] = ()
+        try:
+            if flags & 4:
+                extra = self._data[12 : 12 + struct.unpack_from("<H", self._data, 10)[0]]
+                at = 12 + len(extra)
+                while len(extra) >= 4:
+                    length = struct.unpack_from("<H", extra, 2)[0]
+                    if extra[:2] == b"RA":
+                        _, self._chunk_length, count = struct.unpack_from("<3H", extra, 4)
+                        sizes = struct.unpack_from(f"<{count}H", extra, 10)
+                    extra = extra[4 + length :]
+            for flag in (8, 16):  # the file's name and a comment, each ended by a zero byte
+                if flags & flag:
+                    at = self._data.index(b"\0", at) + 1
+            at += 2 * bool(flags & 2)
+            if not sizes:
+                self._data = gzip.decompress(self._data)
+                return
+        except (struct.error, ValueError, OSError, EOFError, zlib.error) as error:
+            raise InputError(Problem(f"is not a gzip file ({error})", "Fetch it again", str(self._path))) from error
+        self._chunks = [at]
+        for size in sizes:
+            self._chunks.append(self._chunks[-1] + size)
+
+
+def dictd_dictionaries(folder: Path) -> list[Dictd]:
+    """The dictionaries in a folder whose headwords are in a known language and whose meanings are in English."""
+    if not folder.is_dir():
+        return []
+    found = [Dictd(index) for index in sorted(folder.glob("*.index"))]
+    return [one for one in found if one.languages and "en" not in one.languages and one.in_english]
+
+
+def open_dictd(path: Path, language: str | None = None) -> list[Dictd]:
+    """The dictionary at a path (its .index, .dict or .dict.dz), or those in a folder.
+
+    Raises `InputError` where there is none, or its language is neither given nor in its name.
+    """
+    if path.is_dir():
+        found = dictd_dictionaries(path)
+        if not found:
+            raise InputError(Problem("holds no dictd dictionary with meanings in English", "Give another folder", str(path)))
+        return found
+    index = path.parent / f"{re.sub(r'[.](index|dict|dict[.]dz)$', '', path.name)}.index"
+    if not index.is_file():
+        raise InputError(Problem("is not there", "Give the path of a dictd .index", str(index)))
+    one = Dictd(index, language)
+    if not one.languages:
+        raise InputError(Problem("does not say its language", "Name it like freedict-deu-eng.index", str(index)))
+    return [one]
+
+
+def _headword(text: str) -> str:
+    """The headword as the entry's first line spells it, before sounds, grammar and punctuation."""
+    return re.split(r"\s*[/<\[{(]", text.splitlines()[0] if text else "", maxsplit=1)[0].strip(" !?.:")
+
+
+def _first_senses(text: str) -> str:
+    """The first senses of an entry, without its headword line, grammar, examples and cross-references."""
+    senses: list[str] = []
+    for line in text.splitlines()[1:]:
+        bare = re.sub(r"<[^>]*>|\[[^\]]*\]|\{[^}]*\}|^\s*\d+[.)]", "", line).strip()
+        if not bare or bare.startswith(('"', "-")) or re.match(r"(see|note|synonym|antonym)s?\b.*:", bare, re.I):
+            continue
+        senses += [part for part in (re.sub(r"\s+", " ", part).strip(" .") for part in re.split("[,;]", bare)) if part]
+        if len(senses) >= _SENSES:
+            break
+    return ", ".join(dict.fromkeys(senses[:_SENSES]))[:_LONGEST_MEANING]

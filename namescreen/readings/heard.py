@@ -1,0 +1,43 @@
+"""What a name sounds like in other languages: read by their spelling rules, or said in English."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from namescreen.names import Name
+
+from .reading import Reading
+from .sounds import TRANSCRIPTION, english_heard_in, has_rules, sound_code
+from .spelled import Span, found, spans
+from .unlucky import Unlucky, sounding
+
+__all__ = ["english_phones", "heard_in"]
+
+
+def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
+    """Every unlucky word of severity 2 or 3 that the name, or a word of it, sounds like."""
+    for part in spans(name):
+        if not part.letters.isascii():
+            continue
+        ways = english_phones(part, name)
+        for language in sorted(languages):
+            rules = language if has_rules(language) else TRANSCRIPTION
+            read = sound_code(part.written, rules)
+            for word in sounding(read, language):
+                yield found(word, _weight(word, read, part), "heard as", f"{part.where}, read in the language")
+            for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, rules)):
+                for word in sounding(code, language) if code != read else ():
+                    yield found(word, _weight(word, code, part) - 1, "said in English", part.where)
+
+
+def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:
+    """The likeliest ways an English speaker says this part of the name, as ARPABET phones."""
+    from namescreen.pronunciation import pronounce_words
+
+    words = name.words if part.letters == name.letters else (part.letters,)
+    return [reading.phones for reading in pronounce_words(words, limit=2)]
+
+
+def _weight(word: Unlucky, code: str, part: Span) -> int:
+    """A short sound is common by chance: two sounds lose two steps, three lose one, in a word among others too."""
+    return word.gravity - max(0, 4 - len(code)) - (part.where != "the whole name" and len(code) < 4)

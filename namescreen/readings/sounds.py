@@ -1,0 +1,177 @@
+"""Reading aloud by a language's letter-to-sound rules, in broad IPA, and as a listener would sort the sounds.
+
+The rules are plain tables, ``wordlists/sounds/<language>.tsv``: `letters` with a regular expression for what
+stands before and after give a `sound`. At each place the rule with the longest letters applies, then the one with
+more context, then the earlier one. A letter the table does not know is read as its base letter.
+
+Own rules rather than epitran, which covers most of these languages, because epitran needs panphon, pandas-free
+but numpy-bound tables of some 6,000 segments and over a second to start, and Flite for English.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from functools import cache, lru_cache
+from itertools import groupby
+
+from namescreen.errors import DataError
+from namescreen.tables import wordlists_folder
+
+__all__ = ["TRANSCRIPTION", "classes", "english_heard_in", "has_rules", "inventory", "read_aloud", "sound_code"]
+
+TRANSCRIPTION = "transcription"
+"""The rules for a word of another script that is written in Latin transcription."""
+
+_CLASSES = {
+    "a": "aɑɐʌ", "e": "eɛəæ", "i": "iɪɨ", "o": "oɔɒ", "u": "uʊɯʉ", "y": "yʏ", "2": "øœɜɵ",
+    "p": "p", "b": "bβ", "t": "t", "d": "dð", "k": "kc", "g": "ɡgɣɟ", "f": "f", "v": "vʋ", "s": "sθ", "z": "z",
+    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħ", "m": "m", "n": "nŋɲ\u0303", "l": "lʎɫ", "r": "rʁɾɹʀ", "j": "jʝ",
+    "w": "wɥ",
+}  # fmt: skip
+_CLASS_OF = {phone: name for name, phones in _CLASSES.items() for phone in phones}
+_VOWELS = "aeiouy2"
+
+# English phones (ARPABET without stress) as broad IPA, each with what a listener who lacks it takes it for,
+# nearest first (the usual substitutions of loan words and foreign accents; common practice, no source).
+_ENGLISH = {
+    "AA": "ɑ o", "AE": "æ a", "AH": "ʌ a", "AO": "ɔ", "AW": "aʊ", "AY": "aɪ", "B": "b", "CH": "tʃ", "D": "d",
+    "DH": "ð z", "EH": "ɛ", "ER": "ɜr e", "EY": "eɪ", "F": "f", "G": "ɡ", "HH": "h", "IH": "ɪ", "IY": "i", "JH": "dʒ",
+    "K": "k", "L": "l", "M": "m", "N": "n", "NG": "ŋ", "OW": "oʊ", "OY": "ɔɪ", "P": "p", "R": "r", "S": "s",
+    "SH": "ʃ", "T": "t", "TH": "θ t", "UH": "ʊ", "UW": "u", "V": "v", "W": "w", "Y": "j", "Z": "z", "ZH": "ʒ",
+}  # fmt: skip
+_NEAREST = {"w": "vu", "v": "bf", "z": "s", "Z": "Sz", "S": "s", "h": "", "y": "iu", "2": "eo", "j": "i", "f": "p"}
+
+
+class _Rules:
+    """One language's table, compiled."""
+
+    def __init__(self, language: str) -> None:
+        path = wordlists_folder() / "sounds" / f"{language}.tsv"
+        try:
+            lines = path.read_text(encoding="utf-8").splitlines()
+        except OSError as error:
+            raise DataError(path, f"cannot be opened ({error})", "Install namescreen again") from error
+        sets = {"C": "", "V": ""}
+        rows: list[tuple[str, str, str, str]] = []
+        for line in lines:
+            fields = line.split("\t")
+            if line.startswith("#") or fields[0] == "letters" or not line:
+                continue
+            if fields[0] == "set":
+                sets[fields[1]] = fields[2]
+            elif len(fields) == 4:
+                rows.append((fields[0], fields[1], fields[2], fields[3]))
+            else:
+                raise DataError(path, f"has a row that is not four columns: {line!r}", "Install namescreen again")
+        sets["C"] = "[^" + sets["V"] + "]"
+        self.first: dict[str, list[tuple[str, re.Pattern[str] | None, re.Pattern[str] | None, str]]] = {}
+        for letters, before, after, sound in sorted(rows, key=lambda row: (-len(row[0]), -bool(row[1]) - bool(row[2]))):
+            for name, members in sets.items():
+                before, after = before.replace(f"{{{name}}}", _members(members, before, name)), after.replace(
+                    f"{{{name}}}", _members(members, after, name))  # fmt: skip
+            self.first.setdefault(letters[0], []).append(
+                (letters, re.compile(f"(?:{before})$") if before else None, re.compile(after) if after else None,
+                 "" if sound == "-" else sound))  # fmt: skip
+
+
+def _members(members: str, context: str, name: str) -> str:
+    """A set inside brackets stands as its members, alone as a bracket of its own."""
+    if members.startswith("["):
+        return members
+    at = context.find(f"{{{name}}}")
+    return members if context.rfind("[", 0, at) > context.rfind("]", 0, at) else f"[{members}]"
+
+
+@cache
+def _rules(language: str) -> _Rules:
+    return _Rules(language)
+
+
+@cache
+def has_rules(language: str) -> bool:
+    """Whether names can be read aloud in this language."""
+    return (wordlists_folder() / "sounds" / f"{language}.tsv").is_file()
+
+
+@lru_cache(maxsize=65536)
+def read_aloud(word: str, language: str) -> str:
+    """One word in broad IPA (no stress marks) as a reader of `language` says it.
+
+    Raises `DataError` if the language has no rules; see `has_rules`.
+    """
+    rules = _rules(language).first
+    word = unicodedata.normalize("NFC", word.casefold())
+    word = "".join(letter if letter in rules else _base(letter) for letter in word)
+    said: list[str] = []
+    at = 0
+    while at < len(word):
+        for letters, before, after, sound in rules.get(word[at], ()):
+            end = at + len(letters)
+            if (word.startswith(letters, at) and (after is None or after.match(word, end))
+                    and (before is None or before.search(word[:at]))):  # fmt: skip
+                said.append(sound)
+                at = end
+                break
+        else:
+            at += 1
+    return "".join(said)
+
+
+def _base(letter: str) -> str:
+    kept = unicodedata.normalize("NFD", letter)[0]
+    return {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "ı": "i", "đ": "d"}.get(kept, kept)
+
+
+@lru_cache(maxsize=65536)
+def classes(ipa: str) -> str:
+    """IPA as a string of broad sound classes, one character each, doubled classes once.
+
+    Length, stress, aspiration and palatalisation go; so do differences that listeners of other languages do not
+    keep: open and close e and o, the kinds of r, the kinds of h and ch, the nasal vowels (a vowel with n).
+    """
+    decomposed = unicodedata.normalize("NFD", ipa)
+    kept = [_CLASS_OF[phone] for phone in decomposed if phone in _CLASS_OF]
+    joined = "".join(name for name, _ in groupby(kept))
+    # A glide after a vowel is the end of a diphthong: aj = ai, aw = au.
+    return re.sub(f"(?<=[{_VOWELS}])([jw])(?![{_VOWELS}])", lambda m: "i" if m[1] == "j" else "u", joined)
+
+
+@lru_cache(maxsize=65536)
+def sound_code(word: str, language: str) -> str:
+    """How a word of the language, or a name read in it, sounds: its broad sound classes."""
+    return classes(read_aloud(word, language))
+
+
+@cache
+def inventory(language: str) -> frozenset[str]:
+    """The broad sound classes that the language's own spelling can give."""
+    return frozenset("".join(classes(rule[3]) for rules in _rules(language).first.values() for rule in rules))
+
+
+@lru_cache(maxsize=65536)
+def english_heard_in(phones: tuple[str, ...], language: str) -> tuple[str, ...]:
+    """How English speech (ARPABET phones) falls on the ear of a listener of `language`: sound codes, likeliest first.
+
+    Vowels that English alone has are taken both for the one spelled alike and the nearest (hut: a; hat: e or a).
+    """
+    own = inventory(language)
+    plain, bent = "", ""
+    for phone in phones:
+        ways = _ENGLISH.get(phone.rstrip("012"), "").split()
+        if ways:
+            plain += ways[0]
+            bent += ways[-1]
+    heard = []
+    for said in (plain, bent):
+        code = "".join(_taken_for(name, own) for name in classes(said))
+        heard.append("".join(name for name, _ in groupby(code)))
+        # English o and e end in a glide that other languages hear as a long vowel.
+        heard.append(heard[-1].replace("ou", "o").replace("ei", "e"))
+    return tuple(dict.fromkeys(heard))
+
+
+def _taken_for(name: str, own: frozenset[str]) -> str:
+    if name in own:
+        return name
+    return next((other for other in _NEAREST.get(name, name) if other in own), "")

@@ -1,0 +1,201 @@
+"""What a name's letters spell in other languages: whole, inflected, inside, and one letter away."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from namescreen.lexicon import zipf
+from namescreen.names import Name, fold
+
+from .inflection import PREFIXES, stem
+from .languages import COMPOUNDING, OTHER_SCRIPTS
+from .reading import Reading
+from .spelling import joints
+from .unlucky import Unlucky, nearly_spelled, spelled, stemmed
+
+__all__ = ["SHIPPED", "Span", "found", "ordinary_words", "spans", "spelled_in"]
+
+SHIPPED = "namescreen word tables"
+"""The source of a meaning that is shipped."""
+
+_LONGEST = 24  # letters of a stretch inside a name; the longest words of the tables are near this
+_LINKS = ("", "s", "e", "n", "en", "es")  # letters between the parts of a Germanic compound
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """A part of a name that is read on its own: its folded letters, its spelling in the name, and what it is."""
+
+    letters: str
+    written: str
+    where: str
+
+
+def spans(name: Name) -> tuple[Span, ...]:
+    """The whole name without its spaces, then each of its words."""
+    written = "".join(c for c in unicodedata.normalize("NFC", name.text) if unicodedata.category(c)[0] in "LMN")
+    whole = Span(name.letters, written.lower(), "the whole name")
+    if len(name.words) < 2:
+        return (whole,) if name.letters else ()
+    pieces = {fold(piece): piece.lower() for piece in name.text.replace("-", " ").split()}
+    return (whole, *(Span(word, pieces.get(word, word), f"the word {word}") for word in dict.fromkeys(name.words)))
+
+
+def found(
+    word: Unlucky, severity: int, match: str, where: str, source: str = SHIPPED
+) -> Reading:
+    """The reading that a match with an unlucky word gives, its severity kept within the word's own gravity."""
+    frequency = zipf(fold(word.word), word.language) or None
+    return Reading(word.language, word.shown, word.meaning, word.kind, max(0, min(severity, word.gravity)), match,
+                   where, frequency, source, word.gravity)  # fmt: skip
+
+
+def spelled_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
+    """Every unlucky word that the letters of the name spell, in no order; weaker sightings may repeat a word."""
+    parts = spans(name)
+    for part in parts:
+        yield from _whole(part, languages)
+        yield from _prefixed(part, languages)
+        yield from _one_letter_away(part, languages)
+    if parts:
+        yield from _inside(name, languages)
+
+
+def ordinary_words(name: Name, languages: Iterable[str]) -> Iterator[Reading]:
+    """The name, or a word of it, where it is a word of the language: its meaning is not known here."""
+    for part in spans(name):
+        for language in languages:
+            frequency = zipf(part.letters, language)
+            if frequency and _is_own(part.letters, language, frequency):
+                yield Reading(language, part.letters, None, "ordinary", 0, "exact", part.where, frequency,
+                              "word frequencies")  # fmt: skip
+
+
+def _is_own(letters: str, language: str, frequency: float) -> bool:
+    """Whether a listed word is the language's own, and not English quoted in its texts.
+
+    Every list holds English words from titles, brands and quotations, rarer there than in English. So a word of
+    English counts as the other language's own only where it is about as frequent (0.3 Zipf, a factor of two).
+    """
+    if letters.isascii():
+        if language in OTHER_SCRIPTS or len(letters) < 3:
+            return False
+        return frequency >= zipf(letters) - 0.3
+    return True
+
+
+def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
+    """The part is an unlucky word, or shares the stem of one."""
+    met: set[str] = set()
+    for word, how in spelled(part.letters):
+        if word.language in languages:
+            met.add(word.language)
+            # Two letters among other words are seldom read as a word of their own.
+            severity = word.gravity - (len(part.letters) < 3 and part.where != "the whole name")
+            yield found(word, severity, _how(word, how, part), part.where)
+    if len(part.letters) < 4:
+        return
+    for language in languages - met:
+        for word in stemmed(stem(part.letters, language), language):
+            # A shared stem may carry another meaning (pollo, polla): severe is left to words met as they are.
+            yield found(word, min(word.gravity, 2), "inflected", part.where)
+
+
+def _how(word: Unlucky, how: str, part: Span) -> str:
+    if how == "f":
+        return "inflected"
+    return "exact" if how == "t" or unicodedata.normalize("NFC", word.word.casefold()) == part.written else "without accents"
+
+
+def _prefixed(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
+    """The part is an unlucky verb, or its noun, after one of the language's prefixes."""
+    for language in languages & PREFIXES.keys():
+        for prefix in PREFIXES[language].split():
+            rest = part.letters[len(prefix) :]
+            if len(rest) >= 4 and part.letters.startswith(prefix):
+                for word in stemmed(stem(rest, language), language):
+                    yield found(word, min(word.gravity - 1, 2), "inflected", f"{part.where}, after the prefix {prefix}-")
+
+
+def _one_letter_away(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
+    """The part is one letter from one of the worst words, and no common word of that language itself."""
+    if len(part.letters) < 5:
+        return
+    from rapidfuzz.distance import OSA
+
+    for word in nearly_spelled(part.letters):
+        letters = fold(word.transcription or word.word).replace(" ", "")
+        if (word.language in languages and letters[0] == part.letters[0] and zipf(part.letters, word.language) < 3.0
+                and OSA.distance(letters, part.letters, score_cutoff=1) == 1):  # fmt: skip
+            yield found(word, 2 if len(letters) >= 6 else 1, "one letter away", part.where)
+
+
+def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
+    """Unlucky words among the letters, across the spaces too, at word or syllable boundaries."""
+    letters = name.letters
+    edges = {0}
+    breaks: set[int] = {0}
+    for part in name.words:
+        start = max(edges)
+        breaks |= {start + at for at in joints(part)}
+        edges.add(start + len(part))
+    size = len(letters)
+    latin = letters.isascii()
+    least = 4 if latin else 2
+    for start in range(size - least + 1):
+        for end in range(start + least, min(size, start + _LONGEST) + 1):
+            if start in edges and end in edges and (end - start == size or not any(start < e < end for e in edges)):
+                continue  # the whole name or one of its words: read already
+            ends = (start in breaks) + (end in breaks)
+            if ends == 2 or (ends and end - start >= 6):
+                for word, _ in spelled(letters[start:end]):
+                    if word.language in languages:
+                        severity = _weight(word, letters, start, end, edges)
+                        if severity > 0:
+                            yield found(word, severity, "inside", _place(letters, start, end, edges))
+
+
+def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) -> int:
+    """How severe a word inside a name is, 0 for not worth a word.
+
+    Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
+    language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long. Then
+    one step less. The lengths and shares were set by reason, and checked against ordinary English words
+    (tests/bench/false_alarms.py).
+    """
+    size, length = len(letters), end - start
+    share = length / size
+    at_edge = (start in edges) + (end in edges)
+    frequency = zipf(letters[start:end], word.language)
+    rest = letters[:start] + letters[end:]
+    compound = word.language in COMPOUNDING and at_edge and (start == 0 or end == size) and _is_modifier(rest, word)
+    if not letters.isascii():
+        return word.gravity if share >= 0.5 else word.gravity - 1
+    if compound and length >= 4:
+        return word.gravity if length >= 5 else word.gravity - 1
+    if length == 4:
+        return word.gravity - 1 if at_edge and share >= 0.5 and (frequency >= 3.0 or word.gravity == 3) else 0
+    if at_edge and share >= 0.7:
+        return word.gravity
+    if (at_edge and share >= 0.4) or share >= 0.6:
+        return word.gravity - 1
+    return word.gravity - 2
+
+
+def _is_modifier(rest: str, word: Unlucky) -> bool:
+    """Whether the rest of a compound is a word of the language, with or without a linking letter."""
+    return any(
+        len(rest) - len(link) >= 3 and rest.endswith(link) and zipf(rest[: len(rest) - len(link)], word.language) >= 2.5
+        for link in _LINKS
+    )
+
+
+def _place(letters: str, start: int, end: int, edges: set[int]) -> str:
+    stretch = letters[start:end]
+    if any(start < edge < end for edge in edges):
+        return f"{stretch}, across the space"
+    if start in edges:
+        return f"{stretch}, at the beginning"
+    return f"{stretch}, at the end" if end in edges else f"{stretch}, in the middle"

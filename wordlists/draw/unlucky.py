@@ -1,0 +1,100 @@
+"""Draw the index of unlucky words, wordlists/unlucky.tsv, from the hand-written tables wordlists/unlucky/*.tsv.
+
+    python wordlists/draw/unlucky.py [--to FOLDER]
+
+One table, so that every language is asked at once. Keys and values, rows being numbered from 0 in each table:
+
+    =FOLDED         language.row.how ...   how the form stands in the table: w word, f form, t transcription,
+                                           s spelled without its umlaut (ae for a with dots)
+    ~LANGUAGE:STEM  row ...                the folded stems of words and forms
+    )LANGUAGE:CODE  row ...                broad sound classes of words and forms of severity 2 and 3
+    ?LETTERS        language.row ...       words of severity 3 and five letters or more, with one letter left out
+    #LANGUAGE.ROW   word, transcription, meaning, kind, severity (tabs between)
+    !LANGUAGE       how many words
+    @MEANING        kind severity          an English meaning that stands in several tables, as most of them rate it
+"""
+
+from __future__ import annotations
+
+import argparse
+from collections import Counter, defaultdict
+from pathlib import Path
+
+from sources import record_source
+
+from namescreen.names import parse
+from namescreen.readings.entries import Entry, read_entries
+from namescreen.readings.inflection import stem
+from namescreen.readings.sounds import TRANSCRIPTION, has_rules, sound_code
+from namescreen.readings.spelling import left_out, without_umlauts
+from namescreen.tables import table_bytes, write_whole
+
+
+def spellings(entry: Entry) -> dict[str, str]:
+    """Every folded spelling of the entry, with how it stands in the table."""
+    found: dict[str, str] = {}
+    for how, forms in (("w", (entry.word,)), ("f", entry.forms), ("t", (entry.transcription,))):
+        for form in forms:
+            letters = parse(form).letters
+            if letters:
+                found.setdefault(letters, how)
+            spelled = parse(without_umlauts(form, entry.language)).letters
+            if spelled != letters:
+                found.setdefault(spelled, "s")
+    return found
+
+
+def sounds(entry: Entry) -> set[str]:
+    """The sound codes of the entry's word and forms, in its own language; of its transcription in other scripts."""
+    if has_rules(entry.language):
+        return {sound_code(form, entry.language) for form in (entry.word, *entry.forms)}
+    return {sound_code(entry.transcription, TRANSCRIPTION)} if entry.transcription else set()
+
+
+def draw(folder: Path) -> bytes:
+    """The index of all tables in `folder`."""
+    index: dict[str, dict[str, None]] = defaultdict(dict)
+    meanings: dict[str, Counter[tuple[str, int]]] = defaultdict(Counter)
+    for path in sorted(folder.glob("*.tsv")):
+        entries = read_entries(path)
+        language = path.stem
+        index[f"!{language}"][str(len(entries))] = None
+        for row, entry in enumerate(entries):
+            fields = (entry.word, entry.transcription, entry.meaning, entry.kind, str(entry.severity))
+            index[f"#{language}.{row}"]["\t".join(fields)] = None
+            meanings[entry.meaning.lower()][entry.kind, entry.severity] += 1
+            for letters, how in spellings(entry).items():
+                index[f"={letters}"][f"{language}.{row}.{how}"] = None
+                if how != "s":
+                    index[f"~{language}:{stem(letters, language)}"][str(row)] = None
+                if entry.severity == 3 and len(letters) >= 5 and how != "f":
+                    for rest in left_out(letters):
+                        index[f"?{rest}"][f"{language}.{row}"] = None
+            if entry.severity >= 2:
+                for code in sorted(sounds(entry)):
+                    if len(code) >= 2:
+                        index[f"){language}:{code}"][str(row)] = None
+    for meaning, votes in meanings.items():
+        if votes.total() >= 2:
+            (kind, severity), _ = max(votes.items(), key=lambda vote: (vote[1], -vote[0][1], vote[0][0]))
+            index[f"@{meaning}"][f"{kind} {severity}"] = None
+    return table_bytes("unlucky", ((key, " ".join(values)) for key, values in index.items()))
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
+    to = parser.parse_args().to
+    contents = draw(to / "unlucky")
+    write_whole(to / "unlucky.tsv", contents)
+    record_source(
+        to, "unlucky.tsv", contents,
+        source="wordlists/unlucky/*.tsv: words, meanings, kinds and severities written for this project from memory; "
+               "wordlists/sounds/*.tsv for the sound codes",
+        version="1", licence="MIT, as the project", build="python wordlists/draw/unlucky.py",
+    )  # fmt: skip
+    print(f"{len(contents.splitlines()) - 1:,} keys, {len(contents):,} bytes")
+
+
+if __name__ == "__main__":
+    main()
