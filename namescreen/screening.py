@@ -34,8 +34,8 @@ NEAR_IN_SOUND = 0.95
 names of six letters and more, not fitted."""
 
 SAME_GOODS = 0.6
-"""Relatedness from which goods count as the same or closely related: more than a shared class alone (0.5), so a
-shared or related subject too. Ours, not fitted."""
+"""Relatedness from which goods count as the same or closely related: more than a shared class alone (0.5), so
+a shared or related subject too. Ours, not fitted."""
 
 SPARE = 2
 """So many times the marks asked for are searched where the goods are known: with the goods, words that merely

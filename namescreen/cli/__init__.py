@@ -122,4 +122,4 @@ def main() -> None:
         if reconfigure is not None:  # a pipe or a C locale must not turn a name into a traceback
             reconfigure(encoding="utf-8", errors="backslashreplace")
     with guarded():
-        app()
+        app(prog_name="namescreen")

@@ -1,0 +1,116 @@
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from namescreen.cli import COMMANDS
+from namescreen.cli.guard import EXIT_CODES, MOST_PROBLEMS, guarded
+from namescreen.errors import DataError, InputError, Interrupted, Problem
+from tests.conftest import Run, clean_environment
+
+
+@pytest.mark.parametrize(
+    ("error", "code", "text"),
+    [
+        (InputError(Problem("is empty", "Write a word", "brief.toml", 3, "avoid")), 2,
+         "namescreen: brief.toml, line 3, avoid: is empty. Write a word\n"),
+        (InputError("plain"), 2, "namescreen: plain\n"),
+        (InputError("a\x1b[31mb\u202e"), 2, "namescreen: a⟨U+001B⟩[31mb⟨U+202E⟩\n"),
+        (DataError("t.tsv", "is damaged", "Mend it"), 2, "namescreen: t.tsv: is damaged. Mend it\n"),
+        (Interrupted("Stopped after 3 of 9 names."), 130, "namescreen: Stopped after 3 of 9 names.\n"),
+        (KeyboardInterrupt(), 130, "namescreen: Stopped. Nothing was left half-written.\n"),
+    ],
+)  # fmt: skip
+def test_what_goes_wrong_on_purpose_is_one_paragraph_and_a_code(
+    capsys: pytest.CaptureFixture[str], error: BaseException, code: int, text: str
+) -> None:
+    with pytest.raises(SystemExit) as end, guarded():
+        raise error
+    assert (end.value.code, capsys.readouterr().err) == (code, text)
+
+
+def test_a_mistake_of_the_program_is_not_hidden() -> None:
+    with pytest.raises(ZeroDivisionError), guarded():
+        raise ZeroDivisionError
+
+
+def test_many_problems_are_counted_not_poured_out(capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit), guarded():
+        raise InputError([Problem(f"problem {number}") for number in range(100)])
+    lines = capsys.readouterr().err.splitlines()
+    assert len(lines) == MOST_PROBLEMS + 1
+    assert lines[-1] == f"... and {100 - MOST_PROBLEMS} more like these."
+
+
+def test_help_names_every_command_with_an_example_and_every_exit_code(run: Run) -> None:
+    help_text = run("--help").stdout
+    for name, entry in COMMANDS.items():
+        assert f"\n  {name} " in help_text
+        assert f"namescreen {entry.example}\n" in help_text
+        assert entry.example.split()[0] == name
+    for code, meaning in EXIT_CODES.items():
+        assert f"  {code} " in help_text
+        assert meaning in help_text
+    assert "not legal clearance" in help_text
+    assert all(len(line) <= 80 for line in help_text.splitlines())
+
+
+@pytest.mark.parametrize(
+    "arguments", [(name,) for name in COMMANDS] + [("brief", "new"), ("register", "prepare")]
+)
+def test_every_command_explains_itself_with_an_example(run: Run, arguments: tuple[str, ...]) -> None:
+    done = run(*arguments, "--help")
+    assert done.returncode == 0
+    assert done.stdout.startswith(f"Usage: namescreen {' '.join(arguments)}")
+    assert all(len(line) <= 80 for line in done.stdout.splitlines())
+    if "Commands:" not in done.stdout:
+        assert "Example" in done.stdout
+
+
+def test_without_arguments_there_is_help(run: Run) -> None:
+    done = run()
+    assert "Usage: namescreen" in done.stdout + done.stderr
+
+
+def test_the_version_is_the_package_s(run: Run) -> None:
+    import namescreen
+
+    assert run("--version").stdout == f"namescreen {namescreen.__version__}\n"
+
+
+@pytest.mark.parametrize("arguments", [("scren",), ("screen", "--nmae", "x"), ("screen", "--top", "many")])
+def test_a_command_that_is_not_understood_ends_with_2_and_no_traceback(
+    run: Run, arguments: tuple[str, ...]
+) -> None:
+    done = run(*arguments)
+    assert done.returncode == 2
+    assert done.stdout == ""
+    assert "Traceback" not in done.stderr
+    assert "namescreen" in done.stderr
+
+
+def test_a_reader_that_goes_away_ends_the_program_quietly(tmp_path: Path) -> None:
+    reader, writer = os.pipe()
+    os.close(reader)
+    done = subprocess.run(
+        [sys.executable, "-m", "namescreen", "brief", "new"],
+        stdout=writer, stderr=subprocess.PIPE, env=clean_environment(tmp_path), check=False, timeout=60,
+    )  # fmt: skip
+    os.close(writer)
+    assert (done.returncode, done.stderr) == (141, b"")
+
+
+@pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
+def test_shell_completion_knows_commands_and_options(run: Run, shell: str) -> None:
+    def completed(words: str) -> str:
+        last = str(len(words.split()) - 1)
+        bash = {"COMP_WORDS": words, "COMP_CWORD": last}
+        others = {"_TYPER_COMPLETE_ARGS": words, "_TYPER_COMPLETE_FISH_ACTION": "get-args"}
+        return run(env={"_NAMESCREEN_COMPLETE": f"complete_{shell}", **bash, **others}).stdout
+
+    assert "screen" in completed("namescreen scr")
+    assert "--register" in completed("namescreen screen --reg")

@@ -1,0 +1,113 @@
+from __future__ import annotations
+
+import csv
+import io
+import json
+import re
+from collections.abc import Callable
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+from markdown_it import MarkdownIt
+
+from namescreen.cli.output import Column, Format, Row, json_line, show, show_table
+
+COLUMNS = (Column("name", "name"), Column("score", "score", right=True), Column("why", "why"))
+Capture = pytest.CaptureFixture[str]
+HOSTILE = [
+    "a|b",
+    "`x`",
+    "<b>",
+    "[l](http://x)",
+    "\u202eevil",
+    "a\x1b[31mb",
+    "a\nb",
+    "=1+1",
+    "*x*",
+    "&amp;",
+    "\ud800",
+]
+
+texts = st.text(st.characters(exclude_categories=["Cs"]), max_size=30)
+rows = st.lists(
+    st.fixed_dictionaries({"name": texts, "score": st.floats(0, 1), "why": st.lists(texts, max_size=2)})
+)
+same_capture = settings(suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None)
+
+
+@same_capture
+@given(rows)
+def test_json_lines_give_back_what_went_in(capsys: Capture, rows: list[Row]) -> None:
+    show(rows, COLUMNS, Format.jsonl)
+    lines = capsys.readouterr().out.split("\n")[:-1]
+    assert [json.loads(line) for line in lines] == rows
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+def test_a_json_line_holds_nothing_that_a_terminal_obeys(text: str) -> None:
+    line = json_line({"name": text})
+    assert json.loads(line) == {"name": text}
+    assert not re.search("[\x00-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069\ud800-\udfff]", line)
+
+
+@same_capture
+@given(rows)
+def test_csv_has_a_row_a_row_whatever_the_text(capsys: Capture, rows: list[Row]) -> None:
+    show(rows, COLUMNS, Format.csv)
+    read = list(csv.reader(io.StringIO(capsys.readouterr().out)))
+    assert read[0] == ["name", "score", "why"]
+    assert [len(row) for row in read] == [3] * (len(rows) + 1)
+
+
+@same_capture
+@given(rows)
+def test_markdown_is_one_table_whatever_the_text(capsys: Capture, rows: list[Row]) -> None:
+    show(rows, COLUMNS, Format.markdown)
+    tokens = MarkdownIt("commonmark").enable("table").parse(capsys.readouterr().out)
+    assert [token.type for token in tokens if token.level == 0] == ["table_open", "table_close"]
+    assert sum(token.type == "tr_open" for token in tokens) == len(rows) + 1
+    kinds = {child.type for token in tokens for child in token.children or ()}
+    assert kinds <= {"text", "text_special"}
+
+
+@pytest.mark.parametrize("width", ["40", "80", "132"])
+@pytest.mark.parametrize("text", [*HOSTILE, "word " * 60, "x" * 200, "陶器" * 60, "é" * 100])
+def test_a_table_stays_within_its_width(
+    capsys: Capture, monkeypatch: pytest.MonkeyPatch, width: str, text: str
+) -> None:
+    from namescreen.report.text import width as columns
+
+    monkeypatch.setenv("COLUMNS", width)
+    show_table([{"name": text, "score": 0.5, "why": [text]}], COLUMNS)
+    out = capsys.readouterr().out
+    assert all(columns(line) <= int(width) for line in out.split("\n"))
+    assert "\x1b" not in out
+
+
+def test_a_row_is_coloured_only_on_a_terminal(capsys: Capture, monkeypatch: pytest.MonkeyPatch) -> None:
+    column = Column("name", "name", style=lambda row: "bold red")
+    show_table([{"name": "Loamlet"}], [column])
+    assert capsys.readouterr().out == "name\nLoamlet\n"
+
+
+@pytest.mark.parametrize(
+    ("value", "shown"),
+    [(None, ""), (True, "yes"), (False, ""), (0.123, "0.12"), (0.999, "0.99"), (1.0, "1.00"), (0.001, "0.01"),
+     (7, "7"), (["a", "b"], "a; b"), ("x", "x")],
+)  # fmt: skip
+def test_values_read_plainly(value: object, shown: str) -> None:
+    assert Column("v", "v").cell({"v": value}) == shown
+
+
+def test_rows_that_stream_are_written_as_they_come(capsys: Capture) -> None:
+    seen: list[str] = []
+
+    def slowly() -> object:
+        for number in range(3):
+            seen.append(capsys.readouterr().out)
+            yield {"name": str(number)}
+
+    source: Callable[[], object] = slowly
+    show(source(), [Column("name", "name")], Format.jsonl)  # type: ignore[arg-type]
+    assert seen == ["", '{"name": "0"}\n', '{"name": "1"}\n']
