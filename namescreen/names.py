@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
 
-__all__ = ["LETTER_NAMES", "Name", "divide", "fold", "number_words", "parse", "split_compound"]
+__all__ = ["LETTER_NAMES", "Name", "divide", "fold", "number_words", "parse", "split_compound", "ways_to_say"]
 
 MAX_LENGTH = 300
 """Longer names are cut here before any work: no office registers word marks near this length (common
@@ -146,37 +146,46 @@ def _below_hundred(value: int) -> tuple[str, ...]:
 
 def _spoken(words: tuple[str, ...], limit: int = 4) -> tuple[tuple[str, ...], ...]:
     """The ways to say `words`, at most `limit`: the plain reading first, then letters and numerals by name."""
-    ways = [_ways_to_say(word) for word in words[:12]]
     said: dict[tuple[str, ...], None] = {}
-    for choice in product(*ways):
+    for choice in product(*(ways_to_say(word) for word in words[:12])):
         said.setdefault(tuple(part for way in choice for part in way))
         if len(said) >= limit:
             break
     return tuple(said) if words else ()
 
 
-def _ways_to_say(word: str) -> tuple[tuple[str, ...], ...]:
+@lru_cache(maxsize=1 << 16)
+def ways_to_say(word: str, known: Callable[[str], bool] | None = None) -> tuple[tuple[str, ...], ...]:
+    """The ways one folded word may be read aloud, each as ordinary words, most likely first; never empty.
+
+    With `known` (is this a word people know?), a letter set before a known word is also read by its name
+    (ishine: eye shine), and a short unknown word letter by letter (ba: bee ay).
+    """
     if word.isdecimal() and word.isascii():
         sounds = tuple((sound,) for sound in _DIGIT_SOUNDS.get(word, ()))
         return tuple(dict.fromkeys((*reversed(sounds), *number_words(word))))
     if word in _SOUND_SPELLINGS:
-        return ((_SOUND_SPELLINGS[word],), (word,)) if len(word) > 1 else (_by_letter(word), (_SOUND_SPELLINGS[word],))
-    if not word.isascii():
+        spelled_out = _by_letter(word) if len(word) == 1 else (word,)
+        return ((_SOUND_SPELLINGS[word],), spelled_out)
+    if not (word.isascii() and word.isalnum()):
         return ((word,),)
     if any(c.isdigit() for c in word):
         as_sounds = re.sub(r"\d", lambda m: f" {_DIGIT_SOUNDS.get(m[0], (_ONES[int(m[0])],))[0]} ", word).split()
-        as_letters = "".join(_INSIDE_A_WORD.get(c, c) for c in word)
-        ways = [("".join(as_sounds) if len(as_sounds) == 2 else " ".join(as_sounds),), (as_letters,)]
-        return tuple(tuple(" ".join(way).split()) for way in ways)
+        one_by_one = tuple(part for piece in as_sounds for part in (_by_letter(piece) if len(piece) == 1 else (piece,)))
+        ways = [one_by_one, ("".join(_INSIDE_A_WORD.get(c, c) for c in word),)]
+        if len(as_sounds) == 2:
+            ways.insert(0, ("".join(as_sounds),))
+        return tuple(dict.fromkeys(ways))
     ways = [(word,)]
     if len(word) == 1 or not re.search("[aeiouy]", word):
         ways.insert(0, _by_letter(word))
-    elif len(word) <= 3:
-        ways.append(_by_letter(word))
     elif word[0] == "x" and word[1] not in "aeiouy":
         ways.insert(0, ("e" + word,))  # XCEED, XTRA: the letter's own name begins with the vowel
-    elif word[0] in "ieu" and len(word) >= 5 and word[1] not in "aeiouy" and word[2] in "haeiouy":
-        ways.append((LETTER_NAMES[word[0]], word[1:]))  # ISHINE, EPITAL: a letter set before a word
+    elif known is not None and not known(word):
+        if len(word) <= 3:
+            ways.append(_by_letter(word))
+        elif len(word) >= 4 and known(word[1:]):
+            ways.append((*_by_letter(word[0]), word[1:]))
     return tuple(ways)
 
 

@@ -1,0 +1,72 @@
+"""How close two names are: in appearance, in sound, in meaning, and overall.
+
+A screening aid, not legal clearance: likelihood of confusion is a legal question that no score answers.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ..outcome import NotChecked
+from .explanation import Explanation, Pair, reasons
+from .explanation import explain as _explain
+from .features import Features, Word, features, goods_words
+from .overall import Scores, score, word_closeness
+from .parameters import PARAMETERS, Parameters
+
+__all__ = ["PARAMETERS", "Closeness", "Explanation", "Features", "Pair", "Parameters", "Scores", "Word", "closeness",
+           "compare", "explain", "features", "goods_words", "score", "word_closeness"]  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Closeness:
+    """How close a name is to a mark. Every number is in [0, 1]; 1 = identical.
+
+    `meaning` is the share of meaning known to be in common: where meaning could not be judged it is 0.0 and
+    `not_checked` says so; `overall` then rests on the other aspects alone. `overall` does not include the goods,
+    except that words which describe them count less; how related the goods are is a number of its own.
+    `reasons` says in words what the numbers rest on.
+    """
+
+    appearance: float
+    sound: float
+    meaning: float
+    overall: float
+    reasons: tuple[str, ...]
+    not_checked: tuple[NotChecked, ...] = ()
+
+    def to_json(self) -> dict[str, object]:
+        """The numbers, rounded to three places, and the reasons."""
+        numbers = {name: round(getattr(self, name), 3) for name in ("overall", "appearance", "sound", "meaning")}
+        return {**numbers, "reasons": list(self.reasons)}
+
+
+def compare(
+    name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None
+) -> Closeness:
+    """How close `name` is to the existing `mark`; symmetric. The goods of each, in plain words, are optional."""
+    goods = goods_words(name_goods, mark_goods)
+    return closeness(features(name, goods), features(mark, goods))
+
+
+def closeness(one: Features, other: Features) -> Closeness:
+    """The closeness of two names whose features are at hand."""
+    scores = score(one, other)
+    unknown = (NotChecked("meaning", "too few words of the names are in the lexicon"),)
+    return Closeness(
+        scores.appearance,
+        scores.sound,
+        scores.meaning or 0.0,
+        scores.overall,
+        reasons(one, other, scores),
+        unknown if scores.meaning is None else (),
+    )
+
+
+def explain(
+    name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None
+) -> Explanation:
+    """The evidence behind `compare` of the same arguments; both must have letters or digits."""
+    goods = goods_words(name_goods, mark_goods)
+    one, other = features(name, goods), features(mark, goods)
+    return _explain(one, other, score(one, other))

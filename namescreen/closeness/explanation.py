@@ -1,0 +1,186 @@
+"""Why two names are as close as they are: what was compared with what, in words a person can check."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rapidfuzz.distance import Levenshtein
+
+from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_closeness
+from .features import Features, Word
+from .overall import SAME_MEANING, Scores, word_closeness
+from .vocabulary import meaning_of_words
+
+__all__ = ["Explanation", "Pair", "explain", "reasons"]
+
+CLOSE, PARTLY = 0.75, 0.4
+"""From here on an aspect is called close, or alike in part. Common practice, no source: words for bands of a score."""
+
+Side = tuple[Word, ...]
+Aligned = tuple[tuple[str | None, str | None], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Pair:
+    """A word of one name, how much it counts, and its best counterpart in the other (None if it has none)."""
+
+    word: str
+    weight: float
+    counterpart: str | None
+    closeness: float
+    meaning: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class Explanation:
+    """The evidence behind one comparison.
+
+    `letters` and `sounds` are the two names aligned, place by place, None for a gap; `readings` how each name
+    was read aloud; `pairs` the words of each name with their counterparts; `sentences` one an aspect.
+    """
+
+    letters: Aligned
+    sounds: Aligned
+    readings: tuple[str, str]
+    pairs: tuple[tuple[Pair, ...], tuple[Pair, ...]]
+    sentences: tuple[str, ...]
+
+
+def explain(one: Features, other: Features, scores: Scores) -> Explanation:
+    """The evidence for the `scores` of two names; both must have words."""
+    ours, theirs = closest_divisions(one, other)
+    first, second = _closest_readings(one, other)
+    return Explanation(
+        _align_letters(one.letters, other.letters),
+        tuple((mine, yours) for mine, yours, _ in align(first, second)),
+        (say(first.phones), say(second.phones)),
+        (_pairs(ours, theirs), _pairs(theirs, ours)),
+        reasons(one, other, scores),
+    )
+
+
+def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
+    """The pair of divisions into words in which the two names have most in common."""
+
+    def shared(pair: tuple[Side, Side]) -> float:
+        return min(_share(*pair), _share(*reversed(pair)))
+
+    return max(((ours, theirs) for ours in one.divisions for theirs in other.divisions), key=shared)
+
+
+def _share(ours: Side, theirs: Side) -> float:
+    hits = sum(word.weight * max(word_closeness(word, match) for match in theirs) for word in ours)
+    return hits / sum(word.weight for word in ours)
+
+
+def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pronunciation]:
+    ours, theirs = (
+        [reading for way in features.name.spoken for reading in pronounce_words(way)] for features in (one, other)
+    )
+    return max(
+        ((mine, yours) for mine in ours for yours in theirs),
+        key=lambda pair: sound_closeness(pair[0].code, pair[1].code),
+    )
+
+
+def _align_letters(one: str, other: str) -> Aligned:
+    pairs: list[tuple[str | None, str | None]] = []
+    for step in Levenshtein.opcodes(one, other):
+        mine: list[str | None] = list(one[step.src_start : step.src_end])
+        yours: list[str | None] = list(other[step.dest_start : step.dest_end])
+        longest = max(len(mine), len(yours))
+        mine += [None] * (longest - len(mine))
+        yours += [None] * (longest - len(yours))
+        pairs += zip(mine, yours, strict=True)
+    return tuple(pairs)
+
+
+def _pairs(ours: Side, theirs: Side) -> tuple[Pair, ...]:
+    found = []
+    for word in ours:
+        best = max(theirs, key=lambda match: word_closeness(word, match))
+        value = word_closeness(word, best)
+        found.append(
+            Pair(
+                word.letters,
+                round(word.weight, 2),
+                best.letters if value > 0 else None,
+                round(value, 3),
+                meaning_of_words(word.letters, best.letters) if value > 0 else None,
+            )
+        )
+    return tuple(found)
+
+
+def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
+    """One plain sentence an aspect, and one for what weighs most."""
+    if not one.divisions or not other.divisions:
+        return ("One of the names has no letters or digits to compare.",)
+    if one.letters == other.letters:
+        return ("The same letters in the same order; only spacing, case, accents or punctuation may differ.",)
+    ours, theirs = closest_divisions(one, other)
+    return tuple(
+        sentence
+        for sentence in (
+            _about_words(ours, theirs),
+            f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
+            f"Sound: {_band(scores.sound)}{_heard(one, other, scores)}.",
+            _about_meaning(ours, theirs, scores),
+            _about_strength(ours, theirs),
+        )
+        if sentence
+    )
+
+
+def _band(value: float) -> str:
+    return "close" if value >= CLOSE else "alike in part" if value >= PARTLY else "little alike"
+
+
+def _beginning(one: str, other: str) -> str:
+    length = next(
+        (place for place, (mine, yours) in enumerate(zip(one, other, strict=False)) if mine != yours),
+        min(len(one), len(other)),
+    )
+    if one in other or other in one:
+        inner, outer = sorted((one, other), key=len)
+        return f'; "{inner}" stands whole inside "{outer}"'
+    return f', both begin with "{one[:length]}"' if length >= 2 else ""
+
+
+def _heard(one: Features, other: Features, scores: Scores) -> str:
+    if not one.codes or not other.codes:
+        return ""
+    first, second = _closest_readings(one, other)
+    return f" ({say(first.phones)} / {say(second.phones)})" if scores.sound >= PARTLY else ""
+
+
+def _about_words(ours: Side, theirs: Side) -> str:
+    same = [word.letters for word in ours if any(word.letters == match.letters for match in theirs)]
+    if same and len(ours) + len(theirs) > 2:
+        return "Shared: " + ", ".join(f'"{word}"' for word in dict.fromkeys(same)) + "."
+    return ""
+
+
+def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
+    if scores.meaning is None:
+        return "Meaning: unknown, no word of one of the names is in the lexicon."
+    alike = [
+        f'"{word.letters}" and "{match.letters}"'
+        for word in ours
+        for match in theirs
+        if word.letters != match.letters
+        and (meaning_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
+    ]
+    detail = f": {', '.join(alike)} say something alike" if alike else ""
+    return f"Meaning: {_band(scores.meaning)}{detail}."
+
+
+def _about_strength(ours: Side, theirs: Side) -> str:
+    weak = [
+        word.letters
+        for word in ours
+        if word.weight < 0.3 and any(word.letters == match.letters for match in theirs)
+    ]
+    if weak:
+        return "Weak in this field or in common use, so it counts less: " + ", ".join(f'"{word}"' for word in weak) + "."
+    return ""

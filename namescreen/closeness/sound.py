@@ -1,0 +1,47 @@
+"""How alike two words sound: the closest of their plausible readings.
+
+There is no single correct pronunciation of a mark (TMEP 1207.01(b)(iv)), so every word brings several readings
+and the closest pair counts, a less likely reading a little less.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ..names import ways_to_say
+from ..pronunciation import pronounce_words, sound_closeness
+from .vocabulary import is_known
+
+__all__ = ["FLOOR", "codes_of", "sound_of_words", "spoken_codes"]
+
+FLOOR = 0.5
+"""Raw likeness at or below which two words are not heard as alike at all."""
+
+READINGS = 3
+"""How many readings of a word are compared."""
+
+
+@lru_cache(maxsize=1 << 16)
+def codes_of(word: str) -> tuple[str, ...]:
+    """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
+    return spoken_codes(ways_to_say(word, is_known))
+
+
+def spoken_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
+    """The sound codes of a name or word that may be said in these ways, at most `READINGS` of them.
+
+    The best reading of each way comes first, then the second readings.
+    """
+    said = [pronounce_words(way, READINGS) for way in ways]
+    codes: dict[str, None] = {}
+    for place in range(READINGS):
+        for readings in said:
+            if place < len(readings) and readings[place].code:
+                codes.setdefault(readings[place].code)
+    return tuple(codes)[:READINGS]
+
+
+@lru_cache(maxsize=1 << 16)
+def sound_of_words(one: tuple[str, ...], other: tuple[str, ...]) -> float:
+    """Raw likeness in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same."""
+    return max((sound_closeness(mine, yours) for mine in one for yours in other), default=0.0)
