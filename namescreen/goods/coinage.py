@@ -10,12 +10,12 @@ from functools import lru_cache
 
 import jellyfish
 
-from ..lexicon import associated, kinds, lexicon, zipf
+from ..lexicon import kinds, lexicon, zipf
 from ..names import split_compound
-from .description import NOTHING, Evidence, describe
-from .terms import goods_words
+from .context import context
+from .description import NOTHING, Evidence, describe, is_trade_name
 
-__all__ = ["is_coined", "understood"]
+__all__ = ["divided", "is_coined", "understood"]
 
 LEAST_PART = 4
 _PRAISE_AND_QUALITY = ("quick", "light", "night", "fresh", "clean", "cream", "creamy", "cold", "cool", "easy", "super", "supreme",
@@ -27,19 +27,9 @@ _PRAISE_AND_QUALITY = ("quick", "light", "night", "fresh", "clean", "cream", "cr
 @lru_cache(maxsize=1 << 14)
 def is_coined(word: str) -> bool:
     """Whether the folded `word` is in no word list as an ordinary word: not a lemma, place, name or common form."""
-    senses = lexicon().senses(word)
-    if senses:
-        return _is_trade_name(word)
+    if lexicon().known(word):
+        return is_trade_name(word)
     return not kinds(word) - {"surname"}
-
-
-def _is_trade_name(word: str) -> bool:
-    """WordNet marks some words as trade names: their only senses are capitalised things, not people or places."""
-    senses = lexicon().senses(word)
-    return all(
-        sense.pos == "n" and sense.words[0][:1].isupper() and sense.domain in ("noun.artifact", "noun.substance")
-        for sense in senses
-    )
 
 
 @lru_cache(maxsize=1 << 13)
@@ -48,22 +38,28 @@ def understood(word: str, goods: str) -> tuple[Evidence, ...]:
     heard = _heard_as(word, goods)
     if heard.weight:
         return (heard,)
-    parts = split_compound(word, zipf)
+    parts = divided(word)
     if len(parts) > 1:
         return tuple(describe(part, goods) for part in parts)
     return (_blended(word, goods),)
 
 
-@lru_cache(maxsize=2048)
+@lru_cache(maxsize=1 << 13)
+def divided(word: str) -> tuple[str, ...]:
+    """An unknown word as two ordinary words where it is made of them (gelcare: gel, care); short scraps are none."""
+    if lexicon().known(word) or kinds(word) - {"surname"}:
+        return (word,)
+    return split_compound(word, lambda part: zipf(part) if lexicon().known(part) else 0.0)
+
+
+@lru_cache(maxsize=256)
 def _vicinity(goods: str) -> dict[str, float]:
     """Words that describe the goods, with their weight: what an unknown word might be a variant of."""
-    near: dict[str, None] = dict.fromkeys(_PRAISE_AND_QUALITY)
-    for one in goods_words(goods):
-        near.setdefault(one.word)
-        near.update(dict.fromkeys(lexicon().neighbours(one.word)))
-        near.update(dict.fromkeys(associated(one.word)))
-    weighed = {word: describe(word, goods).weight for word in near if " " not in word and len(word) >= 3}
-    return {word: weight for word, weight in weighed.items() if weight >= 0.4}
+    near = {word: 0.7 for word in _PRAISE_AND_QUALITY}
+    for word, found in context(goods).near.items():
+        if found.weight >= 0.4 and " " not in word and len(word) >= 3:
+            near[word] = max(found.weight, near.get(word, 0.0))
+    return near
 
 
 def _heard_as(word: str, goods: str) -> Evidence:

@@ -10,10 +10,10 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from ..lexicon import kinds, lexicon, zipf
-from ..names import parse, split_compound
-from .coinage import is_coined, understood
+from ..lexicon import kinds
+from .coinage import divided, is_coined, understood
 from .description import Evidence, describe
+from .terms import plain_words
 
 __all__ = ["CATEGORIES", "Distinctiveness", "distinctiveness"]
 
@@ -78,7 +78,7 @@ def distinctiveness(
         for meaning in translations:
             meant = describe(meaning, goods)
             if meant.weight > evidence.weight:
-                evidence = Evidence(meant.weight, f'means "{meaning}": {meant.why}', meant.same_thing)
+                evidence = Evidence(meant.weight, f'means "{meaning}": {meant.why}', meant.names_goods)
         if coined and evidence.weight < 0.4:
             parts = understood(word, goods)
             weight = CARRIED * min(p.weight for p in parts) + (1 - CARRIED) * sum(p.weight for p in parts) / len(parts)
@@ -100,18 +100,15 @@ def distinctiveness(
 
 def _telling_words(name: str) -> list[str]:
     """The words of `name` that carry it: compounds divided, small words, company forms and domain endings left out."""
-    found: list[str] = []
-    for word in parse(name).words:
-        parts = split_compound(word, zipf) if not lexicon().known(word) else (word,)
-        found += parts
+    found = [part for word in plain_words(name) for part in divided(word)]
     telling = [w for w in found if not kinds(w) & {"function word", "company form", "domain ending"}]
     return telling or [w for w in found if "generic head" in kinds(w)]
 
 
 def _category(judged: list[tuple[str, Evidence, bool]], whole: float) -> str:
     if whole >= DESCRIPTIVE:
-        names_goods = all(e.same_thing or "generic head" in kinds(w) for w, e, _ in judged)
-        return "generic" if names_goods and any(e.same_thing for _, e, _ in judged) else "descriptive"
+        all_name = all(e.names_goods or "generic head" in kinds(w) for w, e, _ in judged)
+        return "generic" if all_name and any(e.names_goods for _, e, _ in judged) else "descriptive"
     if whole >= SUGGESTIVE:
         return "suggestive"
     if any(coined and evidence.weight < SUGGESTIVE for _, evidence, coined in judged):

@@ -2,50 +2,92 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
 from ..names import parse
 
-__all__ = ["GoodsWord", "goods_words"]
+__all__ = ["GoodsWord", "base_form", "goods_words", "plain_words"]
 
 # Words that frame a list of goods and say nothing about them (wording of goods lists at trade mark offices).
 _FRAME = frozenset(
     "featuring namely including include includes providing provide provides related relating particularly especially "
-    "such etc other others kind nature use used using via field fields form goods products product services service "
-    "based made making various containing consisting comprising all any each also same seller selling sold sale sales "
-    "things items item articles article type types purposes purpose general custom".split()
+    "such etc other others kind nature use used using via field fields form goods product products good service "
+    "services based made containing consisting comprising various same seller selling sold things items item "
+    "articles article type types purposes general".split()
 )
-_ENDS_HEAD = frozenset("of for with in on to from using featuring namely including via about by at that which".split())
+# Dealing in goods: the goods dealt in matter as much as the dealing (In re Hotels.com, 573 F.3d 1300).
+_DEALING = frozenset(
+    "retail wholesale rental sale sales store shop distribution information provision import export reservation "
+    "website blog directory manufacture manufacturing repair delivery supply facility online".split()
+)
+_ENDS_PHRASE = frozenset("of for with in on to from about by at that which using featuring selling via including "
+                         "namely providing open".split())  # fmt: skip
+_POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
 class GoodsWord:
-    """A base form from a goods text; `head` if it names the goods themselves (hose in "hydraulic hose")."""
+    """A base form from a goods text, or two or three words that the lexicon holds as one (soft drink).
+
+    `head` if it names the goods themselves: hose in "hydraulic hose".
+    """
 
     word: str
     head: bool
 
 
+def plain_words(text: str) -> tuple[str, ...]:
+    """The folded words of `text` with possessives taken off: women's magazine -> women, magazine."""
+    return parse(_POSSESSIVE.sub("", text)).words
+
+
+def base_form(word: str) -> str:
+    """The base form under which the lexicon holds `word`, a noun first; the word itself if it is unknown."""
+    bases = lexicon().bases_by_pos(word)
+    return (bases.get("n") or bases.get("v") or bases.get("a") or (word,))[0]
+
+
 @lru_cache(maxsize=4096)
 def goods_words(text: str) -> tuple[GoodsWord, ...]:
-    """The telling words of a goods text, in order, each once; heads are the last word before a comma or "for"."""
+    """The telling words of a goods text, in order, each once.
+
+    A head is the last word of a phrase; of dealing services ("retail of herbs") also the goods dealt in.
+    """
     found: dict[str, bool] = {}
-    for part in text.replace(";", ",").replace(" and ", ",").replace(" or ", ",").split(","):
-        phrase: list[str] = []
-        head_open = True
-        for word in (*parse(part).words, ""):
-            if (not word or word in _ENDS_HEAD) and head_open and phrase:
-                found[phrase[-1]] = True
-                head_open = False
-            if word and word not in _FRAME and "function word" not in kinds(word) and not word.isdecimal():
-                base = _base(word)
-                phrase.append(base)
-                found.setdefault(base, False)
+    for part in re.split(r"[,;()/]|\b(?:and|or)\b", text):
+        opened = False  # whether this part already has its head
+        for phrase in _phrases(plain_words(part)):
+            telling = [w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()]
+            for word in telling:
+                found.setdefault(base_form(word), False)
+            for joined in _joined(phrase):
+                found[joined] = found.get(joined, False) or (not opened and joined.split()[-1] == base_form(phrase[-1]))
+            if telling and not opened:
+                found[base_form(telling[-1])] = True
+                opened = not any(w in _DEALING or base_form(w) in _DEALING for w in telling)
     return tuple(GoodsWord(word, head) for word, head in found.items())
 
 
-def _base(word: str) -> str:
-    bases = lexicon().bases_by_pos(word)
-    return (bases.get("n") or bases.get("v") or bases.get("a") or (word,))[0]
+def _phrases(words: tuple[str, ...]) -> list[list[str]]:
+    phrases: list[list[str]] = [[]]
+    for word in words:
+        if word in _ENDS_PHRASE:
+            phrases.append([])
+        else:
+            phrases[-1].append(word)
+    return [phrase for phrase in phrases if phrase]
+
+
+def _joined(phrase: list[str]) -> list[str]:
+    """Runs of two or three words that are one entry of the lexicon, in base form."""
+    words = lexicon()
+    found = []
+    for size in (3, 2):
+        for at in range(len(phrase) - size + 1):
+            run = phrase[at : at + size]
+            tried = (" ".join(run), " ".join((*run[:-1], base_form(run[-1]))))
+            found += [one for one in dict.fromkeys(tried) if words.is_lemma(one)][:1]
+    return found

@@ -150,6 +150,10 @@ class Lexicon:
             for symbol, other, here, there in entry.pointers
         )
 
+    def domain(self, sense_id: str) -> str:
+        """The lexicographer file of a sense, for instance noun.plant."""
+        return DOMAINS[self.entry(sense_id).domain]
+
     def related_ids(self, sense_id: str, *symbols: str) -> list[str]:
         """The ids at the other end of the pointers with these symbols."""
         return [other for symbol, other, _, _ in self.entry(sense_id).pointers if symbol in symbols]

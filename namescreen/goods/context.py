@@ -1,0 +1,125 @@
+"""What buyers have in mind when they look at goods: the words around the goods, each with how near it is.
+
+Built once for a goods text, so that a thousand names can be held against it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from ..lexicon import associated, kinds, lexicon
+from .nice import CLASSES, classes_for
+from .terms import GoodsWord, base_form, goods_words, plain_words
+
+__all__ = ["FOOD_CLASSES", "Context", "Near", "ancestors", "context", "leading_senses"]
+
+NAMES_GOODS = 1.0
+SYNONYM = 0.95
+CLOSE = 0.85  # derived, broader, narrower, sister
+RELATED = 0.7  # parts, materials
+ASSOCIATED = 0.75  # the most that association alone can give
+SUBJECT = 0.65  # broader words for the goods, and the subject of their class
+MODIFIER = 0.95  # a word of the goods text that is not the goods themselves
+FOOD_CLASSES = frozenset((29, 30, 31, 32, 33, 43))
+WIDE = 3000
+"""A sense with more senses than this below it (artifact, person) says nothing about the goods."""
+
+
+@dataclass(frozen=True, slots=True)
+class Near:
+    """How near a word is to the goods, in [0, 1], and how."""
+
+    weight: float
+    why: str
+    names_goods: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """The goods words, every word near them, and the senses that goods of this kind come under."""
+
+    words: tuple[GoodsWord, ...]
+    near: dict[str, Near]
+    senses: dict[str, Near]
+    classes: tuple[int, ...]
+
+    @property
+    def food(self) -> bool:
+        """Whether the goods are food and drink, or their service."""
+        return bool(self.classes) and self.classes[0] in FOOD_CLASSES
+
+
+@lru_cache(maxsize=256)
+def context(goods: str) -> Context:
+    """The context of goods in plain words."""
+    words = goods_words(goods)
+    classes = tuple(guess.number for guess in classes_for(goods))
+    near: dict[str, Near] = {}
+    senses: dict[str, Near] = {}
+
+    def add(word: str, weight: float, why: str, names_goods: bool = False) -> None:
+        if word not in near or weight > near[word].weight:
+            near[word] = Near(weight, why, names_goods)
+
+    for one in words:
+        add(one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head)
+        for other, closeness in lexicon().neighbours(one.word).items():
+            if closeness >= 0.85:
+                add(other, SYNONYM, f'another word for "{one.word}"', one.head)
+            elif closeness >= 0.6:
+                add(other, CLOSE, f'close in meaning to "{one.word}"')
+            elif closeness >= 0.4:
+                add(other, RELATED, f'related to "{one.word}"')
+        for other, strength in associated(one.word).items():
+            add(other, ASSOCIATED * strength, f'brings "{one.word}" to mind')
+        for sense_id, strength in leading_senses(one.word, 2):
+            if lexicon().entry(sense_id).below < WIDE and sense_id not in senses:
+                weight = (CLOSE if one.head else RELATED) * strength
+                senses[sense_id] = Near(weight, f'a kind of "{one.word}"', one.head)
+    for subject in _subjects(words, classes):
+        add(subject, SUBJECT, f'goods of this kind are "{subject}"')
+        for sense_id, strength in leading_senses(subject, 1):
+            if lexicon().entry(sense_id).below < WIDE:
+                senses.setdefault(sense_id, Near(SUBJECT * strength, f'a kind of "{subject}"'))
+    return Context(words, near, senses, classes)
+
+
+def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> tuple[str, ...]:
+    """Broader words for the goods (jeans: trousers, garment, clothing), and the words of their class's subject."""
+    found: dict[str, None] = {}
+    for one in words:
+        if not one.head:
+            continue
+        layer = [sense_id for sense_id, _ in leading_senses(one.word, 1)]
+        for _ in range(3):
+            layer = [
+                up
+                for sense_id in layer
+                for up in lexicon().related_ids(sense_id, "@", "@i")
+                if lexicon().entry(up).below < WIDE / 4
+            ]
+            found.update(dict.fromkeys(name.lower() for up in layer for name in lexicon().entry(up).words))
+    for number in classes[:1]:
+        found.update(
+            (base_form(word), None) for word in plain_words(CLASSES[number]) if "function word" not in kinds(word)
+        )
+    return tuple(word for word in found if word not in ("service", "goods", "other", "similar", "raw", "material"))
+
+
+def leading_senses(word: str, most: int) -> list[tuple[str, float]]:
+    """The leading noun senses of a word and how leading they are, (0, 1]."""
+    strengths = lexicon().sense_strengths(word)
+    nouns = [(sense_id, strength / 9) for sense_id, strength in strengths if sense_id[0] == "n"]
+    return sorted(nouns, key=lambda pair: -pair[1])[:most]
+
+
+@lru_cache(maxsize=1 << 14)
+def ancestors(sense_id: str) -> frozenset[str]:
+    """Every sense above this one, and itself."""
+    found = {sense_id}
+    layer = [sense_id]
+    while layer:
+        layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i") if up not in found]
+        found.update(layer)
+    return frozenset(found)
