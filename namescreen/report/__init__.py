@@ -1,28 +1,59 @@
 """The report that a maker takes to an adviser: plain data in, text out, in every form.
 
-The door is `Report` (data), the forms `markdown`, `html`, `to_json`, `to_csv` and `figure`, `from_json` to
-read an earlier report, and `compare` for what changed since.
+The door is `Report` (data) and `assemble` (a brief and its screenings as a `Report`); the forms
+`to_markdown`,
+`to_html`, `to_json`, `to_csv` and `to_svg`; `from_json`, which reads an earlier report; and `changes`, what
+is new since. Each is imported when first used, so that `namescreen.report.text` alone costs next to nothing.
 """
 
 from __future__ import annotations
 
-from .compare import Changes, compare
-from .csv import to_csv
-from .figure import figure
-from .html import html
-from .json import from_json, schema, to_json
-from .markdown import markdown
-from .model import Report
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from .assembly import assemble as assemble
+    from .compare import Changes as Changes
+    from .compare import changes as changes
+    from .csv import to_csv as to_csv
+    from .figure import to_svg as to_svg
+    from .html import to_html as to_html
+    from .json import from_json as from_json
+    from .json import schema as schema
+    from .json import to_json as to_json
+    from .markdown import to_markdown as to_markdown
+    from .model import Report as Report
+
+_HOMES = {
+    "Changes": "compare",
+    "Report": "model",
+    "assemble": "assembly",
+    "changes": "compare",
+    "from_json": "json",
+    "schema": "json",
+    "to_csv": "csv",
+    "to_html": "html",
+    "to_json": "json",
+    "to_markdown": "markdown",
+    "to_svg": "figure",
+}
 
 __all__ = [
     "Changes",
     "Report",
-    "compare",
-    "figure",
+    "assemble",
+    "changes",
     "from_json",
-    "html",
-    "markdown",
     "schema",
     "to_csv",
+    "to_html",
     "to_json",
+    "to_markdown",
+    "to_svg",
 ]
+
+
+def __getattr__(name: str) -> object:
+    if name not in _HOMES:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(import_module(f".{_HOMES[name]}", __name__), name)

@@ -22,7 +22,7 @@ from .findings import findings, mark_level
 from .model import CHECKS, CloseMark, ListSearched, NameEntry, Reading, Report
 from .text import number, plural, shorten, some
 
-__all__ = ["LEAST", "Change", "Changes", "compare"]
+__all__ = ["LEAST", "Change", "Changes", "changes"]
 
 LEAST = 0.02
 """The least change of a score that is told: below it two decimals may differ by rounding alone."""
@@ -46,7 +46,7 @@ class Changes:
     found: tuple[Change, ...]
 
 
-def compare(old: Report, new: Report) -> Changes:
+def changes(old: Report, new: Report) -> Changes:
     """The changes from `old` to `new`."""
     before = {entry.name: entry for entry in old.names}
     after = {entry.name: entry for entry in new.names}
@@ -179,11 +179,11 @@ def _readings(old: tuple[Reading, ...], new: tuple[Reading, ...], name: str) -> 
         return {(reading.language, reading.word): reading for reading in readings}
 
     before, after = keys(old), keys(new)
-    changes = [("new reading", after[key]) for key in after if key not in before]
-    changes += [("reading gone", before[key]) for key in before if key not in after]
+    told = [("new reading", after[key]) for key in after if key not in before]
+    told += [("reading gone", before[key]) for key in before if key not in after]
     return [
         Change(name, kind, f"{one.language}: {shorten(one.word, 30)}, {shorten(one.meaning or one.kind, 40)}")
-        for kind, one in changes
+        for kind, one in told
     ]
 
 

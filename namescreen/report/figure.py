@@ -17,14 +17,14 @@ from .model import CHECKS, NameEntry, Report
 from .sensitivity import standings
 from .text import shorten, some, visible, width
 
-__all__ = ["MOST_ROWS", "alternative", "description", "figure"]
+__all__ = ["MOST_ROWS", "alternative", "description", "to_svg"]
 
 MOST_ROWS = 24
 """Names in the picture: what fits on an A4 page. Further names stand in the table only, and the picture says
 so."""
 
-_WIDE, _MARGIN, _HEAD, _ROW = 760, 12, 62, 34
-_NAME, _WORST = 132, 112
+_WIDE, _MARGIN, _HEAD, _ROW = 820, 12, 62, 34
+_NAME, _WORST = 122, 110
 _CHECK = (_WIDE - 2 * _MARGIN - _NAME - _WORST) // len(CHECKS)
 _INK, _SOFT, _LINE = "#1d1f21", "#55595e", "#b9bdc2"
 _FILL = {Level.SERIOUS: "#dcc3bd", Level.LOOK: "#f0e6cd"}
@@ -36,7 +36,7 @@ _STYLE = (
 )
 
 
-def figure(report: Report) -> str:
+def to_svg(report: Report) -> str:
     """The picture of `report`; equal reports give equal text."""
     entries = _ordered(report)
     shown = entries[:MOST_ROWS]
@@ -118,7 +118,7 @@ def _legend(top: int, left_out: int) -> Iterable[str]:
     for level in (Level.SERIOUS, Level.LOOK, Level.MINOR, Level.NOTHING, Level.NOT_CHECKED):
         yield _shape(level, x + 7, top + 5)
         yield _text(x + 20, top + 9, level.words, "x" if level is Level.NOT_CHECKED else "")
-        x += 44 + 6 * len(level.words)
+        x += 50 + round(5.3 * len(level.words))
     more = f" {left_out} more names stand in the table." if left_out else ""
     yield _text(_MARGIN, top + 31, DISCLAIMER + more, "e")
 
@@ -156,9 +156,9 @@ def _text(x: int, y: int, text: str, kind: str) -> str:
 
 
 def _fit(text: str, room: float, size: float) -> str:
-    """`text` cut so that it fits `room`, by the mean width of a letter in the typeface (0.53 of its size)."""
+    """`text` cut so that it fits `room`, by the mean width of a letter in the typeface (0.55 of its size)."""
     text = visible(text)
-    most = int(room / (0.53 * size))
+    most = int(room / (0.55 * size))
     while width(text) > most:
         text = shorten(text, min(len(text) - 1, most))
     return text

@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 from .text import number, plural, shorten
 
-__all__ = ["Finding", "Level", "concern", "findings", "mark_level", "matters", "worst", "worst_words"]
+__all__ = ["Finding", "Level", "findings", "mark_level", "matters", "worst", "worst_words"]
 
 
 class Level(IntEnum):
@@ -53,43 +53,23 @@ class Finding:
 
 
 # Concern at or above which a mark asks for attention. Common practice, no source: chosen so that a mark much
-# like the name for the same goods is serious, and the same mark for distant goods is at most minor.
+# like the name for the same goods is serious, and the same mark for distant goods, or a dead one, is minor.
 _STEPS = ((0.80, Level.SERIOUS), (0.62, Level.LOOK), (0.45, Level.MINOR))
-
 
 # Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP 1209.01): nothing to look into.
 _CATEGORIES = {"generic": Level.SERIOUS, "descriptive": Level.LOOK}
 
 
-def concern(found: CloseMark) -> float:
-    """How much a mark asks for attention, in [0, 1], 1 = most.
-
-    Closeness of the marks, halved when the goods are unrelated and in proportion between: the more alike the
-    goods, the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1).
-    Goods that were not compared count as related. A knockout is 1; a mark the list calls dead counts half.
-    """
-    related = 1.0 if isinstance(found.goods, NotChecked) else found.goods.score
-    value = 1.0 if found.knockout else found.overall * (0.5 + 0.5 * related)
-    return value / 2 if found.mark.status == "dead" else value
-
-
 def mark_level(found: CloseMark) -> Level:
-    """The level of one mark. A dead one asks for at most a closer look: it may be in use still, or be
-    revived."""
-    value = concern(found) * (2 if found.mark.status == "dead" else 1)
-    level = next((level for least, level in _STEPS if value >= least), Level.NOTHING)
-    return (
-        min(level, Level.LOOK if level is Level.SERIOUS else Level.MINOR)
-        if found.mark.status == "dead"
-        else level
-    )
+    """The level of one mark, by its concern."""
+    return next((level for least, level in _STEPS if found.concern >= least), Level.NOTHING)
 
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
     """The marks found for a name, those that ask for most attention first; ties keep the order of
     closeness."""
     marks = () if isinstance(entry.marks, NotChecked) else entry.marks
-    return tuple(sorted(marks, key=lambda found: (-mark_level(found), -concern(found))))
+    return tuple(sorted(marks, key=lambda found: (-mark_level(found), -found.concern)))
 
 
 def findings(entry: NameEntry) -> tuple[Finding, ...]:
@@ -136,7 +116,8 @@ def _mark_finding(entry: NameEntry) -> Finding:
         return Finding("marks", Level.NOTHING, "no mark came near", 1.0)
     first = ordered[0]
     level = mark_level(first)
-    text = f"{shorten(first.mark.text, 24)} ({number(first.overall)})"
+    dead = ", dead" if first.mark.status == "dead" else ""
+    text = f"{shorten(first.mark.text, 24)} ({number(first.overall)}{dead})"
     if first.knockout:
         text = f"knockout: {text}"
     elif level is Level.NOTHING:
@@ -144,7 +125,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
     more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
     if more:
         text += f" and {more} more"
-    return Finding("marks", level, text, 1.0 - max(concern(found) for found in ordered))
+    return Finding("marks", level, text, 1.0 - max(found.concern for found in ordered))
 
 
 def _reading_finding(found: list[Reading], entry: NameEntry) -> Finding:
@@ -162,7 +143,7 @@ def _address_finding(part: Addresses) -> Finding:
     taken = sum(item.taken is True for item in asked)
     if not asked:
         level = Level.LOOK if part.score < 0.3 else Level.MINOR if part.score < 0.6 else Level.NOTHING
-        return Finding("addresses", level, f"fits {number(part.score)}; nobody asked", part.score)
+        return Finding("addresses", level, f"fits {number(part.score)}; not asked", part.score)
     level = Level.LOOK if taken == len(asked) else Level.MINOR if taken or part.score < 0.6 else Level.NOTHING
     free = 1.0 - taken / len(asked)
     text = f"fits {number(part.score)}; {taken} of {len(asked)} taken"

@@ -13,24 +13,24 @@ from importlib.resources import files
 from typing import Any
 
 from .compare import Changes
-from .figure import figure as draw
-from .markdown import markdown
+from .figure import to_svg
+from .markdown import to_markdown
 from .model import Report
 from .text import visible
 
-__all__ = ["html"]
+__all__ = ["to_html"]
 
 _PICTURE = "figure.svg"
 
 
-def html(report: Report, *, changes: Changes | None = None) -> str:
+def to_html(report: Report, *, changes: Changes | None = None) -> str:
     """The report as one HTML page; equal input gives equal text."""
     from markdown_it import MarkdownIt
 
     parser = MarkdownIt("commonmark", {"html": False}).enable("table")
-    picture = draw(report)
+    picture = to_svg(report)
     env: dict[str, Any] = {}
-    tokens = parser.parse(markdown(report, figure=_PICTURE, changes=changes), env)
+    tokens = parser.parse(to_markdown(report, figure=_PICTURE, changes=changes), env)
     _label_cells(tokens)
     _mark_headings(tokens)
 
@@ -38,7 +38,7 @@ def html(report: Report, *, changes: Changes | None = None) -> str:
         renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]
     ) -> str:
         """The one picture of a report, in place."""
-        return f'<span class="picture">{picture.strip()}</span>'
+        return f'<span class="picture" tabindex="0">{picture.strip()}</span>'
 
     parser.add_render_rule("image", image)
     body = parser.renderer.render(tokens, parser.options, env)

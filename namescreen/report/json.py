@@ -16,6 +16,7 @@ from typing import Any
 
 from ..errors import InputError, Problem
 from ..outcome import DISCLAIMER, NotChecked
+from .compare import Changes
 from .costs import worksheet
 from .findings import findings, mark_level, matters, worst
 from .model import Report
@@ -28,9 +29,10 @@ FORMAT = "namescreen-report 1"
 """Name and version of the form. A change that an older reader would misread raises the number."""
 
 
-def to_json(report: Report) -> str:
+def to_json(report: Report, *, changes: Changes | None = None) -> str:
     """The whole report as JSON text, keys in a fixed order, ending in a line break."""
-    whole = {"format": FORMAT, "notice": DISCLAIMER, "data": plain(report), "drawn": _drawn(report)}
+    drawn = _drawn(report) | {"changes": plain(changes)}
+    whole = {"format": FORMAT, "notice": DISCLAIMER, "data": plain(report), "drawn": drawn}
     return json.dumps(whole, ensure_ascii=False, indent=1) + "\n"
 
 

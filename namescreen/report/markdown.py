@@ -20,12 +20,12 @@ from .record import costs_worksheet, next_steps, record, terms
 from .sensitivity import moves, places, standings, weighed
 from .text import cell, number, plural, shorten, some, table
 
-__all__ = ["markdown"]
+__all__ = ["to_markdown"]
 
 _MOST_CHANGES = 12  # a name; the rest are counted
 
 
-def markdown(report: Report, *, figure: str = "", changes: Changes | None = None) -> str:
+def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = None) -> str:
     """The report as Markdown. `figure` is the picture's path from the report, empty when none was written."""
     parts = [
         *_head(report),
@@ -45,15 +45,13 @@ def markdown(report: Report, *, figure: str = "", changes: Changes | None = None
 def _head(report: Report) -> Iterable[str]:
     yield f"# Name screening: {cell(report.product) or 'product not stated'}"
     facts = [
-        ("Date", f"{report.date} (from {report.date_from})"),
-        ("Product", report.product),
+        ("Date", f"{report.date}, from {report.date_from}; made with namescreen {report.version}"),
         ("Goods", report.goods),
         ("Nice classes", ", ".join(map(str, report.classes))),
         ("Markets", ", ".join(report.markets)),
         ("Languages of the buyers", ", ".join(report.languages)),
-        ("Made with", f"namescreen {report.version}"),
     ]
-    yield table(("Of this report", ""), [(key, value or "not stated") for key, value in facts])
+    yield "\n".join(f"- {key}: {cell(value) or 'not stated'}" for key, value in facts)
     yield f"**{DISCLAIMER}**"
     yield (
         "It lists what an automatic comparison found in the lists named in the record below, and "
@@ -64,6 +62,7 @@ def _head(report: Report) -> Iterable[str]:
         "qualified adviser, and "
         "whether it can be registered for the office of each country."
     )
+    yield "## In short"
     yield "\n".join(f"- {line}" for line in _in_short(report))
 
 
@@ -133,6 +132,10 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
         "closeness to the mark (1 = "
         "identical), distinctiveness and fit (1 = best)."
     )
+    if figure:
+        yield (f"![{cell(alternative(report))}; the table says the same in words]({_destination(figure)})")
+    else:
+        yield "The picture of this table is left out, because the report was not written to a file."
     entries = {entry.name: entry for entry in report.names}
     rows = []
     for row in standings(report):
@@ -140,12 +143,6 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
         told = [found.words for found in findings(entry)]
         rows.append((shorten(entry.name, 60), worst(entry).level.words, *told))
     yield table(("Name", "Worst finding", *CHECKS.values()), rows)
-    if figure:
-        yield (
-            f"![{cell(alternative(report))}; the table above says the same in words]({_destination(figure)})"
-        )
-    else:
-        yield "The picture of this table is left out, because the report was not written to a file."
 
 
 def _destination(path: str) -> str:
@@ -208,14 +205,14 @@ def _comparison(report: Report) -> Iterable[str]:
         taken = span[row.name]
         rows.append(
             (
-                f"{row.place}",
                 shorten(row.name, 60),
+                f"{row.place}",
                 "knockout" if row.knockout else low if low == high else f"{low} to {high}",
                 *("not checked" if row.values[i] is None else number(row.values[i] or 0.0) for i in at),
                 f"{taken[0]}" if taken[0] == taken[1] else f"{taken[0]} to {taken[1]}",
             )
         )
-    yield table(("Place", "Name", "Total", *(CHECKS[check] for check in checks), "Places"), rows)
+    yield table(("Name", "Place", "Total", *(CHECKS[check] for check in checks), "Places"), rows)
     told = moves(report)
     yield "How firm the order is when one weight moves:"
     yield table(

@@ -47,13 +47,15 @@ class Goods:
 
 @dataclass(frozen=True, slots=True)
 class CloseMark:
-    """An existing mark near a name. The four numbers are closeness in [0, 1], 1 = identical."""
+    """An existing mark near a name. The four numbers are closeness in [0, 1], 1 = identical; `concern` is how
+    much the mark asks for attention, in [0, 1], 1 = most, as the screening reckons it."""
 
     mark: Mark
     appearance: float
     sound: float
     meaning: float
     overall: float
+    concern: float
     goods: Goods | NotChecked
     knockout: bool = False
     reasons: tuple[str, ...] = ()
@@ -173,7 +175,8 @@ class Report:
     """A whole report. Equal reports give equal bytes in every form.
 
     `date` is ISO 8601; `date_from` says where it came from ("--date" or "the clock"); `command` is the
-    command line that repeats the report, word by word.
+    command line that repeats the report, word by word; `languages_searched` says of each language looked at
+    with what.
     """
 
     product: str
@@ -191,4 +194,5 @@ class Report:
     weights: Weights = field(default_factory=Weights)
     costs: Costs = field(default_factory=Costs)
     settings: tuple[tuple[str, str], ...] = ()
+    languages_searched: tuple[str, ...] = ()
     seed: int | None = None

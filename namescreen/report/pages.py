@@ -19,7 +19,7 @@ MARK_HEADS = (
 )
 """Headings of the table of closest marks."""
 
-_MOST_MARKS = 8  # rows of a name's table; the JSON form has every mark
+_MOST_MARKS = 10  # rows of a name's table; the JSON form has every mark
 _MOST_READINGS = 10
 
 
@@ -164,7 +164,7 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
         yield table(
             ("Kind", "Address", "Taken?"),
             [
-                (item.kind, shorten(item.text, 80), shorten(item.finding, 80) or "nobody asked")
+                (item.kind, shorten(item.text, 80), shorten(item.finding, 80) or "not asked")
                 for item in found.items[:8]
             ],
         )

@@ -7,6 +7,7 @@ from collections import defaultdict
 
 from ..names import parse
 from ..outcome import NotChecked
+from ..readings.languages import language_name
 from .coverage import unsearched_markets
 from .findings import Level, mark_level, matters
 from .model import CloseMark, Distinctiveness, NameEntry, Report
@@ -17,6 +18,8 @@ __all__ = ["general_questions", "questions"]
 MOST = 6
 """Questions a name: what a paid hour can take up (common practice, no source)."""
 
+_DEAD_BUT_NEAR = 0.4
+"""Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
 _ASPECTS = ("appearance", "sound", "meaning")
 
@@ -84,15 +87,14 @@ def _strongest(found: CloseMark) -> str:
 def _on_marks(entry: NameEntry, report: Report) -> list[str]:
     asked = []
     for found in matters(entry)[:3]:
-        level = mark_level(found)
-        if level < Level.LOOK and not found.knockout:
-            continue
         title = _title(found)
-        if found.mark.status == "dead":
+        if found.mark.status == "dead" and found.concern >= _DEAD_BUT_NEAR:
             asked.append(
                 f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in "
                 f"use, or could it be revived, so that {shorten(entry.name, 60)} would meet it after all?"
             )
+            continue
+        if mark_level(found) < Level.LOOK:
             continue
         if found.knockout:
             question = (
@@ -191,7 +193,7 @@ def _on_readings(entry: NameEntry, report: Report) -> list[str]:
     for reading in grave[:2]:
         meaning = f", {shorten(reading.meaning, 40)}" if reading.meaning else ""
         asked.append(
-            f"In {reading.language}, {shorten(entry.name, 60)} reads as "
+            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} reads as "
             f"{shorten(reading.word, 30)}{meaning}: do "
             "native speakers hear it, and could an office object on grounds of public morality?"
         )

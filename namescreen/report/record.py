@@ -44,6 +44,9 @@ def record(report: Report) -> Iterable[str]:
             yield "\n".join(told)
     else:
         yield "No list of marks was searched."
+    if report.languages_searched:
+        yield "Languages looked at, and with what:"
+        yield "\n".join(f"- {cell(line)}" for line in report.languages_searched)
     yield "Not searched:"
     yield "\n".join(f"- {cell(line)}" for line in _not_searched(report))
     yield (

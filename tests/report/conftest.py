@@ -102,7 +102,9 @@ def close(
         if goods is None
         else Goods(goods, ("both in class 21",) if goods > 0.5 else ("no class and no word in common",))
     )
-    return CloseMark(found, *values, related, knockout, reasons)
+    share = 1.0 if isinstance(related, NotChecked) else related.score
+    concern = 1.0 if knockout else values[3] * (0.5 + 0.5 * share) / (2 if found.status == "dead" else 1)
+    return CloseMark(found, *values, concern, related, knockout, reasons)
 
 
 def build() -> Report:
@@ -276,6 +278,7 @@ def build() -> Report:
             "EUR",
         ),
         settings=(("closest marks kept", "50"), ("marks", "live and dead")),
+        languages_searched=("German: 30,000 words",),
         seed=1,
     )
 

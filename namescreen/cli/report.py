@@ -1,0 +1,287 @@
+"""`namescreen report`: the shortlist through every check, written down for an adviser."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Mapping, Sequence
+from enum import StrEnum
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from namescreen import __version__
+from namescreen.errors import InputError, Problem
+
+from .guard import NOT_CHECKED
+from .inputs import chosen_names, existing_marks, settings_of
+from .options import (
+    ClassesOption,
+    DateOption,
+    GoodsOption,
+    LanguagesOption,
+    NameOption,
+    RegisterOption,
+    StrictOption,
+    brief_with,
+    day,
+    language_list,
+    make_app,
+    nice_classes,
+)
+from .talk import progress, say
+
+if TYPE_CHECKING:
+    from namescreen.brief import Brief
+    from namescreen.report import Changes, Report
+
+app = make_app("Write the report for an adviser.")
+
+
+class Form(StrEnum):
+    """How a report is written."""
+
+    markdown = "markdown"
+    html = "html"
+    json = "json"
+    csv = "csv"
+
+
+_ENDINGS = {".html": Form.html, ".htm": Form.html, ".json": Form.json, ".csv": Form.csv}
+# How each form begins, the picture included: what stands in a file tells whether it may be replaced.
+_BEGINNINGS = (
+    b"# Name screening:",
+    b"<!DOCTYPE html>\n",
+    b'{\n "format": "namescreen-report',
+    b"name,place,worst",
+    b"<svg xmlns",
+)
+
+
+@app.command(
+    epilog="Examples:\n\n"
+    "namescreen report brief.toml -o report.md\n\n"
+    "namescreen report brief.toml -o report.html -o report.json --since last-month.json"
+)
+def report(
+    brief: Annotated[
+        Path | None,
+        typer.Argument(help="A naming brief; options given here go before it.", show_default=False),
+    ] = None,
+    output: Annotated[
+        list[Path] | None,
+        typer.Option(
+            "--output",
+            "-o",
+            help="Where to write; the ending says the form (.md, .html, .json, .csv). Repeat the option "
+            "for several. Standard output if left out.",
+        ),
+    ] = None,
+    form: Annotated[
+        Form | None,
+        typer.Option("--format", help="The form, where the ending does not say it.", show_default=False),
+    ] = None,
+    date: DateOption = None,
+    since: Annotated[
+        Path | None, typer.Option("--since", help="An earlier report in JSON: tell what has changed.")
+    ] = None,
+    name: NameOption = None,
+    register: RegisterOption = None,
+    goods: GoodsOption = None,
+    classes: ClassesOption = None,
+    languages: LanguagesOption = None,
+    top: Annotated[
+        int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")
+    ] = 10,
+    live: Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")] = False,
+    column: Annotated[
+        str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
+    ] = None,
+    encoding: Annotated[
+        str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
+    ] = None,
+    strict: StrictOption = False,
+) -> None:
+    """Write the report on a shortlist: what was found about each name, where, and what to ask an adviser.
+
+    Its picture is written beside a Markdown report, and stands inside an HTML one. A file that is no report
+    is never replaced.
+    """
+    from namescreen.report import assemble, changes, from_json
+    from namescreen.screening import screen
+
+    settled = brief_with(
+        brief,
+        goods=goods,
+        classes=nice_classes(classes),
+        languages=language_list(languages),
+        marks=tuple(register) if register else None,
+    )
+    asked_day = day(date)
+    forms = _forms(output or (), form)
+    if since is not None and Form.csv in forms.values():
+        raise InputError(Problem("the CSV form does not tell changes", "Choose another form", "--since"))
+    inputs = [path for path in (brief, since, settled.shortlist_file, *settled.marks) if path is not None]
+    _check_outputs([path for path in forms if path is not None], forms, inputs)
+    earlier = None if since is None else from_json(_read(since), str(since))
+    wanted = chosen_names(None, name, settled)
+    existing = existing_marks(settled, live=live, column=column, encoding=encoding)
+    with progress("Screening names") as advance:
+        found = list(screen(wanted, existing, top=top, progress=advance, **settings_of(settled)))
+    today, date_from = _day(asked_day, settled)
+    repeat = _command(
+        brief,
+        {
+            "--output": output,
+            "--format": form,
+            "--since": since,
+            "--name": name,
+            "--register": register,
+            "--goods": goods,
+            "--classes": classes,
+            "--languages": languages,
+            "--top": top if top != 10 else None,
+            "--live": live or None,
+            "--column": column,
+            "--encoding": encoding,
+            "--strict": strict or None,
+            "--date": today,
+        },
+    )
+    settings = (
+        ("close marks kept for each name", str(top)),
+        ("marks that their list calls dead", "left out" if live else "kept"),
+        ("domain endings", ", ".join(settled.endings)),
+        ("handle lengths", ", ".join(map(str, settled.handle_lengths))),
+    )
+    drawn = assemble(
+        settled,
+        found,
+        existing,
+        date=today,
+        date_from=date_from,
+        version=__version__,
+        command=repeat,
+        settings=settings,
+    )
+    _write(drawn, forms, None if earlier is None else changes(earlier, drawn))
+    if strict and any(one.not_checked for one in found):
+        say(*dict.fromkeys(str(reason) for one in found for reason in one.not_checked))
+        raise typer.Exit(NOT_CHECKED)
+
+
+def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form]:
+    """The form of each file to write; None stands for standard output."""
+    if not outputs:
+        return {None: form or Form.markdown}
+    if form is not None and len(outputs) > 1:
+        raise InputError(
+            Problem("one form is given for several files", "Let their endings say it", "--format")
+        )
+    return {path: form or _ENDINGS.get(path.suffix.casefold(), Form.markdown) for path in outputs}
+
+
+def _figure_of(path: Path) -> Path:
+    return path.with_name(f"{path.stem}-figure.svg")
+
+
+def _check_outputs(
+    outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]
+) -> None:
+    """Refuse, before any work, to write over an input or over a file that is no report."""
+    problems = []
+    sources = {path.resolve() for path in inputs}
+    for path in outputs:
+        written = [path, *([_figure_of(path)] if forms[path] is Form.markdown else [])]
+        for one in written:
+            if one.resolve() in sources:
+                problems.append(Problem("is also read for this report", "Write to another file", str(one)))
+            elif one.is_dir():
+                problems.append(Problem("is a folder", "Name a file in it, such as report.md", str(one)))
+            elif not one.parent.is_dir():
+                problems.append(
+                    Problem("lies in a folder that does not exist", "Make the folder first", str(one))
+                )
+            elif one.is_file() and not _replaceable(one):
+                problems.append(
+                    Problem("is there already, and is no report", "Write to another file", str(one))
+                )
+    if problems:
+        raise InputError(problems)
+
+
+def _replaceable(path: Path) -> bool:
+    try:
+        with path.open("rb") as file:
+            start = file.read(64)
+    except OSError:
+        return False
+    return not start or start.startswith(_BEGINNINGS)
+
+
+def _read(path: Path) -> str:
+    try:
+        return path.read_text("utf-8")
+    except OSError as error:
+        raise InputError(Problem(f"cannot be read ({error.strerror})", "Check the path", str(path))) from None
+    except UnicodeDecodeError:
+        raise InputError(Problem("is not UTF-8 text", "Give an earlier report in JSON", str(path))) from None
+
+
+def _day(asked: datetime.date | None, settled: Brief) -> tuple[str, str]:
+    """The date of the report, and where it comes from."""
+    if asked is not None:
+        return asked.isoformat(), "--date"
+    if settled.date is not None:
+        return settled.date.isoformat(), "the brief"
+    return datetime.datetime.now().astimezone().date().isoformat(), "the clock"
+
+
+def _command(brief: Path | None, options: Mapping[str, object]) -> tuple[str, ...]:
+    """The command line that gives the same report again."""
+    words = ["namescreen", "report", *([str(brief)] if brief is not None else [])]
+    for option, value in options.items():
+        if value is True:
+            words.append(option)
+        elif value is not None:
+            for one in value if isinstance(value, list) else [value]:
+                words += [option, str(one)]
+    return tuple(words)
+
+
+def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | None) -> None:
+    from namescreen.outcome import DISCLAIMER
+    from namescreen.report import to_svg
+    from namescreen.tables import write_whole
+
+    written: list[str] = []
+    for path, form in forms.items():
+        picture = _figure_of(path) if path is not None and form is Form.markdown else None
+        text = _text(drawn, form, picture, changed)
+        if path is None:
+            import sys
+
+            sys.stdout.write(text)
+            continue
+        try:
+            if picture is not None:
+                write_whole(picture, to_svg(drawn).encode())
+            write_whole(path, text.encode())
+        except OSError as error:
+            remedy = "Write to another folder, or make room"
+            raise InputError(Problem(f"cannot be written ({error.strerror})", remedy, str(path))) from None
+        written += [str(path), *([str(picture)] if picture is not None else [])]
+    if written:
+        say(f"Wrote {', '.join(written)}.", DISCLAIMER)
+
+
+def _text(drawn: Report, form: Form, picture: Path | None, changed: Changes | None) -> str:
+    from namescreen.report import to_csv, to_html, to_json, to_markdown
+
+    if form is Form.html:
+        return to_html(drawn, changes=changed)
+    if form is Form.json:
+        return to_json(drawn, changes=changed)
+    if form is Form.csv:
+        return to_csv(drawn)
+    return to_markdown(drawn, figure=picture.name if picture is not None else "", changes=changed)

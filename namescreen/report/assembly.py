@@ -1,0 +1,241 @@
+"""A brief, its screenings and the lists searched as a `Report`: the one reader of other rooms' records."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from ..names import parse, split_compound
+from ..outcome import NotChecked
+from .model import (
+    CHECKS,
+    Addresses,
+    CloseMark,
+    CostItem,
+    Costs,
+    Distinctiveness,
+    Goods,
+    ListSearched,
+    NameEntry,
+    Reading,
+    Report,
+    Weights,
+)
+from .text import plural, some
+
+if TYPE_CHECKING:
+    from .. import brief, goods, register, screening
+    from ..addresses import Estimate
+    from ..readings import Reading as Found
+
+__all__ = ["assemble"]
+
+_MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
+
+
+def assemble(
+    naming: brief.Brief,
+    screenings: Iterable[screening.Screening],
+    searched: register.Register | None,
+    *,
+    date: str,
+    date_from: str,
+    version: str,
+    command: Sequence[str],
+    settings: Iterable[tuple[str, str]] = (),
+) -> Report:
+    """The report on `screenings` made for the brief `naming` against the marks `searched`.
+
+    `date` is ISO 8601 and `date_from` where it came from; `command` repeats the report; `settings` are those
+    that no part of the brief states, by name.
+    """
+    found = tuple(screenings)
+    spoken = {line: None for one in found for line in map(str, one.coverage)}
+    weights = {check: float(naming.comparison_weights.get(check, 1.0)) for check in CHECKS}
+    return Report(
+        product=naming.product,
+        goods=naming.goods,
+        classes=naming.classes,
+        markets=naming.markets,
+        languages=naming.languages,
+        names=tuple(_entry(one) for one in found),
+        lists=() if searched is None else _lists(searched, naming.source),
+        date=date,
+        date_from=date_from,
+        version=version,
+        command=tuple(command),
+        concepts=tuple(concept.word for concept in naming.concepts),
+        weights=Weights(**weights),
+        costs=_costs(naming.costs),
+        settings=tuple(settings),
+        languages_searched=tuple(spoken),
+        seed=naming.seed,
+    )
+
+
+def _entry(found: screening.Screening) -> NameEntry:
+    words = _words(found.name)
+    construction, meaning = _made_of(found.name, words)
+    return NameEntry(
+        name=found.name,
+        words=words,
+        marks=found.close_marks
+        if isinstance(found.close_marks, NotChecked)
+        else tuple(_mark(one) for one in found.close_marks),
+        distinctiveness=_distinctiveness(found.distinctiveness),
+        readings=found.readings
+        if isinstance(found.readings, NotChecked)
+        else tuple(_reading(one) for one in found.readings),
+        addresses=_addresses(found.addresses),
+        construction=construction,
+        meaning=meaning,
+        coverage=tuple(one.language for one in found.coverage),
+        not_checked=found.not_checked,
+    )
+
+
+def _score(value: float) -> float:
+    """Four places: more would say more than is known, and differ between machines."""
+    return round(min(1.0, max(0.0, float(value))), 4)
+
+
+def _mark(found: screening.CloseMark) -> CloseMark:
+    near, related = found.closeness, found.goods_relatedness
+    return CloseMark(
+        mark=found.mark,
+        appearance=_score(near.appearance),
+        sound=_score(near.sound),
+        meaning=_score(near.meaning),
+        overall=_score(near.overall),
+        concern=_score(found.concern),
+        goods=related
+        if isinstance(related, NotChecked)
+        else Goods(_score(related.score), tuple(related.reasons)),
+        knockout=found.knockout,
+        reasons=tuple(near.reasons),
+    )
+
+
+def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:
+    if isinstance(found, NotChecked):
+        return found
+    return Distinctiveness(found.category, _score(found.score), tuple(found.reasons), found.hint)
+
+
+def _reading(found: Found) -> Reading:
+    match = f"{found.match}, {found.where}" if found.where else found.match
+    return Reading(found.language, found.word, found.meaning or "", found.kind, found.severity, match)
+
+
+def _costs(entered: brief.Costs) -> Costs:
+    items = tuple(
+        CostItem(
+            item.what,
+            _decimal(item.figure),
+            _decimal(item.times),
+            item.currency,
+            item.date.isoformat() if item.date else "",
+            item.source,
+        )
+        for item in entered.items
+    )
+    return Costs(items, "" if entered.budget is None else _decimal(entered.budget), entered.currency)
+
+
+def _decimal(amount: Decimal) -> str:
+    """An amount in plain figures, without needless zeros."""
+    return f"{amount.normalize():f}"
+
+
+def _words(name: str) -> tuple[str, ...]:
+    """The words of a name, closed compounds of known words divided."""
+    from ..lexicon import zipf
+
+    return tuple(part for word in parse(name).words for part in split_compound(word, zipf))
+
+
+def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
+    """How a name is made and what its words mean first of all, as far as the lexicon knows."""
+    from ..lexicon import lexicon
+
+    known = lexicon()
+    heard = {word: known.senses(word) for word in words}
+    meaning = "; ".join(senses[0].label for senses in heard.values() if senses)
+    unknown = [word for word in words if not heard[word]]
+    given = len(parse(name).words)
+    if len(words) == 1:
+        construction = "not a word that the lexicon knows" if unknown else "one English word"
+    else:
+        how = "joined" if given == 1 else "side by side"
+        construction = f"{some(words)} {how}"
+        if unknown:
+            construction += f"; the lexicon does not know {some(unknown, 'or')}"
+    return construction, meaning
+
+
+def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched, ...]:
+    columns = searched.columns
+    in_order = sum(source.kept for source in searched.sources) == len(columns)
+    lists, start = [], 0
+    for source in searched.sources:
+        stop = start + source.kept
+        classes, offices, latest = _covered(searched, slice(start, stop) if in_order else slice(None))
+        remarks = _remarks(searched, source)
+        if not in_order:
+            remarks += ("classes, offices and latest mark are those of all lists together",)
+        lists.append(
+            ListSearched(
+                name=_shown(source.name, home),
+                sha256=source.sha256,
+                rows_read=source.rows,
+                rows_left_out=source.left_out,
+                without_words=source.figurative,
+                dated=source.date,
+                latest=latest,
+                classes=classes,
+                offices=offices,
+                remarks=remarks,
+            )
+        )
+        start = stop
+    return tuple(lists)
+
+
+def _covered(searched: register.Register, part: slice) -> tuple[tuple[int, ...], tuple[str, ...], str]:
+    """The classes, the offices and the latest date among a part of the marks, straight from the columns."""
+    import numpy as np
+
+    arrays = searched.columns.arrays
+    mask = int(np.bitwise_or.reduce(arrays["classes"][part].astype(np.uint64), initial=0))
+    numbers = (int(number) for number in np.unique(arrays["office"][part]))
+    offices = sorted(
+        name.upper() for name in (searched.columns.offices[number] for number in numbers) if name
+    )
+    day = str(int(arrays["date"][part].max(initial=0)))
+    latest = f"{day[:4]}-{day[4:6]}-{day[6:]}" if len(day) == 8 else ""
+    return tuple(number for number in range(1, 46) if mask >> number & 1), tuple(offices), latest
+
+
+def _remarks(searched: register.Register, source: register.Source) -> tuple[str, ...]:
+    """What was wrong with the rows of one list, the first few in words."""
+    problems = [problem for problem in searched.problems if problem.source == source.name]
+    told = []
+    for problem in problems[:_MOST_REMARKS]:
+        place = f"line {problem.line}: " if problem.line is not None else ""
+        told.append(f"{place}{problem.what}")
+    more = len(problems) - _MOST_REMARKS
+    return (*told, *([f"and {plural(more, 'further remark')} like these"] if more > 0 else ()))
+
+
+def _shown(name: str, home: Path | None) -> str:
+    """A list's path as it stands from the brief's folder, where it lies inside it."""
+    folder = f"{home.parent.as_posix()}/" if home is not None else "./"
+    return name.removeprefix(folder)
+
+
+def _addresses(found: Estimate | NotChecked) -> Addresses | NotChecked:
+    if isinstance(found, NotChecked):
+        return found
+    raise NotImplementedError

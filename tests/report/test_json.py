@@ -1,0 +1,76 @@
+"""The JSON form: valid by its published schema, and the same report when read back."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+
+from namescreen.errors import InputError
+from namescreen.report import Report, from_json, schema, to_json
+
+jsonschema = pytest.importorskip("jsonschema")
+
+
+@pytest.fixture(params=["report", "hostile"])
+def either(request: pytest.FixtureRequest) -> Report:
+    found: Report = request.getfixturevalue(request.param)
+    return found
+
+
+def test_the_schema_is_a_schema() -> None:
+    jsonschema.Draft202012Validator.check_schema(schema())
+
+
+def test_every_report_is_valid(either: Report) -> None:
+    jsonschema.validate(json.loads(to_json(either)), schema())
+
+
+def test_reading_back_gives_the_same_report(either: Report) -> None:
+    assert from_json(to_json(either)) == either
+
+
+BAD = [
+    ("data.product", 3, "data.product"),
+    ("data.classes", "21", "data.classes"),
+    ("data.classes.0", True, "data.classes[0]"),
+    ("data.names.0.marks.0.overall", "high", "data.names[0].marks[0].overall"),
+    ("data.names.0.marks.0.mark", 1, "data.names[0].marks[0].mark"),
+    ("data.names.0.name", ..., "data.names[0].name"),
+    ("data.surprise", 1, "data.surprise"),
+    ("data.settings.0", ["a"], "data.settings[0]"),
+    ("data", None, "data"),
+    ("data", [], "data"),
+]
+
+
+@pytest.mark.parametrize(("change", "value", "place"), BAD)
+def test_what_cannot_be_read_is_refused_by_place(report: Report, change: str, value: Any, place: str) -> None:
+    whole = json.loads(to_json(report))
+    at = whole
+    *path, last = [int(part) if part.isdecimal() else part for part in change.split(".")]
+    for part in path:
+        at = at[part]
+    if value is ...:
+        del at[last]
+    else:
+        at[last] = value
+    with pytest.raises(InputError) as caught:
+        from_json(json.dumps(whole), "old.json")
+    assert str(caught.value).startswith(f"old.json, {place}: ")
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(whole, schema())
+
+
+@pytest.mark.parametrize(
+    "text", ["", "{", "[]", "null", "{}", '{"format": 1}', "[" * 100_000, '{"format": "x"}']
+)
+def test_what_is_no_report_is_refused(text: str) -> None:
+    with pytest.raises(InputError, match=r"old\.json: is not"):
+        from_json(text, "old.json")
+
+
+def test_another_version_is_refused_with_the_remedy() -> None:
+    with pytest.raises(InputError, match=r"this version reads 'namescreen-report 1'\. Write it again"):
+        from_json('{"format": "namescreen-report 2"}', "old.json")

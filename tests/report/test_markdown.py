@@ -1,0 +1,175 @@
+"""The Markdown form, parsed back and compared with the data it was drawn from."""
+
+from __future__ import annotations
+
+import itertools
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+from markdown_it import MarkdownIt
+from markdown_it.token import Token
+
+from namescreen.outcome import DISCLAIMER, NotChecked
+from namescreen.report import Report, changes, to_markdown
+from namescreen.report.findings import findings, matters, worst
+from namescreen.report.model import CHECKS
+from namescreen.report.pages import MARK_HEADS, mark_cells
+from namescreen.report.sensitivity import standings
+from namescreen.report.text import shorten, visible
+
+READER = MarkdownIt("js-default", {"html": True, "linkify": False})
+HARMLESS = {
+    "text",
+    "text_special",
+    "strong_open",
+    "strong_close",
+    "em_open",
+    "em_close",
+    "code_inline",
+    "image",
+}
+
+
+def tables(tokens: list[Token]) -> Iterator[list[list[str]]]:
+    rows: list[list[str]] = []
+    inside = False
+    for token in tokens:
+        if token.type == "table_open":
+            rows, inside = [], True
+        elif token.type == "table_close":
+            inside = False
+            yield rows
+        elif inside and token.type == "tr_open":
+            rows.append([])
+        elif inside and token.type == "inline":
+            rows[-1].append("".join(child.content for child in token.children or []))
+
+
+def headings(tokens: list[Token]) -> list[tuple[str, str]]:
+    return [
+        (token.tag, "".join(child.content for child in following.children or []))
+        for token, following in itertools.pairwise(tokens)
+        if token.type == "heading_open"
+    ]
+
+
+@pytest.fixture(params=["report", "hostile"])
+def either(request: pytest.FixtureRequest) -> Report:
+    found: Report = request.getfixturevalue(request.param)
+    return found
+
+
+def test_sections_stand_in_their_order(either: Report) -> None:
+    told = headings(READER.parse(to_markdown(either, figure="figure.svg")))
+    assert told[0] == ("h1", f"Name screening: {visible(either.product)}")
+    assert [text for tag, text in told if tag == "h2"] == [
+        "In short",
+        "Shortlist at a glance",
+        "Side by side, for the decision",
+        "Questions on the whole list",
+        "The names, one by one",
+        "Record of the search",
+        "Costs worksheet",
+        "Next steps",
+        "Terms used",
+    ]
+    assert [text for tag, text in told if tag == "h3"] == [
+        shorten(row.name, 120) for row in standings(either)
+    ]
+
+
+def test_cells_read_back_as_the_data(either: Report) -> None:
+    found = list(tables(READER.parse(to_markdown(either, figure="figure.svg"))))
+    entries = {entry.name: entry for entry in either.names}
+    order = [entries[row.name] for row in standings(either)]
+    glance = found[0]
+    assert glance[0] == ["Name", "Worst finding", *CHECKS.values()]
+    for cells, entry in zip(glance[1:], order, strict=True):
+        assert cells == [
+            shorten(entry.name, 60),
+            worst(entry).level.words,
+            *(visible(one.words) for one in findings(entry)),
+        ]
+    marks = [rows for rows in found if tuple(rows[0]) == MARK_HEADS]
+    with_marks = [entry for entry in order if matters(entry)]
+    assert len(marks) == len(with_marks)
+    for rows, entry in zip(marks, with_marks, strict=True):
+        assert rows[1:] == [[visible(text) for text in mark_cells(one)] for one in matters(entry)[:10]]
+    lists = next(rows for rows in found if rows[0][0] == "List")
+    assert [row[0] for row in lists[1:]] == [visible(item.name) for item in either.lists]
+    assert [row[-1] for row in lists[1:]] == [item.sha256 for item in either.lists]
+
+
+def test_nothing_but_text_comes_of_the_data(either: Report) -> None:
+    tokens = READER.parse(to_markdown(either, figure="figure.svg"))
+    assert not [token for token in tokens if token.type in ("html_block", "fence", "blockquote_open", "hr")]
+    inline = [child for token in tokens for child in token.children or []]
+    assert {child.type for child in inline} <= HARMLESS
+    images = [child for child in inline if child.type == "image"]
+    assert [image.attrs["src"] for image in images] == ["figure.svg"]
+    assert [child.content for child in inline if child.type == "code_inline"] <= [
+        "--since",
+        "[[costs.items]]",
+    ]
+
+
+def test_no_character_turns_the_reading_order(hostile: Report) -> None:
+    text = to_markdown(hostile, figure="figure.svg")
+    assert not re.search(
+        "[\u202a-\u202e\u2066-\u2069\u200b\u200e\u200f\ufeff\x00-\x09\x0b-\x1f\x7f-\x9f]", text
+    )
+    assert "⟨U+202E⟩" in text
+
+
+def test_disclaimer_stands_wherever_scores_do(report: Report) -> None:
+    text = to_markdown(report)
+    for section in re.split(r"(?m)^#{1,3} ", text)[1:]:
+        title = section.splitlines()[0]
+        if re.search(r"Overall|Total +\|", section):
+            assert DISCLAIMER in section, title
+
+
+def test_not_checked_never_reads_as_nothing_found(report: Report) -> None:
+    section = to_markdown(report).split("### Sprig & Sip")[1].split("\n### ")[0]
+    assert section.count("Not checked, because") == 4
+    assert "Nothing found" not in section
+
+
+def test_without_a_file_the_picture_is_left_out_and_the_report_says_so(report: Report) -> None:
+    text = to_markdown(report)
+    assert "![" not in text
+    assert "picture of this table is left out" in text
+
+
+def test_picture_path_with_blanks_and_brackets(report: Report) -> None:
+    tokens = READER.parse(to_markdown(report, figure="my (best) [r].svg"))
+    sources = [
+        child.attrs["src"] for token in tokens for child in token.children or [] if child.type == "image"
+    ]
+    assert sources == ["my%20%28best%29%20%5Br%5D.svg"]
+
+
+def test_an_empty_report_says_what_is_missing() -> None:
+    bare = Report("", "", (), (), (), (), (), "2026-11-25", "--date", "0.1.0", ("namescreen", "report"))
+    text = to_markdown(bare)
+    assert "0 names screened against no list of marks" in text
+    assert "No figures are entered" in text
+    assert "product not stated" in text
+
+
+def test_every_check_missing(report: Report) -> None:
+    skipped = NotChecked("marks", "of a reason")
+    names = tuple(
+        replace(entry, marks=skipped, distinctiveness=skipped, readings=skipped, addresses=skipped)
+        for entry in report.names
+    )
+    text = to_markdown(replace(report, names=names))
+    assert "Not checked for every name" in text
+
+
+def test_changes_are_told(report: Report) -> None:
+    text = to_markdown(report, changes=changes(report, replace(report, date="2026-12-25")))
+    assert "## Changes since 2026-11-25" in text
+    assert "None." in text

@@ -1,0 +1,111 @@
+"""The comparison: totals by hand, and how the order answers to the weights."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.outcome import NotChecked
+from namescreen.report.model import Addresses, Distinctiveness, NameEntry, Reading, Report, Weights
+from namescreen.report.sensitivity import moves, places, standings, weighed
+
+UNIT = st.floats(0, 1)
+SKIPPED = NotChecked("a check", "of a reason")
+
+
+def entry(
+    name: str, distinctive: float | None = 1.0, severity: int | None = 0, fit: float | None = 1.0
+) -> NameEntry:
+    """A name with no close mark, and these values (None: not checked)."""
+    reading = Reading("de", "x", "y", "dirt", severity or 0, "exact")
+    return NameEntry(
+        name,
+        (name,),
+        (),
+        SKIPPED if distinctive is None else Distinctiveness("arbitrary", distinctive),
+        SKIPPED if severity is None else (reading,),
+        SKIPPED if fit is None else Addresses(fit),
+    )
+
+
+def of(base: Report, *names: NameEntry, weights: Weights | None = None) -> Report:
+    return replace(base, names=names, weights=weights or Weights())
+
+
+def test_total_is_the_weighted_mean(report: Report) -> None:
+    # marks 1, distinctiveness 0.5, readings 1 - 1/3, addresses 0.25, weights 4 3 2 1
+    one = of(report, entry("a", 0.5, 1, 0.25), weights=Weights(4, 3, 2, 1))
+    expected = (4 * 1 + 3 * 0.5 + 2 * (1 - 1 / 3) + 1 * 0.25) / 10
+    assert standings(one)[0].low == pytest.approx(expected)
+    assert standings(one)[0].high == pytest.approx(expected)
+
+
+def test_a_check_not_made_makes_a_span(report: Report) -> None:
+    both = of(report, entry("a"), entry("b", distinctive=None))
+    found = {row.name: row for row in standings(both)}
+    assert (found["b"].low, found["b"].high) == (0.75, 1.0)
+    assert found["b"].values[1] is None
+    assert found["a"].place == 1
+
+
+def test_a_check_made_for_no_name_drops_out(report: Report) -> None:
+    none = of(report, entry("a", fit=None), entry("b", 0.5, fit=None))
+    assert weighed(none) == ("marks", "distinctiveness", "readings")
+    assert standings(none)[0].low == 1.0
+
+
+def test_a_knockout_stands_last_whatever_its_other_values(report: Report) -> None:
+    worst = entry("b", 0.0, 3, 0.0)
+    knocked = replace(report.names[0], distinctiveness=Distinctiveness("fanciful", 1.0))
+    assert knocked.name == "Herbwell"
+    assert [row.name for row in standings(of(report, knocked, worst))] == ["b", "Herbwell"]
+
+
+def test_equal_totals_share_a_place(report: Report) -> None:
+    rows = standings(of(report, entry("b"), entry("a"), entry("c", 0.1)))
+    assert [(row.name, row.place) for row in rows] == [("b", 1), ("a", 1), ("c", 3)]
+
+
+def test_moves_tell_when_the_order_turns(report: Report) -> None:
+    # a leads by distinctiveness, b by its address: at equal weights a by 0.1, with addresses doubled b.
+    two = of(report, entry("a", 1.0, 0, 0.5), entry("b", 0.6, 0, 0.8))
+    told = {move.change: move for move in moves(two)}
+    assert told["weights as they stand"].first == ("a", "b")
+    assert told["Domain and handle doubled"].first == ("b", "a")
+    assert told["Domain and handle doubled"].pairs_changed == 1
+    assert told["Existing marks doubled"].pairs_changed == 0
+    assert places(two) == {"a": (1, 2), "b": (1, 2)}
+
+
+@given(
+    values=st.lists(st.tuples(UNIT, st.integers(0, 3), UNIT), min_size=1, max_size=6),
+    factor=st.floats(0.01, 50),
+)
+def test_only_the_ratios_of_weights_matter(
+    report: Report, values: list[tuple[float, int, float]], factor: float
+) -> None:
+    names = [entry(f"n{at}", *value) for at, value in enumerate(values)]
+    one = standings(of(report, *names, weights=Weights(3, 2, 2, 1)))
+    two = standings(of(report, *names, weights=Weights(3 * factor, 2 * factor, 2 * factor, factor)))
+    for left, right in zip(one, two, strict=True):
+        assert left.low == pytest.approx(right.low)
+
+
+@given(values=st.lists(st.tuples(UNIT, st.integers(0, 3), UNIT), min_size=1, max_size=6))
+def test_a_better_value_never_lowers_a_name(report: Report, values: list[tuple[float, int, float]]) -> None:
+    names = [entry(f"n{at}", *value) for at, value in enumerate(values)]
+    before = {row.name: row for row in standings(of(report, *names))}["n0"]
+    better = [replace(names[0], readings=()), *names[1:]]
+    after = {row.name: row for row in standings(of(report, *better))}["n0"]
+    assert after.low >= before.low - 1e-12
+    assert after.place <= before.place
+
+
+def test_weights_of_zero_everywhere_do_not_divide_by_it(report: Report) -> None:
+    none = of(report, entry("a"), entry("b"), weights=Weights(0, 0, 0, 0))
+    assert weighed(none) == ()
+    assert {row.low for row in standings(none)} == {0.0}
+    assert len(moves(none)) == 1

@@ -1,0 +1,172 @@
+"""Costs, questions, coverage and the CSV form, against values worked out by hand."""
+
+from __future__ import annotations
+
+import csv
+import io
+from dataclasses import replace
+from decimal import Decimal
+
+import pytest
+
+from namescreen.outcome import NotChecked
+from namescreen.register.mark import Mark
+from namescreen.report import Report, to_csv, to_markdown
+from namescreen.report.costs import money, worksheet
+from namescreen.report.coverage import partly_searched, unsearched_markets
+from namescreen.report.csv import COLUMNS
+from namescreen.report.findings import Level, mark_level, matters
+from namescreen.report.glossary import GLOSSARY
+from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
+from namescreen.report.questions import MOST, general_questions, questions
+from namescreen.report.text import visible
+
+
+def test_costs_are_summed_exactly(report: Report) -> None:
+    sheet = worksheet(report)
+    assert sheet.totals == (("EUR", Decimal("244") + Decimal("27") + 2 * Decimal("130.50")),)
+    assert sheet.left == Decimal("600") - Decimal("532")
+    assert [line.remark for line in sheet.lines] == [
+        "",
+        "more than a year old: look again",
+        "no date and no source stated",
+    ]
+
+
+def test_tenths_do_not_drift(report: Report) -> None:
+    costs = Costs(tuple(CostItem("x", "0.1") for _ in range(3)), "0.3", "EUR")
+    assert worksheet(replace(report, costs=costs)).left == 0
+
+
+def test_currencies_are_not_mixed(report: Report) -> None:
+    costs = Costs((CostItem("a", "1", "1", "EUR"), CostItem("b", "2", "1", "GBP")), "9", "EUR")
+    sheet = worksheet(replace(report, costs=costs))
+    assert sheet.totals == (("EUR", Decimal(1)), ("GBP", Decimal(2)))
+    assert sheet.left is None
+    assert "another currency" in to_markdown(replace(report, costs=costs))
+
+
+@pytest.mark.parametrize(
+    ("amount", "shown"), [("1234.5", "EUR 1,234.50"), ("600", "EUR 600"), ("0", "EUR 0")]
+)
+def test_money(amount: str, shown: str) -> None:
+    assert money(Decimal(amount), "EUR") == shown
+
+
+def entry(*marks: CloseMark, **more: object) -> NameEntry:
+    skipped = NotChecked("x", "of a reason")
+    whole = {
+        "name": "Herbwell",
+        "words": ("herb", "well"),
+        "distinctiveness": skipped,
+        "readings": skipped,
+        "addresses": skipped,
+        "marks": marks,
+    }
+    return NameEntry(**(whole | more))  # type: ignore[arg-type]
+
+
+def close(
+    text: str,
+    overall: float,
+    goods: float = 1.0,
+    *,
+    owner: str = "",
+    status: str = "live",
+    knockout: bool = False,
+) -> CloseMark:
+    mark = Mark(text, status=status, owner=owner)
+    concern = 1.0 if knockout else overall * (0.5 + 0.5 * goods) / (2 if status == "dead" else 1)
+    return CloseMark(mark, overall, overall, 0.1, overall, concern, Goods(goods), knockout)
+
+
+@pytest.mark.parametrize(
+    ("concern", "level"),
+    [
+        (1.0, Level.SERIOUS),
+        (0.8, Level.SERIOUS),
+        (0.79, Level.LOOK),
+        (0.62, Level.LOOK),
+        (0.61, Level.MINOR),
+        (0.45, Level.MINOR),
+        (0.44, Level.NOTHING),
+        (0.0, Level.NOTHING),
+    ],
+)
+def test_levels(concern: float, level: Level) -> None:
+    assert mark_level(replace(close("x", 0.5), concern=concern)) is level
+
+
+def test_marks_that_matter_most_come_first() -> None:
+    found = entry(close("far", 0.9, 0.0), close("knock", 0.7, 1.0, knockout=True), close("near", 0.85, 1.0))
+    assert [one.mark.text for one in matters(found)] == ["knock", "near", "far"]
+
+
+def test_questions_follow_the_findings(report: Report) -> None:
+    def asked(one: NameEntry) -> str:
+        return "\n".join(questions(one, report))
+
+    assert asked(entry()) == ""
+    assert asked(entry(close("far", 0.3))) == ""
+    assert "identical or nearly so" in asked(entry(close("HERB WELL", 1.0, knockout=True)))
+    live = asked(entry(close("HERBELLE", 0.9)))
+    assert "HERBELLE is close in appearance (0.90) and sound (0.90)" in live
+    assert "does not say" not in live
+    assert "does not say whether it is in force" in asked(entry(close("HERBELLE", 0.9, status="")))
+    assert "still in use" in asked(entry(close("HERBELLE", 0.9, status="dead")))
+    crowd = [close(f"HERB {at}", 0.3, owner=f"Owner {at}") for at in range(3)]
+    assert "3 owners of close marks share the word herb" in asked(entry(*crowd))
+    family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
+    assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
+    assert "disclaimer" in asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3)))
+    assert "protected at all" in asked(entry(distinctiveness=Distinctiveness("generic", 0.0)))
+    assert asked(entry(distinctiveness=Distinctiveness("fanciful", 0.9))) == ""
+    bad = asked(entry(readings=(Reading("de", "Mist", "dung", "dirt", 3, "inside"),)))
+    assert "In German, Herbwell reads as Mist, dung" in bad
+
+
+def test_questions_are_few(hostile: Report) -> None:
+    for one in hostile.names:
+        assert len(questions(one, hostile)) <= MOST
+
+
+def test_questions_on_the_whole_list(report: Report) -> None:
+    asked = general_questions(report)
+    assert asked[0].startswith("Is class 21 right")
+    assert asked[1].startswith("DE and GB are markets of the brief")
+    assert general_questions(replace(report, classes=()))[0].startswith("Which classes")
+
+
+@pytest.mark.parametrize(
+    ("offices", "missing", "partly"),
+    [
+        ((), ("NL", "DE", "GB"), ()),
+        (("BX",), ("DE", "GB"), ()),
+        (("EM",), ("NL", "DE", "GB"), ("NL", "DE")),
+        (("DE", "UK"), ("NL",), ()),
+        (("bx", "de", "gb"), (), ()),
+    ],
+)
+def test_markets_searched(
+    report: Report, offices: tuple[str, ...], missing: tuple[str, ...], partly: tuple[str, ...]
+) -> None:
+    searched = replace(report, lists=(replace(report.lists[0], offices=offices),))
+    assert unsearched_markets(searched) == missing
+    assert partly_searched(searched) == partly
+
+
+def test_csv_has_a_row_for_every_name_and_mark(report: Report, hostile: Report) -> None:
+    for one in (report, hostile):
+        rows = list(csv.reader(io.StringIO(to_csv(one), newline="")))
+        assert tuple(rows[0]) == COLUMNS
+        assert {len(row) for row in rows} == {len(COLUMNS)}
+        assert len(rows) == 1 + sum(max(1, len(matters(entry))) for entry in one.names)
+        shown = [visible(entry.name) for entry in one.names]
+        names = {f"'{name}" if name[0] in "=+-@" else name for name in shown}
+        assert {row[0] for row in rows[1:]} == names
+        assert not [text for row in rows for text in row if text.startswith(("=", "+", "-", "@"))]
+
+
+def test_every_term_names_its_source() -> None:
+    assert all(term.meaning and term.source for term in GLOSSARY)
+    assert [term.term for term in GLOSSARY] == sorted((term.term for term in GLOSSARY), key=str.casefold)
