@@ -11,13 +11,13 @@ from functools import lru_cache
 import jellyfish
 
 from ..lexicon import kinds, lexicon, zipf
-from ..names import split_compound
 from .context import context
 from .description import NOTHING, Evidence, describe, is_trade_name
 
-__all__ = ["divided", "is_coined", "understood"]
+__all__ = ["divided", "heard_as", "is_coined", "understood"]
 
 LEAST_PART = 4
+_SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
 _PRAISE_AND_QUALITY = ("quick", "light", "night", "fresh", "clean", "cream", "creamy", "cold", "cool", "easy", "super", "supreme",
                        "best", "crisp", "fast", "speedy", "right", "bright", "tasty", "true", "sure", "pure", "rich", "extra",
                        "express", "perfect", "premium", "natural", "permanent", "quality", "smart", "nice", "magic", "deluxe",
@@ -33,44 +33,68 @@ def is_coined(word: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 13)
-def understood(word: str, goods: str) -> tuple[Evidence, ...]:
-    """What a reader may understand by the unknown `word`: evidence for each part, or nothing for a coined word."""
-    heard = _heard_as(word, goods)
-    if heard.weight:
-        return (heard,)
-    parts = divided(word)
-    if len(parts) > 1:
-        return tuple(describe(part, goods) for part in parts)
-    return (_blended(word, goods),)
+def understood(word: str, goods: str) -> Evidence:
+    """What a reader may understand by the unknown `word`: a variant of a describing word, parts of some, or nothing."""
+    if is_trade_name(word):
+        return NOTHING
+    return max(heard_as(word, goods), _blended(word, goods), key=lambda evidence: evidence.weight)
 
 
 @lru_cache(maxsize=1 << 13)
-def divided(word: str) -> tuple[str, ...]:
-    """An unknown word as two ordinary words where it is made of them (gelcare: gel, care); short scraps are none."""
-    if lexicon().known(word) or kinds(word) - {"surname"}:
+def divided(word: str, goods: str) -> tuple[str, ...]:
+    """An unknown word as the two words it is made of (oatnut: oat, nut), where a reader would see them.
+
+    Both parts are words in their own right; either both are common, or one of them belongs to the goods. "No" and
+    the like may stand before (noburst: no, burst).
+    """
+    if not is_coined(word) or is_trade_name(word) or not word.isascii():
         return (word,)
-    return split_compound(word, lambda part: zipf(part) if lexicon().known(part) else 0.0)
+    near = context(goods).near
+    best: tuple[float, tuple[str, ...]] = (0.0, (word,))
+    for cut in range(2, len(word) - 2):
+        parts = (word[:cut], word[cut:])
+        if len(parts[0]) == 2 and parts[0] not in _SHORT_STARTS:
+            continue
+        if not all(_is_part(part, goods) for part in parts):
+            continue
+        common = min(zipf(part) for part in parts)
+        tied = max(near[part].weight if part in near else 0.0 for part in parts)
+        if common >= 3.0 or tied >= 0.6:
+            best = max(best, (common + 3 * tied + min(map(len, parts)) / 4, parts))
+    return best[1]
+
+
+def _is_part(part: str, goods: str) -> bool:
+    if part in context(goods).near or kinds(part) & {"quality", "laudatory", "company form", "function word"}:
+        return True
+    return len(part) >= 3 and zipf(part) >= 2.5 and lexicon().known(part) and not lexicon().senses(part)[0].words[0].isupper()
 
 
 @lru_cache(maxsize=256)
 def _vicinity(goods: str) -> dict[str, float]:
     """Words that describe the goods, with their weight: what an unknown word might be a variant of."""
-    near = {word: 0.7 for word in _PRAISE_AND_QUALITY}
+    near = dict.fromkeys(_PRAISE_AND_QUALITY, 0.7)
     for word, found in context(goods).near.items():
         if found.weight >= 0.4 and " " not in word and len(word) >= 3:
             near[word] = max(found.weight, near.get(word, 0.0))
     return near
 
 
-def _heard_as(word: str, goods: str) -> Evidence:
-    """The describing word that `word` sounds like, if there is one."""
-    code = jellyfish.metaphone(word)
+@lru_cache(maxsize=1 << 15)
+def _code(word: str) -> str:
+    return jellyfish.metaphone(word)
+
+
+def heard_as(word: str, goods: str, least: float = 0.4) -> Evidence:
+    """The describing word that `word` sounds like, if there is one of at least this weight (TMEP 1209.03(j))."""
+    code = _code(word)
     best = NOTHING
     for other, weight in _vicinity(goods).items():
         if (
-            weight > best.weight
+            weight > max(best.weight, least)
+            and other != word
             and len(code) >= 2
-            and jellyfish.metaphone(other) == code
+            and _code(other) == code
             and jellyfish.jaro_winkler_similarity(word, other) >= 0.7
         ):
             best = Evidence(0.95 * weight, f'sounds like "{other}" (TMEP 1209.03(j))')
@@ -81,13 +105,17 @@ def _blended(word: str, goods: str) -> Evidence:
     """The share of the letters of `word` that a reader recognises as the start or end of describing words."""
     best = NOTHING
     for other, weight in _vicinity(goods).items():
-        shared = _common_start(word, other)
-        if shared < LEAST_PART or (shared < len(other) and shared < 0.6 * len(other)):
-            continue
-        score = weight * shared / len(word)
-        if score > best.weight:
-            best = Evidence(score, f'begins like "{other}"')
+        start = _common_start(word, other)
+        whole = start == len(other)
+        if start >= LEAST_PART and (whole or (start > LEAST_PART and start >= 0.7 * len(other))):
+            best = max(best, Evidence(weight * start / len(word), f'begins like "{other}"'), key=_weight)
+        if len(other) >= LEAST_PART and word.endswith(other):
+            best = max(best, Evidence(weight * len(other) / len(word), f'ends in "{other}"'), key=_weight)
     return best
+
+
+def _weight(evidence: Evidence) -> float:
+    return evidence.weight
 
 
 def _common_start(word: str, other: str) -> int:

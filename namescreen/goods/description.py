@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import association, kinds, lexicon, name_rank
+from ..lexicon import Sense, association, kinds, lexicon, name_rank
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .terms import base_form
 
@@ -32,7 +32,9 @@ SURNAME = 0.6
 INGREDIENT = 0.55
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
-WILD = frozenset(("land", "body of water", "stream", "geological formation", "tract", "natural elevation", "celestial body"))
+INITIAL = 0.3
+WILD = frozenset(("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body"))
+RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "cake", "herb", "edible fruit"))
 # What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts, qualities and
 # ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common practice, no source.
 TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3, "event": 0.2,
@@ -60,12 +62,18 @@ def describe(word: str, goods: str) -> Evidence:
     around = context(goods)
     of_word = kinds(word)
     found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in of_word]
+    if word.isdecimal():
+        found.append(Evidence(*KINDS["number"]))
+    elif len(word) == 1:
+        found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
         found += [_near(word, around), _kind_of(word, around), _associated(word, around), _ingredient(word, around)]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, "a place that the goods may come from (TMEP 1210)"))
         found += [_surname(word), Evidence(_tendency(word))]
-    return max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
+    best = max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
+    names_goods = any(evidence.names_goods and evidence.weight >= 0.7 for evidence in found)
+    return Evidence(best.weight, best.why, names_goods)
 
 
 def _near(word: str, around: Context) -> Evidence:
@@ -112,10 +120,15 @@ def _ingredient(word: str, around: Context) -> Evidence:
 
 
 def _tendency(word: str) -> float:
-    senses = lexicon().senses(word)
-    if not senses or senses[0].words[0][:1].isupper():
+    common = [s for s in lexicon().senses(word) if not _own_form(s, word)[:1].isupper()]
+    if not common:
         return 0.0
-    return VERB if senses[0].pos == "v" else TENDENCY.get(senses[0].domain.partition(".")[2], 0.0)
+    return VERB if common[0].pos == "v" else TENDENCY.get(common[0].domain.partition(".")[2], 0.0)
+
+
+def _own_form(sense: Sense, word: str) -> str:
+    """How the lexicon writes `word` in this sense, capitals included."""
+    return next((form for form in sense.words if form.lower() == word), word)
 
 
 @lru_cache(maxsize=1 << 13)
@@ -138,14 +151,20 @@ def is_trade_name(word: str) -> bool:
     """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital letter."""
     found = False
     for sense in lexicon().senses(word):
-        own = next((form for form in sense.words if form.lower() == word), word)
         marked = any(r.kind == "usage" and "trademark" in lexicon().entry(r.sense_id).words
                      for r in lexicon().relations(sense))  # fmt: skip
-        if marked or (own[:1].isupper() and sense.domain in ("noun.artifact", "noun.substance", "noun.communication")):
+        if marked or (_own_form(sense, word)[:1].isupper() and _is_made(sense)):
             found = True
         elif sense.count:
             return False
     return found and not kinds(word) & {"place"}
+
+
+def _is_made(sense: Sense) -> bool:
+    """A thing that a maker may name; dishes, cheeses and wines take their capitals from places and people."""
+    if sense.domain == "noun.food":
+        return not {name for up in ancestors(sense.id) for name in lexicon().entry(up).words} & RECIPES
+    return sense.domain in ("noun.artifact", "noun.substance", "noun.communication")
 
 
 def _surname(word: str) -> Evidence:

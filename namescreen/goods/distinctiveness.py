@@ -10,8 +10,9 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from ..lexicon import kinds
-from .coinage import divided, is_coined, understood
+from ..lexicon import kinds, lexicon
+from ..names import parse
+from .coinage import divided, heard_as, is_coined, understood
 from .description import Evidence, describe
 from .terms import plain_words
 
@@ -22,7 +23,7 @@ CATEGORIES = ("generic", "descriptive", "suggestive", "arbitrary", "fanciful")
 
 DESCRIPTIVE = 0.55  # describing weight of the whole name from which it is descriptive
 SUGGESTIVE = 0.3
-CARRIED = 0.6  # how much of a name its most distinctive word decides
+CARRIED = 0.5  # how much of a name its most distinctive word decides
 
 _HINTS = {
     "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start elsewhere.",
@@ -66,51 +67,86 @@ def distinctiveness(
     `translate` gives English meanings of a foreign word: under the doctrine of foreign equivalents (TMEP
     1209.03(g)) the word is as descriptive as its translation. Without it foreign words count as coined.
     """
-    words = _telling_words(name)
-    if not words:
+    judged = _judge(_telling_words(plain_words(name), goods), goods, translate)
+    for spoken in parse(name).spoken:  # U-CLEAN says "you clean": as heard, if that describes more plainly
+        heard = _judge(_telling_words(spoken, goods), goods, translate)
+        if heard and _whole(heard) > max(_whole(judged), DESCRIPTIVE):
+            judged = heard
+    if not judged:
         reason = "it holds nothing but small words, company forms or domain endings"
         return Distinctiveness("descriptive", 0.1, (reason,), _HINTS["descriptive"])
-    judged: list[tuple[str, Evidence, bool]] = []
-    for word in words:
-        coined = is_coined(word)
-        evidence = describe(word, goods)
-        translations = tuple(translate(word)) if translate is not None and coined else ()
-        for meaning in translations:
-            meant = describe(meaning, goods)
-            if meant.weight > evidence.weight:
-                evidence = Evidence(meant.weight, f'means "{meaning}": {meant.why}', meant.names_goods)
-        if coined and evidence.weight < 0.4:
-            parts = understood(word, goods)
-            weight = CARRIED * min(p.weight for p in parts) + (1 - CARRIED) * sum(p.weight for p in parts) / len(parts)
-            why = "; ".join(dict.fromkeys(p.why for p in parts if p.why))
-            if weight > evidence.weight:
-                evidence = Evidence(weight, why)
-        judged.append((word, evidence, coined))
-    weights = [evidence.weight for _, evidence, _ in judged]
-    whole = CARRIED * min(weights) + (1 - CARRIED) * sum(weights) / len(weights)
+    whole = _whole(judged)
     category = _category(judged, whole)
-    score = round(min(max(1 - whole, 0.0), 1.0), 4)
-    reasons = tuple(f'"{word}": {evidence.why}' for word, evidence, _ in judged if evidence.why) or (
-        (f'"{judged[0][0]}" is in no word list: it looks coined',) if judged[0][2] else ("no tie to the goods was found",)
+    reasons = tuple(f'"{one.word}": {one.evidence.why}' for one in judged if one.evidence.why) or (
+        (f'"{judged[0].word}" is in no word list: it looks coined',)
+        if judged[0].coined
+        else ("no tie to the goods was found",)
     )
     return Distinctiveness(
-        category, score, reasons, _HINTS[category], tuple((word, round(e.weight, 4)) for word, e, _ in judged)
+        category,
+        round(min(max(1 - whole, 0.0), 1.0), 4),
+        reasons,
+        _HINTS[category],
+        tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
     )
 
 
-def _telling_words(name: str) -> list[str]:
-    """The words of `name` that carry it: compounds divided, small words, company forms and domain endings left out."""
-    found = [part for word in plain_words(name) for part in divided(word)]
-    telling = [w for w in found if not kinds(w) & {"function word", "company form", "domain ending"}]
-    return telling or [w for w in found if "generic head" in kinds(w)]
+@dataclass(frozen=True, slots=True)
+class _Judged:
+    word: str
+    evidence: Evidence
+    coined: bool
 
 
-def _category(judged: list[tuple[str, Evidence, bool]], whole: float) -> str:
+def _judge(
+    words: tuple[str, ...], goods: str, translate: Callable[[str], Iterable[str]] | None
+) -> tuple[_Judged, ...]:
+    return tuple(_Judged(word, _evidence(word, goods, translate), is_coined(word)) for word in words)
+
+
+def _evidence(word: str, goods: str, translate: Callable[[str], Iterable[str]] | None) -> Evidence:
+    """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as translated."""
+    found = [describe(word, goods), heard_as(word, goods, least=0.9)]
+    if is_coined(word):
+        found.append(understood(word, goods))
+        for meaning in translate(word) if translate is not None else ():
+            meant = describe(meaning, goods)
+            found.append(Evidence(meant.weight, f'means "{meaning}": {meant.why}', meant.names_goods))
+    return max(found, key=lambda evidence: evidence.weight)
+
+
+def _telling_words(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
+    """The units of a name that carry it: runs that the lexicon holds as one entry (bed and breakfast), compounds
+    divided, small words, company forms and domain endings left out."""
+    units: list[str] = []
+    at = 0
+    while at < len(words):
+        for size in range(min(4, len(words) - at), 1, -1):
+            run = " ".join(words[at : at + size])
+            entry = next((one for one in (run, run.replace(" ", "-")) if lexicon().known(one)), None)
+            if entry is not None:
+                units.append(entry)
+                at += size
+                break
+        else:
+            units += divided(words[at], goods)
+            at += 1
+    telling = tuple(u for u in units if not kinds(u) & {"function word", "company form", "domain ending"})
+    return telling or tuple(unit for unit in units if "generic head" in kinds(unit))
+
+
+def _whole(judged: tuple[_Judged, ...]) -> float:
+    """How plainly the name as a whole describes: its most distinctive word against all of them."""
+    weights = [one.evidence.weight for one in judged]
+    return CARRIED * min(weights) + (1 - CARRIED) * sum(weights) / len(weights) if weights else 0.0
+
+
+def _category(judged: tuple[_Judged, ...], whole: float) -> str:
     if whole >= DESCRIPTIVE:
-        all_name = all(e.names_goods or "generic head" in kinds(w) for w, e, _ in judged)
-        return "generic" if all_name and any(e.names_goods for _, e, _ in judged) else "descriptive"
+        all_name = all(one.evidence.names_goods or "generic head" in kinds(one.word) for one in judged)
+        return "generic" if all_name and any(one.evidence.names_goods for one in judged) else "descriptive"
     if whole >= SUGGESTIVE:
         return "suggestive"
-    if any(coined and evidence.weight < SUGGESTIVE for _, evidence, coined in judged):
+    if any(one.coined and one.evidence.weight < SUGGESTIVE for one in judged):
         return "fanciful"
     return "arbitrary"
