@@ -25,7 +25,7 @@ def search(
 ) -> Iterator[tuple[str, list[Hit]]]:
     """For each name, the `top` closest of all marks, each of which is scored."""
     if scorer is None:
-        from .scoring import scorer as standard
+        from .scoring import standard
 
         scorer = standard()
     wanted = list(names)

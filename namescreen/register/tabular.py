@@ -101,6 +101,8 @@ def _table_rows(
     for number, row in _records(numbered, delimiter, log):
         if not any(cell.strip() for cell in row):
             continue
+        if len(header) == 1:  # with one column, a delimiter can only be part of the mark: HERB, LTD
+            row = [delimiter.join(row)]
         if len(row) > len(header) and any(cell.strip() for cell in row[len(header) :]):
             log.leave_out(
                 f"has {len(row)} columns where the first line has {len(header)}",
