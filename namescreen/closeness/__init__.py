@@ -10,12 +10,13 @@ from dataclasses import dataclass
 from ..outcome import NotChecked
 from .explanation import Explanation, Pair, reasons
 from .explanation import explain as _explain
-from .features import Features, Word, features, goods_words
+from .prepare import Features, Word, features, goods_words
 from .overall import Scores, score, word_closeness
-from .parameters import PARAMETERS, Parameters
+from .parameters import Parameters, shipped_parameters
 
-__all__ = ["PARAMETERS", "Closeness", "Explanation", "Features", "Pair", "Parameters", "Scores", "Word", "closeness",
-           "compare", "explain", "features", "goods_words", "score", "word_closeness"]  # fmt: skip
+__all__ = ["Closeness", "Explanation", "Features", "Pair", "Parameters", "Scores", "Word", "closeness",
+           "compare", "explain", "features", "goods_words", "score", "shipped_parameters",
+           "word_closeness"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

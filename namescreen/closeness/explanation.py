@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from rapidfuzz.distance import Levenshtein
 
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_closeness
-from .features import Features, Word
+from .prepare import Features, Word
 from .overall import SAME_MEANING, Scores, word_closeness
 from .vocabulary import meaning_of_words
 

@@ -12,15 +12,16 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .appearance import above_floor, letters_closeness
-from .features import Features, Word
-from .parameters import PARAMETERS, Parameters
+from .prepare import Features, Word
+from .parameters import Parameters, shipped_parameters
+from .sound import FLOOR as SOUND_FLOOR
 from .sound import sound_of_words
-from .vocabulary import meaning_of_words
+from .vocabulary import is_known, meaning_of_words
 from .weights import LEAST
 
 __all__ = ["Scores", "score", "word_closeness"]
 
-JOINED_FLOOR = 0.7
+JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.75
 """Raw likeness at or below which two names run together are not taken for one another. Higher than for words:
 the longer the strings, the more of them agrees by chance."""
 
@@ -32,6 +33,12 @@ LIGHT = 0.3
 
 ASPECT_FULLER = 0.0
 """As `Parameters.fuller_side`, for look and sound taken alone: there, what is added is seen and heard in full."""
+
+ASPECT_FLOOR, ASPECT_SOUND_FLOOR = 0.3, 0.45
+"""As the floors of look and sound, for the aspect taken alone: lower, so that a partial likeness shows."""
+
+ENOUGH_KNOWN = 0.5
+"""Share of a name's weight that must lie on words of the lexicon for its meaning to be judged."""
 
 SAME_MEANING = 0.5
 """Closeness in meaning from which two words say something alike; below it they say different things."""
@@ -51,11 +58,13 @@ class Scores:
 
 
 @lru_cache(maxsize=1 << 18)
-def word_closeness(one: Word, other: Word, parameters: Parameters = PARAMETERS) -> float:
+def word_closeness(one: Word, other: Word, parameters: Parameters | None = None) -> float:
     """Overall closeness of two words, in [0, 1]: look and sound, raised or lowered by what they mean."""
     if one.letters == other.letters:
         return 1.0
-    look, sound = _look(one, other), _sound(one, other)
+    parameters = parameters or shipped_parameters()
+    look = above_floor(letters_closeness(one.letters, other.letters))
+    sound = above_floor(sound_of_words(one.codes, other.codes), SOUND_FLOOR)
     share = parameters.stronger_aspect
     heard_or_seen = share * max(look, sound) + (1 - share) * (look + sound) / 2
     meaning = meaning_of_words(one.letters, other.letters)
@@ -67,11 +76,11 @@ def word_closeness(one: Word, other: Word, parameters: Parameters = PARAMETERS) 
 
 
 def _look(one: Word, other: Word) -> float:
-    return above_floor(letters_closeness(one.letters, other.letters))
+    return above_floor(letters_closeness(one.letters, other.letters), ASPECT_FLOOR)
 
 
 def _sound(one: Word, other: Word) -> float:
-    return above_floor(sound_of_words(one.codes, other.codes))
+    return above_floor(sound_of_words(one.codes, other.codes), ASPECT_SOUND_FLOOR)
 
 
 def _meaning(one: Word, other: Word) -> float:
@@ -126,6 +135,15 @@ def _first(words: tuple[Word, ...]) -> int:
     return next((place for place, word in enumerate(words) if word.weight >= 0.1), 0)
 
 
+def _meant(features: Features) -> bool:
+    """Whether enough of a name is made of known words for its meaning to be judged, in some division."""
+    return any(
+        sum(word.weight for word in words if is_known(word.letters))
+        >= ENOUGH_KNOWN * sum(word.weight for word in words)
+        for words in features.divisions
+    )
+
+
 def _aspect(
     one: Features, other: Features, match: Match, weigh: Weigh, joined: float, fuller: float
 ) -> float:
@@ -138,20 +156,21 @@ def _aspect(
     return best
 
 
-def score(one: Features, other: Features, parameters: Parameters = PARAMETERS) -> Scores:
+def score(one: Features, other: Features, parameters: Parameters | None = None) -> Scores:
     """How close two names are. Symmetric; identical letters score 1 in every aspect; names without words 0."""
     if not one.divisions or not other.divisions:
         return Scores(0.0, 0.0, None, 0.0)
     if one.letters == other.letters:
         return Scores(1.0, 1.0, 1.0, 1.0)
+    parameters = parameters or shipped_parameters()
     if other.letters < one.letters:  # sums run in one order, so that the result is symmetric to the last bit
         one, other = other, one
     look = JOINED * above_floor(letters_closeness(one.letters, other.letters), JOINED_FLOOR)
-    sound = JOINED * above_floor(sound_of_words(one.codes, other.codes), JOINED_FLOOR)
+    sound = JOINED * above_floor(sound_of_words(one.codes, other.codes), JOINED_SOUND_FLOOR)
     return Scores(
         _aspect(one, other, _look, _letters, look, ASPECT_FULLER),
         _aspect(one, other, _sound, _phones, sound, ASPECT_FULLER),
-        _aspect(one, other, _meaning, _counts, 0.0, parameters.fuller_side),
+        _aspect(one, other, _meaning, _counts, 0.0, parameters.fuller_side) if _meant(one) and _meant(other) else None,
         _overall(one, other, max(look, sound), parameters),
     )
 
@@ -164,7 +183,7 @@ def _overall(one: Features, other: Features, joined: float, parameters: Paramete
             cover = _cover(ours, theirs, lambda word, match: word_closeness(word, match, parameters), _counts)
             value = fuller * cover.more + (1 - fuller) * cover.less
             value += first * cover.firsts * (1 - value)
-            best = max(best, _less_if_weak(max(value, joined), cover.strength or _mean_weight(ours), parameters))
+            best = max(best, _less_if_weak(max(value, joined), cover.strength or _mean_weight(ours + theirs), parameters))
     return best
 
 

@@ -1,15 +1,22 @@
-"""The few numbers on which overall closeness turns, each with its meaning."""
+"""The few numbers on which overall closeness turns, each with its meaning.
+
+Their values come from wordlists/closeness_parameters.tsv, chosen by cross-validation over decided cases by
+wordlists/draw/closeness_parameters.py; the table also holds how well they did on cases held out.
+"""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
+from functools import cache
 
-__all__ = ["PARAMETERS", "Parameters"]
+from ..tables import open_table
+
+__all__ = ["Parameters", "shipped_parameters"]
 
 
 @dataclass(frozen=True, slots=True)
 class Parameters:
-    """What `wordlists/draw/closeness_parameters.py` chooses among by cross-validation over decided cases."""
+    """One setting; the defaults are the reasoned starting point."""
 
     stronger_aspect: float = 0.8
     """Share of a word pair's likeness that comes from the stronger of look and sound, the rest from their mean:
@@ -31,4 +38,8 @@ class Parameters:
     """Weight of the shared words from which on nothing is taken off."""
 
 
-PARAMETERS = Parameters()
+@cache
+def shipped_parameters() -> Parameters:
+    """The values in use."""
+    table = open_table("closeness_parameters.tsv")
+    return Parameters(**{field.name: float(table.get(field.name) or field.default) for field in fields(Parameters)})
