@@ -1,11 +1,11 @@
 """64-bit signatures of strings: a cheap lower bound on how many edits part two of them.
 
-A signature counts the characters of a string in unary, up to two or three of each: a string with at least one e
-has the first of e's bits set, with at least two the second. Every bit set in one signature and not in the
-other is a character that one string has and the other lacks. An insertion or deletion settles one such character,
-a substitution one on each side, a swap of neighbours none; so the larger of the two counts of bits is never more
-than the OSA distance, and their sum never more than the distance of insertions and deletions (Indel). Counting bits
-is some hundred times cheaper than aligning.
+A signature counts the characters of a string in unary, up to two or three of each: a string with at least
+one e has the first of e's bits set, with at least two the second. Every bit set in one signature and not in
+the other is a character that one string has and the other lacks. An insertion or deletion settles one such
+character, a substitution one on each side, a swap of neighbours none; so the larger of the two counts of bits
+is never more than the OSA distance, and their sum never more than the distance of insertions and deletions
+(Indel). Counting bits is some hundred times cheaper than aligning.
 """
 
 from __future__ import annotations
@@ -21,8 +21,8 @@ if TYPE_CHECKING:
 
 __all__ = ["LETTERS", "lacking", "lengths", "one_signature", "popcount", "signatures"]
 
-# Byte -> the bits that its first, second and third occurrence set. Three for the letters most common in English
-# words, two for the other letters, and one for the digits together and for all other characters together.
+# Byte -> how many occurrences of it are counted: three for the letters most common in English words, two for
+# the other letters. Four more bits count all other characters together.
 LETTERS: dict[bytes, int] = {bytes([c]): 2 for c in b"abcdefghijklmnopqrstuvwxyz"}
 LETTERS.update({bytes([c]): 3 for c in b"aeinorst"})
 _OTHER = 4  # 18 * 2 + 8 * 3 = 60 bits for letters, four for whatever else
@@ -75,7 +75,7 @@ def popcount(bits: Words) -> NDArray[np.uint8]:
 
 
 _TABLE = (
-    np.array([bin(n).count("1") for n in range(1 << 16)], np.uint8)
+    np.array([n.bit_count() for n in range(1 << 16)], np.uint8)
     if not hasattr(np, "bitwise_count")
     else (np.zeros(0, np.uint8))
 )

@@ -1,10 +1,10 @@
 """Reading the open XML of trade mark offices.
 
-Sources: WIPO Standard ST.66 (Recommendation for the processing of trademark information using XML, TM-XML), Annex I,
-the data dictionary; WIPO Standard ST.96 (Recommendation for the processing of intellectual property information
-using XML), Annex III, the Trademark and Common components. Element names, their nesting and the namespaces are
-written from memory of the standards: the schemas themselves were not at hand, so the files below are well-formed
-but were not validated. The marks are invented.
+Sources: WIPO Standard ST.66 (Recommendation for the processing of trademark information using XML, TM-XML),
+Annex I, the data dictionary; WIPO Standard ST.96 (Recommendation for the processing of intellectual property
+information using XML), Annex III, the Trademark and Common components. Element names, their nesting and the
+namespaces are written from memory of the standards: the schemas themselves were not at hand, so the files
+below are well-formed but were not validated. The marks are invented.
 """
 
 from __future__ import annotations

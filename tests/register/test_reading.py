@@ -76,10 +76,12 @@ def test_plain_lists_json_lines_gzip_zip_and_folders_together(tmp_path: Path) ->
         archive.writestr("__MACOSX/two.txt", "NOT READ")
     register = read_register(folder)
     assert texts(register) == [
-        "ALPHA, INC.", "BETA", "GAMMA", "DELTA", "HERBWICK", "TERRAVEIL", "MOSSLING", "EPSILON", "ZETA", "ETA",
+        "ALPHA, INC.", "BETA", "GAMMA", "DELTA", "HERBWICK", "TERRAVEIL", "MOSSLING", "EPSILON", "ZETA",
+        "ETA",
     ]  # fmt: skip
     assert register.marks[2].classes == (21, 35)
-    assert [source.name.rpartition("e.zip")[2] for source in register.sources][-2:] == [": one/marks.csv", ": two.txt"]
+    last = [source.name.rpartition("e.zip")[2] for source in register.sources][-2:]
+    assert last == [": one/marks.csv", ": two.txt"]
     assert texts(read_register([folder / "a.txt", folder / "deep"])) == ["ALPHA, INC.", "BETA", "EPSILON"]
 
 
@@ -87,7 +89,8 @@ def test_bad_rows_are_noted_together_and_good_ones_kept(tmp_path: Path) -> None:
     path = write(
         tmp_path,
         "marks.csv",
-        'mark,class,filed,goods\nONE,21,,\nTWO,99,03/04/2020,\nTHREE,1,,"a, b",extra\n,21,,picture\n"FOUR,21,,\nFIVE,,,\n',
+        'mark,class,filed,goods\nONE,21,,\nTWO,99,03/04/2020,\nTHREE,1,,"a, b",extra\n,21,,picture\n'
+        '"FOUR,21,,\nFIVE,,,\n',
     )
     register = read_register(path)
     assert texts(register) == ["ONE", "TWO", "FOUR", "FIVE"]
@@ -242,7 +245,9 @@ def test_lines_are_those_of_the_text_however_the_chunks_fall(parts: list[str], s
     assert [line for _, line in lines(stream, ProblemLog())] == expected  # type: ignore[arg-type]
 
 
-@given(st.lists(st.dictionaries(st.sampled_from(["mark", "class", "owner"]), st.text(max_size=20)), max_size=20))
+@given(
+    st.lists(st.dictionaries(st.sampled_from(["mark", "class", "owner"]), st.text(max_size=20)), max_size=20)
+)
 def test_json_lines_never_fail_with_anything_but_a_clear_error(rows: list[dict[str, str]]) -> None:
     from tempfile import TemporaryDirectory
 
@@ -269,8 +274,9 @@ def test_any_bytes_give_marks_or_a_clear_error(contents: bytes, suffix: str) -> 
 
 
 def test_names_are_read_the_same_way(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    names, problems = read_names(write(tmp_path, "n.txt", "Herbwick\n\n!!!\nMossling\nHerbwick\n" + "x" *
-    301)) assert names == ("Herbwick", "Mossling")
+    text = "Herbwick\n\n!!!\nMossling\nHerbwick\n" + "x" * 301
+    names, problems = read_names(write(tmp_path, "n.txt", text))
+    assert names == ("Herbwick", "Mossling")
     assert [problem.line for problem in problems] == [3, 5, 6]
     assert read_names(write(tmp_path, "n.csv", "id,name\n1,Herbwick\n"))[0] == ("Herbwick",)
     assert read_names(write(tmp_path, "m.csv", "\ufeffname\nMossling, Ltd\n"))[0] == ("Mossling, Ltd",)
