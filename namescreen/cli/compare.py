@@ -1,0 +1,151 @@
+"""`namescreen compare`: two names side by side, and why they are close or not."""
+
+from __future__ import annotations
+
+import dataclasses
+import sys
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from namescreen.errors import InputError, Problem
+from namescreen.report.text import cell, visible
+from namescreen.report.text import width as columns
+
+from .options import FormatOption, make_app
+from .output import Column, Format, json_line, print_disclaimer, show, width
+
+if TYPE_CHECKING:
+    from namescreen.closeness import Closeness, Explanation, Pair
+
+app = make_app("Show why two names are close, or not.")
+
+SCORES = (
+    Column("aspect", "aspect", shrink=False),
+    Column("closeness", "closeness", right=True),
+)
+WORDS = (
+    Column("word", "word", shrink=False),
+    Column("weight", "counts", right=True),
+    Column("counterpart", "nearest to it", shrink=False),
+    Column("closeness", "closeness", right=True),
+    Column("meaning", "meaning", right=True),
+)
+GAP = "·"
+
+
+@app.command(
+    epilog="Examples:\n\nnamescreen compare Thymelow Timelo\n\n"
+    "namescreen compare 'Wickby Planter' 'Torvo Planter' --goods 'herb planters'"
+)
+def compare(
+    name: Annotated[str, typer.Argument(help="The name.")],
+    mark: Annotated[str, typer.Argument(help="The existing mark, or another name.")],
+    goods: Annotated[
+        str | None, typer.Option("--goods", help="The goods of the name, in plain words.")
+    ] = None,
+    mark_goods: Annotated[
+        str | None, typer.Option("--mark-goods", help="The goods of the mark, in plain words.")
+    ] = None,
+    form: FormatOption = Format.table,
+) -> None:
+    """Compare two names by eye, ear and meaning, and show what each number rests on.
+
+    Closeness is from 0 to 1, where 1 is identical. With --goods, words that merely describe the goods count
+    less.
+    """
+    from namescreen.closeness import compare as closeness_of
+    from namescreen.closeness import explain
+    from namescreen.names import parse
+
+    for text in (name, mark):
+        if not parse(text).words:
+            raise InputError(Problem(f"{text!r} has no letters or digits", "There is nothing to compare"))
+    found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
+    evidence = explain(name, mark, name_goods=goods, mark_goods=mark_goods)
+    if form is Format.jsonl:
+        sys.stdout.write(json_line(_whole(name, mark, found, evidence)) + "\n")
+    elif form is Format.csv:
+        show(_scores(found), SCORES, form)
+    else:
+        _show(name, mark, found, evidence, form)
+    print_disclaimer(form)
+
+
+def _scores(found: Closeness) -> list[dict[str, object]]:
+    unknown = {one.check for one in found.not_checked}
+    return [
+        {"aspect": aspect, "closeness": "?" if aspect in unknown else getattr(found, aspect)}
+        for aspect in ("appearance", "sound", "meaning", "overall")
+    ]
+
+
+def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
+    return [
+        {
+            "word": pair.word,
+            "weight": pair.weight,
+            "counterpart": pair.counterpart or "nothing",
+            "closeness": pair.closeness,
+            "meaning": "?" if pair.meaning is None else pair.meaning,
+        }
+        for pair in pairs
+    ]
+
+
+def _show(name: str, mark: str, found: Closeness, evidence: Explanation, form: Format) -> None:
+    title = f"{name} / {mark}"
+    sys.stdout.write(f"## {cell(title)}\n\n" if form is Format.markdown else f"{visible(title)}\n\n")
+    show(_scores(found), SCORES, form)
+    sys.stdout.write("\n")
+    for sentence in evidence.sentences:
+        sys.stdout.write(f"- {cell(sentence)}\n" if form is Format.markdown else f"{visible(sentence)}\n")
+    ours, theirs = evidence.readings
+    for head, pairs in (
+        ("Letter by letter", evidence.letters),
+        (f"Sound by sound, read as {ours} and {theirs}", evidence.sounds),
+    ):
+        sys.stdout.write(f"\n{visible(head)}\n\n")
+        for line in _aligned(pairs):
+            sys.stdout.write(f"    {line}".rstrip() + "\n")
+    for text, words in zip((name, mark), evidence.pairs, strict=True):
+        sys.stdout.write(f"\nWords of {visible(text)}\n\n")
+        show(_words(words), WORDS, form)
+
+
+def _aligned(pairs: Sequence[tuple[str | None, str | None]]) -> list[str]:
+    """Two names one above the other, a bar between places that agree; as many lines as the width asks for."""
+    lines: list[list[str]] = []
+    room = width() - 8
+    used = room
+    for mine, yours in pairs:
+        cells = (visible(mine or "") or GAP, "|" if mine == yours else " ", visible(yours or "") or GAP)
+        wide = max(columns(text) for text in cells)
+        if used + wide + 1 > room:
+            lines += [["", "", ""]]
+            used = 0
+        used += wide + 1
+        lines[-1] = [
+            line + text + " " * (wide + 1 - columns(text))
+            for line, text in zip(lines[-1], cells, strict=True)
+        ]
+    return [line for block in lines for line in (*block, "")][:-1]
+
+
+def _whole(name: str, mark: str, found: Closeness, evidence: Explanation) -> dict[str, object]:
+    """Everything, for a program: the scores, and the evidence field by field."""
+    return {
+        "name": name,
+        "mark": mark,
+        **{
+            str(row["aspect"]): row["closeness"] if row["closeness"] != "?" else None
+            for row in _scores(found)
+        },
+        "not_checked": [{"check": one.check, "because": one.because} for one in found.not_checked],
+        "letters": evidence.letters,
+        "sounds": evidence.sounds,
+        "read_as": evidence.readings,
+        "words": [[dataclasses.asdict(pair) for pair in pairs] for pairs in evidence.pairs],
+        "reasons": evidence.sentences,
+    }
