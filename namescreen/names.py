@@ -71,6 +71,8 @@ def fold(text: str) -> str:
 
     Idempotent. Accents go from Latin, Greek and Cyrillic letters; marks of other scripts stay.
     """
+    if text.isascii() and text.isprintable():
+        return text.lower()
     decomposed = unicodedata.normalize("NFKD", unicodedata.normalize("NFKC", text).casefold())
     kept: list[str] = []
     base_takes_accents = False

@@ -57,6 +57,12 @@ class CloseMark:
     knockout: bool
 
     @property
+    def meaning(self) -> float | NotChecked:
+        """Closeness in meaning, in [0, 1]; `NotChecked` where too few words are known."""
+        missing = (one for one in self.closeness.not_checked if one.check == "meaning")
+        return next(missing, self.closeness.meaning)
+
+    @property
     def concern(self) -> float:
         """How much the mark asks for attention, in [0, 1], 1 = most: a sort key, not a likelihood.
 
@@ -76,8 +82,10 @@ class CloseMark:
             "overall": _number(self.closeness.overall),
             "appearance": _number(self.closeness.appearance),
             "sound": _number(self.closeness.sound),
-            "meaning": _number(self.closeness.meaning),
-            "goods_relatedness": _score_or_reason(self.goods_relatedness),
+            "meaning": _plain(self.meaning),
+            "goods_relatedness": _plain(
+                related if isinstance(related := self.goods_relatedness, NotChecked) else related.score
+            ),
             "knockout": self.knockout,
             "number": self.mark.number,
             "office": self.mark.office,
@@ -277,11 +285,11 @@ def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], 
     """What is known of each language, and which of them are not covered."""
     from .readings import coverage
 
-    covered = tuple(coverage(languages))
-    known = {one.language.partition("-")[0] for one in covered}
-    missing = [tag for tag in languages or () if tag.partition("-")[0].casefold() not in known]
-    reasons = (NotChecked("readings", f"no word list covers {', '.join(missing)}"),) if missing else ()
-    return covered, reasons
+    found = tuple(coverage(languages))
+    covered = tuple(one for one in found if not isinstance(one, NotChecked))
+    # A dictionary that is not installed leaves no language unchecked: coverage says what was looked through.
+    missing = (one for one in found if isinstance(one, NotChecked) and one.check.startswith("readings"))
+    return covered, tuple(missing)
 
 
 def schema() -> dict[str, Any]:
@@ -300,10 +308,6 @@ def _list(found: tuple[Any, ...] | NotChecked) -> list[Any]:
 def _number(value: float) -> float:
     """Four places: more would say more than is known, and differ between machines."""
     return round(float(value), 4)
-
-
-def _score_or_reason(value: Any) -> Any:
-    return _plain(value) if isinstance(value, NotChecked) else _number(value.score)
 
 
 def _plain(value: Any) -> Any:

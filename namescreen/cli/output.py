@@ -12,6 +12,7 @@ import os
 import re
 import shutil
 import sys
+import textwrap
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
@@ -19,7 +20,7 @@ from enum import StrEnum
 from namescreen.outcome import DISCLAIMER
 from namescreen.report.text import number, table, visible
 
-__all__ = ["Column", "Format", "json_line", "print_disclaimer", "show", "show_table", "width"]
+__all__ = ["Column", "Format", "json_line", "print_disclaimer", "say_below", "show", "show_table", "width"]
 
 NARROW = 80
 """Columns used where the output is not a terminal."""
@@ -114,7 +115,7 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
     from rich.table import Table
     from rich.text import Text
 
-    grid = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
+    grid = Table(box=None, pad_edge=False, padding=(0, 1), header_style="bold")
     for column in columns:
         grid.add_column(
             Text(column.title),
@@ -134,6 +135,12 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
         console.print(Padding(grid, (0, 0, 0, indent), expand=False))
     for line in captured.get().rstrip("\n").split("\n"):
         _line(line.rstrip())
+
+
+def say_below(text: str) -> None:
+    """Write a sentence below a table: indented, within the terminal's width."""
+    for line in textwrap.wrap(visible(text), width() - 4, initial_indent="  ", subsequent_indent="    "):
+        _line(line)
 
 
 def print_disclaimer(form: Format) -> None:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from namescreen.outcome import NotChecked
 from namescreen.report.text import cell, number, visible
 
-from .output import Column, Format, Row, print_disclaimer, show
+from .output import Column, Format, Row, print_disclaimer, say_below, show
 
 if TYPE_CHECKING:
     from namescreen.screening import CloseMark, Screening
@@ -33,12 +33,11 @@ MARKS = (
 )
 RANKING = (
     Column("name", "name", shrink=False),
-    Column("mark", "closest mark"),
-    Column("overall", "overall", right=True, style=_alarm),
+    Column("found", "mark of most concern", style=_alarm),
+    Column("overall", "overall", right=True),
     Column("goods", "goods", right=True),
-    Column("distinctiveness", "distinctive"),
-    Column("reading", "reads badly in"),
-    Column("remark", "", style=_alarm),
+    Column("distinctiveness", "distinctive", shrink=False),
+    Column("reading", "reads badly"),
 )
 CSV = tuple(
     Column(key, key)
@@ -119,7 +118,10 @@ def _head(text: str, form: Format) -> None:
 
 
 def _say(text: str, form: Format) -> None:
-    sys.stdout.write(f"- {cell(text)}\n" if form is Format.markdown else f"  {visible(text)}\n")
+    if form is Format.markdown:
+        sys.stdout.write(f"- {cell(text)}\n")
+    else:
+        say_below(text)
 
 
 def _mark_row(close: CloseMark) -> Row:
@@ -130,21 +132,27 @@ def _mark_row(close: CloseMark) -> Row:
         "overall": close.closeness.overall,
         "appearance": close.closeness.appearance,
         "sound": close.closeness.sound,
-        "meaning": close.closeness.meaning,
-        "goods": "?" if isinstance(related, NotChecked) else related.score,
+        "meaning": _or_unknown(close.meaning),
+        "goods": _or_unknown(related if isinstance(related, NotChecked) else related.score),
         "classes": ", ".join(map(str, close.mark.classes)),
         "remark": "knockout" if close.knockout else status if status == "dead" else "",
         "knockout": close.knockout,
     }
 
 
+def _or_unknown(score: float | NotChecked) -> float | str:
+    return "?" if isinstance(score, NotChecked) else score
+
+
 def _ranking_row(one: Screening) -> Row:
     marks = () if isinstance(one.close_marks, NotChecked) else one.close_marks
     first = max(marks, key=lambda mark: mark.concern, default=None)
+    row = _mark_row(first) if first else {"mark": "none" if one.close_marks == () else "not checked"}
     return {
         "name": one.name,
-        **(_mark_row(first) if first else {"mark": "not checked" if not one.close_marks else "none"}),
-        "distinctiveness": _distinctive(one),
+        **row,
+        "found": ", ".join(filter(None, (str(row.get("mark", "")), str(row.get("remark", ""))))),
+        "distinctiveness": _category(one),
         "reading": _worst(one),
     }
 
@@ -152,6 +160,10 @@ def _ranking_row(one: Screening) -> Row:
 def _distinctive(one: Screening) -> str:
     found = one.distinctiveness
     return "not checked" if isinstance(found, NotChecked) else f"{found.category} {number(found.score)}"
+
+
+def _category(one: Screening) -> str:
+    return "not checked" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.category
 
 
 def _severity(one: Screening) -> int:
@@ -179,7 +191,6 @@ def _csv_rows(one: Screening) -> Iterator[Row]:
         "not_checked": [str(reason) for reason in one.not_checked],
     }
     rows = [{**mark, **about} for mark in one.to_json()["close_marks"]]
-    for row in rows:
-        if isinstance(row["goods_relatedness"], dict):
-            row["goods_relatedness"] = ""
+    for row in rows:  # a score that could not be had leaves its cell empty; the reason stands in JSON Lines
+        row.update({key: "" for key, value in row.items() if isinstance(value, dict)})
     yield from rows or [about]
