@@ -1,4 +1,5 @@
-"""Goods and services: Nice classes, how related two lists are, and how distinctive a name is for its goods."""
+"""Goods and services: Nice classes, how related two lists are, and how distinctive a name is for its
+goods."""
 
 from __future__ import annotations
 

@@ -1,8 +1,7 @@
 """Words that no dictionary holds: a misspelling of a describing word, parts run together, or truly coined?
 
-A misspelling that sounds like a describing word is as descriptive as that word (TMEP 1209.03(j)); a compound or
-blend of describing parts is, too, unless it makes something new of them (TMEP 1209.03(d)).
-"""
+A misspelling that sounds like a describing word is as descriptive as that word (TMEP 1209.03(j)); a
+compound or blend of describing parts is, too, unless it makes something new of them (TMEP 1209.03(d))."""
 
 from __future__ import annotations
 
@@ -10,23 +9,20 @@ from functools import lru_cache
 
 import jellyfish
 
-from ..lexicon import kinds, lexicon, zipf
+from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from .context import context
-from .description import NOTHING, Evidence, describe, is_trade_name
+from .description import NOTHING, Evidence, is_trade_name
 
 __all__ = ["divided", "heard_as", "is_coined", "understood"]
 
 LEAST_PART = 4
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
-_PRAISE_AND_QUALITY = ("quick", "light", "night", "fresh", "clean", "cream", "creamy", "cold", "cool", "easy", "super", "supreme",
-                       "best", "crisp", "fast", "speedy", "right", "bright", "tasty", "true", "sure", "pure", "rich", "extra",
-                       "express", "perfect", "premium", "natural", "permanent", "quality", "smart", "nice", "magic", "deluxe",
-                       "instant", "mini", "max", "safe", "soft", "smooth", "sweet", "warm", "dry", "thin", "slim", "strong")  # fmt: skip
 
 
 @lru_cache(maxsize=1 << 14)
 def is_coined(word: str) -> bool:
-    """Whether the folded `word` is in no word list as an ordinary word: not a lemma, place, name or common form."""
+    """Whether the folded `word` is in no word list as an ordinary word: not a lemma, place, name or common
+    form."""
     if lexicon().known(word):
         return is_trade_name(word)
     return not kinds(word) - {"surname"}
@@ -34,7 +30,8 @@ def is_coined(word: str) -> bool:
 
 @lru_cache(maxsize=1 << 13)
 def understood(word: str, goods: str) -> Evidence:
-    """What a reader may understand by the unknown `word`: a variant of a describing word, parts of some, or nothing."""
+    """What a reader may understand by the unknown `word`: a variant of a describing word, parts of some, or
+    nothing."""
     if is_trade_name(word):
         return NOTHING
     return max(heard_as(word, goods), _blended(word, goods), key=lambda evidence: evidence.weight)
@@ -44,9 +41,8 @@ def understood(word: str, goods: str) -> Evidence:
 def divided(word: str, goods: str) -> tuple[str, ...]:
     """An unknown word as the two words it is made of (oatnut: oat, nut), where a reader would see them.
 
-    Both parts are words in their own right; either both are common, or one of them belongs to the goods. "No" and
-    the like may stand before (noburst: no, burst).
-    """
+    Both parts are words in their own right; either both are common, or one of them belongs to the goods.
+    "No" and the like may stand before (noburst: no, burst)."""
     if not is_coined(word) or is_trade_name(word) or not word.isascii():
         return (word,)
     near = context(goods).near
@@ -67,13 +63,18 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
 def _is_part(part: str, goods: str) -> bool:
     if part in context(goods).near or kinds(part) & {"quality", "laudatory", "company form", "function word"}:
         return True
-    return len(part) >= 3 and zipf(part) >= 2.5 and lexicon().known(part) and not lexicon().senses(part)[0].words[0].isupper()
+    return (
+        len(part) >= 3
+        and zipf(part) >= 2.5
+        and lexicon().known(part)
+        and not lexicon().senses(part)[0].words[0].isupper()
+    )
 
 
 @lru_cache(maxsize=256)
 def _vicinity(goods: str) -> dict[str, float]:
     """Words that describe the goods, with their weight: what an unknown word might be a variant of."""
-    near = dict.fromkeys(_PRAISE_AND_QUALITY, 0.7)
+    near = dict.fromkeys((*words_of_kind("laudatory"), *words_of_kind("quality")), 0.7)
     for word, found in context(goods).near.items():
         if found.weight >= 0.4 and " " not in word and len(word) >= 3:
             near[word] = max(found.weight, near.get(word, 0.0))
@@ -86,7 +87,8 @@ def _code(word: str) -> str:
 
 
 def heard_as(word: str, goods: str, least: float = 0.4) -> Evidence:
-    """The describing word that `word` sounds like, if there is one of at least this weight (TMEP 1209.03(j))."""
+    """The describing word that `word` sounds like, if there is one of at least this weight (TMEP
+    1209.03(j))."""
     code = _code(word)
     best = NOTHING
     for other, weight in _vicinity(goods).items():

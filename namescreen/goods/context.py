@@ -63,7 +63,9 @@ def context(goods: str) -> Context:
             near[word] = Near(weight, why, names_goods)
 
     for one in words:
-        add(one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head)
+        add(
+            one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head
+        )
         for other, closeness in lexicon().neighbours(one.word).items():
             if closeness >= 0.85:
                 add(other, SYNONYM, f'another word for "{one.word}"', one.head)
@@ -86,7 +88,8 @@ def context(goods: str) -> Context:
 
 
 def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> tuple[str, ...]:
-    """Broader words for the goods (jeans: trousers, garment, clothing), and the words of their class's subject."""
+    """Broader words for the goods (jeans: trousers, garment, clothing), and the words of their class's
+    subject."""
     found: dict[str, None] = {}
     for one in words:
         if not one.head:
@@ -102,9 +105,13 @@ def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> tuple[s
             found.update(dict.fromkeys(name.lower() for up in layer for name in lexicon().entry(up).words))
     for number in classes[:1]:
         found.update(
-            (base_form(word), None) for word in plain_words(CLASSES[number]) if "function word" not in kinds(word)
+            (base_form(word), None)
+            for word in plain_words(CLASSES[number])
+            if "function word" not in kinds(word)
         )
-    return tuple(word for word in found if word not in ("service", "goods", "other", "similar", "raw", "material"))
+    return tuple(
+        word for word in found if word not in ("service", "goods", "other", "similar", "raw", "material")
+    )
 
 
 def leading_senses(word: str, most: int) -> list[tuple[str, float]]:

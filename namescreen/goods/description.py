@@ -1,10 +1,10 @@
 """Does a word tell buyers something about the goods? Evidence, word by word.
 
-A word is merely descriptive if it tells of an ingredient, quality, characteristic, function, feature, purpose, use,
-user, provider or place of the goods (TMEP 1209.01(b)). Each kind of evidence below stands for one of these, with a
-weight in [0, 1]: how plainly it makes the word descriptive. The weights are an ordering made plain, set by reasons
-and then checked on published examples (tests/published/), not fitted to them.
-"""
+A word is merely descriptive if it tells of an ingredient, quality, characteristic, function, feature,
+purpose, use, user, provider or place of the goods (TMEP 1209.01(b)). Each kind of evidence below stands for
+one of these, with a weight in [0, 1]: how plainly it makes the word descriptive. The weights are an
+ordering made plain, set by reasons and then checked on published examples (tests/published/), not fitted to
+them."""
 
 from __future__ import annotations
 
@@ -33,13 +33,20 @@ INGREDIENT = 0.55
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
 INITIAL = 0.3
-WILD = frozenset(("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body"))
-RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "cake", "herb", "edible fruit"))
-# What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts, qualities and
-# ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common practice, no source.
-TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3, "event": 0.2,
-            "group": 0.2, "possession": 0.25, "quantity": 0.3, "relation": 0.25, "process": 0.3, "artifact": 0.2,
-            "time": 0.2, "body": 0.2, "substance": 0.2, "food": 0.15, "all": 0.3, "pert": 0.3}  # fmt: skip
+WILD = frozenset(
+    ("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body")
+)
+RECIPES = frozenset(
+    ("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "cake", "herb", "edible fruit")
+)
+# What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts,
+# qualities and ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common
+# practice, no source.
+TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3,
+            "event": 0.2,
+            "group": 0.2, "possession": 0.25, "quantity": 0.3, "relation": 0.25, "process": 0.3,
+            "artifact": 0.2, "time": 0.2, "body": 0.2, "substance": 0.2, "food": 0.15, "all": 0.3,
+            "pert": 0.3}  # fmt: skip
 VERB = 0.3
 
 
@@ -58,7 +65,8 @@ NOTHING = Evidence(0.0)
 
 @lru_cache(maxsize=1 << 14)
 def describe(word: str, goods: str) -> Evidence:
-    """The strongest evidence that the folded `word` (or entry of several words) describes `goods`; 0 if none."""
+    """The strongest evidence that the folded `word` (or entry of several words) describes `goods`; 0 if
+    none."""
     around = context(goods)
     of_word = kinds(word)
     found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in of_word]
@@ -67,7 +75,12 @@ def describe(word: str, goods: str) -> Evidence:
     elif len(word) == 1:
         found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
-        found += [_near(word, around), _kind_of(word, around), _associated(word, around), _ingredient(word, around)]
+        found += [
+            _near(word, around),
+            _kind_of(word, around),
+            _associated(word, around),
+            _ingredient(word, around),
+        ]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, "a place that the goods may come from (TMEP 1210)"))
         found += [_surname(word), Evidence(_tendency(word))]
@@ -97,7 +110,9 @@ def _kind_of(word: str, around: Context) -> Evidence:
         for up in ancestors(sense_id) & around.senses.keys():
             near = around.senses[up]
             if near.weight * strength > best.weight:
-                best = Evidence(near.weight * strength, near.why, near.names_goods and near.weight * strength >= 0.7)
+                best = Evidence(
+                    near.weight * strength, near.why, near.names_goods and near.weight * strength >= 0.7
+                )
     return best
 
 
@@ -133,7 +148,8 @@ def _own_form(sense: Sense, word: str) -> str:
 
 @lru_cache(maxsize=1 << 13)
 def is_settled_place(word: str) -> bool:
-    """Whether `word` is mostly a place where people live and trade, not a mountain, sea or island (TMEP 1210.04(d))."""
+    """Whether `word` is mostly a place where people live and trade, not a mountain, sea or island (TMEP
+    1210.04(d))."""
     senses = lexicon().senses(word)
     if not senses:
         return "place" in kinds(word)
@@ -148,7 +164,8 @@ def is_settled_place(word: str) -> bool:
 
 @lru_cache(maxsize=1 << 13)
 def is_trade_name(word: str) -> bool:
-    """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital letter."""
+    """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital
+    letter."""
     found = False
     for sense in lexicon().senses(word):
         marked = any(r.kind == "usage" and "trademark" in lexicon().entry(r.sense_id).words

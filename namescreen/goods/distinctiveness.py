@@ -1,8 +1,8 @@
 """Where a name stands for its goods: generic, descriptive, suggestive, arbitrary or fanciful (TMEP 1209.01).
 
-Each word of the name is asked how plainly it describes the goods. The most distinctive word carries a name, the
-others take a part of it away; an unknown word is coined unless it sounds like, or is made of, describing words.
-"""
+Each word of the name is asked how plainly it describes the goods. The most distinctive word carries a name,
+the others take a part of it away; an unknown word is coined unless it sounds like, or is made of,
+describing words."""
 
 from __future__ import annotations
 
@@ -19,27 +19,30 @@ from .terms import plain_words
 __all__ = ["CATEGORIES", "Distinctiveness", "distinctiveness"]
 
 CATEGORIES = ("generic", "descriptive", "suggestive", "arbitrary", "fanciful")
-"""The continuum from the least to the most distinctive (Abercrombie & Fitch v. Hunting World, 2d Cir. 1976)."""
+"""The continuum from the least to the most distinctive (Abercrombie & Fitch v. Hunting World, 2d Cir.
+1976)."""
 
 DESCRIPTIVE = 0.55  # describing weight of the whole name from which it is descriptive
 SUGGESTIVE = 0.3
 CARRIED = 0.5  # how much of a name its most distinctive word decides
 
 _HINTS = {
-    "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start elsewhere.",
-    "descriptive": "It tells buyers what the goods are or do: keep it for the description, and let the name hint "
-                   "rather than say, or join it to a word that has nothing to do with the goods.",
-    "suggestive": "It hints without saying: a fair place to be. A less expected second word, or a fused spelling, "
-                  "makes it stronger.",
-    "arbitrary": "An ordinary word that says nothing about these goods is strong: check how many others in your "
-                 "trade use it.",
+    "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start "
+    "elsewhere.",
+    "descriptive": "It tells buyers what the goods are or do: keep it for the description, and let the name "
+    "hint rather than say, or join it to a word that has nothing to do with the goods.",
+    "suggestive": "It hints without saying: a fair place to be. A less expected second word makes it "
+    "stronger.",
+    "arbitrary": "An ordinary word that says nothing about these goods is strong: check how many others in "
+    "your trade use it.",
     "fanciful": "A coined word is the strongest kind: check that people can say and spell it.",
-}  # fmt: skip
+}
 
 
 @dataclass(frozen=True, slots=True)
 class Distinctiveness:
-    """A place on the continuum. `score` in [0, 1], 1 = most distinctive; a screening aid, not a legal finding."""
+    """A place on the continuum. `score` in [0, 1], 1 = most distinctive; a screening aid, not a legal
+    finding."""
 
     category: str
     score: float
@@ -105,7 +108,8 @@ def _judge(
 
 
 def _evidence(word: str, goods: str, translate: Callable[[str], Iterable[str]] | None) -> Evidence:
-    """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as translated."""
+    """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as
+    translated."""
     found = [describe(word, goods), heard_as(word, goods, least=0.9)]
     if is_coined(word):
         found.append(understood(word, goods))
@@ -116,8 +120,8 @@ def _evidence(word: str, goods: str, translate: Callable[[str], Iterable[str]] |
 
 
 def _telling_words(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
-    """The units of a name that carry it: runs that the lexicon holds as one entry (bed and breakfast), compounds
-    divided, small words, company forms and domain endings left out."""
+    """The units of a name that carry it: runs that the lexicon holds as one entry (bed and breakfast),
+    compounds divided, small words, company forms and domain endings left out."""
     units: list[str] = []
     at = 0
     while at < len(words):

@@ -66,15 +66,15 @@ CLASSES = {
 
 _GROUPS = (
     (29, 30, 31, 32, 33, 43), (3, 5, 44), (5, 10, 44), (14, 18, 25, 26), (9, 38, 41, 42), (9, 16, 41),
-    (11, 20, 21, 24, 27), (8, 21), (21, 31, 44), (1, 31, 44), (1, 5, 31), (7, 8, 6), (4, 12, 37, 39), (2, 17, 19, 37),
-    (6, 19, 37), (9, 28, 41), (25, 28), (22, 23, 24), (24, 25), (9, 15, 41), (35, 36), (36, 37), (5, 29, 30), (34, 4),
-    (16, 40), (42, 45), (39, 43), (4, 3), (3, 21), (10, 20), (11, 7, 9),
+    (11, 20, 21, 24, 27), (8, 21), (21, 31, 44), (1, 31, 44), (1, 5, 31), (7, 8, 6), (4, 12, 37, 39),
+    (2, 17, 19, 37), (6, 19, 37), (9, 28, 41), (25, 28), (22, 23, 24), (24, 25), (9, 15, 41), (35, 36),
+    (36, 37), (5, 29, 30), (34, 4), (16, 40), (42, 45), (39, 43), (4, 3), (3, 21), (10, 20), (11, 7, 9),
 )  # fmt: skip
 COORDINATED = frozenset(
     frozenset((a, b)) for group in _GROUPS for a in group for b in group if a != b
 )  # fmt: skip
-"""Pairs of classes whose goods often come from one maker or are sold side by side. From memory of search practice
-at trade mark offices (cross-class searching); a starting point, not a rule of any office."""
+"""Pairs of classes whose goods often come from one maker or are sold side by side. From memory of search
+practice at trade mark offices (cross-class searching); a starting point, not a rule of any office."""
 
 _LEVELS = 4
 _SENSES = 3
@@ -116,7 +116,9 @@ def classes_for(text: str) -> tuple[ClassGuess, ...]:
         for size in range(min(4, len(words) - at), 0, -1):
             phrase = words[at : at + size]
             forms = [(*phrase[:-1], last) for last in dict.fromkeys((phrase[-1], *_singular(phrase[-1])))]
-            term = next((" ".join(form) for form in forms if vote(" ".join(form), float(size), " ".join(form))), None)
+            term = next(
+                (" ".join(form) for form in forms if vote(" ".join(form), float(size), " ".join(form))), None
+            )
             if term is not None:
                 break
         else:
@@ -147,5 +149,7 @@ def _broader(word: str) -> list[tuple[str, str, int]]:
             for sense_id, path in layer
             for up in words.related_ids(sense_id, "@", "@i")
         ]
-        found += [(path, term.lower(), level) for sense_id, path in layer for term in words.entry(sense_id).words]
+        found += [
+            (path, term.lower(), level) for sense_id, path in layer for term in words.entry(sense_id).words
+        ]
     return found

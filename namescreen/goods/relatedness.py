@@ -13,8 +13,9 @@ from .terms import GoodsWord, goods_words
 
 __all__ = ["Relatedness", "relatedness"]
 
-# What shared classes are worth on their own. A class is an administrative drawer: goods are not similar because they
-# share one, nor different because they do not (Directive (EU) 2015/2436, Article 39(7)). Ours, not fitted.
+# What shared classes are worth on their own. A class is an administrative drawer: goods are not similar
+# because they share one, nor different because they do not (Directive (EU) 2015/2436, Article 39(7)). Ours,
+# not fitted.
 SAME_CLASS = 0.5
 COORDINATED_CLASS = 0.3
 RETAIL_OF_GOODS = 0.25
@@ -34,9 +35,8 @@ def relatedness(
 ) -> Relatedness | NotChecked:
     """How related two lists of goods or services are, from their words and Nice classes; symmetric.
 
-    Classes that are not stated are guessed from the words, and count for less. `NotChecked` if one side states
-    nothing, or nothing that is understood.
-    """
+    Classes that are not stated are guessed from the words, and count for less. `NotChecked` if one side
+    states nothing, or nothing that is understood."""
     return _relatedness(goods_a, goods_b, tuple(sorted(set(classes_a))), tuple(sorted(set(classes_b))))
 
 
@@ -67,7 +67,9 @@ def _by_class(
     shared = sorted(set(all_a) & set(all_b))
     if shared:
         numbers = ", ".join(map(str, shared))
-        return SAME_CLASS * trust, (f"{'class' if len(shared) == 1 else 'classes'} {numbers} on both sides{how}",)
+        return SAME_CLASS * trust, (
+            f"{'class' if len(shared) == 1 else 'classes'} {numbers} on both sides{how}",
+        )
     pairs = sorted((a, b) for a in all_a for b in all_b if frozenset((a, b)) in COORDINATED)
     if pairs:
         low, high = sorted(pairs[0])
@@ -77,8 +79,11 @@ def _by_class(
     return 0.0, ()
 
 
-def _by_words(words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]) -> tuple[float, tuple[str, ...]]:
-    """The closest pair of goods words, heads counting fully; how much of the shorter list has a counterpart."""
+def _by_words(
+    words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]
+) -> tuple[float, tuple[str, ...]]:
+    """The closest pair of goods words, heads counting fully; how much of the shorter list has a
+    counterpart."""
     if not words_a or not words_b:
         return 0.0, ()
     if {w.word for w in words_a} == {w.word for w in words_b}:
@@ -87,7 +92,9 @@ def _by_words(words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]) ->
     for one in words_a:
         for other in words_b:
             weight = (1.0 if one.head else 0.6) * (1.0 if other.head else 0.6)
-            best.append((round(weight * _word_closeness(*sorted((one.word, other.word))), 4), one.word, other.word))
+            best.append(
+                (round(weight * _word_closeness(*sorted((one.word, other.word))), 4), one.word, other.word)
+            )
     score, one_word, other_word = max(best, key=lambda found: (found[0], sorted(found[1:])))
     if score < 0.2:
         return 0.0, ()

@@ -1,4 +1,5 @@
-"""The telling words of a goods text: "retail store services featuring herbs" is about herbs, sold in a store."""
+"""The telling words of a goods text: "retail store services featuring herbs" is about herbs, sold in a
+store."""
 
 from __future__ import annotations
 
@@ -11,20 +12,27 @@ from ..names import parse
 
 __all__ = ["GoodsWord", "base_form", "goods_words", "plain_words"]
 
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
 # Words that frame a list of goods and say nothing about them (wording of goods lists at trade mark offices).
-_FRAME = frozenset(
-    "featuring namely including include includes providing provide provides related relating particularly especially "
-    "such etc other others kind nature use used using via field fields form goods product products good service "
-    "services based made containing consisting comprising various same seller selling sold things items item "
-    "articles article type types purposes general".split()
-)
+_FRAME = _words("""
+    featuring namely including include includes providing provide provides related relating particularly
+    especially such etc other others kind nature use used using via field fields form goods product products
+    good service services based made containing consisting comprising various same seller selling sold
+    things items item articles article type types purposes general
+""")
 # Dealing in goods: the goods dealt in matter as much as the dealing (In re Hotels.com, 573 F.3d 1300).
-_DEALING = frozenset(
-    "retail wholesale rental sale sales store shop distribution information provision import export reservation "
-    "website blog directory manufacture manufacturing repair delivery supply facility online".split()
-)
-_ENDS_PHRASE = frozenset("of for with in on to from about by at that which using featuring selling via including "
-                         "namely providing open".split())  # fmt: skip
+_DEALING = _words("""
+    retail wholesale rental sale sales store shop distribution information provision import export
+    reservation website blog directory manufacture manufacturing repair delivery supply facility online
+""")
+_ENDS_PHRASE = _words("""
+    of for with in on to from about by at that which using featuring selling via including namely providing
+    open
+""")
 _POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
 
@@ -60,11 +68,15 @@ def goods_words(text: str) -> tuple[GoodsWord, ...]:
     for part in re.split(r"[,;()/]|\b(?:and|or)\b", text):
         opened = False  # whether this part already has its head
         for phrase in _phrases(plain_words(part)):
-            telling = [w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()]
+            telling = [
+                w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()
+            ]
             for word in telling:
                 found.setdefault(base_form(word), False)
             for joined in _joined(phrase):
-                found[joined] = found.get(joined, False) or (not opened and joined.split()[-1] == base_form(phrase[-1]))
+                found[joined] = found.get(joined, False) or (
+                    not opened and joined.split()[-1] == base_form(phrase[-1])
+                )
             if telling and not opened:
                 found[base_form(telling[-1])] = True
                 opened = not any(w in _DEALING or base_form(w) in _DEALING for w in telling)

@@ -10,7 +10,8 @@ from .description import describe
 __all__ = ["weakness"]
 
 # TMEP 1207.01(b)(viii): descriptive, generic or disclaimed matter counts for less. Ordered, not fitted.
-_BY_KIND = {"function word": 1.0, "company form": 1.0, "domain ending": 1.0, "laudatory": 0.8, "generic head": 0.7,
+_BY_KIND = {"function word": 1.0, "company form": 1.0, "domain ending": 1.0, "laudatory": 0.8,
+            "generic head": 0.7, "people": 0.6,
             "quality": 0.6, "place": 0.5, "number": 0.4, "colour": 0.4}  # fmt: skip
 COMMON = 0.3
 """The most that being a common word takes away by itself."""
@@ -18,7 +19,8 @@ COMMON = 0.3
 
 @lru_cache(maxsize=1 << 17)
 def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
-    """How little `word` (folded) says about who makes these goods, in [0, 1]: 1 = nothing, 0 = rare or invented.
+    """How little `word` (folded) says about who makes these goods, in [0, 1]: 1 = nothing, 0 = rare or
+    invented.
 
     `goods_words` are the goods in words; with none, only the kind of word and how common it is count.
     """
@@ -27,4 +29,5 @@ def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
     common = COMMON * min(max((zipf(word) - 3) / 3, 0.0), 1.0)
     if base == 1.0 or not goods:
         return round(max(base, common), 4)
-    return round(max(base, common, describe(word, goods).weight), 4)
+    evidence = describe(word, goods)
+    return round(max(base, common, evidence.weight if evidence.why else 0.0), 4)

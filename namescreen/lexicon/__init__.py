@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .association import associated, association
 from .frequency import frequency_languages, zipf
-from .kind import KINDS, kinds, name_rank
+from .kind import KINDS, kinds, name_rank, words_of_kind
 from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
 __all__ = [
@@ -19,5 +19,6 @@ __all__ = [
     "kinds",
     "lexicon",
     "name_rank",
+    "words_of_kind",
     "zipf",
 ]

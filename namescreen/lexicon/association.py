@@ -1,8 +1,7 @@
 """Words that belong together in people's minds without being alike: denim and jeans, clay and kiln.
 
-Drawn by wordlists/draw/associations.py from which words WordNet's definitions mention. Word association of this kind
-is symmetric; it says nothing about how the two are related.
-"""
+Drawn by wordlists/draw/associations.py from which words WordNet's definitions mention. Word association of
+this kind is symmetric; it says nothing about how the two are related."""
 
 from __future__ import annotations
 
@@ -15,13 +14,14 @@ from .wordnet import lexicon
 __all__ = ["associated", "association"]
 
 FULL = 50.0
-"""A strength in the table at which two words count as fully associated: the strongest partner of a common noun has
-between 40 and 60 (measured over the table: the 90th hundredth of the strongest partners is 53)."""
+"""A strength in the table at which two words count as fully associated: the strongest partner of a common
+noun has between 40 and 60 (measured over the table: the 90th hundredth of the strongest partners is 53)."""
 
 
 @lru_cache(maxsize=1 << 14)
 def associated(word: str) -> dict[str, float]:
-    """The words associated with `word` or its base form, in [0, 1], 1 = as strongly as any; the strongest first.
+    """The words associated with `word` or its base form, in [0, 1], 1 = as strongly as any; the strongest
+    first.
 
     Empty for a word that no definition mentions. Do not change the result.
     """

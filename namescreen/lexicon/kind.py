@@ -1,4 +1,5 @@
-"""Kinds of word that trade mark practice treats apart: laudatory words, places, surnames, company forms ..."""
+"""Kinds of word that trade mark practice treats apart: laudatory words, places, surnames, company forms
+..."""
 
 from __future__ import annotations
 
@@ -6,31 +7,37 @@ from functools import lru_cache
 
 from ..tables import open_table
 
-__all__ = ["KINDS", "kinds", "name_rank"]
+__all__ = ["KINDS", "kinds", "name_rank", "words_of_kind"]
 
 KINDS = (
-    "laudatory", "quality", "function word", "company form", "domain ending", "place", "surname", "given name",
-    "number", "colour", "generic head", "people",
+    "laudatory", "quality", "function word", "company form", "domain ending", "place", "surname",
+    "given name", "number", "colour", "generic head", "people",
 )  # fmt: skip
-"""Every kind there is. laudatory: praise (best, super; TMEP 1209.03(k)); quality: a grade, size or property any
-goods may have (mini, light); generic head: names the kind of business (shop, house, club); people: for whom
-goods are (men, kids)."""
+"""Every kind there is. laudatory: praise (best, super; TMEP 1209.03(k)); quality: a grade, size or property
+any goods may have (mini, light); generic head: names the kind of business (shop, house, club); people: for
+whom goods are (men, kids)."""
 
 
 @lru_cache(maxsize=1 << 16)
 def kinds(word: str) -> frozenset[str]:
     """The kinds, of `KINDS`, to which the folded `word` belongs; empty for most words.
 
-    Drawn from WordNet 3.0 and the US Census of 1990 (surnames and given names), and for the small closed kinds
-    from lists of our own (wordlists/curated/).
-    """
+    Drawn from WordNet 3.0 and the US Census of 1990 (surnames and given names), and for the small closed
+    kinds from lists of our own (wordlists/curated/)."""
     value = open_table("word_kinds.tsv").get(word)
     return frozenset(entry.partition(":")[0] for entry in value.split(",")) if value else frozenset()
 
 
+@lru_cache(maxsize=32)
+def words_of_kind(kind: str) -> tuple[str, ...]:
+    """The words of one of the small closed kinds, sorted; empty for places and names, which are many."""
+    return tuple((open_table("word_kinds.tsv").get(f"*{kind}") or "").split())
+
+
 @lru_cache(maxsize=1 << 14)
 def name_rank(word: str, kind: str = "surname") -> int | None:
-    """The rank of `word` among US surnames or given names (1 = the most frequent, 1990), None if not listed."""
+    """The rank of `word` among US surnames or given names (1 = the most frequent, 1990), None if not
+    listed."""
     for entry in (open_table("word_kinds.tsv").get(word) or "").split(","):
         name, _, rank = entry.partition(":")
         if name == kind and rank:

@@ -1,8 +1,7 @@
 """Base forms of English words, by WordNet's rules of detachment.
 
-The rules and their order are those of morphy(7WN), WordNet 3.0: first the exception lists, then suffixes taken
-off and replaced until a known word is found.
-"""
+The rules and their order are those of morphy(7WN), WordNet 3.0: first the exception lists, then suffixes
+taken off and replaced until a known word is found."""
 
 from __future__ import annotations
 
@@ -13,7 +12,8 @@ __all__ = ["DETACHMENTS", "base_forms"]
 DETACHMENTS: dict[str, tuple[tuple[str, str], ...]] = {
     "n": (("s", ""), ("ses", "s"), ("ves", "f"), ("xes", "x"), ("zes", "z"), ("ches", "ch"), ("shes", "sh"),
           ("men", "man"), ("ies", "y")),
-    "v": (("s", ""), ("ies", "y"), ("es", "e"), ("es", ""), ("ed", "e"), ("ed", ""), ("ing", "e"), ("ing", "")),
+    "v": (("s", ""), ("ies", "y"), ("es", "e"), ("es", ""), ("ed", "e"), ("ed", ""), ("ing", "e"),
+          ("ing", "")),
     "a": (("er", ""), ("est", ""), ("er", "e"), ("est", "e")),
     "r": (),
 }  # fmt: skip
@@ -31,7 +31,9 @@ def base_forms(
     for pos, rules in DETACHMENTS.items():
         tried = [word, *exceptions(word, pos)]
         if len(tried) == 1:  # an irregular form is not taken apart as well
-            tried += [word[: -len(old)] + new for old, new in rules if word.endswith(old) and len(word) > len(old)]
+            tried += [
+                word[: -len(old)] + new for old, new in rules if word.endswith(old) and len(word) > len(old)
+            ]
         forms = tuple(dict.fromkeys(form for form in tried if form and has(form, pos)))
         if forms:
             found[pos] = forms

@@ -1,11 +1,10 @@
 """Closeness of two words in meaning, from the relations between their senses.
 
-Every kind of relation has a weight in [0, 1]; where two words are related in several ways the strongest counts.
-Up and down the hierarchy the weight follows Lin's measure (Lin 1998) on intrinsic information content (Seco,
-Veale and Hayes 2004: a sense says the less, the more senses lie below it), less a tenth for every step after
-the first. Everything is symmetric by construction. The weights are an ordering made plain (same, synonym, derived,
-similar, broader, sister, part, opposite), not fitted to data.
-"""
+Every kind of relation has a weight in [0, 1]; where two words are related in several ways the strongest
+counts. Up and down the hierarchy the weight follows Lin's measure (Lin 1998) on intrinsic information
+content (Seco, Veale and Hayes 2004: a sense says the less, the more senses lie below it), less a tenth for
+every step after the first. Everything is symmetric by construction. The weights are an ordering made plain
+(same, synonym, derived, similar, broader, sister, part, opposite), not fitted to data."""
 
 from __future__ import annotations
 
@@ -27,8 +26,8 @@ STEP = 0.9
 FLOOR = 0.4
 """Words below this closeness are not neighbours; path-based closeness between others never exceeds it."""
 BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "=": 0.55, "^": 0.55,
-             "%p": 0.5, "#p": 0.5, "%m": 0.5, "#m": 0.5, "%s": 0.5, "#s": 0.5, "+": 0.65, "\\": 0.65, "<\\": 0.65,
-             ";c": 0.45, "-c": 0.45}  # fmt: skip
+             "%p": 0.5, "#p": 0.5, "%m": 0.5, "#m": 0.5, "%s": 0.5, "#s": 0.5,
+             "+": 0.65, "\\": 0.65, "<\\": 0.65, ";c": 0.45, "-c": 0.45}  # fmt: skip
 LEXICAL = 0.8  # derived or pertaining, where the relation joins these two very words
 SENSE_TOTALS = {"n": 82_115, "v": 13_767}  # WordNet 3.0, wnstats(7WN)
 MOST_SENSES = 6
@@ -51,9 +50,8 @@ class Nearness:
     def _find_closeness(self, word_a: str, word_b: str) -> float | None:
         """How close two words are in meaning, in [0, 1], 1 for one word and its inflections; symmetric.
 
-        About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.5 parts, below
-        0.4 distant or opposite. None if either word is unknown.
-        """
+        About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.5
+        parts, below 0.4 distant or opposite. None if either word is unknown."""
         forms_a, forms_b = self._forms(word_a), self._forms(word_b)
         if not forms_a or not forms_b:
             return None
@@ -67,10 +65,11 @@ class Nearness:
         return best
 
     def _all_neighbours(self, word: str) -> dict[str, float]:
-        """Every lexicon word related to `word` with its closeness, at least `FLOOR` (opposites: 0.35), itself 1.0.
+        """Every lexicon word related to `word` with its closeness, at least `FLOOR` (opposites: 0.35),
+        itself 1.0.
 
-        Consistent with `closeness`; the words are base forms. Empty for an unknown word. Do not change the result.
-        """
+        Consistent with `closeness`; the words are base forms. Empty for an unknown word. Do not change the
+        result."""
         forms = self._forms(word)
         if len(forms) == 1:
             return self._near(forms[0])
@@ -117,7 +116,8 @@ class Nearness:
         return {word: score for word, score in found.items() if score >= FLOOR or word in opposite}
 
     def _kin(self, sense_id: str) -> set[str]:
-        """Senses up to three steps away through one common ancestor that says enough, two steps straight down."""
+        """Senses up to three steps away through one common ancestor that says enough, two steps straight
+        down."""
         found: set[str] = set()
         for ancestor, up in self._above(sense_id).items():
             if up > 2 or self._information(ancestor) * HIERARCHY < FLOOR * 0.9:
@@ -131,9 +131,13 @@ class Nearness:
         return found - {sense_id}
 
     def _hierarchical(self, sense_a: str, sense_b: str) -> float:
-        """Lin's measure through the most telling common ancestor, less a tenth for each step after the first."""
+        """Lin's measure through the most telling common ancestor, less a tenth for each step after the
+        first."""
         above_a, above_b = self._above(sense_a), self._above(sense_b)
-        common = [(self._information(one), -(above_a[one] + above_b[one])) for one in above_a.keys() & above_b.keys()]
+        common = [
+            (self._information(one), -(above_a[one] + above_b[one]))
+            for one in above_a.keys() & above_b.keys()
+        ]
         if not common:
             return 0.0
         shared, steps = max(common)
@@ -164,7 +168,9 @@ class Nearness:
         found = {sense_id: 0}
         layer = [sense_id]
         while layer:
-            layer = [up for one in layer for up in self._lexicon.related_ids(one, "@", "@i") if up not in found]
+            layer = [
+                up for one in layer for up in self._lexicon.related_ids(one, "@", "@i") if up not in found
+            ]
             step = max(found.values()) + 1
             for one in layer:
                 found.setdefault(one, step)

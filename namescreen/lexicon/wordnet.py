@@ -1,8 +1,7 @@
 """WordNet 3.0 without glosses: words, senses and the relations between them.
 
-Drawn by wordlists/draw/wordnet.py, which describes the three tables. Words are given and returned in lower case
-with spaces, except in `Sense.words`, which keeps capitals (Paris); any case is accepted.
-"""
+Drawn by wordlists/draw/wordnet.py, which describes the three tables. Words are given and returned in lower
+case with spaces, except in `Sense.words`, which keeps capitals (Paris); any case is accepted."""
 
 from __future__ import annotations
 
@@ -18,33 +17,36 @@ from .nearness import Nearness
 __all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Related", "Relation", "Sense", "lexicon"]
 
 # Lexicographer file names in the order of their numbers: lexnames(5WN).
-DOMAINS = (
-    "adj.all adj.pert adv.all noun.Tops noun.act noun.animal noun.artifact noun.attribute noun.body "
-    "noun.cognition noun.communication noun.event noun.feeling noun.food noun.group noun.location noun.motive "
-    "noun.object noun.person noun.phenomenon noun.plant noun.possession noun.process noun.quantity noun.relation "
-    "noun.shape noun.state noun.substance noun.time verb.body verb.change verb.cognition verb.communication "
-    "verb.competition verb.consumption verb.contact verb.creation verb.emotion verb.motion verb.perception "
-    "verb.possession verb.social verb.stative verb.weather adj.ppl"
-).split()
+_DOMAINS = """
+    adj.all adj.pert adv.all noun.Tops noun.act noun.animal noun.artifact noun.attribute noun.body
+    noun.cognition noun.communication noun.event noun.feeling noun.food noun.group noun.location noun.motive
+    noun.object noun.person noun.phenomenon noun.plant noun.possession noun.process noun.quantity
+    noun.relation  noun.shape noun.state noun.substance noun.time verb.body verb.change verb.cognition
+    verb.communication  verb.competition verb.consumption verb.contact verb.creation verb.emotion
+    verb.motion verb.perception  verb.possession verb.social verb.stative verb.weather adj.ppl
+"""
+DOMAINS = tuple(_DOMAINS.split())
 RELATION_KINDS = {
     "@": "broader", "@i": "instance of", "~": "narrower", "~i": "instance",
     "#m": "member of", "#s": "substance of", "#p": "part of", "%m": "member", "%s": "substance", "%p": "part",
     "!": "opposite", "&": "similar", "+": "derived", "\\": "pertains to", "<\\": "pertained to by",
-    "*": "entails", "<*": "entailed by", ">": "causes", "<>": "caused by", "=": "attribute", "^": "also",
-    "$": "group", ";c": "topic", "-c": "in topic", ";r": "region", "-r": "in region", ";u": "usage",
-    "-u": "in usage",
+    "*": "entails", "<*": "entailed by", ">": "causes", "<>": "caused by",
+    "=": "attribute", "^": "also", "$": "group", ";c": "topic", "-c": "in topic", ";r": "region",
+    "-r": "in region", ";u": "usage", "-u": "in usage",
 }  # fmt: skip
-"""Pointer symbols of wndb(5WN) and what they are called here; read as: the sense has the related one as its ..."""
+"""Pointer symbols of wndb(5WN) and what they are called here; read as: the sense has the related one as its
+..."""
 
-WIDENING = ("derived", "similar", "narrower", "broader", "part", "part of", "substance", "member", "attribute",
-            "pertains to", "entails", "causes", "also", "in topic", "topic")  # fmt: skip
-"""Relations that `Lexicon.widen` follows unless told otherwise, the closest first (common practice, no source)."""
+WIDENING = ("derived", "similar", "narrower", "broader", "part", "part of", "substance", "member",
+            "attribute", "pertains to", "entails", "causes", "also", "in topic", "topic")  # fmt: skip
+"""Relations that `Lexicon.widen` follows unless told otherwise, the closest first (our own order)."""
 _POINTER = re.compile(r"(\D+?)([nvar]\d+)(?:\.(\d+)\.(\d+))?\Z")
 
 
 @dataclass(frozen=True, slots=True)
 class Sense:
-    """One meaning. `pos` is n, v, a or r; `count` its occurrences in WordNet's tagged texts (for the word asked)."""
+    """One meaning. `pos` is n, v, a or r; `count` its occurrences in WordNet's tagged texts (for the word
+    asked)."""
 
     id: str
     words: tuple[str, ...]
@@ -68,7 +70,8 @@ class Relation:
 
 @dataclass(frozen=True, slots=True)
 class Related:
-    """A word found by widening: the words passed on the way, from the first to this one, and the last step taken."""
+    """A word found by widening: the words passed on the way, from the first to this one, and the last step
+    taken."""
 
     word: str
     path: tuple[str, ...]
@@ -123,7 +126,9 @@ class Lexicon:
         return base_forms(
             word,
             lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
-            lambda form, pos: tuple(e[2:] for e in irregular if e.startswith(f"{pos}:")) if form == word else (),
+            lambda form, pos: (
+                tuple(e[2:] for e in irregular if e.startswith(f"{pos}:")) if form == word else ()
+            ),
         )
 
     def senses(self, word: str, pos: str | None = None) -> tuple[Sense, ...]:
@@ -163,11 +168,14 @@ class Lexicon:
         found = []
         for sense_id, _ in self._row(lemma)[0]:
             entry = self.entry(sense_id)
-            found += [(sense_id, s) for w, s in zip(entry.words, entry.strengths, strict=True) if w.lower() == lemma][:1]
+            found += [
+                (sense_id, s) for w, s in zip(entry.words, entry.strengths, strict=True) if w.lower() == lemma
+            ][:1]
         return found
 
     def inflections(self, lemma: str) -> tuple[str, ...]:
-        """Other words of the lexicon that are inflected forms of `lemma`, or of which it is one (glass, glasses)."""
+        """Other words of the lexicon that are inflected forms of `lemma`, or of which it is one (glass,
+        glasses)."""
         return self._row(lemma)[1]
 
     def widen(
@@ -178,7 +186,8 @@ class Lexicon:
         distance: int = 2,
         limit: int = 200,
     ) -> list[Related]:
-        """Words reached from these words or senses in at most `distance` steps, nearest first, none of them twice.
+        """Words reached from these words or senses in at most `distance` steps, nearest first, none of them
+        twice.
 
         A step leads to the other words of a sense ("synonym") or along one of `kinds` (names as in
         `RELATION_KINDS`; `WIDENING` if None). Words of the start are not returned. The order is fixed: by
@@ -201,14 +210,18 @@ class Lexicon:
                 seen_senses.add(sense.id)
                 steps = [(-1, "synonym", sense.id, "")]
                 steps += [
-                    (order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense) if r.kind in order
+                    (order[r.kind], r.kind, r.sense_id, r.other)
+                    for r in self.relations(sense)
+                    if r.kind in order
                 ]
                 for rank, kind, other_id, only in steps:
                     entry = self.entry(other_id)
                     for other, strength in zip(entry.words, entry.strengths, strict=True):
                         if other.lower() == word.lower() or (only and other != only):
                             continue
-                        related = Related(other.lower(), (*path, other.lower()), step, kind, self.sense(other_id))
+                        related = Related(
+                            other.lower(), (*path, other.lower()), step, kind, self.sense(other_id)
+                        )
                         reached.append(((rank, -strength, other.lower()), related))
                         next_layer.append((other, related.path, related.sense))
             for _, related in sorted(reached, key=lambda pair: pair[0]):
@@ -227,7 +240,9 @@ class Lexicon:
         if value is None:
             return (), ()
         senses, *inflected = value.split("=")
-        return tuple((i, int(count)) for i, _, count in (s.partition(":") for s in senses.split())), tuple(inflected)
+        return tuple((i, int(count)) for i, _, count in (s.partition(":") for s in senses.split())), tuple(
+            inflected
+        )
 
     def _read_entry(self, sense_id: str) -> Entry:
         value = self._senses.get(sense_id)
@@ -241,33 +256,51 @@ class Lexicon:
             parsed.append((match[1], match[2], int(match[3] or 0), int(match[4] or 0)))
         shown = words.split(",")
         return Entry(
-            int(domain), int(below), tuple(w[:-1] for w in shown), tuple(int(w[-1]) for w in shown), tuple(parsed)
+            int(domain),
+            int(below),
+            tuple(w[:-1] for w in shown),
+            tuple(int(w[-1]) for w in shown),
+            tuple(parsed),
         )
 
     def _read_senses(self, lemma: str) -> tuple[Sense, ...]:
         plain = []
         for sense_id, count in self._row(lemma)[0]:
             entry = self.entry(sense_id)
-            plain.append(Sense(sense_id, entry.words, sense_id[0], DOMAINS[entry.domain], count, lemma, entry.below))
+            plain.append(
+                Sense(sense_id, entry.words, sense_id[0], DOMAINS[entry.domain], count, lemma, entry.below)
+            )
         tags = _tell_apart([self._tags(lemma, sense) for sense in plain])
         return tuple(
-            replace(sense, label=f"{lemma} ({tag})" if tag else lemma) for sense, tag in zip(plain, tags, strict=True)
+            replace(sense, label=f"{lemma} ({tag})" if tag else lemma)
+            for sense, tag in zip(plain, tags, strict=True)
         )
 
     def _tags(self, lemma: str, sense: Sense) -> list[str]:
         """Ways to tell this sense of a word from the others, the plainest first."""
         broader = [self.entry(i).words[0] for i in self.related_ids(sense.id, "@", "@i")]
         others = [word for word in sense.words if word.lower() != lemma]
-        nearby = [self.entry(i).words[0] for i in self.related_ids(sense.id, "&", "\\", "=", "~", "~i", "%p", "+")]
+        nearby = [
+            self.entry(i).words[0] for i in self.related_ids(sense.id, "&", "\\", "=", "~", "~i", "%p", "+")
+        ]
         nearby = [word for word in nearby if word.lower() != lemma]
-        own = broader[:1] if sense.pos == "n" else ["to " + ", ".join(others[:2])] if others and sense.pos == "v" else []
+        own = (
+            broader[:1]
+            if sense.pos == "n"
+            else ["to " + ", ".join(others[:2])]
+            if others and sense.pos == "v"
+            else []
+        )
         tags = own or others[:1] or broader[:1] or nearby[:1]
-        tags += [", ".join(pair) for pair in (others[:2], (broader + others)[:3], (broader + nearby)[:3]) if pair]
+        tags += [
+            ", ".join(pair) for pair in (others[:2], (broader + others)[:3], (broader + nearby)[:3]) if pair
+        ]
         return [*tags, sense.domain.partition(".")[2]]
 
 
 def _tell_apart(choices: list[list[str]]) -> list[str]:
-    """For each sense the first tag that no other sense would take; its number is added where none is its own."""
+    """For each sense the first tag that no other sense would take; its number is added where none is its
+    own."""
     if len(choices) == 1:
         return [choices[0][0]]
     taken: set[str] = set()

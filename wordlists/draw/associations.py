@@ -2,12 +2,12 @@
 
     NLTK_DATA=FOLDER python wordlists/draw/associations.py [--to FOLDER]
 
-No definition is kept. A word and a word that its definition or example mentions are associated, both ways: denim
-with jeans, foot with heel. Each mention counts by how leading the sense is for the word; the association is the
-positive pointwise mutual information of the two (Church and Hanks 1990), damped for rare events as in
-Pantel and Lin 2002, and of a word's associations the strongest stay. A row: word -> WORD:STRENGTH ..., strongest
-first, strengths 1 to 99. Run after wordnet.py, frequencies.py and word_kinds.py.
-"""
+No definition is kept. A word and a word that its definition or example mentions are associated, both ways:
+denim with jeans, foot with heel. Each mention counts by how leading the sense is for the word; the
+association is the positive pointwise mutual information of the two (Church and Hanks 1990), damped for rare
+events as in Pantel and Lin 2002, and of a word's associations the strongest stay. A row: word ->
+WORD:STRENGTH ..., strongest first, strengths 1 to 99. Run after wordnet.py, frequencies.py and
+word_kinds.py."""
 
 from __future__ import annotations
 
@@ -83,12 +83,15 @@ def main() -> None:
     write_whole(to / "associations.tsv", contents)
     print(f"associations.tsv: {len(contents):,} bytes")
     record_source(
-        to, "associations.tsv", contents,
-        source="WordNet 3.0, Princeton University (read through NLTK's wordnet corpus): words that definitions and "
-               "examples mention, counted; no text of either is kept",
-        version="3.0", licence="WordNet 3.0 licence, licences/wordnet.txt",
-        build="NLTK_DATA=FOLDER python wordlists/draw/associations.py (after wordnet.py, frequencies.py, word_kinds.py)",
-    )  # fmt: skip
+        to,
+        "associations.tsv",
+        contents,
+        source="WordNet 3.0, Princeton University (read through NLTK): words that definitions and "
+        "examples mention, counted; no text of either is kept",
+        version="3.0",
+        licence="WordNet 3.0 licence, licences/wordnet.txt",
+        build="NLTK_DATA=FOLDER python wordlists/draw/associations.py",
+    )
 
 
 if __name__ == "__main__":

@@ -2,11 +2,10 @@
 
     python wordlists/draw/frequencies.py [--to FOLDER] [LANGUAGE ...]
 
-Each row is a folded word (letters only) and its frequency on the Zipf scale: log10 of occurrences in a thousand
-million words, two decimals. wordfreq's lists end
-at 1.0 (large) or 3.0 (small). Tokens that fold to one word are added together. The lists are read as they are,
-so no tokenizer is needed for Japanese, Chinese or Korean.
-"""
+Each row is a folded word (letters only) and its frequency on the Zipf scale: log10 of occurrences in a
+thousand million words, two decimals. wordfreq's lists end at 1.0 (large) or 3.0 (small). Tokens that fold
+to one word are added together. The lists are read as they are, so no tokenizer is needed for Japanese,
+Chinese or Korean."""
 
 from __future__ import annotations
 
@@ -24,7 +23,8 @@ from namescreen.tables import table_bytes, write_whole
 
 ROWS = {"en": 120_000}
 OTHERS = 30_000
-LANGUAGES = ("en de fr es it pt nl sv da nb fi pl cs tr hu ro el ru uk ar he hi id ja zh ko").split()
+_ALL = "en de fr es it pt nl sv da nb fi pl cs tr hu ro el ru uk ar he hi id ja zh ko"
+LANGUAGES = _ALL.split()
 
 
 def draw(language: str, rows: int) -> bytes:
@@ -42,6 +42,7 @@ def draw(language: str, rows: int) -> bytes:
 
 
 def main() -> None:
+    """Write a table and its source record for each language asked for."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
     parser.add_argument("languages", nargs="*", default=LANGUAGES)
@@ -53,11 +54,12 @@ def main() -> None:
             continue
         contents = draw(language, ROWS.get(language, OTHERS))
         write_whole(arguments.to / "frequency" / f"{language}.tsv", contents)
-        print(f"{language}: {len(contents.splitlines()) - 1:,} words, {len(contents):,} bytes")
+        rows = len(contents.splitlines()) - 1
+        print(f"{language}: {rows:,} words, {len(contents):,} bytes")
         record_source(
             arguments.to, f"frequency/{language}.tsv", contents,
-            source="wordfreq (Robyn Speer), which draws on Wikipedia, OPUS subtitles, newspapers, Google Books "
-                   "Ngrams 2012, OSCAR, Twitter and Reddit as its NOTICE says; PyPI package wordfreq",
+            source="wordfreq (Robyn Speer), which draws on Wikipedia, OPUS subtitles, newspapers, Google "
+                   "Books Ngrams 2012, OSCAR, Twitter and Reddit as its NOTICE says; PyPI package wordfreq",
             version="3.1.1", licence="CC BY-SA 4.0 (data), Apache 2.0 (code); licences/wordfreq.txt",
             build=f"python wordlists/draw/frequencies.py {language}",
         )  # fmt: skip

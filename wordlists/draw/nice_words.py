@@ -1,6 +1,6 @@
 """Turn wordlists/curated/nice_words.txt into the table wordlists/nice_words.tsv: goods term -> Nice classes.
 
-    python wordlists/draw/nice_words.py [--to FOLDER]
+python wordlists/draw/nice_words.py [--to FOLDER]
 """
 
 from __future__ import annotations
@@ -37,11 +37,14 @@ def main() -> None:
     write_whole(to / "nice_words.tsv", contents)
     print(f"nice_words.tsv: {len(contents):,} bytes")
     record_source(
-        to, "nice_words.tsv", contents,
-        source="written by us from memory of the Nice Classification (WIPO); to be checked against the official list",
-        version="own list of 2026-11-25, after the 12th edition", licence="MIT, as the rest of this project",
+        to,
+        "nice_words.tsv",
+        contents,
+        source="written by us from memory of the Nice Classification (WIPO), to be checked against it",
+        version="own list of 2026-11-25, after the 12th edition",
+        licence="MIT, as the rest of this project",
         build="python wordlists/draw/nice_words.py",
-    )  # fmt: skip
+    )
 
 
 if __name__ == "__main__":

@@ -1,4 +1,5 @@
-"""What every draw script writes beside its table: where it comes from, under which licence, and how it is built."""
+"""What every draw script writes beside its table: where it comes from, under which licence, and how it is
+built."""
 
 from __future__ import annotations
 

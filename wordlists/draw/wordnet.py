@@ -2,14 +2,16 @@ r"""Draw WordNet 3.0, read through NLTK, into wordlists/wordnet-{words,senses,ex
 
     NLTK_DATA=FOLDER python wordlists/draw/wordnet.py [--to FOLDER]
 
-wordnet-words.tsv       word -> senses, most frequent first, as ID:COUNT (tag count, cntlist(5WN)), then other
-                        lexicon words of which it is an inflected form, or which are inflected forms of it, as =WORD
-wordnet-senses.tsv      ID -> lexicographer file number | narrower senses below it, all levels | words | relations.
-                        ID is the part of speech (n v a r) and the offset in WordNet's data file. Each word ends in
-                        a digit from 1 to 9: how far this is the word's leading sense (9 = it is the leading one).
-                        A relation is a pointer symbol of wndb(5WN) and an ID; one between two words, not two
-                        senses, ends in .N.M, their places in the two lists of words. Added to wndb(5WN): the inverses
-                        of entailment, cause and pertainym, <* <> <\.
+wordnet-words.tsv       word -> senses, most frequent first, as ID:COUNT (tag count, cntlist(5WN)), then
+                        other lexicon words of which it is an inflected form, or which are inflected forms
+                        of it, as =WORD
+wordnet-senses.tsv      ID -> lexicographer file number | narrower senses below it, all levels | words |
+                        relations. ID is the part of speech (n v a r) and the offset in WordNet's data file.
+                        Each word ends in a digit from 1 to 9: how far this is the word's leading sense (9 =
+                        it is the leading one). A relation is a pointer symbol of wndb(5WN) and an ID; one
+                        between two words, not two senses, ends in .N.M, their places in the two lists of
+                        words. Added to wndb(5WN): the inverses of entailment, cause and pertainym, <* <>
+                        <\.
 wordnet-exceptions.tsv  irregular form -> base forms, as POS:WORD
 """
 
@@ -30,11 +32,13 @@ SENSE_POINTERS = {
     "@": "hypernyms", "@i": "instance_hypernyms", "~": "hyponyms", "~i": "instance_hyponyms",
     "#m": "member_holonyms", "#s": "substance_holonyms", "#p": "part_holonyms",
     "%m": "member_meronyms", "%s": "substance_meronyms", "%p": "part_meronyms",
-    "=": "attributes", "*": "entailments", ">": "causes", "^": "also_sees", "$": "verb_groups", "&": "similar_tos",
+    "=": "attributes", "*": "entailments", ">": "causes", "^": "also_sees",
+    "$": "verb_groups", "&": "similar_tos",
     ";c": "topic_domains", ";r": "region_domains", ";u": "usage_domains",
 }  # fmt: skip
 WORD_POINTERS = {"!": "antonyms", "+": "derivationally_related_forms", "\\": "pertainyms"}
-# Every relation is stored at both ends, so that closeness can be symmetric; WordNet itself gives some at one end.
+# Every relation is stored at both ends, so that closeness can be symmetric; WordNet itself gives some at
+# one end.
 INVERSE = {"@": "~", "@i": "~i", "#m": "%m", "#s": "%s", "#p": "%p", ";c": "-c", ";r": "-r", ";u": "-u",
            "*": "<*", ">": "<>", "\\": "<\\"}  # fmt: skip
 INVERSE |= {there: here for here, there in INVERSE.items()} | {symbol: symbol for symbol in "=^$&!+"}
@@ -42,14 +46,17 @@ POS_ORDER = "nvar"
 
 
 def pos_of(synset: Any) -> str:
+    """n, v, a or r: a satellite adjective is an adjective."""
     return str(synset.pos()).replace("s", "a")
 
 
 def id_of(synset: Any) -> str:
+    """Part of speech and offset in the data file."""
     return f"{pos_of(synset)}{synset.offset()}"
 
 
 def plain(word: str) -> str:
+    """With spaces, as people write it."""
     return word.replace("_", " ")
 
 
@@ -64,6 +71,7 @@ def leading(weights: dict[str, float]) -> dict[str, int]:
 
 
 def draw() -> dict[str, bytes]:
+    """The three tables by file name."""
     synsets = sorted(wn.all_synsets(), key=lambda s: (POS_ORDER.index(pos_of(s)), s.offset()))
     lexnames = lexicographer_files()
     counts: dict[str, dict[str, int]] = defaultdict(dict)
@@ -138,26 +146,36 @@ def draw() -> dict[str, bytes]:
     senses = {}
     for synset in synsets:
         sense = id_of(synset)
-        shown = [f"{plain(one.name())}{strength[plain(one.name()).lower(), sense]}" for one in synset.lemmas()]
+        shown = [
+            f"{plain(one.name())}{strength[plain(one.name()).lower(), sense]}" for one in synset.lemmas()
+        ]
         assert not any({",", "|"} & set(word) for word in shown)
         senses[sense] = "|".join(
-            (str(lexnames[synset.lexname()]), str(below(sense)), ",".join(shown), " ".join(sorted(related[sense])))
+            (
+                str(lexnames[synset.lexname()]),
+                str(below(sense)),
+                ",".join(shown),
+                " ".join(sorted(related[sense])),
+            )
         )
     return {
         "wordnet-words.tsv": table_bytes("wordnet-words", words.items()),
         "wordnet-senses.tsv": table_bytes("wordnet-senses", senses.items()),
         "wordnet-exceptions.tsv": table_bytes(
-            "wordnet-exceptions", ((form, " ".join(sorted(bases)).replace(" ", ",")) for form, bases in exceptions.items())
+            "wordnet-exceptions",
+            ((form, " ".join(sorted(bases)).replace(" ", ",")) for form, bases in exceptions.items()),
         ),
     }
 
 
 def lexicographer_files() -> dict[str, int]:
+    """Names of the lexicographer files and their numbers, lexnames(5WN)."""
     with wn.open("lexnames") as file:
         return {name: int(number) for number, name, _ in (line.split("\t") for line in file)}
 
 
 def main() -> None:
+    """Write the tables and their source records."""
     here = Path(__file__).resolve().parent.parent
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--to", type=Path, default=here, help="folder to write the tables to")
