@@ -1,7 +1,8 @@
-"""How a name reads in other languages: unlucky words it is, holds, or sounds like; how readily it is said there.
+"""How a name reads in other languages: unlucky words it is, holds, or sounds like; how readily it is said
+there.
 
-The function `readings` shares this module's name in the package's public API. The module is therefore callable
-itself, so that ``namescreen.readings("KONA")`` works whichever of the two ``import`` has left there.
+The function `readings` shares this module's name in the package's public API. The module is therefore
+callable itself, so that ``namescreen.readings("KONA")`` works whichever of the two ``import`` has left there.
 """
 
 from __future__ import annotations

@@ -1,9 +1,9 @@
 """Dictionaries in the format of dictd, the DICT servers of RFC 2229: an .index beside a .dict or .dict.dz.
 
-The index has one line an entry: headword, offset and length of its text, numbers in base 64 with the digits of
-RFC 2045 (A is 0, / is 63) and the highest digit first, as dictd's dictfmt(1) describes. A .dict.dz is a gzip file
-whose extra field ``RA`` lists the sizes of chunks that can be decompressed on their own (dictzip(1)); a plain gzip
-file is read too.
+The index has one line an entry: headword, offset and length of its text, numbers in base 64 with the digits
+of RFC 2045 (A is 0, / is 63) and the highest digit first, as dictd's dictfmt(1) describes. A .dict.dz is a
+gzip file whose extra field ``RA`` lists the sizes of chunks that can be decompressed on their own
+(dictzip(1)); a plain gzip file is read too.
 """
 
 from __future__ import annotations
@@ -125,7 +125,9 @@ class _Body:
         try:
             parts = b"".join(
                 zlib.decompressobj(-zlib.MAX_WBITS).decompress(self._data[start:end])
-                for start, end in zip(self._chunks[first : last + 1], self._chunks[first + 1 : last + 2], strict=False)
+                for start, end in zip(
+                    self._chunks[first : last + 1], self._chunks[first + 1 : last + 2], strict=False
+                )
             )
         except zlib.error as error:
             raise InputError(Problem(f"is damaged ({error})", "Fetch it again", str(self._path))) from error
@@ -154,14 +156,17 @@ class _Body:
                 self._data = gzip.decompress(self._data)
                 return
         except (struct.error, ValueError, OSError, EOFError, zlib.error) as error:
-            raise InputError(Problem(f"is not a gzip file ({error})", "Fetch it again", str(self._path))) from error
+            raise InputError(
+                Problem(f"is not a gzip file ({error})", "Fetch it again", str(self._path))
+            ) from error
         self._chunks = [at]
         for size in sizes:
             self._chunks.append(self._chunks[-1] + size)
 
 
 def dictd_dictionaries(folder: Path) -> list[Dictd]:
-    """The dictionaries in a folder whose headwords are in a known language and whose meanings are in English."""
+    """The dictionaries in a folder whose headwords are in a known language and whose meanings are in
+    English."""
     if not folder.is_dir():
         return []
     found = [Dictd(index) for index in sorted(folder.glob("*.index"))]
@@ -176,14 +181,20 @@ def open_dictd(path: Path, language: str | None = None) -> list[Dictd]:
     if path.is_dir():
         found = dictd_dictionaries(path)
         if not found:
-            raise InputError(Problem("holds no dictd dictionary with meanings in English", "Give another folder", str(path)))
+            raise InputError(
+                Problem(
+                    "holds no dictd dictionary with meanings in English", "Give another folder", str(path)
+                )
+            )
         return found
     index = path.parent / f"{re.sub(r'[.](index|dict|dict[.]dz)$', '', path.name)}.index"
     if not index.is_file():
         raise InputError(Problem("is not there", "Give the path of a dictd .index", str(index)))
     one = Dictd(index, language)
     if not one.languages:
-        raise InputError(Problem("does not say its language", "Name it like freedict-deu-eng.index", str(index)))
+        raise InputError(
+            Problem("does not say its language", "Name it like freedict-deu-eng.index", str(index))
+        )
     return [one]
 
 
@@ -197,9 +208,17 @@ def _first_senses(text: str) -> str:
     senses: list[str] = []
     for line in text.splitlines()[1:]:
         bare = re.sub(r"<[^>]*>|\[[^\]]*\]|\{[^}]*\}|^\s*\d+[.)]", "", line).strip()
-        if not bare or bare.startswith(('"', "-")) or re.match(r"(see|note|synonym|antonym)s?\b.*:", bare, re.I):
+        if (
+            not bare
+            or bare.startswith(('"', "-"))
+            or re.match(r"(see|note|synonym|antonym)s?\b.*:", bare, re.I)
+        ):
             continue
-        senses += [part for part in (re.sub(r"\s+", " ", part).strip(" .") for part in re.split("[,;]", bare)) if part]
+        senses += [
+            part
+            for part in (re.sub(r"\s+", " ", part).strip(" .") for part in re.split("[,;]", bare))
+            if part
+        ]
         if len(senses) >= _SENSES:
             break
     return ", ".join(dict.fromkeys(senses[:_SENSES]))[:_LONGEST_MEANING]

@@ -45,7 +45,8 @@ class Dictionary(Protocol):
 
 @cache
 def installed() -> tuple[Dictionary, ...]:
-    """Every dictionary found in the usual folders, dictd's first, then the wordnets of NLTK; none is opened yet."""
+    """Every dictionary found in the usual folders, dictd's first, then the wordnets of NLTK; none is opened
+    yet."""
     from .dictd import dictd_dictionaries
     from .wordnets import wordnets
 
@@ -57,7 +58,8 @@ def installed() -> tuple[Dictionary, ...]:
 
 
 def opened(dictionaries: Iterable[Dictionary | str | Path] | None) -> tuple[Dictionary, ...]:
-    """The dictionaries to ask: those installed for None; a path is a dictd index, its .dict, or a folder of them.
+    """The dictionaries to ask: those installed for None; a path is a dictd index, its .dict, or a folder of
+    them.
 
     Raises `InputError` for a path that holds no dictionary.
     """
@@ -89,8 +91,8 @@ def missing() -> tuple[NotChecked, ...]:
 
 
 def judged(text: str) -> tuple[str, int]:
-    """The kind and severity of a meaning from a dictionary, as the shipped tables rate the same English words;
-    ``("ordinary", 0)`` when none of its parts is known as unlucky.
+    """The kind and severity of a meaning from a dictionary, as the shipped tables rate the same English
+    words; ``("ordinary", 0)`` when none of its parts is known as unlucky.
 
     The first of its parts counts in full, later ones one step less: a word's second sense is met less often.
     """

@@ -5,8 +5,8 @@ A header line ``#namescreen-unlucky 1 <language>``, a line of column names, then
     word  transcription  meaning  kind  severity  forms
 
 `transcription` is in Latin letters, for languages written otherwise; `meaning` is a few English words;
-`severity` 1 mild, 2 awkward, 3 severe; `forms` are further forms of the word (feminine, plural, inflected), with
-spaces between. Lines that begin with # and empty lines are remarks.
+`severity` 1 mild, 2 awkward, 3 severe; `forms` are further forms of the word (feminine, plural, inflected),
+with spaces between. Lines that begin with # and empty lines are remarks.
 """
 
 from __future__ import annotations
@@ -37,7 +37,8 @@ class Entry:
 
 
 def read_entries(path: Path) -> list[Entry]:
-    """The entries of one table, in file order; raises `InputError` with every line that is not as described."""
+    """The entries of one table, in file order; raises `InputError` with every line that is not as
+    described."""
     lines = path.read_text(encoding="utf-8").splitlines()
     language = path.stem
     problems: list[Problem] = []
@@ -54,11 +55,15 @@ def read_entries(path: Path) -> list[Entry]:
         if not names:
             names = fields
             if tuple(names) != COLUMNS:
-                problems.append(Problem(f"the columns are {names}", f"Name them {COLUMNS}", path.name, number))
+                problems.append(
+                    Problem(f"the columns are {names}", f"Name them {COLUMNS}", path.name, number)
+                )
                 break
             continue
         if len(fields) != len(COLUMNS):
-            problems.append(Problem(f"{len(fields)} columns instead of {len(COLUMNS)}", "", path.name, number))
+            problems.append(
+                Problem(f"{len(fields)} columns instead of {len(COLUMNS)}", "", path.name, number)
+            )
             continue
         word, transcription, meaning, kind, severity, forms = (field.strip() for field in fields)
         for field, fault in (
@@ -69,12 +74,18 @@ def read_entries(path: Path) -> list[Entry]:
             ("severity", severity not in ("1", "2", "3")),
         ):
             if fault:
-                said = f"{word!r} stands on line {seen[word]} already" if word in seen and field == "word" else "bad value"
+                said = (
+                    f"{word!r} stands on line {seen[word]} already"
+                    if word in seen and field == "word"
+                    else "bad value"
+                )
                 problems.append(Problem(f"{said} in {line!r}", "", path.name, number, field))
                 break
         else:
             seen[word] = number
-            entries.append(Entry(language, word, transcription, meaning, kind, int(severity), tuple(forms.split())))
+            entries.append(
+                Entry(language, word, transcription, meaning, kind, int(severity), tuple(forms.split()))
+            )
     if problems:
         raise InputError(problems)
     return entries

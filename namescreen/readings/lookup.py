@@ -33,10 +33,10 @@ def readings(
 ) -> list[Reading]:
     """What `name` says to readers of other languages, worst first; empty if nothing was found.
 
-    `languages` are BCP 47 tags (all shipped ones if None; those not shipped are passed over here and reported by
-    `coverage`). `dictionaries` are sources of meanings besides the shipped tables: None for those found in the
-    usual folders, none for ``()``, else adapters or paths of dictd dictionaries. Raises `InputError` for a path
-    that is no dictionary.
+    `languages` are BCP 47 tags (all shipped ones if None; those not shipped are passed over here and reported
+    by `coverage`). `dictionaries` are sources of meanings besides the shipped tables: None for those found in
+    the usual folders, none for ``()``, else adapters or paths of dictd dictionaries. Raises `InputError` for
+    a path that is no dictionary.
     """
     asked = [language for language in wanted(languages) if language in LANGUAGES]
     sources = opened(dictionaries)
@@ -54,7 +54,8 @@ def readings(
 def coverage(
     languages: Iterable[str] | None = None, dictionaries: Iterable[Dictionary | str | Path] | None = None
 ) -> list[Coverage | NotChecked]:
-    """What `readings` looks through for these languages, in their order; then what could not be looked through."""
+    """What `readings` looks through for these languages, in their order; then what could not be looked
+    through."""
     sources = opened(dictionaries)
     report: list[Coverage | NotChecked] = []
     for language in wanted(languages):
@@ -85,8 +86,8 @@ def _explained(name: Name, languages: Iterable[str], sources: Iterable[Dictionar
 
 
 def _distinct(found: Iterable[Reading]) -> list[Reading]:
-    """Each word of a language once, by its strongest sighting; a word whose meaning is not known gives way to one
-    that explains the same part of the name; at most so many a language."""
+    """Each word of a language once, by its strongest sighting; a word whose meaning is not known gives way to
+    one that explains the same part of the name; at most so many a language."""
     ranked = sorted(found, key=lambda reading: reading.order)
     explained = {(reading.language, reading.where) for reading in ranked
                  if reading.meaning and reading.match in ("exact", "without accents", "inflected")}  # fmt: skip

@@ -6,13 +6,33 @@ from dataclasses import dataclass, replace
 
 __all__ = ["KINDS", "MATCHES", "SEVERITIES", "Coverage", "Reading"]
 
-KINDS = ("vulgar", "excrement", "sex", "insult", "death", "disease", "crime", "dirt", "evil", "failure", "pain")
+KINDS = (
+    "vulgar",
+    "excrement",
+    "sex",
+    "insult",
+    "death",
+    "disease",
+    "crime",
+    "dirt",
+    "evil",
+    "failure",
+    "pain",
+)
 """What makes a word unlucky on a product. Any other word has the kind ``ordinary``."""
 
 SEVERITIES = ("ordinary", "mild", "awkward", "severe")
 """Severity 0 to 3 in words."""
 
-MATCHES = ("exact", "without accents", "inflected", "inside", "heard as", "said in English", "one letter away")
+MATCHES = (
+    "exact",
+    "without accents",
+    "inflected",
+    "inside",
+    "heard as",
+    "said in English",
+    "one letter away",
+)
 """The ways a word can be met in a name, plainest first."""
 
 
@@ -21,9 +41,10 @@ class Reading:
     """A word of another language that a name holds, sounds like, or nearly is.
 
     `severity` is how badly it weighs on the name: 0 ordinary, 1 mild, 2 awkward, 3 severe. It is never above
-    `gravity`, how bad the word is by itself: a bad word deep inside a long name weighs less than the word alone.
-    `meaning` None: a word of the language whose meaning is not known here. `frequency` is the word's Zipf value
-    in that language (log10 of occurrences per thousand million words), None when not in its frequency list.
+    `gravity`, how bad the word is by itself: a bad word deep inside a long name weighs less than the word
+    alone. `meaning` None: a word of the language whose meaning is not known here. `frequency` is the word's
+    Zipf value in that language (log10 of occurrences per thousand million words), None when not in its
+    frequency list.
     """
 
     language: str
@@ -42,7 +63,8 @@ class Reading:
         return f"{self.language}: {self.word} ({meaning}), {self.match}, {self.where}; {SEVERITIES[self.severity]}"
 
     def mild(self) -> Reading:
-        """The same reading with a severe word shown by its first letter only; its kind still says what it is."""
+        """The same reading with a severe word shown by its first letter only; its kind still says what it
+        is."""
         if self.gravity < 3:
             return self
         return replace(self, word=f"{self.word[:1]}***", meaning=f"({self.kind}, masked)")

@@ -1,4 +1,5 @@
-"""The scripts of a name, and letters of one script that pass for another's (Unicode Technical Standard #39)."""
+"""The scripts of a name, and letters of one script that pass for another's (Unicode Technical Standard
+#39)."""
 
 from __future__ import annotations
 
@@ -26,8 +27,8 @@ _TOGETHER = {
 class LookAlikes:
     """Letters in a name that pass for letters of another script.
 
-    `letters` pairs each such letter with what it looks like; `scripts` are all the scripts of the name; `looks`
-    is what a reader takes the name for. `mixed` says that no one script holds all its letters.
+    `letters` pairs each such letter with what it looks like; `scripts` are all the scripts of the name;
+    `looks` is what a reader takes the name for. `mixed` says that no one script holds all its letters.
     """
 
     text: str
@@ -43,7 +44,8 @@ class LookAlikes:
 
 
 def script(letter: str) -> str:
-    """The script of one letter by its Unicode name (Latin, Cyrillic, Han ...); Common for digits and signs."""
+    """The script of one letter by its Unicode name (Latin, Cyrillic, Han ...); Common for digits and
+    signs."""
     words = unicodedata.name(unicodedata.normalize("NFKD", letter)[0], "").split()
     if not words or unicodedata.category(letter)[0] != "L":
         return "Common"
@@ -53,8 +55,8 @@ def script(letter: str) -> str:
 
 
 def resolved_scripts(text: str) -> frozenset[str] | None:
-    """The scripts that hold every letter of `text`, after UTS #39 section 5.1; empty if it mixes scripts, None if it
-    has no letters."""
+    """The scripts that hold every letter of `text`, after UTS #39 section 5.1; empty if it mixes scripts,
+    None if it has no letters."""
     common: frozenset[str] | None = None
     for letter in unicodedata.normalize("NFC", text):
         own = script(letter)
@@ -65,13 +67,16 @@ def resolved_scripts(text: str) -> frozenset[str] | None:
 
 
 def skeleton(text: str) -> str:
-    """The skeleton of `text`, UTS #39 section 4: decomposed, each character replaced by its prototype, decomposed.
+    """The skeleton of `text`, UTS #39 section 4: decomposed, each character replaced by its prototype,
+    decomposed.
 
-    Two texts are confusable if their skeletons are equal. The prototypes are those of characters in the Latin,
-    Greek, Cyrillic, Armenian and Common scripts, and of any letter that passes for a Latin one.
+    Two texts are confusable if their skeletons are equal. The prototypes are those of characters in the
+    Latin, Greek, Cyrillic, Armenian and Common scripts, and of any letter that passes for a Latin one.
     """
     prototypes = open_table("confusables.tsv")
-    mapped = "".join(prototypes.get(character) or character for character in unicodedata.normalize("NFD", text))
+    mapped = "".join(
+        prototypes.get(character) or character for character in unicodedata.normalize("NFD", text)
+    )
     return unicodedata.normalize("NFD", mapped)
 
 
@@ -94,9 +99,12 @@ def looks_latin(letter: str) -> str | None:
 def lookalikes(text: str) -> LookAlikes | None:
     """The letters of `text` that pass for Latin ones, where it mixes scripts or every letter of it passes so.
 
-    A name in one script with its own letters is no deceit, and gives None: all of кот passes for nothing Latin.
+    A name in one script with its own letters is no deceit, and gives None: all of кот passes for nothing
+    Latin.
     """
-    letters = [letter for letter in unicodedata.normalize("NFC", text) if unicodedata.category(letter)[0] == "L"]
+    letters = [
+        letter for letter in unicodedata.normalize("NFC", text) if unicodedata.category(letter)[0] == "L"
+    ]
     pairs = {letter: like for letter in letters if (like := looks_latin(letter))}
     mixed = resolved_scripts(text) == frozenset()
     whole = bool(pairs) and all(letter in pairs or script(letter) == "Latin" for letter in letters)

@@ -1,11 +1,11 @@
 """Reading aloud by a language's letter-to-sound rules, in broad IPA, and as a listener would sort the sounds.
 
 The rules are plain tables, ``wordlists/sounds/<language>.tsv``: `letters` with a regular expression for what
-stands before and after give a `sound`. At each place the rule with the longest letters applies, then the one with
-more context, then the earlier one. A letter the table does not know is read as its base letter.
+stands before and after give a `sound`. At each place the rule with the longest letters applies, then the one
+with more context, then the earlier one. A letter the table does not know is read as its base letter.
 
-Own rules rather than epitran, which covers most of these languages, because epitran needs panphon, pandas-free
-but numpy-bound tables of some 6,000 segments and over a second to start, and Flite for English.
+Own rules rather than epitran, which covers most of these languages, because epitran needs panphon,
+pandas-free but numpy-bound tables of some 6,000 segments and over a second to start, and Flite for English.
 """
 
 from __future__ import annotations
@@ -18,7 +18,16 @@ from itertools import groupby
 from namescreen.errors import DataError
 from namescreen.tables import wordlists_folder
 
-__all__ = ["TRANSCRIPTION", "classes", "english_heard_in", "has_rules", "inventory", "read_aloud", "sound_code"]
+__all__ = [
+    "TRANSCRIPTION",
+    "classes",
+    "english_heard_in",
+    "has_rules",
+    "inventory",
+    "read_aloud",
+    "sound_code",
+    "steps",
+]
 
 TRANSCRIPTION = "transcription"
 """The rules for a word of another script that is written in Latin transcription."""
@@ -40,7 +49,18 @@ _ENGLISH = {
     "K": "k", "L": "l", "M": "m", "N": "n", "NG": "ŋ", "OW": "oʊ", "OY": "ɔɪ", "P": "p", "R": "r", "S": "s",
     "SH": "ʃ", "T": "t", "TH": "θ t", "UH": "ʊ", "UW": "u", "V": "v", "W": "w", "Y": "j", "Z": "z", "ZH": "ʒ",
 }  # fmt: skip
-_NEAREST = {"w": "vu", "v": "bf", "z": "s", "Z": "Sz", "S": "s", "h": "", "y": "iu", "2": "eo", "j": "i", "f": "p"}
+_NEAREST = {
+    "w": "vu",
+    "v": "bf",
+    "z": "s",
+    "Z": "Sz",
+    "S": "s",
+    "h": "",
+    "y": "iu",
+    "2": "eo",
+    "j": "i",
+    "f": "p",
+}
 
 
 class _Rules:
@@ -63,10 +83,14 @@ class _Rules:
             elif len(fields) == 4:
                 rows.append((fields[0], fields[1], fields[2], fields[3]))
             else:
-                raise DataError(path, f"has a row that is not four columns: {line!r}", "Install namescreen again")
+                raise DataError(
+                    path, f"has a row that is not four columns: {line!r}", "Install namescreen again"
+                )
         sets["C"] = "[^" + sets["V"] + "]"
         self.first: dict[str, list[tuple[str, re.Pattern[str] | None, re.Pattern[str] | None, str]]] = {}
-        for letters, before, after, sound in sorted(rows, key=lambda row: (-len(row[0]), -bool(row[1]) - bool(row[2]))):
+        for letters, before, after, sound in sorted(
+            rows, key=lambda row: (-len(row[0]), -bool(row[1]) - bool(row[2]))
+        ):
             for name, members in sets.items():
                 before, after = before.replace(f"{{{name}}}", _members(members, before, name)), after.replace(
                     f"{{{name}}}", _members(members, after, name))  # fmt: skip
@@ -95,27 +119,35 @@ def has_rules(language: str) -> bool:
 
 
 @lru_cache(maxsize=65536)
-def read_aloud(word: str, language: str) -> str:
-    """One word in broad IPA (no stress marks) as a reader of `language` says it.
+def steps(word: str, language: str) -> tuple[tuple[str, str], ...]:
+    """One word as a reader of `language` takes it: each letter or letter group with its sound in broad IPA.
 
     Raises `DataError` if the language has no rules; see `has_rules`.
     """
     rules = _rules(language).first
     word = unicodedata.normalize("NFC", word.casefold())
     word = "".join(letter if letter in rules else _base(letter) for letter in word)
-    said: list[str] = []
+    said: list[tuple[str, str]] = []
     at = 0
     while at < len(word):
         for letters, before, after, sound in rules.get(word[at], ()):
             end = at + len(letters)
-            if (word.startswith(letters, at) and (after is None or after.match(word, end))
-                    and (before is None or before.search(word[:at]))):  # fmt: skip
-                said.append(sound)
+            if (
+                word.startswith(letters, at)
+                and (after is None or after.match(word, end))
+                and (before is None or before.search(word[:at]))
+            ):
+                said.append((letters, sound))
                 at = end
                 break
         else:
             at += 1
-    return "".join(said)
+    return tuple(said)
+
+
+def read_aloud(word: str, language: str) -> str:
+    """One word in broad IPA, without stress marks, as a reader of `language` says it; see `steps`."""
+    return "".join(sound for _, sound in steps(word, language))
 
 
 def _base(letter: str) -> str:
@@ -127,8 +159,9 @@ def _base(letter: str) -> str:
 def classes(ipa: str) -> str:
     """IPA as a string of broad sound classes, one character each, doubled classes once.
 
-    Length, stress, aspiration and palatalisation go; so do differences that listeners of other languages do not
-    keep: open and close e and o, the kinds of r, the kinds of h and ch, the nasal vowels (a vowel with n).
+    Length, stress, aspiration and palatalisation go; so do differences that listeners of other languages do
+    not keep: open and close e and o, the kinds of r, the kinds of h and ch, the nasal vowels (a vowel with
+    n).
     """
     decomposed = unicodedata.normalize("NFD", ipa)
     kept = [_CLASS_OF[phone] for phone in decomposed if phone in _CLASS_OF]
@@ -151,9 +184,11 @@ def inventory(language: str) -> frozenset[str]:
 
 @lru_cache(maxsize=65536)
 def english_heard_in(phones: tuple[str, ...], language: str) -> tuple[str, ...]:
-    """How English speech (ARPABET phones) falls on the ear of a listener of `language`: sound codes, likeliest first.
+    """How English speech (ARPABET phones) falls on the ear of a listener of `language`: sound codes,
+    likeliest first.
 
-    Vowels that English alone has are taken both for the one spelled alike and the nearest (hut: a; hat: e or a).
+    Vowels that English alone has are taken both for the one spelled alike and the nearest (hut: a; hat: e or
+    a).
     """
     own = inventory(language)
     plain, bent = "", ""

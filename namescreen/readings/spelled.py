@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from namescreen.lexicon import zipf
 from namescreen.names import Name, fold
 
-from .inflection import PREFIXES, stem
+from .inflection import prefixes, stem
 from .languages import COMPOUNDING, OTHER_SCRIPTS
 from .reading import Reading
 from .spelling import joints
@@ -26,7 +26,8 @@ _LINKS = ("", "s", "e", "n", "en", "es")  # letters between the parts of a Germa
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """A part of a name that is read on its own: its folded letters, its spelling in the name, and what it is."""
+    """A part of a name that is read on its own: its folded letters, its spelling in the name, and what it
+    is."""
 
     letters: str
     written: str
@@ -35,25 +36,30 @@ class Span:
 
 def spans(name: Name) -> tuple[Span, ...]:
     """The whole name without its spaces, then each of its words."""
-    written = "".join(c for c in unicodedata.normalize("NFC", name.text) if unicodedata.category(c)[0] in "LMN")
+    written = "".join(
+        c for c in unicodedata.normalize("NFC", name.text) if unicodedata.category(c)[0] in "LMN"
+    )
     whole = Span(name.letters, written.lower(), "the whole name")
     if len(name.words) < 2:
         return (whole,) if name.letters else ()
     pieces = {fold(piece): piece.lower() for piece in name.text.replace("-", " ").split()}
-    return (whole, *(Span(word, pieces.get(word, word), f"the word {word}") for word in dict.fromkeys(name.words)))
+    return (
+        whole,
+        *(Span(word, pieces.get(word, word), f"the word {word}") for word in dict.fromkeys(name.words)),
+    )
 
 
-def found(
-    word: Unlucky, severity: int, match: str, where: str, source: str = SHIPPED
-) -> Reading:
-    """The reading that a match with an unlucky word gives, its severity kept within the word's own gravity."""
+def found(word: Unlucky, severity: int, match: str, where: str, source: str = SHIPPED) -> Reading:
+    """The reading that a match with an unlucky word gives, its severity kept within the word's own
+    gravity."""
     frequency = zipf(fold(word.word), word.language) or None
     return Reading(word.language, word.shown, word.meaning, word.kind, max(0, min(severity, word.gravity)), match,
                    where, frequency, source, word.gravity)  # fmt: skip
 
 
 def spelled_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
-    """Every unlucky word that the letters of the name spell, in no order; weaker sightings may repeat a word."""
+    """Every unlucky word that the letters of the name spell, in no order; weaker sightings may repeat a
+    word."""
     parts = spans(name)
     for part in parts:
         yield from _whole(part, languages)
@@ -76,8 +82,9 @@ def ordinary_words(name: Name, languages: Iterable[str]) -> Iterator[Reading]:
 def _is_own(letters: str, language: str, frequency: float) -> bool:
     """Whether a listed word is the language's own, and not English quoted in its texts.
 
-    Every list holds English words from titles, brands and quotations, rarer there than in English. So a word of
-    English counts as the other language's own only where it is about as frequent (0.3 Zipf, a factor of two).
+    Every list holds English words from titles, brands and quotations, rarer there than in English. So a word
+    of English counts as the other language's own only where it is about as frequent (0.3 Zipf, a factor of
+    two).
     """
     if letters.isascii():
         if language in OTHER_SCRIPTS or len(letters) < 3:
@@ -106,17 +113,26 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
 def _how(word: Unlucky, how: str, part: Span) -> str:
     if how == "f":
         return "inflected"
-    return "exact" if how == "t" or unicodedata.normalize("NFC", word.word.casefold()) == part.written else "without accents"
+    return (
+        "exact"
+        if how == "t" or unicodedata.normalize("NFC", word.word.casefold()) == part.written
+        else "without accents"
+    )
 
 
 def _prefixed(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     """The part is an unlucky verb, or its noun, after one of the language's prefixes."""
-    for language in languages & PREFIXES.keys():
-        for prefix in PREFIXES[language].split():
+    for language in languages:
+        for prefix in prefixes(language):
             rest = part.letters[len(prefix) :]
             if len(rest) >= 4 and part.letters.startswith(prefix):
                 for word in stemmed(stem(rest, language), language):
-                    yield found(word, min(word.gravity - 1, 2), "inflected", f"{part.where}, after the prefix {prefix}-")
+                    yield found(
+                        word,
+                        min(word.gravity - 1, 2),
+                        "inflected",
+                        f"{part.where}, after the prefix {prefix}-",
+                    )
 
 
 def _one_letter_away(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
@@ -146,7 +162,11 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     least = 4 if latin else 2
     for start in range(size - least + 1):
         for end in range(start + least, min(size, start + _LONGEST) + 1):
-            if start in edges and end in edges and (end - start == size or not any(start < e < end for e in edges)):
+            if (
+                start in edges
+                and end in edges
+                and (end - start == size or not any(start < e < end for e in edges))
+            ):
                 continue  # the whole name or one of its words: read already
             ends = (start in breaks) + (end in breaks)
             if ends == 2 or (ends and end - start >= 6):
@@ -161,8 +181,8 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
     """How severe a word inside a name is, 0 for not worth a word.
 
     Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
-    language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long. Then
-    one step less. The lengths and shares were set by reason, and checked against ordinary English words
+    language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long.
+    Then one step less. The lengths and shares were set by reason, and checked against ordinary English words
     (tests/bench/false_alarms.py).
     """
     size, length = len(letters), end - start
@@ -170,7 +190,9 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
     at_edge = (start in edges) + (end in edges)
     frequency = zipf(letters[start:end], word.language)
     rest = letters[:start] + letters[end:]
-    compound = word.language in COMPOUNDING and at_edge and (start == 0 or end == size) and _is_modifier(rest, word)
+    compound = (
+        word.language in COMPOUNDING and at_edge and (start == 0 or end == size) and _is_modifier(rest, word)
+    )
     if not letters.isascii():
         return word.gravity if share >= 0.5 else word.gravity - 1
     if compound and length >= 4:
@@ -187,7 +209,9 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
 def _is_modifier(rest: str, word: Unlucky) -> bool:
     """Whether the rest of a compound is a word of the language, with or without a linking letter."""
     return any(
-        len(rest) - len(link) >= 3 and rest.endswith(link) and zipf(rest[: len(rest) - len(link)], word.language) >= 2.5
+        len(rest) - len(link) >= 3
+        and rest.endswith(link)
+        and zipf(rest[: len(rest) - len(link)], word.language) >= 2.5
         for link in _LINKS
     )
 

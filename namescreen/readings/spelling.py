@@ -1,4 +1,5 @@
-"""Spelling of a name as another language's reader meets it: umlauts written out, a letter left out, syllables."""
+"""Spelling of a name as another language's reader meets it: umlauts written out, a letter left out,
+syllables."""
 
 from __future__ import annotations
 
@@ -12,7 +13,39 @@ _WRITTEN_OUT = {
     "sv": {"å": "aa", "ä": "ae", "ö": "oe"}, "fi": {"ä": "ae", "ö": "oe"},
 }  # fmt: skip
 # Consonant letters that begin a syllable together in most languages written in Latin letters.
-_ONSETS = ["bl", "br", "ch", "ck", "cl", "cr", "dr", "fl", "fr", "gl", "gr", "kl", "kn", "kr", "ph", "pl", "pr", "qu", "sch", "sh", "sk", "sl", "sm", "sn", "sp", "st", "str", "th", "tr", "ts", "wr"]
+_ONSETS = [
+    "bl",
+    "br",
+    "ch",
+    "ck",
+    "cl",
+    "cr",
+    "dr",
+    "fl",
+    "fr",
+    "gl",
+    "gr",
+    "kl",
+    "kn",
+    "kr",
+    "ph",
+    "pl",
+    "pr",
+    "qu",
+    "sch",
+    "sh",
+    "sk",
+    "sl",
+    "sm",
+    "sn",
+    "sp",
+    "st",
+    "str",
+    "th",
+    "tr",
+    "ts",
+    "wr",
+]
 _VOWELS = "aeiouy"
 
 
@@ -25,8 +58,8 @@ def without_umlauts(word: str, language: str) -> str:
 
 
 def left_out(letters: str) -> tuple[str, ...]:
-    """`letters`, and every spelling with one letter left out. Two words that are one letter apart (changed, added,
-    dropped, or two neighbours swapped) share one (the symmetric-delete scheme of W. Garbe, 2012)."""
+    """`letters`, and every spelling with one letter left out. Two words that are one letter apart (changed,
+    added, dropped, or two neighbours swapped) share one (the symmetric-delete scheme of W. Garbe, 2012)."""
     return tuple(dict.fromkeys((letters, *(letters[:at] + letters[at + 1 :] for at in range(len(letters))))))
 
 
@@ -34,9 +67,9 @@ def left_out(letters: str) -> tuple[str, ...]:
 def joints(word: str) -> frozenset[int]:
     """Places in a folded word where a syllable may begin, with its two ends.
 
-    Between two vowels the last consonant, or the last group that can begin a syllable, goes to the second; both
-    that place and the one before a lone `s` are joints, since languages divide s and a stop differently. A word
-    without Latin letters has joints everywhere.
+    Between two vowels the last consonant, or the last group that can begin a syllable, goes to the second;
+    both that place and the one before a lone `s` are joints, since languages divide s and a stop differently.
+    A word without Latin letters has joints everywhere.
     """
     if not word.isascii():
         return frozenset(range(len(word) + 1))

@@ -1,4 +1,5 @@
-"""Looking things up in the index of unlucky words (drawn by ``wordlists/draw/unlucky.py``, which gives its keys)."""
+"""Looking things up in the index of unlucky words (drawn by ``wordlists/draw/unlucky.py``, which gives its
+keys)."""
 
 from __future__ import annotations
 
@@ -41,8 +42,8 @@ def _at(language: str, row: str) -> Unlucky:
 
 
 def spelled(letters: str) -> list[tuple[Unlucky, str]]:
-    """The words of all languages that these folded letters spell, each with how: w as its headword, f as a form
-    of it, t as its transcription, s with its umlauts written out."""
+    """The words of all languages that these folded letters spell, each with how: w as its headword, f as a
+    form of it, t as its transcription, s with its umlauts written out."""
     found = []
     for posting in (_index().get(f"={letters}") or "").split():
         language, row, how = posting.split(".")
@@ -61,8 +62,8 @@ def sounding(code: str, language: str) -> list[Unlucky]:
 
 
 def nearly_spelled(letters: str) -> list[Unlucky]:
-    """The worst words (severity 3, five letters or more) of all languages at most two letter changes away; the
-    caller tells the near from the nearly near."""
+    """The worst words (severity 3, five letters or more) of all languages at most two letter changes away;
+    the caller tells the near from the nearly near."""
     found: dict[Unlucky, None] = {}
     for rest in left_out(letters):
         for posting in (_index().get(f"?{rest}") or "").split():

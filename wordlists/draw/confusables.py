@@ -4,7 +4,8 @@
 
 Needs PyICU (PyPI PyICU, or Debian python3-icu): ICU carries Unicode's confusables.txt and answers by its
 SpoofChecker, so the rows are ICU's skeletons of single characters. Kept are characters of the Latin, Greek,
-Cyrillic, Armenian and Common scripts, and letters of other scripts whose skeleton is one or more ASCII letters.
+Cyrillic, Armenian and Common scripts, and letters of other scripts whose skeleton is one or more ASCII
+letters.
 """
 
 from __future__ import annotations
@@ -42,6 +43,7 @@ def rows() -> dict[str, str]:
 
 
 def main() -> None:
+    """Draw, write, and say how much."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
     to = parser.parse_args().to

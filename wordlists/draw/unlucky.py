@@ -1,4 +1,5 @@
-"""Draw the index of unlucky words, wordlists/unlucky.tsv, from the hand-written tables wordlists/unlucky/*.tsv.
+"""Draw the index of unlucky words, wordlists/unlucky.tsv, from the hand-written tables
+wordlists/unlucky/*.tsv.
 
     python wordlists/draw/unlucky.py [--to FOLDER]
 
@@ -8,10 +9,10 @@ One table, so that every language is asked at once. Keys and values, rows being 
                                            s spelled without its umlaut (ae for a with dots)
     ~LANGUAGE:STEM  row ...                the folded stems of words and forms
     )LANGUAGE:CODE  row ...                broad sound classes of words and forms of severity 2 and 3
-    ?LETTERS        language.row ...       words of severity 3 and five letters or more, with one letter left out
-    #LANGUAGE.ROW   word, transcription, meaning, kind, severity (tabs between)
-    !LANGUAGE       how many words
-    @MEANING        kind severity          an English meaning that stands in several tables, as most of them rate it
+    ?LETTERS        language.row ...       words of severity 3 and five letters or more, with one letter left
+    out #LANGUAGE.ROW   word, transcription, meaning, kind, severity (tabs between) !LANGUAGE       how many
+    words @MEANING        kind severity          an English meaning that stands in several tables, as most of
+    them rate it
 """
 
 from __future__ import annotations
@@ -45,7 +46,8 @@ def spellings(entry: Entry) -> dict[str, str]:
 
 
 def sounds(entry: Entry) -> set[str]:
-    """The sound codes of the entry's word and forms, in its own language; of its transcription in other scripts."""
+    """The sound codes of the entry's word and forms, in its own language; of its transcription in other
+    scripts."""
     if has_rules(entry.language):
         return {sound_code(form, entry.language) for form in (entry.word, *entry.forms)}
     return {sound_code(entry.transcription, TRANSCRIPTION)} if entry.transcription else set()
@@ -82,6 +84,7 @@ def draw(folder: Path) -> bytes:
 
 
 def main() -> None:
+    """Draw, write, and say how much."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
     to = parser.parse_args().to
