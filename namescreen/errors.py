@@ -57,9 +57,7 @@ class InputError(NamescreenError):
     def __init__(self, problems: Problem | str | Iterable[Problem]) -> None:
         if isinstance(problems, str):
             problems = Problem(problems)
-        self.problems: tuple[Problem, ...] = (
-            (problems,) if isinstance(problems, Problem) else tuple(problems)
-        )
+        self.problems: tuple[Problem, ...] = (problems,) if isinstance(problems, Problem) else tuple(problems)
         super().__init__("\n".join(str(problem) for problem in self.problems))
 
 

@@ -40,9 +40,11 @@ _DIGIT_SOUNDS = {"2": ("to", "two"), "4": ("for", "four"), "8": ("ate", "eight")
 _SOUND_SPELLINGS = {"u": "you", "r": "are", "n": "and", "y": "why", "c": "see", "b": "be", "thru": "through",
                     "ur": "your", "nite": "night", "lite": "light", "kwik": "quick", "quik": "quick"}  # fmt: skip
 
-_ONES = ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
-         "sixteen seventeen eighteen nineteen").split()  # fmt: skip
-_TENS = "zero ten twenty thirty forty fifty sixty seventy eighty ninety".split()
+_ONES = tuple(
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+    "seventeen eighteen nineteen".split(" ")
+)
+_TENS = tuple("zero ten twenty thirty forty fifty sixty seventy eighty ninety".split(" "))
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,9 +105,7 @@ def divide(text: str) -> tuple[str, ...]:
     for symbol, word in _SYMBOLS.items():
         text = text.replace(symbol, word)
     folded = fold(text)
-    folded = "".join(
-        character if unicodedata.category(character)[0] in "LNM" else " " for character in folded
-    )
+    folded = "".join(character if unicodedata.category(character)[0] in "LNM" else " " for character in folded)
     folded = re.sub(r"(?<=\d)(?=[^\W\d_]{2})(?!(?:st|nd|rd|th)\b)|(?<=[^\W\d_]{2})(?=\d)", " ", folded)
     return tuple(folded.split())
 

@@ -17,6 +17,7 @@ import os
 import tempfile
 from collections.abc import Iterable, Iterator
 from functools import cache
+from itertools import pairwise
 from pathlib import Path
 
 from .errors import DataError
@@ -119,7 +120,7 @@ def table_bytes(name: str, entries: Iterable[tuple[str, str]]) -> bytes:
     Raises ValueError if a key stands twice or a tab or line break would break the format.
     """
     rows = sorted((key.encode(), value.encode()) for key, value in entries)
-    for one, next_one in zip(rows, rows[1:], strict=False):
+    for one, next_one in pairwise(rows):
         if one[0] == next_one[0]:
             raise ValueError(f"key {one[0].decode()!r} stands twice in table {name}")
     for key, value in rows:

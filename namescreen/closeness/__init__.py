@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from ..outcome import NotChecked
 from .explanation import Explanation, Pair, reasons
 from .explanation import explain as _explain
-from .prepare import Features, Word, features, goods_words
 from .overall import Scores, score, word_closeness
 from .parameters import Parameters, shipped_parameters
+from .prepare import Features, Word, features, goods_words
 
 __all__ = ["Closeness", "Explanation", "Features", "Pair", "Parameters", "Scores", "Word", "closeness",
            "compare", "explain", "features", "goods_words", "score", "shipped_parameters",
@@ -42,9 +42,7 @@ class Closeness:
         return {**numbers, "reasons": list(self.reasons)}
 
 
-def compare(
-    name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None
-) -> Closeness:
+def compare(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Closeness:
     """How close `name` is to the existing `mark`; symmetric. The goods of each, in plain words, are optional."""
     goods = goods_words(name_goods, mark_goods)
     return closeness(features(name, goods), features(mark, goods))
@@ -64,9 +62,7 @@ def closeness(one: Features, other: Features) -> Closeness:
     )
 
 
-def explain(
-    name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None
-) -> Explanation:
+def explain(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Explanation:
     """The evidence behind `compare` of the same arguments; both must have letters or digits."""
     goods = goods_words(name_goods, mark_goods)
     one, other = features(name, goods), features(mark, goods)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from rapidfuzz.distance import Levenshtein
 
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_closeness
-from .prepare import Features, Word
 from .overall import SAME_MEANING, Scores, word_closeness
+from .prepare import Features, Word
 from .vocabulary import meaning_of_words
 
 __all__ = ["Explanation", "Pair", "explain", "reasons"]
@@ -52,7 +52,7 @@ def explain(one: Features, other: Features, scores: Scores) -> Explanation:
     first, second = _closest_readings(one, other)
     return Explanation(
         _align_letters(one.letters, other.letters),
-        tuple((mine, yours) for mine, yours, _ in align(first, second)),
+        tuple((mine, yours) for mine, yours, _ in align(first.phones, second.phones)),
         (say(first.phones), say(second.phones)),
         (_pairs(ours, theirs), _pairs(theirs, ours)),
         reasons(one, other, scores),
@@ -168,8 +168,7 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
         f'"{word.letters}" and "{match.letters}"'
         for word in ours
         for match in theirs
-        if word.letters != match.letters
-        and (meaning_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
+        if word.letters != match.letters and (meaning_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
     ]
     detail = f": {', '.join(alike)} say something alike" if alike else ""
     return f"Meaning: {_band(scores.meaning)}{detail}."
@@ -177,10 +176,10 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
 
 def _about_strength(ours: Side, theirs: Side) -> str:
     weak = [
-        word.letters
-        for word in ours
-        if word.weight < 0.3 and any(word.letters == match.letters for match in theirs)
+        word.letters for word in ours if word.weight < 0.3 and any(word.letters == match.letters for match in theirs)
     ]
     if weak:
-        return "Weak in this field or in common use, so it counts less: " + ", ".join(f'"{word}"' for word in weak) + "."
+        return (
+            "Weak in this field or in common use, so it counts less: " + ", ".join(f'"{word}"' for word in weak) + "."
+        )
     return ""

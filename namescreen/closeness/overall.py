@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .appearance import above_floor, letters_closeness
-from .prepare import Features, Word
 from .parameters import Parameters, shipped_parameters
+from .prepare import Features, Word
 from .sound import FLOOR as SOUND_FLOOR
 from .sound import sound_of_words
 from .vocabulary import is_known, meaning_of_words
@@ -144,9 +144,7 @@ def _meant(features: Features) -> bool:
     )
 
 
-def _aspect(
-    one: Features, other: Features, match: Match, weigh: Weigh, joined: float, fuller: float
-) -> float:
+def _aspect(one: Features, other: Features, match: Match, weigh: Weigh, joined: float, fuller: float) -> float:
     """Closeness in one aspect: the best of matching words and of comparing the names run together."""
     best = joined
     for ours in one.divisions:
@@ -183,7 +181,9 @@ def _overall(one: Features, other: Features, joined: float, parameters: Paramete
             cover = _cover(ours, theirs, lambda word, match: word_closeness(word, match, parameters), _counts)
             value = fuller * cover.more + (1 - fuller) * cover.less
             value += first * cover.firsts * (1 - value)
-            best = max(best, _less_if_weak(max(value, joined), cover.strength or _mean_weight(ours + theirs), parameters))
+            best = max(
+                best, _less_if_weak(max(value, joined), cover.strength or _mean_weight(ours + theirs), parameters)
+            )
     return best
 
 

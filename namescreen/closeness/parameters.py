@@ -42,4 +42,4 @@ class Parameters:
 def shipped_parameters() -> Parameters:
     """The values in use."""
     table = open_table("closeness_parameters.tsv")
-    return Parameters(**{field.name: float(table.get(field.name) or field.default) for field in fields(Parameters)})
+    return Parameters(**{field.name: float(table.get(field.name) or "nan") for field in fields(Parameters)})
