@@ -182,7 +182,7 @@ def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form
 
 
 def _figure_of(path: Path) -> Path:
-    return path.with_name(f"{path.stem}-figure.svg")
+    return path.parent / f"{path.stem}-figure.svg"
 
 
 def _check_outputs(

@@ -107,7 +107,8 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         mark=found.mark,
         appearance=_score(near.appearance),
         sound=_score(near.sound),
-        meaning=_score(near.meaning),
+        meaning=next((one for one in near.not_checked if one.check == "meaning"), None)
+        or _score(near.meaning),
         overall=_score(near.overall),
         concern=_score(found.concern),
         goods=related
@@ -166,7 +167,7 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
     unknown = [word for word in words if not heard[word]]
     given = len(parse(name).words)
     if len(words) == 1:
-        construction = "not a word that the lexicon knows" if unknown else "one English word"
+        construction = "one word that the lexicon does not know" if unknown else "one English word"
     else:
         how = "joined" if given == 1 else "side by side"
         construction = f"{some(words)} {how}"

@@ -20,7 +20,7 @@ from ..names import fold
 from ..outcome import NotChecked
 from .findings import findings, mark_level
 from .model import CHECKS, CloseMark, ListSearched, NameEntry, Reading, Report
-from .text import number, plural, shorten, some
+from .text import number, plural, score_words, shorten, some
 
 __all__ = ["LEAST", "Change", "Changes", "changes"]
 
@@ -147,7 +147,7 @@ def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
             found.append(Change(new.name, "new close mark", words))
             continue
         parts = [
-            f"{aspect} {number(getattr(one, aspect))} to {number(getattr(two, aspect))}"
+            f"{aspect} {score_words(getattr(one, aspect))} to {score_words(getattr(two, aspect))}"
             for aspect in ("overall", "appearance", "sound", "meaning")
             if _moved(getattr(one, aspect), getattr(two, aspect))
         ]
@@ -201,5 +201,7 @@ def _title(found: CloseMark) -> str:
     return shorten(found.mark.text, 60) + told
 
 
-def _moved(one: float, two: float) -> bool:
+def _moved(one: float | NotChecked, two: float | NotChecked) -> bool:
+    if isinstance(one, NotChecked) or isinstance(two, NotChecked):
+        return isinstance(one, NotChecked) != isinstance(two, NotChecked)
     return abs(one - two) >= LEAST - 1e-9

@@ -1,10 +1,12 @@
-"""Which markets of a brief the searched lists cover, by the offices that the lists name."""
+"""What was not looked into: markets that no searched list covers, and checks that no name could have."""
 
 from __future__ import annotations
 
+from ..outcome import NotChecked
 from .model import Report
+from .text import cell
 
-__all__ = ["partly_searched", "unsearched_markets"]
+__all__ = ["never_checked", "not_checked_words", "partly_searched", "unsearched_markets"]
 
 # Codes of WIPO standard ST.3: EM the European Union (EUIPO), BX the Benelux office. Member states as of 2026.
 _EU = frozenset(
@@ -39,3 +41,15 @@ def partly_searched(report: Report) -> tuple[str, ...]:
         for market in unsearched_markets(report)
         if any(market in countries for office, countries in _JOINT.items() if office in offices)
     )
+
+
+def never_checked(report: Report) -> tuple[NotChecked, ...]:
+    """What could not be checked for any of the names, told once."""
+    every = [set(entry.not_checked) for entry in report.names]
+    first = report.names[0].not_checked if report.names else ()
+    return tuple(item for item in first if all(item in one for one in every))
+
+
+def not_checked_words(item: NotChecked) -> str:
+    """A check that was not made, as Markdown: the check, and why."""
+    return cell(f"{item.check.replace('_', ' ')}: {item.because}")

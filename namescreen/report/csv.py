@@ -71,7 +71,10 @@ def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
         return ["", shown.words, *([""] * 16)]
     mark = found.mark
     goods = "not checked" if isinstance(found.goods, NotChecked) else f"{found.goods.score:.4f}"
-    scores = [f"{value:.4f}" for value in (found.overall, found.appearance, found.sound, found.meaning)]
+    scores = [
+        "not checked" if isinstance(value, NotChecked) else f"{value:.4f}"
+        for value in (found.overall, found.appearance, found.sound, found.meaning)
+    ]
     return [
         mark.text,
         mark_level(found).words,

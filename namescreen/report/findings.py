@@ -56,6 +56,8 @@ class Finding:
 # like the name for the same goods is serious, and the same mark for distant goods, or a dead one, is minor.
 _STEPS = ((0.80, Level.SERIOUS), (0.62, Level.LOOK), (0.45, Level.MINOR))
 
+_OTHER_GOODS = 0.3  # relatedness below which goods are called other goods (common practice, no source)
+
 # Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP 1209.01): nothing to look into.
 _CATEGORIES = {"generic": Level.SERIOUS, "descriptive": Level.LOOK}
 
@@ -116,16 +118,23 @@ def _mark_finding(entry: NameEntry) -> Finding:
         return Finding("marks", Level.NOTHING, "no mark came near", 1.0)
     first = ordered[0]
     level = mark_level(first)
-    dead = ", dead" if first.mark.status == "dead" else ""
-    text = f"{shorten(first.mark.text, 24)} ({number(first.overall)}{dead})"
+    text = f"{shorten(first.mark.text, 24)} ({number(first.overall)}{_aside(first)})"
     if first.knockout:
         text = f"knockout: {text}"
     elif level is Level.NOTHING:
-        text = f"closest: {text}"
+        text = f"closest {text}"
     more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
     if more:
         text += f" and {more} more"
     return Finding("marks", level, text, 1.0 - max(found.concern for found in ordered))
+
+
+def _aside(found: CloseMark) -> str:
+    """Why a close mark may yet concern nobody."""
+    if found.mark.status == "dead":
+        return ", dead"
+    far = not isinstance(found.goods, NotChecked) and found.goods.score < _OTHER_GOODS
+    return ", other goods" if far else ""
 
 
 def _reading_finding(found: list[Reading], entry: NameEntry) -> Finding:

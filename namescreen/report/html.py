@@ -16,6 +16,7 @@ from .compare import Changes
 from .figure import to_svg
 from .markdown import to_markdown
 from .model import Report
+from .pages import MARK_HEADS
 from .text import visible
 
 __all__ = ["to_html"]
@@ -42,7 +43,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
 
     parser.add_render_rule("image", image)
     body = parser.renderer.render(tokens, parser.options, env)
-    body = body.replace("<table>", '<div class="table"><table>').replace("</table>", "</table></div>")
+    body = body.replace("<table", '<div class="table"><table').replace("</table>", "</table></div>")
     title = escape(f"Name screening: {visible(report.product) or 'product not stated'}")
     style = files(__package__).joinpath("page.css").read_text("utf-8")
     return (
@@ -66,8 +67,9 @@ def _label_cells(tokens: Sequence[Any]) -> None:
             column = 0
         elif token.type == "th_open":
             heads.append(_plain(tokens[at + 1]))
-            if table is not None:
-                token.attrSet("scope", "col")
+            token.attrSet("scope", "col")
+        elif token.type == "thead_close" and table is not None and tuple(heads) == MARK_HEADS:
+            table.attrSet("class", "marks")
         elif token.type == "td_open":
             token.attrSet("data-label", heads[column])
             column += 1

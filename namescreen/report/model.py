@@ -47,13 +47,17 @@ class Goods:
 
 @dataclass(frozen=True, slots=True)
 class CloseMark:
-    """An existing mark near a name. The four numbers are closeness in [0, 1], 1 = identical; `concern` is how
-    much the mark asks for attention, in [0, 1], 1 = most, as the screening reckons it."""
+    """An existing mark near a name.
+
+    Appearance, sound, meaning and overall are closeness in [0, 1], 1 = identical; meaning is not checked where
+    too few words of the names are known. `concern`, in [0, 1], is how much the mark asks for attention, 1 =
+    most, as the screening reckons it.
+    """
 
     mark: Mark
     appearance: float
     sound: float
-    meaning: float
+    meaning: float | NotChecked
     overall: float
     concern: float
     goods: Goods | NotChecked

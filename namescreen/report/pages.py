@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from itertools import islice
 
 from ..outcome import DISCLAIMER, NotChecked
-from .findings import mark_level, matters, worst_words
+from .coverage import never_checked, not_checked_words
+from .findings import Level, mark_level, matters, worst_words
 from .model import CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings
-from .text import cell, number, plural, shorten, table
+from .text import cell, number, plural, score_words, shorten, table
 
-__all__ = ["MARK_HEADS", "mark_cells", "name_pages"]
+__all__ = ["MARK_HEADS", "mark_cells", "marks_shown", "name_pages"]
 
 MARK_HEADS = (
     *("Mark", "Number", "Owner", "Classes", "Status"),
@@ -19,24 +21,28 @@ MARK_HEADS = (
 )
 """Headings of the table of closest marks."""
 
-_MOST_MARKS = 10  # rows of a name's table; the JSON form has every mark
-_MOST_READINGS = 10
+# Rows of a name's tables; the JSON form has everything (common practice, no source).
+_FEWEST_MARKS, _MOST_MARKS, _MOST_READINGS = 3, 10, 10
+_CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
+_ALIKE = 0.4  # closeness in one aspect from which its reason is told
 
 
 def name_pages(report: Report) -> Iterable[str]:
     """The section of the names, in the order of the comparison."""
     yield "## The names, one by one"
     entries = {entry.name: entry for entry in report.names}
+    common = never_checked(report)
     for row in standings(report):
-        yield from _name(entries[row.name], report)
+        yield from _name(entries[row.name], report, common)
 
 
-def _name(entry: NameEntry, report: Report) -> Iterable[str]:
+def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Iterable[str]:
+    parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     yield f"### {cell(shorten(entry.name, 120))}"
     made = [
         part
         for part in (
-            f"Made as: {cell(shorten(entry.construction, 200))}." if entry.construction else "",
+            f"Construction: {cell(shorten(entry.construction, 200))}." if entry.construction else "",
             f"Meaning: {cell(shorten(entry.meaning, 200))}." if entry.meaning else "",
             f"Worst finding: **{worst_words(entry)}**.",
         )
@@ -54,9 +60,10 @@ def _name(entry: NameEntry, report: Report) -> Iterable[str]:
     yield from _distinctiveness(entry)
     yield from _readings(entry)
     yield from _addresses(entry)
-    if entry.not_checked:
+    own = [item for item in entry.not_checked if item not in (*common, *parts)]
+    if own:
         yield "**Not checked**"
-        yield "\n".join(f"- {cell(item.check)}, because {cell(item.because)}" for item in entry.not_checked)
+        yield "\n".join(f"- {not_checked_words(item)}" for item in own)
 
 
 def _marks(entry: NameEntry) -> Iterable[str]:
@@ -68,39 +75,58 @@ def _marks(entry: NameEntry) -> Iterable[str]:
     if not ordered:
         yield "Nothing found: no mark in the lists came near."
         return
-    yield table(MARK_HEADS, [mark_cells(found) for found in ordered[:_MOST_MARKS]])
-    more = len(ordered) - _MOST_MARKS
-    rest = f" {plural(more, 'further mark')} stand in the JSON and CSV forms." if more > 0 else ""
+    shown = marks_shown(entry)
+    yield table(MARK_HEADS, [mark_cells(found) for found in shown])
+    more = len(ordered) - len(shown)
+    rest = f" {plural(more, 'mark')} less close left to the JSON and CSV forms." if more > 0 else ""
     yield (
         f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest} "
         f"{DISCLAIMER}"
     )
 
 
+def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
+    """The marks worth an adviser's minute: those above "nothing found" or close by name alone, and at least
+    the first few, so that "nothing found" can be judged too."""
+    worth = [
+        place < _FEWEST_MARKS or mark_level(found) > Level.NOTHING or found.overall >= _CLOSE
+        for place, found in enumerate(matters(entry))
+    ]
+    shown = (found for found, keep in zip(matters(entry), worth, strict=True) if keep)
+    return tuple(islice(shown, _MOST_MARKS))
+
+
 def mark_cells(found: CloseMark) -> tuple[str, ...]:
     """The cells of a mark's row under `MARK_HEADS`, as raw text."""
     mark = found.mark
     level = mark_level(found)
-    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons)
-    goods = found.goods.score if not isinstance(found.goods, NotChecked) else None
+    reasons = [reason.rstrip(".") for reason in found.reasons if _telling(reason, found)]
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
-        reasons += f"; goods: {found.goods.reasons[0]}"
+        reasons.append(f"goods: {found.goods.reasons[0]}")
+    told = "; ".join(reasons) or "little alike"
     return (
         shorten(mark.text, 60),
-        shorten(" ".join(part for part in (mark.office, mark.number) if part), 40) or "not stated",
+        shorten(mark.number if mark.number.startswith(mark.office) else f"{mark.office} {mark.number}", 40)
+        or "not stated",
         shorten(mark.owner, 48) or "not stated",
         " ".join(map(str, mark.classes)) or "not stated",
         mark.status or "not stated",
         number(found.appearance),
         number(found.sound),
-        number(found.meaning),
+        score_words(found.meaning),
         number(found.overall),
-        "not checked" if goods is None else number(goods),
-        shorten(
-            f"{'knockout' if found.knockout else level.words}: {reasons.strip('; ') or 'no reason given'}",
-            260,
-        ),
+        "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
+        shorten(f"{'knockout' if found.knockout else level.words}: {told}", 260),
     )
+
+
+def _telling(reason: str, found: CloseMark) -> bool:
+    """Whether a reason says more than the number beside it: not for an aspect in which little is alike."""
+    aspect = reason.partition(":")[0].lower()
+    if aspect not in ("appearance", "sound", "meaning"):
+        return True
+    value = getattr(found, aspect)
+    return not isinstance(value, NotChecked) and value >= _ALIKE
 
 
 def _distinctiveness(entry: NameEntry) -> Iterable[str]:
@@ -113,7 +139,7 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
 
 
 def _sentences(found: Distinctiveness) -> str:
-    told = [*found.reasons[:5], *([f"To strengthen it: {found.hint}"] if found.hint else ())]
+    told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint else ())]
     return " ".join(_sentence(text) for text in told)
 
 

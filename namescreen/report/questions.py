@@ -20,8 +20,8 @@ MOST = 6
 
 _DEAD_BUT_NEAR = 0.4
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
+_SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
-_ASPECTS = ("appearance", "sound", "meaning")
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
@@ -77,7 +77,9 @@ def _title(found: CloseMark) -> str:
 
 def _strongest(found: CloseMark) -> str:
     """The aspects in which the mark is closest, in words."""
-    values = {aspect: getattr(found, aspect) for aspect in _ASPECTS}
+    values = {"appearance": found.appearance, "sound": found.sound}
+    if not isinstance(found.meaning, NotChecked):
+        values["meaning"] = found.meaning
     top = max(values.values())
     return some(
         f"{aspect} ({number(value)})" for aspect, value in values.items() if value >= max(0.5, top - 0.08)
@@ -95,6 +97,11 @@ def _on_marks(entry: NameEntry, report: Report) -> list[str]:
             )
             continue
         if mark_level(found) < Level.LOOK:
+            if found.overall >= _SAME_NAME:
+                asked.append(
+                    f"{title} is all but the same name for other goods: is it known well enough to be protected "
+                    "beyond them, or to enter ours?"
+                )
             continue
         if found.knockout:
             question = (

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from .costs import money, worksheet
-from .coverage import partly_searched, unsearched_markets
+from .coverage import never_checked, not_checked_words, partly_searched, unsearched_markets
 from .glossary import GLOSSARY
 from .model import Report
 from .text import cell, shorten, some, table, visible
@@ -47,6 +47,10 @@ def record(report: Report) -> Iterable[str]:
     if report.languages_searched:
         yield "Languages looked at, and with what:"
         yield "\n".join(f"- {cell(line)}" for line in report.languages_searched)
+    skipped = never_checked(report)
+    if skipped:
+        yield "Not checked, for every name:"
+        yield "\n".join(f"- {not_checked_words(item)}" for item in skipped)
     yield "Not searched:"
     yield "\n".join(f"- {cell(line)}" for line in _not_searched(report))
     yield (

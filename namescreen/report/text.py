@@ -10,7 +10,9 @@ import re
 import unicodedata
 from collections.abc import Iterable, Sequence
 
-__all__ = ["cell", "number", "plural", "shorten", "some", "table", "visible", "width"]
+from ..outcome import NotChecked
+
+__all__ = ["cell", "number", "plural", "score_words", "shorten", "some", "table", "visible", "width"]
 
 _JOINERS = "\u200c\u200d"  # needed inside words of Persian and Indic scripts and inside emoji
 
@@ -81,6 +83,11 @@ def number(value: float) -> str:
     if shown == "1.00" and value < 1:
         return "0.99"
     return "0.01" if shown == "0.00" and value > 0 else shown
+
+
+def score_words(value: float | NotChecked) -> str:
+    """A score with two decimals, or that it was not checked."""
+    return "not checked" if isinstance(value, NotChecked) else number(value)
 
 
 def plural(count: int, one: str, many: str = "") -> str:

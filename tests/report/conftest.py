@@ -73,9 +73,7 @@ NASTY = (
 )
 
 
-def mark(
-    text: str, owner: str = "", status: str = "live", number: str = "", classes: tuple[int, ...] = (21,)
-) -> Mark:
+def mark(text: str, owner: str = "", status: str = "live", number: str = "", classes: tuple[int, ...] = (21,)) -> Mark:
     return Mark(
         text,
         number=number,
@@ -162,9 +160,7 @@ def build() -> Report:
                     reasons=("thyme sounds like tyme",),
                 ),
             ),
-            Distinctiveness(
-                "suggestive", 0.64, ("a play on timekeeper; thyme hints at herbs",), "none needed"
-            ),
+            Distinctiveness("suggestive", 0.64, ("a play on timekeeper; thyme hints at herbs",), "none needed"),
             (
                 Reading(
                     "nl",
@@ -269,9 +265,7 @@ def build() -> Report:
         costs=Costs(
             (
                 CostItem("Official fee, first class", "244", "1", "", "2026-11-02", "the office's fee page"),
-                CostItem(
-                    "Official fee, each further class", "27", "1", "", "2025-06-01", "the office's fee page"
-                ),
+                CostItem("Official fee, each further class", "27", "1", "", "2025-06-01", "the office's fee page"),
                 CostItem("Adviser, an hour", "130.50", "2"),
             ),
             "600",

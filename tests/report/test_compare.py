@@ -53,19 +53,15 @@ def test_lists_that_grew_shrank_came_and_went(report: Report) -> None:
 
 def test_new_and_gone_marks(report: Report) -> None:
     fewer = with_entry(report, "Thymekeeper", lambda entry: replace(entry, marks=marks_of(entry)[:1]))
-    assert told(fewer, report) == [
-        ("Thymekeeper", "new close mark", "Tyme (no. 1120099): closeness 0.52, minor")
-    ]
-    assert told(report, fewer) == [
-        ("Thymekeeper", "mark gone", "Tyme (no. 1120099) is no longer among the closest")
-    ]
+    assert told(fewer, report) == [("Thymekeeper", "new close mark", "Tyme (no. 1120099): closeness 0.52, minor")]
+    assert told(report, fewer) == [("Thymekeeper", "mark gone", "Tyme (no. 1120099) is no longer among the closest")]
 
 
 @pytest.mark.parametrize(("by", "counts"), [(0.019, False), (0.02, True), (-0.02, True), (-0.019, False)])
 def test_scores_count_from_two_hundredths(report: Report, by: float, counts: bool) -> None:
     def edit(entry: NameEntry) -> NameEntry:
         first, *rest = marks_of(entry)
-        return replace(entry, marks=(replace(first, meaning=first.meaning + by), *rest))
+        return replace(entry, marks=(replace(first, sound=first.sound + by), *rest))
 
     found = told(report, with_entry(report, "Thymekeeper", edit))
     assert [kind for _, kind, _ in found] == (["changed mark"] if counts else [])

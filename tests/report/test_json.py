@@ -63,9 +63,7 @@ def test_what_cannot_be_read_is_refused_by_place(report: Report, change: str, va
         jsonschema.validate(whole, schema())
 
 
-@pytest.mark.parametrize(
-    "text", ["", "{", "[]", "null", "{}", '{"format": 1}', "[" * 100_000, '{"format": "x"}']
-)
+@pytest.mark.parametrize("text", ["", "{", "[]", "null", "{}", '{"format": 1}', "[" * 100_000, '{"format": "x"}'])
 def test_what_is_no_report_is_refused(text: str) -> None:
     with pytest.raises(InputError, match=r"old\.json: is not"):
         from_json(text, "old.json")

@@ -15,7 +15,7 @@ from namescreen.outcome import DISCLAIMER, NotChecked
 from namescreen.report import Report, changes, to_markdown
 from namescreen.report.findings import findings, matters, worst
 from namescreen.report.model import CHECKS
-from namescreen.report.pages import MARK_HEADS, mark_cells
+from namescreen.report.pages import MARK_HEADS, mark_cells, marks_shown
 from namescreen.report.sensitivity import standings
 from namescreen.report.text import shorten, visible
 
@@ -75,9 +75,7 @@ def test_sections_stand_in_their_order(either: Report) -> None:
         "Next steps",
         "Terms used",
     ]
-    assert [text for tag, text in told if tag == "h3"] == [
-        shorten(row.name, 120) for row in standings(either)
-    ]
+    assert [text for tag, text in told if tag == "h3"] == [shorten(row.name, 120) for row in standings(either)]
 
 
 def test_cells_read_back_as_the_data(either: Report) -> None:
@@ -96,7 +94,7 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
     with_marks = [entry for entry in order if matters(entry)]
     assert len(marks) == len(with_marks)
     for rows, entry in zip(marks, with_marks, strict=True):
-        assert rows[1:] == [[visible(text) for text in mark_cells(one)] for one in matters(entry)[:10]]
+        assert rows[1:] == [[visible(text) for text in mark_cells(one)] for one in marks_shown(entry)]
     lists = next(rows for rows in found if rows[0][0] == "List")
     assert [row[0] for row in lists[1:]] == [visible(item.name) for item in either.lists]
     assert [row[-1] for row in lists[1:]] == [item.sha256 for item in either.lists]
@@ -117,9 +115,7 @@ def test_nothing_but_text_comes_of_the_data(either: Report) -> None:
 
 def test_no_character_turns_the_reading_order(hostile: Report) -> None:
     text = to_markdown(hostile, figure="figure.svg")
-    assert not re.search(
-        "[\u202a-\u202e\u2066-\u2069\u200b\u200e\u200f\ufeff\x00-\x09\x0b-\x1f\x7f-\x9f]", text
-    )
+    assert not re.search("[\u202a-\u202e\u2066-\u2069\u200b\u200e\u200f\ufeff\x00-\x09\x0b-\x1f\x7f-\x9f]", text)
     assert "⟨U+202E⟩" in text
 
 
@@ -145,9 +141,7 @@ def test_without_a_file_the_picture_is_left_out_and_the_report_says_so(report: R
 
 def test_picture_path_with_blanks_and_brackets(report: Report) -> None:
     tokens = READER.parse(to_markdown(report, figure="my (best) [r].svg"))
-    sources = [
-        child.attrs["src"] for token in tokens for child in token.children or [] if child.type == "image"
-    ]
+    sources = [child.attrs["src"] for token in tokens for child in token.children or [] if child.type == "image"]
     assert sources == ["my%20%28best%29%20%5Br%5D.svg"]
 
 

@@ -16,9 +16,7 @@ UNIT = st.floats(0, 1)
 SKIPPED = NotChecked("a check", "of a reason")
 
 
-def entry(
-    name: str, distinctive: float | None = 1.0, severity: int | None = 0, fit: float | None = 1.0
-) -> NameEntry:
+def entry(name: str, distinctive: float | None = 1.0, severity: int | None = 0, fit: float | None = 1.0) -> NameEntry:
     """A name with no close mark, and these values (None: not checked)."""
     reading = Reading("de", "x", "y", "dirt", severity or 0, "exact")
     return NameEntry(

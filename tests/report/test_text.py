@@ -14,9 +14,7 @@ from namescreen.report.text import cell, number, plural, shorten, some, table, v
 
 # The most that a reader's program may understand: raw HTML, tables, strikethrough.
 READER = MarkdownIt("js-default", {"html": True, "linkify": False})
-TEXT = st.text(
-    st.one_of(st.sampled_from("\\`*_{}[]()<>#+-.!|~&$@:/=\"'^ \n\t1a"), st.characters()), max_size=40
-)
+TEXT = st.text(st.one_of(st.sampled_from("\\`*_{}[]()<>#+-.!|~&$@:/=\"'^ \n\t1a"), st.characters()), max_size=40)
 
 
 def shown(tokens: list[Token]) -> str:
@@ -101,9 +99,7 @@ def test_ordinary_text_stays_as_it_is(text: str, plain: str) -> None:
 
 
 # GFM section 6.9 makes links of these; the backslash keeps them text there.
-@pytest.mark.parametrize(
-    "text", ["http://a.example", "https://a.example", "ftp://a.example", "www.a.example"]
-)
+@pytest.mark.parametrize("text", ["http://a.example", "https://a.example", "ftp://a.example", "www.a.example"])
 def test_bare_addresses_are_not_links(text: str) -> None:
     assert "\\" in cell(text)
 

@@ -46,9 +46,7 @@ def test_currencies_are_not_mixed(report: Report) -> None:
     assert "another currency" in to_markdown(replace(report, costs=costs))
 
 
-@pytest.mark.parametrize(
-    ("amount", "shown"), [("1234.5", "EUR 1,234.50"), ("600", "EUR 600"), ("0", "EUR 0")]
-)
+@pytest.mark.parametrize(("amount", "shown"), [("1234.5", "EUR 1,234.50"), ("600", "EUR 600"), ("0", "EUR 0")])
 def test_money(amount: str, shown: str) -> None:
     assert money(Decimal(amount), "EUR") == shown
 
