@@ -13,13 +13,29 @@ from pathlib import Path
 from types import ModuleType
 
 from .dictionaries import Dictionary, Meaning
-from .languages import LANGUAGES
+from .ease import Ease, ease
+from .languages import LANGUAGES, language_name
 from .lookup import coverage, readings
 from .reading import KINDS, MATCHES, SEVERITIES, Coverage, Reading
 from .scripts import LookAlikes, lookalikes
 
-__all__ = ["KINDS", "LANGUAGES", "MATCHES", "SEVERITIES", "Coverage", "Dictionary", "LookAlikes", "Meaning", "Reading",
-           "coverage", "lookalikes", "readings"]  # fmt: skip
+__all__ = [
+    "KINDS",
+    "LANGUAGES",
+    "MATCHES",
+    "SEVERITIES",
+    "Coverage",
+    "Dictionary",
+    "Ease",
+    "LookAlikes",
+    "Meaning",
+    "Reading",
+    "coverage",
+    "ease",
+    "language_name",
+    "lookalikes",
+    "readings",
+]
 
 
 class _CallableModule(ModuleType):

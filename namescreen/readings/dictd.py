@@ -125,9 +125,7 @@ class _Body:
         try:
             parts = b"".join(
                 zlib.decompressobj(-zlib.MAX_WBITS).decompress(self._data[start:end])
-                for start, end in zip(
-                    self._chunks[first : last + 1], self._chunks[first + 1 : last + 2], strict=False
-                )
+                for start, end in zip(self._chunks[first : last + 1], self._chunks[first + 1 : last + 2], strict=False)
             )
         except zlib.error as error:
             raise InputError(Problem(f"is damaged ({error})", "Fetch it again", str(self._path))) from error
@@ -156,9 +154,7 @@ class _Body:
                 self._data = gzip.decompress(self._data)
                 return
         except (struct.error, ValueError, OSError, EOFError, zlib.error) as error:
-            raise InputError(
-                Problem(f"is not a gzip file ({error})", "Fetch it again", str(self._path))
-            ) from error
+            raise InputError(Problem(f"is not a gzip file ({error})", "Fetch it again", str(self._path))) from error
         self._chunks = [at]
         for size in sizes:
             self._chunks.append(self._chunks[-1] + size)
@@ -182,9 +178,7 @@ def open_dictd(path: Path, language: str | None = None) -> list[Dictd]:
         found = dictd_dictionaries(path)
         if not found:
             raise InputError(
-                Problem(
-                    "holds no dictd dictionary with meanings in English", "Give another folder", str(path)
-                )
+                Problem("holds no dictd dictionary with meanings in English", "Give another folder", str(path))
             )
         return found
     index = path.parent / f"{re.sub(r'[.](index|dict|dict[.]dz)$', '', path.name)}.index"
@@ -192,9 +186,7 @@ def open_dictd(path: Path, language: str | None = None) -> list[Dictd]:
         raise InputError(Problem("is not there", "Give the path of a dictd .index", str(index)))
     one = Dictd(index, language)
     if not one.languages:
-        raise InputError(
-            Problem("does not say its language", "Name it like freedict-deu-eng.index", str(index))
-        )
+        raise InputError(Problem("does not say its language", "Name it like freedict-deu-eng.index", str(index)))
     return [one]
 
 
@@ -208,17 +200,9 @@ def _first_senses(text: str) -> str:
     senses: list[str] = []
     for line in text.splitlines()[1:]:
         bare = re.sub(r"<[^>]*>|\[[^\]]*\]|\{[^}]*\}|^\s*\d+[.)]", "", line).strip()
-        if (
-            not bare
-            or bare.startswith(('"', "-"))
-            or re.match(r"(see|note|synonym|antonym)s?\b.*:", bare, re.I)
-        ):
+        if not bare or bare.startswith(('"', "-")) or re.match(r"(see|note|synonym|antonym)s?\b.*:", bare, re.I):
             continue
-        senses += [
-            part
-            for part in (re.sub(r"\s+", " ", part).strip(" .") for part in re.split("[,;]", bare))
-            if part
-        ]
+        senses += [part for part in (re.sub(r"\s+", " ", part).strip(" .") for part in re.split("[,;]", bare)) if part]
         if len(senses) >= _SENSES:
             break
     return ", ".join(dict.fromkeys(senses[:_SENSES]))[:_LONGEST_MEANING]

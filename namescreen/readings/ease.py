@@ -15,32 +15,37 @@ from .sounds import classes, has_rules, read_aloud, steps
 __all__ = ["Ease", "ease"]
 
 UNUSUAL = 10
-"""Percentile below which a name's letters are called unusual: nine of ten of the language's words are plainer."""
+"""Percentile below which a name's letters are called unusual: nine of ten of the language's words are
+plainer."""
 
-# What an English reader may make of a letter or group, as broad sound classes; another sound is a surprise. Vowel
-# letters have many English sounds, so only groups of them are judged.
+# What an English reader may make of a letter or group, as broad sound classes; another sound is a surprise.
+# Vowel letters have many English sounds, so only groups of them are judged.
 _ENGLISH_SOUNDS = {
-    "c": "k s", "cc": "k ks", "ch": "tS k S", "ck": "k", "g": "g dZ", "gg": "g dZ", "gh": "g f", "gn": "gn n", "h": "h",
-    "j": "dZ", "ll": "l", "lh": "l lh", "nh": "n nh", "ng": "n ng ndZ", "ph": "f", "q": "k", "qu": "kw k", "s": "s z", "sc": "s sk",
-    "sch": "sk S", "sh": "S", "sk": "sk", "sj": "", "sp": "sp", "ss": "s S", "st": "st", "sz": "s z", "th": "s t d z", "ti": "S ti",
-    "tz": "ts", "v": "v", "w": "w", "x": "ks z gz", "y": "j i ai", "z": "z", "zz": "z ts", "gli": "gli", "gl": "gl", "ñ": "nj n",
-    "ç": "s", "au": "o au a", "eu": "ju u o", "ei": "i e ai ei", "ie": "i ai ie", "oi": "oi", "ou": "au u o", "ai": "e ei ai",
-    "oe": "i o oe u", "ae": "e i a", "ue": "u ju ue", "ui": "u i ui", "ij": "i idZ", "oa": "o oa", "ea": "i e ea", "eau": "o ju",
-    "r": "r", "d": "d", "t": "t", "b": "b", "p": "p", "f": "f", "k": "k", "l": "l", "m": "m", "n": "n", "cs": "ks", "zs": "z",
-    "gy": "dZi gi", "ny": "ni nj", "ty": "ti", "ly": "li", "cz": "z tS", "rz": "rz", "dz": "dz",
+    "c": "k s", "cc": "k ks", "ch": "tS k S", "ck": "k", "g": "g dZ", "gg": "g dZ", "gh": "g f",
+    "gn": "gn n", "h": "h", "j": "dZ", "ll": "l", "lh": "l lh", "nh": "n nh", "ng": "n ng ndZ", "ph": "f",
+    "q": "k", "qu": "kw k", "s": "s z", "sc": "s sk", "sch": "sk S", "sh": "S", "sk": "sk", "sj": "",
+    "sp": "sp", "ss": "s S", "st": "st", "sz": "s z", "th": "s t d z", "ti": "S ti", "tz": "ts", "v": "v",
+    "w": "w", "x": "ks z gz", "y": "j i ai", "z": "z", "zz": "z ts", "gli": "gli", "gl": "gl", "ñ": "nj n",
+    "ç": "s", "au": "o au a", "eu": "ju u o", "ei": "i e ai ei", "ie": "i ai ie", "oi": "oi", "ou": "au u o",
+    "ai": "e ei ai", "oe": "i o oe u", "ae": "e i a", "ue": "u ju ue", "ui": "u i ui", "ij": "i idZ",
+    "oa": "o oa", "ea": "i e ea", "eau": "o ju", "r": "r", "d": "d", "t": "t", "b": "b", "p": "p", "f": "f",
+    "k": "k", "l": "l", "m": "m", "n": "n", "cs": "ks", "zs": "z", "gy": "dZi gi", "ny": "ni nj", "ty": "ti",
+    "ly": "li", "cz": "z tS", "rz": "rz", "dz": "dz",
 }  # fmt: skip
 # An English word for each sound, to say how a letter is read.
 _LIKE = {
-    "j": "y in yes", "h": "h in hat", "x": "ch in loch", "v": "v in vine", "f": "f in fine", "ts": "ts in cats",
-    "s": "s in sun", "z": "z in zoo", "ʃ": "sh in ship", "ʒ": "s in measure", "tʃ": "ch in chip", "dʒ": "j in jam",
-    "k": "k in kit", "ɡ": "g in get", "b": "b in bed", "t": "t in ten", "p": "p in pen", "d": "d in den", "θ": "th in thin",
-    "ð": "th in this", "ɲ": "ny in canyon", "ʎ": "lli in million", "ʝ": "y in yes", "w": "w in wet", "ks": "x in box",
-    "kv": "kv", "ɧ": "sh in ship", "ɕ": "sh in ship", "ʂ": "sh in ship", "ʐ": "s in measure", "ç": "h in huge",
-    "ʋ": "v in vine", "kʋ": "kv", "tʂ": "ch in chip", "tɕ": "ch in chip", "dʑ": "j in jam", "dʐ": "j in jam",
+    "j": "y in yes", "h": "h in hat", "x": "ch in loch", "v": "v in vine", "f": "f in fine",
+    "ts": "ts in cats", "s": "s in sun", "z": "z in zoo", "ʃ": "sh in ship", "ʒ": "s in measure",
+    "tʃ": "ch in chip", "dʒ": "j in jam", "k": "k in kit", "ɡ": "g in get", "b": "b in bed", "t": "t in ten",
+    "p": "p in pen", "d": "d in den", "θ": "th in thin", "ð": "th in this", "ɲ": "ny in canyon",
+    "ʎ": "lli in million", "ʝ": "y in yes", "w": "w in wet", "ks": "x in box", "kv": "kv", "ɧ": "sh in ship",
+    "ɕ": "sh in ship", "ʂ": "sh in ship", "ʐ": "s in measure", "ç": "h in huge", "ʋ": "v in vine",
+    "kʋ": "kv", "tʂ": "ch in chip", "tɕ": "ch in chip", "dʑ": "j in jam", "dʐ": "j in jam",
     "ɣ": "ch in loch", "ɦ": "h in hat", "u": "oo in too", "y": "u in French tu", "ø": "eu in French deux",
-    "œ": "eu in French neuf", "aɪ": "ie in pie", "ɔʏ": "oy in boy", "ʃp": "shp", "ʃt": "sht", "e": "e in bet",
-    "ɛ": "e in bet", "i": "ee in see", "iː": "ee in see", "wa": "wa in watt", "o": "o in more", "c": "ty in tune",
-    "ɟ": "dy in dune", "χ": "ch in loch", "sx": "s with the ch of loch", "œy": "eui in French feuille",
+    "œ": "eu in French neuf", "aɪ": "ie in pie", "ɔʏ": "oy in boy", "ʃp": "shp", "ʃt": "sht",
+    "e": "e in bet", "ɛ": "e in bet", "i": "ee in see", "iː": "ee in see", "wa": "wa in watt",
+    "o": "o in more", "c": "ty in tune", "ɟ": "dy in dune", "χ": "ch in loch", "sx": "s with the ch of loch",
+    "œy": "eui in French feuille",
 }  # fmt: skip
 
 
@@ -48,10 +53,11 @@ _LIKE = {
 class Ease:
     """How a name sits in a language.
 
-    `percentile` in 0 to 100: the share of the language's own frequent words whose letters are as surprising as the
-    name's, or more; 100 is plainer than any of them, 0 stranger than all. A name of several words has its strangest
-    word's. `otherwise` pairs letters with the way they are read there, where an English reader would not expect it;
-    `likely_reading` is the name read by the language's spelling rules in broad IPA, empty where there are none.
+    `percentile` in 0 to 100: the share of the language's own frequent words whose letters are as surprising
+    as the name's, or more; 100 is plainer than any of them, 0 stranger than all. A name of several words has
+    its strangest word's. `otherwise` pairs letters with the way they are read there, where an English reader
+    would not expect it; `hindrances` says in words what may be stumbled over; `likely_reading` is the name
+    read by the language's spelling rules in broad IPA, empty where there are none.
     """
 
     language: str
@@ -60,7 +66,13 @@ class Ease:
     hard_clusters: tuple[str, ...]
     otherwise: tuple[tuple[str, str], ...]
     likely_reading: str
-    reasons: tuple[str, ...]
+    hindrances: tuple[str, ...]
+
+    @property
+    def reasons(self) -> tuple[str, ...]:
+        """The findings in words, hindrances first."""
+        read = (f"likely read [{self.likely_reading}]",) if self.likely_reading else ()
+        return (*self.hindrances, f"letters plainer than in {self.percentile} % of its words", *read)
 
     def __str__(self) -> str:
         return f"{self.language}: {'; '.join(self.reasons)}"
@@ -79,7 +91,8 @@ class Ease:
 
 
 def ease(name: str, language: str) -> Ease | NotChecked:
-    """How readily speakers of `language` (BCP 47) say and spell `name`; why not, where that could not be judged."""
+    """How readily speakers of `language` (BCP 47) say and spell `name`; why not, where that could not be
+    judged."""
     tag = code(language)
     words = tuple(_written(name))
     check = f"saying it in {language_name(tag)}"
@@ -97,8 +110,8 @@ def ease(name: str, language: str) -> Ease | NotChecked:
     spoken = has_rules(tag)
     otherwise = tuple(dict.fromkeys(pair for word in words for pair in _otherwise(word, tag))) if spoken else ()
     reading = " ".join(read_aloud(word, tag) for word in words) if spoken else ""
-    return Ease(tag, typical, foreign, clusters, otherwise, reading,
-                _reasons(typical, foreign, clusters, otherwise, reading))  # fmt: skip
+    hindrances = _hindrances(typical, foreign, clusters, otherwise)
+    return Ease(tag, typical, foreign, clusters, otherwise, reading, hindrances)
 
 
 def _written(name: str) -> list[str]:
@@ -120,7 +133,8 @@ def _foreign(word: str, at_home: frozenset[str]) -> list[str]:
 
 
 def _hard(word: str, language: str) -> list[str]:
-    """Consonant groups the language's words do not have there, shown with a hyphen for the rest of the word."""
+    """Consonant groups the language's words do not have there, shown with a hyphen for the rest of the
+    word."""
     shown = {"<": "{}-", ">": "-{}", "=": "-{}-"}
     return [shown[group[0]].format(group[1:]) for group in consonant_groups(word) if not allowed(group, language)]
 
@@ -136,22 +150,18 @@ def _otherwise(word: str, language: str) -> list[tuple[str, str]]:
     return found
 
 
-def _reasons(
+def _hindrances(
     typical: int,
     foreign: tuple[str, ...],
     clusters: tuple[str, ...],
     otherwise: tuple[tuple[str, str], ...],
-    reading: str,
 ) -> tuple[str, ...]:
-    """The findings in words, hindrances first."""
     said = []
     if foreign:
         said.append(f"letters kept for foreign words: {' '.join(foreign)}")
     if clusters:
         said.append(f"consonants not usual in that place: {' '.join(clusters)}")
     said += [f"{letters} is {'silent' if how == 'silent' else f'read {how}'}" for letters, how in otherwise]
-    usual = "unusual" if typical < UNUSUAL else "nothing unusual"
-    said.append(f"letter pattern: {usual} (plainer than {typical} % of its words)")
-    if reading:
-        said.append(f"likely read [{reading}]")
+    if typical < UNUSUAL:
+        said.append("an unusual pattern of letters")
     return tuple(said)

@@ -55,15 +55,11 @@ def read_entries(path: Path) -> list[Entry]:
         if not names:
             names = fields
             if tuple(names) != COLUMNS:
-                problems.append(
-                    Problem(f"the columns are {names}", f"Name them {COLUMNS}", path.name, number)
-                )
+                problems.append(Problem(f"the columns are {names}", f"Name them {COLUMNS}", path.name, number))
                 break
             continue
         if len(fields) != len(COLUMNS):
-            problems.append(
-                Problem(f"{len(fields)} columns instead of {len(COLUMNS)}", "", path.name, number)
-            )
+            problems.append(Problem(f"{len(fields)} columns instead of {len(COLUMNS)}", "", path.name, number))
             continue
         word, transcription, meaning, kind, severity, forms = (field.strip() for field in fields)
         for field, fault in (
@@ -75,17 +71,13 @@ def read_entries(path: Path) -> list[Entry]:
         ):
             if fault:
                 said = (
-                    f"{word!r} stands on line {seen[word]} already"
-                    if word in seen and field == "word"
-                    else "bad value"
+                    f"{word!r} stands on line {seen[word]} already" if word in seen and field == "word" else "bad value"
                 )
                 problems.append(Problem(f"{said} in {line!r}", "", path.name, number, field))
                 break
         else:
             seen[word] = number
-            entries.append(
-                Entry(language, word, transcription, meaning, kind, int(severity), tuple(forms.split()))
-            )
+            entries.append(Entry(language, word, transcription, meaning, kind, int(severity), tuple(forms.split())))
     if problems:
         raise InputError(problems)
     return entries

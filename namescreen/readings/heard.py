@@ -24,9 +24,7 @@ def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             rules = language if has_rules(language) else TRANSCRIPTION
             read = sound_code(part.written, rules)
             for word in sounding(read, language):
-                yield found(
-                    word, _weight(word, read, part), "heard as", f"{part.where}, read in the language"
-                )
+                yield found(word, _weight(word, read, part), "heard as", f"{part.where}, read in the language")
             for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, rules)):
                 for word in sounding(code, language) if code != read else ():
                     yield found(word, _weight(word, code, part) - 1, "said in English", part.where)

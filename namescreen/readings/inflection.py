@@ -27,10 +27,7 @@ def _parts() -> dict[tuple[str, str], tuple[str, ...]]:
     except OSError as error:
         raise DataError(path, f"cannot be opened ({error})", "Install namescreen again") from error
     rows = [line.split("\t") for line in lines if not line.startswith("#")][1:]
-    return {
-        (row[0], row[1]): tuple(sorted(row[2].split(" "), key=lambda part: (-len(part), part)))
-        for row in rows
-    }
+    return {(row[0], row[1]): tuple(sorted(row[2].split(" "), key=lambda part: (-len(part), part))) for row in rows}
 
 
 def prefixes(language: str) -> tuple[str, ...]:

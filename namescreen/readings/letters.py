@@ -1,7 +1,8 @@
 """Letter patterns of a language: how surprising a word's letters are, and the consonant groups it allows.
 
-The model is an interpolated n-gram of letters (four at most; Witten and Bell 1991, method C) over the frequent
-words of the language, each counted once. ``wordlists/draw/letters.py`` draws it into ``wordlists/letters/``:
+The model is an interpolated n-gram of letters (four at most; Witten and Bell 1991, method C) over the
+frequent words of the language, each counted once. ``wordlists/draw/letters.py`` draws it into
+``wordlists/letters/``:
 
     GRAM        cost left    cost of its last letter after the others, and of leaving it to a shorter gram
     <GROUP      count        consonant groups that begin words, ...
@@ -25,8 +26,8 @@ from functools import cache, lru_cache
 from namescreen.tables import Table, open_table, wordlists_folder
 
 __all__ = [
-    "alphabet",
     "allowed",
+    "alphabet",
     "consonant_groups",
     "has_model",
     "letter_cost",
@@ -42,12 +43,13 @@ _UNSEEN = 60.0
 """The cost of a letter that the language's words never hold: one in 64."""
 _VOWELS = "aeiouyàáâãäåæèéêëìíîïòóôõöøœùúûüýąęăıůűőěαεηιοωυάέήίόώύаеёиоуыэюяіїє"
 _OFTEN = 0.0005
-"""A consonant group is usual from this share of a language's words, one in 2,000: rarer ones come with names and
-loans that its lists hold (set by looking at the rarest groups kept for Italian, Spanish and Finnish)."""
+"""A consonant group is usual from this share of a language's words, one in 2,000: rarer ones come with names
+and loans that its lists hold (set by looking at the rarest groups kept for Italian, Spanish and Finnish)."""
 
 
 def consonant_groups(word: str) -> list[str]:
-    """The groups of consonant letters in a word, each after its place: < begins it, > ends it, = between vowels."""
+    """The groups of consonant letters in a word, each after its place: < begins it, > ends it, = between
+    vowels."""
     groups = []
     for found in re.finditer(f"[^{_VOWELS}]+", word):
         if found.end() - found.start() < len(word):
@@ -59,8 +61,8 @@ def consonant_groups(word: str) -> list[str]:
 def train(words: Iterable[str]) -> dict[str, str]:
     """The model of these words (lower case, accents kept), as entries of a table.
 
-    The quantiles are those of every tenth word under a model of the others: a model is never surprised at the words
-    it was made from, and would call every new name strange.
+    The quantiles are those of every tenth word under a model of the others: a model is never surprised at the
+    words it was made from, and would call every new name strange.
     """
     chosen = sorted(set(words))
     others = _model([word for at, word in enumerate(chosen) if at % 10]).get
@@ -124,8 +126,9 @@ def has_model(language: str) -> bool:
 
 
 def percentile(word: str, language: str) -> int:
-    """The share of the language's own frequent words whose letters are as surprising as this word's, or more, in
-    percent: 100 more usual than any, 0 stranger than all. Raises `DataError` without a model; see `has_model`."""
+    """The share of the language's own frequent words whose letters are as surprising as this word's, or more,
+    in percent: 100 more usual than any, 0 stranger than all. Raises `DataError` without a model; see
+    `has_model`."""
     quantiles = [float(cost) for cost in (_table(language).get("%quantiles") or "").split()]
     return share_above(letter_cost(word, lambda gram: _entry(gram, language)), quantiles)
 
@@ -136,7 +139,8 @@ def alphabet(language: str) -> frozenset[str]:
 
 
 def allowed(group: str, language: str) -> bool:
-    """Whether words of the language hold this consonant group (as `consonant_groups` gives it) at that place."""
+    """Whether words of the language hold this consonant group (as `consonant_groups` gives it) at that
+    place."""
     return _entry(group, language) is not None
 
 

@@ -63,6 +63,9 @@ def coverage(
             report.append(NotChecked(f"readings in {language_name(language)}",
                                      f"no words of it are shipped (shipped: {' '.join(LANGUAGES)})"))  # fmt: skip
             continue
+        if not count(language):
+            report.append(NotChecked(f"readings in {language_name(language)}", "no unlucky words of it are shipped"))
+            continue
         names = (SHIPPED, *(source.name for source in sources if language in source.languages))
         report.append(Coverage(language, len(open_table(f"frequency/{language}.tsv")), count(language),
                                has_rules(language), names))  # fmt: skip
@@ -86,15 +89,15 @@ def _explained(name: Name, languages: Iterable[str], sources: Iterable[Dictionar
 
 
 def _distinct(found: Iterable[Reading]) -> list[Reading]:
-    """Each word of a language once, by its strongest sighting; a word whose meaning is not known gives way to
-    one that explains the same part of the name; at most so many a language."""
+    """Each meaning of a language once, by its strongest sighting; a word whose meaning is not known gives way
+    to one that explains the same part of the name; at most so many a language."""
     ranked = sorted(found, key=lambda reading: reading.order)
     explained = {(reading.language, reading.where) for reading in ranked
                  if reading.meaning and reading.match in ("exact", "without accents", "inflected")}  # fmt: skip
     kept: dict[tuple[str, str], Reading] = {}
     met: dict[str, int] = {}
     for reading in ranked:
-        key = (reading.language, fold(reading.word))
+        key = (reading.language, reading.meaning or fold(reading.word))
         hidden = reading.meaning is None and (reading.language, reading.where) in explained
         if key not in kept and not hidden and met.get(reading.language, 0) < _PER_LANGUAGE:
             kept[key] = reading

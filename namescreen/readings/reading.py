@@ -96,7 +96,7 @@ class Coverage:
     meanings: tuple[str, ...]
 
     def __str__(self) -> str:
-        sounds = "read aloud" if self.sounds else "not read aloud (no sound rules shipped)"
+        sounds = "read aloud by its spelling rules" if self.sounds else "heard by its transcription only"
         return (f"{self.language}: {self.words:,} words, {self.unlucky:,} unlucky words with meanings, {sounds}; "
                 f"meanings from {', '.join(self.meanings)}")  # fmt: skip
 

@@ -74,9 +74,7 @@ def skeleton(text: str) -> str:
     Latin, Greek, Cyrillic, Armenian and Common scripts, and of any letter that passes for a Latin one.
     """
     prototypes = open_table("confusables.tsv")
-    mapped = "".join(
-        prototypes.get(character) or character for character in unicodedata.normalize("NFD", text)
-    )
+    mapped = "".join(prototypes.get(character) or character for character in unicodedata.normalize("NFD", text))
     return unicodedata.normalize("NFD", mapped)
 
 
@@ -102,9 +100,7 @@ def lookalikes(text: str) -> LookAlikes | None:
     A name in one script with its own letters is no deceit, and gives None: all of кот passes for nothing
     Latin.
     """
-    letters = [
-        letter for letter in unicodedata.normalize("NFC", text) if unicodedata.category(letter)[0] == "L"
-    ]
+    letters = [letter for letter in unicodedata.normalize("NFC", text) if unicodedata.category(letter)[0] == "L"]
     pairs = {letter: like for letter in letters if (like := looks_latin(letter))}
     mixed = resolved_scripts(text) == frozenset()
     whole = bool(pairs) and all(letter in pairs or script(letter) == "Latin" for letter in letters)

@@ -35,7 +35,7 @@ TRANSCRIPTION = "transcription"
 _CLASSES = {
     "a": "aɑɐʌ", "e": "eɛəæ", "i": "iɪɨ", "o": "oɔɒ", "u": "uʊɯʉ", "y": "yʏ", "2": "øœɜɵ",
     "p": "p", "b": "bβ", "t": "t", "d": "dð", "k": "kc", "g": "ɡgɣɟ", "f": "f", "v": "vʋ", "s": "sθ", "z": "z",
-    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħ", "m": "m", "n": "nŋɲ\u0303", "l": "lʎɫ", "r": "rʁɾɹʀ", "j": "jʝ",
+    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħ", "m": "m", "n": "nɲ\u0303", "N": "ŋ", "l": "lʎɫ", "r": "rʁɾɹʀ", "j": "jʝ",
     "w": "wɥ",
 }  # fmt: skip
 _CLASS_OF = {phone: name for name, phones in _CLASSES.items() for phone in phones}
@@ -50,6 +50,7 @@ _ENGLISH = {
     "SH": "ʃ", "T": "t", "TH": "θ t", "UH": "ʊ", "UW": "u", "V": "v", "W": "w", "Y": "j", "Z": "z", "ZH": "ʒ",
 }  # fmt: skip
 _NEAREST = {
+    "N": "n",
     "w": "vu",
     "v": "bf",
     "z": "s",
@@ -83,14 +84,10 @@ class _Rules:
             elif len(fields) == 4:
                 rows.append((fields[0], fields[1], fields[2], fields[3]))
             else:
-                raise DataError(
-                    path, f"has a row that is not four columns: {line!r}", "Install namescreen again"
-                )
+                raise DataError(path, f"has a row that is not four columns: {line!r}", "Install namescreen again")
         sets["C"] = "[^" + sets["V"] + "]"
         self.first: dict[str, list[tuple[str, re.Pattern[str] | None, re.Pattern[str] | None, str]]] = {}
-        for letters, before, after, sound in sorted(
-            rows, key=lambda row: (-len(row[0]), -bool(row[1]) - bool(row[2]))
-        ):
+        for letters, before, after, sound in sorted(rows, key=lambda row: (-len(row[0]), -bool(row[1]) - bool(row[2]))):
             for name, members in sets.items():
                 before, after = before.replace(f"{{{name}}}", _members(members, before, name)), after.replace(
                     f"{{{name}}}", _members(members, after, name))  # fmt: skip

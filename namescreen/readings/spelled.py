@@ -36,9 +36,7 @@ class Span:
 
 def spans(name: Name) -> tuple[Span, ...]:
     """The whole name without its spaces, then each of its words."""
-    written = "".join(
-        c for c in unicodedata.normalize("NFC", name.text) if unicodedata.category(c)[0] in "LMN"
-    )
+    written = "".join(c for c in unicodedata.normalize("NFC", name.text) if unicodedata.category(c)[0] in "LMN")
     whole = Span(name.letters, written.lower(), "the whole name")
     if len(name.words) < 2:
         return (whole,) if name.letters else ()
@@ -52,7 +50,7 @@ def spans(name: Name) -> tuple[Span, ...]:
 def found(word: Unlucky, severity: int, match: str, where: str, source: str = SHIPPED) -> Reading:
     """The reading that a match with an unlucky word gives, its severity kept within the word's own
     gravity."""
-    frequency = zipf(fold(word.word), word.language) or None
+    frequency = zipf(fold(word.form), word.language) or None
     return Reading(word.language, word.shown, word.meaning, word.kind, max(0, min(severity, word.gravity)), match,
                    where, frequency, source, word.gravity)  # fmt: skip
 
@@ -64,6 +62,7 @@ def spelled_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     for part in parts:
         yield from _whole(part, languages)
         yield from _prefixed(part, languages)
+        yield from _begun(part, languages)
         yield from _one_letter_away(part, languages)
     if parts:
         yield from _inside(name, languages)
@@ -96,12 +95,12 @@ def _is_own(letters: str, language: str, frequency: float) -> bool:
 def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     """The part is an unlucky word, or shares the stem of one."""
     met: set[str] = set()
-    for word, how in spelled(part.letters):
+    for word in spelled(part.letters):
         if word.language in languages:
             met.add(word.language)
             # Two letters among other words are seldom read as a word of their own.
             severity = word.gravity - (len(part.letters) < 3 and part.where != "the whole name")
-            yield found(word, severity, _how(word, how, part), part.where)
+            yield found(word, severity, _how(word, part), part.where)
     if len(part.letters) < 4:
         return
     for language in languages - met:
@@ -110,14 +109,11 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
             yield found(word, min(word.gravity, 2), "inflected", part.where)
 
 
-def _how(word: Unlucky, how: str, part: Span) -> str:
-    if how == "f":
+def _how(word: Unlucky, part: Span) -> str:
+    if word.how.isdecimal():
         return "inflected"
-    return (
-        "exact"
-        if how == "t" or unicodedata.normalize("NFC", word.word.casefold()) == part.written
-        else "without accents"
-    )
+    same = word.how == "t" or unicodedata.normalize("NFC", word.form.casefold()) == part.written
+    return "exact" if same else "without accents"
 
 
 def _prefixed(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
@@ -135,6 +131,18 @@ def _prefixed(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
                     )
 
 
+def _begun(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
+    """The part begins with the stem of one of the worst words and goes on otherwise: MERDOVA, merd-."""
+    for length in range(4, min(8, len(part.letters) - 1)):
+        beginning = part.letters[:length]
+        if length * 2 < len(part.letters) or part.letters[length] not in "aeiouy":
+            continue  # an ending begins with a vowel where a stem ends in a consonant
+        for language in languages:
+            for word in stemmed(beginning, language):
+                if word.gravity == 3:
+                    yield found(word, 2, "inside", f"letters 1 to {length}, its stem")
+
+
 def _one_letter_away(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     """The part is one letter from one of the worst words, and no common word of that language itself."""
     if len(part.letters) < 5:
@@ -142,7 +150,7 @@ def _one_letter_away(part: Span, languages: frozenset[str]) -> Iterator[Reading]
     from rapidfuzz.distance import OSA
 
     for word in nearly_spelled(part.letters):
-        letters = fold(word.transcription or word.word).replace(" ", "")
+        letters = fold(word.transcription or word.form).replace(" ", "")
         if (word.language in languages and letters[0] == part.letters[0] and zipf(part.letters, word.language) < 3.0
                 and OSA.distance(letters, part.letters, score_cutoff=1) == 1):  # fmt: skip
             yield found(word, 2 if len(letters) >= 6 else 1, "one letter away", part.where)
@@ -162,19 +170,15 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     least = 4 if latin else 2
     for start in range(size - least + 1):
         for end in range(start + least, min(size, start + _LONGEST) + 1):
-            if (
-                start in edges
-                and end in edges
-                and (end - start == size or not any(start < e < end for e in edges))
-            ):
+            if start in edges and end in edges and (end - start == size or not any(start < e < end for e in edges)):
                 continue  # the whole name or one of its words: read already
             ends = (start in breaks) + (end in breaks)
             if ends == 2 or (ends and end - start >= 6):
-                for word, _ in spelled(letters[start:end]):
+                for word in spelled(letters[start:end]):
                     if word.language in languages:
                         severity = _weight(word, letters, start, end, edges)
                         if severity > 0:
-                            yield found(word, severity, "inside", _place(letters, start, end, edges))
+                            yield found(word, severity, "inside", _place(start, end, size, edges))
 
 
 def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) -> int:
@@ -190,9 +194,7 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
     at_edge = (start in edges) + (end in edges)
     frequency = zipf(letters[start:end], word.language)
     rest = letters[:start] + letters[end:]
-    compound = (
-        word.language in COMPOUNDING and at_edge and (start == 0 or end == size) and _is_modifier(rest, word)
-    )
+    compound = word.language in COMPOUNDING and at_edge and (start == 0 or end == size) and _is_modifier(rest, word)
     if not letters.isascii():
         return word.gravity if share >= 0.5 else word.gravity - 1
     if compound and length >= 4:
@@ -209,15 +211,13 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
 def _is_modifier(rest: str, word: Unlucky) -> bool:
     """Whether the rest of a compound is a word of the language, with or without a linking letter."""
     return any(
-        len(rest) - len(link) >= 3
-        and rest.endswith(link)
-        and zipf(rest[: len(rest) - len(link)], word.language) >= 2.5
+        len(rest) - len(link) >= 3 and rest.endswith(link) and zipf(rest[: len(rest) - len(link)], word.language) >= 2.5
         for link in _LINKS
     )
 
 
-def _place(letters: str, start: int, end: int, edges: set[int]) -> str:
-    stretch = letters[start:end]
+def _place(start: int, end: int, size: int, edges: set[int]) -> str:
+    stretch = f"letters {start + 1} to {end}"
     if any(start < edge < end for edge in edges):
         return f"{stretch}, across the space"
     if start in edges:

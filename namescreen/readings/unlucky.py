@@ -15,20 +15,21 @@ __all__ = ["Unlucky", "count", "nearly_spelled", "rated", "sounding", "spelled",
 
 @dataclass(frozen=True, slots=True)
 class Unlucky:
-    """One unlucky word of one language, as its table has it."""
+    """One unlucky word of one language, as its table has it; `form` is the form of it that was met."""
 
     language: str
     row: int
-    word: str
+    form: str
     transcription: str
     meaning: str
     kind: str
     gravity: int
+    how: str = "w"
 
     @property
     def shown(self) -> str:
-        """The word, with its transcription where it has one."""
-        return f"{self.word} ({self.transcription})" if self.transcription else self.word
+        """The form, with its transcription where it has one."""
+        return f"{self.form} ({self.transcription})" if self.transcription else self.form
 
 
 def _index() -> Table:
@@ -36,19 +37,16 @@ def _index() -> Table:
 
 
 @lru_cache(maxsize=65536)
-def _at(language: str, row: str) -> Unlucky:
-    fields = (_index().get(f"#{language}.{row}") or "").split("\t")
-    return Unlucky(language, int(row), fields[0], fields[1], fields[2], fields[3], int(fields[4]))
+def _at(language: str, row: str, how: str = "w") -> Unlucky:
+    word, transcription, meaning, kind, gravity, forms = (_index().get(f"#{language}.{row}") or "").split("\t")
+    form = forms.split(" ")[int(how)] if how.isdecimal() else word
+    return Unlucky(language, int(row), form, transcription, meaning, kind, int(gravity), how)
 
 
-def spelled(letters: str) -> list[tuple[Unlucky, str]]:
-    """The words of all languages that these folded letters spell, each with how: w as its headword, f as a
-    form of it, t as its transcription, s with its umlauts written out."""
-    found = []
-    for posting in (_index().get(f"={letters}") or "").split():
-        language, row, how = posting.split(".")
-        found.append((_at(language, row), how))
-    return found
+def spelled(letters: str) -> list[Unlucky]:
+    """The words of all languages that these folded letters spell; `how` says how: w as its headword, a number
+    as that form of it, t as its transcription, s with its umlauts written out."""
+    return [_at(*posting.split(".")) for posting in (_index().get(f"={letters}") or "").split()]
 
 
 def stemmed(stem: str, language: str) -> list[Unlucky]:
@@ -58,7 +56,7 @@ def stemmed(stem: str, language: str) -> list[Unlucky]:
 
 def sounding(code: str, language: str) -> list[Unlucky]:
     """The words of `language`, severity 2 or 3, that sound so."""
-    return [_at(language, row) for row in (_index().get(f"){language}:{code}") or "").split()]
+    return [_at(language, *posting.split(".")) for posting in (_index().get(f"){language}:{code}") or "").split()]
 
 
 def nearly_spelled(letters: str) -> list[Unlucky]:

@@ -51,7 +51,8 @@ def main() -> None:
     write_whole(to / "confusables.tsv", contents)
     record_source(
         to, "confusables.tsv", contents,
-        source=f"Unicode, Inc.: confusables.txt of UTS #39, Unicode {icu.UNICODE_VERSION}, as ICU {icu.ICU_VERSION} holds it",
+        source=f"Unicode, Inc.: confusables.txt of UTS #39, Unicode {icu.UNICODE_VERSION}, "
+        f"as ICU {icu.ICU_VERSION} holds it",
         version=str(icu.UNICODE_VERSION), licence="Unicode License; licences/unicode.txt",
         build="python wordlists/draw/confusables.py",
     )  # fmt: skip

@@ -2,9 +2,9 @@
 
     python wordlists/draw/letters.py [--to FOLDER] [LANGUAGE ...]
 
-Trained on the 30,000 most frequent words of three letters and more, with their accents, that are not English words
-quoted in the language (more than twice as frequent in English). The alphabet is the main exemplar set of the
-Unicode CLDR as ICU carries it (PyPI PyICU, or Debian python3-icu).
+Trained on the 30,000 most frequent words of three letters and more, with their accents, that are not English
+words quoted in the language (more than twice as frequent in English). The alphabet is the main exemplar set
+of the Unicode CLDR as ICU carries it (PyPI PyICU, or Debian python3-icu).
 """
 
 from __future__ import annotations
@@ -44,8 +44,9 @@ def words(language: str) -> list[str]:
 
 
 def alphabet(language: str, own: list[str]) -> str:
-    """The letters at home in the language, with spaces between: its alphabet, without plain letters that it keeps for
-    loans and names (k and w in Spanish, j k w x y in Italian), known by standing in fewer than `RARE` of its words."""
+    """The letters at home in the language, with spaces between: its alphabet, without plain letters that it
+    keeps for loans and names (k and w in Spanish, j k w x y in Italian), known by standing in fewer than
+    `RARE` of its words."""
     letters = {str(letter).lower() for letter in icu.LocaleData(language).getExemplarSet(0, 0)}
     held = Counter(letter for word in own for letter in set(word))
     at_home = (

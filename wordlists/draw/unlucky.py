@@ -5,10 +5,11 @@ wordlists/unlucky/*.tsv.
 
 One table, so that every language is asked at once. Keys and values, rows being numbered from 0 in each table:
 
-    =FOLDED         language.row.how ...   how the form stands in the table: w word, f form, t transcription,
-                                           s spelled without its umlaut (ae for a with dots)
+    =FOLDED         language.row.how ...   how it stands in the table: w the word, 0 1 2 ... a form,
+                                           t the transcription, s spelled without an umlaut (ae for a with
+                                           dots)
     ~LANGUAGE:STEM  row ...                the folded stems of words and forms
-    )LANGUAGE:CODE  row ...                broad sound classes of words and forms of severity 2 and 3
+    )LANGUAGE:CODE  row.how ...            broad sound classes of words and forms of severity 2 and 3
     ?LETTERS        language.row ...       words of severity 3 and five letters or more, with one letter left
     out #LANGUAGE.ROW   word, transcription, meaning, kind, severity (tabs between) !LANGUAGE       how many
     words @MEANING        kind severity          an English meaning that stands in several tables, as most of
@@ -31,26 +32,35 @@ from namescreen.readings.spelling import left_out, without_umlauts
 from namescreen.tables import table_bytes, write_whole
 
 
+def shapes(entry: Entry) -> list[tuple[str, str]]:
+    """Every way the entry is written, each after how it stands in the table."""
+    transcription = [("t", entry.transcription)] if entry.transcription else []
+    return [("w", entry.word), *((str(at), form) for at, form in enumerate(entry.forms)), *transcription]
+
+
 def spellings(entry: Entry) -> dict[str, str]:
     """Every folded spelling of the entry, with how it stands in the table."""
     found: dict[str, str] = {}
-    for how, forms in (("w", (entry.word,)), ("f", entry.forms), ("t", (entry.transcription,))):
-        for form in forms:
-            letters = parse(form).letters
-            if letters:
-                found.setdefault(letters, how)
-            spelled = parse(without_umlauts(form, entry.language)).letters
-            if spelled != letters:
-                found.setdefault(spelled, "s")
+    for how, form in shapes(entry):
+        letters = parse(form).letters
+        if letters:
+            found.setdefault(letters, how)
+    for _, form in shapes(entry):
+        spelled = parse(without_umlauts(form, entry.language)).letters
+        if spelled:
+            found.setdefault(spelled, "s")
     return found
 
 
-def sounds(entry: Entry) -> set[str]:
-    """The sound codes of the entry's word and forms, in its own language; of its transcription in other
-    scripts."""
-    if has_rules(entry.language):
-        return {sound_code(form, entry.language) for form in (entry.word, *entry.forms)}
-    return {sound_code(entry.transcription, TRANSCRIPTION)} if entry.transcription else set()
+def sounds(entry: Entry) -> dict[str, str]:
+    """The sound codes of the entry, with how each stands in the table: of its word and forms in its own
+    language, of its transcription in languages of other scripts."""
+    own = has_rules(entry.language)
+    found: dict[str, str] = {}
+    for how, form in shapes(entry):
+        if (how != "t") == own:
+            found.setdefault(sound_code(form, entry.language if own else TRANSCRIPTION), how)
+    return found
 
 
 def draw(folder: Path) -> bytes:
@@ -62,20 +72,21 @@ def draw(folder: Path) -> bytes:
         language = path.stem
         index[f"!{language}"][str(len(entries))] = None
         for row, entry in enumerate(entries):
-            fields = (entry.word, entry.transcription, entry.meaning, entry.kind, str(entry.severity))
+            forms = " ".join(entry.forms)
+            fields = (entry.word, entry.transcription, entry.meaning, entry.kind, str(entry.severity), forms)
             index[f"#{language}.{row}"]["\t".join(fields)] = None
             meanings[entry.meaning.lower()][entry.kind, entry.severity] += 1
             for letters, how in spellings(entry).items():
                 index[f"={letters}"][f"{language}.{row}.{how}"] = None
                 if how != "s":
                     index[f"~{language}:{stem(letters, language)}"][str(row)] = None
-                if entry.severity == 3 and len(letters) >= 5 and how != "f":
+                if entry.severity == 3 and len(letters) >= 5 and not how.isdecimal():
                     for rest in left_out(letters):
                         index[f"?{rest}"][f"{language}.{row}"] = None
             if entry.severity >= 2:
-                for code in sorted(sounds(entry)):
+                for code, how in sounds(entry).items():
                     if len(code) >= 2:
-                        index[f"){language}:{code}"][str(row)] = None
+                        index[f"){language}:{code}"][f"{row}.{how}"] = None
     for meaning, votes in meanings.items():
         if votes.total() >= 2:
             (kind, severity), _ = max(votes.items(), key=lambda vote: (vote[1], -vote[0][1], vote[0][0]))

@@ -1,0 +1,239 @@
+"""`namescreen readings`: how names read, sound and sit in other languages."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from namescreen.outcome import NotChecked
+from namescreen.report.text import cell, visible
+
+from .guard import NOT_CHECKED
+from .inputs import usable_names
+from .options import BriefOption, FormatOption, LanguagesOption, StrictOption, brief_with, language_list, make_app
+from .output import Column, Format, Row, print_disclaimer, say_below, show
+from .talk import counted, say
+
+if TYPE_CHECKING:
+    from namescreen.readings import Coverage, Dictionary, Ease, LookAlikes, Reading
+
+app = make_app("See how a name reads in other languages.")
+
+CONTENT_WARNING = "Some of these words are coarse or hurtful; --mild masks the severe ones."
+
+
+def _alarm(row: Row) -> str:
+    return {3: "bold red", 2: "yellow"}.get(int(str(row["severity"])), "")
+
+
+READINGS = (
+    Column("language", "language", shrink=False),
+    Column("word", "word", style=_alarm),
+    Column("meaning", "meaning"),
+    Column("weight", "how bad", shrink=False, style=_alarm),
+    Column("met", "how it is met"),
+)
+SAYING = (
+    Column("language", "language", shrink=False),
+    Column("plainer", "plainer than", right=True),
+    Column("likely_reading", "likely read"),
+    Column("remarks", "remarks"),
+)
+CSV = tuple(
+    Column(key, key)
+    for key in (
+        "name", "language", "word", "meaning", "kind", "severity", "match", "where", "frequency", "source", "gravity",
+    )
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """One name with everything said about it."""
+
+    name: str
+    readings: list[Reading]
+    ease: list[Ease | NotChecked]
+    lookalikes: LookAlikes | None
+
+
+@app.command(
+    epilog="Examples:\n\nnamescreen readings Mistpatch --languages de,fr\n\n"
+    "namescreen readings Loamlet Sprigwick --format csv --mild"
+)
+def readings(
+    names: Annotated[list[str], typer.Argument(help="One name or several.")],
+    languages: LanguagesOption = None,
+    brief: BriefOption = None,
+    dictionary: Annotated[
+        list[Path] | None,
+        typer.Option(
+            "--dictionary",
+            help="A dictionary in dictd format (its .index), or a folder of them; repeat the option for several. "
+            "Without it those installed in the usual folders are asked.",
+        ),
+    ] = None,
+    shipped_only: Annotated[
+        bool, typer.Option("--shipped-only", help="Ask no installed dictionary or wordnet.")
+    ] = False,
+    mild: Annotated[bool, typer.Option("--mild", help="Mask severe words.")] = False,
+    form: FormatOption = Format.table,
+    strict: StrictOption = False,
+) -> None:
+    """See what a name says to readers of other languages, the worst first, and how readily they say it.
+
+    Severity is from 0 to 3: ordinary, mild, awkward, severe; it is lower than the word's own where the name
+    only holds or recalls the word. Without --languages or a brief every shipped language is looked through.
+    """
+    from namescreen.readings import coverage, ease, lookalikes
+    from namescreen.readings import readings as readings_of
+    from namescreen.readings.dictionaries import opened
+
+    settled = brief_with(brief, languages=language_list(languages))
+    asked: tuple[str, ...] | None = tuple(settled.languages) or None
+    wanted, remarks = usable_names(names)
+    say(*map(str, remarks))
+    sources: tuple[Dictionary, ...] | None = opened(dictionary) if dictionary else () if shipped_only else None
+    covered = coverage(asked, sources)
+
+    def each() -> Iterator[_Found]:
+        for name in counted(wanted, len(wanted), "Reading names"):
+            met = readings_of(name, languages=asked, dictionaries=sources)
+            yield _Found(
+                name,
+                [reading.mild() for reading in met] if mild else met,
+                [ease(name, language) for language in asked or ()],
+                lookalikes(name),
+            )
+
+    if form is Format.jsonl:
+        show((_whole(found, covered) for found in each()), (), form)
+    elif form is Format.csv:
+        show((row for found in each() for row in _csv_rows(found)), CSV, form)
+        say(*_coverage_lines(covered, asked))
+    else:
+        everything = list(each())
+        if not mild and any(reading.gravity == 3 for found in everything for reading in found.readings):
+            say(CONTENT_WARNING)
+        for found in everything:
+            _show_one(found, form)
+        _show_coverage(covered, asked, form)
+    print_disclaimer(form)
+    if strict and any(isinstance(part, NotChecked) for part in covered):
+        raise typer.Exit(NOT_CHECKED)
+
+
+def _show_one(found: _Found, form: Format) -> None:
+    _head(found.name, form)
+    if found.lookalikes:
+        _say(f"look-alike letters: {found.lookalikes}", form)
+    unlucky = [reading for reading in found.readings if reading.severity > 0]
+    if unlucky:
+        show([_row(reading) for reading in unlucky], READINGS, form)
+    else:
+        _say("No unlucky word found.", form)
+    ordinary = [reading for reading in found.readings if reading.severity == 0]
+    if ordinary:
+        _say(f"Also met: {'; '.join(_ordinary(ordinary))}", form)
+    _show_saying([one for one in found.ease if not isinstance(one, NotChecked)], form)
+    for one in found.ease:
+        if isinstance(one, NotChecked):
+            _say(str(one), form)
+
+
+def _row(reading: Reading) -> Row:
+    from namescreen.readings import SEVERITIES, language_name
+
+    return {
+        "language": language_name(reading.language),
+        "word": reading.word,
+        "meaning": reading.meaning,
+        "weight": SEVERITIES[reading.severity],
+        "met": f"{reading.match}: {reading.where}",
+        "severity": reading.severity,
+    }
+
+
+def _ordinary(readings: Sequence[Reading]) -> Iterator[str]:
+    """Words that weigh nothing, each once with its meaning where known, and the languages that have it."""
+    languages: dict[tuple[str, str], list[str]] = {}
+    for reading in readings:
+        meaning = reading.meaning or "meaning not known here"
+        languages.setdefault((reading.word, meaning), []).append(reading.language)
+    for (word, meaning), tags in languages.items():
+        yield f"{word} in {' '.join(sorted(tags))} ({meaning})"
+
+
+def _show_saying(found: Sequence[Ease], form: Format) -> None:
+    if not found:
+        return
+    from namescreen.readings import language_name
+
+    sys.stdout.write("\n")
+    rows: list[Row] = [
+        {
+            "language": language_name(one.language),
+            "plainer": f"{one.percentile} %",
+            "likely_reading": f"[{one.likely_reading}]" if one.likely_reading else "",
+            "remarks": "; ".join(one.hindrances),
+        }
+        for one in found
+    ]
+    show(rows, SAYING, form)
+    _say("plainer than: share of that language's own words whose letters are more surprising", form)
+
+
+def _show_coverage(covered: Sequence[Coverage | NotChecked], asked: Sequence[str] | None, form: Format) -> None:
+    """What was looked through: a line a language where they were asked for, else the sums."""
+    _head("Looked through", form)
+    for line in _coverage_lines(covered, asked):
+        _say(line, form)
+
+
+def _coverage_lines(covered: Sequence[Coverage | NotChecked], asked: Sequence[str] | None) -> Iterator[str]:
+    held = [part for part in covered if not isinstance(part, NotChecked)]
+    if asked is None:
+        words, unlucky = sum(part.words for part in held), sum(part.unlucky for part in held)
+        meanings = dict.fromkeys(source for part in held for source in part.meanings)
+        yield (
+            f"{len(held)} languages ({' '.join(part.language for part in held)}): {words:,} words, {unlucky:,} "
+            f"unlucky words; meanings from {', '.join(meanings)}"
+        )
+    else:
+        yield from map(str, held)
+    yield from (str(part) for part in covered if isinstance(part, NotChecked))
+
+
+def _whole(found: _Found, covered: Sequence[Coverage | NotChecked]) -> dict[str, object]:
+    """Everything about one name, for a program."""
+    missed = [part for part in (*found.ease, *covered) if isinstance(part, NotChecked)]
+    alike = found.lookalikes
+    return {
+        "name": found.name,
+        "readings": [reading.to_json() for reading in found.readings],
+        "ease": [one.to_json() for one in found.ease if not isinstance(one, NotChecked)],
+        "lookalikes": {"looks": alike.looks, "scripts": alike.scripts, "letters": alike.letters} if alike else None,
+        "coverage": [part.to_json() for part in covered if not isinstance(part, NotChecked)],
+        "not_checked": [{"check": part.check, "because": part.because} for part in missed],
+    }
+
+
+def _csv_rows(found: _Found) -> Iterator[Row]:
+    for reading in found.readings:
+        yield {"name": found.name, **reading.to_json()}
+
+
+def _head(text: str, form: Format) -> None:
+    sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else f"\n{visible(text)}\n")
+
+
+def _say(text: str, form: Format) -> None:
+    if form is Format.markdown:
+        sys.stdout.write(f"\n- {cell(text)}\n")
+    else:
+        say_below(text)
