@@ -1,5 +1,11 @@
 """Candidates from concepts: the constructions of word-formation, their ranking, and steering by hand."""
 
-from .blending import Blend, blends
+from __future__ import annotations
 
-__all__ = ["Blend", "blends"]
+from .blending import Blend, blends
+from .candidate import Candidate
+from .constructions import CONSTRUCTIONS
+from .scoring import PARTS
+from .search import Taste, brainstorm, candidates
+
+__all__ = ["CONSTRUCTIONS", "PARTS", "Blend", "Candidate", "Taste", "blends", "brainstorm", "candidates"]

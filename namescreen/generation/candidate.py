@@ -1,0 +1,68 @@
+"""What generation yields: a proposal as a construction makes it, and a candidate once it has been judged."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+__all__ = ["Candidate", "Proposal"]
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """A name as a construction makes it, before it is judged.
+
+    `text` is as it would be written; `words` its folded words; `sources` the words it was made from, as they
+    stand in the material; `stem` what it shares with its near-duplicates; `sounds` how it is meant to be said
+    (ARPAbet with stress; empty if only its spelling is known); `craft` in [0, 1] how well this construction
+    came off, 1 = nothing lost, nothing clashes; `clear` in [0, 1] how readily the sources are seen in it.
+    """
+
+    text: str
+    words: tuple[str, ...]
+    construction: str
+    how: str
+    sources: tuple[str, ...]
+    stem: str
+    sounds: tuple[str, ...] = ()
+    craft: float = 1.0
+    clear: float = 1.0
+
+    @property
+    def letters(self) -> str:
+        """The folded letters without division."""
+        return "".join(self.words)
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """A candidate name.
+
+    `how` says in words how it was made, and `sources` from what; `parts` are the scores behind `score`, each
+    in [0, 1] with 1 the better end (`namescreen.generation.scoring.PARTS` says what each means); `score` is
+    their weighted mean. `flags` are remarks to weigh, none of them a legal finding.
+    """
+
+    text: str
+    construction: str
+    how: str
+    sources: tuple[str, ...]
+    score: float
+    parts: Mapping[str, float] = field(hash=False)
+    flags: tuple[str, ...] = ()
+    stem: str = ""
+
+    def __str__(self) -> str:
+        return self.text
+
+    def to_json(self) -> dict[str, object]:
+        """A plain dictionary, the same for the same input."""
+        return {
+            "name": self.text,
+            "construction": self.construction,
+            "how": self.how,
+            "sources": list(self.sources),
+            "score": round(self.score, 4),
+            "parts": {name: round(value, 4) for name, value in self.parts.items()},
+            "flags": list(self.flags),
+        }

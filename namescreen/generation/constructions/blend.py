@@ -1,0 +1,59 @@
+"""Blends of two ideas: the beginning of one word with the ending of the other (see `generation.blending`)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..blending.cuts import Cut
+from ..blending.model import explain, rank
+from ..blending.source import source
+from ..blending.spelling import doubt_of_beginning, doubt_of_ending
+from ..candidate import Proposal
+from ..material import Material, best_pairs
+from ..widening import Idea
+
+__all__ = ["propose"]
+
+NAME = "blend"
+_EACH = 4  # blends taken of one pair
+_DOUBT = 10.0  # bits at which a kept part no longer says which word it came from: one among a thousand
+
+
+def propose(material: Material) -> Iterator[Proposal]:
+    """The best blends of pairs of ideas, of different concepts first, then with companion words."""
+    ideas = tuple(idea for idea in material.ideas if len(idea.word) > 2)
+    companions = tuple(idea for idea in material.companions("after") if len(idea.word) > 3)
+    for a, b in best_pairs(ideas, tuple(sorted((*ideas, *companions), key=lambda idea: -idea.weight))):
+        if a.word != b.word and a.concept != b.concept:
+            yield from _of_pair(material, a, b)
+
+
+def _of_pair(material: Material, a: Idea, b: Idea) -> Iterator[Proposal]:
+    for cut, belief in rank(source(a.word), source(b.word), limit=_EACH):
+        if cut.kind in ("joined", "turned") and 4 <= len(cut.text) <= material.most_letters:
+            clear = _clear(cut)
+            sounds = _sounds(cut)
+            yield Proposal(
+                cut.text.capitalize(), (cut.text,), NAME, explain(cut), (cut.first.letters, cut.second.letters),
+                cut.first.letters[: min(4, cut.front)], sounds, _craft(cut, belief), clear,
+            )  # fmt: skip
+
+
+def _clear(cut: Cut) -> float:
+    """How readily both sources are seen: less for every bit of doubt, and for every share lost."""
+    a, b = cut.first.letters, cut.second.letters
+    one = doubt_of_beginning(cut.text[: cut.front], a) / _DOUBT
+    two = doubt_of_ending(cut.text[len(cut.text) - cut.back :], b) / _DOUBT
+    kept = (cut.front / len(a) + cut.back / len(b)) / 2
+    return max(0.0, min(1.0, 0.3 + 0.7 * kept - 0.35 * (one + two)))
+
+
+def _craft(cut: Cut, belief: float) -> float:
+    """What makes two words a good blend: they overlap, and this is the way to blend them."""
+    return min(1.0, 0.25 + 0.2 * min(cut.overlap, 3) + 0.4 * belief**0.5)
+
+
+def _sounds(cut: Cut) -> tuple[str, ...]:
+    a, b = cut.first, cut.second
+    start = len(b.letters) - (len(cut.text) - cut.front)
+    return a.sounds[: a.before[cut.front]] + b.sounds[b.before[max(0, start)] :]

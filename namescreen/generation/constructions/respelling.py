@@ -1,0 +1,56 @@
+"""Respellings: an idea written otherwise, with the same sound (Klay, Ryde)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache
+
+from ...lexicon import zipf
+from ...tables import open_table
+from ..candidate import Proposal
+from ..material import Material
+from ..sounds import sounds_of
+from ..widening import Idea
+from .compound import joined, seam
+
+__all__ = ["propose", "respelled"]
+
+NAME = "respelling"
+
+
+def propose(material: Material) -> Iterator[Proposal]:
+    """Respelled ideas, near ones first; then respelled before or after a companion word."""
+    companions = material.companions("after")
+    for place, idea in enumerate(material.ideas):
+        for text, what in respelled(idea.word):
+            yield Proposal(
+                text.capitalize(), (text,), NAME, f"{idea.word} with {what}", (idea.word,), idea.word,
+                sounds_of(idea.word), 0.7, 0.85,
+            )  # fmt: skip
+            other = companions[place % len(companions)] if companions else None
+            if other is not None and len(text) + len(other.word) <= min(10, material.most_letters):
+                as_idea = Idea(text, idea.concept, idea.via, idea.distance, idea.weight, idea.pos)
+                made = joined(as_idea, other, NAME, f"{idea.word} with {what} + {other.word}", seam(text, other.word))
+                yield Proposal(
+                    made.text, made.words, NAME, made.how, (idea.word, other.word), idea.word,
+                    sounds_of(idea.word) + sounds_of(other.word), 0.8 * made.craft, 0.8,
+                )  # fmt: skip
+
+
+@cache
+def _rules() -> tuple[tuple[re.Pattern[str], str, str], ...]:
+    rows = (value.split("|") for _, value in open_table("respellings.tsv").items())
+    return tuple((re.compile(pattern), replacement, what) for pattern, replacement, what in rows)
+
+
+def respelled(word: str) -> Iterator[tuple[str, str]]:
+    """Other spellings of `word` that are no words themselves, with what changed.
+
+    Whether they are still read as the word is asked when one is about to be shown, since it takes time to know.
+    """
+    for pattern, replacement, what in _rules():
+        text = pattern.sub(replacement, word, count=1)
+        if text == word or len(text) < 3 or zipf(text) >= 2.5:
+            continue
+        yield text, what

@@ -1,0 +1,112 @@
+"""What the constructions work with: ideas by part of speech, companion words by tone, and the brief's limits."""
+
+from __future__ import annotations
+
+import heapq
+import random
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeVar
+
+from ..brief import Brief
+from ..names import fold
+from ..tables import open_table
+from .widening import Idea, widen
+
+__all__ = ["TONES", "Material", "best_pairs", "gather", "title"]
+
+TONES = ("plain", "warm", "playful", "bold", "calm", "elegant", "modern", "natural", "technical")
+"""The tones that companion words and affixes are marked with."""
+
+_OFF_TONE = 0.55
+"""What is left of a companion's or an affix's weight where the brief asks for other tones."""
+
+First = TypeVar("First")
+Second = TypeVar("Second")
+
+
+@dataclass(frozen=True)
+class Material:
+    """Everything a construction may draw on; ideas stand weightiest first."""
+
+    ideas: tuple[Idea, ...]
+    tones: frozenset[str]
+    most_letters: int
+    most_words: int
+    seed: int
+
+    @cached_property
+    def nouns(self) -> tuple[Idea, ...]:
+        """Ideas that are nouns."""
+        return tuple(idea for idea in self.ideas if idea.pos == "n")
+
+    @cached_property
+    def verbs(self) -> tuple[Idea, ...]:
+        """Ideas that are verbs, and concepts that may be."""
+        return tuple(idea for idea in self.ideas if idea.pos == "v")
+
+    @cached_property
+    def adjectives(self) -> tuple[Idea, ...]:
+        """Ideas that are adjectives."""
+        return tuple(idea for idea in self.ideas if idea.pos == "a")
+
+    def companions(self, place: str) -> tuple[Idea, ...]:
+        """Companion words of a place ("after", "before", "verb", "of"), those of the brief's tones first."""
+        found: dict[str, float] = {}
+        table = open_table("companions.tsv")
+        for tone in TONES:
+            fits = 1.0 if not self.tones or tone in self.tones else _OFF_TONE
+            for word in (table.get(f"{place} {tone}") or "").split():
+                found[word] = max(found.get(word, 0.0), 0.62 * fits)
+        pos = {"before": "a", "verb": "v"}.get(place, "n")
+        shuffled = sorted(found)
+        self.rng(f"companions {place}").shuffle(shuffled)
+        ideas = [Idea(word, "", f"a {place} word", 0, found[word], pos, "companion") for word in shuffled]
+        own = {idea.word for idea in self.ideas}
+        return tuple(sorted((i for i in ideas if i.word not in own), key=lambda idea: -idea.weight))
+
+    def fits_tone(self, tones: str) -> float:
+        """1 if any of these tones is asked for (or none is), less otherwise."""
+        return 1.0 if not self.tones or self.tones & set(tones.split()) else _OFF_TONE
+
+    def rng(self, purpose: str) -> random.Random:
+        """A source of chance of its own for each purpose, the same for the same seed."""
+        return random.Random(f"{self.seed} {purpose}")
+
+
+def gather(brief: Brief, *, seed: int, without: Sequence[str] = (), weights: dict[str, float] | None = None) -> Material:
+    """The material of a brief. `without` are dropped words; `weights` raise or lower ideas by what was learned."""
+    ideas = widen(brief, without=without)
+    rng = random.Random(f"{seed} ideas")
+    # the seed stirs the order a little, so that another seed shows other names of like worth
+    stirred = [
+        (idea.weight * (weights or {}).get(idea.word, 1.0) * (1 if idea.distance == 0 else rng.uniform(0.85, 1.0)), idea)
+        for idea in ideas
+    ]
+    ordered = sorted(stirred, key=lambda entry: (-entry[0], entry[1].word))
+    tones = frozenset(tone for tone in map(fold, brief.tone) if tone in TONES)
+    return Material(tuple(idea for _, idea in ordered), tones, brief.most_letters, brief.most_words or 3, seed)
+
+
+def best_pairs(first: Sequence[First], second: Sequence[Second], weigh: str = "weight") -> Iterator[tuple[First, Second]]:
+    """Every pair of two lists that stand weightiest first, by the product of their weights, largest first."""
+    if not first or not second:
+        return
+
+    def product(i: int, j: int) -> float:
+        return float(getattr(first[i], weigh) * getattr(second[j], weigh))
+
+    front = [(-product(i, 0), i, 0) for i in range(min(len(first), 1))]
+    while front:
+        _, i, j = heapq.heappop(front)
+        yield first[i], second[j]
+        if j + 1 < len(second):
+            heapq.heappush(front, (-product(i, j + 1), i, j + 1))
+        if j == 0 and i + 1 < len(first):
+            heapq.heappush(front, (-product(i + 1, 0), i + 1, 0))
+
+
+def title(*words: str) -> str:
+    """Words as a name is written: each with a capital, small words between in lower case."""
+    return " ".join(word if word in ("of", "and", "the", "on", "to") else word.capitalize() for word in words)

@@ -1,0 +1,272 @@
+"""Brainstorming: proposals from every construction, judged, sifted, and given out diverse, best first.
+
+Constructions are drawn from in waves, so that a rich brief does not explode: a wave takes so many proposals of
+each, all of them are scored, and the best of what is in hand are given out page by page. What is kept in
+hand is bounded, and so is the memory of what was already seen; asking for more draws further waves.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections import Counter
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from itertools import islice
+from zlib import crc32
+
+from ..brief import Brief
+from ..errors import InputError, Problem
+from ..lexicon import zipf
+from ..names import divide, fold
+from ..pronunciation import pronounce
+from .candidate import Candidate, Proposal
+from .constructions import CONSTRUCTIONS
+from .flags import Flags
+from .material import Material, gather
+from .scoring import Judge, like, syllables
+from .widening import unfit
+
+__all__ = ["Taste", "brainstorm", "candidates"]
+
+_QUOTA = {
+    "compound": 260, "blend": 160, "affix": 260, "clipping": 90, "adjective + noun": 140, "verb + noun": 90,
+    "noun of noun": 40, "word pair": 30, "alliteration": 60, "echo": 60, "respelling": 80, "combining forms": 160,
+    "initials": 60, "invented": 160,
+}  # fmt: skip
+"""Proposals of each construction in a wave: about 1,650, of which some 400 live through the sieve."""
+
+_IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
+_PAGE = 40  # variety is looked after within a page of this many
+_SAME_STEM, _SAME_SOURCE, _SAME_KIND = 0.05, 0.022, 0.06
+"""What earlier names of the page cost: each with the same stem and construction, each with a source in common,
+and a whole share of the construction (scores lie within about 0.3 of each other; set so that no word rules)."""
+_SHARE = {
+    "compound": 8, "blend": 7, "affix": 5, "clipping": 2, "adjective + noun": 4, "verb + noun": 1.5, "noun of noun": 2,
+    "word pair": 1, "alliteration": 2, "echo": 2, "respelling": 2, "combining forms": 3, "initials": 0.5, "invented": 2,
+}  # fmt: skip
+"""How many of each construction a page of forty holds if all come off equally well (set by reading)."""
+_FORGIVEN = 0.5
+"""How much of the gap between the best of a construction and the best of all is forgiven, so that coined words
+are not crowded out by plain pairs of words, whose sources are always seen whole."""
+_BEST = 8  # the best of a construction: the mean of so many
+_MOST_SAME = 2  # names of one stem and construction in a page
+_SIMPLE = frozenset(("compound", "adjective + noun", "verb + noun", "noun of noun", "word pair", "alliteration", "echo"))
+
+
+@dataclass(frozen=True)
+class Taste:
+    """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
+    constructions, and names to resemble."""
+
+    words: Mapping[str, float] = field(default_factory=dict)
+    constructions: Mapping[str, float] = field(default_factory=dict)
+    models: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
+
+
+def brainstorm(
+    brief: Brief,
+    *,
+    limit: int = 60,
+    constructions: Collection[str] | None = None,
+    like: str | Sequence[str] | None = None,
+    drop: Iterable[str] = (),
+    starts: str = "",
+    seed: int | None = None,
+    register: object | None = None,
+    taste: Taste | None = None,
+) -> list[Candidate]:
+    """The `limit` best candidate names for a brief, diverse, best first.
+
+    `constructions` are names from `CONSTRUCTIONS` (all if None); `like` a name, or several, to resemble; `drop`
+    names or words not to use; `starts` the letters to begin with; `seed` the brief's own if None: the same
+    brief and seed give the same names, and a larger limit only adds to them. With a `register` (a
+    `namescreen.register.Register`) names identical or nearly so to one of its marks are left out. Raises
+    `InputError` if there is no concept to start from or a construction or ranking weight does not exist.
+    """
+    found = candidates(
+        brief, constructions=constructions, like=like, drop=drop, starts=starts, seed=seed, register=register,
+        taste=taste,
+    )  # fmt: skip
+    return list(islice(found, max(0, limit)))
+
+
+def candidates(
+    brief: Brief,
+    *,
+    constructions: Collection[str] | None = None,
+    like: str | Sequence[str] | None = None,
+    drop: Iterable[str] = (),
+    starts: str = "",
+    seed: int | None = None,
+    register: object | None = None,
+    taste: Taste | None = None,
+) -> Iterator[Candidate]:
+    """As `brainstorm`, without end: it stops only when every construction has nothing more to propose."""
+    if not brief.concepts:
+        raise InputError(Problem("there is no concept to start from", "Give the brief `concepts`, or --concept"))
+    unknown = sorted(set(constructions or ()) - set(CONSTRUCTIONS))
+    if unknown:
+        raise InputError(
+            [
+                Problem(f"{name!r} is no construction", f"Known: {', '.join(CONSTRUCTIONS)}", "--construction")
+                for name in unknown
+            ]
+        )
+    taste = taste or Taste()
+    models = (like,) if isinstance(like, str) else tuple(like or ())
+    taste = replace(taste, models=(*models, *taste.models), without=(*taste.without, *drop))
+    return _Search(brief, constructions, taste, fold(starts), brief.seed if seed is None else seed, register).pages()
+
+
+class _Seen:
+    """A bounded memory of what was met: a bit field that forgets nothing and now and then knows too much.
+
+    Two places of 2**24 for each entry: after a million entries about one new name in eighty is taken for old.
+    """
+
+    def __init__(self) -> None:
+        self._bits = bytearray(1 << 21)
+
+    def add(self, text: str) -> bool:
+        """Note `text`; whether it is new."""
+        raw = text.encode()
+        places = (crc32(raw) & 0xFFFFFF, crc32(raw, 0x5EED) & 0xFFFFFF)
+        new = any(not self._bits[place >> 3] & 1 << (place & 7) for place in places)
+        for place in places:
+            self._bits[place >> 3] |= 1 << (place & 7)
+        return new
+
+
+class _Search:
+    def __init__(
+        self, brief: Brief, constructions: Collection[str] | None, taste: Taste, starts: str, seed: int,
+        register: object | None,
+    ) -> None:  # fmt: skip
+        self.brief, self.taste, self.starts = brief, taste, starts
+        without = tuple(word for text in taste.without for word in divide(text))
+        self.material: Material = gather(brief, seed=seed, without=without, weights=dict(taste.words))
+        self.judge = Judge.of(brief, self.material)
+        self.flags = Flags(brief, register)
+        self.streams = {
+            name: propose(self.material)
+            for name, propose in CONSTRUCTIONS.items()
+            if constructions is None or name in constructions
+        }
+        self.avoid = tuple(fold(word).replace(" ", "") for word in brief.avoid)
+        self.dropped = {"".join(divide(text)) for text in taste.without}
+        self.models = tuple(divide(model) for model in taste.models)
+        self.seen = _Seen()
+
+    def pages(self) -> Iterator[Candidate]:
+        """Candidates, page by page; the first wave is judged before the first is given out."""
+        in_hand: list[tuple[Candidate, Proposal]] = []
+        while self.streams or in_hand:
+            fresh = self._wave() if self.streams else []
+            in_hand += fresh
+            in_hand.sort(key=lambda entry: (-entry[0].score, entry[0].text))
+            del in_hand[_IN_HAND:]
+            if not fresh and not in_hand:
+                continue
+            for _ in range(1 if self.streams else 1 + len(in_hand) // _PAGE):
+                page, in_hand = self._page(in_hand)
+                yield from page
+
+    def _wave(self) -> list[tuple[Candidate, Proposal]]:
+        found = []
+        narrow = 1 if len(self.streams) > 3 else 4
+        for name in list(self.streams):
+            drawn = 0
+            for proposal in islice(self.streams[name], _QUOTA[name] * narrow):
+                drawn += 1
+                if self._passes(proposal):
+                    found.append((self._judged(proposal), proposal))
+            if drawn < _QUOTA[name] * narrow:
+                del self.streams[name]
+        return found
+
+    def _judged(self, proposal: Proposal) -> Candidate:
+        parts = self.judge.parts(proposal)
+        score = self.judge.score(parts)
+        if self.models:
+            parts["likeness"] = max(like(proposal, model) for model in self.models)
+            score = 0.65 * score + 0.35 * parts["likeness"]
+        score *= self.taste.constructions.get(proposal.construction, 1.0)
+        return Candidate(
+            proposal.text, proposal.construction, proposal.how, proposal.sources, min(1.0, score), parts, (), proposal.stem
+        )
+
+    def _passes(self, proposal: Proposal) -> bool:
+        """Whether a proposal keeps the brief's limits; what costs more to know is asked in `_page`."""
+        letters, brief = proposal.letters, self.brief
+        if not brief.least_letters <= len(letters) <= brief.most_letters:
+            return False
+        if not letters.startswith(self.starts) or letters in self.dropped or any(word in letters for word in self.avoid):
+            return False
+        if brief.most_words is not None and len(proposal.words) > brief.most_words:
+            return False
+        if brief.most_syllables is not None and syllables(proposal) > brief.most_syllables:
+            return False
+        if len(proposal.words) == 1 and zipf(letters) >= 1.5:
+            return False  # an ordinary word already
+        return self.seen.add(proposal.text.casefold())
+
+    def _page(
+        self, in_hand: list[tuple[Candidate, Proposal]]
+    ) -> tuple[list[Candidate], list[tuple[Candidate, Proposal]]]:
+        """The best page of those in hand, and the rest: each choice makes its like cost more."""
+        used: Counter[str] = Counter()
+        page: list[Candidate] = []
+        gone: set[int] = set()
+        lift = _lifts([candidate for candidate, _ in in_hand])
+        heap = [(-c.score - lift[c.construction], place) for place, (c, _) in enumerate(in_hand)]
+        heapq.heapify(heap)
+        while heap and len(page) < _PAGE:
+            value, place = heapq.heappop(heap)
+            candidate, proposal = in_hand[place]
+            now = -candidate.score - lift[candidate.construction] + self._cost(candidate, used)
+            if now > value + 1e-9:  # something like it has been taken since
+                heapq.heappush(heap, (now, place))
+                continue
+            if used[f"{candidate.construction} {candidate.stem}"] >= _MOST_SAME:
+                continue
+            gone.add(place)
+            if not self._sound(proposal):
+                continue
+            flags = self.flags.of(proposal)
+            if flags is None:
+                continue
+            page.append(replace(candidate, flags=flags))
+            used.update((candidate.construction, f"{candidate.construction} {candidate.stem}"))
+            used.update(f"word {word}" for word in candidate.sources)
+        return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
+
+    @staticmethod
+    def _cost(candidate: Candidate, used: Counter[str]) -> float:
+        return (
+            _SAME_STEM * used[f"{candidate.construction} {candidate.stem}"]
+            + _SAME_SOURCE * sum(used[f"word {word}"] for word in candidate.sources)
+            + _SAME_KIND * used[candidate.construction] / _SHARE[candidate.construction]
+        )
+
+    @staticmethod
+    def _sound(proposal: Proposal) -> bool:
+        """Whether a respelling is still read as its source, and no word of the name is unfit."""
+        if any(unfit(word) for word in (*proposal.words, *proposal.sources)):
+            return False
+        if proposal.construction != "respelling":
+            return True
+        wanted = tuple(sound.rstrip("012") for sound in proposal.sounds)
+        readings = pronounce(proposal.letters, limit=2)
+        return any(tuple(sound.rstrip("012") for sound in reading.phones) == wanted for reading in readings)
+
+
+def _lifts(candidates: Sequence[Candidate]) -> dict[str, float]:
+    """What is added to each construction's scores when names are chosen (`_FORGIVEN`); `candidates` best first."""
+    best: dict[str, list[float]] = {}
+    for candidate in candidates:
+        scores = best.setdefault(candidate.construction, [])
+        if len(scores) < _BEST:
+            scores.append(candidate.score)
+    means = {name: sum(scores) / len(scores) for name, scores in best.items()}
+    return {name: _FORGIVEN * (max(means.values()) - mean) for name, mean in means.items()}
