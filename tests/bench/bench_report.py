@@ -19,7 +19,7 @@ from typing import TypeVar
 
 from namescreen.brief import Brief
 from namescreen.register import Register, prepare, read_register
-from namescreen.report import assemble, changes, from_json, to_csv, to_html, to_json, to_markdown, to_svg
+from namescreen.report import Report, assemble, changes, from_json, to_csv, to_html, to_json, to_markdown, to_svg
 from namescreen.screening import Screening, screen
 
 Made = TypeVar("Made")
@@ -90,8 +90,12 @@ def timed_forms(brief: Brief, found: list[Screening], register: Register) -> dic
         seconds[form] = time.perf_counter() - begun
         return made
 
-    about = {"date": "2026-11-25", "date_from": "--date", "version": "0"}
-    report = timed("assembling", lambda: assemble(brief, found, register, command=("namescreen",), **about))
+    def assembled() -> Report:
+        return assemble(
+            brief, found, register, date="2026-11-25", date_from="--date", version="0", command=("namescreen",)
+        )
+
+    report = timed("assembling", assembled)
     text = timed("JSON", lambda: to_json(report))
     since = timed("what changed since", lambda: changes(from_json(text), report))
     timed("Markdown", lambda: to_markdown(report, figure="f.svg", changes=since))
