@@ -16,7 +16,7 @@ from .parameters import Parameters, shipped_parameters
 from .prepare import Features, Word
 from .sound import FLOOR as SOUND_FLOOR
 from .sound import sound_of_words
-from .vocabulary import is_known, meaning_of_words
+from .vocabulary import has_meaning, meaning_of_words
 from .weights import LEAST
 
 __all__ = ["Scores", "score", "word_closeness"]
@@ -138,7 +138,7 @@ def _first(words: tuple[Word, ...]) -> int:
 def _meant(features: Features) -> bool:
     """Whether enough of a name is made of known words for its meaning to be judged, in some division."""
     return any(
-        sum(word.weight for word in words if is_known(word.letters))
+        sum(word.weight for word in words if has_meaning(word.letters))
         >= ENOUGH_KNOWN * sum(word.weight for word in words)
         for words in features.divisions
     )
@@ -181,14 +181,9 @@ def _overall(one: Features, other: Features, joined: float, parameters: Paramete
             cover = _cover(ours, theirs, lambda word, match: word_closeness(word, match, parameters), _counts)
             value = fuller * cover.more + (1 - fuller) * cover.less
             value += first * cover.firsts * (1 - value)
-            best = max(
-                best, _less_if_weak(max(value, joined), cover.strength or _mean_weight(ours + theirs), parameters)
-            )
-    return best
-
-
-def _mean_weight(words: tuple[Word, ...]) -> float:
-    return sum(word.weight for word in words) / len(words)
+            best = max(best, _less_if_weak(value, cover.strength, parameters))
+    strongest = max(word.weight for words in (*one.divisions, *other.divisions) for word in words)
+    return max(best, _less_if_weak(joined, strongest, parameters))
 
 
 def _less_if_weak(value: float, strength: float, parameters: Parameters) -> float:

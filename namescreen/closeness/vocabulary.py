@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from ..lexicon import kinds, lexicon, zipf
+from ..lexicon import equivalents, foreign_words, kinds, lexicon, zipf
 
-__all__ = ["divisions", "is_known", "meaning_of_words"]
+__all__ = ["base_forms", "divisions", "has_meaning", "is_known", "meaning_of_words", "words_alike_in_meaning"]
 
 COMMON = 3.0
 """Zipf value (once in a million words) from which readers see a word inside a longer one without help."""
@@ -15,7 +15,17 @@ COMMON = 3.0
 @lru_cache(maxsize=1 << 16)
 def is_known(word: str) -> bool:
     """Whether people know `word` as a word: it, or a form it is inflected from, stands in the lexicon."""
-    return word.isascii() and (bool(lexicon().bases(word)) or "function word" in kinds(word))
+    return bool(base_forms(word)) or "function word" in kinds(word)
+
+
+def has_meaning(word: str) -> bool:
+    """Whether something is known of what `word` means, in English or another language."""
+    return is_known(word) or bool(equivalents(word))
+
+
+def base_forms(word: str) -> tuple[str, ...]:
+    """The words of the lexicon that `word` is a form of."""
+    return lexicon().bases(word) if word.isascii() else ()
 
 
 @lru_cache(maxsize=1 << 16)
@@ -51,7 +61,41 @@ def _seen(part: str) -> float:
     return common if common >= (COMMON if len(part) > 3 else COMMON + 0.5) else 0.0
 
 
+TRANSLATED = 0.9
+"""What closeness in meaning counts when one word had to be translated: as much as between synonyms."""
+
+
 @lru_cache(maxsize=1 << 18)
 def meaning_of_words(one: str, other: str) -> float | None:
-    """Likeness in meaning of two words: in [0, 1], 1 = the same word; None if either is not in the lexicon."""
-    return 1.0 if one == other else lexicon().closeness(one, other)
+    """Likeness in meaning of two words: in [0, 1], 1 = the same word; None if either is not in the lexicon.
+
+    A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)).
+    """
+    if one == other:
+        return 1.0
+    known = [lexicon().closeness(one, other)]
+    ours, theirs = equivalents(one), equivalents(other)
+    known += [_translated(mine.english, other) for mine in ours]
+    known += [_translated(one, yours.english) for yours in theirs]
+    known += [_translated(mine.english, yours.english) for mine in ours for yours in theirs]
+    return max((value for value in known if value is not None), default=None)
+
+
+def _translated(one: str, other: str) -> float | None:
+    value = 1.0 if one == other else lexicon().closeness(one, other)
+    return None if value is None else TRANSLATED * value
+
+
+@lru_cache(maxsize=1 << 13)
+def words_alike_in_meaning(word: str, least: float) -> dict[str, float]:
+    """Every word whose `meaning_of_words` with `word` is at least `least`, with that value; for building indexes.
+
+    Complete for `least` no lower than the floor of the lexicon's neighbourhoods (0.4) over `TRANSLATED`.
+    """
+    found: set[str] = set()
+    for start in (word, *(equivalent.english for equivalent in equivalents(word))):
+        near = {start, *(other for other, value in lexicon().neighbours(start).items() if value >= least)}
+        found |= near
+        found |= {foreign for english in near for foreign in foreign_words(english)}
+    values = {other: meaning_of_words(word, other) for other in sorted(found - {word})}
+    return {other: value for other, value in values.items() if value is not None and value >= least}

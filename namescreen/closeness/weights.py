@@ -10,6 +10,7 @@ from functools import lru_cache
 
 from ..goods import weakness
 from ..lexicon import zipf
+from .vocabulary import base_forms, is_known
 
 __all__ = ["LEAST", "word_weight"]
 
@@ -20,6 +21,10 @@ RAREST, COMMONEST = 1.5, 7.0
 """Zipf values between which rarity falls from 1 to 0: a word met less than once in thirty million words is as good
 as invented; seven is where articles stand."""
 
+CLIPPED, CLIPPED_GOODS = 3, 0.2
+"""A made-up part of at least so many letters that begins a word for the goods (sinu for sinus) is read as that
+word; what is left of its weight. Common practice, no source for the size."""
+
 
 @lru_cache(maxsize=1 << 17)
 def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> float:
@@ -27,5 +32,9 @@ def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> float:
 
     Its rarity times what it says about the maker rather than the goods.
     """
-    rarity = 1.0 - min(1.0, max(0.0, (zipf(word) - RAREST) / (COMMONEST - RAREST)))
-    return max(LEAST, rarity * (1.0 - weakness(word, goods_words)))
+    common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
+    rarity = 1.0 - min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
+    weight = rarity * (1.0 - weakness(word, goods_words))
+    if len(word) >= CLIPPED and not is_known(word) and any(goods.startswith(word) for goods in goods_words):
+        weight *= CLIPPED_GOODS
+    return max(LEAST, weight)

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from .association import associated, association
+from .foreign import Equivalent, equivalents, foreign_words
 from .frequency import frequency_languages, zipf
 from .kind import KINDS, kinds, name_rank, words_of_kind
 from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
 __all__ = [
     "KINDS",
+    "Equivalent",
     "Lexicon",
     "Related",
     "Relation",
     "Sense",
     "associated",
     "association",
+    "equivalents",
+    "foreign_words",
     "frequency_languages",
     "kinds",
     "lexicon",

@@ -23,6 +23,8 @@ INFLECTED = 0.97  # glass, glasses: an inflected form that has come to be a word
 OPPOSITE = 0.35
 HIERARCHY = 0.8
 STEP = 0.9
+ONE_STEP = 0.55  # a broader word one step up, however much lies below it, up to
+TOO_WIDE = 1000  # which it says too little (person, artifact)
 FLOOR = 0.4
 """Words below this closeness are not neighbours; path-based closeness between others never exceeds it."""
 BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "=": 0.55, "^": 0.55,
@@ -120,6 +122,10 @@ class Nearness:
         down."""
         found: set[str] = set()
         for ancestor, up in self._above(sense_id).items():
+            if up <= 1:
+                found.add(ancestor)
+            if up == 0:
+                found.update(self._lexicon.related_ids(ancestor, "~", "~i"))
             if up > 2 or self._information(ancestor) * HIERARCHY < FLOOR * 0.9:
                 continue
             layer = [ancestor]
@@ -142,7 +148,10 @@ class Nearness:
             return 0.0
         shared, steps = max(common)
         total = self._information(sense_a) + self._information(sense_b)
-        return HIERARCHY * 2 * shared / total * STEP ** (max(-steps, 1) - 1) if total else 0.0
+        lin = HIERARCHY * 2 * shared / total * STEP ** (max(-steps, 1) - 1) if total else 0.0
+        one_up = above_a.get(sense_b) == 1 or above_b.get(sense_a) == 1
+        widest = max(self._lexicon.entry(sense_a).below, self._lexicon.entry(sense_b).below)
+        return max(lin, ONE_STEP) if one_up and widest <= TOO_WIDE else lin
 
     def _far(self, lemma_a: str, lemma_b: str) -> float:
         """Path-based closeness of two words that are not neighbours: below `FLOOR`."""
