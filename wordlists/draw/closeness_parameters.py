@@ -28,7 +28,7 @@ GRID = {
     "meaning_share": (0.7, 0.85),
     "different_meaning": (0.6, 0.8),
     "fuller_side": (0.15, 0.3),
-    "first_word": (0.0, 0.2),
+    "first_word": (0.1, 0.25),
     "weak_element": (0.5, 1.0),
     "enough_strength": (0.35, 0.5),
 }
