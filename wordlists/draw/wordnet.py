@@ -146,9 +146,7 @@ def draw() -> dict[str, bytes]:
     senses = {}
     for synset in synsets:
         sense = id_of(synset)
-        shown = [
-            f"{plain(one.name())}{strength[plain(one.name()).lower(), sense]}" for one in synset.lemmas()
-        ]
+        shown = [f"{plain(one.name())}{strength[plain(one.name()).lower(), sense]}" for one in synset.lemmas()]
         assert not any({",", "|"} & set(word) for word in shown)
         senses[sense] = "|".join(
             (
@@ -163,7 +161,7 @@ def draw() -> dict[str, bytes]:
         "wordnet-senses.tsv": table_bytes("wordnet-senses", senses.items()),
         "wordnet-exceptions.tsv": table_bytes(
             "wordnet-exceptions",
-            ((form, " ".join(sorted(bases)).replace(" ", ",")) for form, bases in exceptions.items()),
+            ((form, ",".join(sorted(bases))) for form, bases in exceptions.items()),
         ),
     }
 

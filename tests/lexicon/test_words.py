@@ -1,0 +1,106 @@
+"""Frequency, kinds and association of words."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.errors import DataError
+from namescreen.lexicon import (
+    KINDS,
+    associated,
+    association,
+    frequency_languages,
+    kinds,
+    name_rank,
+    words_of_kind,
+    zipf,
+)
+from namescreen.tables import open_table, wordlists_folder
+
+ASSOCIATED = [word for word, _ in open_table("associations.tsv").items()][::499]
+
+
+class TestFrequency:
+    def test_common_words_are_more_frequent(self) -> None:
+        ladder = [zipf(word) for word in ("the", "water", "garden", "pottery", "terracotta", "zzyzxq")]
+        assert ladder == sorted(ladder, reverse=True)
+        assert ladder[-1] == 0.0
+
+    def test_other_languages(self) -> None:
+        assert zipf("garten", "de") > zipf("garten", "en")
+        assert {"en", "de", "fr", "ja", "zh", "ar", "ru"} <= set(frequency_languages())
+
+    def test_an_unknown_language_is_an_error_that_names_it(self) -> None:
+        with pytest.raises(DataError, match=r"xx\.tsv"):
+            zipf("garden", "xx")
+
+    @pytest.mark.parametrize("language", frequency_languages())
+    def test_tables_are_whole_and_within_the_scale(self, language: str) -> None:
+        table = open_table(f"frequency/{language}.tsv")
+        table.verify()
+        values = [float(value) for _, value in table.items()]
+        assert len(values) == len(table) > 20_000
+        assert 0.0 < min(values) < max(values) < 8.5
+
+
+class TestKinds:
+    @pytest.mark.parametrize(
+        ("word", "kind"),
+        [("best", "laudatory"), ("mini", "quality"), ("the", "function word"), ("gmbh", "company form"),
+         ("com", "domain ending"), ("tuscany", "place"), ("parisian", "place"), ("smith", "surname"),
+         ("mary", "given name"), ("three", "number"), ("green", "colour"), ("shop", "generic head"),
+         ("kids", "people")],
+    )  # fmt: skip
+    def test_examples(self, word: str, kind: str) -> None:
+        assert kind in kinds(word)
+
+    def test_most_words_are_of_no_kind(self) -> None:
+        assert kinds("planter") == kinds("zzyzxq") == frozenset()
+
+    def test_every_kind_in_the_table_is_documented(self) -> None:
+        for word, value in open_table("word_kinds.tsv").items():
+            if not word.startswith("*"):
+                assert {entry.partition(":")[0] for entry in value.split(",")} <= set(KINDS)
+
+    def test_ranks(self) -> None:
+        assert name_rank("smith") == 1
+        assert name_rank("mary", "given name") == 1
+        assert name_rank("planter") is None
+
+    def test_closed_kinds_agree_with_their_words(self) -> None:
+        for kind in ("laudatory", "company form", "people"):
+            assert words_of_kind(kind)
+            assert all(kind in kinds(word) for word in words_of_kind(kind))
+        assert words_of_kind("surname") == ()
+
+    def test_the_curated_list_is_in_the_table(self) -> None:
+        text = (wordlists_folder() / "curated" / "word_kinds.txt").read_text(encoding="utf-8")
+        for line in text.splitlines():
+            if line and not line.startswith("#"):
+                kind, listed = line.split(":")
+                assert all(kind in kinds(word) for word in listed.split())
+
+
+class TestAssociation:
+    @given(st.sampled_from(ASSOCIATED), st.sampled_from(ASSOCIATED))
+    def test_symmetric_and_within_range(self, a: str, b: str) -> None:
+        assert association(a, b) == association(b, a)
+        assert 0.0 <= association(a, b) <= 1.0
+
+    @pytest.mark.parametrize(
+        ("near", "far"),
+        [(("denim", "jeans"), ("denim", "piano")), (("clay", "kiln"), ("clay", "violin")),
+         (("whiskey", "bourbon"), ("whiskey", "bicycle")), (("bakery", "bread"), ("bakery", "rifle"))],
+    )  # fmt: skip
+    def test_what_belongs_together_scores_higher(self, near: tuple[str, str], far: tuple[str, str]) -> None:
+        assert association(*near) > association(*far)
+
+    def test_strongest_first(self) -> None:
+        strengths = list(associated("pottery").values())
+        assert strengths == sorted(strengths, reverse=True)
+
+    def test_unknown_words_have_no_associations(self) -> None:
+        assert associated("zzyzxq") == {}
+        assert association("zzyzxq", "herb") == 0.0
