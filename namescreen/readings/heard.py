@@ -13,11 +13,14 @@ from .unlucky import Unlucky, sounding
 
 __all__ = ["english_phones", "heard_in"]
 
+_LONGEST = 30
+"""Letters of a part that is read aloud; longer ones are no single word in any of the tables."""
+
 
 def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     """Every unlucky word of severity 2 or 3 that the name, or a word of it, sounds like."""
     for part in spans(name):
-        if not part.letters.isascii():
+        if not part.letters.isascii() or len(part.letters) > _LONGEST:
             continue
         ways = english_phones(part, name)
         for language in sorted(languages):

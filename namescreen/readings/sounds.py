@@ -34,8 +34,8 @@ TRANSCRIPTION = "transcription"
 
 _CLASSES = {
     "a": "aɑɐʌ", "e": "eɛəæ", "i": "iɪɨ", "o": "oɔɒ", "u": "uʊɯʉ", "y": "yʏ", "2": "øœɜɵ",
-    "p": "p", "b": "bβ", "t": "t", "d": "dð", "k": "kc", "g": "ɡgɣɟ", "f": "f", "v": "vʋ", "s": "sθ", "z": "z",
-    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħ", "m": "m", "n": "nɲ\u0303", "N": "ŋ", "l": "lʎɫ", "r": "rʁɾɹʀ", "j": "jʝ",
+    "p": "p", "b": "bβ", "t": "t", "d": "dð", "k": "kc", "g": "ɡgɟ", "f": "f", "v": "vʋ", "s": "sθ", "z": "z",
+    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħɣ", "m": "m", "n": "nɲ\u0303", "N": "ŋ", "l": "lʎɫ", "r": "rʁɾɹʀ", "j": "jʝ",
     "w": "wɥ",
 }  # fmt: skip
 _CLASS_OF = {phone: name for name, phones in _CLASSES.items() for phone in phones}

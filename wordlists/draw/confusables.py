@@ -15,7 +15,7 @@ import sys
 import unicodedata
 from pathlib import Path
 
-import icu
+import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
 from sources import record_source
 
 from namescreen.readings.scripts import script

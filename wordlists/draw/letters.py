@@ -14,7 +14,7 @@ import unicodedata
 from collections import Counter
 from pathlib import Path
 
-import icu
+import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
 import wordfreq
 from sources import record_source
 

@@ -29,7 +29,7 @@ from namescreen.readings.entries import Entry, read_entries
 from namescreen.readings.inflection import stem
 from namescreen.readings.sounds import TRANSCRIPTION, has_rules, sound_code
 from namescreen.readings.spelling import left_out, without_umlauts
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes, wordlists_folder, write_whole
 
 
 def shapes(entry: Entry) -> list[tuple[str, str]]:
@@ -99,7 +99,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
     to = parser.parse_args().to
-    contents = draw(to / "unlucky")
+    contents = draw(wordlists_folder() / "unlucky")
     write_whole(to / "unlucky.tsv", contents)
     record_source(
         to, "unlucky.tsv", contents,
