@@ -107,13 +107,10 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         mark=found.mark,
         appearance=_score(near.appearance),
         sound=_score(near.sound),
-        meaning=next((one for one in near.not_checked if one.check == "meaning"), None)
-        or _score(near.meaning),
+        meaning=next((one for one in near.not_checked if one.check == "meaning"), None) or _score(near.meaning),
         overall=_score(near.overall),
         concern=_score(found.concern),
-        goods=related
-        if isinstance(related, NotChecked)
-        else Goods(_score(related.score), tuple(related.reasons)),
+        goods=related if isinstance(related, NotChecked) else Goods(_score(related.score), tuple(related.reasons)),
         knockout=found.knockout,
         reasons=tuple(near.reasons),
     )
@@ -211,9 +208,7 @@ def _covered(searched: register.Register, part: slice) -> tuple[tuple[int, ...],
     arrays = searched.columns.arrays
     mask = int(np.bitwise_or.reduce(arrays["classes"][part].astype(np.uint64), initial=0))
     numbers = (int(number) for number in np.unique(arrays["office"][part]))
-    offices = sorted(
-        name.upper() for name in (searched.columns.offices[number] for number in numbers) if name
-    )
+    offices = sorted(name.upper() for name in (searched.columns.offices[number] for number in numbers) if name)
     day = str(int(arrays["date"][part].max(initial=0)))
     latest = f"{day[:4]}-{day[4:6]}-{day[6:]}" if len(day) == 8 else ""
     return tuple(number for number in range(1, 46) if mask >> number & 1), tuple(offices), latest

@@ -51,9 +51,7 @@ def changes(old: Report, new: Report) -> Changes:
     before = {entry.name: entry for entry in old.names}
     after = {entry.name: entry for entry in new.names}
     found = [*_grounds(old, new), *_lists(old, new)]
-    found += [
-        Change(name, "name added", "was not in the earlier report") for name in after if name not in before
-    ]
+    found += [Change(name, "name added", "was not in the earlier report") for name in after if name not in before]
     found += [Change(name, "name gone", "was in the earlier report") for name in before if name not in after]
     for name, entry in after.items():
         if name in before:
@@ -72,9 +70,7 @@ def _grounds(old: Report, new: Report) -> list[Change]:
         ("weights", str(old.weights), str(new.weights)),
     ]
     earlier, later = dict(old.settings), dict(new.settings)
-    pairs += [
-        (f"setting {key}", earlier.get(key, ""), later.get(key, "")) for key in sorted({*earlier, *later})
-    ]
+    pairs += [(f"setting {key}", earlier.get(key, ""), later.get(key, "")) for key in sorted({*earlier, *later})]
     return [
         Change("the report", "other grounds", _grounds_words(what, shorten(one, 60), shorten(two, 60)))
         for what, one, two in pairs
@@ -155,9 +151,7 @@ def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
             if _moved(one.goods.score, two.goods.score):
                 parts.append(f"goods {number(one.goods.score)} to {number(two.goods.score)}")
         elif isinstance(one.goods, NotChecked) != isinstance(two.goods, NotChecked):
-            parts.append(
-                "goods compared now" if isinstance(one.goods, NotChecked) else "goods no longer compared"
-            )
+            parts.append("goods compared now" if isinstance(one.goods, NotChecked) else "goods no longer compared")
         if one.mark.status != two.mark.status:
             parts.append(f"status {one.mark.status or 'not stated'} to {two.mark.status or 'not stated'}")
         if one.mark.owner != two.mark.owner:

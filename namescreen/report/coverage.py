@@ -28,9 +28,7 @@ def unsearched_markets(report: Report) -> tuple[str, ...]:
     The marks of a joint office do not stand for a country's own register, except where it has no other.
     """
     offices = _offices(report)
-    return tuple(
-        market for market in report.markets if not {market, _OWN_OFFICE.get(market, market)} & offices
-    )
+    return tuple(market for market in report.markets if not {market, _OWN_OFFICE.get(market, market)} & offices)
 
 
 def partly_searched(report: Report) -> tuple[str, ...]:

@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 from .text import number, plural, shorten
 
-__all__ = ["Finding", "Level", "findings", "mark_level", "matters", "worst", "worst_words"]
+__all__ = ["PASSED_OVER", "Finding", "Level", "findings", "level_of", "mark_level", "matters", "worst", "worst_words"]
 
 
 class Level(IntEnum):
@@ -52,9 +52,14 @@ class Finding:
         return f"{self.level.words}: {self.evidence}"
 
 
-# Concern at or above which a mark asks for attention. Common practice, no source: chosen so that a mark much
-# like the name for the same goods is serious, and the same mark for distant goods, or a dead one, is minor.
-_STEPS = ((0.80, Level.SERIOUS), (0.62, Level.LOOK), (0.45, Level.MINOR))
+# Concern at or above which a mark asks for attention. Chosen, not fitted: so that a mark much like the name for
+# the same goods is serious and the same mark for distant goods, or a dead one, is minor; and so low that few
+# marks a tribunal would hold too near are passed over. How decided cases fall: tests/bench/bench_levels.py.
+_STEPS = ((0.75, Level.SERIOUS), (0.55, Level.LOOK), (0.35, Level.MINOR))
+
+PASSED_OVER = "one in five"
+"""Of pairs of marks that tribunals held similar overall, the share that stays below the first step: 0.20 of 76
+pairs on 2026-11-25 (tests/bench/bench_levels.py)."""
 
 _OTHER_GOODS = 0.3  # relatedness below which goods are called other goods (common practice, no source)
 
@@ -62,9 +67,14 @@ _OTHER_GOODS = 0.3  # relatedness below which goods are called other goods (comm
 _CATEGORIES = {"generic": Level.SERIOUS, "descriptive": Level.LOOK}
 
 
+def level_of(concern: float) -> Level:
+    """The level of a mark's concern, in [0, 1]."""
+    return next((level for least, level in _STEPS if concern >= least), Level.NOTHING)
+
+
 def mark_level(found: CloseMark) -> Level:
     """The level of one mark, by its concern."""
-    return next((level for least, level in _STEPS if found.concern >= least), Level.NOTHING)
+    return level_of(found.concern)
 
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:

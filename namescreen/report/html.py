@@ -35,9 +35,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
     _label_cells(tokens)
     _mark_headings(tokens)
 
-    def image(
-        renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]
-    ) -> str:
+    def image(renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]) -> str:
         """The one picture of a report, in place."""
         return f'<span class="picture" tabindex="0">{picture.strip()}</span>'
 

@@ -130,9 +130,7 @@ def _read(kind: Any, value: Any, place: str, source: str) -> Any:
         if value is None and type(None) in options:
             return None
         skipped = isinstance(value, dict) and set(value) == {"check", "because"}
-        chosen = [
-            option for option in options if option is not type(None) and (option is NotChecked) == skipped
-        ]
+        chosen = [option for option in options if option is not type(None) and (option is NotChecked) == skipped]
         return _read(chosen[0], value, place, source)
     if origin is tuple:
         items = typing.get_args(kind)
@@ -143,8 +141,7 @@ def _read(kind: Any, value: Any, place: str, source: str) -> Any:
         if len(items) != len(value):
             raise _wrong(source, place, f"must hold {len(items)} items")
         return tuple(
-            _read(one, item, f"{place}[{at}]", source)
-            for at, (one, item) in enumerate(zip(items, value, strict=True))
+            _read(one, item, f"{place}[{at}]", source) for at, (one, item) in enumerate(zip(items, value, strict=True))
         )
     if is_dataclass(kind):
         return _read_record(kind, value, place, source)
@@ -168,13 +165,7 @@ def _read_record(kind: Any, value: Any, place: str, source: str) -> Any:
         if name not in value and item.default is MISSING and item.default_factory is MISSING:
             raise _wrong(source, f"{place}.{name}", "is missing")
     hints = _hints(kind)
-    return kind(
-        **{
-            name: _read(hints[name], value[name], f"{place}.{name}", source)
-            for name in known
-            if name in value
-        }
-    )
+    return kind(**{name: _read(hints[name], value[name], f"{place}.{name}", source) for name in known if name in value})
 
 
 def _wrong(source: str, place: str, what: str) -> InputError:

@@ -12,7 +12,7 @@ from ..outcome import DISCLAIMER
 from .compare import Changes
 from .coverage import unsearched_markets
 from .figure import alternative
-from .findings import Level, findings, worst, worst_words
+from .findings import PASSED_OVER, Level, findings, worst, worst_words
 from .model import CHECKS, Report
 from .pages import name_pages
 from .questions import general_questions
@@ -80,23 +80,15 @@ def _in_short(report: Report) -> Iterable[str]:
     out = [row.name for row in order if row.knockout]
     if out:
         verb = "meets" if len(out) == 1 else "meet"
-        yield (
-            f"{some(cell(name) for name in out)} {verb} an identical or nearly identical mark for the same "
-            f"goods."
-        )
+        yield (f"{some(cell(name) for name in out)} {verb} an identical or nearly identical mark for the same goods.")
     open_names = [row.name for row in order if not row.knockout]
     if len(open_names) > 1:
         span = places(report)
         first = open_names[0]
-        firm = (
-            "and stays first"
-            if span[first] == (1, 1)
-            else "but not whichever weight moves: see the comparison"
-        )
+        firm = "and stays first" if span[first] == (1, 1) else "but not whichever weight moves: see the comparison"
         firm += " when they are halved or doubled" if firm.startswith("and") else ""
         yield (
-            f"{cell(first)} stands first by the maker's weights, {firm}. Worst finding: "
-            f"{worst_words(entries[first])}."
+            f"{cell(first)} stands first by the maker's weights, {firm}. Worst finding: {worst_words(entries[first])}."
         )
     yield from _skipped(report)
     missing = unsearched_markets(report)
@@ -115,22 +107,17 @@ def _skipped(report: Report) -> Iterable[str]:
         if len(names) == len(report.names):
             whom = "every name"
         else:
-            whom = (
-                some(cell(shorten(name, 40)) for name in names)
-                if len(names) <= 3
-                else plural(len(names), "name")
-            )
+            whom = some(cell(shorten(name, 40)) for name in names) if len(names) <= 3 else plural(len(names), "name")
         yield f"Not checked for {whom}: {some(checks)}."
 
 
 def _glance(report: Report, figure: str) -> Iterable[str]:
     yield "## Shortlist at a glance"
     yield (
-        "In the order of the comparison below. *Nothing found* means that the check was made and "
-        "turned up nothing; "
-        "*not checked* means that it was not made. Numbers in brackets run from 0 to 1: "
-        "closeness to the mark (1 = "
-        "identical), distinctiveness and fit (1 = best)."
+        "In the order of the comparison below. *Nothing found* means that the check was made and nothing reached "
+        "the line from which it is worth a look; *not checked* means that it was not made. Even so, of pairs of "
+        f"marks that tribunals held too alike, about {PASSED_OVER} stays below that line. Numbers in brackets run "
+        "from 0 to 1: closeness to the mark (1 = identical), distinctiveness and fit (1 = best)."
     )
     if figure:
         yield (f"![{cell(alternative(report))}; the table says the same in words]({_destination(figure)})")
@@ -147,9 +134,7 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
 
 def _destination(path: str) -> str:
     """A relative path as a link's destination: percent signs for what would end it (RFC 3986)."""
-    return "".join(
-        c if c.isalnum() or c in "-._~/" else "".join(f"%{b:02X}" for b in c.encode()) for c in path
-    )
+    return "".join(c if c.isalnum() or c in "-._~/" else "".join(f"%{b:02X}" for b in c.encode()) for c in path)
 
 
 def _since(changes: Changes) -> Iterable[str]:
@@ -171,9 +156,7 @@ def _since(changes: Changes) -> Iterable[str]:
     for about, told in by_about.items():
         rows += told[:_MOST_CHANGES]
         if len(told) > _MOST_CHANGES:
-            rows.append(
-                (about, "more", f"{plural(len(told) - _MOST_CHANGES, 'further change')} not shown here")
-            )
+            rows.append((about, "more", f"{plural(len(told) - _MOST_CHANGES, 'further change')} not shown here"))
     yield table(("About", "Kind", "Change"), [(shorten(a, 60), kind, words) for a, kind, words in rows])
 
 
@@ -184,9 +167,7 @@ def _comparison(report: Report) -> Iterable[str]:
     yield "## Side by side, for the decision"
     weights = some(f"{CHECKS[check].lower()} {getattr(report.weights, check):g}" for check in checks)
     dropped = [CHECKS[check].lower() for check in CHECKS if check not in checks]
-    without = (
-        f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
-    )
+    without = f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
     yield (
         f"Each value runs from 0 to 1, 1 = nothing found against the name. The total is their "
         f"mean by the maker's "

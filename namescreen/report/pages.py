@@ -79,10 +79,7 @@ def _marks(entry: NameEntry) -> Iterable[str]:
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
     more = len(ordered) - len(shown)
     rest = f" {plural(more, 'mark')} less close left to the JSON and CSV forms." if more > 0 else ""
-    yield (
-        f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest} "
-        f"{DISCLAIMER}"
-    )
+    yield (f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest} {DISCLAIMER}")
 
 
 def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
@@ -189,8 +186,5 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
     if found.items:
         yield table(
             ("Kind", "Address", "Taken?"),
-            [
-                (item.kind, shorten(item.text, 80), shorten(item.finding, 80) or "not asked")
-                for item in found.items[:8]
-            ],
+            [(item.kind, shorten(item.text, 80), shorten(item.finding, 80) or "not asked") for item in found.items[:8]],
         )

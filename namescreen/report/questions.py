@@ -18,7 +18,7 @@ __all__ = ["general_questions", "questions"]
 MOST = 6
 """Questions a name: what a paid hour can take up (common practice, no source)."""
 
-_DEAD_BUT_NEAR = 0.4
+_DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
@@ -44,9 +44,7 @@ def general_questions(report: Report) -> tuple[str, ...]:
     if report.classes:
         word = "Is class" if len(report.classes) == 1 else "Are classes"
         numbers = some(str(number) for number in report.classes)
-        asked.append(
-            f"{word} {numbers} right and enough{goods}, also for selling them in a shop of one's own?"
-        )
+        asked.append(f"{word} {numbers} right and enough{goods}, also for selling them in a shop of one's own?")
     else:
         asked.append(f"Which classes should be searched and filed in{goods}? The brief states none.")
     missing = unsearched_markets(report)
@@ -81,9 +79,7 @@ def _strongest(found: CloseMark) -> str:
     if not isinstance(found.meaning, NotChecked):
         values["meaning"] = found.meaning
     top = max(values.values())
-    return some(
-        f"{aspect} ({number(value)})" for aspect, value in values.items() if value >= max(0.5, top - 0.08)
-    )
+    return some(f"{aspect} ({number(value)})" for aspect, value in values.items() if value >= max(0.5, top - 0.08))
 
 
 def _on_marks(entry: NameEntry, report: Report) -> list[str]:
@@ -169,10 +165,7 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     name, goods = shorten(entry.name, 60), shorten(report.goods, 60) or "the goods"
     because = f" ({shorten(found.reasons[0], 110).rstrip('.')})" if found.reasons else ""
     if found.category == "generic":
-        return [
-            f"{name} reads as the name of the goods themselves{because}: could any form of it be "
-            f"protected at all?"
-        ]
+        return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.category == "descriptive":
         return [
             f"{name} reads as describing {goods}{because}: would it be refused, or taken only "

@@ -36,9 +36,7 @@ def record(report: Report) -> Iterable[str]:
                     item.sha256 or "not known",
                 )
             )
-        yield table(
-            ("List", "Dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256"), rows
-        )
+        yield table(("List", "Dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256"), rows)
         told = [f"- {cell(item.name)}: {cell(remark)}" for item in report.lists for remark in item.remarks]
         if told:
             yield "\n".join(told)
@@ -102,13 +100,10 @@ def costs_worksheet(report: Report) -> Iterable[str]:
     sheet = worksheet(report)
     costs = report.costs
     if not sheet.lines:
-        budget = (
-            f" The budget is {cell(money(Decimal(costs.budget), costs.currency))}." if costs.budget else ""
-        )
+        budget = f" The budget is {cell(money(Decimal(costs.budget), costs.currency))}." if costs.budget else ""
         yield (
             "No figures are entered. Official fees a class and an adviser's hours belong in the brief under "
-            "`[[costs.items]]`, each with the day and place it was found; no fee is shipped with the program."
-            + budget
+            "`[[costs.items]]`, each with the day and place it was found; no fee is shipped with the program." + budget
         )
         return
     rows = [
@@ -148,15 +143,11 @@ def next_steps(report: Report) -> Iterable[str]:
         f"Look up each mark under *look closer* and *serious* at the office that keeps "
         f"it{where}: is it in force, for "
         "which goods, and is it in use?",
-        "Search the web, shops and the company register for the names that remain: use counts "
-        "without registration.",
+        "Search the web, shops and the company register for the names that remain: use counts without registration.",
         "Have a native speaker of each market say the remaining names aloud, and hear what they hear.",
-        "Take this report to a qualified adviser, with the questions above, before paying for "
-        "cover, domain or stock.",
-        "Ask the office, or the adviser, about classes, fees and time limits before filing; they "
-        "differ by country.",
-        "Keep this report's JSON form, and run it again before launch with `--since` to see what "
-        "has changed.",
+        "Take this report to a qualified adviser, with the questions above, before paying for cover, domain or stock.",
+        "Ask the office, or the adviser, about classes, fees and time limits before filing; they differ by country.",
+        "Keep this report's JSON form, and run it again before launch with `--since` to see what has changed.",
     )
     yield "\n".join(f"- ☐ {step}" for step in steps)
 

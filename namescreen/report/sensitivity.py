@@ -44,9 +44,7 @@ def weighed(report: Report) -> tuple[str, ...]:
     """The checks that enter the comparison: weight above zero, and made for at least one name."""
     made = [[finding.value is not None for finding in findings(entry)] for entry in report.names]
     return tuple(
-        check
-        for at, check in enumerate(CHECKS)
-        if getattr(report.weights, check) > 0 and any(row[at] for row in made)
+        check for at, check in enumerate(CHECKS) if getattr(report.weights, check) > 0 and any(row[at] for row in made)
     )
 
 

@@ -48,11 +48,7 @@ def visible(text: str) -> str:
 
 def _joins(text: str, place: int) -> bool:
     """Whether the character at `place` is a joiner between two characters that are not ASCII."""
-    return (
-        text[place] in _JOINERS
-        and 0 < place < len(text) - 1
-        and not (text[place - 1] + text[place + 1]).isascii()
-    )
+    return text[place] in _JOINERS and 0 < place < len(text) - 1 and not (text[place - 1] + text[place + 1]).isascii()
 
 
 def shorten(text: str, most: int) -> str:
@@ -104,11 +100,7 @@ def some(items: Iterable[str], last: str = "and") -> str:
 def width(text: str) -> int:
     """Columns `text` takes in a terminal: wide East Asian characters two, combining marks none."""
     return sum(
-        0
-        if unicodedata.category(c) in ("Mn", "Me", "Cf")
-        else 2
-        if unicodedata.east_asian_width(c) in "WF"
-        else 1
+        0 if unicodedata.category(c) in ("Mn", "Me", "Cf") else 2 if unicodedata.east_asian_width(c) in "WF" else 1
         for c in text
     )
 
@@ -121,9 +113,7 @@ def table(heads: Sequence[str], rows: Iterable[Sequence[str]], numeric: Iterable
     lines = [[cell(text) for text in heads], *([cell(text) for text in row] for row in rows)]
     right = set(numeric)
     widths = [max(3, *(width(line[column]) for line in lines)) for column in range(len(heads))]
-    widths = [
-        wide if wide <= _PADDED else max(3, width(head)) for wide, head in zip(widths, lines[0], strict=True)
-    ]
+    widths = [wide if wide <= _PADDED else max(3, width(head)) for wide, head in zip(widths, lines[0], strict=True)]
 
     def laid(line: Sequence[str]) -> str:
         parts = []
@@ -133,7 +123,4 @@ def table(heads: Sequence[str], rows: Iterable[Sequence[str]], numeric: Iterable
         return "| " + " | ".join(parts) + " |"
 
     rule = [("-" * (w - 1) + ":") if column in right else "-" * w for column, w in enumerate(widths)]
-    return (
-        "\n".join([laid(lines[0]), "| " + " | ".join(rule) + " |", *(laid(line) for line in lines[1:])])
-        + "\n"
-    )
+    return "\n".join([laid(lines[0]), "| " + " | ".join(rule) + " |", *(laid(line) for line in lines[1:])]) + "\n"

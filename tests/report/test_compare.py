@@ -79,7 +79,7 @@ def test_what_changed_about_a_mark(report: Report) -> None:
         "changed mark",
         "MISTLE (no. 0440021): goods no longer compared, status dead to live and owner now New Owner Ltd",
     ) in found
-    assert ("Mistel", "level", "Existing marks: nothing found before, serious now (MISTLE (0.90))") in found
+    assert ("Mistel", "level", "Existing marks: minor before, serious now (MISTLE (0.90))") in found
 
 
 def test_a_mark_without_a_number_is_known_by_words_and_owner(report: Report) -> None:

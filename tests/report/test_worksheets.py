@@ -82,12 +82,12 @@ def close(
     ("concern", "level"),
     [
         (1.0, Level.SERIOUS),
-        (0.8, Level.SERIOUS),
-        (0.79, Level.LOOK),
-        (0.62, Level.LOOK),
-        (0.61, Level.MINOR),
-        (0.45, Level.MINOR),
-        (0.44, Level.NOTHING),
+        (0.75, Level.SERIOUS),
+        (0.74, Level.LOOK),
+        (0.55, Level.LOOK),
+        (0.54, Level.MINOR),
+        (0.35, Level.MINOR),
+        (0.34, Level.NOTHING),
         (0.0, Level.NOTHING),
     ],
 )
