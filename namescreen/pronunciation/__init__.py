@@ -8,6 +8,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from .alignment import align, sound_closeness
+from .phonotactics import pronounceability
+from .predictability import heard_as_spelled, spelled_as_heard, spellings
 from .reading import Pronunciation, pronounce, pronounce_many, pronounce_words
 from .respelling import say
 from .syllables import Syllable, alliterates, may_open, rhyme, stress_pattern, syllabify, syllable_count
@@ -22,15 +24,19 @@ __all__ = [
     "align",
     "alliterates",
     "closeness_bound_many",
+    "heard_as_spelled",
     "may_open",
     "prepare_codes",
     "pronounce",
     "pronounce_many",
     "pronounce_words",
+    "pronounceability",
     "rhyme",
     "say",
     "sound_closeness",
     "sound_closeness_many",
+    "spelled_as_heard",
+    "spellings",
     "stress_pattern",
     "syllabify",
     "syllable_count",

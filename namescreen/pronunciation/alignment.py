@@ -17,7 +17,7 @@ from .phones import VOWEL_LETTERS, code_of
 
 __all__ = ["align", "phone_weights", "sound_closeness"]
 
-_BASE = {letter: 4 for letter in percent_differences()} | {"x": 2, "h": 2, "y": 3, "w": 3}
+_BASE = dict.fromkeys(percent_differences(), 4) | {"x": 2, "h": 2, "y": 3, "w": 3}
 """Weight in quarters of a full phone. The schwa, h and the glides come and go in English speech (P. Ladefoged, A
 Course in Phonetics, chapter 5, on weak forms, h-dropping and glides); the figures are ours."""
 _FIRST = 2
@@ -60,7 +60,12 @@ def _prepared(code: str) -> tuple[tuple[tuple[str, int, int], ...], list[int], i
     and the number of syllables."""
     weights = phone_weights(code)
     phones = tuple((letter, weight, 100 * weight) for letter, weight in zip(code, weights, strict=True))
-    return phones, list(accumulate((alone for _, _, alone in phones), initial=0)), 100 * sum(weights), syllables_in(code)
+    return (
+        phones,
+        list(accumulate((alone for _, _, alone in phones), initial=0)),
+        100 * sum(weights),
+        syllables_in(code),
+    )
 
 
 @lru_cache(maxsize=1 << 16)

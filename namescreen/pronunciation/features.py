@@ -155,9 +155,7 @@ def percent_differences() -> dict[str, dict[str, int]]:
     """`difference` between the letters of a code, in whole hundredths, so that sums are exact."""
     phones = {LETTER_OF[phone]: phone for phone in (*CONSONANT, *VOWEL)}
     assert phones[SCHWA] == "AH0"
-    return {
-        one: {other: round(100 * difference(phones[one], phones[other])) for other in phones} for one in phones
-    }
+    return {one: {other: round(100 * difference(phones[one], phones[other])) for other in phones} for one in phones}
 
 
 def _bare(phone: str) -> str:

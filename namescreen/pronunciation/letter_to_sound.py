@@ -14,7 +14,6 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from functools import cache
 
 from ..tables import Table, open_table
@@ -32,8 +31,12 @@ primary stress (1 % of them, mostly names of several words) is never tried."""
 _BEAM, _WITHIN = 16, 6.0
 """Hypotheses kept at a place, and how far behind the best (in natural logarithms of probability) one may be. Twice
 as many, and 1 more, lower the word error by 0.2 of a per cent and cost twice the time (bench_letter_to_sound)."""
-_CHOICES, _CHOICES_WITHIN = 12, 9.0
+_CHOICES, _CHOICES_WITHIN = 12, 8.0
 """The same for the units that may follow one context."""
+_MANY_ROWS = 5000
+"""Rows sought one by one before the whole table is read: about when that costs the same (0.1 s)."""
+_REMEMBERED = 400_000
+"""Steps remembered before all are let go: some 200 megabytes."""
 _SILENT = 3
 """Units without a phone that may stand in a row when a sound is spelled: the g, h and t of a silent -ght."""
 
@@ -46,18 +49,14 @@ def cost_character(probability: float) -> str:
 
 _COST = {chr(0x21 + level): _LARGEST * (level / (_LEVELS - 1)) ** 2 for level in range(_LEVELS)}
 
-Arc = tuple[float, str, str, str]  # cost, next context, letters, phones
+Arc = tuple[float, str, str, str, str]  # cost, next context, letters, phones, unit
+Step = tuple[float, list[Arc]]  # a cost common to all arcs, and the arcs
 Front = dict[tuple[str, str], float]  # (context, what has been written so far) -> cost
 
 
-@dataclass(frozen=True, slots=True)
-class _Node:
-    """One context: the cost of leaving it for a shorter one, and the units that may follow, by letters and by
-    phones, each as (unit, cost, units kept)."""
-
-    backoff: float = 0.0
-    by_letters: dict[str, list[tuple[str, float, int]]] = field(default_factory=dict)
-    by_phones: dict[str, list[tuple[str, float, int]]] = field(default_factory=dict)
+# One context: the cost of leaving it for a shorter one, and the units that may follow, each as (unit, cost, units
+# kept), under their letters or under their phones.
+Node = tuple[float, dict[str, list[tuple[str, float, int]]]]
 
 
 class JointModel:
@@ -69,15 +68,17 @@ class JointModel:
         for identity, value in units.items():
             letters, phones = value.split(" ")
             self._units[identity] = (letters, "" if phones == NO_PHONES else phones)
-        self._nodes: dict[str, _Node] = {}
-        self._reading_arcs: dict[tuple[str, str], list[Arc]] = {}
-        self._spelling_arcs: dict[tuple[str, str, str], list[Arc]] = {}
+        self._rows: dict[bytes, bytes] | None = None
+        self._sought = 0
+        self._by_letters: dict[str, Node] = {}
+        self._by_phones: dict[str, Node] = {}
+        self._reading_steps: dict[tuple[str, str], Step] = {}
+        self._spelling_steps: dict[tuple[str, str, str], Step] = {}
 
-    def readings(
-        self, word: str, limit: int, beam: int = _BEAM, within: float = _WITHIN
-    ) -> list[tuple[str, float]]:
+    def readings(self, word: str, limit: int, beam: int = _BEAM, within: float = _WITHIN) -> list[tuple[str, float]]:
         """The `limit` most probable readings of `word` (letters a to z), as marked codes, each with its probability
         among all that the search kept, most probable first. Empty if no sequence of units spells the word."""
+        self._forget()
         length = len(word)
         fronts: list[Front] = [{} for _ in range(length + 2)]
         fronts[0][START, ""] = 0.0
@@ -92,17 +93,19 @@ class JointModel:
                 if cost > worst:
                     break
                 stressed = "1" in phones
-                for step, following, letters, sound in self._reading_on(context, pair):
+                spent, arcs = self._reading_on(context, pair)
+                spent += cost
+                for step, following, letters, sound, _ in arcs:
                     if stressed and "1" in sound:
                         continue
                     target = one if len(letters) == 1 else two
                     key = (following, phones + sound)
-                    total = cost + step
+                    total = spent + step
                     if target.get(key, math.inf) > total:
                         target[key] = total
         found: dict[str, float] = {}
         for (context, phones), cost in fronts[length].items():
-            for step, *_ in self._ending(context):
+            for step in self._ending(context):
                 probability = math.exp(-cost - step) * (1.0 if "1" in phones else _UNSTRESSED)
                 found[phones] = found.get(phones, 0.0) + probability
         return _merged(found)[:limit]
@@ -117,6 +120,7 @@ class JointModel:
     ) -> list[tuple[str, float]]:
         """The `limit` most probable spellings of a marked code, most probable first, each with the joint probability
         of spelling and sound. Only beginnings that are `allowed` are followed."""
+        self._forget()
         sounds = re.findall(r".[12]?", marked)
         length = len(sounds)
         fronts: list[Front] = [{} for _ in range(length + 2)]
@@ -130,77 +134,102 @@ class JointModel:
                 for (context, letters), cost in kept:
                     if cost > kept[0][1] + within:
                         break
-                    for step, following, more, sound in self._spelling_on(context, one, two):
+                    spent, arcs = self._spelling_on(context, one, two)
+                    for step, following, more, sound, _ in arcs:
                         if not sound and (silent == _SILENT or not letters):
                             continue
                         written = letters + more
                         if not allowed(written):
                             continue
-                        total = cost + step
+                        total = cost + spent + step
                         key = (following, written)
-                        targets = (
-                            (waiting, fronts[at])
-                            if not sound
-                            else (fronts[at + (1 if sound == one else 2)],)
-                        )
+                        targets = (waiting, fronts[at]) if not sound else (fronts[at + (1 if sound == one else 2)],)
                         for target in targets:
                             if target.get(key, math.inf) > total:
                                 target[key] = total
         found: dict[str, float] = {}
         for (context, letters), cost in fronts[length].items():
-            for step, *_ in self._ending(context):
+            for step in self._ending(context):
                 found[letters] = found.get(letters, 0.0) + math.exp(-cost - step)
         return sorted(found.items(), key=lambda item: (-item[1], item[0]))[:limit]
 
-    def _reading_on(self, context: str, pair: str) -> list[Arc]:
+    def _reading_on(self, context: str, pair: str) -> Step:
         """The units that may follow `context` where the next letters are `pair` (one letter at a word's end)."""
-        arcs = self._reading_arcs.get((context, pair))
-        if arcs is None:
-            wanted = (pair[0], pair) if len(pair) == 2 else (pair,)
-            arcs = self._reading_arcs[context, pair] = self._follow(context, wanted, by_letters=True)
-        return arcs
+        step = self._reading_steps.get((context, pair))
+        if step is None:
+            backoff, arcs = self._node(context, self._by_letters, 0)
+            own = [arc for letters in _sides(pair) for arc in arcs.get(letters, ())]
+            shorter = self._reading_on(context[2:], pair) if context else (0.0, [])
+            step = self._reading_steps[context, pair] = self._joined(context, own, backoff, shorter)
+        return step
 
-    def _spelling_on(self, context: str, one: str, two: str) -> list[Arc]:
+    def _spelling_on(self, context: str, one: str, two: str) -> Step:
         """The units that may follow `context` where the next phone is `one`, the next two `two`."""
-        arcs = self._spelling_arcs.get((context, one, two))
-        if arcs is None:
-            wanted = tuple(dict.fromkeys(("", one, two)))
-            arcs = self._spelling_arcs[context, one, two] = self._follow(context, wanted, by_letters=False)
-        return arcs
+        step = self._spelling_steps.get((context, one, two))
+        if step is None:
+            backoff, arcs = self._node(context, self._by_phones, 1)
+            wanted = dict.fromkeys(("", one, two))
+            own = [arc for sounds in wanted for arc in arcs.get(sounds, ()) if arc[0] != END]
+            shorter = self._spelling_on(context[2:], one, two) if context else (0.0, [])
+            step = self._spelling_steps[context, one, two] = self._joined(context, own, backoff, shorter)
+        return step
 
-    def _ending(self, context: str) -> list[Arc]:
-        """The end of the word after `context`."""
-        return self._reading_on(context, "")
+    def _ending(self, context: str) -> list[float]:
+        """The cost of ending the word after `context`, or nothing if it cannot end."""
+        spent, arcs = self._reading_on(context, "")
+        return [spent + arcs[0][0]] if arcs else []
 
-    def _follow(self, context: str, wanted: tuple[str, ...], *, by_letters: bool) -> list[Arc]:
-        found: dict[str, Arc] = {}
-        spent, shorter = 0.0, context
-        while True:
-            node = self._node(shorter)
-            arcs = node.by_letters if by_letters else node.by_phones
-            for side in wanted:
-                for identity, cost, keep in arcs.get(side, ()):
-                    if identity not in found and (by_letters or identity != END):
-                        following = (shorter + identity)[-2 * keep :] if keep else ""
-                        found[identity] = (spent + cost, following, *self._units[identity])
-            if not shorter:
-                break
-            spent += node.backoff
-            shorter = shorter[2:]
-        best = sorted(found.values())[:_CHOICES]
-        return [arc for arc in best if arc[0] <= best[0][0] + _CHOICES_WITHIN]
+    def _joined(self, context: str, own: list[tuple[str, float, int]], backoff: float, shorter: Step) -> Step:
+        """What follows a context: its own units, and those of the shorter context at the price of backing off."""
+        spent, others = shorter
+        spent += backoff
+        if not own:
+            return spent, others
+        units = self._units
+        arcs = []
+        seen = set()
+        for identity, cost, keep in own:
+            seen.add(identity)
+            arcs.append((cost, (context + identity)[-2 * keep :] if keep else "", *units[identity], identity))
+        for cost, following, letters, phones, identity in others:
+            if identity not in seen:
+                arcs.append((cost + spent, following, letters, phones, identity))
+        arcs.sort()
+        worst = arcs[0][0] + _CHOICES_WITHIN
+        return 0.0, [arc for arc in arcs[:_CHOICES] if arc[0] <= worst]
 
-    def _node(self, context: str) -> _Node:
-        node = self._nodes.get(context)
+    def _node(self, context: str, nodes: dict[str, Node], side: int) -> Node:
+        node = nodes.get(context)
         if node is None:
-            value = self._table.get(context) or cost_character(1.0)
-            node = self._nodes[context] = _Node(_COST[value[0]])
+            value = self._row(context) or cost_character(1.0)
+            arcs: dict[str, list[tuple[str, float, int]]] = {}
             for at in range(1, len(value), 4):
-                arc = (value[at : at + 2], _COST[value[at + 2]], int(value[at + 3]))
-                letters, phones = self._units[arc[0]]
-                node.by_letters.setdefault(letters, []).append(arc)
-                node.by_phones.setdefault(phones, []).append(arc)
+                identity = value[at : at + 2]
+                arc = (identity, _COST[value[at + 2]], int(value[at + 3]))
+                arcs.setdefault(self._units[identity][side], []).append(arc)
+            node = nodes[context] = (_COST[value[0]], arcs)
         return node
+
+    def _row(self, context: str) -> str | None:
+        """The table's row for a context: sought in the file, or, once many were, from the whole file in memory."""
+        if self._rows is None:
+            self._sought += 1
+            if self._sought < _MANY_ROWS:
+                return self._table.get(context)
+            lines = self._table.path.read_bytes().split(b"\n")[1:-1]
+            self._rows = {key: value for key, _, value in (line.partition(b"\t") for line in lines)}
+        row = self._rows.get(context.encode())
+        return None if row is None else row.decode()
+
+    def _forget(self) -> None:
+        """Let go of what was worked out, once it has grown large: memory stays bounded over millions of words."""
+        if len(self._reading_steps) + len(self._spelling_steps) > _REMEMBERED:
+            for memory in (self._by_letters, self._by_phones, self._reading_steps, self._spelling_steps):
+                memory.clear()
+
+
+def _sides(pair: str) -> tuple[str, ...]:
+    return (pair[0], pair) if len(pair) == 2 else (pair,)
 
 
 def _by_cost(item: tuple[tuple[str, str], float]) -> float:

@@ -51,12 +51,16 @@ _ENDINGS: tuple[tuple[str, tuple[str, ...], str], ...] = (
 """A written ending, what stands in its place in the base, and how it sounds."""
 
 
-def readings_from_parts(word: str) -> tuple[str, ...]:
-    """The readings of a word the dictionary lacks, from the known words it is made of; empty if there are none."""
-    return _inflected(word) or _compound(word)
+def readings_from_parts(word: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """The known words that a word the dictionary lacks is made of, and its readings; both empty if there are none."""
+    parts, readings = _inflected(word)
+    return (parts, readings) if readings else _compound(word)
 
 
-def _inflected(word: str) -> tuple[str, ...]:
+_Parts = tuple[tuple[str, ...], tuple[str, ...]]
+
+
+def _inflected(word: str) -> _Parts:
     for ending, replacements, sound in _ENDINGS:
         if not word.endswith(ending) or len(word) - len(ending) < 3:
             continue
@@ -69,8 +73,8 @@ def _inflected(word: str) -> tuple[str, ...]:
         for base in bases:
             readings = known_readings(base)
             if readings:
-                return tuple(dict.fromkeys(_with_ending(reading, sound) for reading in readings))
-    return ()
+                return (base,), tuple(dict.fromkeys(_with_ending(reading, sound) for reading in readings))
+    return (), ()
 
 
 def _with_ending(base: str, sound: str) -> str:
@@ -83,12 +87,12 @@ def _with_ending(base: str, sound: str) -> str:
     return base + sound
 
 
-def _compound(word: str) -> tuple[str, ...]:
+def _compound(word: str) -> _Parts:
     parts = split_compound(word, _zipf())
     if len(parts) != 2:
-        return ()
-    first, second = (known_readings(part) or _inflected(part) for part in parts)
-    return tuple(dict.fromkeys(one + two.replace("1", "2") for one in first[:2] for two in second[:2]))
+        return (), ()
+    first, second = (known_readings(part) or _inflected(part)[1] for part in parts)
+    return parts, tuple(dict.fromkeys(one + two.replace("1", "2") for one in first[:2] for two in second[:2]))
 
 
 @cache

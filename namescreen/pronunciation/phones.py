@@ -10,7 +10,18 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-__all__ = ["CONSONANTS", "LETTER_OF", "PHONE_OF", "SCHWA", "VOWELS", "VOWEL_LETTERS", "code_of", "from_marked", "is_vowel", "to_marked"]
+__all__ = [
+    "CONSONANTS",
+    "LETTER_OF",
+    "PHONE_OF",
+    "SCHWA",
+    "VOWELS",
+    "VOWEL_LETTERS",
+    "code_of",
+    "from_marked",
+    "is_vowel",
+    "to_marked",
+]
 
 VOWELS = {
     "AA": "A", "AE": "a", "AH": "V", "AO": "O", "AW": "W", "AY": "I", "EH": "e", "ER": "R", "EY": "E", "IH": "i",

@@ -104,7 +104,7 @@ def _readings(word: str) -> tuple[Pronunciation, ...]:
     source: Source = "dictionary"
     marked = known_readings(letters)
     if not marked:
-        source, marked = "parts", readings_from_parts(letters)
+        source, marked = "parts", readings_from_parts(letters)[1]
     if marked:
         # The dictionary orders readings without saying how far apart they are; the n-th is taken to be 1/n as
         # usual as the first (Zipf's law for ranks; common practice, no source for readings).

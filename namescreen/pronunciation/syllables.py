@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from .phones import is_vowel
 
@@ -70,7 +71,7 @@ def syllabify(phones: Sequence[str]) -> tuple[Syllable, ...]:
     if not vowels:
         return ()
     starts = [0]
-    for before, after in zip(vowels, vowels[1:], strict=False):
+    for before, after in pairwise(vowels):
         start = before + 1
         while not may_open(phones[start:after]):
             start += 1

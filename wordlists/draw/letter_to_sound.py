@@ -201,9 +201,9 @@ def smoothed(sequences: list[list[int]], order: int) -> tuple[dict[Gram, float],
     return probability, backoff
 
 
-def pruned(probability: dict[Gram, float], backoff: dict[Gram, float], least: float) -> tuple[
-    dict[Gram, float], dict[Gram, float]
-]:
+def pruned(
+    probability: dict[Gram, float], backoff: dict[Gram, float], least: float
+) -> tuple[dict[Gram, float], dict[Gram, float]]:
     """Drop the n-grams whose loss changes the model least; back-off weights are made to sum to one again."""
     probability = dict(probability)
     order = max(len(gram) for gram in probability)
@@ -282,10 +282,7 @@ def learn(pairs: Iterable[Pair], order: int = ORDER, least: float = PRUNE) -> tu
                 following = following[1:]
             written.append(identity[gram[-1]] + cost_character(probability[gram]) + str(len(following)))
         rows.append(("".join(identity[at] for at in context), "".join(written)))
-    units = [
-        (identity[at], f"{letters} {to_marked(phones) or NO_PHONES}")
-        for (letters, phones), at in index.items()
-    ]
+    units = [(identity[at], f"{letters} {to_marked(phones) or NO_PHONES}") for (letters, phones), at in index.items()]
     return table_bytes(MODEL, rows), table_bytes(UNITS, units)
 
 

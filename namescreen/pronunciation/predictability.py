@@ -1,0 +1,111 @@
+"""Whether a name is spelled as it is heard, and heard as it is spelled.
+
+A listener who hears a name must guess its letters, a reader must guess its sound. Both guess by what words they
+know and by how letters and sounds usually go together (`letter_to_sound`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+from ..names import fold
+from ..tables import open_table
+from .dictionary import known_readings
+from .letter_to_sound import joint_model
+from .parts import readings_from_parts
+from .phones import to_marked
+from .reading import pronounce
+
+__all__ = ["heard_as_spelled", "spelled_as_heard", "spellings"]
+
+_CONSIDERED, _BEAM, _WITHIN = 200, 10, 5.0
+"""How far spellings are searched before probabilities are shared out: at most, at a place, behind the best."""
+_KNOWN_TO_NOBODY, _KNOWN_TO_ALL = 2.0, 5.0
+"""Zipf frequencies between which a word is known to a growing share of people (1 in 10 million words to 1 in
+10 thousand); the line between them is ours."""
+# Distinctions many speakers of English do not make (J. Wells, Accents of English, 1982: cot-caught, weak vowels).
+_MERGED = str.maketrans({"O": "A", "x": "i", "1": "", "2": ""})
+
+
+def spellings(phones: Sequence[str], limit: int = 5) -> tuple[tuple[str, float], ...]:
+    """The likely spellings of a reading (ARPAbet phones with stress), each with its probability among those found,
+    most likely first. Words of the dictionary that sound so come in by how common they are."""
+    return tuple(_spellings(to_marked(phones))[: max(0, limit)])
+
+
+@lru_cache(maxsize=1 << 14)
+def _spellings(marked: str) -> list[tuple[str, float]]:
+    found = joint_model().spellings(marked, _CONSIDERED, _BEAM, _WITHIN)
+    total = sum(probability for _, probability in found)
+    guessed = {word: probability / total for word, probability in found}
+    known = _words_heard(marked)
+    sure = max((_knownness(frequency) for frequency in known.values()), default=0.0)
+    usage = sum(10**frequency for frequency in known.values())
+    shared = {
+        word: sure * (10 ** known[word] / usage if word in known else 0.0) + (1 - sure) * guessed.get(word, 0.0)
+        for word in {**known, **guessed}
+    }
+    return sorted(shared.items(), key=lambda item: (-item[1], item[0]))
+
+
+@lru_cache(maxsize=1 << 14)
+def heard_as_spelled(word: str) -> float:
+    """How surely a listener would write the word as it is written, in [0, 1]; 1 = no other way to write it.
+
+    The probability of its letters among the spellings of its likeliest reading. 0 without a letter a to z.
+    """
+    word = _letters(word)
+    readings = pronounce(word, 1)
+    if not readings:
+        return 0.0
+    marked = to_marked(readings[0].phones)
+    for spelling, probability in _spellings(marked):
+        if spelling == word:
+            return probability
+    found = joint_model().spellings(marked, _CONSIDERED, _BEAM, _WITHIN)
+    forced = joint_model().spellings(marked, 1, within=20.0, allowed=word.startswith)
+    own = forced[0][1] if forced and forced[0][0] == word else 0.0
+    return own / (own + sum(probability for _, probability in found)) if own else 0.0
+
+
+@lru_cache(maxsize=1 << 14)
+def spelled_as_heard(word: str) -> float:
+    """How surely a reader would say the word as it is meant, in [0, 1]; 1 = no other way to read it.
+
+    Meant is its likeliest reading (`pronounce`): those who know the word say that, the others go by the letters.
+    Differences that many speakers do not make (cot and caught, weak vowels) do not count. 0 without a letter.
+    """
+    word = _letters(word)
+    readings = pronounce(word)
+    if not readings:
+        return 0.0
+    meant = to_marked(readings[0].phones).translate(_MERGED)
+    by_letters = sum(
+        probability
+        for reading, probability in joint_model().readings(word, _CONSIDERED)
+        if reading.translate(_MERGED) == meant
+    )
+    parts = (word,) if known_readings(word) else readings_from_parts(word)[0]
+    if not parts:
+        return min(1.0, by_letters)
+    from ..lexicon import zipf
+
+    by_heart = sum(r.weight for r in readings if to_marked(r.phones).translate(_MERGED) == meant)
+    sure = _knownness(min(zipf(part) for part in parts))
+    return min(1.0, sure * by_heart + (1 - sure) * by_letters)
+
+
+def _words_heard(marked: str) -> dict[str, float]:
+    """The words that sound so, each with its Zipf frequency."""
+    value = open_table("words_by_sound.tsv").get(marked.replace("1", "").replace("2", ""))
+    pairs = (item.split(":") for item in value.split(" ")) if value else ()
+    return {word: float(frequency) for word, frequency in pairs}
+
+
+def _knownness(frequency: float) -> float:
+    return min(1.0, max(0.0, (frequency - _KNOWN_TO_NOBODY) / (_KNOWN_TO_ALL - _KNOWN_TO_NOBODY)))
+
+
+def _letters(word: str) -> str:
+    return "".join(character for character in fold(word) if "a" <= character <= "z")
