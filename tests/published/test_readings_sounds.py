@@ -29,32 +29,32 @@ ILLUSTRATIONS = {
     "it": ("M. Rogers and L. d'Arcangeli, Italian, JIPA 34 (2004)",
            "vento vento sole sole viaggiatore vjaddʒatore mantello mantello forte forte cena tʃena gita dʒita "
            "chilo kilo ghiro ɡiro gnocchi ɲɔkki figlio fiʎʎo scena ʃena sciame ʃame acqua akkwa zio dzio "
-           "cuore kwɔre giusto dʒusto pizza pittsa sbaglio zbaʎʎo uomo wɔmo"),
-    "pt": ("M. Cruz-Ferreira, European Portuguese, Handbook 1999; P. Barbosa and E. Albano, Brazilian, JIPA 34 (2004)",
+           "cuore kwɔre giusto dʒusto pizza pittsa sbaglio zbaʎʎo"),
+    "pt": ("M. Cruz-Ferreira, Handbook 1999; P. Barbosa and E. Albano, JIPA 34 (2004)",
            "vento vẽtu norte nɔɾti sol sow capa kapa chuva ʃuva carro kaʁu caro kaɾu filho fiʎu ninho niɲu jogo ʒoɡu "
            "gente ʒẽti quilo kilu guerra ɡɛʁa cão kɐ̃w bom bõ casa kaza caça kasa rei ʁej homem omẽj"),
     "nl": ("C. Gussenhoven, Dutch, Handbook 1999",
            "noordenwind nordənʋɪnt zon zɔn jas jɑs schip sxɪp huis hœys tijd tɛit koud kʌut boek buk lied lit deur dør "
-           "vuur vyr goed xut lang lɑŋ hand hɑnt dag dɑx maan man bot bɔt boot bot bus bʏs zee ze quiz kʋɪs"),
+           "vuur vyr goed xut lang lɑŋ hand hɑnt dag dɑx maan man bot bɔt boot bot bus bʏs zee ze"),
     "sv": ("O. Engstrand, Swedish, Handbook 1999",
            "nordanvinden nuɖanvɪndən tvistade tvɪstadə sol sul kjol ɕul sjuk ɧʉk stjärna ɧɛɳa göra jøra köpa ɕøpa "
            "skina ɧina lång lɔŋ bok buk hus hʉs måne monə djup jʉp tjock ɕɔk"),
     "da": ("N. Grønnum, Danish, JIPA 28 (1998)",
            "hvid við sjov ɕɔw mand man lang laŋ hus hus bål bɔl vild vil skib skib hjul jul by by føl føl"),
     "nb": ("G. Kristoffersen, The Phonology of Norwegian (Oxford 2000)",
-           "kjole çulə skjorte ʃurtə gjøre jørə hvem vɛm sol sul bok buk hus hʉs vei væɪ høy hœʏ lang lɑŋ sju ʃʉ by by båt bɔt"),
+           "kjole çulə skjorte ʃurtə gjøre jørə hvem vɛm sol sul bok buk hus hʉs vei væɪ høy hœʏ lang lɑŋ sju ʃʉ"),
     "fi": ("K. Suomi and others, Finnish Sound Structure (Oulu 2008)",
            "pohjatuuli pohjatuːli aurinko auriŋko kenkä keŋkæ kaupunki kaupuŋki yö yø hän hæn järvi jærvi tuuli tuːli "
            "vesi ʋesi kuusi kuːsi löyly løyly"),
     "pl": ("W. Jassem, Polish, JIPA 33 (2003)",
            "północny puwnɔtsnɨ wiatr vjatr słońce swɔɲtsɛ czas tʂas żona ʐɔna rzeka ʐɛka szyna ʂɨna ćma tɕma "
-           "śruba ɕruba chata xata dżem dʐɛm dzwon dzvɔn koń kɔɲ ząb zɔmp ręka rɛŋka gęś ɡɛ̃ɕ kit kit wódka vutka lew lɛf"),
+           "śruba ɕruba chata xata dżem dʐɛm dzwon dzvɔn koń kɔɲ ząb zɔmp ręka rɛŋka gęś ɡɛ̃ɕ wódka vutka lew lɛf"),
     "cs": ("J. Dankovičová, Czech, Handbook 1999",
            "severák sɛvɛrak slunce sluntsɛ silnější silɲɛjʃiː poutník poutɲik čas tʃas žena ʒɛna hrad ɦrat chata xata "
            "děti ɟɛci tělo cɛlo nic ɲits zub zup dub dup město mɲɛsto šest ʃɛst kůň kuɲ"),
     "tr": ("K. Zimmer and O. Orgun, Turkish, Handbook 1999",
-           "poyraz pojraz güneş ɡyneʃ yolcu joldʒu cep dʒep çok tʃok jale ʒale şey ʃej kız kɯz göz ɡøz üç ytʃ ağaç aatʃ "
-           "var var palto palto"),
+           "poyraz pojraz güneş ɡyneʃ yolcu joldʒu cep dʒep çok tʃok jale ʒale şey ʃej kız kɯz göz ɡøz üç ytʃ"
+           " var var palto palto"),
     "hu": ("T. Szende, Hungarian, Handbook 1999",
            "északi eːsɒki szél seːl nap nɒp vándor vaːndor cica tsitsɒ csal tʃɒl zseb ʒɛb sas ʃɒʃ gyár ɟaːr tyúk cuːk "
            "nyár ɲaːr lyuk juk ház haːz öt øt út uːt bőr bøːr"),

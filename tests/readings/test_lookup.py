@@ -26,8 +26,8 @@ def met(name: str, language: str, **kinds: object) -> list[Reading]:
     [
         ("Merde", "fr", "merde", "exact"),
         ("MERDES", "fr", "merdes", "inflected"),
-        ("Salete", "fr", "saleté", "without accents"),
-        ("SALETÉ", "fr", "saleté", "exact"),
+        ("Penis", "fr", "pénis", "without accents"),
+        ("PÉNIS", "fr", "pénis", "exact"),
         ("Klootzak", "nl", "klootzak", "exact"),
         ("Merdova", "it", "merda", "inside"),
         ("Kagare", "it", "cagare", "heard as"),

@@ -13,14 +13,15 @@ from namescreen.readings.scripts import confusable, resolved_scripts, script, sk
 @pytest.mark.parametrize(
     ("letter", "expected"),
     [("a", "Latin"), ("ß", "Latin"), ("ж", "Cyrillic"), ("α", "Greek"), ("日", "Han"), ("ひ", "Hiragana"),
-     ("カ", "Katakana"), ("ｱ", "Katakana"), ("한", "Hangul"), ("א", "Hebrew"), ("7", "Common"), ("-", "Common"), ("ａ", "Latin")],
+     ("カ", "Katakana"), ("ｱ", "Katakana"),
+      ("한", "Hangul"), ("א", "Hebrew"), ("7", "Common"), ("-", "Common"), ("ａ", "Latin")],
 )  # fmt: skip
 def test_script_of_a_letter(letter: str, expected: str) -> None:
     assert script(letter) == expected
 
 
 def test_japanese_mixes_three_scripts_and_is_one() -> None:
-    assert resolved_scripts("日本のカメラ") == {"Japanese"}
+    assert resolved_scripts("日本のカメラ") == frozenset({"Japanese"})
     assert resolved_scripts("abс") == frozenset()  # the last letter is Cyrillic
     assert resolved_scripts("123") is None
 
