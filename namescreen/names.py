@@ -188,6 +188,8 @@ def ways_to_say(word: str, known: Callable[[str], bool] | None = None) -> tuple[
             ways.append(_by_letter(word))
         elif len(word) >= 4 and known(word[1:]):
             ways.append((*_by_letter(word[0]), word[1:]))
+        elif "j" in word:
+            ways.append((word.replace("j", "y"),))  # j as in most languages of Europe (IPA: the letter is its sign)
     return tuple(ways)
 
 

@@ -18,28 +18,29 @@ FLOOR = 0.6
 """Raw likeness at or below which two words are not heard as alike at all: the level that 1 in 100 of random
 pairs of words from the lexicon reaches (measured)."""
 
-READINGS = 3
-"""How many readings of a word are compared."""
+READINGS, OF_KNOWN_WORDS = 3, 2
+"""How many readings are compared: of a name or an invented word, which has no settled reading, and of a known word."""
 
 
 @lru_cache(maxsize=1 << 16)
 def codes_of(word: str) -> tuple[str, ...]:
     """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
-    return spoken_codes(ways_to_say(word, is_known))
+    known = is_known(word)
+    return spoken_codes(ways_to_say(word, is_known), OF_KNOWN_WORDS if known else READINGS)
 
 
-def spoken_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
-    """The sound codes of a name or word that may be said in these ways, at most `READINGS` of them.
+def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tuple[str, ...]:
+    """The sound codes of a name or word that may be said in these ways, at most `limit` of them.
 
     The best reading of each way comes first, then the second readings.
     """
-    said = [pronounce_words(way, READINGS) for way in ways]
+    said = [pronounce_words(way, limit) for way in ways]
     codes: dict[str, None] = {}
-    for place in range(READINGS):
+    for place in range(limit):
         for readings in said:
             if place < len(readings) and readings[place].code:
                 codes.setdefault(readings[place].code)
-    return tuple(codes)[:READINGS]
+    return tuple(codes)[:limit]
 
 
 @lru_cache(maxsize=1 << 16)
