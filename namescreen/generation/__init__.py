@@ -7,5 +7,17 @@ from .candidate import Candidate
 from .constructions import CONSTRUCTIONS
 from .scoring import PARTS
 from .search import Taste, brainstorm, candidates
+from .steering import Session, Step
 
-__all__ = ["CONSTRUCTIONS", "PARTS", "Blend", "Candidate", "Taste", "blends", "brainstorm", "candidates"]
+__all__ = [
+    "CONSTRUCTIONS",
+    "PARTS",
+    "Blend",
+    "Candidate",
+    "Session",
+    "Step",
+    "Taste",
+    "blends",
+    "brainstorm",
+    "candidates",
+]

@@ -75,13 +75,18 @@ class Material:
         return random.Random(f"{self.seed} {purpose}")
 
 
-def gather(brief: Brief, *, seed: int, without: Sequence[str] = (), weights: dict[str, float] | None = None) -> Material:
+def gather(
+    brief: Brief, *, seed: int, without: Sequence[str] = (), weights: dict[str, float] | None = None
+) -> Material:
     """The material of a brief. `without` are dropped words; `weights` raise or lower ideas by what was learned."""
     ideas = widen(brief, without=without)
     rng = random.Random(f"{seed} ideas")
     # the seed stirs the order a little, so that another seed shows other names of like worth
     stirred = [
-        (idea.weight * (weights or {}).get(idea.word, 1.0) * (1 if idea.distance == 0 else rng.uniform(0.85, 1.0)), idea)
+        (
+            idea.weight * (weights or {}).get(idea.word, 1.0) * (1 if idea.distance == 0 else rng.uniform(0.85, 1.0)),
+            idea,
+        )
         for idea in ideas
     ]
     ordered = sorted(stirred, key=lambda entry: (-entry[0], entry[1].word))
@@ -89,7 +94,9 @@ def gather(brief: Brief, *, seed: int, without: Sequence[str] = (), weights: dic
     return Material(tuple(idea for _, idea in ordered), tones, brief.most_letters, brief.most_words or 3, seed)
 
 
-def best_pairs(first: Sequence[First], second: Sequence[Second], weigh: str = "weight") -> Iterator[tuple[First, Second]]:
+def best_pairs(
+    first: Sequence[First], second: Sequence[Second], weigh: str = "weight"
+) -> Iterator[tuple[First, Second]]:
     """Every pair of two lists that stand weightiest first, by the product of their weights, largest first."""
     if not first or not second:
         return

@@ -12,17 +12,18 @@ from ..errors import InputError, Problem
 from ..lexicon import kinds, lexicon, zipf
 from ..lexicon.association import association
 from ..names import fold
+from ..pronunciation.phonotactics import pronounceability
 from .blending.source import strain
 from .blending.spelling import surprise
 from .candidate import Proposal
 from .material import Material
-from .sounds import is_onset, is_vowel
+from .sounds import is_onset, is_vowel, sounds_of
 
 __all__ = ["DEFAULT_WEIGHTS", "PARTS", "Judge", "syllables"]
 
 PARTS = {
     "evocation": "how near its sources stand to the concepts, and how readily they are seen in it",
-    "sayable": "how usual its run of letters is in English: 1 = as the commonest words, 0 = as no word",
+    "sayable": "how usual its letters and sounds are in English: 1 = as the commonest words, 0 = as no word",
     "spelling": "how usually each of its sounds is spelled so: heard, it can be written; read, it can be said",
     "length": "letters and syllables: 1 at five to eight letters and two or three syllables",
     "rhythm": "strong and weak syllables taking turns, a strong one first",
@@ -47,7 +48,8 @@ _COMPANION = 0.3  # a companion word stands for no concept, but lends its own pi
 _ALONE = 0.6  # what a name from one source evokes, beside one from two of the same worth
 _STOPS = frozenset("P B T D K G".split())  # B. Vanden Bergh and others, J. of Advertising 13 (1984): stops are recalled
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
-          "120": 0.9, "010": 0.9, "101": 0.9, "110": 0.75, "210": 0.85, "1010": 0.9, "2010": 0.95, "1020": 0.95}  # fmt: skip
+          "120": 0.9, "010": 0.9, "101": 0.9, "110": 0.75, "210": 0.85, "1010": 0.9, "2010": 0.95,
+          "1020": 0.95}  # fmt: skip
 
 
 def weights_of(brief: Brief) -> dict[str, float]:
@@ -88,16 +90,14 @@ class Judge:
     def of(cls, brief: Brief, material: Material) -> Judge:
         """The judge of a brief, knowing how near each word of the material is."""
         goods = tuple(word for word in dict.fromkeys(fold(brief.goods).replace("-", " ").split()) if len(word) > 2)
-        nearness = {
-            idea.word: idea.weight if idea.distance else max(idea.weight, 0.9) for idea in material.ideas
-        }
+        nearness = {idea.word: idea.weight if idea.distance else max(idea.weight, 0.9) for idea in material.ideas}
         return cls(weights_of(brief), nearness, goods)
 
     def parts(self, proposal: Proposal) -> dict[str, float]:
         """Every part of `PARTS` for a proposal."""
         return {
             "evocation": self._evocation(proposal),
-            "sayable": min(_sayable(word) for word in proposal.words),
+            "sayable": _sayable_as(proposal),
             "spelling": _spelling(proposal),
             "length": _length(len(proposal.letters), syllables(proposal), len(proposal.words)),
             "rhythm": _rhythm(proposal),
@@ -139,6 +139,12 @@ def _describes(word: str, goods: tuple[str, ...]) -> float:
     return 0.6 * max((association(word, other) for other in goods), default=0.0)
 
 
+def _sayable_as(proposal: Proposal) -> float:
+    """By its letters, and where they are known by its sounds, in equal parts."""
+    letters = min(_sayable(word) for word in proposal.words)
+    return 0.5 * letters + 0.5 * pronounceability(proposal.sounds) if proposal.sounds else letters
+
+
 @lru_cache(maxsize=1 << 15)
 def _sayable(word: str) -> float:
     bits = surprise(word)
@@ -151,7 +157,15 @@ def _spelling(proposal: Proposal) -> float:
     """1 - the strain of tying its letters to its sounds; a middling 0.7 where only the spelling is known."""
     if not proposal.sounds:
         return 0.7
-    return max(0.0, 1 - 2.5 * strain(proposal.letters, proposal.sounds))
+    if "".join(proposal.sources) == proposal.letters or len(proposal.words) > 1:  # known words keep their own
+        strains = [_own_strain(word) for word in proposal.sources if word in proposal.letters]
+        return max(0.0, 1 - 1.5 * max(strains, default=0.1))
+    return max(0.0, 1 - 1.5 * strain(proposal.letters, proposal.sounds))
+
+
+@lru_cache(maxsize=1 << 14)
+def _own_strain(word: str) -> float:
+    return strain(word, sounds_of(word))
 
 
 def _length(letters: int, sounded: int, words: int) -> float:

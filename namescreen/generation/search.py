@@ -11,7 +11,7 @@ import heapq
 from collections import Counter
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from itertools import islice
+from itertools import combinations, islice
 from zlib import crc32
 
 from ..brief import Brief
@@ -42,7 +42,8 @@ _SAME_STEM, _SAME_SOURCE, _SAME_KIND = 0.05, 0.022, 0.06
 and a whole share of the construction (scores lie within about 0.3 of each other; set so that no word rules)."""
 _SHARE = {
     "compound": 8, "blend": 7, "affix": 5, "clipping": 2, "adjective + noun": 4, "verb + noun": 1.5, "noun of noun": 2,
-    "word pair": 1, "alliteration": 2, "echo": 2, "respelling": 2, "combining forms": 3, "initials": 0.5, "invented": 2,
+    "word pair": 1, "alliteration": 2, "echo": 2, "respelling": 2, "combining forms": 3, "initials": 0.5,
+    "invented": 1.5,
 }  # fmt: skip
 """How many of each construction a page of forty holds if all come off equally well (set by reading)."""
 _FORGIVEN = 0.5
@@ -50,18 +51,21 @@ _FORGIVEN = 0.5
 are not crowded out by plain pairs of words, whose sources are always seen whole."""
 _BEST = 8  # the best of a construction: the mean of so many
 _MOST_SAME = 2  # names of one stem and construction in a page
-_SIMPLE = frozenset(("compound", "adjective + noun", "verb + noun", "noun of noun", "word pair", "alliteration", "echo"))
+_SIMPLE = frozenset(
+    ("compound", "adjective + noun", "verb + noun", "noun of noun", "word pair", "alliteration", "echo")
+)
 
 
 @dataclass(frozen=True)
 class Taste:
     """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
-    constructions, and names to resemble."""
+    constructions, names to resemble, words not to use, and names not to show again."""
 
     words: Mapping[str, float] = field(default_factory=dict)
     constructions: Mapping[str, float] = field(default_factory=dict)
     models: tuple[str, ...] = ()
     without: tuple[str, ...] = ()
+    seen: Collection[str] = ()
 
 
 def brainstorm(
@@ -79,7 +83,8 @@ def brainstorm(
     """The `limit` best candidate names for a brief, diverse, best first.
 
     `constructions` are names from `CONSTRUCTIONS` (all if None); `like` a name, or several, to resemble; `drop`
-    names or words not to use; `starts` the letters to begin with; `seed` the brief's own if None: the same
+    names not to show, or single words not to use; `starts` the letters to begin with; `seed` the brief's own if None: the
+    same
     brief and seed give the same names, and a larger limit only adds to them. With a `register` (a
     `namescreen.register.Register`) names identical or nearly so to one of its marks are left out. Raises
     `InputError` if there is no concept to start from or a construction or ranking weight does not exist.
@@ -115,7 +120,11 @@ def candidates(
         )
     taste = taste or Taste()
     models = (like,) if isinstance(like, str) else tuple(like or ())
-    taste = replace(taste, models=(*models, *taste.models), without=(*taste.without, *drop))
+    dropped = tuple(drop)
+    words = tuple(text for text in dropped if len(divide(text)) == 1)
+    taste = replace(
+        taste, models=(*models, *taste.models), without=(*taste.without, *words), seen=(*taste.seen, *dropped)
+    )
     return _Search(brief, constructions, taste, fold(starts), brief.seed if seed is None else seed, register).pages()
 
 
@@ -154,7 +163,7 @@ class _Search:
             if constructions is None or name in constructions
         }
         self.avoid = tuple(fold(word).replace(" ", "") for word in brief.avoid)
-        self.dropped = {"".join(divide(text)) for text in taste.without}
+        self.dropped = {"".join(divide(text)) for text in taste.seen}
         self.models = tuple(divide(model) for model in taste.models)
         self.seen = _Seen()
 
@@ -193,7 +202,14 @@ class _Search:
             score = 0.65 * score + 0.35 * parts["likeness"]
         score *= self.taste.constructions.get(proposal.construction, 1.0)
         return Candidate(
-            proposal.text, proposal.construction, proposal.how, proposal.sources, min(1.0, score), parts, (), proposal.stem
+            proposal.text,
+            proposal.construction,
+            proposal.how,
+            proposal.sources,
+            min(1.0, score),
+            parts,
+            (),
+            proposal.stem,
         )
 
     def _passes(self, proposal: Proposal) -> bool:
@@ -201,7 +217,11 @@ class _Search:
         letters, brief = proposal.letters, self.brief
         if not brief.least_letters <= len(letters) <= brief.most_letters:
             return False
-        if not letters.startswith(self.starts) or letters in self.dropped or any(word in letters for word in self.avoid):
+        if (
+            not letters.startswith(self.starts)
+            or letters in self.dropped
+            or any(word in letters for word in self.avoid)
+        ):
             return False
         if brief.most_words is not None and len(proposal.words) > brief.most_words:
             return False
@@ -209,6 +229,8 @@ class _Search:
             return False
         if len(proposal.words) == 1 and zipf(letters) >= 1.5:
             return False  # an ordinary word already
+        if any(_kin(a, b) for a, b in combinations(proposal.sources, 2)):
+            return False
         return self.seen.add(proposal.text.casefold())
 
     def _page(
@@ -228,7 +250,8 @@ class _Search:
             if now > value + 1e-9:  # something like it has been taken since
                 heapq.heappush(heap, (now, place))
                 continue
-            if used[f"{candidate.construction} {candidate.stem}"] >= _MOST_SAME:
+            together = f"together {' '.join(sorted(candidate.sources))}"
+            if used[f"{candidate.construction} {candidate.stem}"] >= _MOST_SAME or used[together]:
                 continue
             gone.add(place)
             if not self._sound(proposal):
@@ -238,6 +261,7 @@ class _Search:
                 continue
             page.append(replace(candidate, flags=flags))
             used.update((candidate.construction, f"{candidate.construction} {candidate.stem}"))
+            used[together] += len(candidate.sources) > 1
             used.update(f"word {word}" for word in candidate.sources)
         return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
 
@@ -259,6 +283,11 @@ class _Search:
         wanted = tuple(sound.rstrip("012") for sound in proposal.sounds)
         readings = pronounce(proposal.letters, limit=2)
         return any(tuple(sound.rstrip("012") for sound in reading.phones) == wanted for reading in readings)
+
+
+def _kin(one: str, other: str) -> bool:
+    """Whether two words are forms of one (ring, ringer): together they say nothing more."""
+    return one[:4] == other[:4] and (len(one) > 3 or len(other) > 3)
 
 
 def _lifts(candidates: Sequence[Candidate]) -> dict[str, float]:

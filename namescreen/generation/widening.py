@@ -7,13 +7,15 @@ nor plain ones.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
+from itertools import pairwise
 
 from ..brief import Brief, Concept
-from ..lexicon import Related, Sense, kinds, lexicon, zipf
+from ..lexicon import Sense, kinds, lexicon, zipf
 from ..lexicon.association import associated, association
+from ..lexicon.wordnet import DOMAINS
 from ..names import fold
 from ..tables import open_table
 
@@ -39,8 +41,9 @@ _PICTURE = {
 """How readily a word of a WordNet domain is pictured, 1 = at a glance (set by hand; picturable words are the
 better remembered: A. Paivio, Imagery and Verbal Processes, 1971)."""
 
-_DULL = ("ness", "tion", "sion", "ity", "ment", "ism", "ance", "ence", "ship", "hood", "ology", "ical", "aceous", "ative",
-         "ively", "ably", "ous", "able", "ible", "ization", "isation", "ally", "ing", "ed", "ly", "ist", "ic")  # fmt: skip
+_DULL = tuple(
+    "ness tion sion ity ment ism ance ence ship hood ology ical aceous ative ively ably ous able ible ally ing ed ly ist ic".split()
+)
 _HOPS = 0.45  # what a further step keeps of nearness
 _LEAST = 0.05  # less fitting words are left out
 _COMPANY_OF = {"n": 0.8, "v": 0.6, "a": 0.45, "r": 0.0}
@@ -116,8 +119,8 @@ def fitness(word: str) -> float:
     short = _between(len(word), ((2, 0.3), (3, 0.95), (4, 1.0), (6, 1.0), (8, 0.6), (11, 0.25), (14, 0.05)))
     book = lexicon()
     strengths = book.sense_strengths(word)
-    if not strengths and book.known(word):
-        return 0.3 * common * short  # an inflected form: its base serves better
+    if any(base != word and word.endswith("s") for base in book.bases(word)) or (not strengths and book.known(word)):
+        return 0.25 * common * short  # an inflected form: its base serves better
     if not strengths:
         return 0.5 * common * short
     # most of its senses must be those of a common noun, verb or adjective, not of a name or a genus
@@ -125,7 +128,7 @@ def fitness(word: str) -> float:
     if not plain:
         return 0.0
     total = sum(strength for _, strength in strengths)
-    picture = sum(_PICTURE.get(book.sense(i).domain, 0.5) * s for i, s in plain) / total
+    picture = sum(_PICTURE.get(DOMAINS[book.entry(i).domain], 0.5) * s for i, s in plain) / total
     dull = 0.45 if word.endswith(_DULL) and len(word) > 5 else 1.0
     person = 0.5 if {"given name", "place"} & kinds(word) and zipf(word) < 4.5 else 1.0
     dear = 1.25 if word in _companion_words() else 1.0
@@ -142,7 +145,7 @@ def _between(value: float, points: Sequence[tuple[float, float]]) -> float:
     """The height at `value` of a line through `points`, flat beyond both ends."""
     if value <= points[0][0]:
         return points[0][1]
-    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
+    for (x0, y0), (x1, y1) in pairwise(points):
         if value <= x1:
             return y0 + (y1 - y0) * (value - x0) / (x1 - x0)
     return points[-1][1]
@@ -170,10 +173,9 @@ def widen(brief: Brief, *, without: Iterable[str] = (), most: int = 80) -> tuple
 
 def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[Idea]:
     """The concept itself, then what it brings to mind; `company` are the brief's other words."""
-    book = lexicon()
     words = [word for word in fold(concept.word).split() if word.isalpha()] or [fold(concept.word)]
     senses = chosen_senses(concept)
-    own = [Idea(word, concept.word, "a concept", 0, 1.0, _pos(word, senses), "concept") for word in words]
+    own = [Idea(word, concept.word, "a concept", 0, 1.0, _pos(word), "concept") for word in words]
     reached: dict[str, Idea] = {}
 
     def offer(word: str, via: str, distance: int, nearness: float, pos: str) -> None:
@@ -182,23 +184,23 @@ def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[I
             reached[word] = Idea(word, concept.word, via, distance, weight, pos)
 
     for sense, share in _shares(senses, company):
-        for related in book.widen([sense], distance=1, limit=150):
-            nearness = share * _nearness(related)
-            if related.kind in _LEARNED:  # a zoologist's duck, a botanist's herb: is it so in people's minds too?
-                nearness *= 0.4 + 0.6 * min(1.0, 2 * association(related.word, words[-1]))
-            offer(related.word, f"{_WAY.get(related.kind, related.kind + ' of')} {words[-1]}", 1, nearness,
-                  related.sense.pos)  # fmt: skip
+        for word, kind, sense_id in _one_step(sense):
+            if fitness(word):
+                nearness = share * _NEARNESS[kind] * _leading(word, sense_id)
+                if kind in _LEARNED:  # a zoologist's duck, a botanist's herb: is it so in people's minds too?
+                    nearness *= 0.6 + 0.4 * min(1.0, 2 * association(word, words[-1]))
+                offer(word, f"{_WAY.get(kind, kind + ' of')} {words[-1]}", 1, nearness, sense_id[0])
     guides = [fold(word) for word in concept.senses]
     for word, strength in associated(words[-1]).items():
         if guides and not any(association(word, guide) > 0.15 for guide in guides):
             continue  # belongs to another sense of the concept
-        pos = _pos(word, book.senses(word))
+        pos = _pos(word)
         offer(word, f"goes with {words[-1]}", 1, _COMPANY_OF[pos] * strength**0.5, pos)
     firm = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[:_FIRM]
     for idea in firm:  # one step further in company, so that the concept shows in more than its own kind
         for word, strength in list(associated(idea.word).items())[:8]:
             if association(word, words[-1]) > 0.1:
-                pos = _pos(word, book.senses(word))
+                pos = _pos(word)
                 offer(word, f"goes with {idea.word}", 2, _COMPANY_OF[pos] * _HOPS * strength**0.5, pos)
     best = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[: 2 * most]
     best = [replace(idea, weight=round(idea.weight * _company(idea.word, company), 4)) for idea in best]
@@ -233,12 +235,21 @@ def _above(sense: Sense) -> tuple[str, ...]:
     return tuple(book.entry(other).words[0] for other in book.related_ids(sense.id, "@")[:2])
 
 
-def _nearness(related: Related) -> float:
-    """What is left of nearness after the step to `related`, by how much of the word this sense is."""
-    strengths = lexicon().sense_strengths(related.word)
-    own = next((s for i, s in strengths if i == related.sense.id), 0)
-    leading = own / max((s for _, s in strengths), default=1) if strengths else 0.0
-    return _NEARNESS.get(related.kind, 0.4) * (0.3 + 0.7 * leading)
+def _one_step(sense: Sense) -> Iterator[tuple[str, str, str]]:
+    """Every word one relation away from `sense`, with the relation and the sense that holds it."""
+    book = lexicon()
+    steps = [("synonym", sense.id, "")]
+    steps += [(r.kind, r.sense_id, r.other) for r in book.relations(sense) if r.kind in _NEARNESS]
+    for kind, sense_id, only in steps:
+        for word in (only,) if only else book.entry(sense_id).words:
+            yield word.lower(), kind, sense_id
+
+
+def _leading(word: str, sense_id: str) -> float:
+    """How much of a word this sense is: 1 if it is its leading one, 0.1 if it hardly ever means this."""
+    strengths = lexicon().sense_strengths(word)
+    own = next((strength for other, strength in strengths if other == sense_id), 0)
+    return 0.1 + 0.9 * own / max((strength for _, strength in strengths), default=1)
 
 
 def _of_goods(goods: str, most: int) -> list[Idea]:
@@ -247,14 +258,17 @@ def _of_goods(goods: str, most: int) -> list[Idea]:
     for word in _words(goods):
         weight = round(0.3 * fitness(word), 4)
         if weight >= _LEAST:
-            ideas.append(Idea(word, word, "the goods", 1, weight, _pos(word, lexicon().senses(word)), "goods"))
+            ideas.append(Idea(word, word, "the goods", 1, weight, _pos(word), "goods"))
     return ideas[:most]
 
 
-def _pos(word: str, senses: Sequence[Sense]) -> str:
-    """The part of speech of a word: of its leading sense (r counts as a)."""
-    pos = senses[0].pos if senses else "n"
-    return "a" if pos == "r" else pos
+def _pos(word: str) -> str:
+    """The part of speech of a word: of its leading sense; a noun if it is not in the lexicon."""
+    book = lexicon()
+    strengths = book.sense_strengths(word) or [
+        entry for base in book.bases(word) for entry in book.sense_strengths(base)
+    ]
+    return strengths[0][0][0] if strengths else "n"
 
 
 def _words(text: str) -> tuple[str, ...]:

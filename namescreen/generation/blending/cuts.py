@@ -85,9 +85,7 @@ def _linked(first: Source, second: Source) -> Iterator[Cut]:
         for start in range(1, len(b) - 2):
             if b[start] not in "aeiouy":
                 for link in "oai":
-                    yield Cut(
-                        a[:front] + link + b[start:], "linked", first, second, front, len(b) - start, link
-                    )
+                    yield Cut(a[:front] + link + b[start:], "linked", first, second, front, len(b) - start, link)
 
 
 def _inside(outer: Source, inner: Source) -> Iterator[Cut]:

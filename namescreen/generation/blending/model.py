@@ -52,10 +52,7 @@ def rank(first: Source, second: Source, *, limit: int) -> list[tuple[Cut, float]
     likeness = {(first, second): Likeness(first, second), (second, first): Likeness(second, first)}
     valued = [
         (
-            sum(
-                weights[name] * value
-                for name, value in features(cut, likeness[cut.first, cut.second]).items()
-            ),
+            sum(weights[name] * value for name, value in features(cut, likeness[cut.first, cut.second]).items()),
             cut,
         )
         for cut in cuts(first, second)

@@ -76,9 +76,7 @@ def _follow() -> dict[str, tuple[dict[str, int], int]]:
 @lru_cache(maxsize=65536)
 def _bits(pair: str, letter: str) -> float:
     counts, total = _follow().get(pair, ({}, 0))
-    return -math.log2(
-        (counts.get(letter, 0) + 0.5) / (total + 14)
-    )  # half a word each: Jeffreys' prior, 28 letters
+    return -math.log2((counts.get(letter, 0) + 0.5) / (total + 14))  # half a word each: Jeffreys' prior, 28 letters
 
 
 def surprise(letters: str) -> list[float]:

@@ -26,9 +26,9 @@ NAME = "affix"
 class _Affix:
     form: str
     kind: str
-    after: str
     meaning: str
     weight: float
+    sounds: tuple[str, ...]
 
 
 def propose(material: Material) -> Iterator[Proposal]:
@@ -49,32 +49,27 @@ def _proposal(idea: Idea, affix: _Affix, text: str) -> Proposal:
     craft = 0.85 if affix.weight >= 1 else 0.65
     return Proposal(
         text.capitalize(), (text,), NAME, f"{idea.word} with {affix.form} ({affix.meaning})", (idea.word,), idea.word,
-        _sounds(text, idea.word, affix.form), craft, 0.9,
+        _sounds(idea.word, affix), craft, 0.9,
     )  # fmt: skip
 
 
-def _sounds(text: str, word: str, form: str) -> tuple[str, ...]:
-    bare = form.strip("-")
-    own, added = sounds_of(word), sounds_of(_SAID.get(bare, bare))
-    if form.endswith("-"):
-        return added + own
-    return own + tuple(sound[:-1] + "0" if sound[-1] in "12" else sound for sound in added)
-
-
-_SAID = {"y": "ee", "ie": "ee", "a": "ah", "o": "oh", "oo": "ooh", "ia": "ea", "ly": "lee", "sy": "see"}  # read as
+def _sounds(word: str, affix: _Affix) -> tuple[str, ...]:
+    if affix.form.endswith("-"):
+        return affix.sounds + sounds_of(word)
+    unstressed = (sound[:-1] + "0" if sound[-1] in "12" else sound for sound in affix.sounds)
+    return (*sounds_of(word), *unstressed)
 
 
 @cache
-def _rows() -> tuple[tuple[str, str, str, str, str], ...]:
-    return tuple(
-        (*key.split(), *value.split("|")) for key, value in open_table("affixes.tsv").items()  # type: ignore[misc]
-    )
+def _rows() -> tuple[tuple[str, str, list[str]], ...]:
+    rows = ((key.split(), value.split("|")) for key, value in open_table("affixes.tsv").items())
+    return tuple((form, kind, rest) for (form, kind), rest in rows)
 
 
 def _affixes(material: Material) -> list[_Affix]:
     return [
-        _Affix(form, kind, after, meaning, material.fits_tone(tones))
-        for form, kind, after, tones, meaning in _rows()
+        _Affix(form, kind, meaning, material.fits_tone(tones), tuple(sounds.split()))
+        for form, kind, (_, tones, meaning, sounds) in _rows()
     ]
 
 
@@ -92,6 +87,6 @@ def attach(word: str, suffix: str) -> str | None:
         return word + suffix
     if word[-1] == "y" and len(word) > 3 and word[-2] not in "aeiou":
         word = word[:-1] + "i"
-    if word[-1] == suffix[0] or word.endswith(("ss", "x", "z")) and suffix[0] == "s":
+    if word[-1] == suffix[0] or (word.endswith(("ss", "x", "z")) and suffix[0] == "s"):
         return None
     return word + suffix

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from ..blending.cuts import Cut
@@ -50,7 +51,7 @@ def _clear(cut: Cut) -> float:
 
 def _craft(cut: Cut, belief: float) -> float:
     """What makes two words a good blend: they overlap, and this is the way to blend them."""
-    return min(1.0, 0.25 + 0.2 * min(cut.overlap, 3) + 0.4 * belief**0.5)
+    return min(1.0, 0.25 + 0.2 * min(cut.overlap, 3) + 0.4 * math.sqrt(belief))
 
 
 def _sounds(cut: Cut) -> tuple[str, ...]:

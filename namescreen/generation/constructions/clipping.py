@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..blending.source import source
+from ..blending.spelling import doubt_of_beginning
 from ..candidate import Proposal
 from ..material import Material, best_pairs
 from ..sounds import is_vowel
@@ -27,17 +28,18 @@ def propose(material: Material) -> Iterator[Proposal]:
         short, sounds = clip(idea.word)
         if not short:
             continue
+        clear = max(0.0, 0.9 - 0.09 * doubt_of_beginning(short, idea.word))
         if len(short) > 3:
             yield Proposal(
                 short.capitalize(), (short,), NAME, f"{short}({idea.word[len(short) :]})", (idea.word,), short, sounds,
-                0.6, 0.7,
+                0.6, clear,
             )  # fmt: skip
         for ending, sound, tones in _ENDINGS:
             text = short + ending
             if not idea.word.startswith(text):
                 yield Proposal(
                     text.capitalize(), (text,), NAME, f"{short}({idea.word[len(short) :]}) + -{ending}", (idea.word,),
-                    short, (*sounds, sound), 0.75 * material.fits_tone(tones), 0.65,
+                    short, (*sounds, sound), 0.75 * material.fits_tone(tones), clear,
                 )  # fmt: skip
     for a, b in best_pairs(long, material.nouns):
         if a.concept != b.concept:
@@ -70,6 +72,4 @@ def clip(word: str) -> tuple[str, tuple[str, ...]]:
     letters = next((k for k, before in enumerate(tied.before) if before >= at), 0)
     if letters < 3 or letters >= len(word) - 1:
         return "", ()
-    if letters < len(word) and word[letters] == word[letters - 1]:
-        return word[:letters], tied.sounds[:at]
     return word[:letters], tied.sounds[:at]

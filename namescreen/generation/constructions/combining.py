@@ -9,7 +9,6 @@ from itertools import chain, zip_longest
 from ...tables import open_table
 from ..candidate import Proposal
 from ..material import Material, best_pairs
-from ..sounds import sounds_of
 from ..widening import Idea
 
 __all__ = ["propose"]
@@ -67,9 +66,8 @@ def _two(a: _Form, b: _Form) -> Proposal:
 
 def _with_word(a: _Form, idea: Idea) -> Proposal:
     text = _join(a.form, idea.word)
-    sounds = sounds_of(a.form) + sounds_of(idea.word) if len(text) == len(a.form) + len(idea.word) else ()
     how = f"{_shown(a)} + {idea.word}"
-    return Proposal(text.capitalize(), (text,), NAME, how, (a.idea.word, idea.word), a.form, sounds, 0.7, 0.6)
+    return Proposal(text.capitalize(), (text,), NAME, how, (a.idea.word, idea.word), a.form, (), 0.7, 0.6)
 
 
 def _ended(form: _Form, ending: str) -> Proposal | None:

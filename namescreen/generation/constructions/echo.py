@@ -19,6 +19,7 @@ from ..widening import Idea
 
 __all__ = ["alliteration", "reduplication"]
 
+_VOWEL = {"i": "IH", "a": "AE", "o": "AA"}
 _LONGEST = 11  # letters of two rhyming words together: longer ones hide the rhyme
 
 
@@ -43,9 +44,12 @@ def _doubled(material: Material) -> Iterator[Proposal]:
         for new in other:
             twin = front + new + back + end
             first, second = (idea.word, twin) if vowel == "i" else (twin, idea.word)
+            own = sounds_of(idea.word)
+            other_sounds = tuple(_VOWEL[new] + sound[-1] if sound[-1] == "1" else sound for sound in own)
+            sounds = own + other_sounds if vowel == "i" else other_sounds + own
             yield Proposal(
                 title(first, second), (first, second), "echo", f"{idea.word} doubled, {vowel} to {new}", (idea.word,),
-                idea.word, sounds_of(first) + sounds_of(second), 0.75 * material.fits_tone("playful"), 0.95,
+                idea.word, sounds, 0.75 * material.fits_tone("playful"), 0.95,
             )  # fmt: skip
 
 
@@ -57,10 +61,14 @@ def _rhymes(material: Material) -> Iterator[Proposal]:
     groups = sorted(kept.values(), key=lambda group: -max(idea.weight for idea in group))
     for group in groups:
         for a, b in best_pairs(group, group):
-            usable = a.word != b.word and len(a.word) + len(b.word) <= _LONGEST and (a.role != "companion" or b.role != "companion")
+            usable = (
+                a.word != b.word
+                and len(a.word) + len(b.word) <= _LONGEST
+                and (a.role != "companion" or b.role != "companion")
+            )
             if usable and a.concept != b.concept and rhyme(sounds_of(a.word), sounds_of(b.word)):
                 words_of = (a.word, b.word)
-                if (b.pos, a.pos) in (("a", "n"), ("v", "n")) or len(b.word) < len(a.word) and a.pos == b.pos:
+                if (b.pos, a.pos) in (("a", "n"), ("v", "n")) or (len(b.word) < len(a.word) and a.pos == b.pos):
                     words_of = (b.word, a.word)
                 yield Proposal(
                     title(*words_of), words_of, "echo", f"{words_of[0]} rhymes with {words_of[1]}", words_of,

@@ -40,4 +40,10 @@ def propose(material: Material) -> Iterator[Proposal]:
 def _sayable(text: str) -> bool:
     """Vowels and consonants take turns, with at most one pair of consonants between vowels."""
     shape = "".join("v" if letter in "aeiouy" else "c" for letter in text)
-    return "v" in shape and "vv" not in shape and "ccc" not in shape and not shape.startswith("cc") and not shape.endswith("cc")
+    return (
+        "v" in shape
+        and "vv" not in shape
+        and "ccc" not in shape
+        and not shape.startswith("cc")
+        and not shape.endswith("cc")
+    )

@@ -1,0 +1,203 @@
+"""`namescreen brainstorm`: candidates from concept words, at once or steered by hand."""
+
+from __future__ import annotations
+
+import re
+import sys
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from namescreen.brief import Brief, Concept
+from namescreen.errors import InputError, Problem
+
+from .options import (
+    FormatOption,
+    GoodsOption,
+    LanguagesOption,
+    RegisterOption,
+    SeedOption,
+    brief_with,
+    language_list,
+    make_app,
+)
+from .output import Column, Format, Row, print_disclaimer, show
+from .talk import counted, say
+
+if TYPE_CHECKING:
+    from namescreen.generation import Candidate
+
+__all__ = ["COLUMNS", "app", "show_candidates"]
+
+app = make_app("Make candidate names from concept words.")
+
+LIMIT = 40
+"""Names shown unless told otherwise: what fits two screens."""
+DEEP = 2_000
+"""From so many names on a progress bar is worth its line."""
+
+
+def _part(name: str, title: str) -> Column:
+    return Column(name, title, text=lambda row: f"{row[name]:.2f}", right=True)
+
+
+COLUMNS = (
+    Column("name", "name", shrink=False),
+    Column("score", "score", text=lambda row: f"{row['score']:.2f}", right=True),
+    Column("made", "how it was made"),
+    _part("evocation", "evokes"),
+    _part("sayable", "says"),
+    _part("own", "own"),
+    Column("flags", "remarks"),
+)
+CSV = (
+    Column("name", "name"), Column("score", "score", text=lambda row: f"{row['score']:.4f}"),
+    Column("construction", "construction"), Column("how", "how"), Column("sources", "sources"),
+)  # fmt: skip
+
+
+@app.command(
+    epilog="Examples:\n\nnamescreen brainstorm brief.toml --limit 60\n\n"
+    "namescreen brainstorm --concept herb --concept well --goods 'herb planters' --length 5-9\n\n"
+    "namescreen brainstorm brief.toml --steer"
+)
+def brainstorm(
+    brief: Annotated[Path | None, typer.Argument(help="A naming brief; options go before it.")] = None,
+    concept: Annotated[
+        list[str] | None,
+        typer.Option("--concept", "-c", help="A word to grow names from; spring=season picks a meaning. Repeat."),
+    ] = None,
+    goods: GoodsOption = None,
+    limit: Annotated[int, typer.Option("--limit", "-l", min=1, help="How many names.")] = LIMIT,
+    construction: Annotated[
+        list[str] | None, typer.Option("--construction", "-k", help="Only names made in this way. Repeat.")
+    ] = None,
+    length: Annotated[str | None, typer.Option("--length", help="Letters, such as 5-9 or 7.")] = None,
+    starts: Annotated[str, typer.Option("--starts", help="The letters a name begins with.")] = "",
+    avoid: Annotated[
+        list[str] | None, typer.Option("--avoid", help="Letters or a word no name may hold. Repeat.")
+    ] = None,
+    like: Annotated[list[str] | None, typer.Option("--like", help="A name to resemble. Repeat.")] = None,
+    tone: Annotated[list[str] | None, typer.Option("--tone", help="A manner, such as warm or bold. Repeat.")] = None,
+    languages: LanguagesOption = None,
+    register: RegisterOption = None,
+    seed: SeedOption = None,
+    form: FormatOption = Format.table,
+    steer: Annotated[bool, typer.Option("--steer", help="Go on by hand: keep, drop, ask for more like it.")] = False,
+    session: Annotated[
+        Path | None, typer.Option("--session", help="Where a steered session is kept, and taken up again.")
+    ] = None,
+    shortlist: Annotated[
+        Path | None, typer.Option("--shortlist", help="The file that a steered session saves kept names to.")
+    ] = None,
+) -> None:
+    """Make candidate names from concept words, best first, each with how it was made.
+
+    Score and the numbers beside it run from 0 to 1, 1 the better end: how near its sources stand to the concepts
+    and how well they show (evokes), how usual its letters and sounds are (says), how far it is from describing
+    the goods (own). A name with an awkward reading in the brief's languages is left out.
+    """
+    from namescreen.generation import candidates
+
+    settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
+    marks = _marks(settled)
+    if steer and sys.stdin.isatty() and sys.stdout.isatty():
+        from .steer import steer_session
+
+        steer_session(settled, session, shortlist, marks)
+        return
+    if steer:
+        say("Not a terminal: names are shown once, without steering.")
+    found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
+    names = _first(found, limit)
+    show_candidates(names, form)
+    if len(names) < limit:
+        say(f"{len(names)} names, and no more within these limits.")
+
+
+def _first(found: Iterable[Candidate], limit: int) -> list[Candidate]:
+    from itertools import islice
+
+    if limit < DEEP:
+        return list(islice(found, limit))
+    return list(counted(islice(found, limit), limit, "Brainstorming"))
+
+
+def show_candidates(found: Sequence[Candidate], form: Format) -> None:
+    """Write candidates to stdout in the chosen form, with the disclaimer where a score shows."""
+    if form is Format.jsonl:
+        show((candidate.to_json() for candidate in found), (), form)
+    elif form is Format.csv:
+        from namescreen.generation import PARTS
+
+        show(map(_row, found), (*CSV, *(_fine(name) for name in PARTS), Column("flags", "flags")), form)
+    else:
+        columns = COLUMNS if any(candidate.flags for candidate in found) else COLUMNS[:-1]
+        show(map(_row, found), columns, form)
+    print_disclaimer(form)
+
+
+def _fine(name: str) -> Column:
+    return Column(name, name, text=lambda row: f"{row[name]:.4f}")
+
+
+def _row(candidate: Candidate) -> Row:
+    made = candidate.how
+    if candidate.construction not in made and candidate.construction in ("blend", "clipping", "initials"):
+        made = f"{candidate.construction}: {made}"
+    return {
+        "name": candidate.text, "score": candidate.score, "construction": candidate.construction, "made": made,
+        "how": candidate.how, "sources": candidate.sources, "flags": candidate.flags, **candidate.parts,
+    }  # fmt: skip
+
+
+def _settled(
+    path: Path | None, concepts: list[str] | None, goods: str | None, avoid: list[str] | None,
+    tone: list[str] | None, languages: tuple[str, ...] | None, length: str | None, seed: int | None,
+    register: list[Path] | None,
+) -> Brief:  # fmt: skip
+    """The brief with the options in their places; words to avoid are added to the brief's own."""
+    least, most = _lengths(length)
+    settled = brief_with(
+        path, goods=goods, seed=seed, least_letters=least, most_letters=most, languages=languages,
+        tone=tuple(tone) if tone else None, marks=tuple(register) if register else None,
+        concepts=tuple(_concept(text) for text in concepts) if concepts else None,
+    )  # fmt: skip
+    if avoid:
+        settled = brief_with(None, **{**_fields(settled), "avoid": (*settled.avoid, *avoid)})
+    if not settled.concepts:
+        raise InputError(
+            Problem("there is no concept to start from", "Give a brief with `concepts`, or --concept WORD")
+        )
+    return settled
+
+
+def _fields(brief: Brief) -> dict[str, object]:
+    return {name: getattr(brief, name) for name in Brief.__dataclass_fields__}
+
+
+def _concept(text: str) -> Concept:
+    word, _, senses = text.partition("=")
+    if not word.strip():
+        raise InputError(Problem(f"{text!r} is no concept", "Write a word, or word=meaning", "--concept"))
+    return Concept(word.strip(), tuple(filter(None, re.split(r"[,;\s]+", senses))))
+
+
+def _lengths(text: str | None) -> tuple[int | None, int | None]:
+    if text is None:
+        return None, None
+    found = re.fullmatch(r"\s*(\d{1,2})\s*(?:-\s*(\d{1,2})\s*)?", text)
+    least, most = (int(found[1]), int(found[2] or found[1])) if found else (0, 0)
+    if not 1 <= least <= most:
+        raise InputError(Problem(f"{text!r} is no length", "Write letters, such as 5-9 or 7", "--length"))
+    return least, most
+
+
+def _marks(brief: Brief) -> object | None:
+    if not brief.marks:
+        return None
+    from .inputs import existing_marks
+
+    return existing_marks(brief)

@@ -1,0 +1,185 @@
+"""Steering a brainstorm by hand: a pure state machine over what the maker keeps, drops and asks for.
+
+A session is what follows from its steps, so it can be written down after each, taken up again, and undone:
+`Session.after(step)` gives the next session, `journal` and `read_journal` write and read the steps.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from ..brief import Brief, Concept
+from ..errors import InputError, Problem
+from ..names import fold
+from .candidate import Candidate
+from .search import Taste
+
+__all__ = ["KINDS", "Session", "Step", "journal", "read_journal", "shortlist_text"]
+
+KINDS = ("shown", "keep", "drop", "more", "less", "add", "without", "undo")
+"""What a step may do: note what was shown; keep or drop a name; ask for more or less like one; add a concept, or
+go on without a word; take the last step back."""
+
+_HEADER = {"namescreen session": 1}
+_LEARN = {"keep": (1.25, 1.04), "more": (1.6, 1.08), "drop": (0.85, 0.985), "less": (0.5, 0.92)}
+"""By how much a step raises or lowers the sources of a name, and its construction (set by trying sessions)."""
+_BOUNDS = (0.2, 2.5)
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step: its kind, the name or word it is about, and how that name was made."""
+
+    kind: str
+    text: str = ""
+    sources: tuple[str, ...] = ()
+    construction: str = ""
+    how: str = ""
+    senses: tuple[str, ...] = ()
+
+    @classmethod
+    def about(cls, kind: str, candidate: Candidate) -> Step:
+        """A step about a candidate."""
+        return cls(kind, candidate.text, candidate.sources, candidate.construction, candidate.how)
+
+
+@dataclass(frozen=True)
+class Session:
+    """Where a session stands. `kept` maps each kept name to how it was made; `shown` are all names seen."""
+
+    steps: tuple[Step, ...] = ()
+    kept: Mapping[str, str] = field(default_factory=dict)
+    dropped: tuple[str, ...] = ()
+    shown: frozenset[str] = frozenset()
+    added: tuple[Concept, ...] = ()
+    without: tuple[str, ...] = ()
+    words: Mapping[str, float] = field(default_factory=dict)
+    constructions: Mapping[str, float] = field(default_factory=dict)
+    models: tuple[str, ...] = ()
+
+    def after(self, *steps: Step) -> Session:
+        """The session after these steps. "undo" takes back the last step that was not one of showing."""
+        session = self
+        for step in steps:
+            session = session._undone() if step.kind == "undo" else session._next(step)
+        return session
+
+    def _next(self, step: Step) -> Session:
+        now = replace(self, steps=(*self.steps, step))
+        if step.kind == "shown":
+            return replace(now, shown=self.shown | {step.text})
+        if step.kind == "add":
+            concept = Concept(step.text, step.senses)
+            others = tuple(one for one in self.added if fold(one.word) != fold(step.text))
+            freed = tuple(word for word in self.without if word != fold(step.text))
+            return replace(now, added=(*others, concept), without=freed)
+        if step.kind == "without":
+            added = tuple(one for one in self.added if fold(one.word) != fold(step.text))
+            return replace(now, added=added, without=tuple(dict.fromkeys((*self.without, fold(step.text)))))
+        kept = {name: how for name, how in self.kept.items() if name != step.text}
+        dropped = tuple(name for name in self.dropped if name != step.text)
+        if step.kind == "keep":
+            kept[step.text] = f"{step.construction}: {step.how}" if step.how else ""
+        elif step.kind == "drop":
+            dropped = (*dropped, step.text)
+        else:
+            kept, dropped = dict(self.kept), self.dropped
+        models = (*self.models, step.text) if step.kind == "more" else self.models
+        by_word, by_construction = _LEARN[step.kind]
+        words = dict(self.words)
+        for word in step.sources:
+            words[word] = _bounded(words.get(word, 1.0) * by_word)
+        constructions = dict(self.constructions)
+        if step.construction:
+            constructions[step.construction] = _bounded(constructions.get(step.construction, 1.0) * by_construction)
+        return replace(
+            now, kept=kept, dropped=dropped, models=models[-3:], words=words, constructions=constructions,
+            shown=self.shown | {step.text},
+        )  # fmt: skip
+
+    def _undone(self) -> Session:
+        places = [place for place, step in enumerate(self.steps) if step.kind != "shown"]
+        if not places:
+            return self
+        last = places[-1]
+        return Session().after(*self.steps[:last], *self.steps[last + 1 :])
+
+    @property
+    def taste(self) -> Taste:
+        """What has been learned, for `brainstorm`."""
+        return Taste(self.words, self.constructions, self.models, self.without, self.shown | set(self.dropped))
+
+    def brief(self, brief: Brief) -> Brief:
+        """`brief` with the concepts that were added, and without those that were put aside."""
+        added = {fold(concept.word): concept for concept in self.added}
+        own = [concept for concept in brief.concepts if fold(concept.word) not in (*self.without, *added)]
+        return replace(brief, concepts=(*own, *added.values()))
+
+
+def _bounded(factor: float) -> float:
+    return max(_BOUNDS[0], min(_BOUNDS[1], factor))
+
+
+def journal(session: Session) -> bytes:
+    """The session as a file: a header line, then a line of JSON for each step."""
+    lines = [json.dumps(_HEADER)]
+    for step in session.steps:
+        facts = {"do": step.kind, "text": step.text, "sources": step.sources, "construction": step.construction,
+                 "how": step.how, "senses": step.senses}  # fmt: skip
+        lines.append(json.dumps({key: value for key, value in facts.items() if value}, ensure_ascii=False))
+    return ("\n".join(lines) + "\n").encode()
+
+
+def read_journal(path: Path) -> Session:
+    """The session written at `path`; raises `InputError` naming every line that is not a step."""
+    try:
+        lines = path.read_text("utf-8").splitlines()
+    except (OSError, UnicodeDecodeError) as error:
+        raise InputError(Problem(f"cannot be read ({error})", "Give another --session file", str(path))) from None
+    if not lines or _parsed(lines[0]) != _HEADER:
+        raise InputError(Problem("is not a session of this program", "Give another --session file", str(path), 1))
+    steps, problems = [], []
+    for number, line in enumerate(lines[1:], 2):
+        step = _step(_parsed(line))
+        if step is None:
+            problems.append(Problem("is not a step of a session", "Take the line out", str(path), number))
+        else:
+            steps.append(step)
+    if problems:
+        raise InputError(problems)
+    return Session().after(*steps)
+
+
+def _parsed(line: str) -> object:
+    try:
+        return json.loads(line)
+    except ValueError:
+        return None
+
+
+def _step(facts: object) -> Step | None:
+    if not isinstance(facts, dict) or facts.get("do") not in KINDS:
+        return None
+    texts = [facts.get(key, "") for key in ("text", "construction", "how")]
+    lists = [facts.get(key, []) for key in ("sources", "senses")]
+    if not all(isinstance(text, str) for text in texts):
+        return None
+    if not all(isinstance(items, list) and all(isinstance(item, str) for item in items) for items in lists):
+        return None
+    return Step(str(facts["do"]), texts[0], tuple(lists[0]), texts[1], texts[2], tuple(lists[1]))
+
+
+def shortlist_text(kept: Mapping[str, str], before: str = "", known: Iterable[str] = ()) -> str:
+    """A shortlist file: one name a line, above it a remark how it was made.
+
+    `before` is what the file holds already and stays as it is; names in `known` stand there and are not repeated.
+    """
+    there = {fold(name) for name in known}
+    lines = [before.rstrip("\n")] if before.strip() else ["# Shortlist: one name a line; lines with # are remarks."]
+    for name, how in kept.items():
+        if fold(name) not in there:
+            lines += [f"# {how}", name] if how else [name]
+    return "\n".join(lines) + "\n"
