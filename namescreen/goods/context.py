@@ -8,9 +8,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import associated, kinds, lexicon
+from ..lexicon import associated, lexicon
 from .nice import CLASSES, classes_for
-from .terms import GoodsWord, base_form, goods_words, plain_words
+from .terms import GoodsWord, goods_words
 
 __all__ = ["FOOD_CLASSES", "Context", "Near", "ancestors", "context", "leading_senses"]
 
@@ -63,9 +63,7 @@ def context(goods: str) -> Context:
             near[word] = Near(weight, why, names_goods)
 
     for one in words:
-        add(
-            one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head
-        )
+        add(one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head)
         for other, closeness in lexicon().neighbours(one.word).items():
             if closeness >= 0.85:
                 add(other, SYNONYM, f'another word for "{one.word}"', one.head)
@@ -79,39 +77,36 @@ def context(goods: str) -> Context:
             if lexicon().entry(sense_id).below < WIDE and sense_id not in senses:
                 weight = (CLOSE if one.head else RELATED) * strength
                 senses[sense_id] = Near(weight, f'a kind of "{one.word}"', one.head)
-    for subject in _subjects(words, classes):
-        add(subject, SUBJECT, f'goods of this kind are "{subject}"')
+    for subject, weight, names_goods in _subjects(words, classes):
+        add(subject, weight, f'goods of this kind are "{subject}"', names_goods)
         for sense_id, strength in leading_senses(subject, 1):
             if lexicon().entry(sense_id).below < WIDE:
                 senses.setdefault(sense_id, Near(SUBJECT * strength, f'a kind of "{subject}"'))
     return Context(words, near, senses, classes)
 
 
-def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> tuple[str, ...]:
-    """Broader words for the goods (jeans: trousers, garment, clothing), and the words of their class's
-    subject."""
-    found: dict[str, None] = {}
+def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> list[tuple[str, float, bool]]:
+    """Broader words for the goods (jeans: trousers, garment, clothing), and the words of their class's subject.
+
+    With each its weight, and whether it may still name the goods themselves: one step up, as gun for firearms.
+    """
+    found: dict[str, tuple[float, bool]] = {}
     for one in words:
-        if not one.head:
-            continue
-        layer = [sense_id for sense_id, _ in leading_senses(one.word, 1)]
-        for _ in range(3):
+        layer = [sense_id for sense_id, _ in leading_senses(one.word, 1)] if one.head else []
+        for step in range(3):
             layer = [
                 up
                 for sense_id in layer
                 for up in lexicon().related_ids(sense_id, "@", "@i")
                 if lexicon().entry(up).below < WIDE / 4
             ]
-            found.update(dict.fromkeys(name.lower() for up in layer for name in lexicon().entry(up).words))
+            for name in (name.lower() for up in layer for name in lexicon().entry(up).words):
+                found.setdefault(name, (CLOSE, True) if step == 0 else (SUBJECT, False))
     for number in classes[:1]:
-        found.update(
-            (base_form(word), None)
-            for word in plain_words(CLASSES[number])
-            if "function word" not in kinds(word)
-        )
-    return tuple(
-        word for word in found if word not in ("service", "goods", "other", "similar", "raw", "material")
-    )
+        for subject in goods_words(CLASSES[number]):
+            if leading_senses(subject.word, 1):
+                found.setdefault(subject.word, (SUBJECT, False))
+    return [(word, weight, names_goods) for word, (weight, names_goods) in found.items()]
 
 
 def leading_senses(word: str, most: int) -> list[tuple[str, float]]:

@@ -13,32 +13,30 @@ from functools import lru_cache
 
 from ..lexicon import Sense, association, kinds, lexicon, name_rank
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
+from .nice import listed_classes
 from .terms import base_form
 
 __all__ = ["Evidence", "describe", "is_settled_place", "is_trade_name"]
 
 KINDS = {
     "domain ending": (1.0, "a domain ending, which identifies no one (TMEP 1209.03(m))"),
-    "company form": (1.0, "a company form, which identifies no one (TMEP 1209.03(d))"),
+    "company form": (1.0, "a company form, which identifies no one (TMEP 1213.03(d))"),
     "laudatory": (0.85, "praise that any seller may use (TMEP 1209.03(k))"),
     "quality": (0.7, "a quality that many goods may have (TMEP 1209.01(b))"),
     "people": (0.65, "says for whom the goods are (TMEP 1209.03(i))"),
-    "generic head": (0.6, "names a kind of business or offer (TMEP 1209.03(d), (q))"),
-    "number": (0.5, "a number (TMEP 1209.03(u))"),
+    "generic head": (0.6, "names a kind of business or offer (TMEP 1209.03(q), (r))"),
+    "number": (0.5, "a number, read as a size, date or model"),
     "colour": (0.5, "a colour that goods may have"),
 }
 SETTLED_PLACE = 0.6
 SURNAME = 0.6
 INGREDIENT = 0.55
+SAME_CLASS = 0.65
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
 INITIAL = 0.3
-WILD = frozenset(
-    ("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body")
-)
-RECIPES = frozenset(
-    ("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "cake", "herb", "edible fruit")
-)
+WILD = frozenset(("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body"))
+RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "cake", "herb", "edible fruit"))
 # What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts,
 # qualities and ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common
 # practice, no source.
@@ -48,6 +46,7 @@ TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.
             "artifact": 0.2, "time": 0.2, "body": 0.2, "substance": 0.2, "food": 0.15, "all": 0.3,
             "pert": 0.3}  # fmt: skip
 VERB = 0.3
+PROVIDER = 0.3
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +82,7 @@ def describe(word: str, goods: str) -> Evidence:
         ]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, "a place that the goods may come from (TMEP 1210)"))
-        found += [_surname(word), Evidence(_tendency(word))]
+        found += [_same_class(word, around), _surname(word), Evidence(_tendency(word))]
     best = max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
     names_goods = any(evidence.names_goods and evidence.weight >= 0.7 for evidence in found)
     return Evidence(best.weight, best.why, names_goods)
@@ -110,9 +109,7 @@ def _kind_of(word: str, around: Context) -> Evidence:
         for up in ancestors(sense_id) & around.senses.keys():
             near = around.senses[up]
             if near.weight * strength > best.weight:
-                best = Evidence(
-                    near.weight * strength, near.why, near.names_goods and near.weight * strength >= 0.7
-                )
+                best = Evidence(near.weight * strength, near.why, near.names_goods and near.weight * strength >= 0.7)
     return best
 
 
@@ -134,11 +131,29 @@ def _ingredient(word: str, around: Context) -> Evidence:
     return NOTHING
 
 
+def _same_class(word: str, around: Context) -> Evidence:
+    """The word is itself a term for goods or services of the same Nice class."""
+    for number in around.classes[:2]:
+        if number in listed_classes(base_form(word)):
+            return Evidence(SAME_CLASS, f"a word for goods of class {number}")
+    return NOTHING
+
+
 def _tendency(word: str) -> float:
     common = [s for s in lexicon().senses(word) if not _own_form(s, word)[:1].isupper()]
     if not common:
         return 0.0
-    return VERB if common[0].pos == "v" else TENDENCY.get(common[0].domain.partition(".")[2], 0.0)
+    if common[0].pos == "v":
+        return VERB
+    if common[0].domain == "noun.person" and _does(common[0], word):
+        return PROVIDER
+    return TENDENCY.get(common[0].domain.partition(".")[2], 0.0)
+
+
+def _does(sense: Sense, word: str) -> bool:
+    """Whether a person is named after what they do (designer, baker): a word for a provider (TMEP 1209.03(q))."""
+    derived = [r.other.lower() for r in lexicon().relations(sense) if r.kind == "derived" and r.sense_id[0] == "v"]
+    return any(verb[:3] == word[:3] and len(verb) < len(word) for verb in derived)
 
 
 def _own_form(sense: Sense, word: str) -> str:

@@ -13,7 +13,7 @@ from ..lexicon import lexicon
 from ..names import parse
 from ..tables import open_table
 
-__all__ = ["CLASSES", "COORDINATED", "ClassGuess", "classes_for", "is_service"]
+__all__ = ["CLASSES", "COORDINATED", "ClassGuess", "classes_for", "is_service", "listed_classes"]
 
 CLASSES = {
     1: "chemicals for industry, science and agriculture; fertilisers",
@@ -93,6 +93,11 @@ def is_service(number: int) -> bool:
     return number >= 35
 
 
+def listed_classes(term: str) -> tuple[int, ...]:
+    """The classes under which our list holds this very term, folded; most words are not in it."""
+    return tuple(int(number) for number in (open_table("nice_words.tsv").get(term) or "").split())
+
+
 @lru_cache(maxsize=4096)
 def classes_for(text: str) -> tuple[ClassGuess, ...]:
     """The Nice classes that goods in plain words probably belong to, likeliest first; empty if none is found.
@@ -116,9 +121,7 @@ def classes_for(text: str) -> tuple[ClassGuess, ...]:
         for size in range(min(4, len(words) - at), 0, -1):
             phrase = words[at : at + size]
             forms = [(*phrase[:-1], last) for last in dict.fromkeys((phrase[-1], *_singular(phrase[-1])))]
-            term = next(
-                (" ".join(form) for form in forms if vote(" ".join(form), float(size), " ".join(form))), None
-            )
+            term = next((" ".join(form) for form in forms if vote(" ".join(form), float(size), " ".join(form))), None)
             if term is not None:
                 break
         else:
@@ -149,7 +152,5 @@ def _broader(word: str) -> list[tuple[str, str, int]]:
             for sense_id, path in layer
             for up in words.related_ids(sense_id, "@", "@i")
         ]
-        found += [
-            (path, term.lower(), level) for sense_id, path in layer for term in words.entry(sense_id).words
-        ]
+        found += [(path, term.lower(), level) for sense_id, path in layer for term in words.entry(sense_id).words]
     return found

@@ -67,9 +67,7 @@ def _by_class(
     shared = sorted(set(all_a) & set(all_b))
     if shared:
         numbers = ", ".join(map(str, shared))
-        return SAME_CLASS * trust, (
-            f"{'class' if len(shared) == 1 else 'classes'} {numbers} on both sides{how}",
-        )
+        return SAME_CLASS * trust, (f"{'class' if len(shared) == 1 else 'classes'} {numbers} on both sides{how}",)
     pairs = sorted((a, b) for a in all_a for b in all_b if frozenset((a, b)) in COORDINATED)
     if pairs:
         low, high = sorted(pairs[0])
@@ -79,9 +77,7 @@ def _by_class(
     return 0.0, ()
 
 
-def _by_words(
-    words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]
-) -> tuple[float, tuple[str, ...]]:
+def _by_words(words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]) -> tuple[float, tuple[str, ...]]:
     """The closest pair of goods words, heads counting fully; how much of the shorter list has a
     counterpart."""
     if not words_a or not words_b:
@@ -92,9 +88,7 @@ def _by_words(
     for one in words_a:
         for other in words_b:
             weight = (1.0 if one.head else 0.6) * (1.0 if other.head else 0.6)
-            best.append(
-                (round(weight * _word_closeness(*sorted((one.word, other.word))), 4), one.word, other.word)
-            )
+            best.append((round(weight * _word_closeness(*sorted((one.word, other.word))), 4), one.word, other.word))
     score, one_word, other_word = max(best, key=lambda found: (found[0], sorted(found[1:])))
     if score < 0.2:
         return 0.0, ()

@@ -68,15 +68,11 @@ def goods_words(text: str) -> tuple[GoodsWord, ...]:
     for part in re.split(r"[,;()/]|\b(?:and|or)\b", text):
         opened = False  # whether this part already has its head
         for phrase in _phrases(plain_words(part)):
-            telling = [
-                w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()
-            ]
+            telling = [w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()]
             for word in telling:
                 found.setdefault(base_form(word), False)
             for joined in _joined(phrase):
-                found[joined] = found.get(joined, False) or (
-                    not opened and joined.split()[-1] == base_form(phrase[-1])
-                )
+                found[joined] = found.get(joined, False) or (not opened and joined.split()[-1] == base_form(phrase[-1]))
             if telling and not opened:
                 found[base_form(telling[-1])] = True
                 opened = not any(w in _DEALING or base_form(w) in _DEALING for w in telling)
