@@ -90,9 +90,7 @@ def report(
     goods: GoodsOption = None,
     classes: ClassesOption = None,
     languages: LanguagesOption = None,
-    top: Annotated[
-        int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")
-    ] = 10,
+    top: Annotated[int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")] = 10,
     live: Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")] = False,
     column: Annotated[
         str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
@@ -100,6 +98,9 @@ def report(
     encoding: Annotated[
         str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
     ] = None,
+    mild: Annotated[
+        bool, typer.Option("--mild", help="Mask severe words of other languages.", show_default=False)
+    ] = False,
     strict: StrictOption = False,
 ) -> None:
     """Write the report on a shortlist: what was found about each name, where, and what to ask an adviser.
@@ -144,6 +145,7 @@ def report(
             "--live": live or None,
             "--column": column,
             "--encoding": encoding,
+            "--mild": mild or None,
             "--strict": strict or None,
             "--date": today,
         },
@@ -163,6 +165,8 @@ def report(
         version=__version__,
         command=repeat,
         settings=settings,
+        made=_how_made(settled.shortlist_file),
+        mild=mild,
     )
     _write(drawn, forms, None if earlier is None else changes(earlier, drawn))
     if strict and any(one.not_checked for one in found):
@@ -175,9 +179,7 @@ def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form
     if not outputs:
         return {None: form or Form.markdown}
     if form is not None and len(outputs) > 1:
-        raise InputError(
-            Problem("one form is given for several files", "Let their endings say it", "--format")
-        )
+        raise InputError(Problem("one form is given for several files", "Let their endings say it", "--format"))
     return {path: form or _ENDINGS.get(path.suffix.casefold(), Form.markdown) for path in outputs}
 
 
@@ -185,9 +187,7 @@ def _figure_of(path: Path) -> Path:
     return path.parent / f"{path.stem}-figure.svg"
 
 
-def _check_outputs(
-    outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]
-) -> None:
+def _check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]) -> None:
     """Refuse, before any work, to write over an input or over a file that is no report."""
     problems = []
     sources = {path.resolve() for path in inputs}
@@ -199,13 +199,9 @@ def _check_outputs(
             elif one.is_dir():
                 problems.append(Problem("is a folder", "Name a file in it, such as report.md", str(one)))
             elif not one.parent.is_dir():
-                problems.append(
-                    Problem("lies in a folder that does not exist", "Make the folder first", str(one))
-                )
+                problems.append(Problem("lies in a folder that does not exist", "Make the folder first", str(one)))
             elif one.is_file() and not _replaceable(one):
-                problems.append(
-                    Problem("is there already, and is no report", "Write to another file", str(one))
-                )
+                problems.append(Problem("is there already, and is no report", "Write to another file", str(one)))
     if problems:
         raise InputError(problems)
 
@@ -226,6 +222,19 @@ def _read(path: Path) -> str:
         raise InputError(Problem(f"cannot be read ({error.strerror})", "Check the path", str(path))) from None
     except UnicodeDecodeError:
         raise InputError(Problem("is not UTF-8 text", "Give an earlier report in JSON", str(path))) from None
+
+
+def _how_made(shortlist: Path | None) -> dict[str, str]:
+    """How names were made, where the shortlist is a table that `namescreen brainstorm` wrote."""
+    import csv
+
+    if shortlist is None or shortlist.suffix.casefold() != ".csv":
+        return {}
+    with shortlist.open(encoding="utf-8-sig", errors="replace", newline="") as file:
+        rows = csv.DictReader(file)
+        if not {"name", "how"} <= set(rows.fieldnames or ()):
+            return {}
+        return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
 
 
 def _day(asked: datetime.date | None, settled: Brief) -> tuple[str, str]:

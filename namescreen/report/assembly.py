@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -45,11 +45,14 @@ def assemble(
     version: str,
     command: Sequence[str],
     settings: Iterable[tuple[str, str]] = (),
+    made: Mapping[str, str] | None = None,
+    mild: bool = False,
 ) -> Report:
     """The report on `screenings` made for the brief `naming` against the marks `searched`.
 
     `date` is ISO 8601 and `date_from` where it came from; `command` repeats the report; `settings` are those
-    that no part of the brief states, by name.
+    that no part of the brief states, by name; `made` says of names, where it is known, how they were made; `mild`
+    masks severe words of other languages.
     """
     found = tuple(screenings)
     spoken = {line: None for one in found for line in map(str, one.coverage)}
@@ -60,7 +63,7 @@ def assemble(
         classes=naming.classes,
         markets=naming.markets,
         languages=naming.languages,
-        names=tuple(_entry(one) for one in found),
+        names=tuple(_entry(one, (made or {}).get(one.name, ""), mild) for one in found),
         lists=() if searched is None else _lists(searched, naming.source),
         date=date,
         date_from=date_from,
@@ -75,7 +78,7 @@ def assemble(
     )
 
 
-def _entry(found: screening.Screening) -> NameEntry:
+def _entry(found: screening.Screening, made: str, mild: bool) -> NameEntry:
     words = _words(found.name)
     construction, meaning = _made_of(found.name, words)
     return NameEntry(
@@ -87,9 +90,9 @@ def _entry(found: screening.Screening) -> NameEntry:
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
-        else tuple(_reading(one) for one in found.readings),
+        else tuple(_reading(one.mild() if mild else one) for one in found.readings),
         addresses=_addresses(found.addresses),
-        construction=construction,
+        construction=made or construction,
         meaning=meaning,
         coverage=tuple(one.language for one in found.coverage),
         not_checked=found.not_checked,

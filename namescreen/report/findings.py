@@ -153,6 +153,8 @@ def _reading_finding(found: list[Reading], entry: NameEntry) -> Finding:
         return Finding("readings", Level.NOTHING, f"in {languages}", 1.0)
     first = max(found, key=lambda reading: reading.severity)
     level = Level(max(0, min(3, first.severity)))
+    if level is Level.NOTHING:
+        return Finding("readings", level, plural(len(found), "harmless word"), 1.0)
     text = f"{first.language}: {shorten(first.word, 20)}, {shorten(first.meaning or first.kind, 24)}"
     return Finding("readings", level, text, 1.0 - level / 3)
 

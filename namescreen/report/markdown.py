@@ -22,6 +22,7 @@ from .text import cell, number, plural, shorten, some, table
 
 __all__ = ["to_markdown"]
 
+_MOST_NAMED = 4  # names told in one sentence; more are counted
 _MOST_CHANGES = 12  # a name; the rest are counted
 
 
@@ -80,20 +81,28 @@ def _in_short(report: Report) -> Iterable[str]:
     out = [row.name for row in order if row.knockout]
     if out:
         verb = "meets" if len(out) == 1 else "meet"
-        yield (f"{some(cell(name) for name in out)} {verb} an identical or nearly identical mark for the same goods.")
-    open_names = [row.name for row in order if not row.knockout]
-    if len(open_names) > 1:
-        span = places(report)
-        first = open_names[0]
-        firm = "and stays first" if span[first] == (1, 1) else "but not whichever weight moves: see the comparison"
-        firm += " when they are halved or doubled" if firm.startswith("and") else ""
-        yield (
-            f"{cell(first)} stands first by the maker's weights, {firm}. Worst finding: {worst_words(entries[first])}."
+        yield f"{_few(out)} {verb} an identical or nearly identical mark for the same goods."
+    standing = [row.name for row in order if not row.knockout]
+    if len(standing) > 1:
+        first = standing[0]
+        by = "with all checks weighing the same" if _equal(report) else "by the maker's weights"
+        firm = (
+            "and stays first when each is halved or doubled"
+            if places(report)[first] == (1, 1)
+            else "but not whichever weight moves: see the comparison"
         )
+        yield f"{_few([first])} stands first {by}, {firm}. Worst finding: {worst_words(entries[first])}."
     yield from _skipped(report)
     missing = unsearched_markets(report)
     if missing:
         yield f"Markets whose own office no list names: {some(missing)}."
+
+
+def _few(names: Sequence[str]) -> str:
+    """Some names in words; many are counted."""
+    if len(names) > _MOST_NAMED:
+        return plural(len(names), "name")
+    return some(cell(shorten(name, 40)) for name in names)
 
 
 def _skipped(report: Report) -> Iterable[str]:
@@ -104,10 +113,7 @@ def _skipped(report: Report) -> Iterable[str]:
         if names:
             lacking.setdefault(names, []).append(CHECKS[check].lower())
     for names, checks in lacking.items():
-        if len(names) == len(report.names):
-            whom = "every name"
-        else:
-            whom = some(cell(shorten(name, 40)) for name in names) if len(names) <= 3 else plural(len(names), "name")
+        whom = "every name" if len(names) == len(report.names) else _few(names)
         yield f"Not checked for {whom}: {some(checks)}."
 
 
@@ -166,15 +172,14 @@ def _comparison(report: Report) -> Iterable[str]:
     checks = weighed(report)
     yield "## Side by side, for the decision"
     weights = some(f"{CHECKS[check].lower()} {getattr(report.weights, check):g}" for check in checks)
+    how = "all checks weighing the same" if _equal(report) else f"by the maker's weights: {weights}"
     dropped = [CHECKS[check].lower() for check in CHECKS if check not in checks]
     without = f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
     yield (
-        f"Each value runs from 0 to 1, 1 = nothing found against the name. The total is their "
-        f"mean by the maker's "
-        f"weights: {weights or 'none'}.{without} Where a check was not made the total is a span, "
-        f"and the name stands by "
-        f"its lower end. A knockout is not outweighed by anything: such names stand last. "
-        f"*Places* are the best and worst that a name takes when each weight in turn is halved and doubled."
+        "Each value runs from 0 to 1, 1 = nothing found against the name. The total is their mean, "
+        f"{how}.{without} Where a check was not made the total is a span, and the name stands by its lower end. A "
+        "knockout is not outweighed by anything: such names stand last. *Places* are the best and worst that a "
+        "name takes when each weight in turn is halved and doubled."
     )
     if not checks:
         return
@@ -201,6 +206,11 @@ def _comparison(report: Report) -> Iterable[str]:
         [(move.change, *_three(move.first), f"{move.pairs_changed}") for move in told],
     )
     yield DISCLAIMER
+
+
+def _equal(report: Report) -> bool:
+    """Whether every check that is weighed weighs the same."""
+    return len({getattr(report.weights, check) for check in weighed(report)}) <= 1
 
 
 def _three(names: Sequence[str]) -> tuple[str, ...]:

@@ -23,6 +23,7 @@ MARK_HEADS = (
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _FEWEST_MARKS, _MOST_MARKS, _MOST_READINGS = 3, 10, 10
+_HARMLESS = 3  # readings of severity 0 that are shown
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
 _ALIKE = 0.4  # closeness in one aspect from which its reason is told
 
@@ -151,7 +152,9 @@ def _readings(entry: NameEntry) -> Iterable[str]:
     if isinstance(entry.readings, NotChecked):
         yield f"Not checked, because {cell(entry.readings.because)}."
         return
-    ordered = sorted(entry.readings, key=lambda one: -one.severity)
+    bad = sorted((one for one in entry.readings if one.severity), key=lambda one: -one.severity)
+    harmless = [one for one in entry.readings if not one.severity]
+    ordered = [*bad[:_MOST_READINGS], *harmless[:_HARMLESS]]
     if not ordered:
         yield f"Nothing found. {covered}".rstrip()
         return
@@ -166,11 +169,11 @@ def _readings(entry: NameEntry) -> Iterable[str]:
                 str(one.severity),
                 shorten(one.match, 60),
             )
-            for one in ordered[:_MOST_READINGS]
+            for one in ordered
         ],
     )
-    more = len(ordered) - _MOST_READINGS
-    rest = f"{plural(more, 'milder reading')} stand in the JSON form. " if more > 0 else ""
+    more = len(entry.readings) - len(ordered)
+    rest = f"{plural(more, 'milder reading')} left to the JSON form. " if more > 0 else ""
     if rest or covered:
         yield f"{rest}{covered}".rstrip()
 

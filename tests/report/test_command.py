@@ -79,6 +79,17 @@ def test_standard_output_without_a_brief(run: Run) -> None:
     assert "No list of marks was searched." in done.stdout
 
 
+def test_a_shortlist_from_brainstorming_tells_how_names_were_made(run: Run, home: Path) -> None:
+    (home / "short.csv").write_text("name,construction,how\nHerbwell,compound,herb + well | <b>\n", "utf-8")
+    brief = BRIEF.replace('["Herbwell", "Sprig | Sip"]', '"short.csv"')
+    (home / "brief.toml").write_text(brief, "utf-8")
+    done = run("report", "brief.toml", "--date", "2026-11-25", "--mild")
+    assert done.returncode == 0, done.stderr
+    assert r"Construction: herb + well \| \<b\>." in done.stdout
+    assert "--date 2026-11-25" in done.stdout
+    assert "--mild" in done.stdout
+
+
 def test_strict_says_what_was_not_checked(run: Run) -> None:
     done = run("report", "--name", "Herbwell", "--languages", "sv", "--strict", "--format", "csv")
     assert done.returncode == 3
