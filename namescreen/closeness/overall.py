@@ -64,7 +64,7 @@ def word_closeness(one: Word, other: Word, parameters: Parameters | None = None)
         return 1.0
     parameters = parameters or shipped_parameters()
     look = above_floor(letters_closeness(one.letters, other.letters))
-    sound = above_floor(sound_of_words(one.codes, other.codes), SOUND_FLOOR)
+    sound = above_floor(_raw_sound(one, other), SOUND_FLOOR)
     share = parameters.stronger_aspect
     heard_or_seen = share * max(look, sound) + (1 - share) * (look + sound) / 2
     meaning = meaning_of_words(one.letters, other.letters)
@@ -80,7 +80,11 @@ def _look(one: Word, other: Word) -> float:
 
 
 def _sound(one: Word, other: Word) -> float:
-    return above_floor(sound_of_words(one.codes, other.codes), ASPECT_SOUND_FLOOR)
+    return above_floor(_raw_sound(one, other), ASPECT_SOUND_FLOOR)
+
+
+def _raw_sound(one: Word, other: Word) -> float:
+    return sound_of_words(one.codes, other.codes, ASPECT_SOUND_FLOOR)
 
 
 def _meaning(one: Word, other: Word) -> float:
@@ -164,7 +168,7 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
     if other.letters < one.letters:  # sums run in one order, so that the result is symmetric to the last bit
         one, other = other, one
     look = JOINED * above_floor(letters_closeness(one.letters, other.letters), JOINED_FLOOR)
-    sound = JOINED * above_floor(sound_of_words(one.codes, other.codes), JOINED_SOUND_FLOOR)
+    sound = JOINED * above_floor(sound_of_words(one.codes, other.codes, JOINED_SOUND_FLOOR), JOINED_SOUND_FLOOR)
     return Scores(
         _aspect(one, other, _look, _letters, look, ASPECT_FULLER),
         _aspect(one, other, _sound, _phones, sound, ASPECT_FULLER),

@@ -44,6 +44,13 @@ def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tu
 
 
 @lru_cache(maxsize=1 << 16)
-def sound_of_words(one: tuple[str, ...], other: tuple[str, ...]) -> float:
-    """Raw likeness in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same."""
-    return max((sound_closeness(mine, yours) for mine in one for yours in other), default=0.0)
+def sound_of_words(one: tuple[str, ...], other: tuple[str, ...], least: float) -> float:
+    """Raw likeness in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same.
+
+    A value below `least` may come out as 0.
+    """
+    best = 0.0
+    for mine in one:
+        for yours in other:
+            best = max(best, sound_closeness(mine, yours, max(best, least)))
+    return best

@@ -69,22 +69,28 @@ def _prepared(code: str) -> tuple[tuple[tuple[str, int, int], ...], list[int], i
 
 
 @lru_cache(maxsize=1 << 16)
-def sound_closeness(code_a: str, code_b: str) -> float:
+def sound_closeness(code_a: str, code_b: str, least: float = 0.0) -> float:
     """How alike two codes sound, in [0, 1]: 1 the same, 0 nothing alike. Symmetric.
 
     The part of both readings, by weight, that the cheapest alignment sets against something alike; multiplied
-    by a factor for unequal syllable counts. Two empty codes are the same.
+    by a factor for unequal syllable counts. Two empty codes are the same. A value below `least` may come out
+    as 0: the alignment stops once it cannot reach it.
     """
     if code_a == code_b:
         return 1.0
     _, _, whole_a, syllables_a = _prepared(code_a)
     _, _, whole_b, syllables_b = _prepared(code_b)
-    spent = _rows(code_a, code_b)[-1][-1]
-    return (1.0 - spent / (whole_a + whole_b)) * rhythm_factor(syllables_a, syllables_b)
+    rhythm = rhythm_factor(syllables_a, syllables_b)
+    whole = whole_a + whole_b
+    rows = _rows(code_a, code_b, int(whole * max(0.0, 1.0 - least / rhythm)) + 1)
+    return (1.0 - rows[-1][-1] / whole) * rhythm if rows else 0.0
 
 
-def _rows(code_a: str, code_b: str) -> list[list[int]]:
-    """The cost of the cheapest alignment of every beginning of one code with every beginning of the other."""
+def _rows(code_a: str, code_b: str, most: int = 1 << 30) -> list[list[int]]:
+    """The cost of the cheapest alignment of every beginning of one code with every beginning of the other.
+
+    No rows at all if every alignment costs more than `most`.
+    """
     differences = percent_differences()
     phones_a, phones_b = _prepared(code_a)[0], _prepared(code_b)[0]
     row = _prepared(code_b)[1]
@@ -104,6 +110,8 @@ def _rows(code_a: str, code_b: str) -> list[list[int]]:
             if straight < left:
                 left = straight
             row.append(left)
+        if min(row) > most:
+            return []
         rows.append(row)
     return rows
 
