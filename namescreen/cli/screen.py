@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
-
-from namescreen.errors import Interrupted
 
 from .guard import LIMIT_EXCEEDED, NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
@@ -27,10 +24,7 @@ from .options import (
 )
 from .output import Format
 from .screenings import show_screenings
-from .talk import progress, say
-
-if TYPE_CHECKING:
-    from namescreen.screening import Screening
+from .talk import kept, progress, say
 
 app = make_app("Screen names against existing marks.")
 
@@ -43,9 +37,7 @@ app = make_app("Screen names against existing marks.")
 def screen(
     names: Annotated[
         str | None,
-        typer.Argument(
-            help="A file of names: one a line, or CSV with a `name` column; - for standard input."
-        ),
+        typer.Argument(help="A file of names: one a line, or CSV with a `name` column; - for standard input."),
     ] = None,
     name: NameOption = None,
     register: RegisterOption = None,
@@ -89,7 +81,7 @@ def screen(
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
     with progress("Screening names") as advance:
         found = screen_names(wanted, existing, top=top, progress=advance, **settings_of(settled))
-        done = show_screenings(kept(found, len(wanted)), form)
+        done = show_screenings(kept(found, len(wanted), "names"), form)
     exceeded = [one.name for one in done if fail_above is not None and one.closest > fail_above]
     if exceeded:
         say(f"A mark is closer than {fail_above} overall: {', '.join(exceeded)}")
@@ -97,14 +89,3 @@ def screen(
     if strict and any(one.not_checked for one in done):
         say(*dict.fromkeys(str(reason) for one in done for reason in one.not_checked))
         raise typer.Exit(NOT_CHECKED)
-
-
-def kept(found: Iterable[Screening], total: int) -> Iterator[Screening]:
-    """`found`, one by one; Ctrl-C in between says how far the work came."""
-    done = 0
-    try:
-        for one in found:
-            yield one
-            done += 1
-    except KeyboardInterrupt:
-        raise Interrupted(f"Stopped after {done} of {total} names; those are shown, whole.") from None

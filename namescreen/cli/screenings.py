@@ -108,9 +108,9 @@ def _show_one(one: Screening, form: Format) -> None:
     if not isinstance(one.addresses, NotChecked):
         for reason in one.addresses.reasons:
             _say(f"addresses: {reason}", form)
-    for reason in one.not_checked:
-        if reason is not one.close_marks:
-            _say(str(reason), form)
+    for missing in one.not_checked:
+        if missing != one.close_marks:
+            _say(str(missing), form)
 
 
 def _head(text: str, form: Format) -> None:
@@ -145,16 +145,14 @@ def _or_unknown(score: float | NotChecked) -> float | str:
 
 
 def _ranking_row(one: Screening) -> Row:
-    marks = () if isinstance(one.close_marks, NotChecked) else one.close_marks
-    first = max(marks, key=lambda mark: mark.concern, default=None)
-    row = _mark_row(first) if first else {"mark": "none" if one.close_marks == () else "not checked"}
-    return {
-        "name": one.name,
-        **row,
-        "found": ", ".join(filter(None, (str(row.get("mark", "")), str(row.get("remark", ""))))),
-        "distinctiveness": _category(one),
-        "reading": _worst(one),
-    }
+    row: dict[str, object] = {"name": one.name, "distinctiveness": _category(one), "reading": _worst(one)}
+    if isinstance(one.close_marks, NotChecked):
+        return {**row, "found": "not checked"}
+    first = max(one.close_marks, key=lambda mark: mark.concern, default=None)
+    if first is None:
+        return {**row, "found": "none"}
+    about = _mark_row(first)
+    return {**about, **row, "found": ", ".join(filter(None, (first.mark.text, str(about["remark"]))))}
 
 
 def _distinctive(one: Screening) -> str:
@@ -181,12 +179,8 @@ def _csv_rows(one: Screening) -> Iterator[Row]:
     """A row for each close mark; a name without any has one row, so that none is lost."""
     about = {
         "name": one.name,
-        "distinctiveness": ""
-        if isinstance(one.distinctiveness, NotChecked)
-        else one.distinctiveness.category,
-        "distinctiveness_score": ""
-        if isinstance(one.distinctiveness, NotChecked)
-        else one.distinctiveness.score,
+        "distinctiveness": "" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.category,
+        "distinctiveness_score": "" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.score,
         "worst_reading": _worst(one),
         "not_checked": [str(reason) for reason in one.not_checked],
     }

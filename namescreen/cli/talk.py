@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import signal
 import sys
 import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
+from types import FrameType
 from typing import TypeVar
 
+from namescreen.errors import Interrupted
 from namescreen.report.text import visible
 
-__all__ = ["Progress", "counted", "progress", "say"]
+__all__ = ["Progress", "counted", "kept", "progress", "say"]
 
 Item = TypeVar("Item")
 
@@ -76,3 +79,32 @@ def counted(items: Iterable[Item], total: int | None, label: str) -> Iterator[It
         for done, item in enumerate(items, 1):
             yield item
             advance(done, total)
+
+
+def kept(items: Iterable[Item], total: int, kind: str) -> Iterator[Item]:
+    """`items`, one by one, for a loop that writes each: Ctrl-C waits until the one in hand is written whole.
+
+    Raises `Interrupted`, which says how many were finished.
+    """
+    writing = stopped = False
+    done = 0
+
+    def stop(number: int, frame: FrameType | None) -> None:
+        nonlocal stopped
+        stopped = True
+        if not writing:
+            raise KeyboardInterrupt
+
+    before = signal.signal(signal.SIGINT, stop)
+    try:
+        for item in items:
+            writing = True
+            yield item
+            writing = False
+            done += 1
+            if stopped:
+                raise KeyboardInterrupt
+    except KeyboardInterrupt:
+        raise Interrupted(f"Stopped after {done:,} of {total:,} {kind}; those are shown, whole.") from None
+    finally:
+        signal.signal(signal.SIGINT, before)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
@@ -202,9 +203,18 @@ def read_names(
     return tuple(names), log.problems()
 
 
+_NAME_COLUMN = re.compile(
+    rb'(?:\xef\xbb\xbf)?\s*(?:[^\r\n]*[,;\t|])?[ ]*"?name"?[ ]*[,;\t|\r\n]', re.IGNORECASE
+)
+
+
 def _names(stream: IO[bytes], suffix: str, log: ProblemLog, encoding: str | None) -> dict[str, None]:
     names: dict[str, None] = {}
-    for line, values in _rows(stream, suffix, log, None, encoding):
+    head = _Peeked(stream)
+    column = None
+    if _NAME_COLUMN.match(head.head):  # standard input, and a file of any ending, may hold a table
+        suffix, column = suffix if suffix in (".tsv", ".tab") else ".csv", "name"
+    for line, values in _rows(head, suffix, log, column, encoding):  # type: ignore[arg-type]
         text = clean(values.get("text", ""))
         if not text:
             continue

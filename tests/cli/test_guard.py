@@ -59,9 +59,7 @@ def test_help_names_every_command_with_an_example_and_every_exit_code(run: Run) 
     assert all(len(line) <= 80 for line in help_text.splitlines())
 
 
-@pytest.mark.parametrize(
-    "arguments", [(name,) for name in COMMANDS] + [("brief", "new"), ("register", "prepare")]
-)
+@pytest.mark.parametrize("arguments", [(name,) for name in COMMANDS] + [("brief", "new"), ("register", "prepare")])
 def test_every_command_explains_itself_with_an_example(run: Run, arguments: tuple[str, ...]) -> None:
     done = run(*arguments, "--help")
     assert done.returncode == 0
@@ -83,9 +81,7 @@ def test_the_version_is_the_package_s(run: Run) -> None:
 
 
 @pytest.mark.parametrize("arguments", [("scren",), ("screen", "--nmae", "x"), ("screen", "--top", "many")])
-def test_a_command_that_is_not_understood_ends_with_2_and_no_traceback(
-    run: Run, arguments: tuple[str, ...]
-) -> None:
+def test_a_command_that_is_not_understood_ends_with_2_and_no_traceback(run: Run, arguments: tuple[str, ...]) -> None:
     done = run(*arguments)
     assert done.returncode == 2
     assert done.stdout == ""

@@ -30,9 +30,7 @@ HOSTILE = [
 ]
 
 texts = st.text(st.characters(exclude_categories=["Cs"]), max_size=30)
-rows = st.lists(
-    st.fixed_dictionaries({"name": texts, "score": st.floats(0, 1), "why": st.lists(texts, max_size=2)})
-)
+rows = st.lists(st.fixed_dictionaries({"name": texts, "score": st.floats(0, 1), "why": st.lists(texts, max_size=2)}))
 same_capture = settings(suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None)
 
 

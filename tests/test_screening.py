@@ -1,0 +1,306 @@
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import jsonschema
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.brief import load_brief
+from namescreen.closeness import Closeness, compare
+from namescreen.demo import demo_files
+from namescreen.errors import DataError
+from namescreen.goods import Relatedness
+from namescreen.outcome import NotChecked
+from namescreen.register import Mark, Register, read_register
+from namescreen.screening import CloseMark, Screening, is_knockout, schema, screen
+from tests.conftest import Run
+
+GOODS = "self-watering planters of stoneware for kitchen herbs"
+LIST = """\
+mark,number,classes,goods,status,owner
+SPRIGWICK,1,21,self-watering planters,registered,A
+SPRIGWYCK,2,21,planters,expired,B
+SPRIGWICK,3,36,insurance,registered,C
+SPRIGWICK,4,,,,
+TIMELO,5,21,plant pots,registered,D
+"""
+
+
+@pytest.fixture
+def register(tmp_path: Path) -> Register:
+    path = tmp_path / "marks.csv"
+    path.write_text(LIST)
+    return read_register([path])
+
+
+def validate(screening: Screening) -> dict[str, Any]:
+    """What the screening looks like to a program, after a trip through JSON."""
+    row: dict[str, Any] = json.loads(json.dumps(screening.to_json(), allow_nan=False))
+    jsonschema.validate(row, schema(), cls=jsonschema.Draft202012Validator)
+    return row
+
+
+def marks_of(one: Screening) -> tuple[CloseMark, ...]:
+    assert not isinstance(one.close_marks, NotChecked)
+    return one.close_marks
+
+
+def test_the_published_schema_is_a_schema_and_refuses_what_it_should() -> None:
+    jsonschema.Draft202012Validator.check_schema(schema())
+    (one,) = screen(["Loamlet"], None, languages=["nl"])
+    row = validate(one)
+    for spoilt in ({**row, "extra": 1}, {**row, "name": ""}, {**row, "not_checked": [{"check": "x"}]}):
+        with pytest.raises(jsonschema.ValidationError):
+            jsonschema.validate(spoilt, schema())
+
+
+def test_the_shape_is_the_one_promised(register: Register) -> None:
+    (one,) = screen(["Sprigwick"], register, goods=GOODS, classes=[21], languages=["nl"])
+    row = validate(one)
+    assert list(row) == [
+        "name", "close_marks", "distinctiveness", "readings", "coverage", "addresses", "not_checked",
+    ]  # fmt: skip
+    first = row["close_marks"][0]
+    assert first["mark"] == "SPRIGWICK"
+    assert (first["overall"], first["appearance"], first["sound"], first["meaning"]) == (1, 1, 1, 1)
+    assert {mark["number"]: mark["knockout"] for mark in row["close_marks"]} == {
+        "1": True,  # identical, for planters
+        "2": False,  # near-identical, but expired
+        "3": False,  # identical, for insurance
+        "4": True,  # identical, goods not stated: they count as the same
+        "5": False,
+    }
+    assert {mark["number"]: isinstance(mark["goods_relatedness"], dict) for mark in row["close_marks"]}["4"]
+
+
+def test_the_whole_demo_fits_the_schema_and_shows_every_kind_of_finding() -> None:
+    brief_file, _ = demo_files()
+    brief = load_brief(str(brief_file))
+    register = read_register(brief.marks)
+    assert len(register) == 302
+    found = {
+        one.name: one
+        for one in screen(
+            brief.shortlist, register, goods=brief.goods, classes=brief.classes, languages=brief.languages
+        )
+    }
+    rows = {name: validate(one) for name, one in found.items()}
+    first = {name: row["close_marks"][0] for name, row in rows.items()}
+
+    def mark(name: str, text: str) -> dict[str, Any]:
+        found: dict[str, Any] = next(mark for mark in rows[name]["close_marks"] if mark["mark"] == text)
+        return found
+
+    # An identical mark for the same goods.
+    assert (first["Sprigwick"]["mark"], first["Sprigwick"]["knockout"]) == ("SPRIGWICK", True)
+    # An identical one in a distant class.
+    assert (first["Quenchling"]["overall"], first["Quenchling"]["knockout"]) == (1, False)
+    assert first["Quenchling"]["goods_relatedness"] < 0.2
+    # One that sounds alike, one that looks alike.
+    sounds = mark("Thymelow", "TIMELO")
+    assert sounds["sound"] > sounds["appearance"]
+    looks = mark("Fernsill", "FEMSILL")
+    assert looks["appearance"] > looks["sound"]
+    # The same idea in other words, and in another language.
+    assert mark("Jolly Toad", "MERRY FROG")["meaning"] > 0.7
+    assert mark("Jolly Toad", "CRAPAUD JOYEUX")["meaning"] > 0.7
+    # A shared word that is weak for these goods counts for little.
+    assert mark("Wickby Planter", "TORVO PLANTER")["overall"] < 0.5
+    # A word that means something unlucky in a language of the markets.
+    assert any(reading["severity"] > 0 for reading in rows["Mistpatch"]["readings"])
+
+
+def test_close_marks_are_closest_first_and_no_more_than_asked(register: Register) -> None:
+    for top in (1, 2, 5, 9):
+        for goods in ("", GOODS):
+            (one,) = screen(["Sprigwick"], register, goods=goods, top=top, languages=["nl"])
+            values = [mark.closeness.overall for mark in marks_of(one)]
+            assert values == sorted(values, reverse=True)
+            assert len(values) == min(top, 5)
+
+
+def test_many_names_are_screened_as_each_alone_and_in_their_order(register: Register) -> None:
+    names = ["Thymelow", "Sprigwick", "Loamlet"]
+    together = [one.to_json() for one in screen(names, register, goods=GOODS, languages=["nl"])]
+    alone = [next(screen([name], register, goods=GOODS, languages=["nl"])).to_json() for name in names]
+    assert together == alone
+
+
+def test_a_screening_agrees_with_compare(register: Register) -> None:
+    (one,) = screen(["Thymelow"], register, goods=GOODS, languages=["nl"])
+    for mark in marks_of(one):
+        again = compare("Thymelow", mark.mark.text, name_goods=GOODS, mark_goods=mark.mark.goods or None)
+        assert mark.closeness == again
+
+
+def test_results_come_one_by_one(register: Register) -> None:
+    def endless() -> Iterator[str]:
+        yield from ("Loamlet", "Thymelow")
+
+    results = screen(endless(), register, languages=["nl"])
+    assert next(results).name == "Loamlet"
+    assert next(results).name == "Thymelow"
+
+
+def test_progress_counts_the_names(register: Register) -> None:
+    told: list[tuple[int, int | None]] = []
+    for source in (register, None):
+        list(screen(["a", "b"], source, languages=["nl"], progress=lambda done, total: told.append((done, total))))
+        assert told.pop() == (2, 2)
+
+
+# What could not be checked is said, never passed off as nothing found.
+
+
+def test_without_a_list_marks_are_not_checked() -> None:
+    (one,) = screen(["Loamlet"], None, languages=["nl"])
+    assert one.close_marks == NotChecked("close_marks", "no list of existing marks was given")
+    assert one.close_marks in one.not_checked
+    assert (one.knockouts, one.concern, one.closest) == ((), 0.0, 0.0)
+
+
+def test_without_goods_distinctiveness_and_relatedness_are_not_checked(register: Register) -> None:
+    (one,) = screen(["Loamlet"], register, languages=["nl"])
+    assert isinstance(one.distinctiveness, NotChecked)
+    assert all(isinstance(mark.goods_relatedness, NotChecked) for mark in marks_of(one))
+    assert {reason.check for reason in one.not_checked} >= {"distinctiveness", "goods_relatedness"}
+
+
+def test_a_language_without_words_is_not_checked() -> None:
+    (one,) = screen(["Loamlet"], None, languages=["nl", "tlh"])
+    assert [coverage.language for coverage in one.coverage] == ["nl"]
+    assert any("tlh" in reason.check or "Klingon" in reason.check for reason in one.not_checked)
+
+
+@pytest.mark.parametrize("error", [DataError("words.tsv", "is damaged", "Install again"), ImportError("no room")])
+def test_a_damaged_table_or_missing_part_leaves_the_other_checks_standing(
+    monkeypatch: pytest.MonkeyPatch, register: Register, error: Exception
+) -> None:
+    def fail(*arguments: object, **options: object) -> None:
+        raise error
+
+    monkeypatch.setattr(sys.modules["namescreen.readings"], "readings", fail)
+    (one,) = screen(["Sprigwick"], register, goods=GOODS, languages=["nl"])
+    assert isinstance(one.readings, NotChecked)
+    assert str(error) in one.readings.because
+    assert one.readings in one.not_checked
+    assert one.knockouts
+    validate(one)
+
+
+def test_a_mistake_in_a_check_is_not_hidden(monkeypatch: pytest.MonkeyPatch) -> None:
+    def fail(*arguments: object, **options: object) -> None:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(sys.modules["namescreen.readings"], "readings", fail)
+    with pytest.raises(ZeroDivisionError):
+        list(screen(["Loamlet"], None, languages=["nl"]))
+
+
+# Knockouts and concern.
+
+
+def close(
+    appearance: float = 0.0, sound: float = 0.0, overall: float = 0.0, related: float | None = 1.0, status: str = ""
+) -> CloseMark:
+    mark = Mark("M", status=status)
+    found = Closeness(appearance, sound, 0.0, overall, ())
+    goods = NotChecked("goods_relatedness", "not stated") if related is None else Relatedness(related)
+    return CloseMark(mark, found, goods, is_knockout(mark, found, goods))
+
+
+@pytest.mark.parametrize(
+    ("mark", "knockout"),
+    [
+        (close(1, 1, 1), True),
+        (close(0.92, 0, 0.9), True),
+        (close(0.91, 0.94, 0.9), False),
+        (close(0.3, 0.95, 0.9), True),
+        (close(1, 1, 1, related=0.6), True),
+        (close(1, 1, 1, related=0.59), False),  # a shared class alone is 0.5
+        (close(1, 1, 1, related=None), True),
+        (close(1, 1, 1, status="dead"), False),
+        (close(1, 1, 1, status="live"), True),
+    ],
+)
+def test_a_knockout_is_near_identical_for_the_same_goods_and_alive(mark: CloseMark, knockout: bool) -> None:
+    assert mark.knockout is knockout
+
+
+scores = st.floats(0, 1)
+
+
+@given(scores, scores, scores, scores | st.none(), st.sampled_from(["", "live", "dead"]))
+def test_concern_is_a_share_and_grows_with_closeness_and_relatedness(
+    appearance: float, sound: float, overall: float, related: float | None, status: str
+) -> None:
+    mark = close(appearance, sound, overall, related, status)
+    assert 0 <= mark.concern <= 1
+    assert close(appearance, sound, 1.0, related, status).concern >= mark.concern
+    assert close(appearance, sound, overall, 1.0, status).concern >= mark.concern
+    assert close(appearance, sound, overall, related, "").concern >= mark.concern
+    assert close(appearance, sound, overall, None, status).concern == close(
+        appearance, sound, overall, 1.0, status
+    ).concern  # fmt: skip
+
+
+def test_meaning_that_could_not_be_judged_is_said() -> None:
+    unknown = Closeness(0.0, 0.0, 0.0, 0.0, (), (NotChecked("meaning", "no word is known"),))
+    mark = CloseMark(Mark("M"), unknown, Relatedness(1.0), False)
+    assert mark.to_json()["meaning"] == {"not_checked": "no word is known"}
+
+
+# From the command line.
+
+
+def test_json_lines_are_what_the_schema_says(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--name", "Thymelow", "--register", "marks.csv", "--goods", GOODS,
+               "--classes", "21", "--languages", "nl", "--format", "jsonl")  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    rows = [json.loads(line) for line in done.stdout.splitlines()]
+    for row in rows:
+        jsonschema.validate(row, schema())
+    assert [row["name"] for row in rows] == ["Sprigwick", "Thymelow"]
+    assert "not legal clearance" in done.stderr
+
+
+def test_equal_input_gives_equal_bytes_under_any_hash_seed(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    for form in ("table", "csv", "jsonl", "markdown"):
+        outputs = {
+            run("screen", "--name", "Sprigwick", "--name", "Thymelow", "--register", "marks.csv", "--goods", GOODS,
+                "--languages", "nl", "--format", form, env={"PYTHONHASHSEED": seed}).stdout
+            for seed in ("1", "2", "77")
+        }  # fmt: skip
+        assert len(outputs) == 1
+
+
+@pytest.mark.parametrize(
+    ("arguments", "code"),
+    [
+        ((), 0),
+        (("--fail-above", "0.9"), 1),
+        (("--fail-above", "1.0"), 0),
+        (("--strict",), 3),  # the goods are not stated
+        (("--strict", "--fail-above", "0.9"), 1),
+    ],
+)
+def test_exit_codes_are_those_of_the_help(run: Run, tmp_path: Path, arguments: tuple[str, ...], code: int) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--languages", "nl", *arguments)
+    assert done.returncode == code, done.stderr
+    assert "Sprigwick" in done.stdout
+
+
+@pytest.mark.parametrize("form", ["table", "markdown"])
+def test_a_score_never_stands_without_what_it_is_not(run: Run, tmp_path: Path, form: str) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--languages", "nl", "--format", form)
+    assert "not legal clearance" in done.stdout
