@@ -10,7 +10,7 @@ from ..outcome import NotChecked
 from ..readings.languages import language_name
 from .coverage import unsearched_markets
 from .findings import Level, mark_level, matters
-from .model import CloseMark, Distinctiveness, NameEntry, Report
+from .model import CloseMark, NameEntry, Report
 from .text import number, plural, shorten, some
 
 __all__ = ["general_questions", "questions"]
@@ -21,16 +21,19 @@ MOST = 6
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
+_MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
+_NEAR_DESCRIPTIVE = 0.55  # distinctiveness below which a suggestive name is called near the line
+_OFFENSIVE = ("vulgar", "excrement", "sex", "insult")
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
-    """At most `MOST` questions on one name, the gravest first; plain text, not escaped."""
+    """At most `MOST` questions on one name, what weighs most first; plain text, not escaped."""
     asked = [
-        *_on_marks(entry, report),
-        *_on_shared_words(entry),
+        *_on_marks(entry),
         *_on_distinctiveness(entry, report),
-        *_on_readings(entry, report),
+        *_on_readings(entry),
+        *_on_shared_words(entry),
         *_on_addresses(entry),
     ]
     return tuple(asked[:MOST])
@@ -64,54 +67,60 @@ def general_questions(report: Report) -> tuple[str, ...]:
 
 def _title(found: CloseMark) -> str:
     mark = found.mark
-    about = [
-        mark.number and f"no. {shorten(mark.number, 24)}",
-        mark.office and shorten(mark.office, 12),
-        mark.owner and shorten(mark.owner, 40),
-    ]
+    office = "" if mark.office and mark.number.startswith(mark.office) else shorten(mark.office, 12)
+    about = [f"no. {shorten(mark.number, 24)}" if mark.number else "", office, shorten(mark.owner, 40)]
     told = ", ".join(part for part in about if part)
     return shorten(mark.text, 60) + (f" ({told})" if told else "")
 
 
-def _strongest(found: CloseMark) -> str:
-    """The aspects in which the mark is closest, in words."""
+def _strongest(found: CloseMark) -> dict[str, float]:
+    """The aspects in which the mark is closest."""
     values = {"appearance": found.appearance, "sound": found.sound}
     if not isinstance(found.meaning, NotChecked):
         values["meaning"] = found.meaning
-    top = max(values.values())
-    return some(f"{aspect} ({number(value)})" for aspect, value in values.items() if value >= max(0.5, top - 0.08))
+    least = max(0.5, max(values.values()) - 0.1)
+    return {aspect: value for aspect, value in values.items() if value >= least}
 
 
-def _on_marks(entry: NameEntry, report: Report) -> list[str]:
+def _on_marks(entry: NameEntry) -> list[str]:
+    name = shorten(entry.name, 60)
     asked = []
-    for found in matters(entry)[:3]:
-        title = _title(found)
+    for found in matters(entry)[:_MARKS]:
+        title, question = _title(found), ""
         if found.mark.status == "dead" and found.concern >= _DEAD_BUT_NEAR:
             asked.append(
-                f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in "
-                f"use, or could it be revived, so that {shorten(entry.name, 60)} would meet it after all?"
+                f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, "
+                f"or could it be revived, so that {name} would meet it after all?"
             )
-            continue
-        if mark_level(found) < Level.LOOK:
-            if found.overall >= _SAME_NAME:
-                asked.append(
-                    f"{title} is all but the same name for other goods: is it known well enough to be protected "
-                    "beyond them, or to enter ours?"
-                )
-            continue
-        if found.knockout:
+        elif found.knockout:
             question = (
-                f"{title} is identical or nearly so, for goods that overlap: is there any room left for "
-                f"{shorten(entry.name, 60)}, by other goods, a coexistence agreement, or non-use?"
+                f"{title} is identical or nearly so, for goods that overlap: is there any room left for {name}, by "
+                "other goods, a coexistence agreement, or non-use?"
             )
-        else:
-            strongest = _strongest(found)
-            alike = f"is close in {strongest}" if strongest else f"is close ({number(found.overall)})"
-            question = f"{title} {alike}: would your office hold the two apart{_goods_clause(found)}?"
-        if not found.mark.status:
-            question += " The list does not say whether it is in force."
-        asked.append(question)
+        elif mark_level(found) >= Level.LOOK:
+            question = f"{title} {_likeness(found, name)}{_goods_clause(found)}?"
+        elif found.overall >= _SAME_NAME:
+            question = (
+                f"{title} is all but the same name for other goods: is it known well enough to be protected beyond "
+                "them, or to enter ours?"
+            )
+        if question:
+            unstated = "" if found.mark.status else " The list does not say whether it is in force."
+            asked.append(question + unstated)
     return asked
+
+
+def _likeness(found: CloseMark, name: str) -> str:
+    """In which way a mark is close, and the question which that way raises."""
+    strongest = _strongest(found)
+    told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
+    if set(strongest) == {"meaning"}:
+        return f"says much the same in other words, by {told}: would the shared idea alone be held against {name}"
+    if set(strongest) == {"sound"}:
+        return f"is close in {told} though spelled otherwise: would sound alone be held against {name}"
+    if set(strongest) == {"appearance"}:
+        return f"is close in {told} though it sounds otherwise: would an examiner hold the two apart"
+    return f"is close in {told or f'all ({number(found.overall)})'}: would an examiner hold the two apart"
 
 
 def _goods_clause(found: CloseMark) -> str:
@@ -125,42 +134,35 @@ def _goods_clause(found: CloseMark) -> str:
 
 
 def _on_shared_words(entry: NameEntry) -> list[str]:
-    """A word of the name that many owners share is weak; one owner's many marks may be a family (TMEP
-    1207.01(d))."""
+    """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d))."""
     if isinstance(entry.marks, NotChecked):
         return []
     owners: dict[str, set[str]] = defaultdict(set)
     held: dict[tuple[str, str], int] = defaultdict(int)
     for found in entry.marks:
-        if found.mark.status == "dead":
-            continue
         owner = shorten(found.mark.owner, 60)
+        if found.mark.status == "dead" or not owner:
+            continue
         for word in set(parse(found.mark.text).words) & set(entry.words):
-            if owner:
-                owners[word].add(owner)
-                held[word, owner] += 1
-    asked = [
-        f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the "
-        f"field crowded enough to "
-        "make it weak, so that the rest of the name decides?"
+            owners[word].add(owner)
+            held[word, owner] += 1
+    crowded = [
+        f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the field so crowded that it "
+        "is weak, and the rest of the name decides?"
         for word in sorted(owners)
         if len(owners[word]) >= _CROWD
     ]
-    asked += [
+    families = [
         f"{owner} holds {plural(count, 'close mark')} with the word {word}: could it claim a family of marks?"
         for (word, owner), count in sorted(held.items())
         if count >= _CROWD
     ]
-    return asked
+    return crowded + families
 
 
 def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     found = entry.distinctiveness
-    if not isinstance(found, Distinctiveness) or found.category not in (
-        "generic",
-        "descriptive",
-        "suggestive",
-    ):
+    if isinstance(found, NotChecked):
         return []
     name, goods = shorten(entry.name, 60), shorten(report.goods, 60) or "the goods"
     because = f" ({shorten(found.reasons[0], 110).rstrip('.')})" if found.reasons else ""
@@ -168,21 +170,18 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.category == "descriptive":
         return [
-            f"{name} reads as describing {goods}{because}: would it be refused, or taken only "
-            f"with a disclaimer or "
+            f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a disclaimer or "
             "proof of use?"
         ]
-    return (
-        []
-        if found.score >= 0.55
-        else [
-            f"{name} lies near the line between suggesting and describing{because}: on "
-            "which side would your office put it?"
+    if found.category == "suggestive" and found.score < _NEAR_DESCRIPTIVE:
+        return [
+            f"{name} lies near the line between suggesting and describing{because}: on which side would the office "
+            "put it?"
         ]
-    )
+    return []
 
 
-def _on_readings(entry: NameEntry, report: Report) -> list[str]:
+def _on_readings(entry: NameEntry) -> list[str]:
     if isinstance(entry.readings, NotChecked):
         return []
     grave = sorted(
@@ -190,12 +189,16 @@ def _on_readings(entry: NameEntry, report: Report) -> list[str]:
         key=lambda reading: (-reading.severity, reading.language, reading.word),
     )
     asked = []
-    for reading in grave[:2]:
+    for reading in grave[:_READINGS]:
         meaning = f", {shorten(reading.meaning, 40)}" if reading.meaning else ""
+        doubt = (
+            "and could an office object on grounds of public morality"
+            if reading.kind in _OFFENSIVE
+            else "and would it put them off these goods"
+        )
         asked.append(
-            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} reads as "
-            f"{shorten(reading.word, 30)}{meaning}: do "
-            "native speakers hear it, and could an office object on grounds of public morality?"
+            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} reads as {shorten(reading.word, 30)}"
+            f"{meaning}: do native speakers hear it, {doubt}?"
         )
     return asked
 

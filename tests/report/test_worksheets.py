@@ -123,6 +123,34 @@ def test_questions_follow_the_findings(report: Report) -> None:
     assert "In German, Herbwell reads as Mist, dung" in bad
 
 
+@pytest.mark.parametrize(
+    ("appearance", "sound", "meaning", "says"),
+    [
+        (0.4, 0.9, 0.2, "close in sound (0.90) though spelled otherwise"),
+        (0.9, 0.4, 0.2, "close in appearance (0.90) though it sounds otherwise"),
+        (0.2, 0.1, 0.9, "says much the same in other words, by meaning (0.90)"),
+        (0.9, 0.9, 0.9, "close in appearance (0.90), sound (0.90) and meaning (0.90): would an examiner"),
+        (0.3, 0.3, 0.3, "close in all (0.70): would an examiner"),
+    ],
+)
+def test_the_question_asks_what_the_likeness_raises(
+    report: Report, appearance: float, sound: float, meaning: float, says: str
+) -> None:
+    found = replace(close("x", 0.7), appearance=appearance, sound=sound, meaning=meaning)
+    assert says in questions(entry(found), report)[0]
+
+
+def test_a_meaning_that_is_not_known_is_not_asked_about(report: Report) -> None:
+    found = replace(close("x", 0.7), meaning=NotChecked("meaning", "no word is known"))
+    assert "meaning" not in questions(entry(found), report)[0]
+
+
+def test_only_offensive_readings_raise_public_morality(report: Report) -> None:
+    for kind, says in (("vulgar", "public morality"), ("failure", "put it off")):
+        reading = Reading("de", "x", "y", kind, 3, "exact")
+        assert says.replace("it off", "them off") in questions(entry(readings=(reading,)), report)[0]
+
+
 def test_questions_are_few(hostile: Report) -> None:
     for one in hostile.names:
         assert len(questions(one, hostile)) <= MOST
