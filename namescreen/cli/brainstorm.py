@@ -28,6 +28,7 @@ from .talk import counted, say
 
 if TYPE_CHECKING:
     from namescreen.generation import Candidate
+    from namescreen.register import Register
 
 __all__ = ["COLUMNS", "app", "show_candidates"]
 
@@ -195,7 +196,7 @@ def _lengths(text: str | None) -> tuple[int | None, int | None]:
     return least, most
 
 
-def _marks(brief: Brief) -> object | None:
+def _marks(brief: Brief) -> Register | None:
     if not brief.marks:
         return None
     from .inputs import existing_marks

@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from namescreen.brief import Brief
 from namescreen.errors import InputError, Interrupted
@@ -16,6 +17,9 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.tables import write_whole
 
 from .output import Column, show_table
+
+if TYPE_CHECKING:
+    from namescreen.register import Register
 
 __all__ = ["PAGE", "Desk", "steer_session"]
 
@@ -50,7 +54,7 @@ class Desk:
     brief: Brief
     session_file: Path
     shortlist_file: Path
-    register: object | None
+    register: Register | None
     read: Callable[[str], str]
     write: Callable[[str], None]
     session: Session
@@ -157,7 +161,7 @@ class Desk:
         self.write(f"{len(self.session.kept)} names are in {path}.")
 
 
-def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: object | None) -> None:
+def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: Register | None) -> None:
     """Run a steered session on the terminal, taking up the one in its file if there is one."""
     beside = brief.source or Path("brainstorm")
     session_file = session or beside.with_suffix(".session")

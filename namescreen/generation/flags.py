@@ -2,31 +2,60 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING
 
 from ..brief import Brief
+from ..names import fold
 from ..readings import readings
 from .candidate import Proposal
+
+if TYPE_CHECKING:
+    from ..register import Register
 
 __all__ = ["Flags"]
 
 _AWKWARD = 2  # severity (0 to 3) from which a reading keeps a name out
-_NEAR = 0.93  # overall closeness from which a mark keeps a name out: identical or nearly so
+_SAME, _NEAR = 0.9, 0.8
+"""Likeness of letters to a mark (1 - edit distance / longer length) from which a name is left out as all but the
+same, and from which it is remarked on: one letter in ten, one in five. Sound, meaning and goods are looked at
+when the shortlist is screened."""
 
 
 class Flags:
-    """Looks at names for one brief; `register` is a `namescreen.register.Register`, or None."""
+    """Looks at names for one brief."""
 
-    def __init__(self, brief: Brief, register: Any | None) -> None:
+    def __init__(self, brief: Brief, register: Register | None) -> None:
         self._languages = tuple(dict.fromkeys(("en", *brief.languages)))
-        self._register = register
+        self._marks = {_letters(mark.text): mark.text for mark in register.marks} if register is not None else {}
 
     def of(self, proposal: Proposal) -> tuple[str, ...] | None:
-        """Remarks on a name, or None if it should not be shown at all."""
-        remarks = []
+        """Remarks on a name, or None if it should not be shown: it reads badly in one of the brief's languages, or
+        is all but the same as an existing mark."""
+        near = self._beside_marks(proposal.letters)
+        if near is None:
+            return None
+        remarks = list(near)
         for reading in readings(proposal.text, languages=self._languages, dictionaries=()):
             if reading.severity >= _AWKWARD:
                 return None
             if reading.severity == 1:
                 remarks.append(f"{reading.language}: {reading.word} ({reading.meaning})")
         return tuple(dict.fromkeys(remarks))
+
+    def _beside_marks(self, letters: str) -> tuple[str, ...] | None:
+        """A remark on the mark whose letters are nearest, or None if the name is all but the same."""
+        if not self._marks:
+            return ()
+        from rapidfuzz import process
+        from rapidfuzz.distance import Levenshtein
+
+        found = process.extractOne(
+            letters, self._marks.keys(), scorer=Levenshtein.normalized_similarity, score_cutoff=_NEAR
+        )
+        if found is None:
+            return ()
+        return None if found[1] >= _SAME else (f"near the mark {self._marks[found[0]]}",)
+
+
+def _letters(text: str) -> str:
+    return "".join(character for character in fold(text) if character.isalnum())

@@ -35,6 +35,7 @@ class Material:
     most_letters: int
     most_words: int
     seed: int
+    without: frozenset[str] = frozenset()
 
     @cached_property
     def nouns(self) -> tuple[Idea, ...]:
@@ -63,7 +64,7 @@ class Material:
         shuffled = sorted(found)
         self.rng(f"companions {place}").shuffle(shuffled)
         ideas = [Idea(word, "", f"a {place} word", 0, found[word], pos, "companion") for word in shuffled]
-        own = {idea.word for idea in self.ideas}
+        own = {idea.word for idea in self.ideas} | self.without
         return tuple(sorted((i for i in ideas if i.word not in own), key=lambda idea: -idea.weight))
 
     def fits_tone(self, tones: str) -> float:
@@ -91,7 +92,9 @@ def gather(
     ]
     ordered = sorted(stirred, key=lambda entry: (-entry[0], entry[1].word))
     tones = frozenset(tone for tone in map(fold, brief.tone) if tone in TONES)
-    return Material(tuple(idea for _, idea in ordered), tones, brief.most_letters, brief.most_words or 3, seed)
+    return Material(
+        tuple(idea for _, idea in ordered), tones, brief.most_letters, brief.most_words or 3, seed, frozenset(without)
+    )
 
 
 def best_pairs(

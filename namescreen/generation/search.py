@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import combinations, islice
+from typing import TYPE_CHECKING
 from zlib import crc32
 
 from ..brief import Brief
@@ -25,6 +26,9 @@ from .flags import Flags
 from .material import Material, gather
 from .scoring import Judge, like, syllables
 from .widening import unfit
+
+if TYPE_CHECKING:
+    from ..register import Register
 
 __all__ = ["Taste", "brainstorm", "candidates"]
 
@@ -46,7 +50,7 @@ _SHARE = {
     "invented": 1.5,
 }  # fmt: skip
 """How many of each construction a page of forty holds if all come off equally well (set by reading)."""
-_FORGIVEN = 0.5
+_FORGIVEN = 0.4
 """How much of the gap between the best of a construction and the best of all is forgiven, so that coined words
 are not crowded out by plain pairs of words, whose sources are always seen whole."""
 _BEST = 8  # the best of a construction: the mean of so many
@@ -77,17 +81,17 @@ def brainstorm(
     drop: Iterable[str] = (),
     starts: str = "",
     seed: int | None = None,
-    register: object | None = None,
+    register: Register | None = None,
     taste: Taste | None = None,
 ) -> list[Candidate]:
-    """The `limit` best candidate names for a brief, diverse, best first.
+    """The `limit` best candidate names for a brief: the best and most varied first.
 
     `constructions` are names from `CONSTRUCTIONS` (all if None); `like` a name, or several, to resemble; `drop`
-    names not to show, or single words not to use; `starts` the letters to begin with; `seed` the brief's own if None: the
-    same
-    brief and seed give the same names, and a larger limit only adds to them. With a `register` (a
-    `namescreen.register.Register`) names identical or nearly so to one of its marks are left out. Raises
-    `InputError` if there is no concept to start from or a construction or ranking weight does not exist.
+    names not to show, or single words not to use; `starts` the letters to begin with; `seed` the brief's own
+    if None: the same brief and seed give the same names, and a larger limit only adds to them. With a
+    `register` (a `namescreen.register.Register`) names identical or nearly so to one of its marks are left
+    out. Raises `InputError` if there is no concept to start from or a construction or ranking weight does not
+    exist.
     """
     found = candidates(
         brief, constructions=constructions, like=like, drop=drop, starts=starts, seed=seed, register=register,
@@ -104,7 +108,7 @@ def candidates(
     drop: Iterable[str] = (),
     starts: str = "",
     seed: int | None = None,
-    register: object | None = None,
+    register: Register | None = None,
     taste: Taste | None = None,
 ) -> Iterator[Candidate]:
     """As `brainstorm`, without end: it stops only when every construction has nothing more to propose."""
@@ -150,7 +154,7 @@ class _Seen:
 class _Search:
     def __init__(
         self, brief: Brief, constructions: Collection[str] | None, taste: Taste, starts: str, seed: int,
-        register: object | None,
+        register: Register | None,
     ) -> None:  # fmt: skip
         self.brief, self.taste, self.starts = brief, taste, starts
         without = tuple(word for text in taste.without for word in divide(text))

@@ -42,7 +42,8 @@ _PICTURE = {
 better remembered: A. Paivio, Imagery and Verbal Processes, 1971)."""
 
 _DULL = tuple(
-    "ness tion sion ity ment ism ance ence ship hood ology ical aceous ative ively ably ous able ible ally ing ed ly ist ic".split()
+    "ness tion sion ity ment ism ance ence ship hood ology ical aceous ative ively ably ous able ible ally ing ed ly "
+    "ist ic".split()
 )
 _HOPS = 0.45  # what a further step keeps of nearness
 _LEAST = 0.05  # less fitting words are left out
