@@ -8,9 +8,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..outcome import NotChecked
+from .alike import word_closeness
 from .explanation import Explanation, Pair, reasons
 from .explanation import explain as _explain
-from .overall import Scores, score, word_closeness
+from .overall import Scores, score
 from .parameters import Parameters, shipped_parameters
 from .prepare import Features, Word, features, goods_words
 

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from rapidfuzz.distance import Levenshtein
 
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_closeness
-from .overall import SAME_MEANING, Scores, word_closeness
+from .alike import SAME_MEANING, word_closeness
+from .overall import Scores
 from .prepare import Features, Word
 from .vocabulary import meaning_of_words
 
