@@ -35,10 +35,10 @@ TRANSCRIPTION = "transcription"
 _CLASSES = {
     "a": "aɑɐʌ", "e": "eɛəæ", "i": "iɪɨ", "o": "oɔɒ", "u": "uʊɯʉ", "y": "yʏ", "2": "øœɜɵ",
     "p": "p", "b": "bβ", "t": "t", "d": "dð", "k": "kc", "g": "ɡgɟ", "f": "f", "v": "vʋ", "s": "sθ", "z": "z",
-    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħɣ", "m": "m", "n": "nɲ\u0303", "N": "ŋ", "l": "lʎɫ", "r": "rʁɾɹʀ", "j": "jʝ",
+    "S": "ʃʂɕɧ", "Z": "ʒʐʑ", "h": "hɦxçχħɣ", "m": "m", "n": "n\u0303", "N": "ŋ", "l": "lɫ", "r": "rʁɾɹʀ", "j": "jʝ",
     "w": "wɥ",
 }  # fmt: skip
-_CLASS_OF = {phone: name for name, phones in _CLASSES.items() for phone in phones}
+_CLASS_OF = {phone: name for name, phones in _CLASSES.items() for phone in phones} | {"ɲ": "nj", "ʎ": "lj"}
 _VOWELS = "aeiouy2"
 
 # English phones (ARPABET without stress) as broad IPA, each with what a listener who lacks it takes it for,
@@ -160,9 +160,8 @@ def classes(ipa: str) -> str:
     not keep: open and close e and o, the kinds of r, the kinds of h and ch, the nasal vowels (a vowel with
     n).
     """
-    decomposed = unicodedata.normalize("NFD", ipa)
-    kept = [_CLASS_OF[phone] for phone in decomposed if phone in _CLASS_OF]
-    joined = "".join(name for name, _ in groupby(kept))
+    phones = (phone for phone in unicodedata.normalize("NFD", ipa) if phone in _CLASS_OF)
+    joined = "".join(name for name, _ in groupby("".join(_CLASS_OF[phone] for phone, _ in groupby(phones))))
     # A glide after a vowel is the end of a diphthong: aj = ai, aw = au.
     return re.sub(f"(?<=[{_VOWELS}])([jw])(?![{_VOWELS}])", lambda m: "i" if m[1] == "j" else "u", joined)
 

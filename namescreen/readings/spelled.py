@@ -209,11 +209,13 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
 
 
 def _is_modifier(rest: str, word: Unlucky) -> bool:
-    """Whether the rest of a compound is a word of the language, with or without a linking letter."""
-    return any(
-        len(rest) - len(link) >= 3 and rest.endswith(link) and zipf(rest[: len(rest) - len(link)], word.language) >= 2.5
-        for link in _LINKS
-    )
+    """Whether the rest of a compound is a word of the language's own, with or without a linking letter."""
+    for link in _LINKS:
+        modifier = rest.removesuffix(link)
+        frequency = zipf(modifier, word.language) if len(modifier) >= 3 else 0.0
+        if frequency and rest.endswith(link) and _is_own(modifier, word.language, frequency):
+            return True
+    return False
 
 
 def _place(start: int, end: int, size: int, edges: set[int]) -> str:

@@ -36,14 +36,17 @@ class Wordnets:
 
     def meanings(self, letters: str, language: str) -> tuple[Meaning, ...]:
         """The first lemma of each English synset that the word stands for, most usual sense first."""
-        tag = next(path.parent.name for path in sorted(self._folder.glob("*/wn-data-*.tab"))
-                   if code(path.parent.name) == language)  # fmt: skip
-        synsets = self._reader.synsets(letters, lang=tag)
         names: dict[str, None] = {}
-        for synset in synsets:
-            # A synset that lists the headword of a plainer one is told by its own first lemma.
+        for synset in self.synsets(letters, language):
             names.setdefault(synset.lemma_names()[0].replace("_", " ").lower())
         return (Meaning(letters, ", ".join(list(names)[:_SENSES])),) if names else ()
+
+    def synsets(self, word: str, language: str) -> list[Any]:
+        """NLTK's synsets of a word, as it is spelled; empty for a language without a wordnet."""
+        for path in sorted(self._folder.glob("*/wn-data-*.tab")):
+            if code(path.parent.name) == language:
+                return list(self._reader.synsets(word, lang=path.parent.name))
+        return []
 
     @cached_property
     def _reader(self) -> Any:

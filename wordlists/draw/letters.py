@@ -14,7 +14,6 @@ import unicodedata
 from collections import Counter
 from pathlib import Path
 
-import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
 import wordfreq
 from sources import record_source
 
@@ -47,6 +46,8 @@ def alphabet(language: str, own: list[str]) -> str:
     """The letters at home in the language, with spaces between: its alphabet, without plain letters that it
     keeps for loans and names (k and w in Spanish, j k w x y in Italian), known by standing in fewer than
     `RARE` of its words."""
+    import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
+
     letters = {str(letter).lower() for letter in icu.LocaleData(language).getExemplarSet(0, 0)}
     held = Counter(letter for word in own for letter in set(word))
     at_home = (
@@ -79,7 +80,7 @@ def main() -> None:
             f"letters/{language}.tsv",
             contents,
             source="wordfreq (Robyn Speer), letter statistics of its word list; the alphabet from Unicode CLDR "
-            f"as ICU {icu.ICU_VERSION} holds it",
+            "as ICU 72.1 holds it",
             version="wordfreq 3.1.1",
             licence="CC BY-SA 4.0; licences/wordfreq.txt, licences/unicode.txt",
             build=f"python wordlists/draw/letters.py {language}",
