@@ -119,6 +119,14 @@ def test_hostile_text_stands_as_text(hostile: Report) -> None:
         assert text in words, text
 
 
+def test_raw_html_stays_off_even_if_some_came_through(report: Report, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("namescreen.report.html.to_markdown", lambda *_, **__: "<script>x</script>\n\na <b>c</b>")
+    page = to_html(report)
+    assert "<script>" not in page
+    assert "<b>" not in page
+    assert "a &lt;b&gt;c" in page
+
+
 def test_cells_carry_their_headings_for_narrow_screens(report: Report) -> None:
     page = to_html(report)
     assert page.count("<td") == len(re.findall(r'<td[^>]* data-label="', page))

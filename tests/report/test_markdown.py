@@ -127,6 +127,21 @@ def test_disclaimer_stands_wherever_scores_do(report: Report) -> None:
             assert DISCLAIMER in section, title
 
 
+def test_the_glance_says_level_and_evidence(report: Report) -> None:
+    rows = {row[0]: row[1:] for row in next(tables(READER.parse(to_markdown(report))))}
+    assert rows["Herbwell"] == [
+        "serious",
+        "serious: knockout: HERB WELL (0.99) and 1 more",
+        "look closer: descriptive (0.31)",
+        "nothing found: in 3 languages",
+        "fits 0.82; not asked",
+    ]
+    assert rows["Mistel"][3] == "serious: de: Mist, dung; rubbish"
+    assert rows["Rootlark"][4] == "minor: fits 0.90; 1 of 2 taken"
+    assert rows["Thymekeeper"][1] == "minor: Tyme (0.52)"
+    assert rows["Sprig & Sip"] == ["not checked"] * 5
+
+
 def test_not_checked_never_reads_as_nothing_found(report: Report) -> None:
     section = to_markdown(report).split("### Sprig & Sip")[1].split("\n### ")[0]
     assert section.count("Not checked, because") == 4

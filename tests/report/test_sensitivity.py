@@ -102,6 +102,14 @@ def test_a_better_value_never_lowers_a_name(report: Report, values: list[tuple[f
     assert after.place <= before.place
 
 
+def test_a_tie_is_no_change_of_order(report: Report) -> None:
+    # by distinctiveness and address alike a leads, 1.2 to 1.0; with addresses doubled both reach 1.6
+    two = of(report, entry("b", 0.4, 0, 0.6), entry("a", 0.8, 0, 0.4), weights=Weights(0, 1, 0, 1))
+    told = {move.change: move.pairs_changed for move in moves(two)}
+    assert standings(two)[0].name == "a"
+    assert told["Domain and handle doubled"] == 0
+
+
 def test_weights_of_zero_everywhere_do_not_divide_by_it(report: Report) -> None:
     none = of(report, entry("a"), entry("b"), weights=Weights(0, 0, 0, 0))
     assert weighed(none) == ()
