@@ -25,9 +25,10 @@ START, END = "!!", '!"'
 NO_PHONES = "-"
 _STRUT = LETTER_OF["AH1"]
 _LEVELS, _LARGEST = 90, 16.0
-_UNSTRESSED = 0.001
-"""How likely a reading without primary stress is: 134 of the dictionary's 130,505 readings have none. More than one
-primary stress (1 % of them, mostly names of several words) is never tried."""
+_UNSTRESSED = -math.log(0.001)
+"""The cost of a reading without primary stress: 134 of the dictionary's 130,505 readings have none. More than one
+primary stress (1 % of them, mostly names of several words) is never tried. The same consonant twice running is
+said once: English has long consonants only where two words meet (Giegerich, English Phonology, 1992)."""
 _BEAM, _WITHIN = 16, 6.0
 """Hypotheses kept at a place, and how far behind the best (in natural logarithms of probability) one may be. Twice
 as many, and 1 more, lower the word error by 0.2 of a per cent and cost twice the time (bench_letter_to_sound)."""
@@ -92,22 +93,30 @@ class JointModel:
             for (context, phones), cost in kept:
                 if cost > worst:
                     break
-                stressed = "1" in phones
+                stressed, last = "1" in phones, phones[-1:]
+                if last in VOWEL_LETTERS:
+                    last = ""
                 spent, arcs = self._reading_on(context, pair)
                 spent += cost
                 for step, following, letters, sound, _ in arcs:
                     if stressed and "1" in sound:
                         continue
+                    if last and sound and sound[0] == last:
+                        sound = sound[1:]
                     target = one if len(letters) == 1 else two
                     key = (following, phones + sound)
                     total = spent + step
                     if target.get(key, math.inf) > total:
                         target[key] = total
+        ended = [
+            (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
+            for (context, phones), cost in fronts[length].items()
+            for step in self._ending(context)
+        ]
+        least = min((cost for _, cost in ended), default=0.0)
         found: dict[str, float] = {}
-        for (context, phones), cost in fronts[length].items():
-            for step in self._ending(context):
-                probability = math.exp(-cost - step) * (1.0 if "1" in phones else _UNSTRESSED)
-                found[phones] = found.get(phones, 0.0) + probability
+        for phones, cost in ended:
+            found[phones] = found.get(phones, 0.0) + math.exp(least - cost)
         return _merged(found)[:limit]
 
     def spellings(
@@ -118,8 +127,8 @@ class JointModel:
         within: float = _WITHIN,
         allowed: Callable[[str], bool] = lambda beginning: True,
     ) -> list[tuple[str, float]]:
-        """The `limit` most probable spellings of a marked code, most probable first, each with the joint probability
-        of spelling and sound. Only beginnings that are `allowed` are followed."""
+        """The `limit` most probable spellings of a marked code, most probable first, each with the negative logarithm
+        of its joint probability with the sound. Only beginnings that are `allowed` are followed."""
         self._forget()
         sounds = re.findall(r".[12]?", marked)
         length = len(sounds)
@@ -150,8 +159,8 @@ class JointModel:
         found: dict[str, float] = {}
         for (context, letters), cost in fronts[length].items():
             for step in self._ending(context):
-                found[letters] = found.get(letters, 0.0) + math.exp(-cost - step)
-        return sorted(found.items(), key=lambda item: (-item[1], item[0]))[:limit]
+                found[letters] = min(found.get(letters, math.inf), cost + step)
+        return sorted(found.items(), key=lambda item: (item[1], item[0]))[:limit]
 
     def _reading_on(self, context: str, pair: str) -> Step:
         """The units that may follow `context` where the next letters are `pair` (one letter at a word's end)."""

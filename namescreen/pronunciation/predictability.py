@@ -6,6 +6,7 @@ know and by how letters and sounds usually go together (`letter_to_sound`).
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from functools import lru_cache
 
@@ -37,8 +38,9 @@ def spellings(phones: Sequence[str], limit: int = 5) -> tuple[tuple[str, float],
 @lru_cache(maxsize=1 << 14)
 def _spellings(marked: str) -> list[tuple[str, float]]:
     found = joint_model().spellings(marked, _CONSIDERED, _BEAM, _WITHIN)
-    total = sum(probability for _, probability in found)
-    guessed = {word: probability / total for word, probability in found}
+    shares = {word: math.exp(found[0][1] - cost) for word, cost in found}
+    total = sum(shares.values())
+    guessed = {word: share / total for word, share in shares.items()}
     known = _words_heard(marked)
     sure = max((_knownness(frequency) for frequency in known.values()), default=0.0)
     usage = sum(10**frequency for frequency in known.values())
@@ -64,9 +66,10 @@ def heard_as_spelled(word: str) -> float:
         if spelling == word:
             return probability
     found = joint_model().spellings(marked, _CONSIDERED, _BEAM, _WITHIN)
-    forced = joint_model().spellings(marked, 1, within=20.0, allowed=word.startswith)
-    own = forced[0][1] if forced and forced[0][0] == word else 0.0
-    return own / (own + sum(probability for _, probability in found)) if own else 0.0
+    forced = joint_model().spellings(marked, 1, within=math.inf, allowed=word.startswith)
+    if not found or not forced or forced[0][0] != word:
+        return 0.0
+    return 1 / (1 + sum(math.exp(forced[0][1] - cost) for _, cost in found))
 
 
 @lru_cache(maxsize=1 << 14)

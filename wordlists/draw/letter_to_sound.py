@@ -35,9 +35,6 @@ ITERATIONS = 8
 PRUNE = 3e-8
 """An n-gram is dropped when the model's divergence without it grows by less than this (A. Stolcke,
 "Entropy-based pruning of backoff language models", 1998)."""
-LONG_UNIT_POWER = 1.0
-"""A unit covering two letters or two phones has its probability raised to this power while words are cut, so that
-long units do not win merely by being fewer."""
 
 Pair = tuple[str, tuple[str, ...]]
 _ID_CHARACTERS = [chr(c) for c in range(0x21, 0x7F)]
@@ -101,7 +98,7 @@ def cut(pairs: list[Pair]) -> list[list[tuple[str, tuple[str, ...]]]]:
     """Each pair as its most probable sequence of units; pairs that no cut fits are left out."""
     groups: dict[tuple[int, int], list[Pair]] = defaultdict(list)
     for word, phones in pairs:
-        if phones and len(phones) <= 2 * len(word) and len(word) <= 2 * len(phones) + len(word):
+        if phones and len(phones) <= 2 * len(word):
             groups[len(word), len(phones)].append((word, phones))
     batches = [_Batch(group) for _, group in sorted(groups.items())]
     weights: dict[tuple[int, int], Array] = {
@@ -112,9 +109,7 @@ def cut(pairs: list[Pair]) -> list[list[tuple[str, tuple[str, ...]]]]:
         for batch in batches:
             _expect(batch, weights, counts)
         total = sum(float(count.sum()) for count in counts.values())
-        weights = {
-            shape: (count / total) ** (LONG_UNIT_POWER if sum(shape) > 2 else 1.0) for shape, count in counts.items()
-        }
+        weights = {shape: count / total for shape, count in counts.items()}
     return [units for batch in batches for units in _best(batch, weights)]
 
 
@@ -261,7 +256,8 @@ def _probability_of(context: Gram, probability: dict[Gram, float], backoff: dict
 
 def learn(pairs: Iterable[Pair], order: int = ORDER, least: float = PRUNE) -> tuple[bytes, bytes]:
     """The two tables learned from these pairs: the model and its units."""
-    cuts = cut(sorted(set(pairs)))
+    # The model never says a word with two primary stresses, so it learns from none.
+    cuts = cut(sorted(pair for pair in set(pairs) if sum(phone[-1] == "1" for phone in pair[1]) <= 1))
     often = Counter(unit for units in cuts for unit in units)
     known = sorted(often, key=lambda unit: (-often[unit], unit))
     index = {unit: at for at, unit in enumerate(known, start=2)}  # 0 is the beginning, 1 the end

@@ -1,0 +1,62 @@
+"""How fast sounds are compared, beside rapidfuzz's edit distance over the same codes.
+
+python tests/bench/bench_sound_closeness.py
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+
+import numpy as np
+from rapidfuzz import process
+from rapidfuzz.distance import Indel
+
+from namescreen.pronunciation import closeness_bound_many, prepare_codes, sound_closeness, sound_closeness_many
+from namescreen.pronunciation.phones import code_of, from_marked
+from namescreen.tables import open_table
+
+NAMES = ("klOraks", "zilo", "plantR", "terAvo")
+
+
+def seconds(work: Callable[[], object]) -> float:
+    """The best of three runs."""
+    best = float("inf")
+    for _ in range(3):
+        started = time.process_time()
+        work()
+        best = min(best, time.process_time() - started)
+    return best
+
+
+def main() -> None:
+    codes = sorted({code_of(from_marked(v.split(" ")[0])) for _, v in open_table("pronunciations.tsv").items()})
+    prepared = prepare_codes(codes)
+    pairs = len(codes) * len(NAMES)
+    baseline = seconds(lambda: process.cdist(NAMES, codes, scorer=Indel.normalized_similarity, workers=1))
+    print(f"{len(codes):,} codes, {len(NAMES)} names; times beside rapidfuzz cdist(Indel), one core")
+    print(f"{'rapidfuzz Indel':28}{pairs / baseline:14,.0f} pairs/s  1.0")
+    for label, work in (
+        ("sound_closeness_many", lambda: [sound_closeness_many(name, prepared) for name in NAMES]),
+        ("closeness_bound_many", lambda: [closeness_bound_many(name, prepared) for name in NAMES]),
+    ):
+        spent = seconds(work)
+        print(f"{label:28}{pairs / spent:14,.0f} pairs/s  {spent / baseline:.1f}")
+    few = codes[::60]
+
+    def one_by_one() -> None:
+        sound_closeness.cache_clear()
+        for code in few:
+            sound_closeness(NAMES[0], code)
+
+    spent = seconds(one_by_one)
+    print(f"{'sound_closeness':28}{len(few) / spent:14,.0f} pairs/s  {spent / len(few) / (baseline / pairs):.1f}")
+    kept = []
+    for name in NAMES:
+        values = sound_closeness_many(name, prepared)
+        kept.append(float(np.mean(closeness_bound_many(name, prepared) >= np.sort(values)[-50])))
+    print(f"share of codes the bound leaves for the top 50: {np.mean(kept):.1%}")
+
+
+if __name__ == "__main__":
+    main()
