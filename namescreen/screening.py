@@ -39,7 +39,8 @@ a shared or related subject too. Ours, not fitted."""
 
 SPARE = 2
 """So many times the marks asked for are searched where the goods are known: with the goods, words that merely
-describe them count less, and the order changes."""
+describe them count less, and the order changes. The product's own goods decide that: to take in every mark's
+goods too would cost more than the search."""
 
 Found = TypeVar("Found")
 
@@ -233,7 +234,7 @@ class _Checks:
         from .closeness import compare
 
         mark = hit.mark
-        closeness = compare(name, mark.text, name_goods=self.goods or None, mark_goods=mark.goods or None)
+        closeness = compare(name, mark.text, name_goods=self.goods or None)
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         return CloseMark(mark, closeness, related, is_knockout(mark, closeness, related))
 

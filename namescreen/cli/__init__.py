@@ -41,7 +41,7 @@ COMMANDS = {
     ),
     "compare": _Entry("compare", "Show why two names are close, or not.", "compare Thymelow Timelo"),
     "readings": _Entry(
-        "readings", "See how a name reads in other languages.", "readings Mistpatch --languages de,fr"
+        "readings", "See how a name reads in other languages.", "readings 'Mist Patch' --languages de,fr"
     ),
     "addresses": _Entry(
         "addresses", "Fit a name to domains and handles.", "addresses Loamlet --ending com --ending nl"
