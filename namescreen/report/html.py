@@ -33,7 +33,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
     env: dict[str, Any] = {}
     tokens = parser.parse(to_markdown(report, figure=_PICTURE, changes=changes), env)
     _label_cells(tokens)
-    _mark_headings(tokens)
+    _link_names(tokens)
 
     def image(renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]) -> str:
         """The one picture of a report, in place."""
@@ -73,11 +73,22 @@ def _label_cells(tokens: Sequence[Any]) -> None:
             column += 1
 
 
-def _mark_headings(tokens: Sequence[Any]) -> None:
-    """A class for the headings that start a page in print."""
-    for token in tokens:
-        if token.type == "heading_open" and token.tag == "h3":
-            token.attrSet("class", "name")
+def _link_names(tokens: Sequence[Any]) -> None:
+    """Number the names' headings, each of which starts a page in print, and link the first table's names to them."""
+    from markdown_it.token import Token
+
+    headings = [token for token in tokens if token.type == "heading_open" and token.tag == "h3"]
+    for at, heading in enumerate(headings, 1):
+        heading.attrSet("class", "name")
+        heading.attrSet("id", f"name-{at}")
+    rows = [at for at, token in enumerate(tokens) if token.type == "tr_open"][1 : len(headings) + 1]
+    for at, row in enumerate(rows, 1):
+        inline = tokens[row + 2]
+        inline.children = [
+            Token("link_open", "a", 1, attrs={"href": f"#name-{at}"}),
+            *(inline.children or ()),
+            Token("link_close", "a", -1),
+        ]
 
 
 def _plain(inline: Any) -> str:

@@ -49,6 +49,7 @@ def _head(report: Report) -> Iterable[str]:
         ("Date", f"{report.date}, from {report.date_from}; made with namescreen {report.version}"),
         ("Goods", report.goods),
         ("Nice classes", ", ".join(map(str, report.classes))),
+        ("Concept words", ", ".join(report.concepts)),
         ("Markets", ", ".join(report.markets)),
         ("Languages of the buyers", ", ".join(report.languages)),
     ]
