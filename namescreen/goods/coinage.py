@@ -16,6 +16,8 @@ from .description import NOTHING, Evidence, is_trade_name
 __all__ = ["divided", "heard_as", "is_coined", "understood"]
 
 LEAST_PART = 4
+SOUNDS_LIKE = 0.88
+"""Closeness in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85."""
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
 
 
@@ -45,7 +47,6 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
     "No" and the like may stand before (noburst: no, burst)."""
     if not is_coined(word) or is_trade_name(word) or not word.isascii():
         return (word,)
-    near = context(goods).near
     best: tuple[float, tuple[str, ...]] = (0.0, (word,))
     for cut in range(2, len(word) - 2):
         parts = (word[:cut], word[cut:])
@@ -54,10 +55,15 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
         if not all(_is_part(part, goods) for part in parts):
             continue
         common = min(zipf(part) for part in parts)
-        tied = max(near[part].weight if part in near else 0.0 for part in parts)
+        tied = max(_tie(part, goods) for part in parts)
         if common >= 3.0 or tied >= 0.6:
             best = max(best, (common + 3 * tied + min(map(len, parts)) / 4, parts))
     return best[1]
+
+
+def _tie(part: str, goods: str) -> float:
+    near = context(goods).near.get(part)
+    return max(near.weight if near is not None else 0.0, heard_as(part, goods).weight)
 
 
 def _is_part(part: str, goods: str) -> bool:
@@ -81,26 +87,34 @@ def _vicinity(goods: str) -> dict[str, float]:
     return near
 
 
-@lru_cache(maxsize=1 << 15)
-def _code(word: str) -> str:
-    return jellyfish.metaphone(word)
+@lru_cache(maxsize=256)
+def _by_sound(goods: str) -> dict[str, list[str]]:
+    """The vicinity by the rough consonant code of jellyfish's metaphone, to look sounds up by."""
+    found: dict[str, list[str]] = {}
+    for word in _vicinity(goods):
+        found.setdefault(jellyfish.metaphone(word), []).append(word)
+    return found
 
 
-def heard_as(word: str, goods: str, least: float = 0.4) -> Evidence:
-    """The describing word that `word` sounds like, if there is one of at least this weight (TMEP
-    1209.03(j))."""
-    code = _code(word)
+@lru_cache(maxsize=1 << 13)
+def heard_as(word: str, goods: str) -> Evidence:
+    """The describing word that `word` sounds like, if there is one (TMEP 1209.03(j)); plurals of it as well."""
     best = NOTHING
-    for other, weight in _vicinity(goods).items():
-        if (
-            weight > max(best.weight, least)
-            and other != word
-            and len(code) >= 2
-            and _code(other) == code
-            and jellyfish.jaro_winkler_similarity(word, other) >= 0.7
-        ):
-            best = Evidence(0.95 * weight, f'sounds like "{other}" (TMEP 1209.03(j))')
+    for form in (word, word[:-1]) if word.endswith("s") and len(word) > LEAST_PART else (word,):
+        for other in _by_sound(goods).get(jellyfish.metaphone(form), ()):
+            weight = 0.95 * _vicinity(goods)[other]
+            if other != form and weight > best.weight and _sound(form, other) >= SOUNDS_LIKE:
+                best = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))')
     return best
+
+
+@lru_cache(maxsize=1 << 14)
+def _sound(word: str, other: str) -> float:
+    """How alike two words sound, the first read in its two likeliest ways, 0 to 1."""
+    from ..pronunciation import pronounce, sound_closeness
+
+    readings = pronounce(other, 1)
+    return max((sound_closeness(way.code, readings[0].code) for way in pronounce(word, 2) if readings), default=0.0)
 
 
 def _blended(word: str, goods: str) -> Evidence:

@@ -26,17 +26,18 @@ KINDS = {
     "people": (0.65, "says for whom the goods are (TMEP 1209.03(i))"),
     "generic head": (0.6, "names a kind of business or offer (TMEP 1209.03(q), (r))"),
     "number": (0.5, "a number, read as a size, date or model"),
-    "colour": (0.5, "a colour that goods may have"),
+    "colour": (0.35, "a colour that goods may have"),
 }
 SETTLED_PLACE = 0.6
 SURNAME = 0.6
+WELL_KNOWN = 500
 INGREDIENT = 0.55
 SAME_CLASS = 0.65
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
 INITIAL = 0.3
 WILD = frozenset(("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body"))
-RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "cake", "herb", "edible fruit"))
+RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
 # What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts,
 # qualities and ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common
 # practice, no source.
@@ -202,6 +203,8 @@ def _is_made(sense: Sense) -> bool:
 def _surname(word: str) -> Evidence:
     """A name that is primarily merely a surname (TMEP 1211): listed, and no ordinary word."""
     rank = name_rank(word)
-    if rank is not None and not lexicon().known(word) and not kinds(word) & {"place", "given name"}:
+    ordinary = sum(s.count for s in lexicon().senses(word) if not _own_form(s, word)[:1].isupper())
+    rare = ordinary <= 1 and (rank or 0) <= WELL_KNOWN  # smith: the trade is all but forgotten, the name is not
+    if rank is not None and (rare or not lexicon().known(word)) and not kinds(word) & {"place", "given name"}:
         return Evidence(SURNAME * (1.0 if rank <= 5000 else 0.6), "a surname (TMEP 1211)")
     return NOTHING

@@ -12,9 +12,10 @@ from typing import Any
 
 from ..lexicon import kinds, lexicon
 from ..names import parse
+from ..outcome import NotChecked
 from .coinage import divided, heard_as, is_coined, understood
 from .description import Evidence, describe
-from .terms import plain_words
+from .terms import goods_words, plain_words
 
 __all__ = ["CATEGORIES", "Distinctiveness", "distinctiveness"]
 
@@ -27,6 +28,9 @@ CATEGORIES = ("generic", "descriptive", "suggestive", "arbitrary", "fanciful")
 DESCRIPTIVE = 0.4
 """The describing weight of the whole name from which it is descriptive, or generic."""
 SUGGESTIVE = 0.25
+NAMED_BY_SOUND = 0.9
+NO_TIE = "no tie to the goods was found"
+NOTHING_OWN = 0.1  # the score of a name without a word that could identify anyone
 CARRIED = 0.4
 """How much of a name its most distinctive word decides; the rest is the average of its words."""
 
@@ -39,6 +43,9 @@ _HINTS = {
     "your trade use it.",
     "fanciful": "A coined word is the strongest kind: check that people can say and spell it.",
 }
+
+
+Translate = Callable[[str], Iterable[str]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,36 +71,34 @@ class Distinctiveness:
         }
 
 
-def distinctiveness(
-    name: str, goods: str, *, translate: Callable[[str], Iterable[str]] | None = None
-) -> Distinctiveness:
+def distinctiveness(name: str, goods: str, *, translate: Translate | None = None) -> Distinctiveness | NotChecked:
     """How distinctive `name` is for `goods` (plain words): its category, a score in [0, 1] and the reasons.
 
     `translate` gives English meanings of a foreign word: under the doctrine of foreign equivalents (TMEP
     1209.03(g)) the word is as descriptive as its translation. Without it foreign words count as coined.
+    `NotChecked` if the goods are not stated, or the name holds no letter or digit.
     """
+    if not goods_words(goods):
+        return NotChecked("distinctiveness", "the goods are not stated in words")
     plain = plain_words(name)
+    if not plain:
+        return NotChecked("distinctiveness", "the name holds no letter or digit")
     judged = _judge(_telling_words(plain, goods), goods, translate)
-    whole_entries = _telling_words(_entries(plain), goods)
-    for other in (whole_entries, *(_telling_words(_entries(way), goods) for way in parse(name).spoken)):
+    whole_entries = _telling_words(_entries(plain, goods), goods)
+    for other in (whole_entries, *(_telling_words(_entries(way, goods), goods) for way in parse(name).spoken)):
         # C-THRU says "see through", BED & BREAKFAST is one word: the reading that describes most plainly counts
         read = _judge(other, goods, translate)
         if read and _whole(read) > _whole(judged) + 0.05:
             judged = read
     if not judged:
         reason = "it holds nothing but small words, company forms or domain endings"
-        return Distinctiveness("descriptive", 0.1, (reason,), _HINTS["descriptive"])
+        return Distinctiveness("descriptive", NOTHING_OWN, (reason,), _HINTS["descriptive"])
     whole = _whole(judged)
     category = _category(judged, whole)
-    reasons = tuple(f'"{one.word}": {one.evidence.why}' for one in judged if one.evidence.why) or (
-        (f'"{judged[0].word}" is in no word list: it looks coined',)
-        if judged[0].coined
-        else ("no tie to the goods was found",)
-    )
     return Distinctiveness(
         category,
         round(min(max(1 - whole, 0.0), 1.0), 4),
-        reasons,
+        tuple(dict.fromkeys(one.reason for one in judged)),
         _HINTS[category],
         tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
     )
@@ -105,21 +110,33 @@ class _Judged:
     evidence: Evidence
     coined: bool
 
+    @property
+    def reason(self) -> str:
+        if self.evidence.why:
+            return f'"{self.word}": {self.evidence.why}'
+        if self.coined:
+            return f'"{self.word}" is in no word list: it looks coined'
+        return f'"{self.word}": {NO_TIE}'
 
-def _judge(words: tuple[str, ...], goods: str, translate: Callable[[str], Iterable[str]] | None) -> tuple[_Judged, ...]:
-    return tuple(_Judged(word, _evidence(word, goods, translate), is_coined(word)) for word in words)
+
+def _judge(words: tuple[str, ...], goods: str, translate: Translate | None) -> tuple[_Judged, ...]:
+    return tuple(_judge_word(word, goods, translate) for word in words)
 
 
-def _evidence(word: str, goods: str, translate: Callable[[str], Iterable[str]] | None) -> Evidence:
-    """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as
-    translated."""
-    found = [describe(word, goods), heard_as(word, goods, least=0.9)]
-    if is_coined(word):
+def _judge_word(word: str, goods: str, translate: Translate | None) -> _Judged:
+    """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as translated."""
+    coined = is_coined(word)
+    found = [describe(word, goods)]
+    heard = heard_as(word, goods)
+    if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
+        found.append(heard)
+    if coined:
         found.append(understood(word, goods))
-        for meaning in translate(word) if translate is not None else ():
-            meant = describe(meaning, goods)
-            found.append(Evidence(meant.weight, f'means "{meaning}": {meant.why}', meant.names_goods))
-    return max(found, key=lambda evidence: evidence.weight)
+    meanings = tuple(translate(word)) if coined and translate is not None else ()
+    for meaning in meanings:
+        meant = describe(meaning, goods)
+        found.append(Evidence(meant.weight, f'means "{meaning}": {meant.why or NO_TIE}', meant.names_goods))
+    return _Judged(word, max(found, key=lambda one: (one.weight, one.why)), coined and not meanings)
 
 
 def _telling_words(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
@@ -129,16 +146,16 @@ def _telling_words(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
     return telling or tuple(unit for unit in units if "generic head" in kinds(unit))
 
 
-def _entries(words: tuple[str, ...]) -> tuple[str, ...]:
+def _entries(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
     """`words` with runs that the lexicon holds as one entry (bed and breakfast, see-through) taken together."""
     units: list[str] = []
     at = 0
     while at < len(words):
         for size in range(min(4, len(words) - at), 1, -1):
             run = " ".join(words[at : at + size])
-            entry = next((one for one in (run, run.replace(" ", "-")) if lexicon().known(one)), None)
-            if entry is not None and not kinds(words[at + size - 1]) & {"company form", "domain ending"}:
-                units.append(entry)
+            entries = [one for one in (run, run.replace(" ", "-")) if lexicon().known(one)]
+            if entries and not kinds(words[at + size - 1]) & {"company form", "domain ending"}:
+                units.append(max(entries, key=lambda entry: describe(entry, goods).weight))
                 at += size
                 break
         else:

@@ -46,13 +46,13 @@ def _relatedness(
 ) -> Relatedness | NotChecked:
     for goods, classes in ((goods_a, classes_a), (goods_b, classes_b)):
         if not classes and not goods_words(goods):
-            return NotChecked("relatedness of goods", "no goods or classes are stated for one of the two")
+            return NotChecked("goods_relatedness", "no goods or classes are stated for one of the two")
     by_class, class_reasons = _by_class(goods_a, goods_b, classes_a, classes_b)
     by_word, word_reasons = _by_words(goods_words(goods_a), goods_words(goods_b))
     if not class_reasons and not (goods_words(goods_a) and goods_words(goods_b)):
         guessed = not (classes_a or classes_for(goods_a)) or not (classes_b or classes_for(goods_b))
         if guessed:
-            return NotChecked("relatedness of goods", "the class of the goods in words is not known")
+            return NotChecked("goods_relatedness", "the class of the goods in words is not known")
     score = 1 - (1 - by_class) * (1 - by_word)
     return Relatedness(round(min(score, 1.0), 4), (*class_reasons, *word_reasons))
 
@@ -68,9 +68,9 @@ def _by_class(
     if shared:
         numbers = ", ".join(map(str, shared))
         return SAME_CLASS * trust, (f"{'class' if len(shared) == 1 else 'classes'} {numbers} on both sides{how}",)
-    pairs = sorted((a, b) for a in all_a for b in all_b if frozenset((a, b)) in COORDINATED)
+    pairs = sorted((min(a, b), max(a, b)) for a in all_a for b in all_b if frozenset((a, b)) in COORDINATED)
     if pairs:
-        low, high = sorted(pairs[0])
+        low, high = pairs[0]
         return COORDINATED_CLASS * trust, (f"classes {low} and {high} are often searched together{how}",)
     if any((a == 35 and not is_service(b)) or (b == 35 and not is_service(a)) for a in all_a for b in all_b):
         return RETAIL_OF_GOODS * trust, (f"retail services and goods that may be sold there{how}",)

@@ -19,7 +19,7 @@ def _words(text: str) -> frozenset[str]:
 
 # Words that frame a list of goods and say nothing about them (wording of goods lists at trade mark offices).
 _FRAME = _words("""
-    featuring namely including include includes providing provide provides related relating particularly
+    self featuring namely including include includes providing provide provides related relating particularly
     especially such etc other others kind nature use used using via field fields form goods product products
     good service services based made containing consisting comprising various same seller selling sold
     things items item articles article type types purposes general
@@ -72,7 +72,7 @@ def goods_words(text: str) -> tuple[GoodsWord, ...]:
             for word in telling:
                 found.setdefault(base_form(word), False)
             for joined in _joined(phrase):
-                found[joined] = found.get(joined, False) or (not opened and joined.split()[-1] == base_form(phrase[-1]))
+                found[joined] = found.get(joined, False) or (not opened and joined.endswith(base_form(phrase[-1])))
             if telling and not opened:
                 found[base_form(telling[-1])] = True
                 opened = not any(w in _DEALING or base_form(w) in _DEALING for w in telling)
@@ -96,6 +96,7 @@ def _joined(phrase: list[str]) -> list[str]:
     for size in (3, 2):
         for at in range(len(phrase) - size + 1):
             run = phrase[at : at + size]
-            tried = (" ".join(run), " ".join((*run[:-1], base_form(run[-1]))))
+            singular = (*run[:-1], base_form(run[-1]))
+            tried = (" ".join(run), " ".join(singular), "".join(singular))
             found += [one for one in dict.fromkeys(tried) if words.is_lemma(one)][:1]
     return found
