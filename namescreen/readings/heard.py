@@ -27,10 +27,14 @@ def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             rules = language if has_rules(language) else TRANSCRIPTION
             read = sound_code(part.written, rules)
             for word in sounding(read, language):
-                yield found(word, _weight(word, read, part), "heard as", f"{part.where}, read in the language")
+                severity = _weight(word, read, part)
+                if severity > 0:
+                    yield found(word, severity, "heard as", f"{part.where}, read in the language")
             for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, rules)):
                 for word in sounding(code, language) if code != read else ():
-                    yield found(word, _weight(word, code, part) - 1, "said in English", part.where)
+                    severity = _weight(word, code, part) - 1
+                    if severity > 0 and word.gravity == 3:
+                        yield found(word, severity, "said in English", part.where)
 
 
 def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:
@@ -42,6 +46,12 @@ def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:
 
 
 def _weight(word: Unlucky, code: str, part: Span) -> int:
-    """A short sound is common by chance: two sounds lose two steps, three lose one, in a word among others
-    too."""
-    return word.gravity - max(0, 4 - len(code)) - (part.where != "the whole name" and len(code) < 4)
+    """How severe a word is that is only heard, 0 for not worth a word.
+
+    Short sounds are alike by chance: two lose two steps, three lose one (and in a word among others two), and
+    then only the worst words count.
+    """
+    lost = max(0, 4 - len(code))
+    if lost and word.gravity < 3:
+        return 0
+    return word.gravity - lost - (part.where != "the whole name" and lost > 0)

@@ -12,6 +12,7 @@ from namescreen.names import Name, fold
 from .inflection import prefixes, stem
 from .languages import COMPOUNDING, OTHER_SCRIPTS
 from .reading import Reading
+from .scripts import script
 from .spelling import joints
 from .unlucky import Unlucky, nearly_spelled, spelled, stemmed
 
@@ -21,6 +22,7 @@ SHIPPED = "namescreen word tables"
 """The source of a meaning that is shipped."""
 
 _LONGEST = 24  # letters of a stretch inside a name; the longest words of the tables are near this
+_STEM = 4  # letters of a stem that two words must share; shorter ones meet by chance (bull, bult)
 _LINKS = ("", "s", "e", "n", "en", "es")  # letters between the parts of a Germanic compound
 
 
@@ -98,15 +100,21 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     for word in spelled(part.letters):
         if word.language in languages:
             met.add(word.language)
-            # Two letters among other words are seldom read as a word of their own.
-            severity = word.gravity - (len(part.letters) < 3 and part.where != "the whole name")
-            yield found(word, severity, _how(word, part), part.where)
+            yield found(word, word.gravity - _doubt(word, part), _how(word, part), part.where)
     if len(part.letters) < 4:
         return
     for language in languages - met:
-        for word in stemmed(stem(part.letters, language), language):
+        shared = stem(part.letters, language)
+        for word in stemmed(shared, language) if len(shared) >= _STEM else ():
             # A shared stem may carry another meaning (pollo, polla): severe is left to words met as they are.
-            yield found(word, min(word.gravity, 2), "inflected", part.where)
+            yield found(word, word.gravity - 1, "inflected", part.where)
+
+
+def _doubt(word: Unlucky, part: Span) -> int:
+    """Steps taken off a word spelled in full: two letters among other words are seldom read as a word of their
+    own, and a short transcription leaves open which word of the other script is meant."""
+    short = len(part.letters) < 3 and part.where != "the whole name"
+    return int(short) + (word.how == "t" and len(part.letters) < 4)
 
 
 def _how(word: Unlucky, part: Span) -> str:
@@ -122,10 +130,11 @@ def _prefixed(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
         for prefix in prefixes(language):
             rest = part.letters[len(prefix) :]
             if len(rest) >= 4 and part.letters.startswith(prefix):
-                for word in stemmed(stem(rest, language), language):
+                shared = stem(rest, language)
+                for word in stemmed(shared, language) if len(shared) >= _STEM else ():
                     yield found(
                         word,
-                        min(word.gravity - 1, 2),
+                        word.gravity - 1,
                         "inflected",
                         f"{part.where}, after the prefix {prefix}-",
                     )
@@ -166,8 +175,8 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
         breaks |= {start + at for at in joints(part)}
         edges.add(start + len(part))
     size = len(letters)
-    latin = letters.isascii()
-    least = 4 if latin else 2
+    # A syllable sign says as much as some letters, a Chinese character as much as a word.
+    least = 4 if letters.isascii() else 1 if any(script(letter) == "Han" for letter in letters) else 2
     for start in range(size - least + 1):
         for end in range(start + least, min(size, start + _LONGEST) + 1):
             if start in edges and end in edges and (end - start == size or not any(start < e < end for e in edges)):
@@ -187,12 +196,11 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
     Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
     language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long.
     Then one step less. The lengths and shares were set by reason, and checked against ordinary English words
-    (tests/bench/false_alarms.py).
+    (tests/bench/bench_readings.py).
     """
     size, length = len(letters), end - start
     share = length / size
     at_edge = (start in edges) + (end in edges)
-    frequency = zipf(letters[start:end], word.language)
     rest = letters[:start] + letters[end:]
     compound = word.language in COMPOUNDING and at_edge and (start == 0 or end == size) and _is_modifier(rest, word)
     if not letters.isascii():
@@ -200,7 +208,7 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
     if compound and length >= 4:
         return word.gravity if length >= 5 else word.gravity - 1
     if length == 4:
-        return word.gravity - 1 if at_edge and share >= 0.5 and (frequency >= 3.0 or word.gravity == 3) else 0
+        return 2 if at_edge and share >= 0.5 and word.gravity == 3 else 0
     if at_edge and share >= 0.7:
         return word.gravity
     if (at_edge and share >= 0.4) or share >= 0.6:
