@@ -61,7 +61,7 @@ _BEGINNINGS = (
 @app.command(
     epilog="Examples:\n\n"
     "namescreen report brief.toml -o report.md\n\n"
-    "namescreen report brief.toml -o report.html -o report.json --since last-month.json"
+    "namescreen report brief.toml -o report.html -o report.json --since old.json"
 )
 def report(
     brief: Annotated[

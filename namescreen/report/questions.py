@@ -10,7 +10,7 @@ from ..outcome import NotChecked
 from ..readings.languages import language_name
 from .coverage import unsearched_markets
 from .findings import Level, mark_level, matters
-from .model import CloseMark, NameEntry, Report
+from .model import CloseMark, NameEntry, Reading, Report
 from .text import number, plural, shorten, some
 
 __all__ = ["general_questions", "questions"]
@@ -184,12 +184,12 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
 def _on_readings(entry: NameEntry) -> list[str]:
     if isinstance(entry.readings, NotChecked):
         return []
-    grave = sorted(
-        (reading for reading in entry.readings if reading.severity >= 2),
-        key=lambda reading: (-reading.severity, reading.language, reading.word),
-    )
+    grave: dict[tuple[str, str], Reading] = {}  # a word of several meanings is asked about once, by its worst
+    for reading in sorted(entry.readings, key=lambda one: -one.severity):
+        if reading.severity >= 2:
+            grave.setdefault((reading.language, reading.word.casefold()), reading)
     asked = []
-    for reading in grave[:_READINGS]:
+    for reading in list(grave.values())[:_READINGS]:
         meaning = f", {shorten(reading.meaning, 40)}" if reading.meaning else ""
         doubt = (
             "and could an office object on grounds of public morality"

@@ -145,6 +145,14 @@ def test_a_meaning_that_is_not_known_is_not_asked_about(report: Report) -> None:
     assert "meaning" not in questions(entry(found), report)[0]
 
 
+def test_a_word_of_several_meanings_is_asked_about_once(report: Report) -> None:
+    meanings = [("rubbish", "dirt", 2), ("dung", "excrement", 3)]
+    found = tuple(Reading("de", "Mist", meaning, kind, severity, "inside") for meaning, kind, severity in meanings)
+    asked = questions(entry(readings=found), report)
+    assert len(asked) == 1
+    assert "dung" in asked[0]
+
+
 def test_only_offensive_readings_raise_public_morality(report: Report) -> None:
     for kind, says in (("vulgar", "public morality"), ("failure", "put it off")):
         reading = Reading("de", "x", "y", kind, 3, "exact")
