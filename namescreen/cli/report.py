@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 from collections.abc import Mapping, Sequence
 from enum import StrEnum
+from itertools import pairwise
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -225,16 +226,24 @@ def _read(path: Path) -> str:
 
 
 def _how_made(shortlist: Path | None) -> dict[str, str]:
-    """How names were made, where the shortlist is a table that `namescreen brainstorm` wrote."""
+    """How names were made, as `namescreen brainstorm` leaves it in a shortlist: in a table's column `how`, or in
+    the remark above a name."""
     import csv
 
-    if shortlist is None or shortlist.suffix.casefold() != ".csv":
+    if shortlist is None:
         return {}
     with shortlist.open(encoding="utf-8-sig", errors="replace", newline="") as file:
-        rows = csv.DictReader(file)
-        if not {"name", "how"} <= set(rows.fieldnames or ()):
-            return {}
-        return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
+        if shortlist.suffix.casefold() == ".csv":
+            rows = csv.DictReader(file)
+            if not {"name", "how"} <= set(rows.fieldnames or ()):
+                return {}
+            return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
+        lines = [line.strip() for line in file]
+    return {
+        name: above.removeprefix("#").strip()
+        for above, name in pairwise(lines)
+        if above.startswith("#") and name and not name.startswith("#")
+    }
 
 
 def _day(asked: datetime.date | None, settled: Brief) -> tuple[str, str]:

@@ -79,9 +79,16 @@ def test_standard_output_without_a_brief(run: Run) -> None:
     assert "No list of marks was searched." in done.stdout
 
 
-def test_a_shortlist_from_brainstorming_tells_how_names_were_made(run: Run, home: Path) -> None:
-    (home / "short.csv").write_text("name,construction,how\nHerbwell,compound,herb + well | <b>\n", "utf-8")
-    brief = BRIEF.replace('["Herbwell", "Sprig | Sip"]', '"short.csv"')
+@pytest.mark.parametrize(
+    ("file", "holds"),
+    [
+        ("short.csv", "name,construction,how\nHerbwell,compound,herb + well | <b>\n"),
+        ("short.txt", "# Shortlist: one name a line\n# herb + well | <b>\nHerbwell\n\nSprig\n"),
+    ],
+)
+def test_a_shortlist_from_brainstorming_tells_how_names_were_made(run: Run, home: Path, file: str, holds: str) -> None:
+    (home / file).write_text(holds, "utf-8")
+    brief = BRIEF.replace('["Herbwell", "Sprig | Sip"]', f'"{file}"')
     (home / "brief.toml").write_text(brief, "utf-8")
     done = run("report", "brief.toml", "--date", "2026-11-25", "--mild")
     assert done.returncode == 0, done.stderr
