@@ -87,9 +87,13 @@ def test_the_whole_demo_fits_the_schema_and_shows_every_kind_of_finding() -> Non
     found = {
         one.name: one
         for one in screen(
-            brief.shortlist, register, top=99,
-            goods=brief.goods, classes=brief.classes, languages=brief.languages,
-        )  # fmt: skip
+            brief.shortlist,
+            register,
+            top=99,
+            goods=brief.goods,
+            classes=brief.classes,
+            languages=brief.languages,
+        )
     }
     rows = {name: validate(one) for name, one in found.items()}
     first = {name: row["close_marks"][0] for name, row in rows.items()}

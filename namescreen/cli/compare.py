@@ -14,7 +14,7 @@ from namescreen.report.text import cell, visible
 from namescreen.report.text import width as columns
 
 from .options import FormatOption, make_app
-from .output import Column, Format, json_line, print_disclaimer, show, width
+from .output import Column, Format, json_line, print_disclaimer, say_below, show, width
 
 if TYPE_CHECKING:
     from namescreen.closeness import Closeness, Explanation, Pair
@@ -26,9 +26,9 @@ SCORES = (
     Column("closeness", "closeness", right=True),
 )
 WORDS = (
-    Column("word", "word", shrink=False),
+    Column("word", "word"),
     Column("weight", "counts", right=True),
-    Column("counterpart", "nearest to it", shrink=False),
+    Column("counterpart", "nearest to it"),
     Column("closeness", "closeness", right=True),
     Column("meaning", "meaning", right=True),
 )
@@ -42,9 +42,7 @@ GAP = "·"
 def compare(
     name: Annotated[str, typer.Argument(help="The name.")],
     mark: Annotated[str, typer.Argument(help="The existing mark, or another name.")],
-    goods: Annotated[
-        str | None, typer.Option("--goods", help="The goods of the name, in plain words.")
-    ] = None,
+    goods: Annotated[str | None, typer.Option("--goods", help="The goods of the name, in plain words.")] = None,
     mark_goods: Annotated[
         str | None, typer.Option("--mark-goods", help="The goods of the mark, in plain words.")
     ] = None,
@@ -95,23 +93,42 @@ def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
 
 
 def _show(name: str, mark: str, found: Closeness, evidence: Explanation, form: Format) -> None:
-    title = f"{name} / {mark}"
-    sys.stdout.write(f"## {cell(title)}\n\n" if form is Format.markdown else f"{visible(title)}\n\n")
+    _head(f"{name} / {mark}", form, level=2)
     show(_scores(found), SCORES, form)
     sys.stdout.write("\n")
     for sentence in evidence.sentences:
-        sys.stdout.write(f"- {cell(sentence)}\n" if form is Format.markdown else f"{visible(sentence)}\n")
-    ours, theirs = evidence.readings
-    for head, pairs in (
-        ("Letter by letter", evidence.letters),
-        (f"Sound by sound, read as {ours} and {theirs}", evidence.sounds),
-    ):
-        sys.stdout.write(f"\n{visible(head)}\n\n")
-        for line in _aligned(pairs):
-            sys.stdout.write(f"    {line}".rstrip() + "\n")
+        _say(sentence, form)
+    _head("Letter by letter", form)
+    _pairs(evidence.letters)
+    if evidence.sounds:
+        _head("Sound by sound", form)
+        _say(f"read as {' and '.join(evidence.readings)}", form)
+        _pairs(evidence.sounds)
     for text, words in zip((name, mark), evidence.pairs, strict=True):
-        sys.stdout.write(f"\nWords of {visible(text)}\n\n")
+        _head(f"Words of {text}", form)
         show(_words(words), WORDS, form)
+
+
+def _head(text: str, form: Format, level: int = 3) -> None:
+    if level > 2:
+        sys.stdout.write("\n")
+    if form is Format.markdown:
+        sys.stdout.write(f"{'#' * level} {cell(text)}\n\n")
+    else:
+        say_below(text, indent="")
+
+
+def _say(text: str, form: Format) -> None:
+    if form is Format.markdown:
+        sys.stdout.write(f"- {cell(text)}\n")
+    else:
+        say_below(text)
+
+
+def _pairs(pairs: Sequence[tuple[str | None, str | None]]) -> None:
+    sys.stdout.write("\n")
+    for line in _aligned(pairs):
+        sys.stdout.write(f"    {line}".rstrip() + "\n")
 
 
 def _aligned(pairs: Sequence[tuple[str | None, str | None]]) -> list[str]:
@@ -127,8 +144,7 @@ def _aligned(pairs: Sequence[tuple[str | None, str | None]]) -> list[str]:
             used = 0
         used += wide + 1
         lines[-1] = [
-            line + text + " " * (wide + 1 - columns(text))
-            for line, text in zip(lines[-1], cells, strict=True)
+            line + text + " " * (wide + 1 - columns(text)) for line, text in zip(lines[-1], cells, strict=True)
         ]
     return [line for block in lines for line in (*block, "")][:-1]
 
@@ -138,10 +154,7 @@ def _whole(name: str, mark: str, found: Closeness, evidence: Explanation) -> dic
     return {
         "name": name,
         "mark": mark,
-        **{
-            str(row["aspect"]): row["closeness"] if row["closeness"] != "?" else None
-            for row in _scores(found)
-        },
+        **{str(row["aspect"]): row["closeness"] if row["closeness"] != "?" else None for row in _scores(found)},
         "not_checked": [{"check": one.check, "because": one.because} for one in found.not_checked],
         "letters": evidence.letters,
         "sounds": evidence.sounds,

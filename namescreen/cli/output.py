@@ -26,9 +26,7 @@ NARROW = 80
 """Columns used where the output is not a terminal."""
 
 # Controls (C0, C1), soft hyphen, zero-width and direction characters, line separators, lone surrogates.
-_UNSEEN = re.compile(
-    "[\x00-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]"
-)
+_UNSEEN = re.compile("[\x00-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]")
 
 
 class Format(StrEnum):
@@ -125,10 +123,7 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
         )
     for row in rows:
         grid.add_row(
-            *(
-                Text(visible(column.cell(row)), style=column.style(row) if column.style else "")
-                for column in columns
-            )
+            *(Text(visible(column.cell(row)), style=column.style(row) if column.style else "") for column in columns)
         )
     console = Console(width=width(), highlight=False, legacy_windows=False)
     with console.capture() as captured:
@@ -137,9 +132,9 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
         _line(line.rstrip())
 
 
-def say_below(text: str) -> None:
-    """Write a sentence below a table: indented, within the terminal's width."""
-    for line in textwrap.wrap(visible(text), width() - 4, initial_indent="  ", subsequent_indent="    "):
+def say_below(text: str, indent: str = "  ") -> None:
+    """Write a sentence below a table, within the terminal's width; what is folded stands further in."""
+    for line in textwrap.wrap(visible(text), width() - 2, initial_indent=indent, subsequent_indent=indent + "  "):
         _line(line)
 
 

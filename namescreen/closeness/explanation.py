@@ -37,7 +37,7 @@ class Explanation:
     """The evidence behind one comparison.
 
     `letters` and `sounds` are the two names aligned, place by place, None for a gap; `readings` how each name
-    was read aloud; `pairs` the words of each name with their counterparts; `sentences` one an aspect.
+    was read aloud, empty if it was not; `pairs` the words of each name with their counterparts; `sentences` one an aspect.
     """
 
     letters: Aligned
@@ -50,11 +50,12 @@ class Explanation:
 def explain(one: Features, other: Features, scores: Scores) -> Explanation:
     """The evidence for the `scores` of two names; both must have words."""
     ours, theirs = closest_divisions(one, other)
-    first, second = _closest_readings(one, other)
+    # A name in another script may have no reading here.
+    heard = [reading.phones for reading in _closest_readings(one, other)] if one.codes and other.codes else []
     return Explanation(
         _align_letters(one.letters, other.letters),
-        tuple((mine, yours) for mine, yours, _ in align(first.phones, second.phones)),
-        (say(first.phones), say(second.phones)),
+        tuple((mine, yours) for mine, yours, _ in align(*heard)) if heard else (),
+        (say(heard[0]), say(heard[1])) if heard else ("", ""),
         (_pairs(ours, theirs), _pairs(theirs, ours)),
         reasons(one, other, scores),
     )
