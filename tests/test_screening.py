@@ -108,7 +108,7 @@ def test_the_whole_demo_fits_the_schema_and_shows_every_kind_of_finding() -> Non
     assert (first["Quenchling"]["overall"], first["Quenchling"]["knockout"]) == (1, False)
     assert first["Quenchling"]["goods_relatedness"] < 0.2
     # One that sounds alike, one that looks alike.
-    sounds = mark("Thymelow", "TIMELO")
+    sounds = mark("Rainsip", "REIGNSIPP")
     assert sounds["sound"] > sounds["appearance"]
     looks = mark("Fernsill", "FEMSILL")
     assert looks["appearance"] > looks["sound"]

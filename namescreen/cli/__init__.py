@@ -39,7 +39,7 @@ COMMANDS = {
     "screen": _Entry(
         "screen", "Screen names against existing marks.", "screen --name Sprigwick --register marks.csv"
     ),
-    "compare": _Entry("compare", "Show why two names are close, or not.", "compare Thymelow Timelo"),
+    "compare": _Entry("compare", "Show why two names are close, or not.", "compare Rainsip Reignsipp"),
     "readings": _Entry(
         "readings", "See how a name reads in other languages.", "readings 'Mist Patch' --languages de,fr"
     ),

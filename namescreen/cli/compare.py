@@ -36,7 +36,7 @@ GAP = "·"
 
 
 @app.command(
-    epilog="Examples:\n\nnamescreen compare Thymelow Timelo\n\n"
+    epilog="Examples:\n\nnamescreen compare Rainsip Reignsipp\n\n"
     "namescreen compare 'Wickby Planter' 'Torvo Planter' --goods 'herb planters'"
 )
 def compare(

@@ -37,7 +37,8 @@ class Explanation:
     """The evidence behind one comparison.
 
     `letters` and `sounds` are the two names aligned, place by place, None for a gap; `readings` how each name
-    was read aloud, empty if it was not; `pairs` the words of each name with their counterparts; `sentences` one an aspect.
+    was read aloud, empty if it was not; `pairs` the words of each name with their counterparts; `sentences` one
+    an aspect.
     """
 
     letters: Aligned
