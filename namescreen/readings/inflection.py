@@ -7,6 +7,7 @@ is cheap; here it is a false alarm.
 
 from __future__ import annotations
 
+import re
 from functools import cache, lru_cache
 
 from namescreen.errors import DataError
@@ -41,13 +42,18 @@ def stem(word: str, language: str) -> str:
     """The folded `word` without its longest ending in `language`; unchanged where no rule applies.
 
     At least four letters stay, or three of a word of four. A doubled last consonant counts once, since
-    German, Dutch, Scandinavian and Hungarian spelling doubles it before an ending.
+    German, Dutch, Scandinavian and Hungarian spelling doubles it before an ending; so do the letters that
+    Dutch spelling and Finnish gradation change there (luis, luizen; kukka, kukan).
     """
-    for ending in _parts().get((language, "endings"), ()):
+    parts = _parts()
+    for ending in parts.get((language, "endings"), ()):
         kept = len(word) - len(ending)
         if word.endswith(ending) and kept >= min(_LEAST, max(3, len(word) - 1)):
             word = word[:kept]
             break
     if len(word) > 3 and word[-1] == word[-2] and word[-1] not in "aeiou":
-        return word[:-1]
+        word = word[:-1]
+    for change in parts.get((language, "changes"), ()):
+        written, _, plain = change.partition(">")
+        word = re.sub(f"{written[:-1]}$" if written.endswith("$") else f"{written}(?=[^aeiou]*$)", plain, word)
     return word

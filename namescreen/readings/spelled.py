@@ -111,8 +111,8 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
 
 
 def _doubt(word: Unlucky, part: Span) -> int:
-    """Steps taken off a word spelled in full: two letters among other words are seldom read as a word of their
-    own, and a short transcription leaves open which word of the other script is meant."""
+    """Steps taken off a word spelled in full: two letters among other words are seldom read as a word of
+    their own, and a short transcription leaves open which word of the other script is meant."""
     short = len(part.letters) < 3 and part.where != "the whole name"
     return int(short) + (word.how == "t" and len(part.letters) < 4)
 
@@ -129,7 +129,7 @@ def _prefixed(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     for language in languages:
         for prefix in prefixes(language):
             rest = part.letters[len(prefix) :]
-            if len(rest) >= 4 and part.letters.startswith(prefix):
+            if len(rest) >= 5 and part.letters.startswith(prefix):
                 shared = stem(rest, language)
                 for word in stemmed(shared, language) if len(shared) >= _STEM else ():
                     yield found(
