@@ -29,7 +29,7 @@ _UNSTRESSED = -math.log(0.001)
 """The cost of a reading without primary stress: 134 of the dictionary's 130,505 readings have none. More than one
 primary stress (1 % of them, mostly names of several words) is never tried. The same consonant twice running is
 said once: English has long consonants only where two words meet (Giegerich, English Phonology, 1992)."""
-_BEAM, _WITHIN = 16, 6.0
+_BEAM, _WITHIN = 24, 6.0
 """Hypotheses kept at a place, and how far behind the best (in natural logarithms of probability) one may be. Twice
 as many, and 1 more, lower the word error by 0.2 of a per cent and cost twice the time (bench_letter_to_sound)."""
 _CHOICES, _CHOICES_WITHIN = 12, 8.0
@@ -83,15 +83,14 @@ class JointModel:
         length = len(word)
         fronts: list[Front] = [{} for _ in range(length + 2)]
         fronts[0][START, ""] = 0.0
+        limits = [math.inf] * (length + 2)  # what is dearer than the best at its place by `within` falls out
         for at in range(length):
             kept = sorted(fronts[at].items(), key=_by_cost)[:beam]
-            if not kept:
-                continue
-            worst = kept[0][1] + within
             pair = word[at : at + 2]
             one, two = fronts[at + 1], fronts[at + 2]
+            limit_one, limit_two = limits[at + 1], limits[at + 2]
             for (context, phones), cost in kept:
-                if cost > worst:
+                if cost > limits[at]:
                     break
                 stressed, last = "1" in phones, phones[-1:]
                 if last in VOWEL_LETTERS:
@@ -101,16 +100,31 @@ class JointModel:
                 for step, following, letters, sound, _ in arcs:
                     if stressed and "1" in sound:
                         continue
+                    total = spent + step
+                    if len(letters) == 1:
+                        if total > limit_one:
+                            if total > limit_two:
+                                break  # the arcs that follow cost no less
+                            continue
+                        target = one
+                        if total + within < limit_one:
+                            limit_one = total + within
+                    else:
+                        if total > limit_two:
+                            continue
+                        target = two
+                        if total + within < limit_two:
+                            limit_two = total + within
                     if last and sound and sound[0] == last:
                         sound = sound[1:]
-                    target = one if len(letters) == 1 else two
                     key = (following, phones + sound)
-                    total = spent + step
                     if target.get(key, math.inf) > total:
                         target[key] = total
+            limits[at + 1], limits[at + 2] = limit_one, limit_two
         ended = [
             (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
             for (context, phones), cost in fronts[length].items()
+            if cost <= limits[length]
             for step in self._ending(context)
         ]
         least = min((cost for _, cost in ended), default=0.0)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import heapq
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
@@ -21,6 +22,11 @@ __all__ = ["Pronunciation", "pronounce", "pronounce_many", "pronounce_words"]
 Source = Literal["dictionary", "parts", "spelling"]
 _CONSIDERED = 4
 """Readings searched for whatever the limit, so that the first ones do not depend on it."""
+
+_DOUBLED = re.compile(r"(.)\1+")
+_NEVER_DOUBLED = "hjkqvwxy"
+"""Letters that English spelling never doubles (E. Carney, A Survey of English Spelling, 1994): an invented name that
+does, KWIKK or WIXXO, is read as with one. No letter stands three times running."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +118,9 @@ def _readings(word: str) -> tuple[Pronunciation, ...]:
         return tuple(
             Pronunciation(from_marked(reading), source, 1 / rank / total) for rank, reading in enumerate(marked, 1)
         )
+    single = _DOUBLED.sub(lambda match: match[0][: 1 if match[1] in _NEVER_DOUBLED else 2], letters)
+    if single != letters:
+        return _readings(single)
     return tuple(
         Pronunciation(from_marked(reading), "spelling", weight)
         for reading, weight in joint_model().readings(letters, _CONSIDERED)
