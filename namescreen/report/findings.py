@@ -6,14 +6,17 @@ things and never share a word or a shape.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import IntEnum
 
 from ..outcome import NotChecked
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 from .text import number, plural, shorten
 
-__all__ = ["PASSED_OVER", "Finding", "Level", "findings", "level_of", "mark_level", "matters", "worst", "worst_words"]
+__all__ = [
+    *("PASSED_OVER", "Finding", "Level", "findings", "level_of"),
+    *("mark_level", "matters", "words_read", "worst", "worst_words"),
+]
 
 
 class Level(IntEnum):
@@ -84,6 +87,22 @@ def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
     return tuple(sorted(marks, key=lambda found: (-mark_level(found), -found.concern)))
 
 
+def words_read(entry: NameEntry) -> tuple[Reading, ...]:
+    """The readings of a name, one a word: of several meanings the worst decides, and stands first; worst first."""
+    grouped: dict[tuple[str, str], list[Reading]] = {}
+    readings = () if isinstance(entry.readings, NotChecked) else entry.readings
+    for reading in sorted(readings, key=lambda one: -one.severity):
+        grouped.setdefault((reading.language, reading.word.casefold()), []).append(reading)
+    return tuple(
+        replace(
+            same[0],
+            meaning="; ".join(dict.fromkeys(one.meaning for one in same if one.meaning)),
+            kind=", ".join(dict.fromkeys(one.kind for one in same)),
+        )
+        for same in grouped.values()
+    )
+
+
 def findings(entry: NameEntry) -> tuple[Finding, ...]:
     """One finding a check, in the order of `CHECKS`."""
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
@@ -119,7 +138,7 @@ def _finding(
         return _address_finding(part)
     if check == "marks":
         return _mark_finding(entry)
-    return _reading_finding([reading for reading in part if isinstance(reading, Reading)], entry)
+    return _reading_finding(entry)
 
 
 def _mark_finding(entry: NameEntry) -> Finding:
@@ -147,11 +166,12 @@ def _aside(found: CloseMark) -> str:
     return ", other goods" if far else ""
 
 
-def _reading_finding(found: list[Reading], entry: NameEntry) -> Finding:
+def _reading_finding(entry: NameEntry) -> Finding:
+    found = words_read(entry)
     if not found:
         languages = plural(len(entry.coverage), "language") if entry.coverage else "no language stated"
         return Finding("readings", Level.NOTHING, f"in {languages}", 1.0)
-    first = max(found, key=lambda reading: reading.severity)
+    first = found[0]
     level = Level(max(0, min(3, first.severity)))
     if level is Level.NOTHING:
         return Finding("readings", level, plural(len(found), "harmless word"), 1.0)

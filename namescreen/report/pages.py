@@ -6,8 +6,9 @@ from collections.abc import Iterable, Sequence
 from itertools import islice
 
 from ..outcome import DISCLAIMER, NotChecked
+from ..readings.languages import language_name
 from .coverage import never_checked, not_checked_words
-from .findings import Level, mark_level, matters, worst_words
+from .findings import Level, mark_level, matters, words_read, worst_words
 from .model import CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings
@@ -148,34 +149,35 @@ def _sentence(text: str) -> str:
 
 def _readings(entry: NameEntry) -> Iterable[str]:
     yield "**In other languages**"
-    covered = f"Languages looked at: {cell(', '.join(entry.coverage))}." if entry.coverage else ""
     if isinstance(entry.readings, NotChecked):
         yield f"Not checked, because {cell(entry.readings.because)}."
         return
-    bad = sorted((one for one in entry.readings if one.severity), key=lambda one: -one.severity)
-    harmless = [one for one in entry.readings if not one.severity]
-    ordered = [*bad[:_MOST_READINGS], *harmless[:_HARMLESS]]
-    if not ordered:
-        yield f"Nothing found. {covered}".rstrip()
+    covered = ", ".join(language_name(tag) for tag in entry.coverage)
+    looked = f"Languages looked at: {cell(covered)}." if covered else ""
+    words = words_read(entry)
+    bad = [one for one in words if one.severity]
+    shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _HARMLESS]]
+    if not shown:
+        yield f"Nothing found. {looked}".rstrip()
         return
     yield table(
         ("Language", "Word", "Meaning", "Kind", "Severity (0 to 3)", "How it matches"),
         [
             (
-                one.language,
+                language_name(one.language),
                 shorten(one.word, 40),
-                shorten(one.meaning, 60) or "not known",
+                shorten(one.meaning, 80) or "not known",
                 one.kind,
                 str(one.severity),
                 shorten(one.match, 60),
             )
-            for one in ordered
+            for one in shown
         ],
     )
-    more = len(entry.readings) - len(ordered)
-    rest = f"{plural(more, 'milder reading')} left to the JSON form. " if more > 0 else ""
-    if rest or covered:
-        yield f"{rest}{covered}".rstrip()
+    more = len(words) - len(shown)
+    rest = f"{plural(more, 'milder word')} left to the JSON form. " if more > 0 else ""
+    if rest or looked:
+        yield f"{rest}{looked}".rstrip()
 
 
 def _addresses(entry: NameEntry) -> Iterable[str]:

@@ -9,8 +9,8 @@ from ..names import parse
 from ..outcome import NotChecked
 from ..readings.languages import language_name
 from .coverage import unsearched_markets
-from .findings import Level, mark_level, matters
-from .model import CloseMark, NameEntry, Reading, Report
+from .findings import Level, mark_level, matters, words_read
+from .model import CloseMark, NameEntry, Report
 from .text import number, plural, shorten, some
 
 __all__ = ["general_questions", "questions"]
@@ -23,7 +23,7 @@ _DEAD_BUT_NEAR = 0.375
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
 _NEAR_DESCRIPTIVE = 0.55  # distinctiveness below which a suggestive name is called near the line
-_OFFENSIVE = ("vulgar", "excrement", "sex", "insult")
+_OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
 
 
@@ -182,18 +182,13 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
 
 
 def _on_readings(entry: NameEntry) -> list[str]:
-    if isinstance(entry.readings, NotChecked):
-        return []
-    grave: dict[tuple[str, str], Reading] = {}  # a word of several meanings is asked about once, by its worst
-    for reading in sorted(entry.readings, key=lambda one: -one.severity):
-        if reading.severity >= 2:
-            grave.setdefault((reading.language, reading.word.casefold()), reading)
+    grave = [reading for reading in words_read(entry) if reading.severity >= 2]
     asked = []
-    for reading in list(grave.values())[:_READINGS]:
+    for reading in grave[:_READINGS]:
         meaning = f", {shorten(reading.meaning, 40)}" if reading.meaning else ""
         doubt = (
             "and could an office object on grounds of public morality"
-            if reading.kind in _OFFENSIVE
+            if _OFFENSIVE & set(reading.kind.split(", "))
             else "and would it put them off these goods"
         )
         asked.append(

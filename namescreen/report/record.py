@@ -36,7 +36,9 @@ def record(report: Report) -> Iterable[str]:
                     item.sha256 or "not known",
                 )
             )
-        yield table(("List", "Dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256"), rows)
+        yield table(
+            ("List", "File dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256"), rows
+        )
         told = [f"- {cell(item.name)}: {cell(remark)}" for item in report.lists for remark in item.remarks]
         if told:
             yield "\n".join(told)

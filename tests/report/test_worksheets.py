@@ -15,7 +15,7 @@ from namescreen.report import Report, to_csv, to_markdown
 from namescreen.report.costs import money, worksheet
 from namescreen.report.coverage import partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
-from namescreen.report.findings import Level, mark_level, matters
+from namescreen.report.findings import Level, mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
 from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
 from namescreen.report.questions import MOST, general_questions, questions
@@ -150,7 +150,8 @@ def test_a_word_of_several_meanings_is_asked_about_once(report: Report) -> None:
     found = tuple(Reading("de", "Mist", meaning, kind, severity, "inside") for meaning, kind, severity in meanings)
     asked = questions(entry(readings=found), report)
     assert len(asked) == 1
-    assert "dung" in asked[0]
+    assert "Mist, dung; rubbish: do native speakers hear it, and could an office object" in asked[0]
+    assert [(one.meaning, one.severity) for one in words_read(entry(readings=found))] == [("dung; rubbish", 3)]
 
 
 def test_only_offensive_readings_raise_public_morality(report: Report) -> None:
