@@ -148,6 +148,7 @@ class JointModel:
         length = len(sounds)
         fronts: list[Front] = [{} for _ in range(length + 2)]
         fronts[0][START, ""] = 0.0
+        limits = [math.inf] * (length + 3)
         for at in range(length + 1):
             one, two = (sounds[at] if at < length else ""), "".join(sounds[at : at + 2])
             waiting: Front = fronts[at]
@@ -155,21 +156,27 @@ class JointModel:
                 kept = sorted(waiting.items(), key=_by_cost)[:beam]
                 waiting = {}
                 for (context, letters), cost in kept:
-                    if cost > kept[0][1] + within:
+                    if cost > limits[at]:
                         break
                     spent, arcs = self._spelling_on(context, one, two)
+                    spent += cost
                     for step, following, more, sound, _ in arcs:
-                        if not sound and (silent == _SILENT or not letters):
+                        total = spent + step
+                        place = at + (0 if not sound else 1 if sound == one else 2)
+                        if total > limits[place]:
                             continue
                         written = letters + more
                         if not allowed(written):
                             continue
-                        total = cost + spent + step
-                        key = (following, written)
-                        targets = (waiting, fronts[at]) if not sound else (fronts[at + (1 if sound == one else 2)],)
-                        for target in targets:
-                            if target.get(key, math.inf) > total:
-                                target[key] = total
+                        if not sound:
+                            if silent == _SILENT or not letters:
+                                continue
+                            if waiting.get((following, written), math.inf) > total:
+                                waiting[following, written] = total
+                        limits[place] = min(limits[place], total + within)
+                        target = fronts[place]
+                        if target.get((following, written), math.inf) > total:
+                            target[following, written] = total
         found: dict[str, float] = {}
         for (context, letters), cost in fronts[length].items():
             for step in self._ending(context):
