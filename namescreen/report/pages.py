@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from itertools import islice
 
 from ..outcome import DISCLAIMER, NotChecked
 from ..readings.languages import language_name
@@ -81,18 +80,16 @@ def _marks(entry: NameEntry) -> Iterable[str]:
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
     more = len(ordered) - len(shown)
     rest = f" {plural(more, 'mark')} less close left to the JSON and CSV forms." if more > 0 else ""
-    yield (f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest} {DISCLAIMER}")
+    order = "Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first."
+    yield f"{order}{rest} {DISCLAIMER}"
 
 
 def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
-    """The marks worth an adviser's minute: those above "nothing found" or close by name alone, and at least
-    the first few, so that "nothing found" can be judged too."""
-    worth = [
-        place < _FEWEST_MARKS or mark_level(found) > Level.NOTHING or found.overall >= _CLOSE
-        for place, found in enumerate(matters(entry))
-    ]
-    shown = (found for found, keep in zip(matters(entry), worth, strict=True) if keep)
-    return tuple(islice(shown, _MOST_MARKS))
+    """The marks worth an adviser's minute: those above "nothing found" and those close by name alone; where there
+    is none, the first few, so that "nothing found" can be judged."""
+    ordered = matters(entry)
+    worth = [found for found in ordered if mark_level(found) > Level.NOTHING or found.overall >= _CLOSE]
+    return tuple(worth[:_MOST_MARKS] or ordered[:_FEWEST_MARKS])
 
 
 def mark_cells(found: CloseMark) -> tuple[str, ...]:
@@ -102,11 +99,11 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
     reasons = [reason.rstrip(".") for reason in found.reasons if _telling(reason, found)]
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
         reasons.append(f"goods: {found.goods.reasons[0]}")
-    told = "; ".join(reasons) or "little alike"
+    told = "; ".join(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
+    number_as_cited = mark.number if mark.number.startswith(mark.office) else f"{mark.office} {mark.number}"
     return (
         shorten(mark.text, 60),
-        shorten(mark.number if mark.number.startswith(mark.office) else f"{mark.office} {mark.number}", 40)
-        or "not stated",
+        shorten(number_as_cited, 40) if mark.number else "not stated",
         shorten(mark.owner, 48) or "not stated",
         " ".join(map(str, mark.classes)) or "not stated",
         mark.status or "not stated",

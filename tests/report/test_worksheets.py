@@ -18,6 +18,7 @@ from namescreen.report.csv import COLUMNS
 from namescreen.report.findings import Level, mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
 from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
+from namescreen.report.pages import MARK_HEADS, mark_cells
 from namescreen.report.questions import MOST, general_questions, questions
 from namescreen.report.text import visible
 
@@ -46,7 +47,7 @@ def test_currencies_are_not_mixed(report: Report) -> None:
     assert "another currency" in to_markdown(replace(report, costs=costs))
 
 
-@pytest.mark.parametrize(("amount", "shown"), [("1234.5", "EUR 1,234.50"), ("600", "EUR 600"), ("0", "EUR 0")])
+@pytest.mark.parametrize(("amount", "shown"), [("1234.5", "EUR 1,234.50"), ("600", "EUR 600"), ("0", ("EUR 0"))])
 def test_money(amount: str, shown: str) -> None:
     assert money(Decimal(amount), "EUR") == shown
 
@@ -151,7 +152,7 @@ def test_a_word_of_several_meanings_is_asked_about_once(report: Report) -> None:
     asked = questions(entry(readings=found), report)
     assert len(asked) == 1
     assert "Mist, dung; rubbish: do native speakers hear it, and could an office object" in asked[0]
-    assert [(one.meaning, one.severity) for one in words_read(entry(readings=found))] == [("dung; rubbish", 3)]
+    assert [(one.meaning, one.severity) for one in words_read(entry(readings=found))] == [(("dung; rubbish"), 3)]
 
 
 def test_only_offensive_readings_raise_public_morality(report: Report) -> None:
@@ -188,6 +189,26 @@ def test_markets_searched(
     searched = replace(report, lists=(replace(report.lists[0], offices=offices),))
     assert unsearched_markets(searched) == missing
     assert partly_searched(searched) == partly
+
+
+def test_a_mark_says_only_what_is_known_of_it() -> None:
+    cells = dict(zip(MARK_HEADS, mark_cells(close("Rootmark", 0.7)), strict=True))
+    assert [cells[head] for head in ("Number", "Owner", "Classes")] == ["not stated"] * 3
+    assert cells["Why"] == "look closer: no reason given"
+    far = replace(close("x", 0.1), reasons=("Appearance: little alike", "Sound: little alike"))
+    assert mark_cells(far)[-1] == "nothing found: little alike"
+    near = replace(close("x", 0.9, knockout=True), reasons=("Sound: close", "Meaning: little alike"))
+    assert mark_cells(near)[-1] == "knockout: Sound: close"
+
+
+@pytest.mark.parametrize(
+    ("office", "number", "shown"),
+    [("NL", "12", "NL 12"), ("NL", "NL-12", "NL-12"), ("", "12", "12"), ("NL", "", "not stated")],
+)
+def test_numbers_are_cited_with_their_office_once(office: str, number: str, shown: str) -> None:
+    found = close("x", 0.9)
+    cited = replace(found, mark=replace(found.mark, office=office, number=number))
+    assert mark_cells(cited)[MARK_HEADS.index("Number")] == shown
 
 
 def test_csv_has_a_row_for_every_name_and_mark(report: Report, hostile: Report) -> None:
