@@ -44,7 +44,7 @@ _USUAL, _UNUSUAL = 2.6, 5.2
 """Mean bits a letter at which a name reads like a common word, and like none: the 10th and 99.5th hundredths of
 the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
-_COMPANION = 0.3  # a companion word stands for no concept, but lends its own picture
+_COMPANION = 0.5  # a companion word stands for no concept, but lends its own picture
 _ALONE = 0.6  # what a name from one source evokes, beside one from two of the same worth
 _STOPS = frozenset("P B T D K G".split())  # B. Vanden Bergh and others, J. of Advertising 13 (1984): stops are recalled
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,

@@ -39,18 +39,19 @@ _QUOTA = {
 }  # fmt: skip
 """Proposals of each construction in a wave: about 1,650, of which some 400 live through the sieve."""
 
+_PATIENCE = 20  # waves without a single name that fits, after which an endless construction is given up
 _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _PAGE = 40  # variety is looked after within a page of this many
-_SAME_STEM, _SAME_SOURCE, _SAME_KIND = 0.05, 0.022, 0.06
+_SAME_STEM, _SAME_SOURCE, _SAME_KIND = 0.05, 0.016, 0.06
 """What earlier names of the page cost: each with the same stem and construction, each with a source in common,
 and a whole share of the construction (scores lie within about 0.3 of each other; set so that no word rules)."""
 _SHARE = {
-    "compound": 8, "blend": 7, "affix": 5, "clipping": 2, "adjective + noun": 4, "verb + noun": 1.5, "noun of noun": 2,
-    "word pair": 1, "alliteration": 2, "echo": 2, "respelling": 2, "combining forms": 3, "initials": 0.5,
+    "compound": 9, "blend": 8, "affix": 5, "clipping": 1.5, "adjective + noun": 5, "verb + noun": 2, "noun of noun": 2,
+    "word pair": 1, "alliteration": 3, "echo": 2, "respelling": 1.5, "combining forms": 2.5, "initials": 0.5,
     "invented": 1.5,
 }  # fmt: skip
 """How many of each construction a page of forty holds if all come off equally well (set by reading)."""
-_FORGIVEN = 0.4
+_FORGIVEN = 0.3
 """How much of the gap between the best of a construction and the best of all is forgiven, so that coined words
 are not crowded out by plain pairs of words, whose sources are always seen whole."""
 _BEST = 8  # the best of a construction: the mean of so many
@@ -111,7 +112,7 @@ def candidates(
     register: Register | None = None,
     taste: Taste | None = None,
 ) -> Iterator[Candidate]:
-    """As `brainstorm`, without end: it stops only when every construction has nothing more to propose."""
+    """As `brainstorm`, without a limit: it ends when the constructions have nothing more that fits."""
     if not brief.concepts:
         raise InputError(Problem("there is no concept to start from", "Give the brief `concepts`, or --concept"))
     unknown = sorted(set(constructions or ()) - set(CONSTRUCTIONS))
@@ -174,8 +175,12 @@ class _Search:
     def pages(self) -> Iterator[Candidate]:
         """Candidates, page by page; the first wave is judged before the first is given out."""
         in_hand: list[tuple[Candidate, Proposal]] = []
+        fruitless = 0
         while self.streams or in_hand:
             fresh = self._wave() if self.streams else []
+            fruitless = 0 if fresh else fruitless + 1
+            if fruitless == _PATIENCE:
+                self.streams.clear()
             in_hand += fresh
             in_hand.sort(key=lambda entry: (-entry[0].score, entry[0].text))
             del in_hand[_IN_HAND:]

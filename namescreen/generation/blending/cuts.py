@@ -82,7 +82,7 @@ def _linked(first: Source, second: Source) -> Iterator[Cut]:
     for front in range(2, len(a) + 1):
         if a[front - 1] in "aeiou":
             continue
-        for start in range(1, len(b) - 2):
+        for start in range(len(b) - 2):
             if b[start] not in "aeiouy":
                 for link in "oai":
                     yield Cut(a[:front] + link + b[start:], "linked", first, second, front, len(b) - start, link)

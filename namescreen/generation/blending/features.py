@@ -69,8 +69,12 @@ FEATURES = {
     "beginnings": "the beginnings of both words",
     "beginnings_first_letters": "letters more or fewer than three of the first",
     "beginnings_second_letters": "letters more or fewer than three of the second",
+    "beginnings_first_clip": "the first is cut where English clips words: after the consonant after a vowel",
+    "beginnings_second_clip": "and so is the second",
+    "beginnings_first_cut": "the first is cut between syllables",
     "linked": "with a linking vowel",
     "link_first_whole": "the whole first word, linked",
+    "link_second_whole": "linked to the whole second word",
     "inside": "one word inside the other",
     "inside_alike": "the stretch replaced is like the word put in",
     "endings": "the ending of the first word",
@@ -226,8 +230,26 @@ def _cut_place(sounds: Sequence[str], at: int) -> str:
 def _beginnings(cut: Cut, found: dict[str, float]) -> None:
     a = cut.first.letters
     found["first_doubt"] = doubt_of_beginning(a[: cut.front], a)
+    if _clipped(cut.first, cut.front):
+        found["beginnings_first_clip"] = 1.0
+    if _clipped(cut.second, cut.back):
+        found["beginnings_second_clip"] = 1.0
+    if cut.first.before[cut.front] in cut.first.joints:
+        found["beginnings_first_cut"] = 1.0
     found["beginnings_first_letters"] = float(abs(cut.front - 3))
     found["beginnings_second_letters"] = float(abs(cut.back - 3))
+
+
+def _clipped(word: Source, kept: int) -> bool:
+    """Whether the kept letters end with a consonant after a vowel, the usual shape of English clippings (fab,
+    prof; L. Bauer, English Word-Formation, 1983, 7.2)."""
+    sounds = word.before[kept]
+    return (
+        1 < sounds < len(word.bare)
+        and word.before[kept] > word.before[kept - 1]
+        and not is_vowel(word.bare[sounds - 1])
+        and is_vowel(word.bare[sounds - 2])
+    )
 
 
 def _linked(cut: Cut, found: dict[str, float]) -> None:
@@ -236,6 +258,8 @@ def _linked(cut: Cut, found: dict[str, float]) -> None:
     found["second_doubt"] = doubt_of_ending(b[len(b) - cut.back :], b)
     if cut.front == len(a):
         found["link_first_whole"] = 1.0
+    if cut.back == len(b):
+        found["link_second_whole"] = 1.0
 
 
 def _inside(cut: Cut, found: dict[str, float]) -> None:

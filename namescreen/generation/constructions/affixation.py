@@ -1,7 +1,7 @@
 """Affixation: an idea with a prefix or suffix (Fernlet, Everclay), joined by the rules of English spelling.
 
 Before a vowel a final e is dropped (Huddleston and Pullum, The Cambridge Grammar of the English Language, 2002,
-ch. 18), a consonant after one short stressed vowel doubled, and y after a consonant becomes i before a consonant.
+ch. 18), a consonant after one short stressed vowel doubled, and y after a consonant becomes i before -ful and -ly.
 """
 
 from __future__ import annotations
@@ -85,7 +85,7 @@ def attach(word: str, suffix: str) -> str | None:
         elif re.fullmatch(r"[^aeiou]*[aeiou][bdgklmnprt]", word):
             word += word[-1]
         return word + suffix
-    if word[-1] == "y" and len(word) > 3 and word[-2] not in "aeiou":
+    if suffix in ("ful", "ly") and word[-1] == "y" and len(word) > 3 and word[-2] not in "aeiou":
         word = word[:-1] + "i"
     if word[-1] == suffix[0] or (word.endswith(("ss", "x", "z")) and suffix[0] == "s"):
         return None

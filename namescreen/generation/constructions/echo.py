@@ -20,6 +20,7 @@ from ..widening import Idea
 __all__ = ["alliteration", "reduplication"]
 
 _VOWEL = {"i": "IH", "a": "AE", "o": "AA"}
+_NEAREST = 120  # ideas that are heard for rhymes: the rest are far and often rare
 _LONGEST = 11  # letters of two rhyming words together: longer ones hide the rhyme
 
 
@@ -54,7 +55,7 @@ def _doubled(material: Material) -> Iterator[Proposal]:
 
 
 def _rhymes(material: Material) -> Iterator[Proposal]:
-    words = (*material.ideas, *material.companions("after"), *material.companions("before"))
+    words = (*material.ideas[:_NEAREST], *material.companions("after"), *material.companions("before"))
     kept: defaultdict[tuple[str, ...], list[Idea]] = defaultdict(list)
     for idea in words:
         kept[_ending(sounds_of(idea.word))].append(idea)

@@ -14,6 +14,8 @@ from ..material import Material, best_pairs, title
 from ..sounds import sounds_of
 from ..widening import Idea
 
+_NEAR = 0.3  # lighter nouns say too little to carry another concept's adjective
+
 __all__ = ["adjective_noun", "noun_of_noun", "pair", "verb_noun"]
 
 
@@ -21,9 +23,10 @@ def adjective_noun(material: Material) -> Iterator[Proposal]:
     """Slow Fern: a quality, then an idea."""
     if material.most_words < 2:
         return
+    near = tuple(idea for idea in material.nouns if idea.weight >= _NEAR)
     groups = (
         best_pairs(material.companions("before"), material.nouns),
-        ((a, b) for a, b in best_pairs(material.adjectives, material.nouns) if a.concept != b.concept),
+        ((a, b) for a, b in best_pairs(material.adjectives, near) if a.concept != b.concept),
     )
     for both in chain.from_iterable(zip_longest(*groups)):
         if both is not None:

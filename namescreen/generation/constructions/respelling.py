@@ -31,7 +31,9 @@ def propose(material: Material) -> Iterator[Proposal]:
             other = companions[place % len(companions)] if companions else None
             if other is not None and len(text) + len(other.word) <= min(10, material.most_letters):
                 as_idea = Idea(text, idea.concept, idea.via, idea.distance, idea.weight, idea.pos)
-                made = joined(as_idea, other, NAME, f"{idea.word} with {what} + {other.word}", seam(text, other.word))
+                made = joined(
+                    as_idea, other, NAME, f"{idea.word} with {what} + {other.word}", seam(idea.word, other.word)
+                )
                 yield Proposal(
                     made.text, made.words, NAME, made.how, (idea.word, other.word), idea.word,
                     sounds_of(idea.word) + sounds_of(other.word), 0.8 * made.craft, 0.8,

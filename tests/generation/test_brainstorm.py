@@ -1,0 +1,137 @@
+"""A brainstorm keeps the brief's limits, is varied, repeatable, and as long as it is asked to be."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import replace
+from itertools import islice
+
+import pytest
+
+from namescreen import readings
+from namescreen.brief import Brief, Concept
+from namescreen.errors import InputError
+from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
+from namescreen.generation.widening import unfit
+from namescreen.names import parse
+from namescreen.pronunciation import pronounce_words
+from namescreen.pronunciation.phones import is_vowel
+from namescreen.register import read_register
+
+
+def test_the_first_hundred_keep_every_limit(hundred: list[Candidate], studio: Brief) -> None:
+    assert len(hundred) == 100
+    for candidate in hundred:
+        name = parse(candidate.text)
+        assert 5 <= len(name.letters) <= 12
+        assert len(name.words) <= 2
+        assert not any(word in name.letters for word in studio.avoid)
+        assert not any(unfit(word) for word in (*name.words, *candidate.sources))
+        met = readings(candidate.text, languages=("en", "de", "nl"), dictionaries=())
+        assert all(reading.severity < 2 for reading in met), candidate
+
+
+def test_syllables_stay_within_the_limit_but_for_odd_readings(hundred: list[Candidate]) -> None:
+    # A name is counted as it is meant to be said; a reader may now and then find another way.
+    over = [
+        candidate.text
+        for candidate in hundred
+        if sum(map(is_vowel, pronounce_words(parse(candidate.text).words, 1)[0].phones)) > 3
+    ]
+    assert len(over) <= 5, over
+
+
+def test_the_first_forty_are_varied(hundred: list[Candidate]) -> None:
+    first = hundred[:40]
+    alike = Counter((candidate.construction, candidate.stem) for candidate in first)
+    assert sum(count - 1 for count in alike.values()) <= 4, alike.most_common(5)
+    assert len({candidate.construction for candidate in first}) >= 8
+    words = Counter(word for candidate in first for word in candidate.sources)
+    assert words.most_common(1)[0][1] <= 14
+
+
+def test_names_stand_once_and_say_how_they_were_made(hundred: list[Candidate]) -> None:
+    assert len({candidate.text.casefold() for candidate in hundred}) == 100
+    assert all(candidate.how and candidate.sources and 0 <= candidate.score <= 1 for candidate in hundred)
+
+
+def test_the_same_brief_gives_the_same_names_and_more_only_adds(hundred: list[Candidate], studio: Brief) -> None:
+    assert brainstorm(studio, limit=130)[:100] == hundred
+
+
+def test_another_seed_gives_other_names(hundred: list[Candidate], studio: Brief) -> None:
+    other = {candidate.text for candidate in brainstorm(studio, limit=100, seed=8)}
+    assert len(other & {candidate.text for candidate in hundred}) < 90
+
+
+def test_any_number_can_be_asked_for(studio: Brief) -> None:
+    many = [candidate.text for candidate in islice(candidates(studio), 2_500)]
+    assert len(set(many)) == len(many) == 2_500
+
+
+@pytest.mark.parametrize("name", list(CONSTRUCTIONS))
+def test_one_construction_can_be_asked_for(name: str, studio: Brief) -> None:
+    wide = replace(studio, most_words=3, most_syllables=None, least_letters=3, most_letters=20)
+    found = brainstorm(wide, limit=5, constructions=[name])
+    assert len(found) == 5
+    assert {candidate.construction for candidate in found} == {name}
+
+
+def test_starts_and_drop(studio: Brief) -> None:
+    assert all(c.text.startswith("Cl") for c in brainstorm(studio, limit=10, starts="Cl"))
+    first = brainstorm(studio, limit=10)
+    again = brainstorm(studio, limit=60, drop=[first[0].text, "clay"])
+    assert first[0].text not in {candidate.text for candidate in again}
+    assert not any("clay" in candidate.sources for candidate in again)
+
+
+def test_like_brings_names_nearer(studio: Brief) -> None:
+    def ending(found: list[Candidate]) -> int:
+        return sum(candidate.text.endswith("ring") for candidate in found)
+
+    assert ending(brainstorm(studio, limit=40, like="Clayring")) > ending(brainstorm(studio, limit=40))
+
+
+def test_taste_moves_the_words(studio: Brief) -> None:
+    def share(found: list[Candidate], word: str) -> int:
+        return sum(word in candidate.sources for candidate in found)
+
+    plain = brainstorm(studio, limit=40)
+    fond = brainstorm(studio, limit=40, taste=Taste(words={"sip": 0.2, "clay": 2.0}))
+    assert share(fond, "clay") - share(fond, "sip") > share(plain, "clay") - share(plain, "sip")
+
+
+def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: object) -> None:
+    from pathlib import Path
+
+    first = brainstorm(studio, limit=3)
+    marks = Path(str(tmp_path)) / "marks.txt"
+    marks.write_text("\n".join(candidate.text.upper() for candidate in first) + "\n", "utf-8")
+    again = brainstorm(studio, limit=60, register=read_register(marks))
+    assert not {candidate.text for candidate in first} & {candidate.text for candidate in again}
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: brainstorm(Brief()),
+        lambda: brainstorm(Brief(concepts=(Concept("clay"),)), constructions=["pun"]),
+        lambda: brainstorm(Brief(concepts=(Concept("clay"),), ranking_weights={"charm": 1.0})),
+    ],
+)
+def test_what_cannot_be_done_is_refused_with_a_remedy(call: Callable[[], object]) -> None:
+    with pytest.raises(InputError, match=r"concept|construction|Known parts"):
+        call()
+
+
+def test_narrow_limits_end_instead_of_looping() -> None:
+    narrow = Brief(concepts=(Concept("clay"),), least_letters=4, most_letters=4)
+    found = brainstorm(narrow, limit=20, constructions=["affix"], starts="z")
+    assert found == []
+
+
+def test_json_holds_every_part(hundred: list[Candidate]) -> None:
+    facts = hundred[0].to_json()
+    assert facts["name"] == hundred[0].text
+    assert set(facts) == {"name", "construction", "how", "sources", "score", "parts", "flags"}

@@ -1,0 +1,174 @@
+"""`namescreen brainstorm` as a user runs it: in a pipe, in every format, and steered in a terminal."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import os
+import select
+import signal
+import subprocess
+import sys
+import time
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from namescreen.outcome import DISCLAIMER
+
+Run = Callable[..., "subprocess.CompletedProcess[str]"]
+ASKED = ("brainstorm", "--concept", "herb", "--concept", "clay", "--goods", "herb planters")
+
+
+def test_the_table_fits_eighty_columns_and_says_what_it_is_not(run: Run) -> None:
+    done = run(*ASKED, "--limit", "25")
+    assert done.returncode == 0, done.stderr
+    lines = done.stdout.splitlines()
+    assert max(map(len, lines)) <= 80
+    assert lines[0].split()[:2] == ["name", "score"]
+    assert lines[-1] == DISCLAIMER
+    assert "\x1b" not in done.stdout
+
+
+def test_csv_and_json_lines_hold_the_same_names_with_the_disclaimer_apart(run: Run) -> None:
+    as_csv = run(*ASKED, "--limit", "8", "--format", "csv")
+    as_json = run(*ASKED, "--limit", "8", "--format", "jsonl")
+    rows = list(csv.DictReader(io.StringIO(as_csv.stdout)))
+    facts = [json.loads(line) for line in as_json.stdout.splitlines()]
+    assert [row["name"] for row in rows] == [fact["name"] for fact in facts]
+    assert len(rows) == 8
+    assert DISCLAIMER in as_csv.stderr
+    assert DISCLAIMER in as_json.stderr
+    assert all(0 <= float(row["score"]) <= 1 for row in rows)
+
+
+def test_output_is_the_same_to_the_byte_under_any_hash_seed(run: Run) -> None:
+    outputs = {run(*ASKED, "--limit", "60", env={"PYTHONHASHSEED": seed}).stdout for seed in ("0", "1")}
+    assert len(outputs) == 1
+
+
+def test_limits_given_as_options_hold(run: Run) -> None:
+    done = run(*ASKED, "--limit", "15", "--length", "5-7", "--avoid", "ay", "--starts", "s", "--format", "jsonl")
+    for fact in map(json.loads, done.stdout.splitlines()):
+        letters = "".join(filter(str.isalpha, fact["name"].lower()))
+        assert 5 <= len(letters) <= 7
+        assert letters.startswith("s")
+        assert "ay" not in letters
+
+
+def test_the_demo_brief_works_and_its_options_go_before_it(run: Run) -> None:
+    brief = Path(__file__).parents[2] / "namescreen" / "demo" / "brief.toml"
+    done = run("brainstorm", brief, "--limit", "5", "--concept", "moss", "--format", "jsonl")
+    assert done.returncode == 0, done.stderr
+    assert all(json.loads(line)["name"] for line in done.stdout.splitlines())
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (["brainstorm"], "--concept"),
+        (["brainstorm", "--concept", "herb", "--length", "9-5"], "--length"),
+        (["brainstorm", "--concept", "=season"], "--concept"),
+        (["brainstorm", "--concept", "herb", "--construction", "pun"], "compound"),
+        (["brainstorm", "missing.toml"], "no such file"),
+    ],
+)
+def test_what_cannot_be_done_is_said_in_a_line(run: Run, arguments: list[str], said: str) -> None:
+    done = run(*arguments)
+    assert done.returncode == 2
+    assert said in done.stderr
+    assert "Traceback" not in done.stderr
+    assert done.stdout == ""
+
+
+def test_without_a_terminal_steering_falls_back_to_one_page(run: Run, tmp_path: Path) -> None:
+    done = run(*ASKED, "--steer", "--limit", "5")
+    assert done.returncode == 0
+    assert "Not a terminal" in done.stderr
+    assert not list(tmp_path.glob("*.session"))
+
+
+class Terminal:
+    """The program on a pseudo-terminal of 80 columns."""
+
+    def __init__(self, folder: Path) -> None:
+        import pty
+
+        root = str(Path(__file__).parents[2])
+        environment = {"PATH": os.environ["PATH"], "HOME": str(folder), "PYTHONPATH": root, "COLUMNS": "80",
+                       "TERM": "dumb", "LANG": "C.UTF-8"}  # fmt: skip
+        self.pid, self.file = pty.fork()
+        if self.pid == 0:
+            os.chdir(folder)
+            os.execve(sys.executable, [sys.executable, "-m", "namescreen", *ASKED, "--steer"], environment)
+
+    def read(self, until: str = "> ") -> str:
+        """What the program writes until it asks, or ends."""
+        text, end = "", time.monotonic() + 60
+        while not text.endswith(until) and time.monotonic() < end:
+            if select.select([self.file], [], [], 0.5)[0]:
+                try:
+                    chunk = os.read(self.file, 65536)
+                except OSError:
+                    break
+                if not chunk:
+                    break
+                text += chunk.decode()
+        return text.replace("\r\n", "\n")
+
+    def say(self, line: str) -> str:
+        """Write a line, and read the answer."""
+        os.write(self.file, (line + "\n").encode())
+        return self.read()
+
+    def end(self) -> int:
+        """The exit code, once the program has ended."""
+        self.read(until="\0")
+        return os.waitstatus_to_exitcode(os.waitpid(self.pid, 0)[1])
+
+
+@pytest.fixture
+def terminal(tmp_path: Path) -> Iterator[Callable[[], Terminal]]:
+    pytest.importorskip("pty")
+    yield lambda: Terminal(tmp_path)
+
+
+def test_a_session_steers_saves_and_is_taken_up_again(
+    terminal: Callable[[], Terminal], tmp_path: Path, run: Run
+) -> None:
+    desk = terminal()
+    page = desk.read()
+    assert DISCLAIMER in page
+    assert max(map(len, page.splitlines())) <= 80
+    assert "Kept: " in desk.say("keep 1 2")
+    assert "Dropped" in desk.say("drop 3")
+    assert "Taken back: drop" in desk.say("undo")
+    assert "1 to 12" in desk.say("keep 99")
+    assert "not understood" in desk.say("sing")
+    assert "name" in desk.say("more 1")
+    os.kill(desk.pid, signal.SIGKILL)  # as a closed terminal may: every step so far must be on the disc
+    desk.end()
+
+    again = terminal()
+    assert "2 names kept so far" in again.read()
+    assert len(again.say("list").splitlines()) >= 3
+    assert "2 names are in shortlist.txt" in again.say("save")
+    os.write(again.file, b"\x03")
+    assert again.end() == 130
+
+    shortlist = tmp_path / "shortlist.txt"
+    names = [line for line in shortlist.read_text("utf-8").splitlines() if not line.startswith("#")]
+    assert len(names) == 2
+    marks = tmp_path / "marks.txt"
+    marks.write_text("Oakwolf\n", "utf-8")
+    screened = run("screen", shortlist, "--register", marks, "--format", "jsonl")
+    assert [json.loads(line)["name"] for line in screened.stdout.splitlines()] == names
+
+
+def test_a_broken_session_file_is_refused(terminal: Callable[[], Terminal], tmp_path: Path) -> None:
+    (tmp_path / "brainstorm.session").write_text("not a session\n", "utf-8")
+    desk = terminal()
+    assert "is not a session" in desk.read(until="\0")
+    assert os.waitstatus_to_exitcode(os.waitpid(desk.pid, 0)[1]) == 2

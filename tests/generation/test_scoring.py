@@ -1,0 +1,87 @@
+"""The parts of a score: each a share with a meaning, weighed as the brief says."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import islice
+
+import pytest
+
+from namescreen.brief import Brief
+from namescreen.errors import InputError
+from namescreen.generation.candidate import Proposal
+from namescreen.generation.constructions import CONSTRUCTIONS
+from namescreen.generation.material import Material
+from namescreen.generation.scoring import DEFAULT_WEIGHTS, PARTS, Judge, like, syllables
+from namescreen.generation.sounds import sounds_of
+
+
+def proposal(text: str, *sources: str, construction: str = "compound") -> Proposal:
+    words = tuple(text.lower().split())
+    sounds = tuple(sound for word in words for sound in sounds_of(word))
+    return Proposal(text, words, construction, text, sources or words, words[0], sounds)
+
+
+@pytest.fixture(scope="module")
+def judge(studio: Brief, material: Material) -> Judge:
+    return Judge.of(studio, material)
+
+
+def test_every_part_is_a_share_and_so_is_the_score(judge: Judge, material: Material) -> None:
+    for propose in CONSTRUCTIONS.values():
+        for one in islice(propose(material), 60):
+            parts = judge.parts(one)
+            assert list(parts) == list(PARTS)
+            assert all(0 <= value <= 1 for value in parts.values()), (one, parts)
+            assert 0 <= judge.score(parts) <= 1
+
+
+def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
+    some = list(islice(CONSTRUCTIONS["blend"](material), 40))
+    assert [judge.parts(one) for one in some] == [judge.parts(one) for one in reversed(some)][::-1]
+
+
+def test_every_part_has_a_weight_and_a_meaning() -> None:
+    assert set(PARTS) == set(DEFAULT_WEIGHTS)
+    assert all(PARTS.values())
+
+
+def test_unknown_weights_are_refused_together(studio: Brief, material: Material) -> None:
+    with pytest.raises(InputError) as caught:
+        Judge.of(replace(studio, ranking_weights={"beauty": 1.0, "length": 2.0, "charm": 3.0}), material)
+    assert len(caught.value.problems) == 2
+    assert "evocation" in str(caught.value)
+
+
+def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
+    only_length = Judge.of(replace(studio, ranking_weights={name: float(name == "length") for name in PARTS}), material)
+    long, short = proposal("Understanding Clay", "clay"), proposal("Clayring", "clay", "ring")
+    assert only_length.score(only_length.parts(short)) == only_length.parts(short)["length"]
+    assert only_length.score(only_length.parts(short)) > only_length.score(only_length.parts(long))
+
+
+@pytest.mark.parametrize(
+    ("part", "better", "worse"),
+    [
+        ("sayable", "Clayring", "Clzyrngh"),
+        ("length", "Clayring", "Claystoneherbfountain"),
+        ("evocation", "Clayherb", "Oakwolf"),
+        ("own", "Oakwolf", "Herbplanter"),
+    ],
+)
+def test_parts_point_the_right_way(judge: Judge, part: str, better: str, worse: str) -> None:
+    cut = {"Clayring": ("clay", "ring"), "Clayherb": ("clay", "herb"), "Oakwolf": ("oak", "wolf"),
+           "Herbplanter": ("herb", "planters")}  # fmt: skip
+    one = judge.parts(proposal(better, *cut.get(better, ("clay",))))
+    other = judge.parts(proposal(worse, *cut.get(worse, ("clay",))))
+    assert one[part] > other[part]
+
+
+def test_syllables_are_counted_by_sound_or_by_letters() -> None:
+    assert syllables(proposal("Slow Fern")) == 2
+    assert syllables(Proposal("Solara", ("solara",), "invented", "", ("sol",), "sol")) == 3
+
+
+def test_likeness_is_greatest_for_the_model_itself() -> None:
+    assert like(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
+    assert like(proposal("Fernwell"), ("fernwick",)) > like(proposal("Bold Otter"), ("fernwick",))

@@ -1,0 +1,130 @@
+"""A steered session follows from its steps: it can be written down, taken up, and undone."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.brief import Brief, Concept
+from namescreen.errors import InputError
+from namescreen.generation import Candidate, Session, Step, brainstorm
+from namescreen.generation.steering import KINDS, journal, read_journal, shortlist_text
+from namescreen.register import read_names
+
+NAMES = st.sampled_from(["Fernwick", "Claynest", "Sip Sill", "Öland & Fern", "Mossy # 1"])
+STEPS = st.lists(
+    st.builds(
+        Step,
+        st.sampled_from(KINDS),
+        NAMES,
+        st.lists(st.sampled_from(["fern", "clay", "sip"]), max_size=2).map(tuple),
+        st.sampled_from(["blend", "compound", ""]),
+        st.sampled_from(["fern + wick", ""]),
+        st.sampled_from([(), ("season",)]),
+    ),
+    max_size=12,
+)
+
+
+@given(STEPS)
+def test_a_session_read_back_is_the_session(steps: list[Step]) -> None:
+    import tempfile
+
+    session = Session().after(*steps)
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "a.session"
+        path.write_bytes(journal(session))
+        assert read_journal(path) == session
+
+
+@given(STEPS, st.sampled_from([kind for kind in KINDS if kind not in ("undo", "shown")]), NAMES)
+def test_undo_takes_the_last_step_back(steps: list[Step], kind: str, name: str) -> None:
+    before = Session().after(*steps)
+    assert before.after(Step(kind, name, ("fern",), "blend"), Step("undo")) == before
+
+
+@given(STEPS)
+def test_steps_one_by_one_or_together_are_the_same(steps: list[Step]) -> None:
+    session = Session()
+    for step in steps:
+        session = session.after(step)
+    assert session == Session().after(*steps)
+
+
+@given(STEPS)
+def test_a_name_is_kept_or_dropped_not_both_and_factors_are_bounded(steps: list[Step]) -> None:
+    session = Session().after(*steps)
+    assert not set(session.kept) & set(session.dropped)
+    assert all(0.2 <= factor <= 2.5 for factor in (*session.words.values(), *session.constructions.values()))
+    assert len(session.models) <= 3
+
+
+def test_undo_of_nothing_is_nothing() -> None:
+    assert Session().after(Step("undo")) == Session()
+
+
+def test_keeping_raises_what_a_name_is_made_of_and_dropping_lowers_it() -> None:
+    session = Session().after(
+        Step("keep", "Fernwick", ("fern", "wick"), "compound"), Step("drop", "Claymud", ("clay", "mud"), "blend")
+    )
+    assert session.words["fern"] > 1 > session.words["clay"]
+    assert session.constructions["compound"] > 1 > session.constructions["blend"]
+    assert session.taste.seen >= {"Fernwick", "Claymud"}
+
+
+def test_concepts_come_and_go() -> None:
+    brief = Brief(concepts=(Concept("herb"), Concept("clay")))
+    session = Session().after(Step("without", "clay"), Step("add", "spring", senses=("season",)))
+    assert session.brief(brief).concepts == (Concept("herb"), Concept("spring", ("season",)))
+    assert session.after(Step("add", "clay")).brief(brief).concepts[-1] == Concept("clay")
+    assert "clay" not in session.after(Step("add", "clay")).without
+
+
+def test_a_steered_brainstorm_shows_new_names_after_its_taste(studio: Brief) -> None:
+    first = brainstorm(studio, limit=12)
+    session = Session().after(
+        *(Step("shown", one.text) for one in first), Step.about("more", first[0]), Step("without", "clay")
+    )
+    second = brainstorm(session.brief(studio), limit=12, taste=session.taste)
+    assert not {one.text for one in first} & {one.text for one in second}
+    assert not any("clay" in one.sources for one in second)
+
+
+@pytest.mark.parametrize(
+    ("text", "line"),
+    [
+        ("", 1),
+        ("not a session\n", 1),
+        ('{"namescreen session": 1}\n{"do": "dance"}\n', 2),
+        ('{"namescreen session": 1}\n{"do": "keep", "text": "A"}\n[1]\n', 3),
+        ('{"namescreen session": 1}\n{"do": "keep", "text": 7}\n', 2),
+        ('{"namescreen session": 1}\n{"do": "keep", "sources": "fern"}\n', 2),
+    ],
+)
+def test_what_is_no_session_is_refused_with_its_line(text: str, line: int, tmp_path: Path) -> None:
+    path = tmp_path / "broken.session"
+    path.write_text(text, "utf-8")
+    with pytest.raises(InputError) as caught:
+        read_journal(path)
+    assert caught.value.problems[0].line == line
+
+
+def test_the_shortlist_is_what_the_other_commands_read(tmp_path: Path) -> None:
+    path = tmp_path / "shortlist.txt"
+    path.write_text(shortlist_text({"Fernwick": "compound: fern + wick", "Sip Sill": ""}), "utf-8")
+    names, _ = read_names(str(path))
+    assert tuple(names) == ("Fernwick", "Sip Sill")
+
+
+def test_names_already_in_the_file_stay_as_they_are() -> None:
+    before = "# mine\nMistpatch\n"
+    text = shortlist_text({"Mistpatch": "blend", "Fernwick": "compound: fern + wick"}, before, ["Mistpatch"])
+    assert text == "# mine\nMistpatch\n# compound: fern + wick\nFernwick\n"
+
+
+def test_a_step_about_a_candidate_holds_what_learning_needs() -> None:
+    one = Candidate("Fernwick", "compound", "fern + wick", ("fern", "wick"), 0.9, {})
+    assert Step.about("keep", one) == Step("keep", "Fernwick", ("fern", "wick"), "compound", "fern + wick")
