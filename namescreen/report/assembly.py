@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from ..names import parse, split_compound
 from ..outcome import NotChecked
 from .model import (
     CHECKS,
+    Address,
     Addresses,
     CloseMark,
     CostItem,
@@ -27,7 +28,6 @@ from .text import plural, some
 
 if TYPE_CHECKING:
     from .. import brief, goods, register, screening
-    from ..addresses import Estimate
     from ..readings import Reading as Found
 
 __all__ = ["assemble"]
@@ -234,7 +234,19 @@ def _shown(name: str, home: Path | None) -> str:
     return name.removeprefix(folder)
 
 
-def _addresses(found: Estimate | NotChecked) -> Addresses | NotChecked:
+def _addresses(found: Any) -> Addresses | NotChecked:
+    """The estimate, or the check, of a name's domains and handles: what has a score, reasons, and lists of both."""
     if isinstance(found, NotChecked):
         return found
-    raise NotImplementedError
+    items = [
+        _address(kind, one)
+        for kind, several in (("domain", "domains"), ("handle", "handles"))
+        for one in getattr(found, several, ())
+    ]
+    return Addresses(_score(found.score), tuple(items), tuple(found.reasons))
+
+
+def _address(kind: str, found: Any) -> Address:
+    text = next((getattr(found, key) for key in ("text", "domain", "handle", "label") if hasattr(found, key)), None)
+    asked = getattr(found, "finding", "")
+    return Address(kind, str(found) if text is None else str(text), str(asked or ""), getattr(found, "taken", None))
