@@ -6,6 +6,7 @@ Everything that a brief, a register or a shop wrote passes through `text.cell`; 
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from ..outcome import DISCLAIMER
@@ -29,7 +30,7 @@ _MOST_CHANGES = 12  # a name; the rest are counted
 def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = None) -> str:
     """The report as Markdown. `figure` is the picture's path from the report, empty when none was written."""
     parts = [
-        *_head(report),
+        *_head(report, changes),
         *_glance(report, figure),
         *(_since(changes) if changes else ()),
         *_comparison(report),
@@ -43,7 +44,7 @@ def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = N
     return "\n\n".join(part.rstrip("\n") for part in parts) + "\n"
 
 
-def _head(report: Report) -> Iterable[str]:
+def _head(report: Report, changes: Changes | None) -> Iterable[str]:
     yield f"# Name screening: {cell(report.product) or 'product not stated'}"
     facts = [
         ("Date", f"{report.date}, from {report.date_from}; made with namescreen {report.version}"),
@@ -65,7 +66,7 @@ def _head(report: Report) -> Iterable[str]:
         "whether it can be registered for the office of each country."
     )
     yield "## In short"
-    yield "\n".join(f"- {line}" for line in _in_short(report))
+    yield "\n".join(f"- {line}" for line in (*_in_short(report), *(_changed(changes) if changes else ())))
 
 
 def _in_short(report: Report) -> Iterable[str]:
@@ -97,6 +98,13 @@ def _in_short(report: Report) -> Iterable[str]:
     missing = unsearched_markets(report)
     if missing:
         yield f"Markets whose own office no list names: {some(missing)}."
+
+
+def _changed(changes: Changes) -> Iterable[str]:
+    """How much has changed, by kind."""
+    kinds = Counter(change.kind for change in changes.found)
+    told = some(f"{count} {kind}" if count == 1 else f"{count} times {kind}" for kind, count in kinds.items())
+    yield f"Since the report of {cell(changes.since)}: {told or 'no change'}."
 
 
 def _few(names: Sequence[str]) -> str:
