@@ -72,7 +72,7 @@ def _grounds(old: Report, new: Report) -> list[Change]:
     earlier, later = dict(old.settings), dict(new.settings)
     pairs += [(f"setting {key}", earlier.get(key, ""), later.get(key, "")) for key in sorted({*earlier, *later})]
     return [
-        Change("the report", "other grounds", _grounds_words(what, shorten(one, 60), shorten(two, 60)))
+        Change("the report", "basis changed", _grounds_words(what, shorten(one, 60), shorten(two, 60)))
         for what, one, two in pairs
         if one != two
     ]

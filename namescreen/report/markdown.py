@@ -103,7 +103,7 @@ def _in_short(report: Report) -> Iterable[str]:
 def _changed(changes: Changes) -> Iterable[str]:
     """How much has changed, by kind."""
     kinds = Counter(change.kind for change in changes.found)
-    told = some(f"{count} {kind}" if count == 1 else f"{count} times {kind}" for kind, count in kinds.items())
+    told = some(f"{kind} ({count})" for kind, count in kinds.items())
     yield f"Since the report of {cell(changes.since)}: {told or 'no change'}."
 
 

@@ -113,8 +113,8 @@ def test_readings_and_addresses(report: Report) -> None:
 def test_other_grounds_are_told_first(report: Report) -> None:
     new = replace(report, version="0.2.0", settings=(("marks", "live"),), classes=(21, 31))
     assert told(report, new) == [
-        ("the report", "other grounds", "program version: 0.1.0 before, 0.2.0 now"),
-        ("the report", "other grounds", "classes: 21 before, 21 and 31 now"),
-        ("the report", "other grounds", "setting closest marks kept: 50 before, none now"),
-        ("the report", "other grounds", "setting marks: live and dead before, live now"),
+        ("the report", "basis changed", "program version: 0.1.0 before, 0.2.0 now"),
+        ("the report", "basis changed", "classes: 21 before, 21 and 31 now"),
+        ("the report", "basis changed", "setting closest marks kept: 50 before, none now"),
+        ("the report", "basis changed", "setting marks: live and dead before, live now"),
     ]
