@@ -33,6 +33,7 @@ BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "
 LEXICAL = 0.8  # derived or pertaining, where the relation joins these two very words
 SENSE_TOTALS = {"n": 82_115, "v": 13_767}  # WordNet 3.0, wnstats(7WN)
 MOST_SENSES = 6
+MOST_EXPANDED = 1 << 13  # words whose neighbours are kept in memory
 
 
 class Nearness:
@@ -41,7 +42,8 @@ class Nearness:
     def __init__(self, words: Lexicon) -> None:
         self._lexicon = words
         self.neighbours = lru_cache(maxsize=1 << 13)(self._all_neighbours)
-        self._near = lru_cache(maxsize=1 << 13)(self._lemma_neighbours)
+        self._expanded: dict[str, dict[str, float]] = {}
+        self._information = lru_cache(maxsize=1 << 16)(self._find_information)
         self._above = lru_cache(maxsize=1 << 15)(self._find_above)
         self.closeness = lru_cache(maxsize=1 << 16)(self._find_closeness)
 
@@ -61,10 +63,21 @@ class Nearness:
             return 1.0
         best = 0.0
         for a in forms_a:
-            near = self._near(a)
             for b in forms_b:
-                best = max(best, near[b] if b in near else self._far(a, b))
+                # Closeness is symmetric: a word met many times is expanded once, not every word it is met with.
+                one, other = (b, a) if b in self._expanded and a not in self._expanded else (a, b)
+                near = self._near(one)
+                best = max(best, near[other] if other in near else self._far(one, other))
         return best
+
+    def _near(self, lemma: str) -> dict[str, float]:
+        """The neighbours of `lemma`, remembered; do not change the result."""
+        found = self._expanded.get(lemma)
+        if found is None:
+            if len(self._expanded) >= MOST_EXPANDED:
+                self._expanded.clear()
+            found = self._expanded[lemma] = self._lemma_neighbours(lemma)
+        return found
 
     def _all_neighbours(self, word: str) -> dict[str, float]:
         """Every lexicon word related to `word` with its closeness, at least `FLOOR` (opposites: 0.35),
@@ -110,48 +123,44 @@ class Nearness:
                     score = LEXICAL * math.sqrt(strength * other.strengths[there - 1]) / 9
                     word = other.words[there - 1].lower()
                     found[word] = max(found[word], round(score, 4))
-            for other_id in self._kin(sense_id):
-                add(other_id, self._hierarchical(sense_id, other_id), strength)
+            for other_id, score in self._kin(sense_id).items():
+                if score >= FLOOR:
+                    add(other_id, score, strength)
         found.update(dict.fromkeys(words.inflections(lemma), INFLECTED))
-        found.update(dict.fromkeys(opposite, OPPOSITE))
+        found.update(dict.fromkeys(sorted(opposite), OPPOSITE))
         found[lemma] = 1.0
         return {word: score for word, score in found.items() if score >= FLOOR or word in opposite}
 
-    def _kin(self, sense_id: str) -> set[str]:
-        """Senses up to three steps away through one common ancestor that says enough, two steps straight
-        down."""
-        found: set[str] = set()
+    def _kin(self, sense_id: str) -> dict[str, float]:
+        """The senses up to three steps away through a common ancestor, no more than two of them straight down."""
+        found: dict[str, float] = {}
+        information = self._information
+        own = information(sense_id)
         for ancestor, up in self._above(sense_id).items():
-            if up <= 1:
-                found.add(ancestor)
-            if up == 0:
-                found.update(self._lexicon.related_ids(ancestor, "~", "~i"))
-            if up > 2 or self._information(ancestor) * HIERARCHY < FLOOR * 0.9:
+            shared = information(ancestor)
+            if up > 2:
                 continue
             layer = [ancestor]
-            for down in range(4 - up):
-                found.update(layer)
-                if up + down == 3 or down == 2:
+            for down in range(min(3 - up, 2) + 1):
+                steps = up + down
+                if down:
+                    layer = [one for above in layer for one in self._lexicon.related_ids(above, "~", "~i")]
+                for one in layer:
+                    score = self._lin(shared, own, information(one), steps)
+                    if steps == 1 and self._lexicon.entry(ancestor).below <= TOO_WIDE:
+                        score = max(score, ONE_STEP)
+                    if score > found.get(one, 0.0):
+                        found[one] = score
+                if HIERARCHY * 2 * shared / ((own + shared) or 1.0) * STEP**steps < FLOOR and steps:
                     break
-                layer = [below for one in layer for below in self._lexicon.related_ids(one, "~", "~i")]
-        return found - {sense_id}
+        found.pop(sense_id, None)
+        return found
 
-    def _hierarchical(self, sense_a: str, sense_b: str) -> float:
-        """Lin's measure through the most telling common ancestor, less a tenth for each step after the
-        first."""
-        above_a, above_b = self._above(sense_a), self._above(sense_b)
-        common = [
-            (self._information(one), -(above_a[one] + above_b[one]))
-            for one in above_a.keys() & above_b.keys()
-        ]
-        if not common:
-            return 0.0
-        shared, steps = max(common)
-        total = self._information(sense_a) + self._information(sense_b)
-        lin = HIERARCHY * 2 * shared / total * STEP ** (max(-steps, 1) - 1) if total else 0.0
-        one_up = above_a.get(sense_b) == 1 or above_b.get(sense_a) == 1
-        widest = max(self._lexicon.entry(sense_a).below, self._lexicon.entry(sense_b).below)
-        return max(lin, ONE_STEP) if one_up and widest <= TOO_WIDE else lin
+    @staticmethod
+    def _lin(shared: float, own: float, other: float, steps: int) -> float:
+        """Lin's measure, less a tenth for each step after the first."""
+        total = own + other
+        return HIERARCHY * 2 * shared / total * STEP ** max(steps - 1, 0) if total else 0.0
 
     def _far(self, lemma_a: str, lemma_b: str) -> float:
         """Path-based closeness of two words that are not neighbours: below `FLOOR`."""
@@ -160,14 +169,26 @@ class Nearness:
         for a, strength_a in self._leading(lemma_a):
             for b, strength_b in senses_b:
                 if a[0] == b[0] and a[0] in SENSE_TOTALS:
-                    best = max(best, self._hierarchical(a, b) * math.sqrt(strength_a * strength_b) / 9)
+                    best = max(best, self._through_ancestor(a, b) * math.sqrt(strength_a * strength_b) / 9)
         return round(min(best, FLOOR - 0.01), 4)
 
     def _leading(self, lemma: str) -> list[tuple[str, int]]:
         senses = self._lexicon.sense_strengths(lemma)
         return sorted(senses, key=lambda pair: (-pair[1], pair[0]))[:MOST_SENSES]
 
-    def _information(self, sense_id: str) -> float:
+    def _through_ancestor(self, sense_a: str, sense_b: str) -> float:
+        """Lin's measure through the common ancestor that gives most."""
+        above_a, above_b = self._above(sense_a), self._above(sense_b)
+        own, other = self._information(sense_a), self._information(sense_b)
+        return max(
+            (
+                self._lin(self._information(one), own, other, above_a[one] + above_b[one])
+                for one in above_a.keys() & above_b.keys()
+            ),
+            default=0.0,
+        )
+
+    def _find_information(self, sense_id: str) -> float:
         """Intrinsic information content in [0, 1]: 1 for a sense with nothing below it."""
         total = SENSE_TOTALS.get(sense_id[0])
         return 1 - math.log(self._lexicon.entry(sense_id).below + 1) / math.log(total) if total else 0.0
@@ -177,9 +198,7 @@ class Nearness:
         found = {sense_id: 0}
         layer = [sense_id]
         while layer:
-            layer = [
-                up for one in layer for up in self._lexicon.related_ids(one, "@", "@i") if up not in found
-            ]
+            layer = [up for one in layer for up in self._lexicon.related_ids(one, "@", "@i") if up not in found]
             step = max(found.values()) + 1
             for one in layer:
                 found.setdefault(one, step)
