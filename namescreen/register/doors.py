@@ -3,18 +3,28 @@ it."""
 
 from __future__ import annotations
 
+import hashlib
+import json
 from collections.abc import Collection, Iterable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any
 
 from ..errors import DataError, InputError, Problem
+from . import store
 from .columns import MarkColumns, MarkWriter
 from .reading import Progress, Source, read_marks
 from .register import Register
+from .sources import files_of, sha256_of
 from .store import VERSION, is_prepared, open_store, verify, write_store
 
 __all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
+
+WORTH_CACHING = 2_000
+"""Marks from which a plain list, once prepared, is kept in the user's cache folder."""
+MOST_CACHED = 8
+"""Prepared lists kept there; the oldest goes first."""
 
 
 def read_register(
@@ -50,17 +60,46 @@ def read_register(
     return register.only(classes=classes, live_only=live_only, office=office, since=since, until=until)
 
 
-def _read(
-    paths: Sequence[Path], column: str | None, encoding: str | None, progress: Progress | None
-) -> Register:
+def _read(paths: Sequence[Path], column: str | None, encoding: str | None, progress: Progress | None) -> Register:
     prepared = [path for path in paths if is_prepared(path)]
     plain = [path for path in paths if path not in prepared]
-    if not prepared:
-        return Register(*read_marks(plain, column=column, encoding=encoding, progress=progress))
     parts = [open_prepared(path) for path in prepared]
     if plain:
-        parts.append(Register(*read_marks(plain, column=column, encoding=encoding, progress=progress)))
-    return _joined(parts)
+        digests = {path: sha256_of(path) for path in files_of(plain)}
+        kept = _cached(digests, column, encoding)
+        try:
+            parts.append(open_prepared(kept))
+        except DataError:  # not there, or not whole: it is made again
+            parts.append(_read_plain(plain, kept, digests, column, encoding, progress))
+    return parts[0] if len(parts) == 1 else _joined(parts)
+
+
+def _read_plain(
+    paths: Sequence[Path],
+    kept: Path,
+    digests: dict[Path, str],
+    column: str | None,
+    encoding: str | None,
+    progress: Progress | None,
+) -> Register:
+    def save(register: Register) -> None:
+        with suppress(InputError, OSError):  # a cache that cannot be written costs time, not the result
+            kept.parent.mkdir(parents=True, exist_ok=True)
+            for old in sorted(kept.parent.glob("*.nsr"), key=lambda file: -file.stat().st_mtime)[MOST_CACHED - 1 :]:
+                old.unlink()
+            _write(register, kept)
+
+    columns, sources, problems = read_marks(paths, column=column, encoding=encoding, digests=digests, progress=progress)
+    worth = len(columns) >= WORTH_CACHING
+    return Register(columns, sources, problems, save=save if worth else None)
+
+
+def _cached(digests: Mapping[Path, str], column: str | None, encoding: str | None) -> Path:
+    """Where a list of these contents is kept once it is prepared."""
+    from .. import __version__
+
+    what = json.dumps([[(str(path), digest) for path, digest in digests.items()], column, encoding, __version__])
+    return store.user_cache() / "prepared" / f"{hashlib.sha256(what.encode()).hexdigest()[:32]}.nsr"
 
 
 def _joined(parts: Sequence[Register]) -> Register:
@@ -75,10 +114,12 @@ def _joined(parts: Sequence[Register]) -> Register:
         for mark in part.marks:
             if not mark.number or last[mark.office.casefold(), mark.number] == number:
                 writer.add(mark)
+    prepared = next((part for part in parts if part.path), None)
     return Register(
         writer.columns(),
         [source for part in parts for source in part.sources],
         [problem for part in parts for problem in part.problems],
+        base=prepared.index() if prepared else None,
     )
 
 
@@ -108,9 +149,12 @@ def prepare(
             )
         )
     register = read_register(sources, column=column, encoding=encoding, progress=progress)
-    arrays = dict(register.columns.arrays)
-    write_store(target, arrays, _about(register))
+    _write(register, target, progress)
     return info(target)
+
+
+def _write(register: Register, target: Path, progress: Progress | None = None) -> None:
+    write_store(target, {**register.columns.arrays, **register.index(progress).arrays}, _about(register))
 
 
 def _about(register: Register) -> Mapping[str, Any]:
@@ -132,7 +176,7 @@ def open_prepared(path: Path | str) -> Register:
     columns = MarkColumns(arrays, about["source_names"], about["offices"])
     sources = [Source(**source) for source in about["sources"]]
     problems = [Problem(**problem) for problem in about["problems"]]
-    return Register(columns, sources, problems)
+    return Register(columns, sources, problems, arrays=arrays, path=Path(path))
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,9 +202,7 @@ def info(path: Path | str) -> About:
 
     path = Path(path)
     if not path.exists():
-        raise DataError(
-            path, "does not exist", f"Make it with: namescreen register prepare SOURCE... --output {path}"
-        )
+        raise DataError(path, "does not exist", f"Make it with: namescreen register prepare SOURCE... --output {path}")
     register = open_prepared(path)
     verify(path)
     arrays = register.columns.arrays
@@ -177,9 +219,5 @@ def info(path: Path | str) -> About:
         classes={n: count for n, count in counts.items() if count},
         live=int((arrays["status"] == 1).sum()),
         dead=int((arrays["status"] == 2).sum()),
-        offices={
-            office: int(n)
-            for office, n in zip(register.columns.offices, offices, strict=True)
-            if office and n
-        },
+        offices={office: int(n) for office, n in zip(register.columns.offices, offices, strict=True) if office and n},
     )

@@ -139,9 +139,7 @@ def _month(name: str) -> int:
     return _MONTHS.index(name.lower()) if name.lower() in _MONTHS else 0
 
 
-def mark_from(
-    values: Mapping[str, str], source: str, line: int, note: Callable[[str, str, str], None]
-) -> Mark:
+def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[[str, str, str], None]) -> Mark:
     """A `Mark` from the texts of its fields; what cannot be understood goes to `note(what, remedy,
     field)`."""
     get = values.get

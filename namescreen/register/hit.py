@@ -1,35 +1,29 @@
-"""What a search returns, and what it asks of a scorer."""
+"""What a search returns."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, Protocol
+from typing import TYPE_CHECKING
 
 from .mark import Mark
 
-__all__ = ["Close", "Hit", "Scorer"]
+if TYPE_CHECKING:
+    from ..closeness import Closeness
 
-
-class Close(Protocol):
-    """How close a name is to a mark: at least an overall closeness in [0, 1], 1 for identical."""
-
-    @property
-    def overall(self) -> float: ...  # noqa: D102
-
-
-class Scorer(Protocol):
-    """Closeness with the work of one name (features) apart from the work of a pair (score)."""
-
-    def features(self, text: str) -> Any:
-        """Everything about one name that every comparison with it needs."""
-
-    def score(self, name: Any, mark: Any) -> Close:
-        """The closeness of two names by their features."""
+__all__ = ["Hit"]
 
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """A mark that is close to the name searched for, and how close."""
+    """A mark that is close to the `name` searched for; `overall` closeness in [0, 1], 1 = identical."""
 
     mark: Mark
-    closeness: Close
+    overall: float
+    name: str
+
+    @property
+    def closeness(self) -> Closeness:
+        """Every aspect, with reasons; worked out when asked for."""
+        from ..closeness import compare
+
+        return compare(self.name, self.mark.text)

@@ -24,9 +24,7 @@ class ProblemLog:
     def __bool__(self) -> bool:
         return bool(self._kept)
 
-    def note(
-        self, what: str, remedy: str = "", *, line: int | None = None, field: str = "", kind: str = ""
-    ) -> None:
+    def note(self, what: str, remedy: str = "", *, line: int | None = None, field: str = "", kind: str = "") -> None:
         """Note one problem of the current source; problems of equal `kind` are counted together."""
         key = (self.source, kind or remedy or what)
         self._counts[key] += 1

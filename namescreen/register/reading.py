@@ -151,9 +151,7 @@ def _read_document(
     return Source(document.name, document.date, document.sha256, rows, kept, left_out, figurative)
 
 
-def _rows(
-    stream: IO[bytes], suffix: str, log: ProblemLog, column: str | None, encoding: str | None
-) -> Iterator[Row]:
+def _rows(stream: IO[bytes], suffix: str, log: ProblemLog, column: str | None, encoding: str | None) -> Iterator[Row]:
     head = _Peeked(stream)
     if suffix == ".xml" or looks_like_xml(head.head):
         yield from read_wipo(head, log)  # type: ignore[arg-type]
@@ -175,9 +173,7 @@ class _Peeked:
         return self._stream.read(size)
 
 
-def read_names(
-    source: Path | str, *, encoding: str | None = None
-) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
+def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
     """The names in a shortlist, in order, and what was wrong with it.
 
     `source` is a file, or "-" for standard input: one name a line, or a CSV with a `name` column. Names that
@@ -203,9 +199,7 @@ def read_names(
     return tuple(names), log.problems()
 
 
-_NAME_COLUMN = re.compile(
-    rb'(?:\xef\xbb\xbf)?\s*(?:[^\r\n]*[,;\t|])?[ ]*"?name"?[ ]*[,;\t|\r\n]', re.IGNORECASE
-)
+_NAME_COLUMN = re.compile(rb'(?:\xef\xbb\xbf)?\s*(?:[^\r\n]*[,;\t|])?[ ]*"?name"?[ ]*[,;\t|\r\n]', re.IGNORECASE)
 
 
 def _names(stream: IO[bytes], suffix: str, log: ProblemLog, encoding: str | None) -> dict[str, None]:
@@ -216,7 +210,7 @@ def _names(stream: IO[bytes], suffix: str, log: ProblemLog, encoding: str | None
         suffix, column = suffix if suffix in (".tsv", ".tab") else ".csv", "name"
     for line, values in _rows(head, suffix, log, column, encoding):  # type: ignore[arg-type]
         text = clean(values.get("text", ""))
-        if not text:
+        if not text or text.startswith("# "):  # a remark, as a saved shortlist holds them
             continue
         if not parse(text).words:
             log.leave_out(f"{text[:40]!r} has no letters or digits", "it cannot be compared", line)

@@ -3,8 +3,9 @@ them."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ..errors import Problem
@@ -17,7 +18,11 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-__all__ = ["Register"]
+    from .index import Index
+
+    Arrays = Mapping[str, NDArray[np.generic]]
+
+__all__ = ["Filter", "Register"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,22 +75,44 @@ class Register:
         problems: Sequence[Problem] = (),
         *,
         keep: Filter | None = None,
+        arrays: Arrays | None = None,
+        base: Index | None = None,
+        path: Path | None = None,
+        save: Callable[[Register], None] | None = None,
     ) -> None:
         self.columns = columns
         self.sources = tuple(sources)
         self.problems = tuple(problems)
         self.filter = keep or Filter()
-        self._kept = self.filter.places(columns)
+        self.kept = self.filter.places(columns)
+        self.path = path
+        self._arrays, self._base, self._save = arrays, base, save
+        self._index: Index | None = None
+
+    def index(self, progress: Progress | None = None) -> Index:
+        """What a search needs; made when first asked for, unless the register was prepared."""
+        if self._index is None:
+            from .index import Index
+
+            if self._arrays is None:
+                from .build import build
+
+                self._arrays = build(self.columns.texts(), progress, self._base)
+                self._base = None
+                if self._save:
+                    self._save(self)
+            self._index = Index(self._arrays)
+        return self._index
 
     @property
     def marks(self) -> Sequence[Mark]:
         """The marks that count."""
-        if self._kept is None:
+        if self.kept is None:
             return self.columns
-        return Selection(self.columns, self._kept.nonzero()[0])
+        return Selection(self.columns, self.kept.nonzero()[0])
 
     def __len__(self) -> int:
-        return len(self.columns) if self._kept is None else int(self._kept.sum())
+        return len(self.columns) if self.kept is None else int(self.kept.sum())
 
     @property
     def figurative(self) -> int:
@@ -109,7 +136,22 @@ class Register:
         """The same register with fewer marks: see `read_register` for the filters."""
         offices = {office} if isinstance(office, str) else set(office or ())
         keep = Filter(frozenset(classes or ()), live_only, frozenset(offices), since or "", until or "")
-        return Register(self.columns, self.sources, self.problems, keep=keep)
+        return self.with_filter(keep)
+
+    def with_filter(self, keep: Filter) -> Register:
+        """The same register with another choice of marks."""
+        chosen = Register(
+            self.columns,
+            self.sources,
+            self.problems,
+            keep=keep,
+            arrays=self._arrays,
+            base=self._base,
+            path=self.path,
+            save=self._save,
+        )
+        chosen._index = self._index
+        return chosen
 
     def search(
         self,
@@ -119,8 +161,9 @@ class Register:
         progress: Progress | None = None,
     ) -> Iterator[tuple[str, list[Hit]]]:
         """For each of `names`, the `top` closest marks by overall closeness, closest first, equal ones in the
-        order of the register. Results come one by one, as they are found.
+        order of the register; marks with nothing in common with a name (closeness 0) are left out. Results come
+        one by one, as they are found.
         """
-        from .exhaustive import search
+        from .search import search
 
-        return search(self, names, top, progress=progress)
+        return search(self, names, top, progress)

@@ -128,8 +128,7 @@ def files_of(sources: Sequence[Path | str]) -> list[Path]:
                     problems.append(
                         Problem(
                             "this folder holds no file of marks",
-                            "Give a folder or file with text, "
-                            "CSV, TSV, JSON Lines or XML, plain or as gzip or zip",
+                            "Give a folder or file with text, CSV, TSV, JSON Lines or XML, plain or as gzip or zip",
                             str(source),
                         )
                     )
@@ -215,9 +214,7 @@ def lines(stream: IO[bytes], log: ProblemLog, encoding: str | None = None) -> It
         try:
             codecs.lookup(encoding)
         except LookupError:
-            raise InputError(
-                Problem(f"{encoding!r} is not an encoding", "Try utf-8, utf-16 or windows-1252")
-            ) from None
+            raise InputError(Problem(f"{encoding!r} is not an encoding", "Try utf-8, utf-16 or windows-1252")) from None
     shown = encoding or encoding_of(head)
     if shown is None:
         raise InputError(
@@ -237,9 +234,7 @@ def lines(stream: IO[bytes], log: ProblemLog, encoding: str | None = None) -> It
         chunks = (text.encode("utf-8", "replace") for text in codecs.iterdecode(chunks, shown, "replace"))
     for number, raw in _split(chunks):
         if raw is None:
-            log.leave_out(
-                "the line is longer than 1 MB", "check that line ends are where they should be", number
-            )
+            log.leave_out("the line is longer than 1 MB", "check that line ends are where they should be", number)
             continue
         try:
             yield number, raw.decode()

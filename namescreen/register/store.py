@@ -120,9 +120,7 @@ def open_store(path: Path, *, check: bool = True) -> tuple[dict[str, NDArray[np.
         with path.open("rb") as file:
             mapped = mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ)
     except (OSError, ValueError) as error:
-        raise DataError(
-            path, f"cannot be opened ({getattr(error, 'strerror', None) or error})", remedy
-        ) from error
+        raise DataError(path, f"cannot be opened ({getattr(error, 'strerror', None) or error})", remedy) from error
     header, start = _header(path, mapped)
     if check and not _known_good(path):
         _compare(path, mapped, header, start)

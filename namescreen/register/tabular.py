@@ -114,18 +114,14 @@ def _table_rows(
         yield number, {field: row[at] for field, at in places.items() if at < len(row)}
 
 
-def _records(
-    numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLog
-) -> Iterator[tuple[int, list[str]]]:
+def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLog) -> Iterator[tuple[int, list[str]]]:
     """CSV records with the line each begins on; after a broken one, reading goes on at its second line."""
     waiting: list[tuple[int, str]] = []
     source = numbered
     while True:
         taken: list[tuple[int, str]] = []
 
-        def feed(
-            taken: list[tuple[int, str]] = taken, source: Iterator[tuple[int, str]] = source
-        ) -> Iterator[str]:
+        def feed(taken: list[tuple[int, str]] = taken, source: Iterator[tuple[int, str]] = source) -> Iterator[str]:
             for pair in source:
                 taken.append(pair)
                 if len(taken) > LONGEST_RECORD:

@@ -180,9 +180,7 @@ def read_wipo(stream: IO[bytes], log: ProblemLog) -> Iterator[Row]:
 
     parser.StartDoctypeDeclHandler = refuse
     parser.EntityDeclHandler = refuse
-    parser.StartElementHandler = lambda name, attributes: collector.start(
-        name, attributes, parser.CurrentLineNumber
-    )
+    parser.StartElementHandler = lambda name, attributes: collector.start(name, attributes, parser.CurrentLineNumber)
     parser.EndElementHandler = lambda _name: collector.end()
     parser.CharacterDataHandler = collector.characters
     found = 0

@@ -1,0 +1,331 @@
+"""The search index of a register: its distinct names, their words, how those sound and how much they count.
+
+Every distinct word is read aloud once, on all processors; everything else is arithmetic on arrays. The arrays
+are those that `index.Index` describes.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import islice, product
+from typing import TYPE_CHECKING, TypeVar
+
+import numpy as np
+
+from .letters import first_letters
+from .processes import fork_or_spawn, ignore_interrupt, processors
+from .reading import Progress
+from .signatures import lengths, signatures
+from .sounds import code_arrays
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    from .index import Index
+
+    Arrays = dict[str, NDArray[np.generic]]
+
+__all__ = ["build"]
+
+Item = TypeVar("Item")
+Result = TypeVar("Result")
+
+NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
+WORTH_A_POOL = 20_000
+"""Marks from which a second process pays for its start."""
+TASKS_A_PROCESS = 12
+"""A process is replaced after so many tasks: what reading words aloud remembers is not bounded."""
+MOST_CODES = 3
+"""Readings of a whole name that are kept, as in `closeness.sound`."""
+
+
+@dataclass(slots=True)
+class _Word:
+    """What the index keeps of one word; `readings` are (code, probability, phones) of saying it as written."""
+
+    codes: tuple[str, ...]
+    weight: float
+    known: bool
+    bases: tuple[str, ...]
+    divisions: tuple[tuple[str, ...], ...] = ()
+    name_codes: tuple[str, ...] = ()
+    readings: tuple[tuple[str, float, tuple[str, ...]], ...] = ()
+    one_way: bool = False
+
+
+def build(texts: Iterable[str], progress: Progress | None = None, base: Index | None = None) -> Arrays:
+    """The index arrays over marks with these texts, in their order; what `base` knows is not worked out again."""
+    everything = list(texts)
+    workers = _Workers(len(everything))
+    keys, name_of_mark = _keys(everything, workers)
+    del everything
+    old_words, old_names = _taken_over(base, set(keys)) if base else ({}, {})
+    new = [key for key in keys if key not in old_names]
+    words = _words(new, workers, progress)
+    codes = dict(zip(new, _name_codes(new, words, workers), strict=True))
+    names = [old_names.get(key) or _Named(tuple(_divisions(key, words)), codes[key]) for key in keys]
+    return _arrays(keys, names, name_of_mark, {**old_words, **words})
+
+
+@dataclass(slots=True)
+class _Named:
+    """What the index keeps of one name."""
+
+    divisions: tuple[tuple[str, ...], ...]
+    codes: tuple[str, ...]
+
+
+def _taken_over(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _Named]]:
+    """The words and names of an index that are among `keys`."""
+    texts = base.words.texts(np.arange(len(base.words)))
+    word_codes, name_codes = base.word_codes.lists(), base.name_codes.lists()
+    bases = base.bases()
+    names: dict[str, _Named] = {}
+    used: set[str] = set()
+    starts = base.row_words.start
+    for name in range(len(base.names)):
+        rows = range(int(base.name_rows[name]), int(base.name_rows[name + 1]))
+        divisions = tuple(
+            tuple(texts[word] for word in base.row_words.values[int(starts[row]) : int(starts[row + 1])].tolist())
+            for row in rows
+        )
+        key = " ".join(divisions[0])
+        if key in keys:
+            names[key] = _Named(divisions, name_codes[name])
+            used.update(word for division in divisions for word in division)
+    words = {
+        text: _Word(word_codes[at], float(base.weight[at]), bool(base.known[at]), tuple(bases.get(at, ())))
+        for at, text in enumerate(texts)
+        if text in used
+    }
+    return words, names
+
+
+class _Workers:
+    """All processors where the work is worth it, else this one; results come in order."""
+
+    def __init__(self, size: int) -> None:
+        self._processes = processors() if size >= WORTH_A_POOL else 1
+
+    def map(
+        self, work: Callable[[list[Item]], Result], items: Sequence[Item], size: int
+    ) -> Iterator[tuple[list[Item], Result]]:
+        """`work` over `items`, `size` at a time, each part with its result."""
+        if self._processes == 1:
+            for part in _parts(items, size):
+                yield part, work(part)
+            return
+        with fork_or_spawn().Pool(self._processes, ignore_interrupt, maxtasksperchild=TASKS_A_PROCESS) as pool:
+            waiting = list(_parts(items, size))
+            yield from zip(waiting, pool.imap(work, waiting), strict=True)
+
+
+def _parts(items: Sequence[Item], size: int) -> Iterator[list[Item]]:
+    for at in range(0, len(items), size):
+        yield list(items[at : at + size])
+
+
+def _keys(texts: list[str], workers: _Workers) -> tuple[list[str], NDArray[np.int64]]:
+    """The distinct names, as their words with a space between, and which of them each mark is."""
+    number: dict[str, int] = {}
+    of_mark = np.empty(len(texts), np.int64)
+    at = 0
+    for _, keys in workers.map(_divide, texts, NAMES_A_TASK):
+        for key in keys:
+            of_mark[at] = number.setdefault(key, len(number))
+            at += 1
+    return list(number), of_mark
+
+
+def _divide(texts: list[str]) -> list[str]:
+    from ..names import divide
+
+    return [" ".join(divide(text)) for text in texts]
+
+
+def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, _Word]:
+    """Every word of the names, and every part that a word divides into."""
+    words: dict[str, _Word] = {}
+    wanted = sorted({word for key in keys for word in key.split()})
+    done = 0
+    while wanted:
+        total = len(words) + len(wanted)
+        for part, found in workers.map(_read_words, wanted, WORDS_A_TASK):
+            words.update(zip(part, found, strict=True))
+            done += len(part)
+            if progress:
+                progress(done, total)
+        parts = {piece for word in wanted for division in words[word].divisions for piece in division}
+        wanted = sorted(parts - words.keys())
+    return words
+
+
+def _read_words(words: list[str]) -> list[_Word]:
+    from ..closeness.sound import READINGS, codes_of, spoken_codes
+    from ..closeness.vocabulary import base_forms, divisions
+    from ..closeness.weights import word_weight
+    from ..names import parse
+    from ..pronunciation import pronounce
+    from .nearest import has_meaning
+
+    found = []
+    for word in words:
+        spoken = parse(word).spoken
+        plain = spoken == ((word,),)
+        found.append(
+            _Word(
+                codes_of(word),
+                word_weight(word),
+                has_meaning(word),
+                tuple(base.lower() for base in base_forms(word)),
+                divisions(word),
+                spoken_codes(spoken),
+                tuple((r.code, r.weight, r.phones) for r in pronounce(word, READINGS)) if plain else (),
+                plain,
+            )
+        )
+    return found
+
+
+def _name_codes(keys: list[str], words: dict[str, _Word], workers: _Workers) -> list[tuple[str, ...]]:
+    """The sound codes of every name: its words said one after another.
+
+    A name whose words are all said as they are written is put together from their readings, most probable first,
+    as `pronunciation.pronounce_words` does; one with numerals or single letters is read as a whole.
+    """
+    codes: list[tuple[str, ...]] = []
+    special: list[int] = []
+    for at, key in enumerate(keys):
+        parts = [words[word] for word in key.split()]
+        if len(parts) == 1:
+            codes.append(parts[0].name_codes)
+        elif all(part.one_way for part in parts):
+            codes.append(_said_together([part.readings for part in parts if part.readings]))
+        else:
+            codes.append(())
+            special.append(at)
+    for part, found in workers.map(_say, [keys[at] for at in special], NAMES_A_TASK // 4):
+        for at, said in zip(islice(special, len(part)), found, strict=True):
+            codes[at] = said
+        del special[: len(part)]
+    return codes
+
+
+def _said_together(choices: list[tuple[tuple[str, float, tuple[str, ...]], ...]]) -> tuple[str, ...]:
+    if all(len(readings) == 1 for readings in choices):
+        joined = "".join(readings[0][0] for readings in choices)
+        return (joined,) if joined else ()
+    choices = [readings if place < 5 else readings[:1] for place, readings in enumerate(choices)]
+    ways = [
+        (-math.prod(reading[1] for reading in way), tuple(p for r in way for p in r[2]), way)
+        for way in product(*choices)
+    ]
+    ways.sort(key=lambda way: way[:2])
+    return tuple(dict.fromkeys("".join(reading[0] for reading in way) for _, _, way in ways[:MOST_CODES]))
+
+
+def _say(keys: list[str]) -> list[tuple[str, ...]]:
+    from ..closeness.sound import spoken_codes
+    from ..names import parse
+
+    return [spoken_codes(parse(key).spoken) for key in keys]
+
+
+def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64], words: dict[str, _Word]) -> Arrays:
+    from ..closeness.appearance import shaped
+
+    arrays: Arrays = {}
+    # Words stand in order of length, then of their letters: a range of lengths is one piece of every array.
+    vocabulary = sorted(words, key=lambda word: (len(word), word))
+    place = {word: at for at, word in enumerate(vocabulary)}
+    _strings(arrays, "word", vocabulary)
+    _strings(arrays, "word_shape", [shaped(word) for word in vocabulary])
+    arrays["word_merging"] = _merging(vocabulary)
+    arrays["word_weight"] = np.array([words[word].weight for word in vocabulary], np.float64)
+    arrays["word_known"] = np.array([words[word].known for word in vocabulary], np.uint8)
+    code_arrays(arrays, "word_code", [words[word].codes for word in vocabulary])
+    bases: dict[str, list[int]] = {}
+    for at, word in enumerate(vocabulary):
+        for base in dict.fromkeys((word, *words[word].bases)):
+            bases.setdefault(base, []).append(at)
+    lemmas = sorted(bases)
+    _strings(arrays, "lemma", lemmas, signed=False)
+    _lists(arrays, "lemma_words", [bases[lemma] for lemma in lemmas], np.uint32)
+
+    # Names in order of the length of their letters run together.
+    joined = [key.replace(" ", "") for key in keys]
+    order = sorted(range(len(keys)), key=lambda at: (len(joined[at]), joined[at], keys[at]))
+    rank = np.empty(len(keys), np.int64)
+    rank[order] = np.arange(len(keys))
+    _strings(arrays, "name", [joined[at] for at in order])
+    _strings(arrays, "name_shape", [shaped(joined[at]) for at in order], kept=False)
+    arrays["name_merging"] = _merging([joined[at] for at in order])
+    code_arrays(arrays, "name_code", [named[at].codes for at in order])
+
+    rows: list[list[int]] = []
+    row_name: list[int] = []
+    for new, old in enumerate(order):
+        for division in named[old].divisions:
+            rows.append([place[word] for word in division])
+            row_name.append(new)
+    _lists(arrays, "row_words", rows, np.uint32)
+    arrays["row_name"] = np.array(row_name, np.uint32)
+    arrays["name_rows"] = np.searchsorted(arrays["row_name"], np.arange(len(keys) + 1)).astype(np.uint32)
+    _inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], len(vocabulary))
+    names = rank[name_of_mark]
+    marks = np.argsort(names, kind="stable")
+    arrays["name_marks"] = marks.astype(np.uint32)
+    arrays["name_marks_start"] = np.searchsorted(names[marks], np.arange(len(keys) + 1)).astype(np.uint32)
+    return arrays
+
+
+def _divisions(key: str, words: dict[str, _Word]) -> Iterator[tuple[str, ...]]:
+    """The divisions of a name into words, as `closeness.features` makes them: the written one first."""
+    from ..closeness.prepare import DIVISIONS
+
+    written = key.split()
+    seen: dict[tuple[str, ...], None] = {}
+    for choice in product(*(words[word].divisions for word in written)):
+        seen.setdefault(tuple(piece for pieces in choice for piece in pieces))
+        if len(seen) >= DIVISIONS:
+            break
+    return (division for division in seen if division)
+
+
+def _strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
+    """A list of strings as one blob with boundaries, and with what the letter filter needs of each."""
+    encoded = [string.encode("utf-8", "replace") for string in strings]
+    starts = np.zeros(len(encoded) + 1, np.int64)
+    np.cumsum([len(part) for part in encoded], out=starts[1:])
+    blob = np.frombuffer(b"".join(encoded), np.uint8)
+    if kept:
+        arrays[name] = blob
+        arrays[f"{name}_start"] = starts.astype(np.uint32)
+    if signed:
+        arrays[f"{name}_signature"] = signatures(blob, starts)
+        arrays[f"{name}_length"] = lengths(blob, starts).astype(np.uint16)
+        arrays[f"{name}_first"] = np.array([first_letters(string) for string in strings], np.uint64)
+
+
+def _merging(strings: list[str]) -> NDArray[np.uint32]:
+    """Which strings hold two letters that are easily read as one."""
+    from ..closeness.appearance import shaped
+
+    return np.array([at for at, string in enumerate(strings) if len(shaped(string)) < len(string)], np.uint32)
+
+
+def _lists(arrays: Arrays, name: str, lists: list[list[int]], kind: type[np.unsignedinteger]) -> None:
+    starts = np.zeros(len(lists) + 1, np.int64)
+    np.cumsum([len(one) for one in lists], out=starts[1:])
+    arrays[name] = np.fromiter((value for one in lists for value in one), kind, int(starts[-1]))
+    arrays[f"{name}_start"] = starts.astype(np.uint32)
+
+
+def _inverse(arrays: Arrays, name: str, values: NDArray[np.generic], starts: NDArray[np.generic], size: int) -> None:
+    """For each value, in which of the lists it stands, ascending."""
+    lists = np.repeat(np.arange(len(starts) - 1, dtype=np.uint32), np.diff(starts.astype(np.int64)).astype(np.int64))
+    order = np.argsort(values, kind="stable")
+    arrays[name] = lists[order]
+    arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)

@@ -1,0 +1,90 @@
+"""The search index over mapped arrays: words, names, rows, and who has which.
+
+A *name* is a distinct mark, by its folded words; a *row* one way to divide a name into words (the written one, and
+where a closed compound may be divided, that too); `build.build` makes the arrays.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Mapping
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from .letters import Strings, Texts
+from .sounds import Codes
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Arrays = Mapping[str, NDArray[np.generic]]
+    Places = NDArray[np.int64]
+
+__all__ = ["Index", "Lists"]
+
+
+class Lists:
+    """Lists of numbers, one after another, with their boundaries."""
+
+    def __init__(self, arrays: Arrays, name: str) -> None:
+        self.values = arrays[name].view(np.uint32)
+        self.start = arrays[f"{name}_start"].view(np.uint32)
+
+    def of(self, places: Places) -> tuple[NDArray[np.uint32], Places]:
+        """The lists of some places, run together, and where each begins (one more boundary than places)."""
+        starts = self.start[places].astype(np.int64)
+        sizes = self.start[places + 1].astype(np.int64) - starts
+        ends = np.zeros(len(places) + 1, np.int64)
+        np.cumsum(sizes, out=ends[1:])
+        at = np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes)
+        return self.values[at], ends
+
+    def one(self, place: int) -> NDArray[np.uint32]:
+        """The list of one place."""
+        return self.values[int(self.start[place]) : int(self.start[place + 1])]
+
+
+class Index:
+    """What a search needs of a register."""
+
+    def __init__(self, arrays: Arrays) -> None:
+        self.arrays = arrays
+        self.words = Strings(arrays, "word")
+        self.word_codes = Codes(arrays, "word_code")
+        self.weight = arrays["word_weight"].view(np.float64)
+        self.known = arrays["word_known"].view(np.uint8)
+        self.names = Strings(arrays, "name")
+        self.name_codes = Codes(arrays, "name_code")
+        self.row_words = Lists(arrays, "row_words")
+        self.row_name = arrays["row_name"].view(np.uint32)
+        self.name_rows = arrays["name_rows"].view(np.uint32)
+        self.word_rows = Lists(arrays, "word_rows")
+        self.name_marks = Lists(arrays, "name_marks")
+        self._lemmas = Texts(arrays, "lemma")
+        self._lemma_words = Lists(arrays, "lemma_words")
+
+    def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
+        """The words that are forms of a lemma of the lexicon, or are the lemma."""
+        texts = self._lemmas
+        at = bisect_left(range(len(texts)), lemma, key=texts.text)
+        if at < len(texts) and texts.text(at) == lemma:
+            return self._lemma_words.one(at)
+        return np.zeros(0, np.uint32)
+
+    def bases(self) -> dict[int, list[str]]:
+        """The lemmas that each word is a form of, itself included."""
+        found: dict[int, list[str]] = {}
+        for at in range(len(self._lemmas)):
+            lemma = self._lemmas.text(at)
+            for word in self._lemma_words.one(at).tolist():
+                found.setdefault(word, []).append(lemma)
+        return found
+
+    def rows_of_names(self, names: Places) -> Places:
+        """Every row of some names, ascending where the names are."""
+        starts = self.name_rows[names].astype(np.int64)
+        sizes = self.name_rows[names + 1].astype(np.int64) - starts
+        ends = np.cumsum(sizes)
+        rows: Places = np.arange(int(ends[-1]) if len(ends) else 0) + np.repeat(starts - ends + sizes, sizes)
+        return rows

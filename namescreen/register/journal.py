@@ -1,0 +1,84 @@
+"""A long run that can be stopped and taken up again: finished results, kept beside the output as they come.
+
+The journal is a text file, `OUTPUT.journal`: one line that says which run it belongs to, then one JSON line a
+finished name. A run with other names, another register or other options begins anew.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Mapping
+from pathlib import Path
+from types import TracebackType
+from typing import Any
+
+from ..errors import InputError, Problem
+
+__all__ = ["Journal"]
+
+
+class Journal:
+    """The results of one run so far: `results` maps each finished name to its result.
+
+    `run` is whatever makes this run what it is (names, options, digests of the sources), as JSON values. Raises
+    `InputError` if the journal cannot be written.
+    """
+
+    def __init__(self, output: Path, run: Mapping[str, Any]) -> None:
+        self.path = output.with_name(output.name + ".journal")
+        described = json.dumps(run, sort_keys=True, ensure_ascii=False, default=str)
+        self._first = f"namescreen journal 1 {hashlib.sha256(described.encode()).hexdigest()}\n"
+        self.results: dict[str, Any] = {}
+        whole = self._read()
+        try:
+            if whole:
+                with self.path.open("r+b") as file:
+                    file.truncate(whole)  # the last line may have been cut
+            else:
+                self.path.write_text(self._first, "utf-8")
+            self._file = self.path.open("a", encoding="utf-8")
+        except OSError as error:
+            raise InputError(
+                Problem(f"the journal of the run cannot be written ({error.strerror or error})",
+                        "Choose another place for the output", str(self.path))
+            ) from error  # fmt: skip
+
+    def _read(self) -> int:
+        """Take up what is whole, and say how many bytes that is; 0 for another run's journal or none."""
+        try:
+            raw = self.path.read_bytes()
+        except OSError:
+            return 0
+        if not raw.startswith(self._first.encode()):
+            return 0
+        whole = len(self._first)
+        for line in raw[whole:].splitlines(keepends=True):
+            try:
+                name, result = json.loads(line)
+            except ValueError:
+                break
+            if not line.endswith(b"\n"):
+                break
+            self.results[name] = result
+            whole += len(line)
+        return whole
+
+    def add(self, name: str, result: Any) -> None:
+        """Keep the finished result of one name."""
+        self.results[name] = result
+        self._file.write(json.dumps([name, result], ensure_ascii=False) + "\n")
+        self._file.flush()
+
+    def finish(self) -> None:
+        """The output stands: the journal is no longer needed."""
+        self._file.close()
+        self.path.unlink(missing_ok=True)
+
+    def __enter__(self) -> Journal:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        self._file.close()

@@ -1,0 +1,196 @@
+"""Strings by the million: which of them look like a name, found by counting bits before aligning letters.
+
+The likeness is `closeness.appearance.letters_closeness`, in arrays; the filter is an upper bound on it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING
+
+import numpy as np
+from rapidfuzz.distance import OSA, Indel
+from rapidfuzz.process import cdist
+
+from ..closeness.appearance import _SHAPES as SHAPES
+from ..closeness.appearance import INSIDE, ORDER, PREFIX_BONUS, PREFIX_LETTERS, SHAPE_ONLY, shaped
+from .signatures import one_signature, popcount
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Arrays = Mapping[str, NDArray[np.generic]]
+    Places = NDArray[np.int64]
+    Likeness = NDArray[np.float64]
+
+__all__ = ["Strings", "Texts", "first_letters"]
+
+_MERGED = {merged for seen, merged in SHAPES if len(seen) > 1}
+_NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
+_INSIDE_START, _INSIDE_ELSEWHERE, _SHORTEST_INSIDE = 0.55, 0.5, 3
+
+
+class Texts:
+    """Strings over a mapped blob and its boundaries."""
+
+    def __init__(self, arrays: Arrays, name: str) -> None:
+        self._blob = memoryview(arrays[name].view(np.uint8))  # type: ignore[arg-type]
+        self._start = arrays[f"{name}_start"].view(np.uint32)
+
+    def __len__(self) -> int:
+        return len(self._start) - 1
+
+    def text(self, place: int) -> str:
+        """One string."""
+        return str(self._blob[int(self._start[place]) : int(self._start[place + 1])], "utf-8")
+
+    def texts(self, places: Places) -> list[str]:
+        """Some of the strings."""
+        blob = self._blob
+        ends = self._start[places + 1].tolist()
+        return [str(blob[start:end], "utf-8") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
+
+
+class Strings(Texts):
+    """Distinct folded strings over mapped arrays, in order of their length, then of their letters."""
+
+    def __init__(self, arrays: Arrays, name: str) -> None:
+        super().__init__(arrays, name)
+        self._lengths = arrays[f"{name}_length"].view(np.uint16)
+        self._signature = arrays[f"{name}_signature"].view(np.uint64)
+        self._shape_signature = arrays[f"{name}_shape_signature"].view(np.uint64)
+        self._first = arrays[f"{name}_first"].view(np.uint64)
+        self._shape_first = arrays[f"{name}_shape_first"].view(np.uint64)
+        self._merging = arrays[f"{name}_merging"].astype(np.int64)
+        self._shapes = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
+
+    def find(self, text: str) -> int | None:
+        """The place of `text`, or None."""
+        low, high = np.searchsorted(self._lengths, [len(text), len(text) + 1])
+        while low < high:
+            middle = int(low + high) // 2
+            if self.text(middle) < text:
+                low = middle + 1
+            else:
+                high = middle
+        return int(low) if low < len(self) and self.text(int(low)) == text else None
+
+    def within(self, text: str, least: float) -> tuple[Places, Likeness]:
+        """Every place whose string may be at least `least` alike to `text`, with the most it can be."""
+        size = len(text)
+        if not size or not len(self):
+            return np.zeros(0, np.int64), np.zeros(0)
+        sizes = np.arange(int(self._lengths[-1]) + 1)
+        longer, both, apart = np.maximum(sizes, size), sizes + size, np.abs(sizes - size)
+        inside = np.minimum(sizes, size) / longer * _INSIDE_START + INSIDE
+        inside[np.minimum(sizes, size) < _SHORTEST_INSIDE] = 0
+        reach = _with_prefix(1 - (1 - ORDER) * apart / longer - ORDER * apart / both, PREFIX_LETTERS)
+        fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
+        low, high = np.searchsorted(self._lengths, [fit[0], fit[-1] + 1])
+        found = [self._most(text, slice(int(low), int(high)), least, inside)]
+        # Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are
+        # compared by their shapes.
+        shape = shaped(text)
+        if len(shape) < size:
+            low, high = np.searchsorted(self._lengths, [max(0, fit[0] - 2), fit[-1] + 1])
+            found.append(self._most(shape, slice(int(low), int(high)), least / SHAPE_ONLY))
+        elif _MERGED & set(shape):
+            low, high = np.searchsorted(self._lengths[self._merging], [fit[0], fit[-1] + 3])
+            found.append(self._most(shape, self._merging[low:high], least / SHAPE_ONLY))
+        if len(found) == 1:
+            return found[0]
+        places, back = np.unique(np.concatenate([one for one, _ in found]), return_inverse=True)
+        most = np.zeros(len(places))
+        np.maximum.at(most, back, np.concatenate([values for _, values in found]))
+        return places, most
+
+    def _most(
+        self, text: str, part: Places | slice, least: float, inside: Likeness | None = None
+    ) -> tuple[Places, Likeness]:
+        """Which strings of a part may be `least` alike to `text`, by their signatures, with the most they can be.
+
+        With x the larger and y the sum of what either lacks, likeness before the shared beginning counts is at most
+        1 - (1 - ORDER) x / (longer length) - ORDER y / (both lengths). Without `inside`, for shapes: the lengths
+        of the strings only make the bound weaker.
+        """
+        size, own = max(1, len(text)), one_signature(text)
+        theirs, lengths = self._signature[part], self._lengths[part]
+        firsts = self._first[part]
+        if inside is None:
+            theirs, firsts = self._shape_signature[part], self._shape_first[part]
+        if not len(lengths):
+            return np.zeros(0, np.int64), np.zeros(0)
+        sizes = np.arange(int(lengths.max()) + 1)
+        longer, both = np.maximum(sizes, size), sizes + size
+        # The most that may be lacking, for strings that begin with another letter and with the same one.
+        for_each = (1 - ORDER) / 2 / longer + ORDER / both
+        apart = np.clip((1 - least) / for_each + 1e-6, 0, 255).astype(np.uint8)
+        gain = (1 - PREFIX_BONUS) ** PREFIX_LETTERS
+        apart_same = np.clip((1 - least) / gain / for_each + 1e-6, 0, 255).astype(np.uint8)
+        if inside is not None:
+            # Where one may stand wholly inside the other, they may differ by all that is longer.
+            may = inside[: len(sizes)] >= least - 1e-9
+            lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
+            apart, apart_same = (np.where(may, np.maximum(one, lacking), one) for one in (apart, apart_same))
+        same = firsts.view(np.uint16)[::4] == ord(text[0]) & 0xFFFF
+        lacking = popcount(own ^ theirs)
+        keep = (lacking <= np.where(same, apart_same[lengths], apart[lengths])).nonzero()[0]
+        theirs, lengths, firsts = theirs[keep], lengths[keep], firsts[keep]
+        places = keep + (part.start or 0) if isinstance(part, slice) else part[keep]
+        missing, extra = popcount(own & ~theirs), popcount(theirs & ~own)
+        raw = 1 - (1 - ORDER) * np.maximum(missing, extra) / longer[lengths]
+        raw -= ORDER * (missing.astype(np.int64) + extra) / both[lengths]
+        differs = firsts ^ first_letters(text)
+        shared = np.zeros(len(places), np.int8)
+        for letters in range(1, PREFIX_LETTERS + 1):
+            shared[(differs & np.uint64((1 << 16 * letters) - 1)) == 0] = letters
+        raw = _with_prefix(raw, shared)
+        if inside is not None:
+            within = (missing == 0) | (extra == 0)
+            raw[within] = np.maximum(raw[within], inside[lengths[within]])
+        likely = raw >= least - 1e-6
+        return places[likely], raw[likely]
+
+    def near(self, text: str, least: float) -> tuple[Places, Likeness]:
+        """Every place whose string is at least `least` alike to `text`, with how alike."""
+        places, _ = self.within(text, least)
+        likeness = self.alike(text, places)
+        close = likeness >= least
+        return places[close], likeness[close]
+
+    def alike(self, text: str, places: Places) -> Likeness:
+        """How alike `text` looks to each of these strings: `closeness.appearance.letters_closeness`."""
+        if not len(places):
+            return np.zeros(0)
+        others = self.texts(places)
+        raw = _in_order(text, others)
+        shapes = self._shapes.texts(places) if self._shapes else [shaped(other) for other in others]
+        raw = np.maximum(raw, SHAPE_ONLY * _in_order(shaped(text), shapes))
+        for at, other in enumerate(others):
+            short, long = (text, other) if len(text) < len(other) else (other, text)
+            if short in long and len(short) >= _SHORTEST_INSIDE:
+                share = _INSIDE_START if long.startswith(short) else _INSIDE_ELSEWHERE
+                raw[at] = max(raw[at], INSIDE + share * len(short) / len(long))
+        return np.where([other == text for other in others], 1.0, np.minimum(raw, _NEARLY))
+
+
+def first_letters(text: str) -> np.uint64:
+    """The first four characters of a string, sixteen bits each, as one number."""
+    return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(text[:PREFIX_LETTERS])))
+
+
+def _with_prefix(raw: Likeness, letters: int | NDArray[np.int8]) -> Likeness:
+    raised: Likeness = 1 - (1 - raw) * (1 - PREFIX_BONUS) ** letters
+    return raised
+
+
+def _in_order(text: str, others: list[str]) -> Likeness:
+    raw = (1 - ORDER) * cdist([text], others, scorer=OSA.normalized_similarity, dtype=np.float64)[0]
+    raw += ORDER * cdist([text], others, scorer=Indel.normalized_similarity, dtype=np.float64)[0]
+    alive = np.ones(len(others), bool)
+    first = np.array([other[:PREFIX_LETTERS] for other in others], f"U{PREFIX_LETTERS}")
+    letters = first.view("U1").reshape(-1, PREFIX_LETTERS)
+    for at, letter in enumerate(text[:PREFIX_LETTERS]):
+        alive &= letters[:, at] == letter
+        raw[alive] += PREFIX_BONUS * (1 - raw[alive])
+    return raw

@@ -1,0 +1,107 @@
+"""Many names against one register, on all processors, results as they come."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from .hit import Hit
+from .nearest import nearest
+from .processes import fork_or_spawn, ignore_interrupt, processors
+from .reading import Progress
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    from .register import Register
+
+__all__ = ["search"]
+
+WORTH_A_POOL = 2_000_000
+"""Names times marks from which further processes pay for their start."""
+NAMES_A_TASK = 4
+
+Found = list[tuple[int, float]]
+
+
+def search(
+    register: Register, names: Iterable[str], top: int, progress: Progress | None = None
+) -> Iterator[tuple[str, list[Hit]]]:
+    """For each name, its closest marks: see `Register.search`."""
+    wanted = list(names)
+    for done, (name, found) in enumerate(zip(wanted, _found(register, wanted, top), strict=True), 1):
+        hits = [Hit(register.columns[place], value, name) for place, value in found]
+        if progress:
+            progress(done, len(wanted))
+        yield name, hits
+
+
+def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found]:
+    finder = _Finder(register, top)
+    if len(names) < 2 * NAMES_A_TASK or len(names) * len(register) < WORTH_A_POOL or processors() == 1:
+        yield from map(finder.find, names)
+        return
+    context = fork_or_spawn()
+    if context.get_start_method() == "fork":
+        _inherit(finder)
+        start, given = ignore_interrupt, ()
+    elif register.path is not None:
+        start, given = _open, (register.path, register.filter, top)  # type: ignore[assignment]
+    else:
+        yield from map(finder.find, names)
+        return
+    with context.Pool(processors(), start, given) as pool:
+        yield from pool.imap(_find, names, NAMES_A_TASK)
+
+
+class _Finder:
+    """Finds the closest marks to one name after another."""
+
+    def __init__(self, register: Register, top: int) -> None:
+        self._index, self._top = register.index(), top
+        self._kept = register.kept
+        self._left_out: NDArray[np.bool_] | None = None
+        if self._kept is not None:
+            of_marks = self._index.name_marks
+            counts = np.add.reduceat(np.r_[self._kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
+            self._left_out = counts == 0
+
+    def find(self, name: str) -> Found:
+        """The places of the closest marks, and how close they are."""
+        from ..closeness import features
+
+        found: Found = []
+        names, values = nearest(self._index, features(name), self._top, self._left_out)
+        for place, value in zip(names.tolist(), values.tolist(), strict=True):
+            marks = self._index.name_marks.one(place)
+            if self._kept is not None:
+                marks = marks[self._kept[marks]]
+            found.extend((mark, value) for mark in marks[: self._top].tolist())
+        # Equal closeness: in the order of the register.
+        found.sort(key=lambda one: (-one[1], one[0]))
+        return found[: self._top]
+
+
+_finder: _Finder | None = None
+
+
+def _inherit(finder: _Finder) -> None:
+    global _finder
+    _finder = finder
+
+
+def _open(path: Path, chosen: object, top: int) -> None:
+    from .doors import open_prepared
+    from .register import Filter
+
+    ignore_interrupt()
+    assert isinstance(chosen, Filter)
+    _inherit(_Finder(open_prepared(path).with_filter(chosen), top))
+
+
+def _find(name: str) -> Found:
+    assert _finder is not None
+    return _finder.find(name)

@@ -1,0 +1,214 @@
+"""Sound codes by the million: packed, filtered by a bound that is read from tables, aligned only where it matters.
+
+The bound is the one of `pronunciation.closeness_bound_many`, weakened so that it can be read eight sounds at a
+time: every sound that one reading has and the other lacks must be set against something else, which costs at
+least its weight times its difference from the nearest sound there. Both readings' shares add up, because a cost is
+always the sum of both sounds' weights times one difference.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from functools import cache
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from ..pronunciation import SoundCodes, prepare_codes, sound_closeness_many
+from ..pronunciation.alignment import RHYTHM, phone_weights, syllables_in
+from ..pronunciation.features import percent_differences
+from ..pronunciation.phones import VOWEL_LETTERS
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Arrays = Mapping[str, NDArray[np.generic]]
+    Places = NDArray[np.int64]
+    Likeness = NDArray[np.float64]
+
+__all__ = ["Codes", "code_arrays"]
+
+_LETTERS = tuple(percent_differences())
+_BIT = {letter: at for at, letter in enumerate(_LETTERS, start=1)}
+_COLUMNS = (len(_LETTERS) + 1 + 15) // 16
+
+
+@cache
+def _tables() -> tuple[NDArray[np.uint8], NDArray[np.uint8], NDArray[np.bool_]]:
+    """For each byte of a code: its sound's number, the sound's weight in plain surroundings, is it a vowel."""
+    number, weight, vowel = np.zeros(256, np.uint8), np.zeros(256, np.uint8), np.zeros(256, bool)
+    for letter in _LETTERS:
+        number[ord(letter)] = prepare_codes([letter]).sounds[0, 0]
+        weight[ord(letter)] = (
+            phone_weights("k" + letter + "A")[1] if letter not in VOWEL_LETTERS else (phone_weights("k" + letter)[1])
+        )
+        vowel[ord(letter)] = letter in VOWEL_LETTERS
+    return number, weight, vowel
+
+
+def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequence[Sequence[str]]) -> None:
+    """Pack the codes of a list of words or names: each distinct code once, in order of its whole weight.
+
+    Adds `NAME` (blob), `NAME_start`, `NAME_whole`, `NAME_present` (a bit for each sound, sixteen to a column, one
+    column after another) and `NAME_syllables` for the distinct codes, and
+    which word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
+    """
+    distinct = sorted(set().union(*map(set, lists)) if lists else (), key=lambda code: (sum(phone_weights(code)), code))
+    place = {code: at for at, code in enumerate(distinct)}
+    starts = np.zeros(len(distinct) + 1, np.int64)
+    np.cumsum([len(code) for code in distinct], out=starts[1:])
+    arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
+    arrays[f"{name}_start"] = starts.astype(np.uint32)
+    arrays[f"{name}_whole"] = np.array([sum(phone_weights(code)) for code in distinct], np.uint16)
+    arrays[f"{name}_syllables"] = np.array([min(255, syllables_in(code)) for code in distinct], np.uint8)
+    present = np.array([_present(code) for code in distinct], np.uint64)
+    columns = [(present >> np.uint64(16 * column)).astype(np.uint16) for column in range(_COLUMNS)]
+    arrays[f"{name}_present"] = np.concatenate(columns)
+    counts = np.zeros(len(lists) + 1, np.int64)
+    np.cumsum([len(codes) for codes in lists], out=counts[1:])
+    ids = np.fromiter((place[code] for codes in lists for code in codes), np.uint32, int(counts[-1]))
+    arrays[f"{name}_ids"], arrays[f"{name}_ids_start"] = ids, counts.astype(np.uint32)
+    owners = np.repeat(np.arange(len(lists), dtype=np.uint32), np.diff(counts))
+    order = np.argsort(ids, kind="stable")
+    arrays[f"{name}_owners"] = owners[order]
+    arrays[f"{name}_owners_start"] = np.searchsorted(ids[order], np.arange(len(distinct) + 1)).astype(np.uint32)
+
+
+def _present(code: str) -> int:
+    return sum(1 << _BIT[letter] for letter in set(code))
+
+
+class Codes:
+    """Distinct sound codes over mapped arrays (see `code_arrays`)."""
+
+    def __init__(self, arrays: Arrays, name: str) -> None:
+        self._blob = arrays[name].view(np.uint8)
+        self._start = arrays[f"{name}_start"].view(np.uint32)
+        self._whole = arrays[f"{name}_whole"].view(np.uint16)
+        self._syllables = arrays[f"{name}_syllables"].view(np.uint8)
+        self._present = arrays[f"{name}_present"].view(np.uint16).reshape(_COLUMNS, -1)
+        self.ids = arrays[f"{name}_ids"].view(np.uint32)
+        self.ids_start = arrays[f"{name}_ids_start"].view(np.uint32)
+        self.owners = arrays[f"{name}_owners"].view(np.uint32)
+        self.owners_start = arrays[f"{name}_owners_start"].view(np.uint32)
+
+    def __len__(self) -> int:
+        return len(self._whole)
+
+    def lists(self) -> list[tuple[str, ...]]:
+        """The codes of every word or name, in order."""
+        texts = [self.text(at) for at in range(len(self))]
+        codes = [texts[at] for at in self.ids.tolist()]
+        starts = self.ids_start.tolist()
+        return [tuple(codes[start:end]) for start, end in pairwise(starts)]
+
+    def text(self, at: int) -> str:
+        """One code."""
+        return self._blob[int(self._start[at]) : int(self._start[at + 1])].tobytes().decode("ascii")
+
+    def within(self, codes: Sequence[str], least: float) -> tuple[Places, Likeness]:
+        """Every code that may be at least `least` alike to one of `codes`, with the most it can be.
+
+        The readings in `codes` are taken together: what is cheapest for any of them counts.
+        """
+        codes = [code for code in codes if code]
+        if not codes:
+            return np.zeros(0, np.int64), np.zeros(0)
+        least = max(least, 0.01)
+        weights = [sum(phone_weights(code)) for code in codes]
+        # What one reading weighs more than the other is set against nothing.
+        reach = least / (2 - least)
+        low, high = np.searchsorted(self._whole, [min(weights) * reach - 1e-6, max(weights) / reach + 1e-6])
+        spent = np.zeros(high - low, np.int32)
+        for column, table in enumerate(_least_costs(codes)):
+            spent += table[self._present[column, low:high]]
+        whole = self._whole[low:high]
+        spare = 100 * (1 - least) * (np.arange(int(whole[-1]) + 1 if len(whole) else 1) + max(weights)) + 1e-6
+        places = (spent <= spare.astype(np.int32)[whole]).nonzero()[0]
+        bound = 1 - spent[places] / (100.0 * (whole[places].astype(np.int32) + max(weights)))
+        places += low
+        counts = [syllables_in(code) for code in codes]
+        theirs = self._syllables[places].astype(np.int32)
+        apart = np.maximum(np.maximum(min(counts) - theirs, theirs - max(counts)), 0)
+        bound *= 1 - RHYTHM * apart / np.maximum(np.maximum(theirs, max(counts)), 1)
+        keep = bound >= least - 1e-6
+        return places[keep], bound[keep]
+
+    def near(self, codes: Sequence[str], least: float) -> tuple[Places, Likeness]:
+        """Every code at least `least` alike to one of `codes`, with how alike."""
+        places, _ = self.within(codes, least)
+        likeness = self.alike(codes, places)
+        close = likeness >= least
+        return places[close], likeness[close]
+
+    def alike(self, codes: Sequence[str], places: Places) -> Likeness:
+        """How alike the closest of `codes` sounds to each of these codes: `pronunciation.sound_closeness`."""
+        best = np.zeros(len(places))
+        if len(places):
+            prepared = self._prepared(places)
+            for code in codes:
+                np.maximum(best, sound_closeness_many(code, prepared), out=best)
+        return best
+
+    def _prepared(self, places: Places) -> SoundCodes:
+        """Some of the codes as `pronunciation.prepare_codes` gives them, without a step for each."""
+        number, weight, vowel = _tables()
+        starts = self._start[places].astype(np.int64)
+        sizes = self._start[places + 1].astype(np.int64) - starts
+        order = np.argsort(sizes, kind="stable")
+        starts, sizes = starts[order], sizes[order]
+        longest = int(sizes[-1])
+        inside = np.arange(longest)[:, None] < sizes
+        raw = np.zeros(inside.shape, np.uint8)
+        at = (starts + np.arange(longest)[:, None])[inside]
+        raw[inside] = self._blob[at]
+        weights = weight[raw]
+        # A consonant after a consonant, with no vowel after it, weighs a quarter phone less.
+        consonant = inside & ~vowel[raw]
+        before, after = consonant[:-1], np.ones_like(consonant[1:])
+        after[:-1] = ~inside[2:] | consonant[2:]
+        weights[1:] -= (consonant[1:] & before & after).astype(np.uint8)
+        weights[0] += np.uint8(2) * inside[0]
+        present = np.zeros(len(places), np.uint64)
+        return SoundCodes(
+            order,
+            sizes.astype(np.int32),
+            number[raw],
+            weights,
+            weights.sum(axis=0, dtype=np.int32),
+            (inside & vowel[raw]).sum(axis=0, dtype=np.int32),
+            present,
+        )
+
+
+def _least_costs(codes: Sequence[str]) -> list[NDArray[np.int32]]:
+    """For each column of a signature of sounds, what its bits cost at least against the cheapest of `codes`."""
+    differences = percent_differences()
+    has, lacks = np.zeros((2, 16 * _COLUMNS), np.int32)
+    has[:], lacks[:] = 1 << 20, 1 << 20
+    for code in codes:
+        mine: dict[str, int] = {}
+        for letter, weight in zip(code, phone_weights(code), strict=True):
+            mine[letter] = mine.get(letter, 0) + weight
+        for letter, bit in _BIT.items():
+            present = 0 if letter in mine else _lightest(letter) * min(differences[letter][other] for other in mine)
+            absent = mine.get(letter, 0) * _nearest(letter)
+            has[bit], lacks[bit] = min(has[bit], present), min(lacks[bit], absent)
+    unused = [bit for bit in range(16 * _COLUMNS) if bit not in _BIT.values()]
+    has[unused] = lacks[unused] = 0
+    bits = (np.arange(256)[:, None] >> np.arange(8)) & 1
+    halves = [bits @ has[at : at + 8] + (1 - bits) @ lacks[at : at + 8] for at in range(0, 16 * _COLUMNS, 8)]
+    return [(high[:, None] + low).ravel().astype(np.int32) for low, high in zip(halves[::2], halves[1::2], strict=True)]
+
+
+@cache
+def _nearest(letter: str) -> int:
+    """How little a sound differs from the one nearest to it."""
+    return min(cost for other, cost in percent_differences()[letter].items() if other != letter)
+
+
+@cache
+def _lightest(letter: str) -> int:
+    """The least weight a sound can have: in the middle, and between consonants if it is one."""
+    return min(phone_weights(f"k{letter}{after}")[1] for after in ("", "k", "A"))
