@@ -73,7 +73,7 @@ def _is_part(part: str, goods: str) -> bool:
         len(part) >= 3
         and zipf(part) >= 2.5
         and lexicon().known(part)
-        and not lexicon().senses(part)[0].words[0].isupper()
+        and not lexicon().senses(part, labelled=False)[0].words[0].isupper()
     )
 
 

@@ -16,7 +16,7 @@ from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .nice import listed_classes
 from .terms import base_form
 
-__all__ = ["Evidence", "describe", "is_settled_place", "is_trade_name"]
+__all__ = ["Evidence", "describe", "describe_plainly", "is_settled_place", "is_trade_name"]
 
 KINDS = {
     "domain ending": (1.0, "a domain ending, which identifies no one (TMEP 1209.03(m))"),
@@ -63,39 +63,50 @@ class Evidence:
 NOTHING = Evidence(0.0)
 
 
-@lru_cache(maxsize=1 << 14)
-def describe(word: str, goods: str) -> Evidence:
-    """The strongest evidence that the folded `word` (or entry of several words) describes `goods`; 0 if
-    none."""
-    around = context(goods)
-    of_word = kinds(word)
-    found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in of_word]
+@lru_cache(maxsize=1 << 16)
+def describe_plainly(word: str, goods: str) -> Evidence:
+    """The evidence that needs no thought: the word's own kind, and its own place in the context of the goods.
+
+    A part of `describe`, cheap enough for every word of a register.
+    """
+    found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in kinds(word)]
     if word.isdecimal():
         found.append(Evidence(*KINDS["number"]))
     elif len(word) == 1:
         found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
-        found += [
-            _near(word, around),
-            _kind_of(word, around),
-            _associated(word, around),
-            _ingredient(word, around),
-        ]
+        around = context(goods)
+        found += [_near(word, around), _kind_of(word, around), _ingredient(word, around)]
+        found += [_same_class(word, around), _surname(word)]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, "a place that the goods may come from (TMEP 1210)"))
-        found += [_same_class(word, around), _surname(word), Evidence(_tendency(word))]
+    return _strongest(found)
+
+
+@lru_cache(maxsize=1 << 14)
+def describe(word: str, goods: str) -> Evidence:
+    """The strongest evidence that the folded `word` (or entry of several words) describes `goods`; 0 if none."""
+    found = [describe_plainly(word, goods)]
+    if not is_trade_name(word):
+        around = context(goods)
+        found += [_through(word, around), _associated(word, around), Evidence(_tendency(word))]
+    return _strongest(found)
+
+
+def _strongest(found: list[Evidence]) -> Evidence:
     best = max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
-    names_goods = any(evidence.names_goods and evidence.weight >= 0.7 for evidence in found)
-    return Evidence(best.weight, best.why, names_goods)
+    return Evidence(best.weight, best.why, any(one.names_goods and one.weight >= 0.7 for one in found))
 
 
 def _near(word: str, around: Context) -> Evidence:
-    """The word stands in the context of the goods, itself or through a word close to it in meaning."""
+    """The word stands in the context of the goods."""
+    found = [around.near[form] for form in (word, *lexicon().bases(word)) if form in around.near]
+    return _strongest([Evidence(near.weight, near.why, near.names_goods) for near in found])
+
+
+def _through(word: str, around: Context) -> Evidence:
+    """A word close to it in meaning stands in the context of the goods."""
     best = NOTHING
-    for form in dict.fromkeys((word, base_form(word), *lexicon().bases(word))):
-        near = around.near.get(form)
-        if near is not None and near.weight > best.weight:
-            best = Evidence(near.weight, near.why, near.names_goods)
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None
         if near is not None and near.weight >= 0.4 and THROUGH * closeness * near.weight > best.weight:
@@ -107,7 +118,7 @@ def _kind_of(word: str, around: Context) -> Evidence:
     """The word is narrower than the goods or than what goods of this kind are."""
     best = NOTHING
     for sense_id, strength in leading_senses(base_form(word), 2):
-        for up in ancestors(sense_id) & around.senses.keys():
+        for up in sorted(ancestors(sense_id) & around.senses.keys()):
             near = around.senses[up]
             if near.weight * strength > best.weight:
                 best = Evidence(near.weight * strength, near.why, near.names_goods and near.weight * strength >= 0.7)
@@ -141,7 +152,7 @@ def _same_class(word: str, around: Context) -> Evidence:
 
 
 def _tendency(word: str) -> float:
-    common = [s for s in lexicon().senses(word) if not _own_form(s, word)[:1].isupper()]
+    common = [s for s in lexicon().senses(word, labelled=False) if not _is_proper(s, word)]
     if not common:
         return 0.0
     if common[0].pos == "v":
@@ -157,16 +168,16 @@ def _does(sense: Sense, word: str) -> bool:
     return any(verb[:3] == word[:3] and len(verb) < len(word) for verb in derived)
 
 
-def _own_form(sense: Sense, word: str) -> str:
-    """How the lexicon writes `word` in this sense, capitals included."""
-    return next((form for form in sense.words if form.lower() == word), word)
+def _is_proper(sense: Sense, word: str) -> bool:
+    """Whether the lexicon writes `word` with a capital in this sense."""
+    return next((form for form in sense.words if form.lower() == word), word)[:1].isupper()
 
 
 @lru_cache(maxsize=1 << 13)
 def is_settled_place(word: str) -> bool:
     """Whether `word` is mostly a place where people live and trade, not a mountain, sea or island (TMEP
     1210.04(d))."""
-    senses = lexicon().senses(word)
+    senses = lexicon().senses(word, labelled=False)
     if not senses:
         return "place" in kinds(word)
     leading = senses[0]
@@ -183,10 +194,10 @@ def is_trade_name(word: str) -> bool:
     """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital
     letter."""
     found = False
-    for sense in lexicon().senses(word):
+    for sense in lexicon().senses(word, labelled=False):
         marked = any(r.kind == "usage" and "trademark" in lexicon().entry(r.sense_id).words
                      for r in lexicon().relations(sense))  # fmt: skip
-        if marked or (_own_form(sense, word)[:1].isupper() and _is_made(sense)):
+        if marked or (_is_proper(sense, word) and _is_made(sense)):
             found = True
         elif sense.count:
             return False
@@ -203,8 +214,10 @@ def _is_made(sense: Sense) -> bool:
 def _surname(word: str) -> Evidence:
     """A name that is primarily merely a surname (TMEP 1211): listed, and no ordinary word."""
     rank = name_rank(word)
-    ordinary = sum(s.count for s in lexicon().senses(word) if not _own_form(s, word)[:1].isupper())
-    rare = ordinary <= 1 and (rank or 0) <= WELL_KNOWN  # smith: the trade is all but forgotten, the name is not
-    if rank is not None and (rare or not lexicon().known(word)) and not kinds(word) & {"place", "given name"}:
+    if rank is None or kinds(word) & {"place", "given name"}:
+        return NOTHING
+    common = [sense for sense in lexicon().senses(word, labelled=False) if not _is_proper(sense, word)]
+    forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
+    if forgotten or not lexicon().known(word):
         return Evidence(SURNAME * (1.0 if rank <= 5000 else 0.6), "a surname (TMEP 1211)")
     return NOTHING

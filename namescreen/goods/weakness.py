@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import kinds, zipf
-from .description import describe
+from .description import describe_plainly
 
 __all__ = ["weakness"]
 
@@ -29,5 +29,4 @@ def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
     common = COMMON * min(max((zipf(word) - 3) / 3, 0.0), 1.0)
     if base == 1.0 or not goods:
         return round(max(base, common), 4)
-    evidence = describe(word, goods)
-    return round(max(base, common, evidence.weight if evidence.why else 0.0), 4)
+    return round(max(base, common, describe_plainly(word, goods).weight), 4)

@@ -31,9 +31,7 @@ def base_forms(
     for pos, rules in DETACHMENTS.items():
         tried = [word, *exceptions(word, pos)]
         if len(tried) == 1:  # an irregular form is not taken apart as well
-            tried += [
-                word[: -len(old)] + new for old, new in rules if word.endswith(old) and len(word) > len(old)
-            ]
+            tried += [word[: -len(old)] + new for old, new in rules if word.endswith(old) and len(word) > len(old)]
         forms = tuple(dict.fromkeys(form for form in tried if form and has(form, pos)))
         if forms:
             found[pos] = forms

@@ -101,7 +101,8 @@ class Lexicon:
         self._row = lru_cache(maxsize=1 << 16)(self._read_row)
         self.entry = lru_cache(maxsize=1 << 16)(self._read_entry)
         self.bases = lru_cache(maxsize=1 << 16)(self._find_bases)
-        self._labelled = lru_cache(maxsize=1 << 14)(self._read_senses)
+        self._unlabelled = lru_cache(maxsize=1 << 14)(self._read_senses)
+        self._labelled = lru_cache(maxsize=1 << 14)(self._label_senses)
         self._nearness = Nearness(self)
         self.neighbours = self._nearness.neighbours
         self.closeness = self._nearness.closeness
@@ -126,14 +127,16 @@ class Lexicon:
         return base_forms(
             word,
             lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
-            lambda form, pos: (
-                tuple(e[2:] for e in irregular if e.startswith(f"{pos}:")) if form == word else ()
-            ),
+            lambda form, pos: tuple(e[2:] for e in irregular if e.startswith(f"{pos}:")) if form == word else (),
         )
 
-    def senses(self, word: str, pos: str | None = None) -> tuple[Sense, ...]:
-        """The senses of `word`, or of its base forms, most frequent first; of one part of speech if given."""
-        found = tuple(sense for base in self.bases(word) for sense in self._labelled(base))
+    def senses(self, word: str, pos: str | None = None, *, labelled: bool = True) -> tuple[Sense, ...]:
+        """The senses of `word`, or of its base forms, most frequent first; of one part of speech if given.
+
+        Without labels, which cost more than all the rest, the label is the word alone.
+        """
+        read = self._labelled if labelled else self._unlabelled
+        found = tuple(sense for base in self.bases(word) for sense in read(base))
         return tuple(sense for sense in dict.fromkeys(found) if pos is None or sense.pos == pos)
 
     def sense(self, sense_id: str) -> Sense:
@@ -168,9 +171,9 @@ class Lexicon:
         found = []
         for sense_id, _ in self._row(lemma)[0]:
             entry = self.entry(sense_id)
-            found += [
-                (sense_id, s) for w, s in zip(entry.words, entry.strengths, strict=True) if w.lower() == lemma
-            ][:1]
+            found += [(sense_id, s) for w, s in zip(entry.words, entry.strengths, strict=True) if w.lower() == lemma][
+                :1
+            ]
         return found
 
     def inflections(self, lemma: str) -> tuple[str, ...]:
@@ -210,18 +213,14 @@ class Lexicon:
                 seen_senses.add(sense.id)
                 steps = [(-1, "synonym", sense.id, "")]
                 steps += [
-                    (order[r.kind], r.kind, r.sense_id, r.other)
-                    for r in self.relations(sense)
-                    if r.kind in order
+                    (order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense) if r.kind in order
                 ]
                 for rank, kind, other_id, only in steps:
                     entry = self.entry(other_id)
                     for other, strength in zip(entry.words, entry.strengths, strict=True):
                         if other.lower() == word.lower() or (only and other != only):
                             continue
-                        related = Related(
-                            other.lower(), (*path, other.lower()), step, kind, self.sense(other_id)
-                        )
+                        related = Related(other.lower(), (*path, other.lower()), step, kind, self.sense(other_id))
                         reached.append(((rank, -strength, other.lower()), related))
                         next_layer.append((other, related.path, related.sense))
             for _, related in sorted(reached, key=lambda pair: pair[0]):
@@ -240,9 +239,7 @@ class Lexicon:
         if value is None:
             return (), ()
         senses, *inflected = value.split("=")
-        return tuple((i, int(count)) for i, _, count in (s.partition(":") for s in senses.split())), tuple(
-            inflected
-        )
+        return tuple((i, int(count)) for i, _, count in (s.partition(":") for s in senses.split())), tuple(inflected)
 
     def _read_entry(self, sense_id: str) -> Entry:
         value = self._senses.get(sense_id)
@@ -267,34 +264,28 @@ class Lexicon:
         plain = []
         for sense_id, count in self._row(lemma)[0]:
             entry = self.entry(sense_id)
-            plain.append(
-                Sense(sense_id, entry.words, sense_id[0], DOMAINS[entry.domain], count, lemma, entry.below)
-            )
+            domain = DOMAINS[entry.domain]
+            plain.append(Sense(sense_id, entry.words, sense_id[0], domain, count, lemma, entry.below))
+        return tuple(plain)
+
+    def _label_senses(self, lemma: str) -> tuple[Sense, ...]:
+        plain = self._unlabelled(lemma)
         tags = _tell_apart([self._tags(lemma, sense) for sense in plain])
         return tuple(
-            replace(sense, label=f"{lemma} ({tag})" if tag else lemma)
-            for sense, tag in zip(plain, tags, strict=True)
+            replace(sense, label=f"{lemma} ({tag})" if tag else lemma) for sense, tag in zip(plain, tags, strict=True)
         )
 
     def _tags(self, lemma: str, sense: Sense) -> list[str]:
         """Ways to tell this sense of a word from the others, the plainest first."""
         broader = [self.entry(i).words[0] for i in self.related_ids(sense.id, "@", "@i")]
         others = [word for word in sense.words if word.lower() != lemma]
-        nearby = [
-            self.entry(i).words[0] for i in self.related_ids(sense.id, "&", "\\", "=", "~", "~i", "%p", "+")
-        ]
+        nearby = [self.entry(i).words[0] for i in self.related_ids(sense.id, "&", "\\", "=", "~", "~i", "%p", "+")]
         nearby = [word for word in nearby if word.lower() != lemma]
         own = (
-            broader[:1]
-            if sense.pos == "n"
-            else ["to " + ", ".join(others[:2])]
-            if others and sense.pos == "v"
-            else []
+            broader[:1] if sense.pos == "n" else ["to " + ", ".join(others[:2])] if others and sense.pos == "v" else []
         )
         tags = own or others[:1] or broader[:1] or nearby[:1]
-        tags += [
-            ", ".join(pair) for pair in (others[:2], (broader + others)[:3], (broader + nearby)[:3]) if pair
-        ]
+        tags += [", ".join(pair) for pair in (others[:2], (broader + others)[:3], (broader + nearby)[:3]) if pair]
         return [*tags, sense.domain.partition(".")[2]]
 
 
