@@ -25,8 +25,8 @@ _EUIPO = "EUIPO, Trade mark guidelines, part C, section 2"
 GLOSSARY = (
     Term(
         "appearance, sound, meaning",
-        "The three ways in which two marks are compared. Each is a number from 0 to 1, "
-        "1 = identical to the eye, to the ear, or in what it says.",
+        "The three ways in which two marks are compared. Each is a number from 0 to 1, 1 = identical to "
+        "the eye, to the ear, or in what it says.",
         f"{_TMEP} 1207.01(b); {_EUIPO}, chapter 4",
     ),
     Term(
@@ -37,22 +37,22 @@ GLOSSARY = (
     ),
     Term(
         "closeness",
-        "How alike a name and a mark are, from 0 to 1, as this program computes it. It is not the "
-        "chance of a conflict and not a legal opinion.",
+        "How alike a name and a mark are, from 0 to 1, as this program computes it. It is not the chance "
+        "of a conflict and not a legal opinion.",
         "this program",
     ),
     Term(
         "distinctiveness",
-        "How well a name can tell one maker's goods from another's: generic (the name of the "
-        "goods), descriptive (says what they are), suggestive (hints), arbitrary (a word of something else), "
+        "How well a name can tell one maker's goods from another's: generic (the name of the goods), "
+        "descriptive (says what they are), suggestive (hints), arbitrary (a word of something else), "
         "fanciful (invented).",
         f"{_TMEP} 1209.01",
     ),
     Term("domain label", "The part of a domain between two dots.", "IETF, RFC 1035, section 2.3"),
     Term(
         "goods relatedness",
-        "How alike the goods of the name and of the mark are, from 0 to 1. It is shown beside "
-        "closeness and never mixed into it.",
+        "How alike the goods of the name and of the mark are, from 0 to 1. It is shown beside closeness "
+        "and never mixed into it.",
         f"{_TMEP} 1207.01(a); {_EUIPO}, chapter 2",
     ),
     Term("handle", "The short name of an account on a service.", "common usage"),
@@ -64,8 +64,8 @@ GLOSSARY = (
     ),
     Term(
         "likelihood of confusion",
-        "The legal question whether buyers would take the goods of two makers to come "
-        "from one. This report does not answer it.",
+        "The legal question whether buyers would take the goods of two makers to come from one. This "
+        "report does not answer it.",
         f"{_TMEP} 1207.01; {_EUIPO}, chapter 1",
     ),
     Term(

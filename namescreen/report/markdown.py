@@ -10,7 +10,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from ..outcome import DISCLAIMER
-from .compare import Changes
+from .compare import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
 from .findings import PASSED_OVER, Level, findings, worst, worst_words
@@ -57,13 +57,10 @@ def _head(report: Report, changes: Changes | None) -> Iterable[str]:
     yield "\n".join(f"- {key}: {cell(value) or 'not stated'}" for key, value in facts)
     yield f"**{DISCLAIMER}**"
     yield (
-        "It lists what an automatic comparison found in the lists named in the record below, and "
-        "nothing else. It is "
-        "not legal advice. Rights can exist without registration, marks can be protected beyond "
-        "their own goods, and "
-        "the law differs from country to country. Whether a name is free to use is for a "
-        "qualified adviser, and "
-        "whether it can be registered for the office of each country."
+        "It lists what an automatic comparison found in the lists named in the record below, and nothing "
+        "else. It is not legal advice. Rights can exist without registration, marks can be protected "
+        "beyond their own goods, and the law differs from country to country. Whether a name is free to "
+        "use is for a qualified adviser, and whether it can be registered for the office of each country."
     )
     yield "## In short"
     yield "\n".join(f"- {line}" for line in (*_in_short(report), *(_changed(changes) if changes else ())))
@@ -129,10 +126,11 @@ def _skipped(report: Report) -> Iterable[str]:
 def _glance(report: Report, figure: str) -> Iterable[str]:
     yield "## Shortlist at a glance"
     yield (
-        "In the order of the comparison below. *Nothing found* means that the check was made and nothing reached "
-        "the line from which it is worth a look; *not checked* means that it was not made. Even so, of pairs of "
-        f"marks that tribunals held too alike, about {PASSED_OVER} stays below that line. Numbers in brackets run "
-        "from 0 to 1: closeness to the mark (1 = identical), distinctiveness and fit (1 = best)."
+        "In the order of the comparison below. *Nothing found* means that the check was made and nothing "
+        "reached the line from which it is worth a look; *not checked* means that it was not made. Even "
+        f"so, of pairs of marks that tribunals held too alike, about {PASSED_OVER} stays below that line. "
+        "Numbers in brackets run from 0 to 1: closeness to the mark (1 = identical), distinctiveness and "
+        "fit (1 = best)."
     )
     if figure:
         yield (f"![{cell(alternative(report))}; the table says the same in words]({_destination(figure)})")
@@ -158,11 +156,9 @@ def _since(changes: Changes) -> Iterable[str]:
         yield f"None. The earlier report was made with namescreen {cell(changes.version)}."
         return
     yield (
-        f"Against the report of {cell(changes.since)}, made with namescreen "
-        f"{cell(changes.version)}. A score is told as "
-        "changed from a difference of {LEAST}. A mark new among the closest need not be new in the "
-        "list: see first "
-        "what changed about the lists and the program."
+        f"Against the report of {cell(changes.since)}, made with namescreen {cell(changes.version)}. A "
+        f"score is told as changed from a difference of {LEAST}. A mark new among the closest need not be "
+        "new in the list: see first what changed about the lists and the program."
     )
     by_about: dict[str, list[tuple[str, str, str]]] = {}
     for change in changes.found:
@@ -186,9 +182,9 @@ def _comparison(report: Report) -> Iterable[str]:
     without = f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
     yield (
         "Each value runs from 0 to 1, 1 = nothing found against the name. The total is their mean, "
-        f"{how}.{without} Where a check was not made the total is a span, and the name stands by its lower end. A "
-        "knockout is not outweighed by anything: such names stand last. *Places* are the best and worst that a "
-        "name takes when each weight in turn is halved and doubled."
+        f"{how}.{without} Where a check was not made the total is a span, and the name stands by its lower "
+        "end. A knockout is not outweighed by anything: such names stand last. *Places* are the best and "
+        "worst that a name takes when each weight in turn is halved and doubled."
     )
     if not checks:
         return

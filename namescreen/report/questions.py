@@ -58,9 +58,8 @@ def general_questions(report: Report) -> tuple[str, ...]:
             "worth its price there?"
         )
     asked.append(
-        f"Which searches that this program cannot make are worth paying for{where}: unregistered "
-        f"use, company "
-        "names, figurative marks, pending filings not yet published?"
+        f"Which searches that this program cannot make are worth paying for{where}: unregistered use, "
+        "company names, figurative marks, pending filings not yet published?"
     )
     return tuple(asked)
 
@@ -89,20 +88,20 @@ def _on_marks(entry: NameEntry) -> list[str]:
         title, question = _title(found), ""
         if found.mark.status == "dead" and found.concern >= _DEAD_BUT_NEAR:
             asked.append(
-                f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, "
-                f"or could it be revived, so that {name} would meet it after all?"
+                f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still "
+                f"in use, or could it be revived, so that {name} would meet it after all?"
             )
         elif found.knockout:
             question = (
-                f"{title} is identical or nearly so, for goods that overlap: is there any room left for {name}, by "
-                "other goods, a coexistence agreement, or non-use?"
+                f"{title} is identical or nearly so, for goods that overlap: is there any room left for "
+                f"{name}, by other goods, a coexistence agreement, or non-use?"
             )
         elif mark_level(found) >= Level.LOOK:
             question = f"{title} {_likeness(found, name)}{_goods_clause(found)}?"
         elif found.overall >= _SAME_NAME:
             question = (
-                f"{title} is all but the same name for other goods: is it known well enough to be protected beyond "
-                "them, or to enter ours?"
+                f"{title} is all but the same name for other goods: is it known well enough to be protected "
+                "beyond them, or to enter ours?"
             )
         if question:
             unstated = "" if found.mark.status else " The list does not say whether it is in force."
@@ -147,8 +146,8 @@ def _on_shared_words(entry: NameEntry) -> list[str]:
             owners[word].add(owner)
             held[word, owner] += 1
     crowded = [
-        f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the field so crowded that it "
-        "is weak, and the rest of the name decides?"
+        f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the field so "
+        "crowded that it is weak, and the rest of the name decides?"
         for word in sorted(owners)
         if len(owners[word]) >= _CROWD
     ]
@@ -170,13 +169,13 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.category == "descriptive":
         return [
-            f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a disclaimer or "
-            "proof of use?"
+            f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "
+            "disclaimer or proof of use?"
         ]
     if found.category == "suggestive" and found.score < _NEAR_DESCRIPTIVE:
         return [
-            f"{name} lies near the line between suggesting and describing{because}: on which side would the office "
-            "put it?"
+            f"{name} lies near the line between suggesting and describing{because}: on which side would the "
+            "office put it?"
         ]
     return []
 
@@ -192,8 +191,8 @@ def _on_readings(entry: NameEntry) -> list[str]:
             else "and would it put them off these goods"
         )
         asked.append(
-            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} reads as {shorten(reading.word, 30)}"
-            f"{meaning}: do native speakers hear it, {doubt}?"
+            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} reads as "
+            f"{shorten(reading.word, 30)}{meaning}: do native speakers hear it, {doubt}?"
         )
     return asked
 

@@ -182,10 +182,12 @@ def test_changes_are_told(report: Report) -> None:
     text = to_markdown(report, changes=changes(report, replace(report, date="2026-12-25")))
     assert "## Changes since 2026-11-25" in text
     assert "None." in text
+    assert "{" not in text
     assert "- Since the report of 2026-11-25: no change." in text
     first = changes(replace(report, names=report.names[2:], version="0.0.9"), report)
     text = to_markdown(report, changes=first)
     assert "- Since the report of 2026-11-25: basis changed (1) and name added (2)." in text
+    assert "{" not in text
     rows = next(rows for rows in tables(READER.parse(text)) if rows[0] == ["About", "Kind", "Change"])
     assert rows[1:] == [
         ["the report", "basis changed", "program version: 0.0.9 before, 0.1.0 now"],
