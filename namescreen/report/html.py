@@ -81,6 +81,11 @@ def _link_names(tokens: Sequence[Any]) -> None:
     for at, heading in enumerate(headings, 1):
         heading.attrSet("class", "name")
         heading.attrSet("id", f"name-{at}")
+    if headings:
+        rest = tokens[tokens.index(headings[-1]) :]
+        annex = next((token for token in rest if token.type == "heading_open" and token.tag == "h2"), None)
+        if annex is not None:
+            annex.attrSet("class", "annex")
     rows = [at for at, token in enumerate(tokens) if token.type == "tr_open"][1 : len(headings) + 1]
     for at, row in enumerate(rows, 1):
         inline = tokens[row + 2]

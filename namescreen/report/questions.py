@@ -163,7 +163,7 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     found = entry.distinctiveness
     if isinstance(found, NotChecked):
         return []
-    name, goods = shorten(entry.name, 60), shorten(report.goods, 60) or "the goods"
+    name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
     because = f" ({shorten(found.reasons[0], 110).rstrip('.')})" if found.reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
