@@ -64,11 +64,17 @@ class Nearness:
         best = 0.0
         for a in forms_a:
             for b in forms_b:
-                # Closeness is symmetric: a word met many times is expanded once, not every word it is met with.
-                one, other = (b, a) if b in self._expanded and a not in self._expanded else (a, b)
+                one, other = sorted((a, b), key=self._cost)
                 near = self._near(one)
                 best = max(best, near[other] if other in near else self._far(one, other))
         return best
+
+    def _cost(self, lemma: str) -> int:
+        """About what expanding a word costs, 0 once it is done: symmetry lets the cheaper word of a pair answer."""
+        if lemma in self._expanded:
+            return 0
+        senses = self._lexicon.sense_strengths(lemma)
+        return 1 + sum(len(self._lexicon.entry(sense_id).pointers) for sense_id, _ in senses)
 
     def _near(self, lemma: str) -> dict[str, float]:
         """The neighbours of `lemma`, remembered; do not change the result."""
