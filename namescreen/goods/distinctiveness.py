@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from ..lexicon import kinds, lexicon
+from ..lexicon import equivalents, kinds, lexicon
 from ..names import parse
 from ..outcome import NotChecked
 from .coinage import divided, heard_as, is_coined, understood
@@ -74,8 +74,8 @@ class Distinctiveness:
 def distinctiveness(name: str, goods: str, *, translate: Translate | None = None) -> Distinctiveness | NotChecked:
     """How distinctive `name` is for `goods` (plain words): its category, a score in [0, 1] and the reasons.
 
-    `translate` gives English meanings of a foreign word: under the doctrine of foreign equivalents (TMEP
-    1209.03(g)) the word is as descriptive as its translation. Without it foreign words count as coined.
+    A foreign word is as descriptive as its translation (doctrine of foreign equivalents, TMEP 1209.03(g)): the
+    shipped list of everyday words is asked, and `translate` for more, if given. Others count as coined.
     `NotChecked` if the goods are not stated, or the name holds no letter or digit.
     """
     if not goods_words(goods):
@@ -132,10 +132,12 @@ def _judge_word(word: str, goods: str, translate: Translate | None) -> _Judged:
         found.append(heard)
     if coined:
         found.append(understood(word, goods))
-    meanings = tuple(translate(word)) if coined and translate is not None else ()
-    for meaning in meanings:
+    meanings = [(one.english, f" ({one.language})") for one in equivalents(word)]
+    meanings += [(meaning, "") for meaning in (translate(word) if coined and translate is not None else ())]
+    for meaning, language in meanings:
         meant = describe(meaning, goods)
-        found.append(Evidence(meant.weight, f'means "{meaning}": {meant.why or NO_TIE}', meant.names_goods))
+        why = f'means "{meaning}"{language}: {meant.why or NO_TIE} (TMEP 1209.03(g))'
+        found.append(Evidence(meant.weight, why, meant.names_goods))
     return _Judged(word, max(found, key=lambda one: (one.weight, one.why)), coined and not meanings)
 
 

@@ -104,6 +104,11 @@ class TestForeignWords:
         assert found.category in ("generic", "descriptive")
         assert 'means "herbs"' in found.reasons[0]
 
+    def test_everyday_words_are_known_without_help(self) -> None:
+        assert judged("Aardewerk", "pottery").score < 0.2
+        assert "(nl)" in judged("Aardewerk", "pottery").reasons[0]
+        assert judged("Aardewerk", "insurance").category == "arbitrary"
+
     def test_a_translation_that_does_not(self) -> None:
         found = distinctiveness("Eule", PLANTER, translate=self.german)
         assert isinstance(found, Distinctiveness)
