@@ -101,8 +101,12 @@ def brainstorm(
     the goods (own). A name with an awkward reading in the brief's languages is left out.
     """
     from namescreen.generation import candidates
+    from namescreen.generation.material import TONES, tone_of
 
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
+    unknown = [word for word in settled.tone if tone_of(word) is None]
+    if unknown:
+        say(f"Not a tone known here, and passed over: {', '.join(unknown)}. Known: {', '.join(TONES)}.")
     marks = _marks(settled)
     if steer and sys.stdin.isatty() and sys.stdout.isatty():
         from .steer import steer_session

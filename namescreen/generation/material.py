@@ -14,10 +14,26 @@ from ..names import fold
 from ..tables import open_table
 from .widening import Idea, widen
 
-__all__ = ["TONES", "Material", "best_pairs", "gather", "title"]
+__all__ = ["PLACES", "TONES", "Material", "best_pairs", "gather", "title", "tone_of"]
 
 TONES = ("plain", "warm", "playful", "bold", "calm", "elegant", "modern", "natural", "technical")
 """The tones that companion words and affixes are marked with."""
+
+PLACES = ("after", "before", "verb", "of")
+"""Where a companion word may stand."""
+
+_LIKE_TONES = {
+    "simple": "plain", "honest": "plain", "down-to-earth": "plain", "sober": "plain", "serious": "plain",
+    "friendly": "warm", "cosy": "warm", "cozy": "warm", "homely": "warm", "kind": "warm", "caring": "warm",
+    "fun": "playful", "funny": "playful", "cheerful": "playful", "quirky": "playful", "childlike": "playful",
+    "strong": "bold", "brave": "bold", "loud": "bold", "fierce": "bold", "daring": "bold", "tough": "bold",
+    "quiet": "calm", "gentle": "calm", "soft": "calm", "peaceful": "calm", "slow": "calm",
+    "refined": "elegant", "fine": "elegant", "luxurious": "elegant", "classic": "elegant", "noble": "elegant",
+    "new": "modern", "fresh": "modern", "minimal": "modern", "urban": "modern", "sleek": "modern",
+    "earthy": "natural", "rustic": "natural", "organic": "natural", "wild": "natural", "green": "natural",
+    "precise": "technical", "scientific": "technical", "engineered": "technical", "clever": "technical",
+}  # fmt: skip
+"""Other words for the tones, as makers may put them (ours)."""
 
 _OFF_TONE = 0.55
 """What is left of a companion's or an affix's weight where the brief asks for other tones."""
@@ -76,6 +92,12 @@ class Material:
         return random.Random(f"{self.seed} {purpose}")
 
 
+def tone_of(word: str) -> str | None:
+    """The tone of `TONES` that a word of the brief means, or None if it is not known."""
+    folded = fold(word)
+    return folded if folded in TONES else _LIKE_TONES.get(folded)
+
+
 def gather(
     brief: Brief, *, seed: int, without: Sequence[str] = (), weights: dict[str, float] | None = None
 ) -> Material:
@@ -91,7 +113,7 @@ def gather(
         for idea in ideas
     ]
     ordered = sorted(stirred, key=lambda entry: (-entry[0], entry[1].word))
-    tones = frozenset(tone for tone in map(fold, brief.tone) if tone in TONES)
+    tones = frozenset(tone for tone in map(tone_of, brief.tone) if tone)
     return Material(
         tuple(idea for _, idea in ordered), tones, brief.most_letters, brief.most_words or 3, seed, frozenset(without)
     )

@@ -16,7 +16,7 @@ from ..pronunciation.phonotactics import pronounceability
 from .blending.source import strain
 from .blending.spelling import surprise
 from .candidate import Proposal
-from .material import Material
+from .material import PLACES, Material
 from .sounds import is_onset, is_vowel, sounds_of
 
 __all__ = ["DEFAULT_WEIGHTS", "PARTS", "Judge", "syllables"]
@@ -44,7 +44,6 @@ _USUAL, _UNUSUAL = 2.6, 5.2
 """Mean bits a letter at which a name reads like a common word, and like none: the 10th and 99.5th hundredths of
 the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
-_COMPANION = 0.5  # a companion word stands for no concept, but lends its own picture
 _ALONE = 0.6  # what a name from one source evokes, beside one from two of the same worth
 _STOPS = frozenset("P B T D K G".split())  # B. Vanden Bergh and others, J. of Advertising 13 (1984): stops are recalled
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
@@ -91,6 +90,9 @@ class Judge:
         """The judge of a brief, knowing how near each word of the material is."""
         goods = tuple(word for word in dict.fromkeys(fold(brief.goods).replace("-", " ").split()) if len(word) > 2)
         nearness = {idea.word: idea.weight if idea.distance else max(idea.weight, 0.9) for idea in material.ideas}
+        for place in PLACES:
+            for idea in material.companions(place):  # off the brief's tone a companion weighs less than half
+                nearness.setdefault(idea.word, idea.weight**1.5)
         return cls(weights_of(brief), nearness, goods)
 
     def parts(self, proposal: Proposal) -> dict[str, float]:
@@ -112,7 +114,7 @@ class Judge:
         return sum(self.weights[name] * value for name, value in parts.items()) / total if total else 0.0
 
     def _evocation(self, proposal: Proposal) -> float:
-        near = sorted((self.ideas.get(word, _COMPANION) for word in proposal.sources), reverse=True)
+        near = sorted((self.ideas.get(word, 0.0) for word in proposal.sources), reverse=True)
         second = near[1] if len(near) > 1 else _ALONE * near[0]
         return float((0.62 * near[0] + 0.38 * second) ** 0.75 * (0.35 + 0.65 * proposal.clear))
 
@@ -157,9 +159,9 @@ def _spelling(proposal: Proposal) -> float:
     """1 - the strain of tying its letters to its sounds; a middling 0.7 where only the spelling is known."""
     if not proposal.sounds:
         return 0.7
-    if "".join(proposal.sources) == proposal.letters or len(proposal.words) > 1:  # known words keep their own
-        strains = [_own_strain(word) for word in proposal.sources if word in proposal.letters]
-        return max(0.0, 1 - 1.5 * max(strains, default=0.1))
+    whole = [word for word in proposal.sources if word in proposal.letters]
+    if whole and sum(map(len, whole)) >= len(proposal.letters) - 3:  # words that stand in it whole keep their own
+        return max(0.0, 1 - 1.5 * max(map(_own_strain, whole)))
     return max(0.0, 1 - 1.5 * strain(proposal.letters, proposal.sounds))
 
 

@@ -46,19 +46,17 @@ _SAME_STEM, _SAME_SOURCE, _SAME_KIND = 0.05, 0.016, 0.06
 """What earlier names of the page cost: each with the same stem and construction, each with a source in common,
 and a whole share of the construction (scores lie within about 0.3 of each other; set so that no word rules)."""
 _SHARE = {
-    "compound": 9, "blend": 8, "affix": 5, "clipping": 1.5, "adjective + noun": 5, "verb + noun": 2, "noun of noun": 2,
-    "word pair": 1, "alliteration": 3, "echo": 2, "respelling": 1.5, "combining forms": 2.5, "initials": 0.5,
-    "invented": 1.5,
+    "compound": 9, "blend": 9, "affix": 5, "clipping": 0.8, "adjective + noun": 5, "verb + noun": 2,
+    "noun of noun": 1.5, "word pair": 1, "alliteration": 3, "echo": 2, "respelling": 1, "combining forms": 2,
+    "initials": 0.3, "invented": 0.8,
 }  # fmt: skip
 """How many of each construction a page of forty holds if all come off equally well (set by reading)."""
-_FORGIVEN = 0.3
+_FORGIVEN = 0.5
 """How much of the gap between the best of a construction and the best of all is forgiven, so that coined words
 are not crowded out by plain pairs of words, whose sources are always seen whole."""
 _BEST = 8  # the best of a construction: the mean of so many
 _MOST_SAME = 2  # names of one stem and construction in a page
-_SIMPLE = frozenset(
-    ("compound", "adjective + noun", "verb + noun", "noun of noun", "word pair", "alliteration", "echo")
-)
+_MOST_COMPANY = 2  # names with one companion word in a page: they stand for no concept
 
 
 @dataclass(frozen=True)
@@ -160,6 +158,7 @@ class _Search:
         self.brief, self.taste, self.starts = brief, taste, starts
         without = tuple(word for text in taste.without for word in divide(text))
         self.material: Material = gather(brief, seed=seed, without=without, weights=dict(taste.words))
+        self.own = {idea.word for idea in self.material.ideas}
         self.judge = Judge.of(brief, self.material)
         self.flags = Flags(brief, register)
         self.streams = {
@@ -261,6 +260,8 @@ class _Search:
                 continue
             together = f"together {' '.join(sorted(candidate.sources))}"
             if used[f"{candidate.construction} {candidate.stem}"] >= _MOST_SAME or used[together]:
+                continue
+            if any(used[f"word {word}"] >= _MOST_COMPANY for word in candidate.sources if word not in self.own):
                 continue
             gone.add(place)
             if not self._sound(proposal):

@@ -101,12 +101,17 @@ def _points_at(sense: Sense, wanted: str) -> float:
 @lru_cache(maxsize=1 << 16)
 def unfit(word: str) -> str | None:
     """Why a word should not stand in a name (death, illness, filth ...), or None. Inflected forms count too."""
-    table = open_table("unfit_words.tsv")
+    table = _unfit_words()
     for form in (word, *lexicon().bases(word)):
         kind = table.get(form)
         if kind is not None:
             return kind
     return None
+
+
+@cache
+def _unfit_words() -> dict[str, str]:
+    return dict(open_table("unfit_words.tsv").items())
 
 
 @lru_cache(maxsize=1 << 15)

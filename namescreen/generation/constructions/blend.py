@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from itertools import islice
 
 from ..blending.cuts import Cut
 from ..blending.model import explain, rank
@@ -13,10 +14,11 @@ from ..candidate import Proposal
 from ..material import Material, best_pairs
 from ..widening import Idea
 
-__all__ = ["propose"]
+__all__ = ["meeting", "propose"]
 
 NAME = "blend"
-_EACH = 4  # blends taken of one pair
+_EACH = 3  # blends taken of one pair
+_BATCH = 500  # pairs among which those that meet come first
 _DOUBT = 10.0  # bits at which a kept part no longer says which word it came from: one among a thousand
 
 
@@ -24,9 +26,22 @@ def propose(material: Material) -> Iterator[Proposal]:
     """The best blends of pairs of ideas, of different concepts first, then with companion words."""
     ideas = tuple(idea for idea in material.ideas if len(idea.word) > 2)
     companions = tuple(idea for idea in material.companions("after") if len(idea.word) > 3)
-    for a, b in best_pairs(ideas, tuple(sorted((*ideas, *companions), key=lambda idea: -idea.weight))):
-        if a.word != b.word and a.concept != b.concept:
+    others = tuple(sorted((*ideas, *companions), key=lambda idea: -idea.weight))
+    pairs = ((a, b) for a, b in best_pairs(ideas, others) if a.word != b.word and a.concept != b.concept)
+    while batch := list(islice(pairs, _BATCH)):
+        batch.sort(key=lambda pair: -pair[0].weight * pair[1].weight * (1 + meeting(pair[0].word, pair[1].word)))
+        for a, b in batch:
             yield from _of_pair(material, a, b)
+
+
+def meeting(first: str, second: str) -> int:
+    """How many letters, up to three, past the first of one word and in the first half of the other are the same:
+    where two words share a stretch, a blend keeps more of both."""
+    half = second[: len(second) // 2 + 2]
+    for length in (3, 2):
+        if any(first[at : at + length] in half for at in range(1, len(first) - length + 1)):
+            return length
+    return int(any(letter in half[:2] for letter in first[1:]))
 
 
 def _of_pair(material: Material, a: Idea, b: Idea) -> Iterator[Proposal]:

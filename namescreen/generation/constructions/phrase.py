@@ -75,4 +75,5 @@ def pair(material: Material) -> Iterator[Proposal]:
 def _phrase(construction: str, a: Idea, b: Idea) -> Proposal:
     words = (a.word, b.word)
     sounds = sounds_of(a.word) + sounds_of(b.word)
-    return Proposal(title(*words), words, construction, f"{a.word} + {b.word}", words, b.word, sounds, 0.8)
+    craft = 0.65 if a.pos == "v" and a.role == "companion" else 0.8  # an action that has nothing to do with it
+    return Proposal(title(*words), words, construction, f"{a.word} + {b.word}", words, b.word, sounds, craft)

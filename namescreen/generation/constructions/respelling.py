@@ -11,8 +11,7 @@ from ...tables import open_table
 from ..candidate import Proposal
 from ..material import Material
 from ..sounds import sounds_of
-from ..widening import Idea
-from .compound import joined, seam
+from .compound import seam
 
 __all__ = ["propose", "respelled"]
 
@@ -30,13 +29,11 @@ def propose(material: Material) -> Iterator[Proposal]:
             )  # fmt: skip
             other = companions[place % len(companions)] if companions else None
             if other is not None and len(text) + len(other.word) <= min(10, material.most_letters):
-                as_idea = Idea(text, idea.concept, idea.via, idea.distance, idea.weight, idea.pos)
-                made = joined(
-                    as_idea, other, NAME, f"{idea.word} with {what} + {other.word}", seam(idea.word, other.word)
-                )
+                whole = text + other.word
                 yield Proposal(
-                    made.text, made.words, NAME, made.how, (idea.word, other.word), idea.word,
-                    sounds_of(idea.word) + sounds_of(other.word), 0.8 * made.craft, 0.8,
+                    whole.capitalize(), (whole,), NAME, f"{idea.word} with {what} + {other.word}",
+                    (idea.word, other.word), idea.word, sounds_of(idea.word) + sounds_of(other.word),
+                    0.8 * seam(idea.word, other.word), 0.8,
                 )  # fmt: skip
 
 
