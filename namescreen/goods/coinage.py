@@ -12,10 +12,12 @@ import jellyfish
 from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from .context import context
 from .description import NOTHING, Evidence, is_trade_name
+from .terms import plain_words
 
-__all__ = ["divided", "heard_as", "is_coined", "understood"]
+__all__ = ["divided", "heard_as", "initials_of", "is_coined", "understood"]
 
 LEAST_PART = 4
+INITIALS = 0.7
 SOUNDS_LIKE = 0.88
 """Closeness in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85."""
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
@@ -115,6 +117,18 @@ def _sound(word: str, other: str) -> float:
 
     readings = pronounce(other, 1)
     return max((sound_closeness(way.code, readings[0].code) for way in pronounce(word, 2) if readings), default=0.0)
+
+
+def initials_of(word: str, goods: str) -> Evidence:
+    """Whether `word` is the initials of words that stand together in the goods (TMEP 1209.03(h))."""
+    if 3 <= len(word) <= 6:
+        spoken = plain_words(goods)
+        for words in (spoken, tuple(one for one in spoken if "function word" not in kinds(one))):
+            at = "".join(one[0] for one in words).find(word)
+            if at >= 0:
+                run = " ".join(words[at : at + len(word)])
+                return Evidence(INITIALS, f'the initials of "{run}" (TMEP 1209.03(h))')
+    return NOTHING
 
 
 def _blended(word: str, goods: str) -> Evidence:

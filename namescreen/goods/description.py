@@ -178,6 +178,8 @@ def is_settled_place(word: str) -> bool:
     """Whether `word` is mostly a place where people live and trade, not a mountain, sea or island (TMEP
     1210.04(d))."""
     senses = lexicon().senses(word, labelled=False)
+    if len(word) < 3:  # va and ca are states only on envelopes
+        return False
     if not senses:
         return "place" in kinds(word)
     leading = senses[0]

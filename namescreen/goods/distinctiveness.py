@@ -6,15 +6,17 @@ describing words."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
 from ..lexicon import equivalents, kinds, lexicon
-from ..names import parse
+from ..names import LETTER_NAMES, parse
 from ..outcome import NotChecked
-from .coinage import divided, heard_as, is_coined, understood
-from .description import Evidence, describe
+from .coinage import divided, heard_as, initials_of, is_coined, understood
+from .context import MODIFIER
+from .description import SURNAME, Evidence, describe
 from .terms import goods_words, plain_words
 
 __all__ = ["CATEGORIES", "Distinctiveness", "distinctiveness"]
@@ -29,6 +31,8 @@ DESCRIPTIVE = 0.4
 """The describing weight of the whole name from which it is descriptive, or generic."""
 SUGGESTIVE = 0.25
 NAMED_BY_SOUND = 0.9
+_PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
+_LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
 NO_TIE = "no tie to the goods was found"
 NOTHING_OWN = 0.1  # the score of a name without a word that could identify anyone
 CARRIED = 0.4
@@ -76,25 +80,29 @@ def distinctiveness(name: str, goods: str, *, translate: Translate | None = None
 
     A foreign word is as descriptive as its translation (doctrine of foreign equivalents, TMEP 1209.03(g)): the
     shipped list of everyday words is asked, and `translate` for more, if given. Others count as coined.
-    `NotChecked` if the goods are not stated, or the name holds no letter or digit.
+    `NotChecked` if the goods are not stated, the name holds no letter or digit, or it is in a script
+    whose words are not known here.
     """
     if not goods_words(goods):
         return NotChecked("distinctiveness", "the goods are not stated in words")
     plain = plain_words(name)
     if not plain:
         return NotChecked("distinctiveness", "the name holds no letter or digit")
-    judged = _judge(_telling_words(plain, goods), goods, translate)
-    whole_entries = _telling_words(_entries(plain, goods), goods)
-    for other in (whole_entries, *(_telling_words(_entries(way, goods), goods) for way in parse(name).spoken)):
-        # C-THRU says "see through", BED & BREAKFAST is one word: the reading that describes most plainly counts
-        read = _judge(other, goods, translate)
-        if read and _whole(read) > _whole(judged) + 0.05:
+    personal = bool(_PERSONAL.search(name))
+    judged: tuple[_Judged, ...] = ()
+    said = [way for way in parse(name).spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
+    for words in (plain, *(_entries(way, goods) for way in (plain, *said))):
+        # C-THRU says "see through", BED & BREAKFAST is one entry: the reading that describes most plainly counts
+        read = tuple(_judge(word, goods, personal, translate) for word in _telling_words(words, goods))
+        if not judged or (read and _whole(read) > _whole(judged) + 0.05):
             judged = read
     if not judged:
         reason = "it holds nothing but small words, company forms or domain endings"
         return Distinctiveness("descriptive", NOTHING_OWN, (reason,), _HINTS["descriptive"])
+    if all(one.coined and not one.word.isascii() for one in judged):
+        return NotChecked("distinctiveness", "the words of this script are not known here")
     whole = _whole(judged)
-    category = _category(judged, whole)
+    category = _category(judged, whole, "domain ending" in kinds(plain[-1]))
     return Distinctiveness(
         category,
         round(min(max(1 - whole, 0.0), 1.0), 4),
@@ -119,11 +127,7 @@ class _Judged:
         return f'"{self.word}": {NO_TIE}'
 
 
-def _judge(words: tuple[str, ...], goods: str, translate: Translate | None) -> tuple[_Judged, ...]:
-    return tuple(_judge_word(word, goods, translate) for word in words)
-
-
-def _judge_word(word: str, goods: str, translate: Translate | None) -> _Judged:
+def _judge(word: str, goods: str, personal: bool, translate: Translate | None) -> _Judged:
     """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as translated."""
     coined = is_coined(word)
     found = [describe(word, goods)]
@@ -131,7 +135,9 @@ def _judge_word(word: str, goods: str, translate: Translate | None) -> _Judged:
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
     if coined:
-        found.append(understood(word, goods))
+        found += [understood(word, goods), initials_of(word, goods)]
+        if personal:
+            found.append(Evidence(SURNAME, "written as a surname (TMEP 1211)"))
     meanings = [(one.english, f" ({one.language})") for one in equivalents(word)]
     meanings += [(meaning, "") for meaning in (translate(word) if coined and translate is not None else ())]
     for meaning, language in meanings:
@@ -172,9 +178,11 @@ def _whole(judged: tuple[_Judged, ...]) -> float:
     return CARRIED * min(weights) + (1 - CARRIED) * sum(weights) / len(weights) if weights else 0.0
 
 
-def _category(judged: tuple[_Judged, ...], whole: float) -> str:
+def _category(judged: tuple[_Judged, ...], whole: float, is_domain: bool) -> str:
     if whole >= DESCRIPTIVE:
         all_name = all(one.evidence.names_goods or "generic head" in kinds(one.word) for one in judged)
+        if is_domain and all(one.evidence.weight >= MODIFIER for one in judged):
+            return "generic"  # a word for the goods and ".com" is no more than the word (TMEP 1209.03(m), 1215.05)
         return "generic" if all_name and any(one.evidence.names_goods for one in judged) else "descriptive"
     if whole >= SUGGESTIVE:
         return "suggestive"

@@ -35,7 +35,7 @@ def test_any_name_has_a_place_or_is_not_checked(name: str, goods: str) -> None:
         assert isinstance(found, NotChecked)
 
 
-@pytest.mark.parametrize(("name", "goods"), [("Sprig", ""), ("", PLANTER), ("!!!", PLANTER)])
+@pytest.mark.parametrize(("name", "goods"), [("Sprig", ""), ("", PLANTER), ("!!!", PLANTER), ("花盆", PLANTER)])
 def test_nothing_to_judge_is_not_checked(name: str, goods: str) -> None:
     assert isinstance(distinctiveness(name, goods), NotChecked)
 
@@ -89,6 +89,27 @@ def test_reasons_say_what_was_found(name: str, says: str) -> None:
 def test_wild_places_are_not_where_goods_come_from() -> None:
     """TMEP 1210.04(d): a place where no such goods come from may be arbitrary."""
     assert judged("Matterhorn").score > judged("Paris").score
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "says"),
+    [
+        ("J. Kelbo & Sons", "pottery", "surname"),
+        ("SWHP", "self-watering herb planter", "initials"),
+        ("See-Thru", "transparent pots", "see-through"),
+        ("Plantpot", PLANTER, "related to"),
+    ],
+)
+def test_names_that_describe_in_a_roundabout_way(name: str, goods: str, says: str) -> None:
+    """TMEP 1211 surnames, 1209.03(h) initials, (j) sound, (d) compounds."""
+    found = judged(name, goods)
+    assert found.category in ("generic", "descriptive")
+    assert says in " ".join(found.reasons)
+
+
+def test_a_goods_word_as_a_domain_is_generic() -> None:
+    """In re Hotels.com (Fed. Cir. 2009); TMEP 1215.05."""
+    assert judged("Pots.com", "planters and pots").category == "generic"
 
 
 class TestForeignWords:
