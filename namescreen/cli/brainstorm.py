@@ -36,8 +36,14 @@ app = make_app("Make candidate names from concept words.")
 
 LIMIT = 40
 """Names shown unless told otherwise: what fits two screens."""
-DEEP = 2_000
+DEEP = 100
 """From so many names on a progress bar is worth its line."""
+
+
+MADE = (
+    "Only names made in this way; repeat for several: compound, blend, affix, clipping, adjective-noun, verb-noun, "
+    "noun-of-noun, word-pair, alliteration, echo, respelling, combining-forms, initials, invented."
+)
 
 
 def _part(name: str, title: str) -> Column:
@@ -72,9 +78,7 @@ def brainstorm(
     ] = None,
     goods: GoodsOption = None,
     limit: Annotated[int, typer.Option("--limit", "-l", min=1, help="How many names.")] = LIMIT,
-    construction: Annotated[
-        list[str] | None, typer.Option("--construction", "-k", help="Only names made in this way. Repeat.")
-    ] = None,
+    construction: Annotated[list[str] | None, typer.Option("--construction", "-k", help=MADE)] = None,
     length: Annotated[str | None, typer.Option("--length", help="Letters, such as 5-9 or 7.")] = None,
     starts: Annotated[str, typer.Option("--starts", help="The letters a name begins with.")] = "",
     avoid: Annotated[

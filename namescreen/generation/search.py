@@ -113,7 +113,8 @@ def candidates(
     """As `brainstorm`, without a limit: it ends when the constructions have nothing more that fits."""
     if not brief.concepts:
         raise InputError(Problem("there is no concept to start from", "Give the brief `concepts`, or --concept"))
-    unknown = sorted(set(constructions or ()) - set(CONSTRUCTIONS))
+    asked = {name: _construction(name) for name in constructions or ()}
+    unknown = [name for name, known in asked.items() if known is None]
     if unknown:
         raise InputError(
             [
@@ -128,7 +129,14 @@ def candidates(
     taste = replace(
         taste, models=(*models, *taste.models), without=(*taste.without, *words), seen=(*taste.seen, *dropped)
     )
-    return _Search(brief, constructions, taste, fold(starts), brief.seed if seed is None else seed, register).pages()
+    chosen = None if constructions is None else {known for known in asked.values() if known}
+    return _Search(brief, chosen, taste, fold(starts), brief.seed if seed is None else seed, register).pages()
+
+
+def _construction(name: str) -> str | None:
+    """The construction a user means: adjective-noun is adjective + noun."""
+    letters = {"".join(filter(str.isalpha, known)): known for known in CONSTRUCTIONS}
+    return letters.get("".join(filter(str.isalpha, fold(name))))
 
 
 class _Seen:

