@@ -34,9 +34,17 @@ from .talk import progress, say
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
+    from namescreen.register import Register
     from namescreen.report import Changes, Report
+    from namescreen.screening import Screening
+
+__all__ = ["Form", "app", "report", "write_report"]
 
 app = make_app("Write the report for an adviser.")
+
+
+TOP = 10
+"""Close marks kept for each name, unless told otherwise."""
 
 
 class Form(StrEnum):
@@ -91,7 +99,7 @@ def report(
     goods: GoodsOption = None,
     classes: ClassesOption = None,
     languages: LanguagesOption = None,
-    top: Annotated[int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")] = 10,
+    top: Annotated[int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")] = TOP,
     live: Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")] = False,
     column: Annotated[
         str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
@@ -109,7 +117,7 @@ def report(
     Its picture is written beside a Markdown report, and stands inside an HTML one. A file that is no report
     is never replaced.
     """
-    from namescreen.report import assemble, changes, from_json
+    from namescreen.report import from_json
     from namescreen.screening import screen
 
     settled = brief_with(
@@ -130,30 +138,48 @@ def report(
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
     with progress("Screening names") as advance:
         found = list(screen(wanted, existing, top=top, progress=advance, **settings_of(settled)))
+    given = {
+        "--output": output,
+        "--format": form,
+        "--since": since,
+        "--name": name,
+        "--register": register,
+        "--goods": goods,
+        "--classes": classes,
+        "--languages": languages,
+        "--top": None if top == TOP else top,
+        "--live": live or None,
+        "--column": column,
+        "--encoding": encoding,
+        "--mild": mild or None,
+        "--strict": strict or None,
+    }
+    write_report(settled, found, existing, forms, given, asked_day=asked_day, earlier=earlier)
+    if strict and any(one.not_checked for one in found):
+        say(*dict.fromkeys(str(reason) for one in found for reason in one.not_checked))
+        raise typer.Exit(NOT_CHECKED)
+
+
+def write_report(
+    settled: Brief,
+    found: Sequence[Screening],
+    existing: Register | None,
+    forms: Mapping[Path | None, Form],
+    given: Mapping[str, object],
+    *,
+    asked_day: datetime.date | None = None,
+    earlier: Report | None = None,
+) -> None:
+    """Write the report on names already screened, in each of `forms` (None: standard output).
+
+    `given` are the options that repeat it, by name; None stands for one that was not given.
+    """
+    from namescreen.report import assemble, changes
+
     today, date_from = _day(asked_day, settled)
-    repeat = _command(
-        brief,
-        {
-            "--output": output,
-            "--format": form,
-            "--since": since,
-            "--name": name,
-            "--register": register,
-            "--goods": goods,
-            "--classes": classes,
-            "--languages": languages,
-            "--top": top if top != 10 else None,
-            "--live": live or None,
-            "--column": column,
-            "--encoding": encoding,
-            "--mild": mild or None,
-            "--strict": strict or None,
-            "--date": today,
-        },
-    )
     settings = (
-        ("close marks kept for each name", str(top)),
-        ("marks that their list calls dead", "left out" if live else "kept"),
+        ("close marks kept for each name", str(given.get("--top") or TOP)),
+        ("marks that their list calls dead", "left out" if given.get("--live") else "kept"),
         ("domain endings", ", ".join(settled.endings)),
         ("handle lengths", ", ".join(map(str, settled.handle_lengths))),
     )
@@ -164,15 +190,12 @@ def report(
         date=today,
         date_from=date_from,
         version=__version__,
-        command=repeat,
+        command=_command(settled.source, {**given, "--date": today}),
         settings=settings,
         made=_how_made(settled.shortlist_file),
-        mild=mild,
+        mild=bool(given.get("--mild")),
     )
     _write(drawn, forms, None if earlier is None else changes(earlier, drawn))
-    if strict and any(one.not_checked for one in found):
-        say(*dict.fromkeys(str(reason) for one in found for reason in one.not_checked))
-        raise typer.Exit(NOT_CHECKED)
 
 
 def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form]:
