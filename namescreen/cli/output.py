@@ -70,8 +70,13 @@ class Column:
     style: Callable[[Row], str] | None = None
 
     def cell(self, row: Row) -> str:
-        """What stands in this column of `row`."""
+        """What stands in this column of `row`, for a reader."""
         return self.text(row) if self.text else _plain(row.get(self.key))
+
+    def value(self, row: Row) -> str:
+        """What stands in this column of `row`, for a program: numbers with the places they have."""
+        value = row.get(self.key)
+        return str(value) if isinstance(value, float) and self.text is None else self.cell(row)
 
 
 def width() -> int:
@@ -96,7 +101,7 @@ def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
         writer = csv.writer(sys.stdout, lineterminator="\n")
         writer.writerow([column.key for column in columns])
         for row in rows:
-            writer.writerow([visible(column.cell(row)) for column in columns])
+            writer.writerow([visible(column.value(row)) for column in columns])
             sys.stdout.flush()
     elif form is Format.markdown:
         heads = [column.title for column in columns]

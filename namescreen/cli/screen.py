@@ -2,9 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+import contextlib
+import io
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
+
+from namescreen.errors import InputError, Problem
+from namescreen.outcome import DISCLAIMER
 
 from .guard import LIMIT_EXCEEDED, NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
@@ -23,8 +30,11 @@ from .options import (
     nice_classes,
 )
 from .output import Format
-from .screenings import show_screenings
+from .screenings import Outcome, show_screenings, write_rows
 from .talk import kept, progress, say
+
+if TYPE_CHECKING:
+    from namescreen.register import Register
 
 app = make_app("Screen names against existing marks.")
 
@@ -54,6 +64,12 @@ def screen(
         str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
     ] = None,
     form: FormatOption = Format.table,
+    output: Annotated[
+        Path | None,
+        typer.Option(
+            "--output", "-o", help="A file to write (jsonl or csv). A run that was stopped is taken up again."
+        ),
+    ] = None,
     fail_above: Annotated[
         float | None,
         typer.Option(
@@ -79,13 +95,55 @@ def screen(
     )
     wanted = chosen_names(names, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
-    with progress("Screening names") as advance:
-        found = screen_names(wanted, existing, top=top, progress=advance, **settings_of(settled))
-        done = show_screenings(kept(found, len(wanted), "names"), form)
-    exceeded = [one.name for one in done if fail_above is not None and one.closest > fail_above]
+    options = {"top": top, **settings_of(settled)}
+    if output is not None:
+        outcomes = _to_file(output, form, wanted, existing, options)
+    else:
+        with progress("Screening names") as advance:
+            found = screen_names(wanted, existing, progress=advance, **options)
+            shown = kept(found, len(wanted), "names; those are shown, whole.")
+            outcomes = show_screenings(shown, form)
+    exceeded = [one.name for one in outcomes if fail_above is not None and one.closest > fail_above]
     if exceeded:
         say(f"A mark is closer than {fail_above} overall: {', '.join(exceeded)}")
         raise typer.Exit(LIMIT_EXCEEDED)
-    if strict and any(one.not_checked for one in done):
-        say(*dict.fromkeys(str(reason) for one in done for reason in one.not_checked))
+    if strict and any(one.not_checked for one in outcomes):
+        say(*dict.fromkeys(reason for one in outcomes for reason in one.not_checked))
         raise typer.Exit(NOT_CHECKED)
+
+
+def _to_file(
+    output: Path, form: Format, names: Sequence[str], existing: Register | None, options: Mapping[str, Any]
+) -> list[Outcome]:
+    """Screen into a file, by way of a journal beside it from which a stopped run is taken up again."""
+    from namescreen import __version__
+    from namescreen.register import Journal
+    from namescreen.screening import screen as screen_names
+    from namescreen.tables import write_whole
+
+    if form not in (Format.jsonl, Format.csv):
+        raise InputError(Problem("a file takes --format jsonl or csv", "Add one of them", "--output"))
+    lists = [source.sha256 for source in existing.sources] if existing else []
+    marks = repr(existing.filter) if existing else ""
+    run = {"version": __version__, "names": names, "lists": lists, "marks": marks, "options": options}
+    with Journal(output, run) as journal:
+        left = [name for name in names if name not in journal.results]
+        if len(left) < len(names):
+            say(f"Taking up an earlier run: {len(names) - len(left):,} of {len(names):,} names are done.")
+        with progress("Screening names") as advance:
+            found = screen_names(left, existing, progress=advance, **options)
+            told = f"names; the same command takes the run up again from {journal.path}."
+            for one in kept(found, len(left), told):
+                journal.add(one.name, one.to_json())
+        rows = [journal.results[name] for name in names]
+        text = io.StringIO()
+        with contextlib.redirect_stdout(text):
+            write_rows(rows, form)
+        try:
+            write_whole(output, text.getvalue().encode("utf-8", "backslashreplace"))
+        except OSError as error:
+            reason = Problem(f"cannot be written ({error.strerror})", "Make room, then start again", str(output))
+            raise InputError(reason) from None
+        journal.finish()
+    say(f"Wrote {output}: {len(rows):,} names.", DISCLAIMER)
+    return [Outcome.of(row) for row in rows]

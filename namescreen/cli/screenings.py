@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
@@ -14,7 +15,7 @@ from .output import Column, Format, Row, print_disclaimer, say_below, show
 if TYPE_CHECKING:
     from namescreen.screening import CloseMark, Screening
 
-__all__ = ["ranked", "show_ranking", "show_screenings"]
+__all__ = ["Outcome", "ranked", "show_ranking", "show_screenings", "write_rows"]
 
 
 def _alarm(row: Row) -> str:
@@ -49,26 +50,56 @@ CSV = tuple(
 )  # fmt: skip
 
 
-def show_screenings(found: Iterable[Screening], form: Format) -> list[Screening]:
-    """Write screenings as they come, then, for a reader, all of them ranked; gives them back."""
-    done: list[Screening] = []
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What a run's exit code depends on: a name, its closest mark's overall closeness, what was not checked."""
 
-    def passing() -> Iterator[Screening]:
+    name: str
+    closest: float
+    not_checked: tuple[str, ...]
+
+    @classmethod
+    def of(cls, row: Row) -> Outcome:
+        """The outcome in a screening as JSON types."""
+        marks: list[dict[str, float]] = row["close_marks"]  # type: ignore[assignment]
+        missing: list[dict[str, str]] = row["not_checked"]  # type: ignore[assignment]
+        return cls(
+            str(row["name"]),
+            max((mark["overall"] for mark in marks), default=0.0),
+            tuple(f"{one['check']}: not checked, because {one['because']}" for one in missing),
+        )
+
+
+def show_screenings(found: Iterable[Screening], form: Format) -> list[Outcome]:
+    """Write screenings as they come, then, for a reader, all of them ranked."""
+    outcomes: list[Outcome] = []
+
+    def rows() -> Iterator[Row]:
         for one in found:
-            done.append(one)
-            yield one
+            row = one.to_json()
+            outcomes.append(Outcome.of(row))
+            yield row
 
-    if form is Format.jsonl:
-        show((one.to_json() for one in passing()), (), form)
-    elif form is Format.csv:
-        show((row for one in passing() for row in _csv_rows(one)), CSV, form)
+    if form in (Format.csv, Format.jsonl):
+        write_rows(rows(), form)
     else:
-        for one in passing():
+        done = []
+        for one in found:
             _show_one(one, form)
+            done.append(one)
+        outcomes = [Outcome.of(one.to_json()) for one in done]
         if len(done) > 1:
             show_ranking(done, form)
     print_disclaimer(form)
-    return done
+    return outcomes
+
+
+def write_rows(rows: Iterable[Row], form: Format) -> None:
+    """Screenings as JSON types, to stdout as they come: a line of JSON each, or a CSV row for each close mark."""
+    if form is Format.csv:
+        show((flat for row in rows for flat in _csv_rows(row)), CSV, form)
+    else:
+        show(rows, (), form)
 
 
 def show_ranking(found: Iterable[Screening], form: Format) -> None:
@@ -175,16 +206,18 @@ def _worst(one: Screening) -> str:
     return f"{bad[0].language}: {bad[0].word}" if bad else ""
 
 
-def _csv_rows(one: Screening) -> Iterator[Row]:
+def _csv_rows(row: Row) -> Iterator[Row]:
     """A row for each close mark; a name without any has one row, so that none is lost."""
+    judged: dict[str, object] = row["distinctiveness"]  # type: ignore[assignment]
+    readings: list[dict[str, object]] = row["readings"]  # type: ignore[assignment]
+    marks: list[dict[str, object]] = row["close_marks"]  # type: ignore[assignment]
     about = {
-        "name": one.name,
-        "distinctiveness": "" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.category,
-        "distinctiveness_score": "" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.score,
-        "worst_reading": _worst(one),
-        "not_checked": [str(reason) for reason in one.not_checked],
+        "name": row["name"],
+        "distinctiveness": judged.get("category"),
+        "distinctiveness_score": judged.get("score"),
+        "worst_reading": next((f"{one['language']}: {one['word']}" for one in readings if one["severity"]), None),
+        "not_checked": list(Outcome.of(row).not_checked),
     }
-    rows = [{**mark, **about} for mark in one.to_json()["close_marks"]]
-    for row in rows:  # a score that could not be had leaves its cell empty; the reason stands in JSON Lines
-        row.update({key: "" for key, value in row.items() if isinstance(value, dict)})
-    yield from rows or [about]
+    for mark in marks or [{}]:
+        # A score that could not be had leaves its cell empty; the reason stands in JSON Lines.
+        yield {**{key: None if isinstance(value, dict) else value for key, value in mark.items()}, **about}

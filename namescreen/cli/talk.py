@@ -81,10 +81,10 @@ def counted(items: Iterable[Item], total: int | None, label: str) -> Iterator[It
             advance(done, total)
 
 
-def kept(items: Iterable[Item], total: int, kind: str) -> Iterator[Item]:
+def kept(items: Iterable[Item], total: int, told: str) -> Iterator[Item]:
     """`items`, one by one, for a loop that writes each: Ctrl-C waits until the one in hand is written whole.
 
-    Raises `Interrupted`, which says how many were finished.
+    Raises `Interrupted`, which says how many of `total` were finished, and `told`, what became of them.
     """
     writing = stopped = False
     done = 0
@@ -105,6 +105,6 @@ def kept(items: Iterable[Item], total: int, kind: str) -> Iterator[Item]:
             if stopped:
                 raise KeyboardInterrupt
     except KeyboardInterrupt:
-        raise Interrupted(f"Stopped after {done:,} of {total:,} {kind}; those are shown, whole.") from None
+        raise Interrupted(f"Stopped after {done:,} of {total:,} {told}") from None
     finally:
         signal.signal(signal.SIGINT, before)
