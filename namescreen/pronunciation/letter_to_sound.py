@@ -32,10 +32,12 @@ said once: English has long consonants only where two words meet (Giegerich, Eng
 _BEAM, _WITHIN = 24, 6.0
 """Hypotheses kept at a place, and how far behind the best (in natural logarithms of probability) one may be. Twice
 as many, and 1 more, lower the word error by 0.2 of a per cent and cost twice the time (bench_letter_to_sound)."""
-_CHOICES, _CHOICES_WITHIN = 12, 8.0
+_CHOICES, _CHOICES_WITHIN = 12, 7.0
 """The same for the units that may follow one context."""
 _MANY_ROWS = 5000
 """Rows sought one by one before the whole table is read: about when that costs the same (0.1 s)."""
+_SHORT_ROW = 80
+"""Characters up to which a row is looked through each time; a longer one is sorted out once and kept."""
 _REMEMBERED = 400_000
 """Steps remembered before all are let go: some 200 megabytes."""
 _SILENT = 3
@@ -70,7 +72,7 @@ class JointModel:
             letters, phones = value.split(" ")
             self._units[identity] = (letters, "" if phones == NO_PHONES else phones)
         self._rows: dict[bytes, bytes] | None = None
-        self._sought = 0
+        self._sought: dict[str, str | None] = {}
         self._by_letters: dict[str, Node] = {}
         self._by_phones: dict[str, Node] = {}
         self._reading_steps: dict[tuple[str, str], Step] = {}
@@ -123,7 +125,7 @@ class JointModel:
             limits[at + 1], limits[at + 2] = limit_one, limit_two
         ended = [
             (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
-            for (context, phones), cost in fronts[length].items()
+            for (context, phones), cost in sorted(fronts[length].items(), key=_by_cost)[:beam]
             if cost <= limits[length]
             for step in self._ending(context)
         ]
@@ -187,8 +189,8 @@ class JointModel:
         """The units that may follow `context` where the next letters are `pair` (one letter at a word's end)."""
         step = self._reading_steps.get((context, pair))
         if step is None:
-            backoff, arcs = self._node(context, self._by_letters, 0)
-            own = [arc for letters in _sides(pair) for arc in arcs.get(letters, ())]
+            wanted = (pair[0], pair) if len(pair) == 2 else (pair,)
+            backoff, own = self._own(context, wanted, self._by_letters, 0)
             shorter = self._reading_on(context[2:], pair) if context else (0.0, [])
             step = self._reading_steps[context, pair] = self._joined(context, own, backoff, shorter)
         return step
@@ -197,9 +199,9 @@ class JointModel:
         """The units that may follow `context` where the next phone is `one`, the next two `two`."""
         step = self._spelling_steps.get((context, one, two))
         if step is None:
-            backoff, arcs = self._node(context, self._by_phones, 1)
-            wanted = dict.fromkeys(("", one, two))
-            own = [arc for sounds in wanted for arc in arcs.get(sounds, ()) if arc[0] != END]
+            wanted = tuple(dict.fromkeys(("", one, two)))
+            backoff, own = self._own(context, wanted, self._by_phones, 1)
+            own = [arc for arc in own if arc[0] != END]
             shorter = self._spelling_on(context[2:], one, two) if context else (0.0, [])
             step = self._spelling_steps[context, one, two] = self._joined(context, own, backoff, shorter)
         return step
@@ -221,45 +223,57 @@ class JointModel:
         for identity, cost, keep in own:
             seen.add(identity)
             arcs.append((cost, (context + identity)[-2 * keep :] if keep else "", *units[identity], identity))
+        worst = min(arcs)[0] + _CHOICES_WITHIN
         for cost, following, letters, phones, identity in others:
+            if cost + spent > worst:
+                break  # they are in order of cost
             if identity not in seen:
                 arcs.append((cost + spent, following, letters, phones, identity))
         arcs.sort()
-        worst = arcs[0][0] + _CHOICES_WITHIN
-        return 0.0, [arc for arc in arcs[:_CHOICES] if arc[0] <= worst]
+        return 0.0, arcs[:_CHOICES]
 
-    def _node(self, context: str, nodes: dict[str, Node], side: int) -> Node:
+    def _own(
+        self, context: str, wanted: tuple[str, ...], nodes: dict[str, Node], side: int
+    ) -> tuple[float, list[tuple[str, float, int]]]:
+        """The back-off cost of a context, and the units it holds itself whose letters (or phones) are `wanted`."""
         node = nodes.get(context)
-        if node is None:
-            value = self._row(context) or cost_character(1.0)
-            arcs: dict[str, list[tuple[str, float, int]]] = {}
-            for at in range(1, len(value), 4):
-                identity = value[at : at + 2]
-                arc = (identity, _COST[value[at + 2]], int(value[at + 3]))
-                arcs.setdefault(self._units[identity][side], []).append(arc)
-            node = nodes[context] = (_COST[value[0]], arcs)
-        return node
+        if node is not None:
+            return node[0], [arc for key in wanted for arc in node[1].get(key, ())]
+        row = self._row(context)
+        if row is None:
+            return 0.0, []
+        units = self._units
+        if len(row) < _SHORT_ROW:
+            return _COST[row[0]], [
+                (identity, _COST[row[at + 2]], int(row[at + 3]))
+                for at in range(1, len(row), 4)
+                if units[identity := row[at : at + 2]][side] in wanted
+            ]
+        arcs: dict[str, list[tuple[str, float, int]]] = {}
+        for at in range(1, len(row), 4):
+            identity = row[at : at + 2]
+            arcs.setdefault(units[identity][side], []).append((identity, _COST[row[at + 2]], int(row[at + 3])))
+        nodes[context] = (_COST[row[0]], arcs)
+        return self._own(context, wanted, nodes, side)
 
     def _row(self, context: str) -> str | None:
         """The table's row for a context: sought in the file, or, once many were, from the whole file in memory."""
         if self._rows is None:
-            self._sought += 1
-            if self._sought < _MANY_ROWS:
-                return self._table.get(context)
+            if context in self._sought:
+                return self._sought[context]
+            if len(self._sought) < _MANY_ROWS:
+                row = self._sought[context] = self._table.get(context)
+                return row
             lines = self._table.path.read_bytes().split(b"\n")[1:-1]
             self._rows = {key: value for key, _, value in (line.partition(b"\t") for line in lines)}
-        row = self._rows.get(context.encode())
-        return None if row is None else row.decode()
+        found = self._rows.get(context.encode())
+        return None if found is None else found.decode()
 
     def _forget(self) -> None:
         """Let go of what was worked out, once it has grown large: memory stays bounded over millions of words."""
         if len(self._reading_steps) + len(self._spelling_steps) > _REMEMBERED:
             for memory in (self._by_letters, self._by_phones, self._reading_steps, self._spelling_steps):
                 memory.clear()
-
-
-def _sides(pair: str) -> tuple[str, ...]:
-    return (pair[0], pair) if len(pair) == 2 else (pair,)
 
 
 def _by_cost(item: tuple[tuple[str, str], float]) -> float:
