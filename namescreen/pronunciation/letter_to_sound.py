@@ -30,8 +30,8 @@ _UNSTRESSED = -math.log(0.001)
 primary stress (1 % of them, mostly names of several words) is never tried. The same consonant twice running is
 said once: English has long consonants only where two words meet (Giegerich, English Phonology, 1992)."""
 _BEAM, _WITHIN = 24, 6.0
-"""Hypotheses kept at a place, and how far behind the best (in natural logarithms of probability) one may be. Twice
-as many, and 1 more, lower the word error by 0.2 of a per cent and cost twice the time (bench_letter_to_sound)."""
+"""Hypotheses kept at a place, and how far behind the best (in natural logarithms of probability) one may be. On a
+third of the held-out words, 40 and 7 had 26.6 % word error instead of 26.8 %, and took a third longer."""
 _CHOICES, _CHOICES_WITHIN = 12, 7.0
 """The same for the units that may follow one context."""
 _MANY_ROWS = 5000
