@@ -10,5 +10,5 @@ from .estimate import DEFAULT_ENDINGS, Domain, Estimate, effort, estimate, slips
 from .handles import COMMON_LENGTHS, Handle, handles_of
 from .labels import Label, a_label, full_name_problem, label_problem, labels_of
 
-__all__ = ["COMMON_LENGTHS", "DEFAULT_ENDINGS", "Domain", "Estimate", "Handle", "Label", "a_label", "effort", "estimate",
-           "full_name_problem", "handles_of", "label_problem", "labels_of", "slips"]  # fmt: skip
+__all__ = ["COMMON_LENGTHS", "DEFAULT_ENDINGS", "Domain", "Estimate", "Handle", "Label", "a_label", "effort",
+           "estimate", "full_name_problem", "handles_of", "label_problem", "labels_of", "slips"]  # fmt: skip

@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import lexicon
-from ..names import Name, parse
+from ..lexicon import lexicon, zipf
+from ..names import Name, parse, split_compound
 from ..pronunciation import pronounce_words
 from ..pronunciation.predictability import heard_as_spelled, spellings
 from ..tables import open_table
@@ -165,7 +165,13 @@ def _coarse() -> frozenset[str]:
 def _heard(name: Name) -> float | None:
     """How surely the whole is spelled right after hearing it: the least sure of its words; None if unreadable."""
     words = [word for word in name.words if word.isascii() and word.isalpha()]
-    return min(map(heard_as_spelled, words)) if words else None
+    return min(map(_heard_word, words)) if words else None
+
+
+def _heard_word(word: str) -> float:
+    """As `heard_as_spelled`, for one word that may be heard as two known ones (claysill: clay sill)."""
+    parts = split_compound(word, zipf)
+    return max(heard_as_spelled(word), min(map(heard_as_spelled, parts)))
 
 
 def effort(label: str) -> int:
@@ -214,7 +220,6 @@ def _goods_word(goods: str) -> str:
         if word in ("of", "for", "with", "in", "made", "from"):
             break
         head.append(word)
-    nouns = [
-        base for word in head for base in lexicon().bases(word) if any(s.pos == "n" for s in lexicon().senses(base))
-    ]
+    senses = lexicon().senses
+    nouns = [base for word in head for base in lexicon().bases(word) if any(sense.pos == "n" for sense in senses(base))]
     return plain_label(nouns[-1]) if nouns else ""

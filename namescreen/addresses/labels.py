@@ -94,7 +94,7 @@ def internationalised(name: Name) -> Label | None:
 @lru_cache(maxsize=1 << 12)
 def labels_of(name: Name, goods_word: str = "") -> tuple[Label, ...]:
     """The labels worth having for a name, the plainest first; only those that the rules allow."""
-    words = [plain for word in name.words if (plain := plain_label(word))]
+    words = [part for word in name.words if (part := plain_label(word))]
     joined = "".join(words)
     made = [(joined, "joined")]
     if len(words) > 1:
@@ -105,4 +105,4 @@ def labels_of(name: Name, goods_word: str = "") -> tuple[Label, ...]:
     made += [(joined + suffix, f'with "{suffix}" after it') for suffix in SUFFIXES if words[-1:] != [suffix]]
     plain = [Label(text, text, how) for text, how in made if joined and label_problem(text) is None]
     own = internationalised(name)
-    return tuple([*plain[:1], *([own] if own else []), *plain[1:]])
+    return (*plain[:1], *([own] if own else []), *plain[1:])
