@@ -32,6 +32,8 @@ _LINE_START = re.compile(r"^(\d{1,9})(?=[.)](?:\s|$))|^(?=[+\-](?:\s|$)|#{1,6}(?
 def visible(text: str) -> str:
     """`text` on one line, with every control, override and unassigned character written as ⟨U+202E⟩."""
     text = " ".join(text.split())
+    if text.isascii() and text.isprintable():
+        return text
     shown: list[str] = []
     for place, character in enumerate(text):
         kind = unicodedata.category(character)
