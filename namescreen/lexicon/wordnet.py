@@ -6,7 +6,7 @@ case with spaces, except in `Sense.words`, which keeps capitals (Paris); any cas
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
@@ -141,9 +141,7 @@ class Lexicon:
 
     def sense(self, sense_id: str) -> Sense:
         """The sense with this id; raises KeyError if there is none."""
-        entry = self.entry(sense_id)
-        first = entry.words[0]
-        return next(s for s in self._labelled(first.lower()) if s.id == sense_id)
+        return self._labelled_sense(self.entry(sense_id).words[0].lower(), sense_id)
 
     def relations(self, sense: Sense | str) -> tuple[Relation, ...]:
         """The relations of a sense, in a fixed order."""
@@ -197,40 +195,47 @@ class Lexicon:
         distance, then by the order of `kinds`, then by how leading the sense is for the word found.
         """
         order = {kind: place for place, kind in enumerate(WIDENING if kinds is None else kinds)}
-        start: list[tuple[str, Sense]] = []
+        start: list[tuple[str, str]] = []
         for one in words_or_senses:
-            start += [(one.words[0], one)] if isinstance(one, Sense) else [(one, s) for s in self.senses(one)]
-        seen_words = {word.lower() for word, _ in start}
+            senses = (one,) if isinstance(one, Sense) else self.senses(one, labelled=False)
+            start += [(one.words[0].lower() if isinstance(one, Sense) else one.lower(), s.id) for s in senses]
+        seen_words = {word for word, _ in start}
         seen_senses: set[str] = set()
-        layer: list[tuple[str, tuple[str, ...], Sense]] = [(word, (word,), sense) for word, sense in start]
-        found: list[Related] = []
-        for step in range(1, distance + 1):
-            reached: list[tuple[tuple[int, int, str], Related]] = []
-            next_layer: list[tuple[str, tuple[str, ...], Sense]] = []
-            for word, path, sense in layer:
-                if sense.id in seen_senses:
-                    continue
-                seen_senses.add(sense.id)
-                steps = [(-1, "synonym", sense.id, "")]
-                steps += [
-                    (order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense) if r.kind in order
-                ]
-                for rank, kind, other_id, only in steps:
-                    entry = self.entry(other_id)
-                    for other, strength in zip(entry.words, entry.strengths, strict=True):
-                        if other.lower() == word.lower() or (only and other != only):
-                            continue
-                        related = Related(other.lower(), (*path, other.lower()), step, kind, self.sense(other_id))
-                        reached.append(((rank, -strength, other.lower()), related))
-                        next_layer.append((other, related.path, related.sense))
-            for _, related in sorted(reached, key=lambda pair: pair[0]):
-                if related.word not in seen_words:
-                    seen_words.add(related.word)
-                    found.append(related)
-            layer = next_layer
+        layer: list[tuple[tuple[str, ...], str]] = [((word,), sense_id) for word, sense_id in start]
+        found: list[tuple[tuple[str, ...], str, str]] = []
+        for _ in range(distance):
+            reached: list[tuple[int, int, str, tuple[str, ...], str, str]] = []
+            for path, sense_id in layer:
+                if sense_id not in seen_senses:
+                    seen_senses.add(sense_id)
+                    reached += self._steps_from(path, sense_id, order)
+            layer = [(path, sense_id) for *_, path, _, sense_id in reached]
+            for _, _, word, path, kind, sense_id in sorted(reached):
+                if word not in seen_words:
+                    seen_words.add(word)
+                    found.append((path, kind, sense_id))
             if len(found) >= limit:
                 break
-        return found[:limit]
+        return [
+            Related(path[-1], path, len(path) - 1, kind, self._labelled_sense(path[-1], sense_id))
+            for path, kind, sense_id in found[:limit]
+        ]
+
+    def _steps_from(
+        self, path: tuple[str, ...], sense_id: str, order: dict[str, int]
+    ) -> Iterator[tuple[int, int, str, tuple[str, ...], str, str]]:
+        """One step on from a sense, each with what it is sorted by: place of the kind, how leading the sense is, word."""
+        steps = [(-1, "synonym", sense_id, "")]
+        steps += [(order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense_id) if r.kind in order]
+        for rank, kind, other_id, only in steps:
+            entry = self.entry(other_id)
+            for other, strength in zip(entry.words, entry.strengths, strict=True):
+                word = other.lower()
+                if word != path[-1] and (not only or other == only):
+                    yield rank, -strength, word, (*path, word), kind, other_id
+
+    def _labelled_sense(self, lemma: str, sense_id: str) -> Sense:
+        return next(sense for sense in self._labelled(lemma) if sense.id == sense_id)
 
     # Reading the tables
 
