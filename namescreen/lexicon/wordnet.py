@@ -224,7 +224,7 @@ class Lexicon:
     def _steps_from(
         self, path: tuple[str, ...], sense_id: str, order: dict[str, int]
     ) -> Iterator[tuple[int, int, str, tuple[str, ...], str, str]]:
-        """One step on from a sense, each with what it is sorted by: place of the kind, how leading the sense is, word."""
+        """One step on from a sense, with what it is sorted by: place of the kind, how leading the sense, word."""
         steps = [(-1, "synonym", sense_id, "")]
         steps += [(order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense_id) if r.kind in order]
         for rank, kind, other_id, only in steps:
