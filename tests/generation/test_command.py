@@ -104,9 +104,9 @@ class Terminal:
             os.chdir(folder)
             os.execve(sys.executable, [sys.executable, "-m", "namescreen", *ASKED, "--steer"], environment)
 
-    def read(self, until: str = "> ") -> str:
+    def read(self, until: str = "> ", seconds: float = 60) -> str:
         """What the program writes until it asks, or ends."""
-        text, end = "", time.monotonic() + 60
+        text, end = "", time.monotonic() + seconds
         while not text.endswith(until) and time.monotonic() < end:
             if select.select([self.file], [], [], 0.5)[0]:
                 try:
@@ -123,10 +123,19 @@ class Terminal:
         os.write(self.file, (line + "\n").encode())
         return self.read()
 
-    def end(self) -> int:
-        """The exit code, once the program has ended."""
-        self.read(until="\0")
-        return os.waitstatus_to_exitcode(os.waitpid(self.pid, 0)[1])
+    def end(self, press: str = "") -> int:
+        """The exit code; `press` is pressed every second until the program ends, as a person would."""
+        until = time.monotonic() + 60
+        while time.monotonic() < until:
+            ended, status = os.waitpid(self.pid, os.WNOHANG)
+            if ended:
+                return os.waitstatus_to_exitcode(status)
+            if press:
+                os.write(self.file, press.encode())
+            self.read(until="\0", seconds=1)
+        os.kill(self.pid, signal.SIGKILL)
+        os.waitpid(self.pid, 0)
+        pytest.fail("the program did not end")
 
 
 @pytest.fixture
@@ -155,8 +164,7 @@ def test_a_session_steers_saves_and_is_taken_up_again(
     assert "2 names kept so far" in again.read()
     assert len(again.say("list").splitlines()) >= 3
     assert "2 names are in shortlist.txt" in again.say("save")
-    os.write(again.file, b"\x03")
-    assert again.end() == 130
+    assert again.end(press="\x03") == 130
 
     shortlist = tmp_path / "shortlist.txt"
     names = [line for line in shortlist.read_text("utf-8").splitlines() if not line.startswith("#")]
@@ -171,4 +179,4 @@ def test_a_broken_session_file_is_refused(terminal: Callable[[], Terminal], tmp_
     (tmp_path / "brainstorm.session").write_text("not a session\n", "utf-8")
     desk = terminal()
     assert "is not a session" in desk.read(until="\0")
-    assert os.waitstatus_to_exitcode(os.waitpid(desk.pid, 0)[1]) == 2
+    assert desk.end() == 2
