@@ -59,7 +59,7 @@ def main() -> None:
         record_source(
             arguments.to, f"frequency/{language}.tsv", contents,
             source="wordfreq (Robyn Speer), which draws on Wikipedia, OPUS subtitles, newspapers, Google "
-                   "Books Ngrams 2012, OSCAR, Twitter and Reddit as its NOTICE says; PyPI package wordfreq",
+                   "Books Ngrams 2012, OSCAR, Twitter and Reddit as its documentation says; PyPI package wordfreq",
             version="3.1.1", licence="CC BY-SA 4.0 (data), Apache 2.0 (code); licences/wordfreq.txt",
             build=f"python wordlists/draw/frequencies.py {language}",
         )  # fmt: skip
