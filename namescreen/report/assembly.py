@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from ..names import parse, split_compound
 from ..outcome import NotChecked
@@ -28,6 +28,7 @@ from .text import plural, some
 
 if TYPE_CHECKING:
     from .. import brief, goods, register, screening
+    from ..addresses import Estimate, Handle
     from ..readings import Reading as Found
 
 __all__ = ["assemble"]
@@ -234,19 +235,23 @@ def _shown(name: str, home: Path | None) -> str:
     return name.removeprefix(folder)
 
 
-def _addresses(found: Any) -> Addresses | NotChecked:
-    """The estimate, or the check, of a name's domains and handles: what has a score, reasons, and lists of both."""
+def _addresses(found: Estimate | NotChecked) -> Addresses | NotChecked:
     if isinstance(found, NotChecked):
         return found
-    items = [
-        _address(kind, one)
-        for kind, several in (("domain", "domains"), ("handle", "handles"))
-        for one in getattr(found, several, ())
+    domains = [
+        Address("domain", one.shown, one.how if one.shown == one.text else f"{one.how}; registered as {one.text}")
+        for one in found.domains
     ]
-    return Addresses(_score(found.score), tuple(items), tuple(found.reasons))
+    handles: dict[str, list[Handle]] = {}
+    for one in found.handles:
+        handles.setdefault(one.text, []).append(one)
+    limits = [
+        Address("handle", text, _limits([one.limit for one in same], same[-1].lost)) for text, same in handles.items()
+    ]
+    slips = (f"Misspellings worth owning: {some(found.slips)}.",) if found.slips else ()
+    return Addresses(_score(found.score), (*domains, *limits), (*found.reasons, *slips))
 
 
-def _address(kind: str, found: Any) -> Address:
-    text = next((getattr(found, key) for key in ("text", "domain", "handle", "label") if hasattr(found, key)), None)
-    asked = getattr(found, "finding", "")
-    return Address(kind, str(found) if text is None else str(text), str(asked or ""), getattr(found, "taken", None))
+def _limits(limits: list[int], lost: str) -> str:
+    """What a handle is for: the limits on its length, and what of the name it leaves out."""
+    return f"within {some(map(str, sorted(limits)), 'or')} characters" + (f"; loses {lost}" if lost else "")

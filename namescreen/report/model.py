@@ -89,10 +89,12 @@ class Reading:
 
 @dataclass(frozen=True, slots=True)
 class Address:
-    """One domain or handle. `finding` is empty when nobody was asked whether it is taken."""
+    """One domain or handle; `how` it was made, or what it is for. `finding` and `taken` are what an answer said,
+    empty and None when nobody was asked."""
 
     kind: str
     text: str
+    how: str = ""
     finding: str = ""
     taken: bool | None = None
 

@@ -8,7 +8,7 @@ from ..outcome import DISCLAIMER, NotChecked
 from ..readings.languages import language_name
 from .coverage import never_checked, not_checked_words
 from .findings import Level, mark_level, matters, words_read, worst_words
-from .model import CloseMark, Distinctiveness, NameEntry, Report
+from .model import Address, Addresses, CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings
 from .text import cell, number, plural, score_words, shorten, table
@@ -23,6 +23,7 @@ MARK_HEADS = (
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _FEWEST_MARKS, _MOST_MARKS, _MOST_READINGS = 3, 10, 10
+_DOMAINS, _HANDLES = 4, 2
 _HARMLESS = 3  # readings of severity 0 that are shown
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
 _ALIKE = 0.4  # closeness in one aspect from which its reason is told
@@ -185,8 +186,12 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
         return
     reasons = " ".join(_sentence(reason) for reason in found.reasons[:4])
     yield f"Fit {number(found.score)} of 1. {reasons}".rstrip()
-    if found.items:
-        yield table(
-            ("Kind", "Address", "Taken?"),
-            [(item.kind, shorten(item.text, 80), shorten(item.finding, 80) or "not asked") for item in found.items[:8]],
-        )
+    shown = [one for kind, most in (("domain", _DOMAINS), ("handle", _HANDLES)) for one in _of(found, kind)[:most]]
+    if shown:
+        rows = [(one.kind, shorten(one.text, 80), one.how, shorten(one.finding, 80) or "not asked") for one in shown]
+        yield table(("Kind", "Address", "How", "Taken?"), rows)
+
+
+def _of(found: Addresses, kind: str) -> list[Address]:
+    """The addresses of one kind, those that somebody was asked about first."""
+    return sorted((one for one in found.items if one.kind == kind), key=lambda one: not one.finding)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import datetime
-from dataclasses import dataclass
 from decimal import Decimal
 from pathlib import Path
 
+from namescreen.addresses import Domain, Estimate, Handle
 from namescreen.brief import Brief, Concept, CostItem, Costs
 from namescreen.closeness import compare
 from namescreen.goods import Distinctiveness, Relatedness
@@ -24,21 +24,6 @@ Turnip,3,DE,"7, 9",dead,2024-05-06
 """
 
 
-@dataclass(frozen=True)
-class Domain:
-    label: str
-    finding: str = ""
-    taken: bool | None = None
-
-
-@dataclass(frozen=True)
-class Estimate:
-    score: float
-    reasons: tuple[str, ...]
-    domains: tuple[Domain, ...]
-    handles: tuple[Domain, ...]
-
-
 def screening(name: str = "Fernsill") -> Screening:
     near = compare(name, "Femsill")
     mark = CloseMark(Mark("Femsill", number="9"), near, Relatedness(1 / 3, ("both pots",)), False)
@@ -48,7 +33,16 @@ def screening(name: str = "Fernsill") -> Screening:
         Distinctiveness("arbitrary", 2 / 3, ("because",), "hint"),
         (Reading("de", "Mist", None, "dirt", 3, "inside", "the word mist", 4.0, "table", 3),),
         (),
-        Estimate(0.5, ("short",), (Domain("fernsill.nl", "registered", True),), (Domain("fernsill"),)),
+        Estimate(
+            0.5,
+            (Domain("fernsill.nl", "fernsill.nl", "joined"), Domain("xn--frnsill-cxa.nl", "férnsill.nl", "accented")),
+            (Handle("fernsill", 15, ""), Handle("fernsill", 30, ""), Handle("ferns", 5, "ill")),
+            "fernsill",
+            0.9,
+            8,
+            ("fernsil", "ferncill"),
+            ("Short.",),
+        ),
         (NotChecked("readings", "x"),),
     )
 
@@ -84,11 +78,17 @@ def test_readings_are_masked_when_asked() -> None:
     assert mild.readings[0].word == "M***"
 
 
-def test_addresses_keep_what_was_asked_and_what_was_not() -> None:
+def test_addresses_say_how_they_are_made_and_what_they_are_for() -> None:
     entry = assembled(Brief(), screening()).names[0]
     assert not isinstance(entry.addresses, NotChecked)
-    told = [(one.kind, one.text, one.finding, one.taken) for one in entry.addresses.items]
-    assert told == [("domain", "fernsill.nl", "registered", True), ("handle", "fernsill", "", None)]
+    assert [(one.kind, one.text, one.how) for one in entry.addresses.items] == [
+        ("domain", "fernsill.nl", "joined"),
+        ("domain", "férnsill.nl", "accented; registered as xn--frnsill-cxa.nl"),
+        ("handle", "fernsill", "within 15 or 30 characters"),
+        ("handle", "ferns", "within 5 characters; loses ill"),
+    ]
+    assert {one.taken for one in entry.addresses.items} == {None}
+    assert entry.addresses.reasons == ("Short.", "Misspellings worth owning: fernsil and ferncill.")
 
 
 def test_construction_and_meaning_come_from_the_lexicon() -> None:

@@ -97,7 +97,7 @@ def test_readings_and_addresses(report: Report) -> None:
 
     def taken(entry: NameEntry) -> NameEntry:
         assert not isinstance(entry.addresses, NotChecked)
-        items = (Address("domain", "verdanza.example", "registered since 2026", True),)
+        items = (Address("domain", "verdanza.example", "joined", "registered since 2026", True),)
         return replace(entry, addresses=replace(entry.addresses, items=items))
 
     found = told(report, with_entry(report, "Verdanza", taken))
