@@ -185,7 +185,7 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             if ends == 2 or (ends and end - start >= 6):
                 for word in spelled(letters[start:end]):
                     if word.language in languages:
-                        severity = _weight(word, letters, start, end, edges)
+                        severity = _weight(word, letters, start, end, edges) - (ends < 2)
                         if severity > 0:
                             yield found(word, severity, "inside", _place(start, end, size, edges))
 
@@ -195,8 +195,8 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
 
     Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
     language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long.
-    Then one step less. The lengths and shares were set by reason, and checked against ordinary English words
-    (tests/bench/bench_readings.py).
+    Then one step less. (The caller takes off another where one end is inside a syllable.) The lengths and shares
+    were set by reason, and checked against ordinary English words (tests/bench/bench_readings.py).
     """
     size, length = len(letters), end - start
     share = length / size

@@ -29,10 +29,15 @@ class Wordnets:
         return f"Open Multilingual Wordnet ({self._folder.name} in NLTK)"
 
     @cached_property
+    def _tags(self) -> dict[str, str]:
+        """Each shipped language that has a wordnet there, with the name of its folder, which NLTK calls it by."""
+        folders = sorted(path.parent.name for path in self._folder.glob("*/wn-data-*.tab"))
+        return {code(tag): tag for tag in reversed(folders) if code(tag) in LANGUAGES}
+
+    @property
     def languages(self) -> frozenset[str]:
         """The languages whose wordnets are there, by their folders."""
-        found = {code(path.parent.name) for path in self._folder.glob("*/wn-data-*.tab")}
-        return frozenset(found & LANGUAGES.keys())
+        return frozenset(self._tags)
 
     def meanings(self, letters: str, language: str) -> tuple[Meaning, ...]:
         """The first lemma of each English synset that the word stands for, most usual sense first."""
@@ -43,10 +48,8 @@ class Wordnets:
 
     def synsets(self, word: str, language: str) -> list[Any]:
         """NLTK's synsets of a word, as it is spelled; empty for a language without a wordnet."""
-        for path in sorted(self._folder.glob("*/wn-data-*.tab")):
-            if code(path.parent.name) == language:
-                return list(self._reader.synsets(word, lang=path.parent.name))
-        return []
+        tag = self._tags.get(language)
+        return list(self._reader.synsets(word, lang=tag)) if tag else []
 
     @cached_property
     def _reader(self) -> Any:

@@ -94,6 +94,29 @@ def draw(folder: Path) -> bytes:
     return table_bytes("unlucky", ((key, " ".join(values)) for key, values in index.items()))
 
 
+WRITTEN = {
+    "sounds/*.tsv": "letter-to-sound rules, written for this project from general knowledge of each spelling; "
+    "tests/published/test_readings_sounds.py names the descriptions they are checked against",
+    "inflection.tsv": "endings and prefixes, written for this project from memory of each language's grammar",
+}
+"""Hand-written tables that the index rests on besides unlucky/*.tsv (see sources/unlucky.md)."""
+
+
+def record_written(to: Path) -> None:
+    """A row of sources for each family of hand-written tables; its checksum is of the files in order of name."""
+    for pattern, source in WRITTEN.items():
+        files = sorted(wordlists_folder().glob(pattern))
+        record_source(
+            to,
+            pattern.replace("/*", ""),
+            b"".join(file.read_bytes() for file in files),
+            source=source,
+            version=f"1, {len(files)} files" if len(files) > 1 else "1",
+            licence="MIT, as the project",
+            build="none, edited by hand; then python wordlists/draw/unlucky.py",
+        )
+
+
 def main() -> None:
     """Draw, write, and say how much."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
@@ -101,10 +124,10 @@ def main() -> None:
     to = parser.parse_args().to
     contents = draw(wordlists_folder() / "unlucky")
     write_whole(to / "unlucky.tsv", contents)
+    record_written(to)
     record_source(
         to, "unlucky.tsv", contents,
-        source="wordlists/unlucky/*.tsv: words, meanings, kinds and severities written for this project from memory; "
-               "wordlists/sounds/*.tsv for the sound codes",
+        source="drawn from wordlists/unlucky/*.tsv (written from memory), sounds/*.tsv and inflection.tsv",
         version="1", licence="MIT, as the project", build="python wordlists/draw/unlucky.py",
     )  # fmt: skip
     print(f"{len(contents.splitlines()) - 1:,} keys, {len(contents):,} bytes")
