@@ -184,7 +184,7 @@ def _on_readings(entry: NameEntry) -> list[str]:
     grave = [reading for reading in words_read(entry) if reading.severity >= 2]
     asked = []
     for reading in grave[:_READINGS]:
-        meaning = f", {shorten(reading.meaning, 40)}" if reading.meaning else ""
+        meaning = f", {shorten(reading.meaning.partition('; ')[0], 40)}" if reading.meaning else ""
         doubt = (
             "and could an office object on grounds of public morality"
             if _OFFENSIVE & set(reading.kind.split(", "))

@@ -151,7 +151,7 @@ def test_a_word_of_several_meanings_is_asked_about_once(report: Report) -> None:
     found = tuple(Reading("de", "Mist", meaning, kind, severity, "inside") for meaning, kind, severity in meanings)
     asked = questions(entry(readings=found), report)
     assert len(asked) == 1
-    assert "Mist, dung; rubbish: do native speakers hear it, and could an office object" in asked[0]
+    assert "Mist, dung: do native speakers hear it, and could an office object" in asked[0]
     assert [(one.meaning, one.severity) for one in words_read(entry(readings=found))] == [(("dung; rubbish"), 3)]
 
 
