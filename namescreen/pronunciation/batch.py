@@ -25,6 +25,8 @@ _DIFFERENCE: Whole = np.full((_SIZE, _SIZE), 100, dtype=np.int32)
 for _one, _row in percent_differences().items():
     for _other, _cost in _row.items():
         _DIFFERENCE[_INDEX[_one], _INDEX[_other]] = _cost
+_PIECES, _PIECE = 3, 14
+"""The bits of `present` are looked up in pieces, since a table for all at once would not fit."""
 _CHUNK = 4096
 """Codes aligned in one go: their working rows fit the processor's cache."""
 
@@ -33,7 +35,8 @@ _CHUNK = 4096
 class SoundCodes:
     """Codes made ready for comparison, in order of length inside (`order` gives each one's place outside).
 
-    `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight.
+    `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight; a bit of
+    `present` is set for each sound that a code has.
     """
 
     order: NDArray[np.intp]
@@ -112,28 +115,36 @@ def _spent(
 def closeness_bound_many(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
     """An upper bound on `sound_closeness(code, other)` for every other code, at a fraction of the cost.
 
-    Each sound is set against the most similar one anywhere in the other code, order and number forgotten.
+    Order and number of sounds are forgotten: each sound that one code has and the other lacks must cost at least its
+    weight times its difference from the nearest sound it could be set against.
     """
     prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
     if not code:
         return _in_order(np.where(prepared.lengths == 0, 1.0, 0.0), prepared)
-    nearest = _DIFFERENCE[[_INDEX[letter] for letter in set(code)]].min(axis=0)
-    nearest[0] = 0
-    longest = prepared.sounds.shape[0]
-    least = np.zeros(len(prepared), dtype=np.int32)
-    for at in range(longest):
-        least += np.take(nearest, prepared.sounds[at]) * prepared.weights[at]
     own: dict[str, int] = {}
     for letter, weight in zip(code, phone_weights(code), strict=True):
         own[letter] = own.get(letter, 0) + weight
-    for letter, weight in own.items():
-        costs = _DIFFERENCE[_INDEX[letter]]
-        cheapest = np.full(len(prepared), 100, dtype=np.int32)
-        for level in sorted({int(cost) for cost in costs[1:] if cost < 100}, reverse=True):
-            mask = np.uint64(sum(1 << at for at in range(1, _SIZE) if costs[at] <= level))
-            cheapest[(prepared.present & mask) != 0] = level
-        least += cheapest * weight
+    there, absent = np.zeros((2, _PIECES * _PIECE), dtype=np.int32)  # the cost of each sound's presence and absence
+    for letter, index in _INDEX.items():
+        costs = percent_differences()[letter]
+        if letter in own:
+            absent[index] = own[letter] * min(cost for other, cost in costs.items() if other != letter)
+        else:
+            there[index] = _least_weight(letter) * min(costs[other] for other in own)
+    least = np.zeros(len(prepared), dtype=np.int32)
+    for piece in range(_PIECES):
+        part = slice(piece * _PIECE, (piece + 1) * _PIECE)
+        sums = np.zeros(1, dtype=np.int32)
+        for with_it, without_it in zip(there[part], absent[part], strict=True):
+            sums = np.concatenate((sums + without_it, sums + with_it))
+        bits = (prepared.present >> np.uint64(piece * _PIECE)) & np.uint64((1 << _PIECE) - 1)
+        least += sums[bits]
     return _in_order(_share(least, code, prepared), prepared)
+
+
+def _least_weight(letter: str) -> int:
+    """The least a sound can weigh: inside a code, and among consonants if it is one."""
+    return min(phone_weights(f"k{letter}{after}")[1] for after in ("", "A"))
 
 
 def _share(spent: Whole, code: str, prepared: SoundCodes) -> NDArray[np.float64]:
