@@ -137,8 +137,9 @@ def _show_one(one: Screening, form: Format) -> None:
             languages = ", ".join(coverage.language for coverage in one.coverage)
             _say(f"no unlucky reading found in {languages}", form)
     if not isinstance(one.addresses, NotChecked):
-        for reason in one.addresses.reasons:
-            _say(f"addresses: {reason}", form)
+        first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
+        told = [first, f"handle {one.addresses.everywhere}", *one.addresses.reasons]
+        _say(f"addresses: fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
     for missing in one.not_checked:
         if missing != one.close_marks:
             _say(str(missing), form)

@@ -120,6 +120,7 @@ def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: 
     "call",
     [
         lambda: brainstorm(Brief()),
+        lambda: brainstorm(Brief(concepts=(Concept("東京"), Concept("'")))),
         lambda: brainstorm(Brief(concepts=(Concept("clay"),)), constructions=["pun"]),
         lambda: brainstorm(Brief(concepts=(Concept("clay"),), ranking_weights={"charm": 1.0})),
     ],
@@ -127,6 +128,13 @@ def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: 
 def test_what_cannot_be_done_is_refused_with_a_remedy(call: Callable[[], object]) -> None:
     with pytest.raises(InputError, match=r"concept|construction|Known parts"):
         call()
+
+
+@pytest.mark.parametrize("word", ["é", "a", "well-being", "ice cream", "qqqq", "Øl", "St. John's", "  spaced  "])
+def test_any_latin_concept_is_taken(word: str) -> None:
+    found = brainstorm(Brief(concepts=(Concept(word),)), limit=5)
+    assert len(found) == 5
+    assert all(parse(candidate.text).letters.isascii() for candidate in found)
 
 
 def test_narrow_limits_end_instead_of_looping() -> None:

@@ -98,7 +98,7 @@ def test_a_shortlist_from_brainstorming_tells_how_names_were_made(run: Run, home
 
 
 def test_strict_says_what_was_not_checked(run: Run) -> None:
-    done = run("report", "--name", "Herbwell", "--languages", "sv", "--strict", "--format", "csv")
+    done = run("report", "--name", "Herbwell", "--languages", "sv", "--strict", "--format", "csv", "-o", "-")
     assert done.returncode == 3
     assert "not checked, because" in done.stderr
     assert done.stdout.startswith("name,place,worst_finding")
@@ -113,6 +113,7 @@ def test_strict_says_what_was_not_checked(run: Run) -> None:
         (("brief.toml", "-o", "notes.md"), "notes.md: is there already, and is no report"),
         (("brief.toml", "-o", "fresh.md"), "fresh-figure.svg: is there already, and is no report"),
         (("brief.toml", "-o", "."), "is a folder"),
+        (("brief.toml", "-o", "/dev/null"), "/dev/null: is no ordinary file"),
         (("brief.toml", "-o", "nowhere/r.md"), "lies in a folder that does not exist"),
         (("brief.toml", "-o", "a.md", "-o", "b.html", "--format", "json"), "--format: one form is given"),
         (("brief.toml", "--since", "none.json"), "none.json: cannot be read"),
