@@ -82,7 +82,8 @@ def _is_part(part: str, goods: str) -> bool:
 @lru_cache(maxsize=256)
 def _vicinity(goods: str) -> dict[str, float]:
     """Words that describe the goods, with their weight: what an unknown word might be a variant of."""
-    near = dict.fromkeys((*words_of_kind("laudatory"), *words_of_kind("quality")), 0.7)
+    of_kind = ("laudatory", "quality", "taste") if context(goods).food else ("laudatory", "quality")
+    near = dict.fromkeys((word for kind in of_kind for word in words_of_kind(kind)), 0.7)
     for word, found in context(goods).near.items():
         if found.weight >= 0.4 and " " not in word and len(word) >= 3:
             near[word] = max(found.weight, near.get(word, 0.0))

@@ -70,6 +70,8 @@ def describe_plainly(word: str, goods: str) -> Evidence:
     A part of `describe`, cheap enough for every word of a register.
     """
     found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in kinds(word)]
+    if "taste" in kinds(word) and context(goods).food:
+        found.append(Evidence(*KINDS["quality"]))
     if word.isdecimal():
         found.append(Evidence(*KINDS["number"]))
     elif len(word) == 1:
@@ -110,7 +112,7 @@ def _through(word: str, around: Context) -> Evidence:
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None
         if near is not None and near.weight >= 0.4 and THROUGH * closeness * near.weight > best.weight:
-            best = Evidence(THROUGH * closeness * near.weight, f'through "{other}": {near.why}')
+            best = Evidence(THROUGH * closeness * near.weight, f'close to "{other}" ({near.why})')
     return best
 
 

@@ -1,7 +1,8 @@
 """The Nice Classification: its 45 classes, and the classes that goods in plain words probably belong to.
 
 Source: International Classification of Goods and Services for the Purposes of the Registration of Marks (Nice
-Agreement), WIPO, 12th edition, written from memory in our own short words. The official list decides.
+Agreement), WIPO, 12th edition, written from memory in our own short words. The 13th edition, in force since 2026,
+moved some goods (spectacles, for one, to class 10; from memory). The official list decides.
 """
 
 from __future__ import annotations

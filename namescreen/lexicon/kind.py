@@ -11,11 +11,11 @@ __all__ = ["KINDS", "kinds", "name_rank", "words_of_kind"]
 
 KINDS = (
     "laudatory", "quality", "function word", "company form", "domain ending", "place", "surname",
-    "given name", "number", "colour", "generic head", "people",
+    "given name", "number", "colour", "generic head", "people", "taste",
 )  # fmt: skip
 """Every kind there is. laudatory: praise (best, super; TMEP 1209.03(k)); quality: a grade, size or property
 any goods may have (mini, light); generic head: names the kind of business (shop, house, club); people: for
-whom goods are (men, kids)."""
+whom goods are (men, kids); taste: a quality of food and drink (creamy)."""
 
 
 @lru_cache(maxsize=1 << 16)
