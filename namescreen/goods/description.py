@@ -212,7 +212,9 @@ def _is_made(sense: Sense) -> bool:
     """A thing that a maker may name; dishes, cheeses and wines take their capitals from places and people."""
     if sense.domain == "noun.food":
         return not {name for up in ancestors(sense.id) for name in lexicon().entry(up).words} & RECIPES
-    return sense.domain in ("noun.artifact", "noun.substance", "noun.communication")
+    if sense.domain == "noun.communication":  # Google, an instance of a search engine; languages are no instances
+        return bool(lexicon().related_ids(sense.id, "@i"))
+    return sense.domain in ("noun.artifact", "noun.substance")
 
 
 def _surname(word: str) -> Evidence:

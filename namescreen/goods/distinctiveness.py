@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from ..lexicon import equivalents, kinds, lexicon
+from ..lexicon import equivalents, kinds, lexicon, zipf
 from ..names import LETTER_NAMES, parse
 from ..outcome import NotChecked
 from .coinage import divided, heard_as, initials_of, is_coined, understood
@@ -33,6 +33,7 @@ SUGGESTIVE = 0.25
 NAMED_BY_SOUND = 0.9
 _PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
+IN_USE = 2.5  # Zipf: a few times in ten million words
 NO_TIE = "no tie to the goods was found"
 NOTHING_OWN = 0.1  # the score of a name without a word that could identify anyone
 CARRIED = 0.4
@@ -122,6 +123,10 @@ class _Judged:
     def reason(self) -> str:
         if self.evidence.why:
             return f'"{self.word}": {self.evidence.why}'
+        if self.coined and zipf(self.word) >= IN_USE:
+            return (
+                f'"{self.word}" is in use but in no dictionary here: a brand, a name or a newer word, taken as coined'
+            )
         if self.coined:
             return f'"{self.word}" is in no word list: it looks coined'
         return f'"{self.word}": {NO_TIE}'
@@ -136,8 +141,8 @@ def _judge(word: str, goods: str, personal: bool, translate: Translate | None) -
         found.append(heard)
     if coined:
         found += [understood(word, goods), initials_of(word, goods)]
-        if personal:
-            found.append(Evidence(SURNAME, "written as a surname (TMEP 1211)"))
+    if personal and (coined or len(word) == 1):
+        found.append(Evidence(SURNAME, "written as a surname, or an initial before it (TMEP 1211)"))
     meanings = [(one.english, f" ({one.language})") for one in equivalents(word)]
     meanings += [(meaning, "") for meaning in (translate(word) if coined and translate is not None else ())]
     for meaning, language in meanings:

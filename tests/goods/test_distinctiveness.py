@@ -150,6 +150,8 @@ class TestCoinage:
         assert is_coined("kleenex")
         assert not is_coined("tissue")
         assert not is_coined("champagne")
+        assert not is_coined("fang")
+        assert "newer word" in judged("Barista").reasons[0]
 
 
 class TestWeakness:
