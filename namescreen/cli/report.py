@@ -83,7 +83,7 @@ def report(
             "--output",
             "-o",
             help="Where to write; the ending says the form (.md, .html, .json, .csv). Repeat the option "
-            "for several. Standard output if left out.",
+            "for several. Standard output if left out, or for -.",
         ),
     ] = None,
     form: Annotated[
@@ -204,7 +204,10 @@ def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form
         return {None: form or Form.markdown}
     if form is not None and len(outputs) > 1:
         raise InputError(Problem("one form is given for several files", "Let their endings say it", "--format"))
-    return {path: form or _ENDINGS.get(path.suffix.casefold(), Form.markdown) for path in outputs}
+    return {
+        None if str(path) == "-" else path: form or _ENDINGS.get(path.suffix.casefold(), Form.markdown)
+        for path in outputs
+    }
 
 
 def _figure_of(path: Path) -> Path:
@@ -224,6 +227,8 @@ def _check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], i
                 problems.append(Problem("is a folder", "Name a file in it, such as report.md", str(one)))
             elif not one.parent.is_dir():
                 problems.append(Problem("lies in a folder that does not exist", "Make the folder first", str(one)))
+            elif one.exists() and not one.is_file():
+                problems.append(Problem("is no ordinary file", "Leave --output out for standard output", str(one)))
             elif one.is_file() and not _replaceable(one):
                 problems.append(Problem("is there already, and is no report", "Write to another file", str(one)))
     if problems:

@@ -33,7 +33,9 @@ def to_json(report: Report, *, changes: Changes | None = None) -> str:
     """The whole report as JSON text, keys in a fixed order, ending in a line break."""
     drawn = _drawn(report) | {"changes": plain(changes)}
     whole = {"format": FORMAT, "notice": DISCLAIMER, "data": plain(report), "drawn": drawn}
-    return json.dumps(whole, ensure_ascii=False, indent=1) + "\n"
+    text = json.dumps(whole, ensure_ascii=False, indent=1) + "\n"
+    # A lone surrogate (a byte that was no UTF-8 on the command line) has no encoding; as an escape it is sound JSON.
+    return text.encode("utf-8", "backslashreplace").decode("utf-8")
 
 
 def from_json(text: str, source: str = "report") -> Report:

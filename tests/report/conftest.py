@@ -69,6 +69,7 @@ NASTY = (
     "<b",
     "&",
     "a_b_c _d_",
+    "\udcff no encoding",
     "",
 )
 
