@@ -23,7 +23,7 @@ from .options import (
     language_list,
     make_app,
 )
-from .output import Column, Format, Row, print_disclaimer, show
+from .output import Column, Format, Row, print_disclaimer, say_below, show
 from .talk import counted, say
 
 if TYPE_CHECKING:
@@ -90,6 +90,9 @@ def brainstorm(
     register: RegisterOption = None,
     seed: SeedOption = None,
     form: FormatOption = Format.table,
+    ideas: Annotated[
+        bool, typer.Option("--ideas", help="Show the meanings of the concepts and the words they bring to mind.")
+    ] = False,
     steer: Annotated[bool, typer.Option("--steer", help="Go on by hand: keep, drop, ask for more like it.")] = False,
     session: Annotated[
         Path | None, typer.Option("--session", help="Where a steered session is kept, and taken up again.")
@@ -108,6 +111,9 @@ def brainstorm(
     from namescreen.generation.material import TONES, tone_of
 
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
+    if ideas:
+        show_ideas(settled, limit, form)
+        return
     unknown = [word for word in settled.tone if tone_of(word) is None]
     if unknown:
         say(f"Not a tone known here, and passed over: {', '.join(unknown)}. Known: {', '.join(TONES)}.")
@@ -146,6 +152,36 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
         columns = COLUMNS if any(candidate.flags for candidate in found) else COLUMNS[:-1]
         show(map(_row, found), columns, form)
     print_disclaimer(form)
+
+
+SENSES = (Column("concept", "concept", shrink=False), Column("meaning", "meaning"), Column("used", "used"))
+IDEAS = (
+    Column("word", "word", shrink=False),
+    Column("via", "how it was reached"),
+    Column("distance", "steps", right=True),
+    Column("weight", "weight", text=lambda row: f"{row['weight']:.2f}", right=True),
+)
+
+
+def show_ideas(brief: Brief, limit: int, form: Format) -> None:
+    """Write the meanings of the concepts, then the words names are made from, the weightiest first."""
+    from namescreen.generation.widening import chosen_senses, widen
+    from namescreen.lexicon import lexicon
+
+    if form is Format.table:
+        senses = [
+            {"concept": concept.word, "meaning": sense.label, "used": sense in chosen_senses(concept)}
+            for concept in brief.concepts
+            for sense in lexicon().senses(concept.word)
+        ]
+        show(senses, SENSES, form)
+        say_below("A meaning is picked with --concept word=meaning, or in the brief.")
+        sys.stdout.write("\n")
+    rows = [
+        {"word": idea.word, "concept": idea.concept, "via": idea.via, "distance": idea.distance, "weight": idea.weight}
+        for idea in widen(brief)[:limit]
+    ]
+    show(rows, IDEAS, form)
 
 
 def _fine(name: str) -> Column:

@@ -16,7 +16,7 @@ from namescreen.generation.steering import journal, read_journal, shortlist_text
 from namescreen.outcome import DISCLAIMER
 from namescreen.tables import write_whole
 
-from .output import Column, show_table
+from .output import Column, say_below, show_table
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -33,6 +33,7 @@ HELP = """\
   add WORD     another concept; add spring=season picks a meaning
   without WORD go on without a concept or any other word
   next         another page (or just Enter)
+  why 5        how name 5 was made, and from what
   list         what is on the shortlist
   undo         take the last step back
   save [FILE]  write the shortlist, for `screen` and `report`
@@ -89,6 +90,8 @@ class Desk:
             self._step(Step(word, text.strip(), senses=tuple(senses.replace(",", " ").split())))
             self.stream = None
             self.next_page()
+        elif word == "why":
+            self._explain(rest)
         elif word == "undo":
             last = next((step for step in reversed(self.session.steps) if step.kind != "shown"), None)
             self._step(Step("undo"))
@@ -116,6 +119,15 @@ class Desk:
         self.stream = None
         if kind in ("more", "less"):
             self.next_page()
+
+    def _explain(self, rest: str) -> None:
+        one = self._named(rest)
+        if one is None:
+            self.write(f"Say which of this page, by number: why 3 (1 to {len(self.page)}).")
+            return
+        parts = ", ".join(f"{name} {value:.2f}" for name, value in one.parts.items())
+        for line in (f"{one.text}: {one.construction}, {one.how}", *one.origins, f"score {one.score:.2f}: {parts}"):
+            say_below(line)
 
     def _named(self, token: str) -> Candidate | None:
         if token.isdecimal():

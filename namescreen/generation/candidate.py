@@ -40,7 +40,8 @@ class Candidate:
 
     `how` says in words how it was made, and `sources` from what; `parts` are the scores behind `score`, each
     in [0, 1] with 1 the better end (`namescreen.generation.scoring.PARTS` says what each means); `score` is
-    their weighted mean. `flags` are remarks to weigh, none of them a legal finding.
+    their weighted mean. `flags` are remarks to weigh, none of them a legal finding. `origins` say, for each
+    source that is not a concept itself, how it was reached from one and in how many steps.
     """
 
     text: str
@@ -51,6 +52,7 @@ class Candidate:
     parts: Mapping[str, float] = field(hash=False)
     flags: tuple[str, ...] = ()
     stem: str = ""
+    origins: tuple[str, ...] = ()
 
     def __str__(self) -> str:
         return self.text
@@ -62,6 +64,7 @@ class Candidate:
             "construction": self.construction,
             "how": self.how,
             "sources": list(self.sources),
+            "origins": list(self.origins),
             "score": round(self.score, 4),
             "parts": {name: round(value, 4) for name, value in self.parts.items()},
             "flags": list(self.flags),

@@ -25,7 +25,7 @@ from .constructions import CONSTRUCTIONS
 from .flags import Flags
 from .material import Material, gather
 from .scoring import Judge, like, syllables
-from .widening import unfit
+from .widening import unfit, usable_words
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -33,14 +33,15 @@ if TYPE_CHECKING:
 __all__ = ["Taste", "brainstorm", "candidates"]
 
 _QUOTA = {
-    "compound": 260, "blend": 160, "affix": 260, "clipping": 90, "adjective + noun": 140, "verb + noun": 90,
-    "noun of noun": 40, "word pair": 30, "alliteration": 60, "echo": 60, "respelling": 80, "combining forms": 160,
-    "initials": 60, "invented": 160,
+    "compound": 220, "blend": 160, "affix": 180, "clipping": 70, "adjective + noun": 120, "verb + noun": 80,
+    "noun of noun": 40, "word pair": 30, "alliteration": 60, "echo": 60, "respelling": 60, "combining forms": 90,
+    "initials": 40, "invented": 80,
 }  # fmt: skip
-"""Proposals of each construction in a wave: about 1,650, of which some 400 live through the sieve."""
+"""Proposals of each construction in a wave: about 1,300, of which some two thirds live through the sieve."""
 
 _PATIENCE = 20  # waves without a single name that fits, after which an endless construction is given up
 _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
+_EAGER = 4  # so many pages are each the best of a whole wave, then two of each, and so on
 _PAGE = 40  # variety is looked after within a page of this many
 _SAME_STEM, _SAME_SOURCE, _SAME_KIND = 0.05, 0.016, 0.06
 """What earlier names of the page cost: each with the same stem and construction, each with a source in common,
@@ -113,6 +114,14 @@ def candidates(
     """As `brainstorm`, without a limit: it ends when the constructions have nothing more that fits."""
     if not brief.concepts:
         raise InputError(Problem("there is no concept to start from", "Give the brief `concepts`, or --concept"))
+    foreign = [concept.word for concept in brief.concepts if not usable_words(concept.word)]
+    if foreign:
+        raise InputError(
+            [
+                Problem(f"concept {word!r} has no letters a to z", "Names are made in Latin letters: write it in them")
+                for word in foreign
+            ]
+        )
     asked = {name: _construction(name) for name in constructions or ()}
     unknown = [name for name, known in asked.items() if known is None]
     if unknown:
@@ -166,7 +175,7 @@ class _Search:
         self.brief, self.taste, self.starts = brief, taste, starts
         without = tuple(word for text in taste.without for word in divide(text))
         self.material: Material = gather(brief, seed=seed, without=without, weights=dict(taste.words))
-        self.own = {idea.word for idea in self.material.ideas}
+        self.ideas = {idea.word: idea for idea in self.material.ideas}
         self.judge = Judge.of(brief, self.material)
         self.flags = Flags(brief, register)
         self.streams = {
@@ -182,7 +191,7 @@ class _Search:
     def pages(self) -> Iterator[Candidate]:
         """Candidates, page by page; the first wave is judged before the first is given out."""
         in_hand: list[tuple[Candidate, Proposal]] = []
-        fruitless = 0
+        fruitless = given = 0
         while self.streams or in_hand:
             fresh = self._wave() if self.streams else []
             fruitless = 0 if fresh else fruitless + 1
@@ -191,11 +200,13 @@ class _Search:
             in_hand += fresh
             in_hand.sort(key=lambda entry: (-entry[0].score, entry[0].text))
             del in_hand[_IN_HAND:]
-            if not fresh and not in_hand:
-                continue
-            for _ in range(1 if self.streams else 1 + len(in_hand) // _PAGE):
+            # early pages are the best of all that is at hand; whoever reads on for long wants names sooner
+            for _ in range(1 + given // _EAGER):
                 page, in_hand = self._page(in_hand)
+                given += 1
                 yield from page
+                if not page:
+                    break
 
     def _wave(self) -> list[tuple[Candidate, Proposal]]:
         found = []
@@ -217,16 +228,13 @@ class _Search:
             parts["likeness"] = max(like(proposal, model) for model in self.models)
             score = 0.65 * score + 0.35 * parts["likeness"]
         score *= self.taste.constructions.get(proposal.construction, 1.0)
-        return Candidate(
-            proposal.text,
-            proposal.construction,
-            proposal.how,
-            proposal.sources,
-            min(1.0, score),
-            parts,
-            (),
-            proposal.stem,
+        origins = tuple(
+            idea.origin for idea in map(self.ideas.get, proposal.sources) if idea is not None and idea.distance
         )
+        return Candidate(
+            proposal.text, proposal.construction, proposal.how, proposal.sources, min(1.0, score), parts, (),
+            proposal.stem, origins,
+        )  # fmt: skip
 
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal keeps the brief's limits; what costs more to know is asked in `_page`."""
@@ -269,7 +277,7 @@ class _Search:
             together = f"together {' '.join(sorted(candidate.sources))}"
             if used[f"{candidate.construction} {candidate.stem}"] >= _MOST_SAME or used[together]:
                 continue
-            if any(used[f"word {word}"] >= _MOST_COMPANY for word in candidate.sources if word not in self.own):
+            if any(used[f"word {word}"] >= _MOST_COMPANY for word in candidate.sources if word not in self.ideas):
                 continue
             gone.add(place)
             if not self._sound(proposal):

@@ -16,10 +16,10 @@ from ..brief import Brief, Concept
 from ..lexicon import Sense, kinds, lexicon, zipf
 from ..lexicon.association import associated, association
 from ..lexicon.wordnet import DOMAINS
-from ..names import fold
+from ..names import divide, fold
 from ..tables import open_table
 
-__all__ = ["Idea", "chosen_senses", "fitness", "unfit", "widen"]
+__all__ = ["Idea", "chosen_senses", "fitness", "unfit", "usable_words", "widen"]
 
 _NEARNESS = {
     "synonym": 1.0, "derived": 0.6, "similar": 0.8, "narrower": 0.8, "part": 0.85, "substance": 0.75, "member": 0.6,
@@ -73,6 +73,12 @@ class Idea:
     weight: float
     pos: str
     role: str = "idea"
+
+    @property
+    def origin(self) -> str:
+        """How the word was reached: sesame: narrower of herb (1 step)."""
+        steps = "the brief" if not self.distance else f"{self.distance} step{'s' * (self.distance > 1)}"
+        return f"{self.word}: {self.via} ({steps})"
 
 
 def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
@@ -177,9 +183,16 @@ def widen(brief: Brief, *, without: Iterable[str] = (), most: int = 80) -> tuple
     return tuple(sorted(found.values(), key=lambda idea: (-idea.weight, idea.word)))
 
 
+def usable_words(text: str) -> tuple[str, ...]:
+    """The words of a concept that names can be made from: those in letters a to z once folded."""
+    return tuple(word for word in divide(text) if word.isascii() and word.isalpha())
+
+
 def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[Idea]:
     """The concept itself, then what it brings to mind; `company` are the brief's other words."""
-    words = [word for word in fold(concept.word).split() if word.isalpha()] or [fold(concept.word)]
+    words = usable_words(concept.word)
+    if not words:
+        return []
     senses = chosen_senses(concept)
     own = [Idea(word, concept.word, "a concept", 0, 1.0, _pos(word), "concept") for word in words]
     reached: dict[str, Idea] = {}
@@ -197,6 +210,8 @@ def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[I
                     nearness *= 0.6 + 0.4 * min(1.0, 2 * association(word, words[-1]))
                 offer(word, f"{_WAY.get(kind, kind + ' of')} {words[-1]}", 1, nearness, sense_id[0])
     guides = [fold(word) for word in concept.senses]
+    if guides:  # the meaning's own words, and its broader one, know their company too
+        guides += [fold(word) for sense in senses for word in (*sense.words, *_above(sense)) if fold(word) not in words]
     for word, strength in associated(words[-1]).items():
         if guides and not any(association(word, guide) > 0.15 for guide in guides):
             continue  # belongs to another sense of the concept

@@ -146,4 +146,4 @@ def test_narrow_limits_end_instead_of_looping() -> None:
 def test_json_holds_every_part(hundred: list[Candidate]) -> None:
     facts = hundred[0].to_json()
     assert facts["name"] == hundred[0].text
-    assert set(facts) == {"name", "construction", "how", "sources", "score", "parts", "flags"}
+    assert set(facts) == {"name", "construction", "how", "sources", "origins", "score", "parts", "flags"}

@@ -65,6 +65,18 @@ def test_the_demo_brief_works_and_its_options_go_before_it(run: Run) -> None:
     assert all(json.loads(line)["name"] for line in done.stdout.splitlines())
 
 
+def test_ideas_show_meanings_and_distances(run: Run) -> None:
+    done = run("brainstorm", "--concept", "spring=season", "--ideas", "--limit", "10")
+    assert done.returncode == 0, done.stderr
+    used = [line for line in done.stdout.splitlines() if line.rstrip().endswith("yes")]
+    assert len(used) == 1
+    assert "season" in used[0]
+    assert "steps" in done.stdout
+    rows = run("brainstorm", "--concept", "spring=season", "--ideas", "--format", "jsonl").stdout.splitlines()
+    assert json.loads(rows[0])["distance"] == 0
+    assert {json.loads(row)["distance"] for row in rows} >= {0, 1}
+
+
 @pytest.mark.parametrize(
     ("arguments", "said"),
     [
@@ -156,6 +168,7 @@ def test_a_session_steers_saves_and_is_taken_up_again(
     assert "Taken back: drop" in desk.say("undo")
     assert "1 to 12" in desk.say("keep 99")
     assert "not understood" in desk.say("sing")
+    assert "evocation" in desk.say("why 1")
     assert "name" in desk.say("more 1")
     os.kill(desk.pid, signal.SIGKILL)  # as a closed terminal may: every step so far must be on the disc
     desk.end()

@@ -18,7 +18,19 @@ __all__ = ["propose"]
 
 NAME = "invented"
 _OWN = 0.8  # share of the ideas in every letter's chance; the rest is English at large
-_INFLECTED = ("ing", "ed", "es", "ers", "ings", "s", "ly")  # looks like a form of another word
+_INFLECTED = (
+    "ing",
+    "ed",
+    "es",
+    "ers",
+    "ings",
+    "s",
+    "ly",
+    "tion",
+    "sion",
+    "ment",
+    "ness",
+)  # looks like a form of another word
 _LEAST, _MOST = 4, 8
 
 
