@@ -50,6 +50,7 @@ _LEAST = 0.05  # less fitting words are left out
 _COMPANY_OF = {"n": 0.8, "v": 0.6, "a": 0.45, "r": 0.0}
 # A noun that goes with a concept mostly stands beside it; an adjective often only stands in its definition.
 _LEARNED = frozenset(("narrower", "broader", "member", "part", "part of", "substance"))
+_GUIDED = 0.2  # association with a chosen meaning's words from which a word is taken to belong to it
 _FIRM = 16  # ideas from which a second step is taken
 _SENSES = 4  # senses of a concept that are followed
 _WAY = {"derived": "derived from", "similar": "like", "attribute": "attribute of", "pertains to": "pertains to",
@@ -212,15 +213,18 @@ def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[I
     guides = [fold(word) for word in concept.senses]
     if guides:  # the meaning's own words, and its broader one, know their company too
         guides += [fold(word) for sense in senses for word in (*sense.words, *_above(sense)) if fold(word) not in words]
+
+    def belongs(word: str) -> bool:
+        return not guides or any(association(word, guide) > _GUIDED for guide in guides if guide != word)
+
     for word, strength in associated(words[-1]).items():
-        if guides and not any(association(word, guide) > 0.15 for guide in guides):
-            continue  # belongs to another sense of the concept
-        pos = _pos(word)
-        offer(word, f"goes with {words[-1]}", 1, _COMPANY_OF[pos] * strength**0.5, pos)
+        if belongs(word):
+            pos = _pos(word)
+            offer(word, f"goes with {words[-1]}", 1, _COMPANY_OF[pos] * strength**0.5, pos)
     firm = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[:_FIRM]
     for idea in firm:  # one step further in company, so that the concept shows in more than its own kind
         for word, strength in list(associated(idea.word).items())[:8]:
-            if association(word, words[-1]) > 0.1:
+            if association(word, words[-1]) > 0.1 and belongs(word):
                 pos = _pos(word)
                 offer(word, f"goes with {idea.word}", 2, _COMPANY_OF[pos] * _HOPS * strength**0.5, pos)
     best = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[: 2 * most]
