@@ -64,7 +64,7 @@ def _read(paths: Sequence[Path], column: str | None, encoding: str | None, progr
     prepared = [path for path in paths if is_prepared(path)]
     plain = [path for path in paths if path not in prepared]
     parts = [open_prepared(path) for path in prepared]
-    if plain:
+    if plain or not parts:
         digests = {path: sha256_of(path) for path in files_of(plain)}
         kept = _cached(digests, column, encoding)
         try:

@@ -14,7 +14,7 @@ from rapidfuzz.process import cdist
 
 from ..closeness.appearance import _SHAPES as SHAPES
 from ..closeness.appearance import INSIDE, ORDER, PREFIX_BONUS, PREFIX_LETTERS, SHAPE_ONLY, shaped
-from .signatures import one_signature, popcount
+from .signatures import ALIKE, one_signature, popcount
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -86,17 +86,19 @@ class Strings(Texts):
         inside[np.minimum(sizes, size) < _SHORTEST_INSIDE] = 0
         reach = _with_prefix(1 - (1 - ORDER) * apart / longer - ORDER * apart / both, PREFIX_LETTERS)
         fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
-        low, high = np.searchsorted(self._lengths, [fit[0], fit[-1] + 1])
-        found = [self._most(text, slice(int(low), int(high)), least, inside)]
+        found = []
+        if len(fit):
+            low, high = np.searchsorted(self._lengths, [fit[0], fit[-1] + 1])
+            found.append(self._most(text, slice(int(low), int(high)), least, inside))
         # Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are
         # compared by their shapes.
         shape = shaped(text)
         if len(shape) < size:
-            low, high = np.searchsorted(self._lengths, [max(0, fit[0] - 2), fit[-1] + 1])
-            found.append(self._most(shape, slice(int(low), int(high)), least / SHAPE_ONLY))
+            found.append(self._most(shape, slice(0, len(self)), least / SHAPE_ONLY))
         elif _MERGED & set(shape):
-            low, high = np.searchsorted(self._lengths[self._merging], [fit[0], fit[-1] + 3])
-            found.append(self._most(shape, self._merging[low:high], least / SHAPE_ONLY))
+            found.append(self._most(shape, self._merging, least / SHAPE_ONLY))
+        if not found:
+            return np.zeros(0, np.int64), np.zeros(0)
         if len(found) == 1:
             return found[0]
         places, back = np.unique(np.concatenate([one for one, _ in found]), return_inverse=True)
@@ -132,7 +134,7 @@ class Strings(Texts):
             may = inside[: len(sizes)] >= least - 1e-9
             lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
             apart, apart_same = (np.where(may, np.maximum(one, lacking), one) for one in (apart, apart_same))
-        same = firsts.view(np.uint16)[::4] == ord(text[0]) & 0xFFFF
+        same = (firsts ^ first_letters(text)) & np.uint64(0xFFFF) == 0
         lacking = popcount(own ^ theirs)
         keep = (lacking <= np.where(same, apart_same[lengths], apart[lengths])).nonzero()[0]
         theirs, lengths, firsts = theirs[keep], lengths[keep], firsts[keep]
@@ -158,6 +160,11 @@ class Strings(Texts):
         close = likeness >= least
         return places[close], likeness[close]
 
+    def in_common(self, text: str, places: Places) -> Likeness:
+        """The share of letters that `text` and each of these strings have in common, order forgotten: at most that."""
+        lacking = popcount(one_signature(text) ^ self._signature[places])
+        return np.asarray(1 - lacking / (self._lengths[places] + float(len(text))), np.float64)
+
     def alike(self, text: str, places: Places) -> Likeness:
         """How alike `text` looks to each of these strings: `closeness.appearance.letters_closeness`."""
         if not len(places):
@@ -175,13 +182,13 @@ class Strings(Texts):
 
 
 def first_letters(text: str) -> np.uint64:
-    """The first four characters of a string, sixteen bits each, as one number."""
-    return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(text[:PREFIX_LETTERS])))
+    """The first four characters of a string, sixteen bits each, as one number; those of alike shape are the same."""
+    first = text[:PREFIX_LETTERS].translate(ALIKE)
+    return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(first)))
 
 
 def _with_prefix(raw: Likeness, letters: int | NDArray[np.int8]) -> Likeness:
-    raised: Likeness = 1 - (1 - raw) * (1 - PREFIX_BONUS) ** letters
-    return raised
+    return np.asarray(1 - (1 - raw) * (1 - PREFIX_BONUS) ** letters, np.float64)
 
 
 def _in_order(text: str, others: list[str]) -> Likeness:

@@ -1,6 +1,7 @@
 """The closest names of a register to one name: what scoring every one of them would find, at a fraction of it.
 
-Overall closeness rests on the closeness of words (`closeness.overall`), so the search goes by words, in two stages.
+Overall closeness rests on the closeness of words (`closeness.overall`), so the search goes by words. In a
+register of few words, each is compared and the result is exact. In a larger one the search has two stages.
 First, every word of the register that looks like a word of the name, sounds like it or means the same is found,
 by exact bounds on look and sound (no word above the levels below is missed), and the names that hold such words
 are ranked by those words alone. Then the best of that ranking are scored in full, and more of them as long as
@@ -35,11 +36,14 @@ if TYPE_CHECKING:
 
 __all__ = ["nearest"]
 
-LOOKS, SOUNDS, SOUNDS_ALONE = 0.22, 0.2, 0.55
-"""Likeness above the floor from which a word is found by its look, and by its sound where it looks alike or not.
-Chosen by what scoring every name finds (tests/bench/bench_register.py): lower finds no more and costs more."""
+FEW_WORDS = 20_000
+"""Registers with so many distinct words at most are searched word by word: the result is exact."""
+LOOKS, SOUNDS = 0.2, 0.4
+"""In larger ones: likeness above the floor from which a word is found by its look, and by its sound."""
 SCORED, MOST_SCORED = 6, 60
 """So many times the names asked for are scored in full at once, and at most."""
+LETTERS_SHARED = 0.5
+"""Share of their letters that names have in common, order forgotten, if they sound alike run together."""
 NEAR = 0.06
 """Names whose rank by their found words alone comes so near the last place are scored in full too."""
 
@@ -67,12 +71,16 @@ class _Seen:
 
     def _alike(self) -> Places:
         index, word = self._index, self.word
+        if len(index.words) <= FEW_WORDS:
+            places = np.arange(len(index.words))
+            self.work_out(places)
+            return places[self.value > 0]
         look, _ = index.words.near(word.letters, LOOK_FLOOR + LOOKS * (1 - LOOK_FLOOR))
-        codes, _ = index.word_codes.near(word.codes, SOUND_FLOOR + SOUNDS_ALONE * (1 - SOUND_FLOOR))
+        codes, _ = index.word_codes.near(word.codes, SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR))
         heard, _ = ragged(index.word_codes.owners, index.word_codes.owners_start, codes)
         meant = np.fromiter(self._meaning, np.int64, len(self._meaning))
         same = np.array([self._same] if self._same >= 0 else [], np.int64)
-        places: Places = np.unique(np.concatenate([look, heard, meant, same]))
+        places = np.unique(np.concatenate([look, heard, meant, same]))
         self.work_out(places)
         return places[self.value[places] > 0]
 
@@ -215,6 +223,10 @@ class _Search:
         rows = index.rows_of_names(names)
         tables = {letters: np.nan_to_num(seen.value) for letters, seen in self._seen.items()}
         guess = np.maximum.reduceat(self.overall(rows, tables), np.searchsorted(index.row_name[rows], names))
+        if len(index.words) <= FEW_WORDS:
+            self.done[names] = True
+            self.found.append((names, guess))
+            return
         order = np.argsort(-guess, kind="stable")
         names, guess = names[order], guess[order]
         done = SCORED * top
@@ -232,10 +244,16 @@ class _Search:
         value = np.where(raw == 1.0, 1.0, JOINED * np.maximum(0, (raw - JOINED_FLOOR) / (1 - JOINED_FLOOR)))
         self._raise(names[value > 0], value[value > 0])
         sounds = min(1.0, JOINED_SOUND_FLOOR + last / JOINED * (1 - JOINED_SOUND_FLOOR))
-        codes, raw = index.name_codes.near(self.name.codes, sounds)
-        of, ends = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
-        heard = JOINED * np.maximum(0, (raw - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR))
-        self._raise(of, np.repeat(heard, np.diff(ends)))
+        codes, _ = index.name_codes.within(self.name.codes, sounds)
+        of, _ = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
+        # The longer the names, the less the bound says: most sounds are there somewhere. But names that sound alike
+        # from end to end share letters.
+        names = np.unique(of[index.names.in_common(self.name.letters, of) >= LETTERS_SHARED])
+        codes, ends = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
+        if len(codes):
+            raw = np.maximum.reduceat(index.name_codes.alike(self.name.codes, codes), ends[:-1])
+            heard = JOINED * (raw - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR)
+            self._raise(names[raw >= sounds], heard[raw >= sounds])
 
     def _raise(self, names: Places, joined: Values) -> None:
         """Score some names, at least as close as they are run together."""
@@ -286,8 +304,6 @@ def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] 
     if not name.divisions or not len(index.names):
         return np.zeros(0, np.int64), np.zeros(0)
     search = _Search(index, name, shipped_parameters(), left_out)
-    if len(index.names) <= SCORED * top:
-        search.score(np.arange(len(index.names)) if left_out is None else (~left_out).nonzero()[0])
     search.by_words(top)
     search.run_together(top)
     return search.best(top)

@@ -19,11 +19,13 @@ if TYPE_CHECKING:
 
     Words = NDArray[np.uint64]
 
-__all__ = ["LETTERS", "lacking", "lengths", "one_signature", "popcount", "signatures"]
+__all__ = ["ALIKE", "LETTERS", "lacking", "lengths", "one_signature", "popcount", "signatures"]
 
 # Byte -> how many occurrences of it are counted: three for the letters most common in English words, two for
 # the other letters. Four more bits count all other characters together. Characters whose shapes are easily
 # taken for one another (`closeness.appearance.shaped`) count as one, so that the bound holds for shapes as well.
+ALIKE = str.maketrans("il058", "11osb")
+"""Characters easily taken for one another, each with its stand-in: `closeness.appearance.shaped`, one by one."""
 _ALIKE = bytes.maketrans(b"il058", b"11osb")
 LETTERS: dict[bytes, int] = {bytes([c]): 2 for c in b"abcdefghjkmopqrstuvwxyz1n"}
 LETTERS.update({bytes([c]): 3 for c in b"aeinorst1"})
@@ -73,8 +75,7 @@ def popcount(bits: Words) -> NDArray[np.uint8]:
     if hasattr(np, "bitwise_count"):
         counted: NDArray[np.uint8] = np.bitwise_count(bits)
         return counted
-    counted = _TABLE[bits.view(np.uint16)].reshape(-1, 4).sum(axis=1, dtype=np.uint8)
-    return counted
+    return np.asarray(_TABLE[bits.view(np.uint16)].reshape(-1, 4).sum(axis=1), np.uint8)
 
 
 _TABLE = (

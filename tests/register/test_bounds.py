@@ -1,0 +1,78 @@
+"""The filters of the search never lose what they promise, and its arithmetic is that of single pairs."""
+
+from __future__ import annotations
+
+import numpy as np
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.closeness.appearance import letters_closeness
+from namescreen.pronunciation import prepare_codes, sound_closeness
+from namescreen.pronunciation.features import percent_differences
+from namescreen.register.build import _merging, _strings
+from namescreen.register.letters import Strings
+from namescreen.register.signatures import one_signature, popcount
+from namescreen.register.sounds import Codes, code_arrays
+
+words = st.text("abceilmnrsw1o0é", min_size=1, max_size=12)
+codes = st.text("".join(percent_differences()), min_size=1, max_size=9)
+levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
+
+
+def strings_of(texts: list[str]) -> Strings:
+    from namescreen.closeness.appearance import shaped
+
+    ordered = sorted(set(texts), key=lambda text: (len(text), text))
+    arrays: dict[str, np.ndarray] = {}  # type: ignore[type-arg]
+    _strings(arrays, "word", ordered)
+    _strings(arrays, "word_shape", [shaped(text) for text in ordered])
+    arrays["word_merging"] = _merging(ordered)
+    return Strings(arrays, "word")
+
+
+@given(st.lists(words, min_size=1, max_size=30), words, levels)
+def test_letters_no_string_is_lost_and_likeness_is_exact(texts: list[str], text: str, least: float) -> None:
+    strings = strings_of(texts)
+    everything = strings.texts(np.arange(len(strings)))
+    exact = np.array([letters_closeness(text, other) for other in everything])
+    assert np.allclose(strings.alike(text, np.arange(len(strings))), exact, atol=1e-12)
+    places, most = strings.within(text, least)
+    assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
+    assert (most >= exact[places] - 1e-9).all()
+    near, likeness = strings.near(text, least)
+    assert near.tolist() == (exact >= least).nonzero()[0].tolist()
+    assert np.allclose(likeness, exact[near], atol=1e-12)
+    for at, other in enumerate(everything):
+        assert strings.find(other) == at
+    if text not in everything:
+        assert strings.find(text) is None
+
+
+@given(words, words)
+def test_signatures_never_count_more_edits_than_there_are(one: str, other: str) -> None:
+    from rapidfuzz.distance import OSA, Indel
+
+    mine, theirs = one_signature(one), one_signature(other)
+    lacking = int(popcount(np.array([mine & ~theirs]))[0])
+    extra = int(popcount(np.array([theirs & ~mine]))[0])
+    assert max(lacking, extra) <= OSA.distance(one, other)
+    assert lacking + extra <= Indel.distance(one, other)
+
+
+@given(st.lists(codes, min_size=1, max_size=20), st.lists(codes, min_size=1, max_size=3), levels)
+def test_sounds_no_code_is_lost_and_likeness_is_exact(others: list[str], own: list[str], least: float) -> None:
+    arrays: dict[str, np.ndarray] = {}  # type: ignore[type-arg]
+    code_arrays(arrays, "code", [(code,) for code in others])
+    table = Codes(arrays, "code")
+    texts = [table.text(at) for at in range(len(table))]
+    assert sorted(texts) == sorted(set(others))
+    assert table.lists() == [(code,) for code in others]
+    exact = np.array([max(sound_closeness(mine, other) for mine in own) for other in texts])
+    assert np.array_equal(table.alike(own, np.arange(len(table))), exact)
+    places, most = table.within(own, least)
+    assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
+    assert (most >= exact[places] - 1e-9).all()
+    assert table.near(own, least)[0].tolist() == (exact >= least).nonzero()[0].tolist()
+    mine, theirs = table._prepared(np.arange(len(table))), prepare_codes(texts)
+    for field in ("order", "lengths", "sounds", "weights", "whole", "syllables"):
+        assert np.array_equal(getattr(mine, field), getattr(theirs, field)), field
