@@ -36,9 +36,7 @@ def draw(language: str, rows: int) -> bytes:
         if folded and all(unicodedata.category(letter)[0] in "LM" for letter in folded):
             total[folded] += frequency
     chosen = sorted(total, key=lambda word: (-total[word], word))[:rows]
-    return table_bytes(
-        f"frequency-{language}", ((word, f"{math.log10(total[word] * 1e9):.2f}") for word in chosen)
-    )
+    return table_bytes(f"frequency-{language}", ((word, f"{math.log10(total[word] * 1e9):.2f}") for word in chosen))
 
 
 def main() -> None:
