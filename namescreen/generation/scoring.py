@@ -19,7 +19,7 @@ from .candidate import Proposal
 from .material import PLACES, Material
 from .sounds import is_onset, is_vowel, sounds_of
 
-__all__ = ["DEFAULT_WEIGHTS", "PARTS", "Judge", "syllables"]
+__all__ = ["DEFAULT_WEIGHTS", "PARTS", "Judge", "likeness", "syllables"]
 
 PARTS = {
     "evocation": "how near its sources stand to the concepts, and how readily they are seen in it",
@@ -206,7 +206,7 @@ def _memory(proposal: Proposal) -> float:
     return max(0.0, min(1.0, value))
 
 
-def like(proposal: Proposal, model: Sequence[str]) -> float:
+def likeness(proposal: Proposal, model: Sequence[str]) -> float:
     """How much a proposal resembles a model name, in [0, 1]: shared letter pairs, ending, length, words."""
     other = "".join(model)
     pairs_a, pairs_b = set(pairwise(f"^{proposal.letters}$")), set(pairwise(f"^{other}$"))

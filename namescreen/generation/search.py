@@ -24,7 +24,7 @@ from .candidate import Candidate, Proposal
 from .constructions import CONSTRUCTIONS
 from .flags import Flags
 from .material import Material, gather
-from .scoring import Judge, like, syllables
+from .scoring import Judge, likeness, syllables
 from .widening import unfit, usable_words
 
 if TYPE_CHECKING:
@@ -183,7 +183,7 @@ class _Search:
             for name, propose in CONSTRUCTIONS.items()
             if constructions is None or name in constructions
         }
-        self.avoid = tuple(fold(word).replace(" ", "") for word in brief.avoid)
+        self.avoid = tuple(filter(None, ("".join(divide(word)) for word in brief.avoid)))
         self.dropped = {"".join(divide(text)) for text in taste.seen}
         self.models = tuple(divide(model) for model in taste.models)
         self.seen = _Seen()
@@ -225,7 +225,7 @@ class _Search:
         parts = self.judge.parts(proposal)
         score = self.judge.score(parts)
         if self.models:
-            parts["likeness"] = max(like(proposal, model) for model in self.models)
+            parts["likeness"] = max(likeness(proposal, model) for model in self.models)
             score = 0.65 * score + 0.35 * parts["likeness"]
         score *= self.taste.constructions.get(proposal.construction, 1.0)
         origins = tuple(

@@ -12,7 +12,7 @@ from namescreen.errors import InputError
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.material import Material
-from namescreen.generation.scoring import DEFAULT_WEIGHTS, PARTS, Judge, like, syllables
+from namescreen.generation.scoring import DEFAULT_WEIGHTS, PARTS, Judge, likeness, syllables
 from namescreen.generation.sounds import sounds_of
 
 
@@ -83,5 +83,5 @@ def test_syllables_are_counted_by_sound_or_by_letters() -> None:
 
 
 def test_likeness_is_greatest_for_the_model_itself() -> None:
-    assert like(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
-    assert like(proposal("Fernwell"), ("fernwick",)) > like(proposal("Bold Otter"), ("fernwick",))
+    assert likeness(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
+    assert likeness(proposal("Fernwell"), ("fernwick",)) > likeness(proposal("Bold Otter"), ("fernwick",))

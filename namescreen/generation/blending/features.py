@@ -14,7 +14,7 @@ from functools import cached_property
 from ..sounds import is_onset, is_vowel
 from .cuts import Cut, shared
 from .source import Source
-from .spelling import doubt_of_beginning, doubt_of_ending, surprise, turn_of_beginning, turn_of_ending
+from .spelling import doubt_of_beginning, doubt_of_ending, is_word, surprise, turn_of_beginning, turn_of_ending
 
 __all__ = ["FEATURES", "Likeness", "features"]
 
@@ -32,6 +32,8 @@ FEATURES = {
     # recognition
     "first_doubt": "bits of doubt which word the kept beginning stands for",
     "second_doubt": "bits of doubt which word the kept ending stands for",
+    "first_part_known": "what is kept of the first word is a word by itself",
+    "second_part_known": "what is kept of the second word is a word by itself",
     "first_turn": "bits the next letter of the first word would have told: high where a part of it ends",
     "second_turn": "bits the letter before would have told in the second word",
     # likeness
@@ -160,6 +162,10 @@ def _amounts(cut: Cut, bits: list[float], found: dict[str, float]) -> None:
             found["doubled"] = 1.0
     found["first_doubt"] = doubt_of_beginning(text[: cut.front], a)
     found["second_doubt"] = doubt_of_ending(text[len(text) - cut.back :], b)
+    if lost_a and is_word(text[: cut.front]):
+        found["first_part_known"] = 1.0
+    if lost_b and is_word(text[len(text) - cut.back :]):
+        found["second_part_known"] = 1.0
     found["first_turn"] = turn_of_beginning(text[: cut.front], a)
     found["second_turn"] = turn_of_ending(text[len(text) - cut.back :], b)
     found["imbalance"] = abs(cut.front - cut.back) / len(text)

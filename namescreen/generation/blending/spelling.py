@@ -8,7 +8,9 @@ from functools import cache, lru_cache
 from ...lexicon.frequency import zipf
 from ...tables import open_table
 
-__all__ = ["doubt_of_beginning", "doubt_of_ending", "surprise", "weight"]
+__all__ = [
+    "doubt_of_beginning", "doubt_of_ending", "is_word", "surprise", "turn_of_beginning", "turn_of_ending", "weight",
+]  # fmt: skip
 
 _LONGEST = 7  # the longest beginning in the tables; a longer one is as good as the word itself
 _UNSEEN = 2.0
@@ -26,6 +28,12 @@ def doubt_of_beginning(beginning: str, word: str) -> float:
 def doubt_of_ending(ending: str, word: str) -> float:
     """Bits of doubt that `ending` stands for `word`, as for a beginning (endings.tsv)."""
     return 0.0 if ending == word else _doubt("endings.tsv", ending[::-1], word)
+
+
+def is_word(part: str) -> bool:
+    """Whether a part of a word is by itself a word that everybody knows: three letters or more, and met more
+    than three times in a million words (Zipf 3.5)."""
+    return len(part) > 2 and zipf(part) >= 3.5
 
 
 def turn_of_beginning(beginning: str, word: str) -> float:
