@@ -69,7 +69,7 @@ class Dictd:
         for head, offset, length in self._headwords(letters):
             text = self._text(number(offset), number(length))
             meaning = _first_senses(text)
-            if meaning:
+            if meaning and not re.search("…|^-|-$", _headword(text)):  # a part of a word is no word
                 found[Meaning(_headword(text) or head, meaning)] = None
         return tuple(found)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from namescreen.names import Name
 
+from .languages import OTHER_SCRIPTS
 from .reading import Reading
 from .sounds import TRANSCRIPTION, english_heard_in, has_rules, sound_code
 from .spelled import Span, found, spans
@@ -20,17 +21,21 @@ _LONGEST = 30
 def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     """Every unlucky word of severity 2 or 3 that the name, or a word of it, sounds like."""
     for part in spans(name):
-        if not part.letters.isascii() or len(part.letters) > _LONGEST:
+        if len(part.letters) > _LONGEST:
             continue
-        ways = english_phones(part, name)
+        latin = part.letters.isascii()
+        ways = english_phones(part, name) if latin else []
         for language in sorted(languages):
-            rules = language if has_rules(language) else TRANSCRIPTION
-            read = sound_code(part.written, rules)
+            ear = language if has_rules(language) else TRANSCRIPTION
+            # A name in Latin letters is met in transcription where another script is written; one in another
+            # script is read by the languages that write it.
+            script = TRANSCRIPTION if latin and language in OTHER_SCRIPTS else ear
+            read = sound_code(part.written, script)
             for word in sounding(read, language):
                 severity = _weight(word, read, part)
                 if severity > 0:
                     yield found(word, severity, "heard as", f"{part.where}, read in the language")
-            for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, rules)):
+            for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, ear)):
                 for word in sounding(code, language) if code != read else ():
                     severity = _weight(word, code, part) - 1
                     if severity > 0 and word.gravity == 3:

@@ -61,8 +61,18 @@ ILLUSTRATIONS = {
     "ro": ("I. Chitoran, The Phonology of Romanian (Berlin 2002)",
            "vânt vɨnt soare swarɛ cer tʃɛr chel kɛl ger dʒɛr ghem ɡɛm șapte ʃaptɛ țară tsarə joc ʒok când kɨnd în ɨn "
            "hartă hartə ochi okʲ pomi pomʲ"),
+    "ru": ("I. Yanushevskaya and D. Bunčić, Russian, JIPA 45 (2015); unstressed vowels as they are spelled",
+           "ветер veter солнце solntse путник putnik плащ plaʃ нож noʃ хлеб xlep год ɡot чай tʃaj жить ʒit щи ʃi "
+           "яма jama юг juk ещё jeʃo любовь lubof рыба rɨba сегодня sevodna"),
+    "uk": ("S. Pompino-Marschall and others, Ukrainian, JIPA 47 (2017)",
+           "вітер vitɛr сонце sontsɛ гора ɦora ґанок ɡanok щастя ʃtʃasta їжа jiʒa дуб dub хліб xlib джміль dʒmil "
+           "юшка juʃka день dɛn"),
+    "el": ("A. Arvaniti, Standard Modern Greek, JIPA 29 (1999)",
+           "βοριάς vorias ήλιος ilios και ke μπορώ boro ντύνω dino γκρι ɡri άγγελος aŋɡelos τσάι tsai τζάμι dzami "
+           "ευχή efxi αύρα avra παιδί peði ουρανός uranos ξένος ksenos ψωμί psomi γη ji χέρι xeri κόσμος kozmos"),
 }  # fmt: skip
 DIFFERS = {
+    ("ru", "сегодня"): "г is [v] in this word; spelling does not tell",
     ("sv", "nordanvinden"): "o is [u] before rd in this word; spelling does not tell",
     ("sv", "stjärna"): "rn is one retroflex sound",
     ("it", "zio"): "the i bears the stress; spelling does not tell",

@@ -30,6 +30,7 @@ ENTRIES = {
     "töpfling": "Töpfling <masc>\nsmall pot [bot.]\n   Note: rare\n",
     "zwick": "zwick /tsvɪk/\n shit, crap\n",
     "grän": "grän\n",
+    "vor": "Vor…\nfront\n",
 }
 
 
@@ -85,6 +86,7 @@ def test_meanings_are_found_by_folded_letters(index: Path) -> None:
     assert [(m.word, m.text) for m in dictionary.meanings("blompf", "de")] == [("blompf", "watering can, jug")]
     assert [(m.word, m.text) for m in dictionary.meanings("topfling", "de")] == [("Töpfling", "small pot")]
     assert dictionary.meanings("gran", "de") == (), "an entry without a meaning says nothing"
+    assert dictionary.meanings("vor", "de") == (), "a part of a word is no word"
     assert dictionary.meanings("blompf", "fr") == ()
 
 

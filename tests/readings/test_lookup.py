@@ -69,6 +69,7 @@ def test_english_words_quoted_abroad_are_no_words_of_the_language() -> None:
 def test_names_in_other_scripts_are_read() -> None:
     assert any(reading.kind != "ordinary" for reading in met("смерть", "ru"))
     assert any(reading.kind != "ordinary" for reading in met("Smert", "ru"))
+    assert any(reading.match == "heard as" for reading in met("СМЕРДЬ", "ru")), "a final d is said as t"
 
 
 def test_look_alike_letters_are_read_as_what_they_pass_for() -> None:
