@@ -129,14 +129,16 @@ def _parts(items: Sequence[Item], size: int) -> Iterator[list[Item]]:
 
 def _keys(texts: list[str], workers: _Workers) -> tuple[list[str], NDArray[np.int64]]:
     """The distinct names, as their words with a space between, and which of them each mark is."""
+    distinct: dict[str, int] = {}
+    text_of_mark = np.fromiter((distinct.setdefault(text, len(distinct)) for text in texts), np.int64, len(texts))
     number: dict[str, int] = {}
-    of_mark = np.empty(len(texts), np.int64)
+    name_of_text = np.empty(len(distinct), np.int64)
     at = 0
-    for _, keys in workers.map(_divide, texts, NAMES_A_TASK):
+    for _, keys in workers.map(_divide, list(distinct), NAMES_A_TASK):
         for key in keys:
-            of_mark[at] = number.setdefault(key, len(number))
+            name_of_text[at] = number.setdefault(key, len(number))
             at += 1
-    return list(number), of_mark
+    return list(number), name_of_text[text_of_mark]
 
 
 def _divide(texts: list[str]) -> list[str]:

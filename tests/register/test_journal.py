@@ -1,0 +1,38 @@
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from namescreen.errors import InputError
+from namescreen.register import Journal
+
+
+def test_a_stopped_run_is_taken_up_where_it_was(tmp_path: Path) -> None:
+    output = tmp_path / "result.jsonl"
+    run = {"names": ["a", "b", "c"], "sources": ["abc"]}
+    with Journal(output, run) as journal:
+        journal.add("a", {"overall": 0.5})
+        journal.add("b", ["é"])
+    with journal.path.open("a") as file:
+        file.write('["c", {"overa')  # stopped in the middle of a line
+    with Journal(output, run) as journal:
+        assert journal.results == {"a": {"overall": 0.5}, "b": ["é"]}
+        journal.add("c", 1)
+    with Journal(output, run) as journal:
+        assert list(journal.results) == ["a", "b", "c"]
+        journal.finish()
+    assert not journal.path.exists()
+
+
+def test_another_run_begins_anew(tmp_path: Path) -> None:
+    with Journal(tmp_path / "out", {"names": ["a"]}) as journal:
+        journal.add("a", 1)
+    with Journal(tmp_path / "out", {"names": ["b"]}) as journal:
+        assert journal.results == {}
+    assert journal.path.read_text().count("\n") == 1
+
+
+def test_a_journal_that_cannot_be_written_says_so(tmp_path: Path) -> None:
+    with pytest.raises(InputError, match=r"journal.*cannot be written"):
+        Journal(tmp_path / "no folder" / "out", {})

@@ -1,0 +1,287 @@
+"""The prepared file: whole or not there, checked, versioned, and cheap to open."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from namescreen.errors import DataError, InputError
+from namescreen.register import Register, info, open_prepared, prepare, read_register, store
+from namescreen.register.doors import WORTH_CACHING
+from namescreen.register.sources import sha256_of
+
+MARKS = "mark,number,class,office\n" + "".join(f"HERBWICK {n},{n},21,XX\n" for n in range(200))
+
+
+def texts(register: Register) -> list[str]:
+    return [mark.text for mark in register.marks]
+
+
+@pytest.fixture
+def prepared(tmp_path: Path) -> Path:
+    (tmp_path / "marks.csv").write_text(MARKS)
+    prepare(tmp_path / "marks.csv", tmp_path / "marks.nsr")
+    return tmp_path / "marks.nsr"
+
+
+def test_what_is_inside(prepared: Path) -> None:
+    about = info(prepared)
+    assert (about.marks, about.version) == (200, store.VERSION)
+    assert about.classes == {21: 200}
+    assert about.offices == {"xx": 200}
+    [source] = about.sources
+    assert source.name.endswith("marks.csv")
+    assert source.sha256 == sha256_of(prepared.with_name("marks.csv"))
+    assert texts(open_prepared(prepared)) == texts(read_register(prepared.with_name("marks.csv")))
+
+
+def test_equal_sources_give_equal_bytes(prepared: Path) -> None:
+    again = prepared.with_name("again.nsr")
+    prepare(prepared.with_name("marks.csv"), again)
+    assert again.read_bytes() == prepared.read_bytes()
+
+
+@pytest.mark.parametrize("at", [0.3, 0.5, 0.7, 0.95])
+def test_a_damaged_byte_is_noticed(prepared: Path, at: float) -> None:
+    contents = bytearray(prepared.read_bytes())
+    place = int(len(contents) * at)
+    while contents[place] == 0:  # padding between the parts says nothing
+        place += 1
+    contents[place] ^= 0x10
+    prepared.write_bytes(contents)
+    with pytest.raises(DataError, match="is damaged") as caught:
+        open_prepared(prepared)
+    assert "register prepare" in str(caught.value)
+    assert str(prepared) in str(caught.value)
+
+
+@pytest.mark.parametrize("share", [0.0, 0.001, 0.01, 0.5, 0.99])
+def test_a_cut_file_is_noticed(prepared: Path, share: float) -> None:
+    contents = prepared.read_bytes()
+    prepared.write_bytes(contents[: int(len(contents) * share)])
+    with pytest.raises(DataError):
+        open_prepared(prepared)
+
+
+def test_a_file_of_another_version_says_how_to_make_it_anew(prepared: Path) -> None:
+    contents = bytearray(prepared.read_bytes())
+    contents[len(store.MAGIC)] = 99
+    prepared.write_bytes(contents)
+    with pytest.raises(DataError, match=r"version 99.*register prepare"):
+        read_register(prepared)
+
+
+def test_missing_and_other_files(tmp_path: Path) -> None:
+    with pytest.raises(DataError, match="does not exist"):
+        info(tmp_path / "no.nsr")
+    (tmp_path / "list.txt").write_text("MOSS\n")
+    with pytest.raises(DataError, match="is not a prepared register"):
+        info(tmp_path / "list.txt")
+
+
+def test_a_whole_file_is_read_through_once_only(prepared: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    open_prepared(prepared)
+
+    def never(*_: object) -> None:
+        raise AssertionError("read through again")
+
+    monkeypatch.setattr(store, "_compare", never)
+    open_prepared(prepared)
+    os.utime(prepared, (1, 1))
+    with pytest.raises(AssertionError):
+        open_prepared(prepared)
+
+
+def test_opening_costs_the_same_for_every_size(tmp_path: Path) -> None:
+    def cost(size: int) -> float:
+        path = tmp_path / f"{size}.nsr"
+        store.write_store(path, {"values": np.zeros(size, np.uint8)}, {})
+        best = 1.0
+        for _ in range(5):
+            start = time.perf_counter()
+            store.open_store(path)
+            best = min(best, time.perf_counter() - start)
+        return best
+
+    assert cost(200_000_000) < cost(10) + 0.05
+
+
+def test_a_newer_file_updates_what_it_names_and_adds_the_rest(prepared: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    newer = prepared.with_name("newer.csv")
+    newer.write_text("mark,number,office\nMOSSLING,7,XX\nMOSSLING,7,YY\nTERRAVEIL,900,XX\nNO NUMBER,,\n")
+    from namescreen.register import build
+
+    read: list[str] = []
+    one_by_one = build._read_words
+
+    def counted(words: list[str]) -> list[object]:
+        read.extend(words)
+        return one_by_one(words)  # type: ignore[return-value]
+
+    monkeypatch.setattr(build, "_read_words", counted)
+    about = prepare([prepared, newer], prepared)
+    assert {"mossling", "terraveil", "number"} <= set(read)
+    assert not {"herbwick", "8", "199"} & set(read)  # taken over as they were
+    assert about.marks == 203
+    assert [Path(source.name).name for source in about.sources] == ["marks.csv", "newer.csv"]
+    found = texts(open_prepared(prepared))
+    assert "HERBWICK 7" not in found
+    assert found[-4:] == ["MOSSLING", "MOSSLING", "TERRAVEIL", "NO NUMBER"]
+    fresh = prepared.with_name("fresh.csv")
+    rows = [line for line in MARKS.splitlines() if not line.startswith("HERBWICK 7,")]
+    fresh.write_text(
+        "mark,number,class,office\n"
+        + "\n".join(rows[1:])
+        + "\nMOSSLING,7,,XX\nMOSSLING,7,,YY\nTERRAVEIL,900,,XX\nNO NUMBER,,,\n"
+    )
+    for name in ("Mossling", "Herbwick 7", "Terra Veil"):
+        [(_, updated)] = open_prepared(prepared).search([name], 10)
+        [(_, anew)] = read_register(fresh).search([name], 10)
+        assert [(hit.mark.text, hit.overall) for hit in updated] == [(hit.mark.text, hit.overall) for hit in anew]
+
+
+def test_a_long_list_is_kept_once_prepared_and_known_by_its_contents(tmp_path: Path, own_cache: Path) -> None:
+    path = tmp_path / "long.txt"
+    path.write_text("\n".join(f"HERBWICK {n}" for n in range(WORTH_CACHING)))
+    [(_, first)] = read_register(path).search(["Herbwick 5"], 3)
+    [kept] = (own_cache / "prepared").glob("*.nsr")
+    again = read_register(path)
+    assert again.path == kept
+    [(_, second)] = again.search(["Herbwick 5"], 3)
+    assert [hit.mark for hit in first] == [hit.mark for hit in second]
+    kept.write_bytes(kept.read_bytes()[:-100])  # a damaged one is made again
+    assert read_register(path).path is None
+    path.write_text(path.read_text() + "\nMOSS")
+    assert read_register(path).path is None
+
+
+def test_a_cache_that_cannot_be_written_costs_nothing_but_time(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "blocked").write_text("a file where a folder should be")
+    monkeypatch.setattr("namescreen.register.store.user_cache", lambda: tmp_path / "blocked")
+    path = tmp_path / "long.txt"
+    path.write_text("\n".join(f"HERBWICK {n}" for n in range(WORTH_CACHING)))
+    [(_, hits)] = read_register(path).search(["Herbwick 5"], 3)
+    assert hits[0].mark.text == "HERBWICK 5"
+
+
+def test_a_folder_that_cannot_be_written(prepared: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    before = prepared.read_bytes()
+
+    def refuse(*_: object, **__: object) -> None:
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr("tempfile.mkstemp", refuse)
+    with pytest.raises(InputError, match=r"Permission denied.*untouched"):
+        prepare(prepared.with_name("marks.csv"), prepared)
+    assert prepared.read_bytes() == before
+
+
+@pytest.mark.skipif(hasattr(os, "geteuid") and os.geteuid() == 0, reason="root may write anywhere")
+def test_a_folder_without_permission(prepared: Path) -> None:
+    prepared.parent.chmod(0o555)
+    try:
+        with pytest.raises(InputError, match="cannot be written"):
+            prepare(prepared.with_name("marks.csv"), prepared)
+    finally:
+        prepared.parent.chmod(0o755)
+
+
+def test_where_no_file_can_be(tmp_path: Path) -> None:
+    (tmp_path / "m.txt").write_text("MOSS\n")
+    for output in (tmp_path, tmp_path / "no" / "m.nsr"):
+        with pytest.raises(InputError, match="Name a file to write"):
+            prepare(tmp_path / "m.txt", output)
+
+
+SCRIPT = """
+import sys
+from pathlib import Path
+from namescreen.register import prepare, store
+store.user_cache = lambda: Path(sys.argv[3])
+{before}
+prepare(Path(sys.argv[1]), Path(sys.argv[2]))
+"""
+
+
+def run(prepared: Path, before: str) -> subprocess.CompletedProcess[str]:
+    script = SCRIPT.format(before=before)
+    command = [sys.executable, "-c", script, prepared.with_name("newer.csv"), prepared, prepared.parent / "cache"]
+    return subprocess.run(list(map(str, command)), capture_output=True, text=True, timeout=120, check=False)
+
+
+@pytest.mark.parametrize(
+    "where",
+    [
+        "namescreen.register.reading.clean",
+        "namescreen.register.build._arrays",
+        "namescreen.register.store.write_store",
+        "os.fsync",
+        "pathlib.Path.chmod",
+        "pathlib.Path.replace",
+        "namescreen.register.store.remember_checked",
+    ],
+)
+def test_killed_at_any_point_the_old_file_or_the_new_one_is_whole(prepared: Path, where: str) -> None:
+    before = prepared.read_bytes()
+    prepared.with_name("newer.csv").write_text("mark\nMOSSLING\nTERRAVEIL\n")
+    room, _, function = where.rpartition(".")
+    kill = (
+        f"import os, signal, importlib, pkgutil\nroom = pkgutil.resolve_name({room!r})\n"
+        "import namescreen.register.build, namescreen.register.doors as doors\n"
+        f"def kill(*_, **__): os.kill(os.getpid(), signal.SIGKILL)\nsetattr(room, {function!r}, kill)\n"
+        f"if hasattr(doors, {function!r}): setattr(doors, {function!r}, kill)\n"
+    )
+    done = run(prepared, kill)
+    assert done.returncode == -signal.SIGKILL, done.stderr
+    if where.endswith("remember_checked"):
+        assert texts(open_prepared(prepared)) == ["MOSSLING", "TERRAVEIL"]
+    else:
+        assert prepared.read_bytes() == before
+        assert len(open_prepared(prepared)) == 200
+
+
+def test_a_full_disk_leaves_the_old_file_and_no_part_of_the_new(prepared: Path) -> None:
+    before = prepared.read_bytes()
+    prepared.with_name("newer.csv").write_text("mark\nMOSSLING\n")
+    limit = "import resource, signal\nsignal.signal(signal.SIGXFSZ, signal.SIG_IGN)\n" + (
+        "resource.setrlimit(resource.RLIMIT_FSIZE, (2000, 2000))\n"
+    )
+    done = run(prepared, limit)
+    assert done.returncode == 1
+    assert "cannot be written" in done.stderr
+    assert "untouched" in done.stderr
+    assert prepared.read_bytes() == before
+    assert not list(prepared.parent.glob(".*.part"))
+
+
+def test_two_prepares_at_once_leave_one_whole_file(prepared: Path) -> None:
+    for name, mark in (("one", "MOSSLING"), ("two", "TERRAVEIL")):
+        prepared.with_name(f"{name}.txt").write_text(f"{mark}\n")
+    script = SCRIPT.format(before="")
+    started = [
+        subprocess.Popen(
+            list(map(str, [sys.executable, "-c", script, prepared.with_name(f"{name}.txt"), prepared,
+                           prepared.parent / "cache"]))
+        )
+        for name in ("one", "two")
+    ]  # fmt: skip
+    assert [process.wait(120) for process in started] == [0, 0]
+    assert texts(open_prepared(prepared)) in (["MOSSLING"], ["TERRAVEIL"])
+    assert not list(prepared.parent.glob(".*.part"))
+
+
+def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
+    path = tmp_path / "same.txt"
+    path.write_bytes(b"HERBWICK\n" * 300_000)
+    about = prepare(path, tmp_path / "same.nsr")
+    assert about.marks == 300_000
+    assert about.bytes < 100 * about.marks
+    [(_, hits)] = open_prepared(tmp_path / "same.nsr").search(["Herbwik"], top=50)
+    assert [hit.mark.line for hit in hits] == list(range(1, 51))
