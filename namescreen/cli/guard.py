@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import sys
 from collections.abc import Iterator
@@ -42,11 +43,19 @@ def guarded() -> Iterator[None]:
     except KeyboardInterrupt:
         _end("Stopped. Nothing was left half-written.", STOPPED)
     except BrokenPipeError:
-        # The interpreter would complain once more when it flushes: give it somewhere to flush to.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _give_up_output()
         sys.exit(PIPE_CLOSED)
     except NamescreenError as error:
         _end(_told(error), BAD_INPUT)
+    except OSError as error:  # a full disk, a folder that goes away: the machine's answer is the message
+        _give_up_output()
+        _end(f"{error.filename or 'the output'}: {error.strerror or error}. Nothing was left half-written.", BAD_INPUT)
+
+
+def _give_up_output() -> None:
+    """The interpreter would complain once more when it flushes at the end: give it somewhere to flush to."""
+    with contextlib.suppress(OSError, ValueError):  # not a real file, as under a test
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _told(error: NamescreenError) -> str:

@@ -100,6 +100,17 @@ def test_a_reader_that_goes_away_ends_the_program_quietly(tmp_path: Path) -> Non
     assert (done.returncode, done.stderr) == (141, b"")
 
 
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="this system has no device that is always full")
+def test_a_full_disk_is_told_in_one_line(tmp_path: Path) -> None:
+    with Path("/dev/full").open("wb") as full:
+        done = subprocess.run(
+            [sys.executable, "-m", "namescreen", "brief", "new"],
+            stdout=full, stderr=subprocess.PIPE, env=clean_environment(tmp_path), check=False, timeout=60,
+        )  # fmt: skip
+    assert done.returncode == 2
+    assert done.stderr.decode() == ("namescreen: the output: No space left on device. Nothing was left half-written.\n")
+
+
 @pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
 def test_shell_completion_knows_commands_and_options(run: Run, shell: str) -> None:
     def completed(words: str) -> str:
