@@ -9,7 +9,7 @@ from namescreen.outcome import NotChecked
 
 from .languages import LANGUAGES, OTHER_SCRIPTS, code, language_name
 from .letters import allowed, alphabet, consonant_groups, has_model, percentile
-from .scripts import script
+from .scripts import lookalikes, script
 from .sounds import classes, has_rules, read_aloud, steps
 
 __all__ = ["Ease", "ease"]
@@ -94,7 +94,8 @@ def ease(name: str, language: str) -> Ease | NotChecked:
     """How readily speakers of `language` (BCP 47) say and spell `name`; why not, where that could not be
     judged."""
     tag = code(language)
-    words = tuple(_written(name))
+    passes_for = lookalikes(name)
+    words = tuple(_written(passes_for.looks if passes_for else name))
     check = f"saying it in {language_name(tag)}"
     if not words:
         return NotChecked(check, "the name has no letters")

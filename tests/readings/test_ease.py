@@ -96,3 +96,8 @@ def test_shares_and_groups() -> None:
     assert consonant_groups("strand") == ["<str", ">nd"]
     assert consonant_groups("altra") == ["=ltr"]
     assert consonant_groups("brr") == []
+
+
+def test_look_alike_letters_are_judged_as_what_they_pass_for() -> None:
+    assert eased("Bаsil", "fr") == eased("Basil", "fr")  # the first name has a Cyrillic а
+    assert isinstance(ease("Bаsil", "el"), NotChecked)
