@@ -9,10 +9,12 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from namescreen.brief import Brief
+from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted
 from namescreen.generation import Candidate, Session, Step, candidates
 from namescreen.generation.steering import journal, read_journal, shortlist_text
+from namescreen.generation.widening import chosen_senses
+from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
 from namescreen.tables import write_whole
 
@@ -31,7 +33,9 @@ HELP = """\
   drop 2       never show name 2 again, and less of what it is made of
   more 4       more like name 4          less 4      fewer like it
   add WORD     another concept; add spring=season picks a meaning
-  without WORD go on without a concept or any other word
+  without WORD go on without a concept or any other word, or without one meaning
+               of it: without spring=season
+  senses WORD  the meanings of a word
   next         another page (or just Enter)
   why 5        how name 5 was made, and from what
   list         what is on the shortlist
@@ -86,10 +90,12 @@ class Desk:
         elif word in ("keep", "drop", "more", "less"):
             self._about(word, rest)
         elif word in ("add", "without") and rest:
-            text, _, senses = rest.partition("=")
-            self._step(Step(word, text.strip(), senses=tuple(senses.replace(",", " ").split())))
+            self._step(concept_step(word, rest))
             self.stream = None
             self.next_page()
+        elif word == "senses" and rest:
+            labels = [sense.label for sense in lexicon().senses(rest)]
+            self.write("\n".join(f"  {label}" for label in labels) or f"  No meaning of {rest} is known here.")
         elif word == "why":
             self._explain(rest)
         elif word == "undo":
@@ -171,6 +177,18 @@ class Desk:
             self.write(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
             return
         self.write(f"{len(self.session.kept)} names are in {path}.")
+
+
+def concept_step(kind: str, text: str) -> Step:
+    """The step of adding or leaving a concept, or one meaning of it: to leave a meaning is to add the others."""
+    word, _, wanted = (part.strip() for part in text.partition("="))
+    senses = tuple(wanted.replace(",", " ").split())
+    if kind == "without" and senses:
+        left = chosen_senses(Concept(word, senses))
+        others = [sense.label.partition("(")[2].rstrip(")") for sense in lexicon().senses(word) if sense not in left]
+        if others:
+            return Step("add", word, senses=tuple(others))
+    return Step(kind, word, senses=senses if kind == "add" else ())
 
 
 def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: Register | None) -> None:

@@ -19,7 +19,7 @@ from ..lexicon.wordnet import DOMAINS
 from ..names import divide, fold
 from ..tables import open_table
 
-__all__ = ["Idea", "chosen_senses", "fitness", "unfit", "usable_words", "widen"]
+__all__ = ["Idea", "chosen_senses", "fitness", "meaning_found", "unfit", "usable_words", "widen"]
 
 _NEARNESS = {
     "synonym": 1.0, "derived": 0.6, "similar": 0.8, "narrower": 0.8, "part": 0.85, "substance": 0.75, "member": 0.6,
@@ -50,7 +50,7 @@ _LEAST = 0.05  # less fitting words are left out
 _COMPANY_OF = {"n": 0.8, "v": 0.6, "a": 0.45, "r": 0.0}
 # A noun that goes with a concept mostly stands beside it; an adjective often only stands in its definition.
 _LEARNED = frozenset(("narrower", "broader", "member", "part", "part of", "substance"))
-_GUIDED = 0.2  # association with a chosen meaning's words from which a word is taken to belong to it
+_FEW = 25  # with fewer ideas than this, neighbours are asked as well
 _FIRM = 16  # ideas from which a second step is taken
 _SENSES = 4  # senses of a concept that are followed
 _WAY = {"derived": "derived from", "similar": "like", "attribute": "attribute of", "pertains to": "pertains to",
@@ -85,12 +85,19 @@ class Idea:
 def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
     """The senses of a concept that its wanted meanings point at; all of them if none is wanted, or none fits."""
     senses = lexicon().senses(fold(concept.word))
-    wanted = {word for sense in concept.senses for word in fold(sense).split()}
-    if not wanted:
-        return senses
-    scores = [max((_points_at(sense, word) for word in wanted), default=0.0) for sense in senses]
+    scores = [_fit(sense, concept) for sense in senses]
     best = max(scores, default=0.0)
-    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(0.3, best - 0.3)) or senses
+    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(0.3, best - 0.1)) or senses
+
+
+def meaning_found(concept: Concept) -> bool:
+    """Whether some sense of the concept fits the meanings wanted; True if none is wanted."""
+    return not concept.senses or any(_fit(sense, concept) >= 0.3 for sense in lexicon().senses(fold(concept.word)))
+
+
+def _fit(sense: Sense, concept: Concept) -> float:
+    wanted = {word for meaning in concept.senses for word in fold(meaning).replace(",", " ").split()}
+    return max((_points_at(sense, word) for word in wanted), default=0.0)
 
 
 def _points_at(sense: Sense, wanted: str) -> float:
@@ -215,12 +222,17 @@ def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[I
         guides += [fold(word) for sense in senses for word in (*sense.words, *_above(sense)) if fold(word) not in words]
 
     def belongs(word: str) -> bool:
-        return not guides or any(association(word, guide) > _GUIDED for guide in guides if guide != word)
+        return not guides or any(word in associated(guide) or guide in associated(word) for guide in guides)
 
     for word, strength in associated(words[-1]).items():
         if belongs(word):
             pos = _pos(word)
             offer(word, f"goes with {words[-1]}", 1, _COMPANY_OF[pos] * strength**0.5, pos)
+    if len(reached) < _FEW:  # a narrow meaning: its neighbours under the same broader term help out
+        for sense in senses[:_SENSES]:
+            for word, broader, sense_id in _neighbours(sense):
+                nearness = _HOPS * _NEARNESS["narrower"] * _leading(word, sense_id)
+                offer(word, f"kind of {broader}, as {words[-1]}", 2, nearness, sense_id[0])
     firm = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[:_FIRM]
     for idea in firm:  # one step further in company, so that the concept shows in more than its own kind
         for word, strength in list(associated(idea.word).items())[:8]:
@@ -268,6 +280,15 @@ def _one_step(sense: Sense) -> Iterator[tuple[str, str, str]]:
     for kind, sense_id, only in steps:
         for word in (only,) if only else book.entry(sense_id).words:
             yield word.lower(), kind, sense_id
+
+
+def _neighbours(sense: Sense) -> Iterator[tuple[str, str, str]]:
+    """Words of the same broader term, that term, and the sense that holds them."""
+    book = lexicon()
+    for above in book.related_ids(sense.id, "@"):
+        for beside in book.related_ids(above, "~"):
+            for word in book.entry(beside).words:
+                yield word.lower(), book.entry(above).words[0], beside
 
 
 def _leading(word: str, sense_id: str) -> float:

@@ -128,3 +128,17 @@ def test_names_already_in_the_file_stay_as_they_are() -> None:
 def test_a_step_about_a_candidate_holds_what_learning_needs() -> None:
     one = Candidate("Fernwick", "compound", "fern + wick", ("fern", "wick"), 0.9, {})
     assert Step.about("keep", one) == Step("keep", "Fernwick", ("fern", "wick"), "compound", "fern + wick")
+
+
+def test_one_meaning_can_be_left_and_the_others_kept() -> None:
+    from namescreen.cli.steer import concept_step
+    from namescreen.generation.widening import chosen_senses
+    from namescreen.lexicon import lexicon
+
+    step = concept_step("without", "spring=season")
+    kept = chosen_senses(Concept(step.text, step.senses))
+    (season,) = chosen_senses(Concept("spring", ("season",)))
+    assert season not in kept
+    assert len(kept) == len(lexicon().senses("spring")) - 1
+    assert concept_step("without", "spring").kind == "without"
+    assert concept_step("add", "spring=season").senses == ("season",)

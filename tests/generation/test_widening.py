@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation.widening import chosen_senses, fitness, unfit, widen
+from namescreen.generation.widening import chosen_senses, fitness, meaning_found, unfit, widen
 
 
 def test_ideas_stand_weightiest_first_with_the_concepts_whole(studio: Brief) -> None:
@@ -32,11 +32,14 @@ def test_every_idea_says_how_it_was_reached(studio: Brief) -> None:
 def test_the_chosen_sense_decides() -> None:
     fountain = {idea.word for idea in widen(Brief(concepts=(Concept("spring", ("fountain",)),)))}
     season = {idea.word for idea in widen(Brief(concepts=(Concept("spring", ("season",)),)))}
-    assert "geyser" in fountain - season
+    assert {"geyser", "outflow", "cliff"} <= fountain - season
+    assert {"springtime", "bud", "summer"} <= season - fountain
     assert all(sense.domain == "noun.time" for sense in chosen_senses(Concept("spring", ("season",))))
 
 
-def test_a_sense_that_fits_nothing_leaves_all() -> None:
+def test_a_sense_that_fits_nothing_leaves_all_and_is_noticed() -> None:
+    assert not meaning_found(Concept("spring", ("qwerty",)))
+    assert meaning_found(Concept("spring", ("season",)))
     assert chosen_senses(Concept("spring", ("qwerty",))) == chosen_senses(Concept("spring"))
 
 
