@@ -38,12 +38,14 @@ __all__ = ["nearest"]
 
 FEW_WORDS = 20_000
 """Registers with so many distinct words at most are searched word by word: the result is exact."""
-LOOKS, SOUNDS = 0.2, 0.4
-"""In larger ones: likeness above the floor from which a word is found by its look, and by its sound."""
+LOOKS, SOUNDS, FAINT_SOUNDS = 0.2, 0.5, 0.25
+"""In larger ones: likeness above the floor from which a word is found by its look, by its sound, and by its sound
+if it has letters in common (`SHARED`). Lower finds no more of the closest, and costs more (measured)."""
+SHARED, SHARED_JOINED, MOST_JOINED = 0.45, 0.7, 3000
+"""Share of letters, order forgotten, that words have in common if they sound somewhat alike, and names run together
+if they sound much alike; and how many such names are aligned at most, those with most in common first."""
 SCORED, MOST_SCORED = 6, 60
 """So many times the names asked for are scored in full at once, and at most."""
-LETTERS_SHARED = 0.5
-"""Share of their letters that names have in common, order forgotten, if they sound alike run together."""
 NEAR = 0.06
 """Names whose rank by their found words alone comes so near the last place are scored in full too."""
 
@@ -76,8 +78,14 @@ class _Seen:
             self.work_out(places)
             return places[self.value > 0]
         look, _ = index.words.near(word.letters, LOOK_FLOOR + LOOKS * (1 - LOOK_FLOOR))
-        codes, _ = index.word_codes.near(word.codes, SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR))
-        heard, _ = ragged(index.word_codes.owners, index.word_codes.owners_start, codes)
+        least = SOUND_FLOOR + FAINT_SOUNDS * (1 - SOUND_FLOOR)
+        codes, most = index.word_codes.within(word.codes, least)
+        heard, ends = ragged(index.word_codes.owners, index.word_codes.owners_start, codes)
+        codes, most = np.repeat(codes, np.diff(ends)), np.repeat(most, np.diff(ends))
+        likely = most >= SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR)
+        likely |= index.words.in_common(word.letters, heard) >= SHARED
+        codes, heard = codes[likely], heard[likely]
+        heard = heard[index.word_codes.alike(word.codes, codes) >= least]
         meant = np.fromiter(self._meaning, np.int64, len(self._meaning))
         same = np.array([self._same] if self._same >= 0 else [], np.int64)
         places = np.unique(np.concatenate([look, heard, meant, same]))
@@ -248,7 +256,11 @@ class _Search:
         of, _ = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
         # The longer the names, the less the bound says: most sounds are there somewhere. But names that sound alike
         # from end to end share letters.
-        names = np.unique(of[index.names.in_common(self.name.letters, of) >= LETTERS_SHARED])
+        share = index.names.in_common(self.name.letters, of)
+        if len(of) > MOST_JOINED:
+            of = of[np.argpartition(-share, MOST_JOINED)[:MOST_JOINED]]
+            share = index.names.in_common(self.name.letters, of)
+        names = np.unique(of[share >= SHARED_JOINED])
         codes, ends = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
         if len(codes):
             raw = np.maximum.reduceat(index.name_codes.alike(self.name.codes, codes), ends[:-1])

@@ -160,9 +160,8 @@ class Codes:
         starts, sizes = starts[order], sizes[order]
         longest = int(sizes[-1])
         inside = np.arange(longest)[:, None] < sizes
-        raw = np.zeros(inside.shape, np.uint8)
-        at = (starts + np.arange(longest)[:, None])[inside]
-        raw[inside] = self._blob[at]
+        # What lies past a code's end belongs to the next one, and is put out.
+        raw = self._blob[np.minimum(starts + np.arange(longest)[:, None], len(self._blob) - 1)] * inside
         weights = weight[raw]
         # A consonant after a consonant, with no vowel after it, weighs a quarter phone less.
         consonant = inside & ~vowel[raw]
