@@ -179,7 +179,8 @@ def _headword(text: str) -> str:
 
 
 def _first_senses(text: str) -> str:
-    """The first senses of an entry, each by its first line of words, without grammar, remarks and examples."""
+    """The first senses of an entry, each by its first line of words, without grammar, remarks and
+    examples."""
     senses: list[str] = []
     wanted = True
     for line in text.splitlines()[1:]:
@@ -193,7 +194,8 @@ def _first_senses(text: str) -> str:
 
 
 def _bare(line: str) -> str:
-    """A line of an entry without what stands in brackets; empty for remarks, examples and cross-references."""
+    """A line of an entry without what stands in brackets; empty for remarks, examples and
+    cross-references."""
     kept = re.sub(r"<[^>]*>|\[[^\]]*\]|\{[^}]*\}", "", line)
     while (fewer := re.sub(r"\([^()]*\)", "", kept)) != kept:
         kept = fewer

@@ -91,8 +91,10 @@ class Ease:
 
 
 def ease(name: str, language: str) -> Ease | NotChecked:
-    """How readily speakers of `language` (BCP 47) say and spell `name`; why not, where that could not be
-    judged."""
+    """How readily speakers of `language` (BCP 47) say and spell `name`, or why that could not be judged.
+
+    Letters of another script that pass for Latin ones are judged as what readers take them for.
+    """
     tag = code(language)
     passes_for = lookalikes(name)
     words = tuple(_written(passes_for.looks if passes_for else name))

@@ -1,9 +1,9 @@
 """The headwords of a dictd index by their folded letters, prepared once and kept in the user's cache.
 
-A dictd index is sorted for look-ups as a word is spelled; a name has lost its accents and case. Folding half a
-million headwords takes seconds, so the folded table is written beside the user's other caches, under a name that
-holds the index's size and time of change, and read from there as long as those stay. Where the cache cannot be
-written the table is kept in memory.
+A dictd index is sorted for look-ups as a word is spelled; a name has lost its accents and case. Folding half
+a million headwords takes seconds, so the folded table is written beside the user's other caches, under a name
+that holds the index's size and time of change, and read from there as long as those stay. Where the cache
+cannot be written the table is kept in memory.
 """
 
 from __future__ import annotations

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from namescreen.lexicon import zipf
-from namescreen.names import Name, fold
+from namescreen.names import Name, fold, split_compound
 
 from .inflection import prefixes, stem
 from .languages import COMPOUNDING, OTHER_SCRIPTS
@@ -170,10 +170,16 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     letters = name.letters
     edges = {0}
     breaks: set[int] = {0}
+    seen: set[tuple[int, int]] = set()  # halves of a coined compound, which a reader sees as words
     for part in name.words:
         start = max(edges)
         breaks |= {start + at for at in joints(part)}
         edges.add(start + len(part))
+        halves = split_compound(part, zipf)
+        if len(halves) == 2:
+            middle = start + len(halves[0])
+            breaks.add(middle)
+            seen |= {(start, middle), (middle, start + len(part))}
     size = len(letters)
     # A syllable sign says as much as some letters, a Chinese character as much as a word.
     least = 4 if letters.isascii() else 1 if any(script(letter) == "Han" for letter in letters) else 2
@@ -186,6 +192,8 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
                 for word in spelled(letters[start:end]):
                     if word.language in languages:
                         severity = _weight(word, letters, start, end, edges) - (ends < 2)
+                        if (start, end) in seen:
+                            severity = max(severity, word.gravity - 1)
                         if severity > 0:
                             yield found(word, severity, "inside", _place(start, end, size, edges))
 
@@ -195,8 +203,8 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
 
     Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
     language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long.
-    Then one step less. (The caller takes off another where one end is inside a syllable.) The lengths and shares
-    were set by reason, and checked against ordinary English words (tests/bench/bench_readings.py).
+    Then one step less. (The caller takes off another where one end is inside a syllable.) The lengths and
+    shares were set by reason, and checked against ordinary English words (tests/bench/bench_readings.py).
     """
     size, length = len(letters), end - start
     share = length / size

@@ -30,7 +30,8 @@ class Wordnets:
 
     @cached_property
     def _tags(self) -> dict[str, str]:
-        """Each shipped language that has a wordnet there, with the name of its folder, which NLTK calls it by."""
+        """Each shipped language that has a wordnet there, with the name of its folder, which NLTK calls it
+        by."""
         folders = sorted(path.parent.name for path in self._folder.glob("*/wn-data-*.tab"))
         return {code(tag): tag for tag in reversed(folders) if code(tag) in LANGUAGES}
 

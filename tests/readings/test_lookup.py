@@ -50,6 +50,10 @@ def test_a_compound_with_an_unlucky_word_is_met_in_a_language_of_compounds() -> 
     assert any(reading.word == "moord" and reading.severity >= 2 for reading in met("Moordzaak", "nl"))
 
 
+def test_half_of_a_coined_compound_is_seen_as_a_word() -> None:
+    assert any(reading.word == "mist" and reading.severity >= 1 for reading in met("Mistpatch", "de", match="inside"))
+
+
 def test_a_word_deep_inside_a_long_name_weighs_less_than_alone() -> None:
     alone = max(reading.severity for reading in met("Kanker", "nl"))
     inside = max((reading.severity for reading in met("Bakankersol", "nl")), default=0)
