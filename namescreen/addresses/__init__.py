@@ -6,9 +6,27 @@ marks, and an adviser.
 
 from __future__ import annotations
 
-from .estimate import DEFAULT_ENDINGS, Domain, Estimate, effort, estimate, slips
-from .handles import COMMON_LENGTHS, Handle, handles_of
-from .labels import Label, a_label, full_name_problem, label_problem, labels_of
+from .estimate import DEFAULT_ENDINGS, Domain, Estimate, estimate
+from .handles import COMMON_LENGTHS, Handle, handle_problem, handles_of
+from .keys import effort, lookalike_labels, slips
+from .labels import Label, a_label, ascii_name, full_name_problem, label_problem, labels_of
 
-__all__ = ["COMMON_LENGTHS", "DEFAULT_ENDINGS", "Domain", "Estimate", "Handle", "Label", "a_label", "effort",
-           "estimate", "full_name_problem", "handles_of", "label_problem", "labels_of", "slips"]  # fmt: skip
+__all__ = [
+    "COMMON_LENGTHS",
+    "DEFAULT_ENDINGS",
+    "Domain",
+    "Estimate",
+    "Handle",
+    "Label",
+    "a_label",
+    "ascii_name",
+    "effort",
+    "estimate",
+    "full_name_problem",
+    "handle_problem",
+    "handles_of",
+    "label_problem",
+    "labels_of",
+    "lookalike_labels",
+    "slips",
+]

@@ -9,64 +9,108 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from ..lexicon import kinds
 from ..names import Name
 from .labels import plain_label
 
-__all__ = ["COMMON_LENGTHS", "Handle", "handles_of"]
+__all__ = ["COMMON_LENGTHS", "Handle", "handle_problem", "handles_of", "spare_handles"]
 
 COMMON_LENGTHS = (15, 20, 24, 30)
 
-LOSSES = {"": 0.0, "hyphens": 0.0, "small words": 0.1, "vowels": 0.4, "later words": 0.5, "the end": 0.7}
-"""What is lost, from nothing to most, when a handle must be cut, with how much that takes off its fit; the order
-is common practice, no source."""
+SMALL_WORDS, LATER_VOWELS, VOWELS, LATER_WORDS, THE_END = 0.1, 0.35, 0.4, 0.5, 0.7
+"""What a cut takes off the fit of a handle, from least to most: words that say little, the vowels of the words
+after the first, all vowels but the first letters, whole words, the end of a word. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
 class Handle:
     """A handle for a name: its `text`, the `limit` it keeps to, what is `lost` by cutting ("" = nothing), and its
-    fit in [0, 1], 1 = the whole name."""
+    `fit` in [0, 1], 1 = the whole name."""
 
     text: str
     limit: int
     lost: str
+    fit: float = 1.0
 
-    @property
-    def fit(self) -> float:
-        """1 less what the loss takes off."""
-        return 1.0 - LOSSES[self.lost]
+
+def handle_problem(text: str, limit: int = COMMON_LENGTHS[0]) -> str | None:
+    """Why `text` cannot stand as a handle by the common rules (see the module), or None if it can."""
+    if not text:
+        return "it is empty"
+    if len(text) > limit:
+        return f"it has {len(text)} characters, {limit} are allowed"
+    if not all(character in "_." or (character.isascii() and character.isalnum()) for character in text):
+        return "only letters, digits, underscore and dot are allowed"
+    if text[0] in "_." or text[-1] in "_.":
+        return "an underscore or a dot may not begin or end it"
+    if any(one in "_." and other in "_." for one, other in pairwise(text)):
+        return "two marks may not stand side by side"
+    return None
 
 
 @lru_cache(maxsize=1 << 12)
 def handles_of(name: Name, limits: tuple[int, ...] = COMMON_LENGTHS) -> tuple[Handle, ...]:
-    """The best handle for each limit, shortest limit first; nothing for a name without Latin letters or digits."""
-    shortenings = list(_shortenings(name))
+    """The best handle for each limit, shortest limit first; nothing for a name without Latin letters or digits.
+
+    Each is of letters and digits alone, which every place takes, so the first of them fits everywhere.
+    """
+    shortenings = tuple(_shortenings(name))
     found = []
     for limit in sorted(set(limits)):
-        fitting = [(text, lost) for text, lost in shortenings if len(text) <= limit]
+        fitting = [one for one in shortenings if len(one[0]) <= limit]
         if fitting:
-            text, lost = min(fitting, key=lambda one: (LOSSES[one[1]], -len(one[0]), one[0]))
-            found.append(Handle(text, limit, lost))
+            text, lost, cost = min(fitting, key=lambda one: (one[2], -len(one[0]), one[0]))
+            found.append(Handle(text, limit, lost, 1.0 - cost))
         elif shortenings:
-            found.append(Handle(shortenings[0][0][:limit], limit, "the end"))
+            whole = shortenings[0][0]
+            found.append(Handle(whole[:limit], limit, f'the end, "{_shortened(whole[limit:])}"', 1.0 - THE_END))
     return tuple(found)
 
 
-def _shortenings(name: Name) -> Iterator[tuple[str, str]]:
-    """Ways to write the name as one handle, with what each loses."""
+@lru_cache(maxsize=1 << 12)
+def spare_handles(name: Name, goods_word: str, limit: int) -> tuple[str, ...]:
+    """Handles for when the plain one is taken, within `limit`: words set apart, then a word added.
+
+    Places differ on which marks they allow (from memory), so the underscore stands before the dot.
+    """
+    words = [plain for word in name.words if (plain := plain_label(word))]
+    if not words:
+        return ()
+    joined = "".join(words)
+    made = [mark.join(words) for mark in "_." if len(words) > 1]
+    if goods_word and not joined.endswith(goods_word):
+        made += [f"{joined}_{goods_word}", joined + goods_word]
+    made += [f"the{joined}", f"{joined}_studio"]
+    return tuple(dict.fromkeys(text for text in made if handle_problem(text, limit) is None))
+
+
+def _shortenings(name: Name) -> Iterator[tuple[str, str, float]]:
+    """Ways to write the name as one handle, with what each loses and what that takes off its fit."""
     words = [plain for word in name.words if (plain := plain_label(word))]
     if not words:
         return
-    yield "".join(words), ""
+    yield "".join(words), "", 0.0
     telling = [word for word in words if not kinds(word) & {"function word", "company form", "domain ending"}]
     if telling and telling != words:
-        yield "".join(telling), "small words"
+        yield "".join(telling), _quoted([word for word in words if word not in telling]), SMALL_WORDS
     telling = telling or words
     for kept in range(len(telling) - 1, 0, -1):
-        yield "".join(telling[:kept]), "later words"
-    yield "".join(_without_vowels(word) for word in telling), "vowels"
+        yield "".join(telling[:kept]), _quoted(telling[kept:]), LATER_WORDS
+    later = [telling[0], *map(_without_vowels, telling[1:])]
+    if later != telling:
+        yield "".join(later), f"the vowels of {_quoted(telling[1:])}", LATER_VOWELS
+    yield "".join(map(_without_vowels, telling)), "vowels", VOWELS
+
+
+def _quoted(words: list[str]) -> str:
+    return ", ".join(f'"{word}"' for word in words)
 
 
 def _without_vowels(word: str) -> str:
     return word[:1] + "".join(letter for letter in word[1:] if letter not in "aeiou")
+
+
+def _shortened(text: str, most: int = 20) -> str:
+    return text if len(text) <= most else text[:most] + "..."

@@ -3,21 +3,35 @@
 Rules: letters, digits and hyphens, no hyphen at either end (RFC 1123 section 2.1, RFC 1035 section 2.3.1); 63
 octets a label, 253 in all without the final dot (RFC 1035 section 2.3.4: 255 with length octets); no hyphens in
 the third and fourth place but in A-labels (RFC 5891 section 4.2.3.1). Letters beyond ASCII go through IDNA 2008
-(RFC 5890 to 5893), as the idna package implements it.
+(RFC 5890 to 5893), as the idna package implements it, after the mapping of UTS #46 (non-transitional, with the
+rules for letters, digits and hyphens): what people type is mapped (case, width, composition), ß and final sigma
+stay themselves, and what IDNA 2008 does not allow, such as a picture, is refused.
 """
 
 from __future__ import annotations
 
 import re
+import unicodedata
 from dataclasses import dataclass
 from functools import lru_cache
 
 from ..names import Name, fold
 
-__all__ = ["Label", "a_label", "full_name_problem", "internationalised", "label_problem", "labels_of", "plain_label"]
+__all__ = [
+    "Label",
+    "a_label",
+    "ascii_name",
+    "full_name_problem",
+    "internationalised",
+    "label_problem",
+    "labels_of",
+    "plain_label",
+    "written_out",
+]
 
 MOST_OCTETS, MOST_IN_ALL = 63, 253
 _LDH = re.compile(r"[a-z0-9-]+")
+_WRITTEN_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
 
 PREFIXES, SUFFIXES = ("the", "get"), ("shop", "studio")
 """Short words put before or after a name when the name alone is taken; common practice, no source."""
@@ -26,21 +40,23 @@ PREFIXES, SUFFIXES = ("the", "get"), ("shop", "studio")
 @dataclass(frozen=True, slots=True)
 class Label:
     """A domain label made from a name: `text` in ASCII as it is registered, `shown` as people write it, `how` it
-    was made, in words."""
+    was made, in words; `spare` if it adds a word to the name."""
 
     text: str
     shown: str
     how: str
+    spare: bool = False
 
 
+@lru_cache(maxsize=1 << 16)
 def label_problem(text: str) -> str | None:
     """Why `text` cannot stand as one label of a domain name (in ASCII form), or None if it can."""
     if not text:
         return "it is empty"
-    if len(text.encode()) > MOST_OCTETS:
-        return f"it has {len(text.encode())} octets, {MOST_OCTETS} are allowed (RFC 1035 section 2.3.4)"
     if not _LDH.fullmatch(text.lower()):
         return "only letters, digits and hyphens are allowed (RFC 1123 section 2.1)"
+    if len(text) > MOST_OCTETS:
+        return f"it has {len(text)} octets, {MOST_OCTETS} are allowed (RFC 1035 section 2.3.4)"
     if text.startswith("-") or text.endswith("-"):
         return "a hyphen may not begin or end it (RFC 1123 section 2.1, RFC 1035 section 2.3.1)"
     if text[2:4] == "--" and not _is_a_label(text.lower()):
@@ -51,21 +67,35 @@ def label_problem(text: str) -> str | None:
 def full_name_problem(text: str) -> str | None:
     """Why `text` cannot stand as a whole domain name (labels with dots between), or None if it can."""
     text = text.removesuffix(".")
-    if len(text.encode()) > MOST_IN_ALL:
-        return f"it has {len(text.encode())} octets, {MOST_IN_ALL} are allowed (RFC 1035 section 2.3.4)"
-    return next((problem for label in text.split(".") if (problem := label_problem(label))), None)
+    for label in text.split("."):
+        problem = label_problem(label)
+        if problem:
+            return problem
+    if len(text) > MOST_IN_ALL:
+        return f"it has {len(text)} octets, {MOST_IN_ALL} are allowed (RFC 1035 section 2.3.4)"
+    return None
 
 
+@lru_cache(maxsize=1 << 12)
 def a_label(shown: str) -> str | None:
-    """The A-label (xn--...) of one label by IDNA 2008, the label itself if it is ASCII, None if it has none."""
-    import idna
-
+    """One label as it is registered: mapped by UTS #46, then in ASCII by IDNA 2008; None if it has no such form."""
     if shown.isascii():
         return shown.lower() if label_problem(shown) is None else None
+    import idna
+
     try:
-        return idna.encode(shown.casefold(), uts46=False).decode("ascii")
-    except idna.IDNAError:
+        mapped = idna.uts46_remap(shown, std3_rules=True, transitional=False)
+        text = idna.alabel(mapped).decode("ascii")
+    except (idna.IDNAError, UnicodeError):
         return None
+    return text if "." not in mapped and label_problem(text) is None else None
+
+
+def ascii_name(shown: str) -> str | None:
+    """A whole domain name or ending as it is registered, label by label; None if a label has no such form."""
+    labels = [a_label(label) for label in re.split("[.\u3002\uff0e\uff61]", shown.removesuffix("."))]
+    text = ".".join(label or "" for label in labels)
+    return text if full_name_problem(text) is None else None
 
 
 def _is_a_label(text: str) -> bool:
@@ -86,23 +116,47 @@ def plain_label(text: str) -> str:
 
 def internationalised(name: Name) -> Label | None:
     """The name joined, with its own letters kept; None if they are all ASCII or IDNA does not allow them."""
-    shown = "".join(character for character in name.text.casefold() if character.isalnum())
+    composed = unicodedata.normalize("NFC", name.text)
+    shown = "".join(letter for letter in composed if unicodedata.category(letter)[0] in "LMN").lower()
     encoded = a_label(shown) if not shown.isascii() else None
-    return Label(encoded, shown, f"its own letters, written {encoded}") if encoded else None
+    if encoded is None or not encoded.startswith("xn--"):
+        return None
+    import idna
+
+    return Label(encoded, idna.ulabel(encoded), f"its own letters, registered in {len(encoded)} characters")
+
+
+def written_out(name: Name) -> str:
+    """The name joined, its umlauts as German, Danish and Swedish write them without (ä as ae); empty without any."""
+    text = unicodedata.normalize("NFC", name.text).lower()
+    return plain_label(text.translate(_WRITTEN_OUT)) if any(letter in text for letter in "äöüåø") else ""
 
 
 @lru_cache(maxsize=1 << 12)
 def labels_of(name: Name, goods_word: str = "") -> tuple[Label, ...]:
-    """The labels worth having for a name, the plainest first; only those that the rules allow."""
+    """The labels worth having for a name, the plainest first; only those that the rules allow.
+
+    Those that add a word to the name (`spare`) come last.
+    """
     words = [part for word in name.words if (part := plain_label(word))]
     joined = "".join(words)
-    made = [(joined, "joined")]
-    if len(words) > 1:
-        made.append(("-".join(words), "with hyphens"))
-    if goods_word and not joined.endswith(goods_word):
-        made.append((joined + goods_word, f'with the goods word "{goods_word}"'))
-    made += [(prefix + joined, f'with "{prefix}" before it') for prefix in PREFIXES if words[:1] != [prefix]]
-    made += [(joined + suffix, f'with "{suffix}" after it') for suffix in SUFFIXES if words[-1:] != [suffix]]
-    plain = [Label(text, text, how) for text, how in made if joined and label_problem(text) is None]
     own = internationalised(name)
-    return (*plain[:1], *([own] if own else []), *plain[1:])
+    made = [Label(joined, joined, "joined")]
+    if own:
+        made.append(own)
+    if out := written_out(name):
+        made.append(Label(out, out, "umlauts written out"))
+    if len(words) > 1:
+        hyphened = "-".join(words)
+        made.append(Label(hyphened, hyphened, "with hyphens"))
+    if goods_word and goods_word not in words and not joined.endswith(goods_word):
+        made.append(_spare(joined + goods_word, f'with the goods word "{goods_word}"'))
+    made += [_spare(prefix + joined, f'with "{prefix}" before it') for prefix in PREFIXES if words[:1] != [prefix]]
+    made += [_spare(joined + suffix, f'with "{suffix}" after it') for suffix in SUFFIXES if words[-1:] != [suffix]]
+    by_text = {label.text: label for label in reversed(made) if joined or not label.spare}
+    kept = dict.fromkeys(label.text for label in made if label.text in by_text)
+    return tuple(by_text[text] for text in kept if label_problem(text) is None)
+
+
+def _spare(text: str, how: str) -> Label:
+    return Label(text, text, how, spare=True)
