@@ -26,8 +26,9 @@ if TYPE_CHECKING:
 __all__ = ["PAGE", "Desk", "steer_session"]
 
 PAGE = 12
-"""Names on a page: a page and the words to steer with fit a screen of 24 lines."""
+"""Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
 
+HINT = "Say: keep 3 7, drop 2, more 4, less 4, next, save, stop. `help` lists everything."
 HELP = """\
   keep 3 7     put names 3 and 7 on the shortlist (or just: 3 7)
   drop 2       never show name 2 again, and less of what it is made of
@@ -68,8 +69,8 @@ class Desk:
 
     def run(self) -> None:
         """Show pages and obey until the maker stops, or the input ends."""
-        self.write(HELP)
         self.next_page()
+        self.write(HINT)
         while True:
             try:
                 line = self.read("> ")

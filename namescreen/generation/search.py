@@ -184,7 +184,7 @@ class _Search:
             if constructions is None or name in constructions
         }
         self.avoid = tuple(filter(None, ("".join(divide(word)) for word in brief.avoid)))
-        self.dropped = {"".join(divide(text)) for text in taste.seen}
+        self.dropped = {"".join(divide(text)) for text in (*taste.seen, *brief.shortlist)}
         self.models = tuple(divide(model) for model in taste.models)
         self.seen = _Seen()
 

@@ -90,6 +90,19 @@ def test_starts_and_drop(studio: Brief) -> None:
     assert not any("clay" in candidate.sources for candidate in again)
 
 
+def test_names_on_the_shortlist_already_are_not_offered_again(studio: Brief) -> None:
+    first = brainstorm(studio, limit=3)
+    again = brainstorm(replace(studio, shortlist=tuple(candidate.text for candidate in first)), limit=40)
+    assert not {candidate.text for candidate in first} & {candidate.text for candidate in again}
+
+
+def test_a_rich_brief_does_not_explode() -> None:
+    words = "herb clay sip sill spring moss stone garden kettle thyme brook loaf wick ember oak barn".split()
+    found = brainstorm(Brief(concepts=tuple(map(Concept, words))), limit=40)
+    assert len(found) == 40
+    assert len({word for candidate in found for word in candidate.sources} & set(words)) >= 8
+
+
 def test_like_brings_names_nearer(studio: Brief) -> None:
     def ending(found: list[Candidate]) -> int:
         return sum(candidate.text.endswith("ring") for candidate in found)
