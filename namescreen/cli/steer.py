@@ -28,7 +28,7 @@ __all__ = ["PAGE", "Desk", "steer_session"]
 PAGE = 12
 """Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
 
-HINT = "Say: keep 3 7, drop 2, more 4, less 4, next, save, stop. `help` lists everything."
+HINT = "Say keep 3 7, drop 2, more 4, less 4, next, save or stop; help lists the rest."
 HELP = """\
   keep 3 7     put names 3 and 7 on the shortlist (or just: 3 7)
   drop 2       never show name 2 again, and less of what it is made of
