@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..names import fold
+from ..pronunciation.predictability import spellings
 from ..readings import readings
 from .candidate import Proposal
 
@@ -19,6 +20,10 @@ _SAME, _NEAR = 0.9, 0.8
 """Likeness of letters to a mark (1 - edit distance / longer length) from which a name is left out as all but the
 same, and from which it is remarked on: one letter in ten, one in five. Sound, meaning and goods are looked at
 when the shortlist is screened."""
+
+
+_SURE = 0.9  # probability from which a hearer is taken to write a word
+_PLAIN = frozenset(("compound", "respelling"))  # their sources are there to be heard
 
 
 class Flags:
@@ -40,6 +45,9 @@ class Flags:
                 return None
             if reading.severity == 1:
                 remarks.append(f"{reading.language}: {reading.word} ({reading.meaning})")
+        taken_for = _taken_for(proposal)
+        if taken_for:
+            remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
 
     def _beside_marks(self, letters: str) -> tuple[str, ...] | None:
@@ -55,6 +63,14 @@ class Flags:
         if found is None:
             return ()
         return None if found[1] >= _SAME else (f"near the mark {self._marks[found[0]]}",)
+
+
+def _taken_for(proposal: Proposal) -> str | None:
+    """The other word that nearly everybody would write who hears a coined name; None if there is none."""
+    if len(proposal.words) > 1 or not proposal.sounds or proposal.construction in _PLAIN:
+        return None
+    best = spellings(proposal.sounds, limit=1)
+    return best[0][0] if best and best[0][1] >= _SURE and best[0][0] != proposal.letters else None
 
 
 def _letters(text: str) -> str:

@@ -160,3 +160,14 @@ def test_json_holds_every_part(hundred: list[Candidate]) -> None:
     facts = hundred[0].to_json()
     assert facts["name"] == hundred[0].text
     assert set(facts) == {"name", "construction", "how", "sources", "origins", "score", "parts", "flags"}
+
+
+def test_a_coined_name_that_is_heard_as_a_word_is_remarked_on(studio: Brief) -> None:
+    from namescreen.generation.candidate import Proposal
+    from namescreen.generation.flags import Flags
+
+    flags = Flags(replace(studio, languages=()), None)
+    springe = Proposal("Springe", ("springe",), "blend", "", ("spring", "hinge"), "spri",
+                       ("S", "P", "R", "IH1", "NG"))  # fmt: skip
+    assert flags.of(springe) == ("heard as spring",)
+    assert flags.of(replace(springe, construction="respelling")) == ()
