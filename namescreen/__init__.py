@@ -55,8 +55,8 @@ def __getattr__(name: str) -> object:
     if name not in _HOMES:
         raise AttributeError(f"module 'namescreen' has no attribute {name!r}")
     value: object = getattr(import_module(f".{_HOMES[name]}", __name__), name)
-    # A function may share its module's name (readings): the function is the public one.
-    globals()[name] = value
+    if name != _HOMES[name]:  # a function that shares its module's name is called through the module
+        globals()[name] = value
     return value
 
 

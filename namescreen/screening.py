@@ -257,7 +257,8 @@ class _Checks:
     def _readings(self, name: str) -> tuple[Reading, ...]:
         from .readings import readings
 
-        return tuple(readings(name, languages=self.languages))
+        # Shipped tables only: what a user has installed must not change a dated, repeatable result.
+        return tuple(readings(name, languages=self.languages, dictionaries=()))
 
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
         found = _made(
@@ -286,7 +287,7 @@ def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], 
     """What is known of each language, and which of them are not covered."""
     from .readings import coverage
 
-    found = tuple(coverage(languages))
+    found = tuple(coverage(languages, ()))
     covered = tuple(one for one in found if not isinstance(one, NotChecked))
     # A dictionary that is not installed leaves no language unchecked: coverage says what was looked through.
     missing = (one for one in found if isinstance(one, NotChecked) and one.check.startswith("readings"))

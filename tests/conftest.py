@@ -9,6 +9,11 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
+
+# A deadline would test the machine, not the program.
+settings.register_profile("steady", deadline=None)
+settings.load_profile("steady")
 
 ROOT = Path(__file__).parents[1]
 
