@@ -82,12 +82,15 @@ def _read_plain(
     encoding: str | None,
     progress: Progress | None,
 ) -> Register:
-    def save(register: Register) -> None:
+    def save(register: Register) -> Path | None:
         with suppress(InputError, OSError):  # a cache that cannot be written costs time, not the result
             kept.parent.mkdir(parents=True, exist_ok=True)
-            for old in sorted(kept.parent.glob("*.nsr"), key=lambda file: -file.stat().st_mtime)[MOST_CACHED - 1 :]:
+            newest = sorted(kept.parent.glob("*.nsr"), key=lambda file: -file.stat().st_mtime)
+            for old in newest[MOST_CACHED - 1 :]:
                 old.unlink()
             _write(register, kept)
+            return kept
+        return None
 
     columns, sources, problems = read_marks(paths, column=column, encoding=encoding, digests=digests, progress=progress)
     worth = len(columns) >= WORTH_CACHING

@@ -160,6 +160,19 @@ class Strings(Texts):
         close = likeness >= least
         return places[close], likeness[close]
 
+    def sharing(self, text: str, least: float) -> Places:
+        """Every place whose string has at least a share of `least` of its letters in common with `text`."""
+        # What one has more letters than the other is not in common.
+        low, high = np.searchsorted(
+            self._lengths, [len(text) * least / (2 - least), len(text) * (2 - least) / least + 1]
+        )
+        lengths = self._lengths[low:high]
+        if not len(lengths):
+            return np.zeros(0, np.int64)
+        most = ((1 - least) * (np.arange(int(lengths[-1]) + 1) + len(text)) + 1e-9).clip(0, 255).astype(np.uint8)
+        lacking = popcount(one_signature(text) ^ self._signature[low:high])
+        return np.asarray((lacking <= most[lengths]).nonzero()[0] + low, np.int64)
+
     def in_common(self, text: str, places: Places) -> Likeness:
         """The share of letters that `text` and each of these strings have in common, order forgotten: at most that."""
         lacking = popcount(one_signature(text) ^ self._signature[places])
@@ -173,9 +186,12 @@ class Strings(Texts):
         raw = _in_order(text, others)
         shapes = self._shapes.texts(places) if self._shapes else [shaped(other) for other in others]
         raw = np.maximum(raw, SHAPE_ONLY * _in_order(shaped(text), shapes))
-        for at, other in enumerate(others):
-            short, long = (text, other) if len(text) < len(other) else (other, text)
-            if short in long and len(short) >= _SHORTEST_INSIDE:
+        sizes = self._lengths[places].astype(np.int64)
+        shorter, longer = np.minimum(sizes, len(text)), np.maximum(sizes, len(text))
+        could = (shorter >= _SHORTEST_INSIDE) & (INSIDE + _INSIDE_START * shorter / longer > raw)
+        for at in could.nonzero()[0].tolist():
+            short, long = (text, others[at]) if len(text) < len(others[at]) else (others[at], text)
+            if short in long:
                 share = _INSIDE_START if long.startswith(short) else _INSIDE_ELSEWHERE
                 raw[at] = max(raw[at], INSIDE + share * len(short) / len(long))
         return np.where([other == text for other in others], 1.0, np.minimum(raw, _NEARLY))

@@ -41,9 +41,11 @@ FEW_WORDS = 20_000
 LOOKS, SOUNDS, FAINT_SOUNDS = 0.2, 0.5, 0.25
 """In larger ones: likeness above the floor from which a word is found by its look, by its sound, and by its sound
 if it has letters in common (`SHARED`). Lower finds no more of the closest, and costs more (measured)."""
-SHARED, SHARED_JOINED, MOST_JOINED = 0.45, 0.7, 3000
+SHARED, SHARED_JOINED, SHARED_LONG, MOST_ALIGNED, MOST_JOINED = 0.45, 0.52, 0.75, 25_000, 2_000
 """Share of letters, order forgotten, that words have in common if they sound somewhat alike, and names run together
-if they sound much alike; and how many such names are aligned at most, those with most in common first."""
+if they sound much alike; and how many of each are aligned at most, by the bound and the letters in common."""
+OTHER_READINGS = 0.15
+"""So much less alike the likeliest reading may be for the other readings of the name to be aligned as well."""
 SCORED, MOST_SCORED = 6, 60
 """So many times the names asked for are scored in full at once, and at most."""
 NEAR = 0.06
@@ -82,10 +84,13 @@ class _Seen:
         codes, most = index.word_codes.within(word.codes, least)
         heard, ends = ragged(index.word_codes.owners, index.word_codes.owners_start, codes)
         codes, most = np.repeat(codes, np.diff(ends)), np.repeat(most, np.diff(ends))
-        likely = most >= SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR)
-        likely |= index.words.in_common(word.letters, heard) >= SHARED
+        share = index.words.in_common(word.letters, heard)
+        likely = ((most >= SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR)) | (share >= SHARED)).nonzero()[0]
+        likely = likely[_greatest((most + share)[likely], MOST_ALIGNED)]
         codes, heard = codes[likely], heard[likely]
-        heard = heard[index.word_codes.alike(word.codes, codes) >= least]
+        first = index.word_codes.alike(word.codes[:1], codes)
+        heard, codes, first = (one[first >= least - OTHER_READINGS] for one in (heard, codes, first))
+        heard = heard[np.maximum(first, index.word_codes.alike(word.codes[1:], codes)) >= least]
         meant = np.fromiter(self._meaning, np.int64, len(self._meaning))
         same = np.array([self._same] if self._same >= 0 else [], np.int64)
         places = np.unique(np.concatenate([look, heard, meant, same]))
@@ -252,15 +257,14 @@ class _Search:
         value = np.where(raw == 1.0, 1.0, JOINED * np.maximum(0, (raw - JOINED_FLOOR) / (1 - JOINED_FLOOR)))
         self._raise(names[value > 0], value[value > 0])
         sounds = min(1.0, JOINED_SOUND_FLOOR + last / JOINED * (1 - JOINED_SOUND_FLOOR))
-        codes, _ = index.name_codes.within(self.name.codes, sounds)
-        of, _ = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
-        # The longer the names, the less the bound says: most sounds are there somewhere. But names that sound alike
-        # from end to end share letters.
-        share = index.names.in_common(self.name.letters, of)
-        if len(of) > MOST_JOINED:
-            of = of[np.argpartition(-share, MOST_JOINED)[:MOST_JOINED]]
-            share = index.names.in_common(self.name.letters, of)
-        names = np.unique(of[share >= SHARED_JOINED])
+        # The longer the names, the less the bound on sound says: most sounds are there somewhere. But names that
+        # sound alike from end to end share letters, the more of them the longer they are.
+        shared = min(SHARED_LONG, SHARED_JOINED + 0.01 * len(self.name.letters))
+        names = index.names.sharing(self.name.letters, shared)
+        codes, ends = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
+        codes, most = index.name_codes.likely(self.name.codes, codes, sounds)
+        codes = codes[_greatest(most, MOST_JOINED)]
+        names = np.unique(ragged(index.name_codes.owners, index.name_codes.owners_start, codes)[0])
         codes, ends = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
         if len(codes):
             raw = np.maximum.reduceat(index.name_codes.alike(self.name.codes, codes), ends[:-1])
@@ -299,6 +303,13 @@ class _Search:
         names, values = names[keep], values[keep]
         order = np.argsort(-values, kind="stable")[:top]
         return names[order], values[order]
+
+
+def _greatest(values: Values, count: int) -> Places:
+    """Where the `count` greatest of some values stand, in no order."""
+    if len(values) <= count:
+        return np.arange(len(values))
+    return np.argpartition(values, -count)[-count:]
 
 
 def less_if_weak(value: Values, strength: Values, parameters: Parameters) -> Values:

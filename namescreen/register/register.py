@@ -78,7 +78,7 @@ class Register:
         arrays: Arrays | None = None,
         base: Index | None = None,
         path: Path | None = None,
-        save: Callable[[Register], None] | None = None,
+        save: Callable[[Register], Path | None] | None = None,
     ) -> None:
         self.columns = columns
         self.sources = tuple(sources)
@@ -99,9 +99,9 @@ class Register:
 
                 self._arrays = build(self.columns.texts(), progress, self._base)
                 self._base = None
-                if self._save:
-                    self._save(self)
             self._index = Index(self._arrays)
+            if self._save:
+                self.path, self._save = self._save(self), None
         return self._index
 
     @property

@@ -120,14 +120,25 @@ class Codes:
         # What one reading weighs more than the other is set against nothing.
         reach = least / (2 - least)
         low, high = np.searchsorted(self._whole, [min(weights) * reach - 1e-6, max(weights) / reach + 1e-6])
-        spent = np.zeros(high - low, np.int32)
+        return self._bounded(codes, slice(int(low), int(high)), least)
+
+    def likely(self, codes: Sequence[str], places: Places, least: float) -> tuple[Places, Likeness]:
+        """As `within`, among these places."""
+        codes = [code for code in codes if code]
+        return self._bounded(codes, places, max(least, 0.01)) if codes else (places[:0], np.zeros(0))
+
+    def _bounded(self, codes: Sequence[str], part: Places | slice, least: float) -> tuple[Places, Likeness]:
+        whole = self._whole[part]
+        if not len(whole):
+            return np.zeros(0, np.int64), np.zeros(0)
+        heaviest = max(sum(phone_weights(code)) for code in codes)
+        spent = np.zeros(len(whole), np.int32)
         for column, table in enumerate(_least_costs(codes)):
-            spent += table[self._present[column, low:high]]
-        whole = self._whole[low:high]
-        spare = 100 * (1 - least) * (np.arange(int(whole[-1]) + 1 if len(whole) else 1) + max(weights)) + 1e-6
-        places = (spent <= spare.astype(np.int32)[whole]).nonzero()[0]
-        bound = 1 - spent[places] / (100.0 * (whole[places].astype(np.int32) + max(weights)))
-        places += low
+            spent += table[self._present[column, part]]
+        spare = (100 * (1 - least) * (np.arange(int(whole.max()) + 1) + heaviest) + 1e-6).astype(np.int32)
+        fit = (spent <= spare[whole]).nonzero()[0]
+        places = fit + part.start if isinstance(part, slice) else part[fit]
+        bound = 1 - spent[fit] / (100.0 * (whole[fit].astype(np.int32) + heaviest))
         counts = [syllables_in(code) for code in codes]
         theirs = self._syllables[places].astype(np.int32)
         apart = np.maximum(np.maximum(min(counts) - theirs, theirs - max(counts)), 0)

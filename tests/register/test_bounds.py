@@ -23,7 +23,7 @@ def strings_of(texts: list[str]) -> Strings:
     from namescreen.closeness.appearance import shaped
 
     ordered = sorted(set(texts), key=lambda text: (len(text), text))
-    arrays: dict[str, np.ndarray] = {}  # type: ignore[type-arg]
+    arrays: dict[str, np.ndarray] = {}
     _strings(arrays, "word", ordered)
     _strings(arrays, "word_shape", [shaped(text) for text in ordered])
     arrays["word_merging"] = _merging(ordered)
@@ -61,7 +61,7 @@ def test_signatures_never_count_more_edits_than_there_are(one: str, other: str) 
 
 @given(st.lists(codes, min_size=1, max_size=20), st.lists(codes, min_size=1, max_size=3), levels)
 def test_sounds_no_code_is_lost_and_likeness_is_exact(others: list[str], own: list[str], least: float) -> None:
-    arrays: dict[str, np.ndarray] = {}  # type: ignore[type-arg]
+    arrays: dict[str, np.ndarray] = {}
     code_arrays(arrays, "code", [(code,) for code in others])
     table = Codes(arrays, "code")
     texts = [table.text(at) for at in range(len(table))]
