@@ -131,12 +131,12 @@ def _unfit_words() -> dict[str, str]:
 @lru_cache(maxsize=1 << 15)
 def fitness(word: str) -> float:
     """How well a word serves as material for a name, in [0, 1]: known but not worn, short, picturable, fair."""
-    if not word.isascii() or not word.isalpha() or len(word) < 2 or unfit(word):
-        return 0.0
-    if "function word" in kinds(word) or "laudatory" in kinds(word):
+    if not word.isascii() or not word.isalpha() or len(word) < 2:
         return 0.0
     common = _between(zipf(word), ((1.2, 0.0), (2.2, 0.3), (2.9, 0.8), (3.4, 1.0), (4.7, 1.0), (5.3, 0.7), (6.0, 0.3)))
     short = _between(len(word), ((2, 0.3), (3, 0.95), (4, 1.0), (6, 1.0), (8, 0.6), (11, 0.25), (14, 0.05)))
+    if common * short < _LEAST or unfit(word) or {"function word", "laudatory"} & kinds(word):
+        return 0.0
     book = lexicon()
     strengths = book.sense_strengths(word)
     if any(base != word and word.endswith("s") for base in book.bases(word)) or (not strengths and book.known(word)):

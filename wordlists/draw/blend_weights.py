@@ -121,18 +121,14 @@ def cross_validate(pairs: list[Pair], scale: Matrix) -> str:
             hits.setdefault(pair.group, []).append(rank)
     return "; ".join(
         f"{group} ({len(found)} rows) "
-        + " / ".join(
-            f"{sum(rank is not None and rank < top for rank in found) / len(found):.3f}" for top in TOPS
-        )
+        + " / ".join(f"{sum(rank is not None and rank < top for rank in found) / len(found):.3f}" for top in TOPS)
         for group, found in sorted(hits.items())
     )
 
 
 def main() -> None:
     """Fit, cross-validate, and write the table."""
-    parser = argparse.ArgumentParser(
-        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
-    )
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--data", type=Path, required=True)
     parser.add_argument("--to", type=Path, default=FOLDER)
     options = parser.parse_args()

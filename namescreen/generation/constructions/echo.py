@@ -11,6 +11,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from itertools import chain, zip_longest
 
+from ...lexicon import zipf
 from ...pronunciation import alliterates, rhyme
 from ..candidate import Proposal
 from ..material import Material, best_pairs, title
@@ -21,6 +22,7 @@ __all__ = ["alliteration", "reduplication"]
 
 _VOWEL = {"i": "IH", "a": "AE", "o": "AA"}
 _NEAREST = 120  # ideas that are heard for rhymes: the rest are far and often rare
+_HEARD = 2.6  # Zipf frequency of the ideas heard for rhymes: nobody is sure how rarer words are said
 _LONGEST = 11  # letters of two rhyming words together: longer ones hide the rhyme
 
 
@@ -55,7 +57,8 @@ def _doubled(material: Material) -> Iterator[Proposal]:
 
 
 def _rhymes(material: Material) -> Iterator[Proposal]:
-    words = (*material.ideas[:_NEAREST], *material.companions("after"), *material.companions("before"))
+    known = (idea for idea in material.ideas[:_NEAREST] if zipf(idea.word) >= _HEARD)
+    words = (*known, *material.companions("after"), *material.companions("before"))
     kept: defaultdict[tuple[str, ...], list[Idea]] = defaultdict(list)
     for idea in words:
         kept[_ending(sounds_of(idea.word))].append(idea)
