@@ -1,0 +1,183 @@
+"""One question at a time put to a server: redirects, retries and stored answers, and never an exception."""
+
+from __future__ import annotations
+
+import datetime
+import hashlib
+import sqlite3
+import threading
+from urllib.parse import urljoin, urlsplit
+
+import requests
+from requests_cache.models import AnyResponse
+from requests_cache.models.response import CachedResponse
+
+from .answers import is_passing, retry_after
+from .findings import Answer, Question
+from .questions import address_problem
+from .settings import Settings
+from .store import keep_in_memory, open_store
+from .transport import TOO_LARGE, Gate, PoliteAdapter, RefusedError, StoppedError
+
+__all__ = ["Asker", "chance"]
+
+_REDIRECTS = (301, 302, 303, 307, 308)
+
+
+class Asker:
+    """Puts questions, within the bounds of `settings`. Safe to use from several threads.
+
+    `remarks` says what was wrong with the stored answers; `sent` counts the requests that went out.
+    """
+
+    def __init__(self, settings: Settings) -> None:
+        self.settings = settings
+        self.stopped = threading.Event()
+        self._gate = Gate(settings.pause, self.stopped)
+        self._adapter = PoliteAdapter(settings, self._gate)
+        self._session, self.remarks = open_store(settings)
+        self._session.mount("http://", self._adapter)
+        self._session.mount("https://", self._adapter)
+        self._silent: dict[str, int] = {}
+        self._closed: dict[str, str] = {}
+        self._lock = threading.Lock()
+
+    @property
+    def sent(self) -> int:
+        """How many requests went out."""
+        return self._adapter.sent
+
+    def close(self) -> None:
+        """Stop whatever waits, and close the store."""
+        self.stopped.set()
+        self._session.close()  # type: ignore[no-untyped-call]
+
+    def is_stored(self, question: Question) -> bool:
+        """Whether an answer is stored that still counts, so that nobody will be asked."""
+        url = question.url
+        for _ in range(self.settings.most_redirects + 1):
+            found = self._stored(url)
+            if found is None:
+                return False
+            if found.status_code not in _REDIRECTS:
+                return True
+            url = urljoin(url, found.headers.get("Location", ""))
+        return True
+
+    def ask(self, question: Question) -> Answer:
+        """The answer to `question`, stored or fresh, after redirects; where there is none, the reason."""
+        url = question.url
+        for _ in range(self.settings.most_redirects + 1):
+            problem = address_problem(url, allow_private=self.settings.allow_private)
+            if problem:
+                way = "the server sent us on to" if url != question.url else "it would mean to ask"
+                return Answer(failure=f"{way} an address that is not asked: {problem}")
+            answer = self._one(question, url)
+            if answer.failure or answer.status not in _REDIRECTS:
+                return answer
+            onward = urljoin(url, answer.header("location"))
+            if not answer.header("location"):
+                return Answer(failure=f"the server sent us on ({answer.status}) without saying where to")
+            if urlsplit(url).scheme == "https" and urlsplit(onward).scheme == "http":
+                return Answer(failure="the server sent us on from https to http, which is not followed")
+            url = onward
+        return Answer(failure=f"the server sent us on more than {self.settings.most_redirects} times")
+
+    def _one(self, question: Question, url: str) -> Answer:
+        """One address asked, and asked again where it failed in passing."""
+        host = urlsplit(url).hostname or ""
+        for attempt in range(self.settings.retries + 1):
+            if host in self._closed and self._stored(url) is None:
+                return Answer(failure=self._closed[host])
+            answer, passing = self._send(question, url)
+            if not passing:
+                if not answer.failure:
+                    self._silent[host] = 0
+                return answer
+            seconds = self._wait(answer, url, attempt)
+            if seconds > self.settings.longest_wait:
+                self._closed[host] = f"{host} asks to wait {seconds:,.0f} seconds, longer than a run does"
+                return Answer(failure=self._closed[host])
+            self._gate.hold(host, seconds)
+        with self._lock:
+            self._silent[host] = self._silent.get(host, 0) + 1
+            if self._silent[host] >= self.settings.gives_up:
+                times = f"{self._silent[host]} questions in a row"
+                self._closed[host] = f"{host} gave no usable answer to {times}, and was asked no more"
+        return answer
+
+    def _wait(self, answer: Answer, url: str, attempt: int) -> float:
+        """Seconds before the next try: what the server asks for, or ever longer, never at once with others."""
+        asked = retry_after(answer.header("retry-after"), datetime.datetime.now(datetime.UTC)) or 0.0
+        own = self.settings.back_off * (1 << attempt) * (1.0 + chance(url, attempt) / 2)
+        return max(asked, own)
+
+    def _stored(self, url: str) -> CachedResponse | None:
+        """The stored answer of one address, if it still counts."""
+        if self.settings.refresh:
+            return None
+        request = self._session.prepare_request(requests.Request("GET", url))
+        try:
+            found = self._session.cache.get_response(self._session.cache.create_key(request))
+        except sqlite3.Error:
+            return None
+        return None if found is None or found.is_expired else found
+
+    def _send(self, question: Question, url: str) -> tuple[Answer, bool]:
+        """One try; and whether it failed in a way that may pass."""
+        try:
+            return self._exchange(question, url)
+        except RefusedError as refusal:
+            return Answer(failure=str(refusal)), False
+        except StoppedError:
+            return Answer(failure="the check was stopped"), False
+        except requests.exceptions.SSLError:
+            return Answer(failure="the server's certificate could not be verified"), False
+        except requests.Timeout:
+            return Answer(failure="the server did not answer in time"), True
+        except requests.exceptions.InvalidURL:
+            return Answer(failure="the address is not valid"), False
+        except requests.RequestException as error:
+            return Answer(failure=_in_words(error)), True
+        except (UnicodeError, ValueError):
+            return Answer(failure="the answer was not understood: it is not valid HTTP"), False
+
+    def _exchange(self, question: Question, url: str) -> tuple[Answer, bool]:
+        accept = ", ".join(question.accept) or "*/*"
+        try:
+            response = self._get(url, accept)
+        except sqlite3.Error as error:  # damaged, or taken away, since it was opened
+            with self._lock:
+                if keep_in_memory(self._session):
+                    self.remarks += (f"Answers can no longer be stored ({error}); they are kept for this run only.",)
+            response = self._get(url, accept)
+        answer = Answer(
+            response.status_code,
+            tuple((name.lower(), value) for name, value in response.headers.items()),
+            response.content or b"",
+            TOO_LARGE in response.headers,
+            response.created_at.astimezone(datetime.UTC).date().isoformat(),
+        )
+        return answer, is_passing(response.status_code)
+
+    def _get(self, url: str, accept: str) -> AnyResponse:
+        return self._session.get(
+            url, headers={"Accept": accept}, allow_redirects=False, force_refresh=self.settings.refresh
+        )
+
+
+def chance(url: str, attempt: int) -> float:
+    """A number in [0, 1) that is the same for the same question and attempt, so that runs repeat."""
+    digest = hashlib.sha256(f"{url} {attempt}".encode()).digest()
+    return int.from_bytes(digest[:8]) / 2**64
+
+
+def _in_words(error: requests.RequestException) -> str:
+    text = str(error)
+    if "NameResolution" in text or "getaddrinfo" in text or "Name or service" in text:
+        return "the server's name could not be resolved"
+    if "refused" in text:
+        return "the server refused the connection"
+    if "IncompleteRead" in text:
+        return "the answer broke off"
+    return "the connection failed"

@@ -1,0 +1,107 @@
+"""Where answers are stored: one SQLite file of requests-cache in the user's cache folder.
+
+The file may be damaged, locked for long, or in a place that cannot be written: it is looked at before it is used. A
+damaged one is taken away and begun anew; where none can be written, answers are kept in memory for this run.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import hashlib
+import logging
+import sqlite3
+from pathlib import Path
+
+import requests
+from requests_cache import CachedSession
+from requests_cache.backends.base import BaseCache
+from requests_cache.backends.sqlite import SQLiteCache
+
+from .. import __version__
+from .settings import Settings, cache_file
+
+__all__ = ["USER_AGENT", "keep_in_memory", "open_store"]
+
+USER_AGENT = f"namescreen/{__version__}"
+
+_STORED = (200, 204, 301, 302, 303, 307, 308, 404, 410)
+"""Statuses that decide something, and redirects on the way to one; trouble is not stored."""
+_LOCKED = 2.0
+"""Seconds to wait for another run that writes the file."""
+_PARTS = ("", "-wal", "-shm", "-journal")
+
+
+def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
+    """A session that stores answers, and remarks on what was wrong with the store.
+
+    It never sends or stores cookies or credentials: no cookie is accepted, and a .netrc file is not read.
+    """
+    path = settings.cache or cache_file()
+    remarks: tuple[str, ...] = ()
+    problem = _problem(path)
+    if isinstance(problem, sqlite3.DatabaseError) and not isinstance(problem, sqlite3.OperationalError):
+        remarks = (f"{path}: the stored answers are damaged ({problem}); they are begun anew.",)
+        for part in _PARTS:
+            with contextlib.suppress(OSError):
+                path.with_name(path.name + part).unlink()
+        problem = _problem(path)
+    if problem is None:
+        backend: BaseCache = SQLiteCache(
+            path, serializer="json", busy_timeout=int(_LOCKED * 1000)
+        )
+    else:
+        remarks = (f"{path}: answers cannot be stored ({problem}); they are kept for this run only.",)
+        backend = BaseCache()
+    session = CachedSession(
+        backend=backend,
+        expire_after=settings.keep_missing,
+        cache_control=True,  # the transport states how long each answer is kept
+        key_fn=_key,
+        allowable_codes=_STORED,
+        allowable_methods=("GET",),
+    )
+    session.headers.clear()
+    session.headers["User-Agent"] = USER_AGENT
+    session.auth = _no_credentials
+    # An entry that cannot be read is asked anew; requests-cache would say so on stderr, once an entry.
+    logging.getLogger("requests_cache").addHandler(logging.NullHandler())
+    logging.getLogger("requests_cache").propagate = False
+    return session, remarks
+
+
+def keep_in_memory(session: CachedSession) -> bool:
+    """Store answers for this run only from here on; whether they were stored in a file before."""
+    settings, before = session.settings, session.cache
+    if not isinstance(before, SQLiteCache):
+        return False
+    session.cache = BaseCache()
+    session.settings = settings
+    return True
+
+
+def _key(request: requests.PreparedRequest, **_: object) -> str:
+    return hashlib.sha256((request.url or "").encode()).hexdigest()
+
+
+def _problem(path: Path) -> Exception | None:
+    """What keeps the file at `path` from being read and written; a file that is not there yet is made."""
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)  # names before a launch are nobody's business
+        with contextlib.closing(sqlite3.connect(path, timeout=_LOCKED, isolation_level=None)) as database:
+            result = database.execute("PRAGMA quick_check(1)").fetchone()
+            if result != ("ok",):
+                return sqlite3.DatabaseError(str(result[0]))
+            columns = {row[1] for row in database.execute("PRAGMA table_info(responses)")}
+            if columns and columns != {"key", "value", "expires"}:
+                return sqlite3.DatabaseError("not a store of answers")
+            database.execute("BEGIN IMMEDIATE")
+            database.execute("ROLLBACK")
+        path.chmod(0o600)
+    except (OSError, sqlite3.Error) as error:
+        return error
+    return None
+
+
+def _no_credentials(request: requests.PreparedRequest) -> requests.PreparedRequest:
+    """Stand where requests would look for a user name and password."""
+    return request
