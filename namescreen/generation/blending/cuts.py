@@ -8,7 +8,7 @@ vowel (work-a-holic); one word set inside the other in the place of a stretch li
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass
 
 from .source import Source
@@ -42,27 +42,20 @@ class Cut:
         return max(0, self.front + self.back - len(self.text)) if self.kind in ("joined", "turned") else 0
 
 
-def cuts(first: Source, second: Source) -> list[Cut]:
-    """All candidates of two sources, each text once, in the order of the kinds above."""
+def cuts(first: Source, second: Source, kinds: Collection[str] = KINDS) -> list[Cut]:
+    """All candidates of two sources that are joined in one of these ways, each text once, in the order of
+    `KINDS`."""
     found: dict[str, Cut] = {}
     sources = (first.letters, second.letters)
-    for cut in _all(first, second):
-        if cut.text not in sources and cut.text not in found and len(cut.text) > 2:
-            found[cut.text] = cut
+    for kind, make in _MAKERS.items():
+        if kind in kinds:
+            for cut in make(first, second):
+                if cut.text not in sources and cut.text not in found and len(cut.text) > 2:
+                    found[cut.text] = cut
     return list(found.values())
 
 
-def _all(first: Source, second: Source) -> Iterator[Cut]:
-    yield from _joined("joined", first, second)
-    yield from _joined("turned", second, first)
-    yield from _beginnings(first, second)
-    yield from _linked(first, second)
-    yield from _inside(first, second)
-    yield from _inside(second, first)
-    yield from _endings(first, second)
-
-
-def _joined(kind: str, first: Source, second: Source) -> Iterator[Cut]:
+def _joined(first: Source, second: Source, kind: str = "joined") -> Iterator[Cut]:
     a, b = first.letters, second.letters
     for front in range(1, len(a) + 1):
         for start in range(len(b)):
@@ -113,3 +106,18 @@ def shared(one: Sequence[str], other: Sequence[str]) -> int:
             break
         many += 1
     return many
+
+
+def _turned(first: Source, second: Source) -> Iterator[Cut]:
+    return _joined(second, first, "turned")
+
+
+def _either_inside(first: Source, second: Source) -> Iterator[Cut]:
+    yield from _inside(first, second)
+    yield from _inside(second, first)
+
+
+_MAKERS: dict[str, Callable[[Source, Source], Iterator[Cut]]] = {
+    "joined": _joined, "turned": _turned, "beginnings": _beginnings, "linked": _linked, "inside": _either_inside,
+    "endings": _endings,
+}  # fmt: skip

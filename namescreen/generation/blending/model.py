@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import heapq
 import math
+from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cache
 
 from ...tables import open_table
-from .cuts import Cut, cuts
+from .cuts import KINDS, Cut, cuts
 from .features import Likeness, features
 from .source import Source, source
 
@@ -46,8 +47,9 @@ def blends(first: str, second: str, *, limit: int = 20) -> list[Blend]:
     return [Blend(cut.text, belief, explain(cut)) for cut, belief in rank(one, other, limit=limit)]
 
 
-def rank(first: Source, second: Source, *, limit: int) -> list[tuple[Cut, float]]:
-    """The best cuts of two sources with their shares of belief, best first; equal ones by their letters."""
+def rank(first: Source, second: Source, *, limit: int, kinds: Collection[str] = KINDS) -> list[tuple[Cut, float]]:
+    """The best cuts of two sources with their shares of belief among the candidates of these kinds, best first;
+    equal ones by their letters."""
     weights = _weights()
     likeness = {(first, second): Likeness(first, second), (second, first): Likeness(second, first)}
     valued = [
@@ -55,7 +57,7 @@ def rank(first: Source, second: Source, *, limit: int) -> list[tuple[Cut, float]
             sum(weights[name] * value for name, value in features(cut, likeness[cut.first, cut.second]).items()),
             cut,
         )
-        for cut in cuts(first, second)
+        for cut in cuts(first, second, kinds)
     ]
     if not valued:
         return []

@@ -45,8 +45,8 @@ def meeting(first: str, second: str) -> int:
 
 
 def _of_pair(material: Material, a: Idea, b: Idea) -> Iterator[Proposal]:
-    for cut, belief in rank(source(a.word), source(b.word), limit=_EACH):
-        if cut.kind in ("joined", "turned") and 4 <= len(cut.text) <= material.most_letters:
+    for cut, belief in rank(source(a.word), source(b.word), limit=_EACH, kinds=("joined",)):
+        if 4 <= len(cut.text) <= material.most_letters:
             clear = _clear(cut)
             sounds = _sounds(cut)
             yield Proposal(
