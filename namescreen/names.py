@@ -198,7 +198,7 @@ def _by_letter(word: str) -> tuple[str, ...]:
 
 
 def split_compound(word: str, zipf: Callable[[str], float], least: int = 3) -> tuple[str, ...]:
-    """`word` as two known words (carfacts -> car facts) where that reads better than one, else as it is.
+    """`word` as two known words (herbwell -> herb well) where that reads better than one, else as it is.
 
     `zipf` gives a word's frequency on the Zipf scale (log10 of occurrences per thousand million words; 0 for
     unknown). A word that is itself known stays whole. Parts have at least `least` letters, and both must be

@@ -2,7 +2,7 @@
 
 Every name brings its divisions into words. For each pair of divisions the words are matched both ways, each word
 with its best counterpart, and the matched share of each name's weight is taken; the best pair of divisions
-counts. Beside it, the names run together are compared, for what only the joint hides (hydra pore, hydrapore).
+counts. Beside it, the names run together are compared, for what only the joint hides (thyme pot, thymepot).
 """
 
 from __future__ import annotations

@@ -32,8 +32,8 @@ def base_forms(word: str) -> tuple[str, ...]:
 def divisions(word: str) -> tuple[tuple[str, ...], ...]:
     """The ways a reader may divide one closed word: whole, and at the best joint of two parts.
 
-    A known word stays whole. Else the best joint of two known words (carfacts: car facts), or, failing that, of
-    one known word at either end and a rest (zarkoperfume: zarko perfume).
+    A known word stays whole. Else the best joint of two known words (herbwell: herb well), or, failing that, of
+    one known word at either end and a rest (zarvoplanter: zarvo planter).
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)

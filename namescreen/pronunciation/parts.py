@@ -1,4 +1,4 @@
-"""Unknown words that are made of known ones: inflections (zilches, looped) and closed compounds (carfacts).
+"""Unknown words that are made of known ones: inflections (zilches, looped) and closed compounds (thymepot).
 
 Inflection follows the regular rules any grammar of English gives (R. Huddleston and G. Pullum, The Cambridge
 Grammar of the English Language, 2002, chapter 18): -s is /z/ after voiced sounds, /s/ after voiceless ones and
