@@ -15,7 +15,7 @@ SPECIFICATION = '''\
 # a remark with key = "value"
 title = "TOML # not a remark"
 "quoted key" = 'literal \\'
-site."google.com".on = true
+site."pots.example".on = true
 text = """
 [not.a.table]
 still = "text" """
@@ -45,7 +45,7 @@ name = "banana"
 PLACES: dict[Place, int] = {
     ("title",): 2,
     ("quoted key",): 3,
-    ("site", "google.com", "on"): 4,
+    ("site", "pots.example", "on"): 4,
     ("text",): 5,
     ("literal",): 8,
     ("numbers",): 10,

@@ -212,7 +212,7 @@ def _is_made(sense: Sense) -> bool:
     """A thing that a maker may name; dishes, cheeses and wines take their capitals from places and people."""
     if sense.domain == "noun.food":
         return not {name for up in ancestors(sense.id) for name in lexicon().entry(up).words} & RECIPES
-    if sense.domain == "noun.communication":  # Google, an instance of a search engine; languages are no instances
+    if sense.domain == "noun.communication":  # a site is an instance of its kind; languages are no instances
         return bool(lexicon().related_ids(sense.id, "@i"))
     return sense.domain in ("noun.artifact", "noun.substance")
 
