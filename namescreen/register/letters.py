@@ -5,6 +5,8 @@ The likeness is `closeness.appearance.letters_closeness`, in arrays; the filter 
 
 from __future__ import annotations
 
+import math
+import sys
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
@@ -26,6 +28,7 @@ if TYPE_CHECKING:
 __all__ = ["Strings", "Texts", "first_letters"]
 
 _MERGED = {merged for seen, merged in SHAPES if len(seen) > 1}
+_FIRST = 0 if sys.byteorder == "little" else 3
 _NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
 _INSIDE_START, _INSIDE_ELSEWHERE, _SHORTEST_INSIDE = 0.55, 0.5, 3
 
@@ -66,7 +69,7 @@ class Strings(Texts):
 
     def find(self, text: str) -> int | None:
         """The place of `text`, or None."""
-        low, high = np.searchsorted(self._lengths, [len(text), len(text) + 1])
+        low, high = self._with_length(len(text), len(text))
         while low < high:
             middle = int(low + high) // 2
             if self.text(middle) < text:
@@ -74,6 +77,13 @@ class Strings(Texts):
             else:
                 high = middle
         return int(low) if low < len(self) and self.text(int(low)) == text else None
+
+    def _with_length(self, shortest: int, longest: int) -> tuple[int, int]:
+        """Where strings of these lengths begin and end."""
+        # Limits of the array's own type: others would have all of it copied.
+        limits = np.array([max(0, min(shortest, 65535)), min(longest + 1, 65535)], np.uint16)
+        low, high = np.searchsorted(self._lengths, limits)
+        return int(low), int(high)
 
     def within(self, text: str, least: float) -> tuple[Places, Likeness]:
         """Every place whose string may be at least `least` alike to `text`, with the most it can be."""
@@ -88,7 +98,7 @@ class Strings(Texts):
         fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
         found = []
         if len(fit):
-            low, high = np.searchsorted(self._lengths, [fit[0], fit[-1] + 1])
+            low, high = self._with_length(int(fit[0]), int(fit[-1]))
             found.append(self._most(text, slice(int(low), int(high)), least, inside))
         # Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are
         # compared by their shapes.
@@ -134,7 +144,7 @@ class Strings(Texts):
             may = inside[: len(sizes)] >= least - 1e-9
             lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
             apart, apart_same = (np.where(may, np.maximum(one, lacking), one) for one in (apart, apart_same))
-        same = (firsts ^ first_letters(text)) & np.uint64(0xFFFF) == 0
+        same = firsts.view(np.uint16)[_FIRST::4] == np.uint16(int(first_letters(text)) & 0xFFFF)
         lacking = popcount(own ^ theirs)
         keep = (lacking <= np.where(same, apart_same[lengths], apart[lengths])).nonzero()[0]
         theirs, lengths, firsts = theirs[keep], lengths[keep], firsts[keep]
@@ -163,8 +173,8 @@ class Strings(Texts):
     def sharing(self, text: str, least: float) -> Places:
         """Every place whose string has at least a share of `least` of its letters in common with `text`."""
         # What one has more letters than the other is not in common.
-        low, high = np.searchsorted(
-            self._lengths, [len(text) * least / (2 - least), len(text) * (2 - least) / least + 1]
+        low, high = self._with_length(
+            math.ceil(len(text) * least / (2 - least)), math.floor(len(text) * (2 - least) / least)
         )
         lengths = self._lengths[low:high]
         if not len(lengths):
@@ -208,8 +218,9 @@ def _with_prefix(raw: Likeness, letters: int | NDArray[np.int8]) -> Likeness:
 
 
 def _in_order(text: str, others: list[str]) -> Likeness:
-    raw = (1 - ORDER) * cdist([text], others, scorer=OSA.normalized_similarity, dtype=np.float64)[0]
-    raw += ORDER * cdist([text], others, scorer=Indel.normalized_similarity, dtype=np.float64)[0]
+    osa = cdist([text], others, scorer=OSA.normalized_similarity, dtype=np.float64)[0]
+    indel = cdist([text], others, scorer=Indel.normalized_similarity, dtype=np.float64)[0]
+    raw: Likeness = (1 - ORDER) * osa + ORDER * indel
     alive = np.ones(len(others), bool)
     first = np.array([other[:PREFIX_LETTERS] for other in others], f"U{PREFIX_LETTERS}")
     letters = first.view("U1").reshape(-1, PREFIX_LETTERS)

@@ -14,6 +14,7 @@ levels; how often that happens is measured in tests/bench/bench_register.py.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -38,12 +39,29 @@ __all__ = ["nearest"]
 
 FEW_WORDS = 20_000
 """Registers with so many distinct words at most are searched word by word: the result is exact."""
-LOOKS, SOUNDS, FAINT_SOUNDS = 0.2, 0.5, 0.25
-"""In larger ones: likeness above the floor from which a word is found by its look, by its sound, and by its sound
-if it has letters in common (`SHARED`). Lower finds no more of the closest, and costs more (measured)."""
-SHARED, SHARED_JOINED, SHARED_LONG, MOST_ALIGNED, MOST_JOINED = 0.45, 0.52, 0.75, 25_000, 2_000
-"""Share of letters, order forgotten, that words have in common if they sound somewhat alike, and names run together
-if they sound much alike; and how many of each are aligned at most, by the bound and the letters in common."""
+
+
+@dataclass(frozen=True, slots=True)
+class Levels:
+    """From which likeness, above the floors of `closeness`, a word of the register is found.
+
+    By its look; by its sound; and by a fainter sound if it has a share of its letters, order forgotten, in common.
+    """
+
+    look: float
+    sound: float
+    faint_sound: float
+    shared: float
+
+
+LEVELS = ((500_000, Levels(0.2, 0.5, 0.25, 0.45)), (1 << 62, Levels(0.24, 0.65, 0.32, 0.5)))
+"""By the number of names in the register, up to: the more there are, the closer is the last of the closest.
+Chosen by recall (tests/bench/bench_register.py): lower finds no more of the closest, and costs more."""
+SHARED_JOINED, SHARED_LONG = 0.52, 0.75
+"""Share of letters in common of names that sound alike run together: the first and 0.01 for each letter, up to the
+second."""
+MOST_ALIGNED, MOST_JOINED = 25_000, 2_000
+"""How many words, and names run together, are aligned by sound at most, by the bound and the letters in common."""
 OTHER_READINGS = 0.15
 """So much less alike the likeliest reading may be for the other readings of the name to be aligned as well."""
 SCORED, MOST_SCORED = 6, 60
@@ -61,8 +79,8 @@ class _Seen:
 
     def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
         self.word, self._index, self._parameters = word, index, parameters
-        size = len(index.words)
-        self.value = np.full(size, np.nan)
+        self._levels = next(levels for most, levels in LEVELS if len(index.names) <= most)
+        self.value = np.full(len(index.words), np.nan)
         self._meaning: dict[int, float] = {}
         self._known = has_meaning(word.letters)
         if self._known:
@@ -74,22 +92,23 @@ class _Seen:
         self.found = self._alike()
 
     def _alike(self) -> Places:
-        index, word = self._index, self.word
+        index, word, levels = self._index, self.word, self._levels
         if len(index.words) <= FEW_WORDS:
             places = np.arange(len(index.words))
             self.work_out(places)
             return places[self.value > 0]
-        look, _ = index.words.near(word.letters, LOOK_FLOOR + LOOKS * (1 - LOOK_FLOOR))
-        least = SOUND_FLOOR + FAINT_SOUNDS * (1 - SOUND_FLOOR)
+        look, _ = index.words.near(word.letters, LOOK_FLOOR + levels.look * (1 - LOOK_FLOOR))
+        least = SOUND_FLOOR + levels.faint_sound * (1 - SOUND_FLOOR)
         codes, most = index.word_codes.within(word.codes, least)
         heard, ends = ragged(index.word_codes.owners, index.word_codes.owners_start, codes)
         codes, most = np.repeat(codes, np.diff(ends)), np.repeat(most, np.diff(ends))
         share = index.words.in_common(word.letters, heard)
-        likely = ((most >= SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR)) | (share >= SHARED)).nonzero()[0]
+        likely = ((most >= SOUND_FLOOR + levels.sound * (1 - SOUND_FLOOR)) | (share >= levels.shared)).nonzero()[0]
         likely = likely[_greatest((most + share)[likely], MOST_ALIGNED)]
         codes, heard = codes[likely], heard[likely]
         first = index.word_codes.alike(word.codes[:1], codes)
-        heard, codes, first = (one[first >= least - OTHER_READINGS] for one in (heard, codes, first))
+        likely = (first >= least - OTHER_READINGS).nonzero()[0]
+        heard, codes, first = heard[likely], codes[likely], first[likely]
         heard = heard[np.maximum(first, index.word_codes.alike(word.codes[1:], codes)) >= least]
         meant = np.fromiter(self._meaning, np.int64, len(self._meaning))
         same = np.array([self._same] if self._same >= 0 else [], np.int64)

@@ -30,6 +30,7 @@ _ALIKE = bytes.maketrans(b"il058", b"11osb")
 LETTERS: dict[bytes, int] = {bytes([c]): 2 for c in b"abcdefghjkmopqrstuvwxyz1n"}
 LETTERS.update({bytes([c]): 3 for c in b"aeinorst1"})
 LETTERS.pop(b"i")
+_MOST = {letter.decode(): most for letter, most in LETTERS.items()}
 _OTHER = 5  # 17 * 2 + 8 * 3 = 58 bits for letters, five for whatever else
 
 
@@ -61,8 +62,15 @@ def signatures(blob: NDArray[np.uint8], starts: NDArray[np.int64]) -> Words:
 
 def one_signature(text: str) -> np.uint64:
     """The signature of one string."""
-    raw = np.frombuffer(text.encode("utf-8", "replace"), np.uint8)
-    return np.uint64(signatures(raw, np.array([0, len(raw)], np.int64))[0])
+    result = bit = 0
+    rest = text.translate(ALIKE)
+    left = len(rest)
+    for letter, most in _MOST.items():
+        found = rest.count(letter)
+        left -= found
+        result |= ((1 << min(found, most)) - 1) << bit
+        bit += most
+    return np.uint64(result | ((1 << min(left, _OTHER)) - 1) << bit)
 
 
 def lengths(blob: NDArray[np.uint8], starts: NDArray[np.int64]) -> NDArray[np.int64]:

@@ -8,6 +8,7 @@ always the sum of both sounds' weights times one difference.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from functools import cache
 from itertools import pairwise
@@ -119,7 +120,9 @@ class Codes:
         weights = [sum(phone_weights(code)) for code in codes]
         # What one reading weighs more than the other is set against nothing.
         reach = least / (2 - least)
-        low, high = np.searchsorted(self._whole, [min(weights) * reach - 1e-6, max(weights) / reach + 1e-6])
+        # Limits of the array's own type: others would have all of it copied.
+        limits = [math.ceil(min(weights) * reach - 1e-6), math.floor(max(weights) / reach + 1e-6) + 1]
+        low, high = np.searchsorted(self._whole, np.array(limits).clip(0, 65535).astype(np.uint16))
         return self._bounded(codes, slice(int(low), int(high)), least)
 
     def likely(self, codes: Sequence[str], places: Places, least: float) -> tuple[Places, Likeness]:
