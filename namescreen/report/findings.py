@@ -14,7 +14,7 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 from .text import number, plural, shorten
 
 __all__ = [
-    *("PASSED_OVER", "Finding", "Level", "findings", "level_of"),
+    *("PASSED_OVER", "STEPS", "Finding", "Level", "findings", "level_of"),
     *("mark_level", "matters", "words_read", "worst", "worst_words"),
 ]
 
@@ -58,13 +58,14 @@ class Finding:
 # Concern at or above which a mark asks for attention. Chosen, not fitted: so that a mark much like the name for
 # the same goods is serious and the same mark for distant goods, or a dead one, is minor; and so low that few
 # marks a tribunal would hold too near are passed over. How decided cases fall: tests/bench/bench_levels.py.
-_STEPS = ((0.75, Level.SERIOUS), (0.55, Level.LOOK), (0.35, Level.MINOR))
+STEPS = ((0.75, Level.SERIOUS), (0.55, Level.LOOK), (0.35, Level.MINOR))
 
 PASSED_OVER = "one in five"
 """Of pairs of marks that tribunals held similar overall, the share that stays below the first step: 0.18 of 76
 pairs on 2026-11-25 (tests/bench/bench_levels.py)."""
 
 _OTHER_GOODS = 0.3  # relatedness below which goods are called other goods (common practice, no source)
+_POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at closer, or minor (common practice, no source)
 
 # Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP 1209.01): nothing to look into.
 _CATEGORIES = {"generic": Level.SERIOUS, "descriptive": Level.LOOK}
@@ -72,7 +73,7 @@ _CATEGORIES = {"generic": Level.SERIOUS, "descriptive": Level.LOOK}
 
 def level_of(concern: float) -> Level:
     """The level of a mark's concern, in [0, 1]."""
-    return next((level for least, level in _STEPS if concern >= least), Level.NOTHING)
+    return next((level for least, level in STEPS if concern >= least), Level.NOTHING)
 
 
 def mark_level(found: CloseMark) -> Level:
@@ -174,7 +175,7 @@ def _reading_finding(entry: NameEntry) -> Finding:
     first = found[0]
     level = Level(max(0, min(3, first.severity)))
     if level is Level.NOTHING:
-        return Finding("readings", level, plural(len(found), "harmless word"), 1.0)
+        return Finding("readings", level, plural(len(found), "ordinary word"), 1.0)
     text = f"{first.language}: {shorten(first.word, 20)}, {shorten(first.meaning or first.kind, 24)}"
     return Finding("readings", level, text, 1.0 - level / 3)
 
@@ -183,9 +184,9 @@ def _address_finding(part: Addresses) -> Finding:
     asked = [item for item in part.items if item.taken is not None]
     taken = sum(item.taken is True for item in asked)
     if not asked:
-        level = Level.LOOK if part.score < 0.3 else Level.MINOR if part.score < 0.6 else Level.NOTHING
+        level = Level.LOOK if part.score < _POOR_FIT else Level.MINOR if part.score < _FAIR_FIT else Level.NOTHING
         return Finding("addresses", level, f"fits {number(part.score)}; not asked", part.score)
-    level = Level.LOOK if taken == len(asked) else Level.MINOR if taken or part.score < 0.6 else Level.NOTHING
+    level = Level.LOOK if taken == len(asked) else Level.MINOR if taken or part.score < _FAIR_FIT else Level.NOTHING
     free = 1.0 - taken / len(asked)
     text = f"fits {number(part.score)}; {taken} of {len(asked)} taken"
     return Finding("addresses", level, text, part.score * (0.5 + 0.5 * free))

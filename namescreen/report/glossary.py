@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from .findings import STEPS
+
 __all__ = ["GLOSSARY", "Term"]
 
 
@@ -20,6 +22,7 @@ class Term:
 
 
 _TMEP = "USPTO, Trademark Manual of Examining Procedure (TMEP)"
+_STEPS = ", ".join(f"{level.words} from {least:g}" for least, level in reversed(STEPS)).capitalize()
 _EUIPO = "EUIPO, Trade mark guidelines, part C, section 2"
 
 GLOSSARY = (
@@ -58,8 +61,9 @@ GLOSSARY = (
     Term("handle", "The short name of an account on a service.", "common usage"),
     Term(
         "knockout",
-        "A mark identical or nearly identical to the name for the same goods: a reason to stop before "
-        "paying for more searching.",
+        "A live mark identical or nearly identical to the name (appearance from 0.92 or sound from 0.95) for the "
+        "same or closely related goods (from 0.6, or not compared): a reason to stop before paying for more "
+        "searching.",
         "common usage among searchers",
     ),
     Term(
@@ -80,9 +84,17 @@ GLOSSARY = (
         "TRIPS Agreement, article 15",
     ),
     Term(
+        "minor, look closer, serious",
+        "How much attention a finding asks for; none is a legal finding. A mark goes by its concern, from 0 to 1: "
+        "overall closeness, halved where the goods are unrelated and in proportion between; 1 for a knockout; "
+        f"halved again for a dead mark. {_STEPS}. A reading goes by its severity; a generic name is serious, a "
+        "descriptive one asks for a closer look.",
+        "this program; the steps are chosen, not fitted",
+    ),
+    Term(
         "reading",
         "A word that the name is, holds or resembles in another language, with its meaning and how badly "
-        "it may be taken: severity 0 (harmless) to 3.",
+        "it may be taken: severity 0 (an ordinary word) to 3 (offends or repels).",
         "this program",
     ),
     Term("register", "A list of marks: an office's, or one typed by hand.", "common usage"),

@@ -80,7 +80,7 @@ def _in_short(report: Report) -> Iterable[str]:
     out = [row.name for row in order if row.knockout]
     if out:
         verb = "meets" if len(out) == 1 else "meet"
-        yield f"{_few(out)} {verb} an identical or nearly identical mark for the same goods."
+        yield f"{_few(out)} {verb} an identical or nearly identical mark for the same or closely related goods."
     standing = [row.name for row in order if not row.knockout]
     if len(standing) > 1:
         first = standing[0]

@@ -77,7 +77,7 @@ class Distinctiveness:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """What a name, or a part of it, is or resembles in a language (BCP 47); `severity` 0 (harmless) to 3."""
+    """What a name, or a part of it, is or resembles in a language (BCP 47); `severity` 0 (an ordinary word) to 3."""
 
     language: str
     word: str

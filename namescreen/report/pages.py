@@ -24,7 +24,7 @@ MARK_HEADS = (
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _FEWEST_MARKS, _MOST_MARKS, _MOST_READINGS = 3, 10, 10
 _DOMAINS, _HANDLES = 4, 2
-_HARMLESS = 3  # readings of severity 0 that are shown
+_ORDINARY = 3  # readings of severity 0 that are shown
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
 _ALIKE = 0.4  # closeness in one aspect from which its reason is told
 
@@ -154,7 +154,7 @@ def _readings(entry: NameEntry) -> Iterable[str]:
     looked = f"Languages looked at: {cell(covered)}." if covered else ""
     words = words_read(entry)
     bad = [one for one in words if one.severity]
-    shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _HARMLESS]]
+    shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _ORDINARY]]
     if not shown:
         yield f"Nothing found. {looked}".rstrip()
         return

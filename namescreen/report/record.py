@@ -146,7 +146,7 @@ def next_steps(report: Report) -> Iterable[str]:
         "force, for which goods, and is it in use?",
         "Search the web, shops and the company register for the names that remain: use counts without registration.",
         "Have a native speaker of each market say the remaining names aloud, and hear what they hear.",
-        "Take this report to a qualified adviser, with the questions above, before paying for cover, domain or stock.",
+        "Take this report to a qualified adviser, with the questions above, before paying for print, domain or stock.",
         "Ask the office, or the adviser, about classes, fees and time limits before filing; they differ by country.",
         "Keep this report's JSON form, and run it again before launch with `--since` to see what has changed.",
     )
@@ -156,4 +156,5 @@ def next_steps(report: Report) -> Iterable[str]:
 def terms() -> Iterable[str]:
     """The glossary."""
     yield "## Terms used"
+    yield "Manuals, guidelines and treaties are cited from memory, by section; their current texts decide."
     yield "\n".join(f"- **{term.term}**: {term.meaning} *{term.source}*" for term in GLOSSARY)
