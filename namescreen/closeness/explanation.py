@@ -166,7 +166,7 @@ def _about_words(ours: Side, theirs: Side) -> str:
 
 def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     if scores.meaning is None:
-        return "Meaning: unknown, no word of one of the names is in the lexicon."
+        return "Meaning: unknown, too few words of the names are in the lexicon."
     alike = [
         f'"{word.letters}" and "{match.letters}"'
         for word in ours
