@@ -27,7 +27,7 @@ GRID = {
     "stronger_aspect": (0.5, 0.8),
     "meaning_share": (0.7, 0.85),
     "different_meaning": (0.6, 0.8),
-    "fuller_side": (0.15, 0.3),
+    "fuller_side": (0.3, 0.45),
     "first_word": (0.1, 0.25),
     "weak_element": (0.5, 1.0),
     "enough_strength": (0.35, 0.5),
