@@ -22,6 +22,7 @@ PREFIX_LETTERS, PREFIX_BONUS = 4, 0.08
 Winkler's (1990), with a slightly smaller step than his 0.1 because order is already measured."""
 
 ORDER = 0.5
+"""Share of raw likeness that comes from letters in a common order, the rest from edits; ours."""
 
 INSIDE = 0.45
 """Raw likeness given to a word that stands wholly inside another, before its share of the length is added

@@ -3,6 +3,9 @@
 Every name brings its divisions into words. For each pair of divisions the words are matched both ways, each word
 with its best counterpart, and the matched share of each name's weight is taken; the best pair of divisions
 counts. Beside it, the names run together are compared, for what only the joint hides (thyme pot, thymepot).
+
+What was fitted stands in `parameters`. The other constants of this package are choices of ours, where no measure
+and no source stands beside them.
 """
 
 from __future__ import annotations

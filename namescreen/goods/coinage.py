@@ -18,6 +18,7 @@ __all__ = ["divided", "heard_as", "initials_of", "is_coined", "understood"]
 
 LEAST_PART = 4
 INITIALS = 0.7
+"""How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
 """Closeness in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85."""
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))

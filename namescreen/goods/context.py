@@ -21,6 +21,8 @@ RELATED = 0.7  # parts, materials
 ASSOCIATED = 0.75  # the most that association alone can give
 SUBJECT = 0.65  # broader words for the goods, and the subject of their class
 MODIFIER = 0.95  # a word of the goods text that is not the goods themselves
+# The weights above say how plainly such a word describes the goods, in [0, 1]: an ordering, set by reasons as in
+# `description`, not fitted.
 FOOD_CLASSES = frozenset((29, 30, 31, 32, 33, 43))
 WIDE = 3000
 """A sense with more senses than this below it (artifact, person) says nothing about the goods."""

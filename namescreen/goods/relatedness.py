@@ -78,8 +78,10 @@ def _by_class(
 
 
 def _by_words(words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]) -> tuple[float, tuple[str, ...]]:
-    """The closest pair of goods words, heads counting fully; how much of the shorter list has a
-    counterpart."""
+    """The closest pair of goods words, in [0, 1], and what they are.
+
+    A modifier counts 0.6 of a head, below 0.2 nothing is told, and only equal lists exceed 0.9: ours, not fitted.
+    """
     if not words_a or not words_b:
         return 0.0, ()
     if {w.word for w in words_a} == {w.word for w in words_b}:
@@ -99,6 +101,7 @@ def _by_words(words_a: tuple[GoodsWord, ...], words_b: tuple[GoodsWord, ...]) ->
 
 @lru_cache(maxsize=1 << 16)
 def _word_closeness(word_a: str, word_b: str) -> float:
+    """Closeness in meaning, distant relations counting half; or association, 0.6 at most. Ours, not fitted."""
     if word_a == word_b:
         return 1.0
     meaning = lexicon().closeness(word_a, word_b) or 0.0

@@ -47,7 +47,7 @@ def test_marks_found_similar_score_above_marks_held_apart() -> None:
     similar, dissimilar = scores("overall", "similar"), scores("overall", "dissimilar")
     assert len(similar) >= 20
     assert len(dissimilar) >= 8
-    assert auc(similar, dissimilar) >= 0.74  # goal of the project: 0.76 on all clear US pairs; here a part of them
+    assert auc(similar, dissimilar) >= 0.74  # 0.76 is aimed at on all clear US pairs; these are a part of them
 
 
 @pytest.mark.parametrize("row", [row for row in rows() if row["label"] == "similar"], ids=lambda row: row["mark_a"])
