@@ -6,7 +6,7 @@ Prints figures and ratios; sets no limits. The published figures are those of A.
 a Frenemy: Multitape FSTs for portmanteau generation" (NAACL 2015), and V. Gangal and others, "CharManteau:
 Character embedding models for portmanteau creation" (EMNLP 2017), both on the whole of D_Blind (1,223 rows) and
 both from memory; ours are on the part of it in --data, part of which the weights were fitted on: the
-cross-validated figures stand in wordlists/sources/blend_weights.tsv.md.
+cross-validated figures stand in wordlists/SOURCES.md.
 """
 
 from __future__ import annotations

@@ -1,25 +1,27 @@
-"""What every draw script writes beside its table: where it comes from, under which licence, and how it is
-built."""
+"""What every draw script writes of its table: where it comes from, under which licence, and how it is built."""
 
 from __future__ import annotations
 
 import hashlib
+import re
 from pathlib import Path
 
 from namescreen.tables import write_whole
 
 DRAWN = "2026-11-25"
+_SECTION = re.compile(r"^## (.+)$", re.MULTILINE)
 
 
 def record_source(
     to: Path, table: str, contents: bytes, *, source: str, version: str, licence: str, build: str
 ) -> None:
-    """Write sources/TABLE.md under `to`: one line a fact, joined into SOURCES.md."""
-    folder = to / "sources"
-    folder.mkdir(exist_ok=True)
-    digest = hashlib.sha256(contents).hexdigest()
-    text = (
-        f"## {table}\n\n- source: {source}\n- version: {version}\n- licence: {licence}\n- drawn: {DRAWN}\n"
-        f"- sha256: {digest}\n- build: `{build}`\n"
+    """Write the section of `table` in SOURCES.md under `to`, one line a fact, in its place among the others."""
+    path = to / "SOURCES.md"
+    opening, *parts = _SECTION.split(path.read_text(encoding="utf-8")) if path.exists() else ("",)
+    sections = dict(zip(parts[::2], parts[1::2], strict=True))
+    sections[table] = (
+        f"\n\n- source: {source}\n- version: {version}\n- licence: {licence}\n- drawn: {DRAWN}\n"
+        f"- sha256: {hashlib.sha256(contents).hexdigest()}\n- build: `{build}`\n\n"
     )
-    write_whole(folder / f"{table.replace('/', '-')}.md", text.encode())
+    text = opening + "".join(f"## {name}{sections[name]}" for name in sorted(sections))
+    write_whole(path, (text.rstrip("\n") + "\n").encode())

@@ -99,7 +99,7 @@ WRITTEN = {
     "tests/published/test_readings_sounds.py names the descriptions they are checked against",
     "inflection.tsv": "endings and prefixes, written for this project from memory of each language's grammar",
 }
-"""Hand-written tables that the index rests on besides unlucky/*.tsv (see sources/unlucky.md)."""
+"""Hand-written tables that the index rests on besides unlucky/*.tsv (see SOURCES.md)."""
 
 
 def record_written(to: Path) -> None:
