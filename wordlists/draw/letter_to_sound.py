@@ -30,8 +30,8 @@ from namescreen.tables import open_table, table_bytes, write_whole
 WORDLISTS = Path(__file__).parent.parent
 MODEL, UNITS = "letter_to_sound.tsv", "joint_units.tsv"
 ORDER = 7
-"""Units in an n-gram, the predicted one included. With 6 and three times the pruning the model is a third smaller and its
-held-out word error 0.5 of a per cent higher."""
+"""Units in an n-gram, the predicted one included. With 6 and three times the pruning the model is a third smaller and
+its held-out word error 0.5 of a per cent higher."""
 ITERATIONS = 8
 PRUNE = 3e-8
 """An n-gram is dropped when the model's divergence without it grows by less than this (A. Stolcke,
