@@ -66,6 +66,7 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
     if own:
         yield "**Not checked**"
         yield "\n".join(f"- {not_checked_words(item)}" for item in own)
+    yield DISCLAIMER
 
 
 def _marks(entry: NameEntry) -> Iterable[str]:
@@ -82,7 +83,7 @@ def _marks(entry: NameEntry) -> Iterable[str]:
     more = len(ordered) - len(shown)
     rest = f" {plural(more, 'mark')} less close left to the JSON and CSV forms." if more > 0 else ""
     order = "Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first."
-    yield f"{order}{rest} {DISCLAIMER}"
+    yield f"{order}{rest}"
 
 
 def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
