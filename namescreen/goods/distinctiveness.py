@@ -44,9 +44,9 @@ _HINTS = {
     "descriptive": "It tells buyers what the goods are or do: keep it for the description, and let the name "
     "hint rather than say, or join it to a word that has nothing to do with the goods.",
     "suggestive": "It hints without saying: a fair place to be. A less expected second word makes it stronger.",
-    "arbitrary": "An ordinary word that says nothing about these goods is strong: check how many others in "
+    "arbitrary": "An ordinary word that says nothing about these goods is often strong: check how many others in "
     "your trade use it.",
-    "fanciful": "A coined word is the strongest kind: check that people can say and spell it.",
+    "fanciful": "A coined word is usually the strongest kind: check that people can say and spell it.",
 }
 
 
