@@ -101,7 +101,9 @@ def _cached(digests: Mapping[Path, str], column: str | None, encoding: str | Non
     """Where a list of these contents is kept once it is prepared."""
     from .. import __version__
 
-    what = json.dumps([[(str(path), digest) for path, digest in digests.items()], column, encoding, __version__])
+    what = json.dumps(
+        [[(str(path), digest) for path, digest in digests.items()], column, encoding, __version__, VERSION]
+    )
     return store.user_cache() / "prepared" / f"{hashlib.sha256(what.encode()).hexdigest()[:32]}.nsr"
 
 

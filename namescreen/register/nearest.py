@@ -1,15 +1,18 @@
 """The closest names of a register to one name: what scoring every one of them would find, at a fraction of it.
 
 Overall closeness rests on the closeness of words (`closeness.overall`), so the search goes by words. In a
-register of few words, each is compared and the result is exact. In a larger one the search has two stages.
-First, every word of the register that looks like a word of the name, sounds like it or means the same is found,
-by exact bounds on look and sound (no word above the levels below is missed), and the names that hold such words
-are ranked by those words alone. Then the best of that ranking are scored in full, and more of them as long as
-others come near the last place. Names run together (hydra pore, hydrapore) are found apart, by bounds on their
-letters and sounds as wholes, exactly.
+register of few words (`FEW_WORDS`), each is compared and the result is exact. In a larger one the search has two
+stages. First, the words of the register that look like a word of the name, sound like it or mean the same are
+found, and the names that hold such words are ranked by those words alone. Then the best of that ranking are scored
+in full, and more of them as long as others come near the last place. Names run together (hydra pore, hydrapore)
+are found apart, by their letters and sounds as wholes. Scores are always those of `closeness.score`; only which
+names get one is a choice.
 
-What can be missed is a name near the last place that owes its rank to several faint likenesses, each below the
-levels; how often that happens is measured in tests/bench/bench_register.py.
+What is sure: no word, and no name run together, that looks alike above its level is missed, because the filter is
+an upper bound; nor a word that means the same. What is not: words that sound somewhat alike are aligned only if
+they share letters or the bound on their sound is high, and at most `MOST_ALIGNED` of them; and a name near the
+last place may owe its rank to several faint likenesses, each below the levels. How often either costs a place is
+measured in tests/bench/bench_register.py.
 """
 
 from __future__ import annotations

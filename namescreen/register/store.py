@@ -38,6 +38,8 @@ __all__ = ["VERSION", "is_prepared", "open_store", "remember_checked", "user_cac
 
 MAGIC = b"namescreen register\n"
 VERSION = 1
+"""Raised whenever the arrays change their form, or what is worked out beforehand (words, sounds, weights) changes its
+meaning: a prepared register of another version is refused, with the remedy."""
 _HEAD = struct.Struct("<20sII32s")
 _ALIGN = 64
 _REMEDY = "Make it again with: namescreen register prepare SOURCE... --output {path}"
