@@ -95,11 +95,12 @@ def draw(folder: Path) -> bytes:
 
 
 WRITTEN = {
+    "unlucky/*.tsv": "written for this project from memory, by kind and by semantic field; no list copied (see below)",
     "sounds/*.tsv": "letter-to-sound rules, written for this project from general knowledge of each spelling; "
     "tests/published/test_readings_sounds.py names the descriptions they are checked against",
     "inflection.tsv": "endings and prefixes, written for this project from memory of each language's grammar",
 }
-"""Hand-written tables that the index rests on besides unlucky/*.tsv (see SOURCES.md)."""
+"""The hand-written tables that the index rests on."""
 
 
 def record_written(to: Path) -> None:
@@ -108,7 +109,7 @@ def record_written(to: Path) -> None:
         files = sorted(wordlists_folder().glob(pattern))
         record_source(
             to,
-            pattern.replace("/*", ""),
+            pattern,
             b"".join(file.read_bytes() for file in files),
             source=source,
             version=f"1, {len(files)} files" if len(files) > 1 else "1",
