@@ -1,4 +1,4 @@
-"""Respellings: an idea written otherwise, with the same sound (Klay, Ryde)."""
+"""Respellings: an idea written otherwise, with the same sound (Klay, Kumin)."""
 
 from __future__ import annotations
 
