@@ -6,10 +6,8 @@ import os
 import signal
 import subprocess
 import sys
-import time
 from pathlib import Path
 
-import numpy as np
 import pytest
 
 from namescreen.errors import DataError, InputError
@@ -97,20 +95,6 @@ def test_a_whole_file_is_read_through_once_only(prepared: Path, monkeypatch: pyt
     os.utime(prepared, (1, 1))
     with pytest.raises(AssertionError):
         open_prepared(prepared)
-
-
-def test_opening_costs_the_same_for_every_size(tmp_path: Path) -> None:
-    def cost(size: int) -> float:
-        path = tmp_path / f"{size}.nsr"
-        store.write_store(path, {"values": np.zeros(size, np.uint8)}, {})
-        best = 1.0
-        for _ in range(5):
-            start = time.perf_counter()
-            store.open_store(path)
-            best = min(best, time.perf_counter() - start)
-        return best
-
-    assert cost(200_000_000) < cost(10) + 0.05
 
 
 def test_a_newer_file_updates_what_it_names_and_adds_the_rest(prepared: Path, monkeypatch: pytest.MonkeyPatch) -> None:
