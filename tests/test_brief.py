@@ -282,6 +282,7 @@ def test_any_value_under_any_key_is_taken_or_refused_with_a_line(table: dict[str
 def test_brief_new_writes_a_starter_and_never_overwrites(run: Run, tmp_path: Path) -> None:
     first = run("brief", "new", "planter.toml")
     assert (first.returncode, first.stdout) == (0, "")
+    assert first.stderr.endswith("then: namescreen brainstorm planter.toml\n")
     assert (tmp_path / "planter.toml").read_text("utf-8") == starter()
     (tmp_path / "planter.toml").write_text("mine")
     second = run("brief", "new", "planter.toml")

@@ -71,7 +71,9 @@ CSV = (
     "namescreen brainstorm brief.toml --steer"
 )
 def brainstorm(
-    brief: Annotated[Path | None, typer.Argument(help="A naming brief; options go before it.")] = None,
+    brief: Annotated[
+        Path | None, typer.Argument(help="A naming brief; an option given here takes the place of its own.")
+    ] = None,
     concept: Annotated[
         list[str] | None,
         typer.Option("--concept", "-c", help="A word to grow names from; spring=season picks a meaning. Repeat."),

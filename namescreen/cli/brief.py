@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 from pathlib import Path
 from typing import Annotated
 
@@ -46,4 +47,4 @@ def new(
         raise InputError(
             Problem(f"cannot be written ({error.strerror})", "Name another place", str(path))
         ) from None
-    say(f"Wrote {path}. Fill it in, then: namescreen brainstorm --brief {path}")
+    say(f"Wrote {path}. Fill it in, then: {shlex.join(('namescreen', 'brainstorm', str(path)))}")

@@ -34,7 +34,7 @@ __all__ = [
 ]
 
 BriefOption = Annotated[
-    Path | None, typer.Option("--brief", "-b", help="A naming brief; options given here go before it.")
+    Path | None, typer.Option("--brief", "-b", help="A naming brief; an option given here takes the place of its own.")
 ]
 NameOption = Annotated[
     list[str] | None, typer.Option("--name", "-n", help="A name; repeat the option for several.")

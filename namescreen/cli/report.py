@@ -75,7 +75,7 @@ _BEGINNINGS = (
 def report(
     brief: Annotated[
         Path | None,
-        typer.Argument(help="A naming brief; options given here go before it.", show_default=False),
+        typer.Argument(help="A naming brief; an option given here takes the place of its own.", show_default=False),
     ] = None,
     output: Annotated[
         list[Path] | None,
