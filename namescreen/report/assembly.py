@@ -248,7 +248,7 @@ def _addresses(found: Estimate | NotChecked) -> Addresses | NotChecked:
     limits = [
         Address("handle", text, _limits([one.limit for one in same], same[-1].lost)) for text, same in handles.items()
     ]
-    slips = (f"Misspellings worth owning: {some(found.slips)}.",) if found.slips else ()
+    slips = (f"Likely misspellings: {some(found.slips)}.",) if found.slips else ()
     return Addresses(_score(found.score), (*domains, *limits), (*found.reasons, *slips))
 
 

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
-from ..outcome import DISCLAIMER
+from ..outcome import DISCLAIMER, NotChecked
 from .compare import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
 from .findings import PASSED_OVER, Level, findings, worst, worst_words
-from .model import CHECKS, Report
+from .model import CHECKS, NameEntry, Report
 from .pages import name_pages
 from .questions import general_questions
 from .record import costs_worksheet, next_steps, record, terms
@@ -78,9 +78,14 @@ def _in_short(report: Report) -> Iterable[str]:
     )
     yield f"{plural(len(report.names), 'name')} screened {searched}."
     out = [row.name for row in order if row.knockout]
-    if out:
-        verb = "meets" if len(out) == 1 else "meet"
-        yield f"{_few(out)} {verb} an identical or nearly identical mark for the same or closely related goods."
+    known = [name for name in out if _goods_compared(entries[name])]
+    for names, goods in (
+        (known, "for the same or closely related goods"),
+        ([name for name in out if name not in known], "whose goods could not be compared"),
+    ):
+        if names:
+            verb = "meets" if len(names) == 1 else "meet"
+            yield f"{_few(names)} {verb} an identical or nearly identical mark {goods}."
     standing = [row.name for row in order if not row.knockout]
     if len(standing) > 1:
         first = standing[0]
@@ -95,6 +100,12 @@ def _in_short(report: Report) -> Iterable[str]:
     missing = unsearched_markets(report)
     if missing:
         yield f"Markets whose own office no list names: {some(missing)}."
+
+
+def _goods_compared(entry: NameEntry) -> bool:
+    """Whether the goods of a knockout were compared; where they were not, they count as the same."""
+    marks = () if isinstance(entry.marks, NotChecked) else entry.marks
+    return any(found.knockout and not isinstance(found.goods, NotChecked) for found in marks)
 
 
 def _changed(changes: Changes) -> Iterable[str]:

@@ -93,7 +93,7 @@ def _on_marks(entry: NameEntry) -> list[str]:
             )
         elif found.knockout:
             question = (
-                f"{title} is identical or nearly so, for goods that overlap: is there any room left for "
+                f"{title} is identical or nearly so{_same_goods(found)}: is there any room left for "
                 f"{name}, by other goods, a coexistence agreement, or non-use?"
             )
         elif mark_level(found) >= Level.LOOK:
@@ -132,6 +132,12 @@ def _goods_clause(found: CloseMark) -> str:
     return ", its goods lying far from ours"
 
 
+def _same_goods(found: CloseMark) -> str:
+    if isinstance(found.goods, NotChecked):
+        return ", and its goods could not be compared"
+    return ", for goods that overlap"
+
+
 def _on_shared_words(entry: NameEntry) -> list[str]:
     """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d))."""
     if isinstance(entry.marks, NotChecked):
@@ -164,7 +170,8 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     if isinstance(found, NotChecked):
         return []
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
-    because = f" ({shorten(found.reasons[0], 110).rstrip('.')})" if found.reasons else ""
+    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons)
+    because = f" ({shorten(reasons, 160)})" if reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.category == "descriptive":

@@ -142,8 +142,8 @@ def next_steps(report: Report) -> Iterable[str]:
     where = f" ({cell(some(report.markets))})" if report.markets else ""
     steps = (
         "Strike the names with a knockout, unless the adviser sees a way.",
-        f"Look up each mark under *look closer* and *serious* at the office that keeps it{where}: is it in "
-        "force, for which goods, and is it in use?",
+        "Look up each mark under *look closer* and *serious* at the office that keeps it: is it in force, for "
+        f"which goods, and is it in use? Look for near marks in the registers of your markets{where}.",
         "Search the web, shops and the company register for the names that remain: use counts without registration.",
         "Have a native speaker of each market say the remaining names aloud, and hear what they hear.",
         "Take this report to a qualified adviser, with the questions above, before paying for print, domain or stock.",

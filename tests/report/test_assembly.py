@@ -88,7 +88,7 @@ def test_addresses_say_how_they_are_made_and_what_they_are_for() -> None:
         ("handle", "ferns", "within 5 characters; loses ill"),
     ]
     assert {one.taken for one in entry.addresses.items} == {None}
-    assert entry.addresses.reasons == ("Short.", "Misspellings worth owning: fernsil and ferncill.")
+    assert entry.addresses.reasons == ("Short.", "Likely misspellings: fernsil and ferncill.")
 
 
 def test_construction_and_meaning_come_from_the_lexicon() -> None:

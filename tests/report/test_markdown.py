@@ -142,6 +142,20 @@ def test_the_glance_says_level_and_evidence(report: Report) -> None:
     assert rows["Sprig & Sip"] == ["not checked"] * 5
 
 
+def test_in_short_says_of_a_knockout_whether_goods_were_compared(report: Report) -> None:
+    assert "identical mark for the same or closely related goods" in to_markdown(report)
+    unknown = NotChecked("goods", "none are stated")
+    names = tuple(
+        replace(entry, marks=tuple(replace(found, goods=unknown) for found in entry.marks))
+        if not isinstance(entry.marks, NotChecked)
+        else entry
+        for entry in report.names
+    )
+    text = to_markdown(replace(report, names=names))
+    assert "identical mark whose goods could not be compared" in text
+    assert "identical mark for the same" not in text
+
+
 def test_not_checked_never_reads_as_nothing_found(report: Report) -> None:
     section = to_markdown(report).split("### Sprig & Sip")[1].split("\n### ")[0]
     assert section.count("Not checked, because") == 4

@@ -108,6 +108,8 @@ def test_questions_follow_the_findings(report: Report) -> None:
     assert asked(entry()) == ""
     assert asked(entry(close("far", 0.3))) == ""
     assert "identical or nearly so" in asked(entry(close("HERB WELL", 1.0, knockout=True)))
+    unknown = replace(close("HERB WELL", 1.0, knockout=True), goods=NotChecked("goods", "none are stated"))
+    assert "nearly so, and its goods could not be compared:" in asked(entry(unknown))
     live = asked(entry(close("HERBELLE", 0.9)))
     assert "HERBELLE is close in appearance (0.90) and sound (0.90)" in live
     assert "does not say" not in live
@@ -118,6 +120,9 @@ def test_questions_follow_the_findings(report: Report) -> None:
     family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
     assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
     assert "disclaimer" in asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3)))
+    reasons = ('"wry": no tie to the goods was found', '"pot": a word for the goods')
+    told = asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3, reasons)))
+    assert all(reason in told for reason in reasons)
     assert "protected at all" in asked(entry(distinctiveness=Distinctiveness("generic", 0.0)))
     assert asked(entry(distinctiveness=Distinctiveness("fanciful", 0.9))) == ""
     bad = asked(entry(readings=(Reading("de", "Mist", "dung", "dirt", 3, "inside"),)))
