@@ -19,9 +19,11 @@ __all__ = ["COMMON_LENGTHS", "Handle", "handle_problem", "handles_of", "spare_ha
 
 COMMON_LENGTHS = (15, 20, 24, 30)
 
-SMALL_WORDS, LATER_VOWELS, VOWELS, LATER_WORDS, THE_END = 0.1, 0.35, 0.4, 0.5, 0.7
-"""What a cut takes off the fit of a handle, from least to most: words that say little, the vowels of the words
-after the first, all vowels but the first letters, whole words, the end of a word. Common practice, no source."""
+SMALL_WORDS, LATER_VOWELS, VOWELS, THE_END = 0.1, 0.45, 0.55, 0.7
+"""What a cut takes off the fit of a handle: words that say little, the vowels of the words after the first, all vowels
+but the first letters, the end of a word. Common practice, no source."""
+LATER_WORDS = (0.2, 0.6)
+"""What whole words take off: this, and this times the share of the letters that go with them. No source either."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +98,10 @@ def _shortenings(name: Name) -> Iterator[tuple[str, str, float]]:
     if telling and telling != words:
         yield "".join(telling), _quoted([word for word in words if word not in telling]), SMALL_WORDS
     telling = telling or words
+    letters = len("".join(telling))
     for kept in range(len(telling) - 1, 0, -1):
-        yield "".join(telling[:kept]), _quoted(telling[kept:]), LATER_WORDS
+        text = "".join(telling[:kept])
+        yield text, _quoted(telling[kept:]), LATER_WORDS[0] + LATER_WORDS[1] * (1 - len(text) / letters)
     later = [telling[0], *map(_without_vowels, telling[1:])]
     if later != telling:
         yield "".join(later), f"the vowels of {_quoted(telling[1:])}", LATER_VOWELS

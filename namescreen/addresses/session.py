@@ -16,7 +16,7 @@ from .answers import is_passing, retry_after
 from .findings import Answer, Question
 from .questions import address_problem
 from .settings import Settings
-from .store import keep_in_memory, open_store
+from .store import damaged_entries, keep_in_memory, open_store
 from .transport import TOO_LARGE, Gate, PoliteAdapter, RefusedError, StoppedError
 
 __all__ = ["Asker", "chance"]
@@ -27,7 +27,6 @@ _REDIRECTS = (301, 302, 303, 307, 308)
 class Asker:
     """Puts questions, within the bounds of `settings`. Safe to use from several threads.
 
-    `remarks` says what was wrong with the stored answers; `sent` counts the requests that went out.
     """
 
     def __init__(self, settings: Settings) -> None:
@@ -35,12 +34,19 @@ class Asker:
         self.stopped = threading.Event()
         self._gate = Gate(settings.pause, self.stopped)
         self._adapter = PoliteAdapter(settings, self._gate)
-        self._session, self.remarks = open_store(settings)
+        self._session, self._remarks = open_store(settings)
+        self._damaged = damaged_entries()
         self._session.mount("http://", self._adapter)
         self._session.mount("https://", self._adapter)
         self._silent: dict[str, int] = {}
         self._closed: dict[str, str] = {}
         self._lock = threading.Lock()
+
+    @property
+    def remarks(self) -> tuple[str, ...]:
+        """What was wrong with the stored answers."""
+        unread = damaged_entries() > self._damaged
+        return (*self._remarks, *(["Some stored answers are damaged; they are asked anew."] if unread else []))
 
     @property
     def sent(self) -> int:
@@ -149,7 +155,7 @@ class Asker:
         except sqlite3.Error as error:  # damaged, or taken away, since it was opened
             with self._lock:
                 if keep_in_memory(self._session):
-                    self.remarks += (f"Answers can no longer be stored ({error}); they are kept for this run only.",)
+                    self._remarks += (f"Answers can no longer be stored ({error}); they are kept for this run only.",)
             response = self._get(url, accept)
         answer = Answer(
             response.status_code,

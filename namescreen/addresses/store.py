@@ -16,11 +16,14 @@ import requests
 from requests_cache import CachedSession
 from requests_cache.backends.base import BaseCache
 from requests_cache.backends.sqlite import SQLiteCache
+from requests_cache.models.response import CachedResponse
+from requests_cache.serializers.pipeline import Stage
+from requests_cache.serializers.preconf import json_serializer
 
 from .. import __version__
 from .settings import Settings, cache_file
 
-__all__ = ["USER_AGENT", "keep_in_memory", "open_store"]
+__all__ = ["USER_AGENT", "damaged_entries", "keep_in_memory", "open_store"]
 
 USER_AGENT = f"namescreen/{__version__}"
 
@@ -46,9 +49,9 @@ def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
                 path.with_name(path.name + part).unlink()
         problem = _problem(path)
     if problem is None:
-        backend: BaseCache = SQLiteCache(
-            path, serializer="json", busy_timeout=int(_LOCKED * 1000)
-        )
+        # A log beside the file (wal) spares a wait for the disk after every answer; a power cut may cost the last
+        # ones, never the file.
+        backend: BaseCache = SQLiteCache(path, serializer=Stage(_Entries()), busy_timeout=int(_LOCKED * 1000), wal=True)
     else:
         remarks = (f"{path}: answers cannot be stored ({problem}); they are kept for this run only.",)
         backend = BaseCache()
@@ -63,10 +66,46 @@ def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
     session.headers.clear()
     session.headers["User-Agent"] = USER_AGENT
     session.auth = _no_credentials
-    # An entry that cannot be read is asked anew; requests-cache would say so on stderr, once an entry.
-    logging.getLogger("requests_cache").addHandler(logging.NullHandler())
-    logging.getLogger("requests_cache").propagate = False
+    log = logging.getLogger("requests_cache")
+    log.addHandler(_noticed)  # once, however often it is added
+    log.propagate = False
     return session, remarks
+
+
+class _Entries:
+    """How an answer is written: as JSON, not pickle, so that a file that others may write runs no code.
+
+    An entry that is no whole answer is refused, which makes requests-cache ask anew.
+    """
+
+    def dumps(self, answer: CachedResponse) -> object:
+        return json_serializer.dumps(answer)
+
+    def loads(self, value: str) -> CachedResponse:
+        try:
+            answer = json_serializer.loads(value)
+        except Exception as error:  # whatever a damaged entry brings about in three libraries
+            raise ValueError(str(error)) from error
+        if not isinstance(answer, CachedResponse) or answer.status_code not in _STORED or not answer.url:
+            raise ValueError("no whole answer")
+        return answer
+
+
+def damaged_entries() -> int:
+    """How many stored answers could not be read so far; each is asked anew."""
+    return _noticed.count
+
+
+class _Noticed(logging.Handler):
+    """Counts what requests-cache says of entries that it cannot read, in place of its lines on stderr."""
+
+    count = 0
+
+    def emit(self, record: logging.LogRecord) -> None:
+        self.count += 1
+
+
+_noticed = _Noticed(logging.ERROR)
 
 
 def keep_in_memory(session: CachedSession) -> bool:

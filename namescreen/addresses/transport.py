@@ -195,9 +195,12 @@ class PoliteAdapter(HTTPAdapter):
                 patience = (self._settings.patience, self._settings.patience)
                 answer = super().send(slim, True, patience, verify, cert, proxies)
                 try:
-                    return self._read(request, answer)
+                    whole = self._read(request, answer)
                 finally:
                     answer.close()
+                if watch.passed:  # a body without a stated length ends where the connection was cut
+                    raise requests.Timeout
+                return whole
             except (requests.RequestException, HTTPError, OSError) as error:
                 if watch.passed:
                     raise requests.Timeout(f"no whole answer within {self._settings.longest:g} s") from error
