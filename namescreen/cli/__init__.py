@@ -65,6 +65,7 @@ class _LateGroup(TyperGroup):
             module = import_module(f".{COMMANDS[name].module}", __name__)
             command = typer.main.get_command(module.app)
             command.name = name
+            command.epilog = "\n\n".join(filter(None, (command.epilog, DISCLAIMER)))
         return name, command, rest
 
     def invoke(self, ctx: Any) -> Any:

@@ -137,7 +137,7 @@ def _aligned(pairs: Sequence[tuple[str | None, str | None]]) -> list[str]:
     room = width() - 8
     used = room
     for mine, yours in pairs:
-        cells = (visible(mine or "") or GAP, "|" if mine == yours else " ", visible(yours or "") or GAP)
+        cells = (visible(mine or "") or GAP, "=" if mine == yours else " ", visible(yours or "") or GAP)
         wide = max(columns(text) for text in cells)
         if used + wide + 1 > room:
             lines += [["", "", ""]]

@@ -308,6 +308,8 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
             import sys
 
             sys.stdout.write(text)
+            if form is Form.csv:  # the other forms say it themselves
+                say(DISCLAIMER)
             continue
         try:
             if picture is not None:

@@ -24,8 +24,8 @@ def test_aligned_names_lose_no_letter_and_stay_in_line(pairs: list[tuple[str | N
     for place, side in ((0, 0), (2, 1)):
         shown = "".join(block[place] for block in blocks).replace(" ", "")
         assert shown == "".join(pair[side] or "·" for pair in pairs)
-    bars = "".join(block[1] for block in blocks)
-    assert bars.count("|") == sum(one == other for one, other in pairs)
+    signs = "".join(block[1] for block in blocks)
+    assert signs.count("=") == sum(one == other for one, other in pairs)
 
 
 def test_compare_shows_scores_evidence_and_what_they_are_not(run: Run) -> None:
