@@ -11,7 +11,7 @@ from .findings import Level, mark_level, matters, words_read, worst_words
 from .model import Address, Addresses, CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings
-from .text import cell, number, plural, score_words, shorten, table
+from .text import cell, number, plural, score_words, shorten, some, table
 
 __all__ = ["MARK_HEADS", "mark_cells", "marks_shown", "name_pages"]
 
@@ -20,6 +20,10 @@ MARK_HEADS = (
     *("Appearance", "Sound", "Meaning", "Overall", "Goods", "Why"),
 )
 """Headings of the table of closest marks."""
+
+_LACKS = "not stated"
+_MAY_LACK = ("Number", "Owner", "Classes", "Status")
+"""Columns left out where no mark shown states them, as in a list typed by hand."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _FEWEST_MARKS, _MOST_MARKS, _MOST_READINGS = 3, 10, 10
@@ -45,7 +49,7 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
         part
         for part in (
             f"Construction: {cell(shorten(entry.construction, 200))}." if entry.construction else "",
-            f"Meaning: {cell(shorten(entry.meaning, 200))}." if entry.meaning else "",
+            f"Meaning, a nearby word in brackets: {cell(shorten(entry.meaning, 200))}." if entry.meaning else "",
             f"Worst finding: **{worst_words(entry)}**.",
         )
         if part
@@ -79,11 +83,15 @@ def _marks(entry: NameEntry) -> Iterable[str]:
         yield "Nothing found: no mark in the lists came near."
         return
     shown = marks_shown(entry)
-    yield table(MARK_HEADS, [mark_cells(found) for found in shown])
+    rows = [mark_cells(found) for found in shown]
+    lacking = [at for at, head in enumerate(MARK_HEADS) if head in _MAY_LACK and all(row[at] == _LACKS for row in rows)]
+    told = [at for at in range(len(MARK_HEADS)) if at not in lacking]
+    yield table([MARK_HEADS[at] for at in told], [[row[at] for at in told] for row in rows])
     more = len(ordered) - len(shown)
     rest = f" {plural(more, 'mark')} less close left to the JSON and CSV forms." if more > 0 else ""
     order = "Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first."
-    yield f"{order}{rest}"
+    unstated = some(MARK_HEADS[at].lower() for at in lacking).capitalize()
+    yield f"{order}{f' {unstated}: {_LACKS} in the list.' if unstated else ''}{rest}"
 
 
 def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
@@ -105,10 +113,10 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
     number_as_cited = mark.number if mark.number.startswith(mark.office) else f"{mark.office} {mark.number}"
     return (
         shorten(mark.text, 60),
-        shorten(number_as_cited, 40) if mark.number else "not stated",
-        shorten(mark.owner, 48) or "not stated",
-        " ".join(map(str, mark.classes)) or "not stated",
-        mark.status or "not stated",
+        shorten(number_as_cited, 40) if mark.number else _LACKS,
+        shorten(mark.owner, 48) or _LACKS,
+        " ".join(map(str, mark.classes)) or _LACKS,
+        mark.status or _LACKS,
         number(found.appearance),
         number(found.sound),
         score_words(found.meaning),

@@ -12,6 +12,7 @@ from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
 from namescreen.outcome import DISCLAIMER, NotChecked
+from namescreen.register.mark import Mark
 from namescreen.report import Report, changes, to_markdown
 from namescreen.report.findings import findings, matters, worst
 from namescreen.report.model import CHECKS
@@ -90,11 +91,14 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
             worst(entry).level.words,
             *(visible(one.words) for one in findings(entry)),
         ]
-    marks = [rows for rows in found if tuple(rows[0]) == MARK_HEADS]
+    marks = [rows for rows in found if rows[0][0] == "Mark"]
     with_marks = [entry for entry in order if matters(entry)]
     assert len(marks) == len(with_marks)
     for rows, entry in zip(marks, with_marks, strict=True):
-        assert rows[1:] == [[visible(text) for text in mark_cells(one)] for one in marks_shown(entry)]
+        whole = [dict(zip(MARK_HEADS, map(visible, mark_cells(one)), strict=True)) for one in marks_shown(entry)]
+        assert rows[1:] == [[cells[head] for head in rows[0]] for cells in whole]
+        left = [head for head in MARK_HEADS if head not in rows[0]]
+        assert all(cells[head] == "not stated" for cells in whole for head in left)
     lists = next(rows for rows in found if rows[0][0] == "List")
     assert [row[0] for row in lists[1:]] == [visible(item.name) for item in either.lists]
     assert [row[-1] for row in lists[1:]] == [item.sha256 for item in either.lists]
@@ -140,6 +144,20 @@ def test_the_glance_says_level_and_evidence(report: Report) -> None:
     assert rows["Rootlark"][4] == "minor: fits 0.90; 1 of 2 taken"
     assert rows["Thymekeeper"][1] == "minor: Tyme (0.52)"
     assert rows["Sprig & Sip"] == ["not checked"] * 5
+
+
+def test_columns_that_no_mark_states_are_left_out_and_named(report: Report) -> None:
+    typed = tuple(
+        replace(entry, marks=tuple(replace(found, mark=Mark(found.mark.text)) for found in entry.marks))
+        if not isinstance(entry.marks, NotChecked)
+        else entry
+        for entry in report.names
+    )
+    section = to_markdown(replace(report, names=typed)).split("### Herbwell")[1].split("\n### ")[0]
+    heads = next(tables(READER.parse(section)))[0]
+    assert heads == ["Mark", "Appearance", "Sound", "Meaning", "Overall", "Goods", "Why"]
+    assert "Number, owner, classes and status: not stated in the list." in section
+    assert "| Owner" in to_markdown(report)
 
 
 def test_in_short_says_of_a_knockout_whether_goods_were_compared(report: Report) -> None:
