@@ -30,6 +30,9 @@ JOINT = 0.9
 """What is left where the same letter ends one word and begins the next, so that one is easily dropped."""
 RUDE_JOINT = 0.3
 """What is left where a coarse word appears across a join."""
+PASSES_FOR = 0.5
+"""What is left where letters of another script pass for Latin ones: registries refuse such labels or show them in
+their xn-- form, and buyers mistrust them. Common practice, no source."""
 HEARD_SHARE = 0.4
 """How much of the fit rests on being spelled right after being heard."""
 LABEL_SHARE = 0.8
@@ -167,7 +170,21 @@ def _judged(name: Name, label: Label, heard: float | None) -> tuple[float, list[
     if rude:
         fit *= RUDE_JOINT
         reasons.append(f'Without spaces, "{rude}" can be read across the join.')
+    passes_for = _passes_for(name)
+    if passes_for:
+        fit *= PASSES_FOR
+        reasons.append(f'Letters of another script make it pass for "{passes_for}": such a label is often refused.')
     return fit, reasons
+
+
+def _passes_for(name: Name) -> str | None:
+    """What a name with look-alike letters of another script is taken for; None for a name without them."""
+    if name.text.isascii():
+        return None
+    from ..readings.scripts import lookalikes
+
+    found = lookalikes(name.text)
+    return found.looks if found else None
 
 
 def _heard(name: Name) -> float | None:

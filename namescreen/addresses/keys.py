@@ -9,7 +9,7 @@ from ..names import Name
 from ..pronunciation import pronounce
 from ..pronunciation.predictability import spellings
 from .joins import parts_of
-from .labels import label_problem, plain_label
+from .labels import a_label, label_problem, plain_label
 
 __all__ = ["ALIKE", "effort", "lookalike_labels", "other_spellings", "slips"]
 
@@ -18,6 +18,9 @@ _ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 ALIKE = (("rn", "m"), ("m", "rn"), ("l", "1"), ("1", "l"), ("o", "0"), ("0", "o"), ("i", "l"), ("l", "i"), ("i", "1"))
 """Letters and digits that pass for each other in some case of some common type: the confusables of Unicode Technical
 Standard #39 among letters and digits (I, l and 1; O and 0; rn and m)."""
+
+TWINS = dict(zip("acdehijopqswxy", "асԁеһіјорԛѕԝху", strict=True))
+"""Latin letters with Cyrillic ones that look just so, and that a domain label may hold: UTS #39 again."""
 
 
 def effort(label: str) -> int:
@@ -57,7 +60,8 @@ def other_spellings(words: Sequence[str]) -> Iterator[str]:
 
 
 def lookalike_labels(label: str, limit: int = 4) -> tuple[str, ...]:
-    """Labels that pass for `label` at a glance: one place changed for what it is confused with."""
+    """Labels that pass for `label` at a glance: one place changed for what it is confused with; and, where every
+    letter has a Cyrillic twin, the label of the twins in its registered form (xn--...)."""
     found: dict[str, None] = {}
     for text, like in ALIKE:
         at = label.find(text)
@@ -66,7 +70,8 @@ def lookalike_labels(label: str, limit: int = 4) -> tuple[str, ...]:
             if label_problem(changed) is None:
                 found.setdefault(changed)
             at = label.find(text, at + 1)
-    return tuple(islice(found, limit))
+    twin = a_label("".join(TWINS.get(letter, letter) for letter in label)) if TWINS.keys() >= set(label) else None
+    return (*islice(found, limit), *([twin] if twin and twin != label else []))
 
 
 def _said(name: Name, joined: str) -> Iterator[str]:

@@ -252,6 +252,8 @@ def _show_one(fit: _Fit, form: Format) -> None:
         show(rows, ADDRESSES, form)
     for reason in estimate.reasons:
         _say(reason, form)
+    if estimate.effort:
+        _say(f"{plural(estimate.effort, 'key')} to type.", form)
     for label, texts in (
         ("Misspellings worth owning", estimate.slips),
         ("Looks much the same", estimate.lookalikes),
@@ -261,7 +263,16 @@ def _show_one(fit: _Fit, form: Format) -> None:
             _say(f"{label}: {some(texts)}.", form)
     if fit.found:
         sys.stdout.write("\n")
-        show([{**one.to_json(), "where": one.where or "nobody"} for one in fit.found], FOUND, form)
+        show([_found_row(one, estimate) for one in fit.found], FOUND, form)
+        days = sorted({one.date for one in fit.found if one.date})
+        if days:
+            _say(f"Answers of {some(days)}.", form)
+
+
+def _found_row(finding: Finding, estimate: Estimate) -> Row:
+    shown = next((one.shown for one in estimate.domains if one.text == finding.text), finding.text)
+    address = finding.text if shown == finding.text else f"{shown} ({finding.text})"
+    return {**finding.to_json(), "address": address, "where": finding.where or "nobody"}
 
 
 def _domain_rows(estimate: Estimate) -> Iterator[Row]:

@@ -23,7 +23,7 @@ RDAP = "application/rdap+json"
 
 @dataclass(slots=True)
 class Reply:
-    """What the server says: a status, a body, headers; a body may come in pieces, with a wait before each."""
+    """What the server says: a status, a body, headers; a body may come in pieces; `raw` replaces all."""
 
     status: int = 200
     body: bytes = b""
@@ -31,6 +31,7 @@ class Reply:
     headers: dict[str, str] = field(default_factory=dict)
     pieces: Callable[[], Iterator[bytes]] | None = None
     wait: float = 0.0
+    raw: bytes = b""
     length: int | None = None
 
 
@@ -123,6 +124,9 @@ class LoopbackServer:
         return found if isinstance(found, Reply) else found(path)
 
     def _reply(self, handler: BaseHTTPRequestHandler, reply: Reply) -> None:
+        if reply.raw:
+            handler.wfile.write(reply.raw)
+            return
         handler.send_response(reply.status)
         if reply.kind:
             handler.send_header("Content-Type", reply.kind)
@@ -180,8 +184,8 @@ def settings(server: LoopbackServer, tmp_path: Path, monkeypatch: pytest.MonkeyP
         bootstrap=server.url("/dns.json"),
         allow_private=True,
         pause=0.0,
-        patience=0.4,
-        longest=0.8,
+        patience=5.0,
+        longest=10.0,
         back_off=0.01,
         longest_wait=1.5,
     )

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+import unicodedata
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.addresses import effort, estimate, label_problem, lookalike_labels, slips
+from namescreen.addresses import a_label, effort, estimate, label_problem, lookalike_labels, slips
 from namescreen.addresses.joins import COARSE, doubled_at_join, unlucky_break
-from namescreen.addresses.keys import ALIKE
+from namescreen.addresses.keys import ALIKE, TWINS
 from namescreen.names import parse
 from namescreen.readings.scripts import confusable
-from namescreen.tables import open_table
 
 WORDS = ("clay", "sill", "herb", "loam", "drip", "kettle", "garden", "mint", "rain", "pot")
 
@@ -39,6 +40,7 @@ def test_any_name_has_an_estimate_within_its_range(name: str) -> None:
         ("Rain Pot", "Rain Nest", '"n" stands twice'),
         ("Leaf Craft", "Leaf Arts", '"farts" can be read across the join'),
         ("Mint Rain", "Mynt Rayne", "Heard, it is spelled right"),
+        ("basil", "bаsil", 'pass for "basil"'),  # the second has a Cyrillic letter
     ],
 )
 def test_what_lowers_the_fit_is_said(better: str, worse: str, reason: str) -> None:
@@ -131,10 +133,14 @@ def test_look_alike_letters_are_those_of_the_standard() -> None:
     for one, other in ALIKE:
         cases = [(a, b) for a in (one, one.upper()) for b in (other, other.upper())]
         assert any(confusable(a, b) for a, b in cases), (one, other)
-    assert len(open_table("confusables.tsv")) > 0
+    for latin, cyrillic in TWINS.items():
+        assert confusable(latin, cyrillic), latin
+        assert unicodedata.name(cyrillic).startswith("CYRILLIC SMALL LETTER")
 
 
 def test_labels_that_look_the_same() -> None:
     assert lookalike_labels("mint") == ("rnint", "mlnt", "m1nt")
     assert lookalike_labels("turner") == ("tumer",)
     assert lookalike_labels("pugs") == ()
+    assert lookalike_labels("space")[-1:] == (a_label("ѕрасе"),)
+    assert not any(text.startswith("xn--") for text in lookalike_labels("mint"))
