@@ -20,7 +20,10 @@ from enum import StrEnum
 from namescreen.outcome import DISCLAIMER
 from namescreen.report.text import number, table, visible
 
-__all__ = ["Column", "Format", "json_line", "print_disclaimer", "say_below", "show", "show_table", "width"]
+__all__ = [
+    *("Column", "Format", "json_line", "on_screen", "print_disclaimer"),
+    *("say_below", "show", "show_table", "width"),
+]
 
 NARROW = 80
 """Columns used where the output is not a terminal."""
@@ -143,10 +146,15 @@ def say_below(text: str, indent: str = "  ") -> None:
         _line(line)
 
 
+def on_screen(text: str) -> str:
+    """`text` folded between words where stdout is a terminal too narrow for it; elsewhere as it is."""
+    return textwrap.fill(text, width()) if sys.stdout.isatty() else text
+
+
 def print_disclaimer(form: Format) -> None:
     """Say what a score is not: below a table or Markdown on stdout, on stderr beside data for programs."""
     if form is Format.table:
-        _line(f"\n{DISCLAIMER}")
+        _line(f"\n{on_screen(DISCLAIMER)}")
     elif form is Format.markdown:
         _line(f"\n*{DISCLAIMER}*")
     else:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -16,9 +17,10 @@ from namescreen.generation.steering import journal, read_journal, shortlist_text
 from namescreen.generation.widening import chosen_senses
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
+from namescreen.report.text import plural
 from namescreen.tables import write_whole
 
-from .output import Column, say_below, show_table
+from .output import Column, on_screen, say_below, show_table
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -28,7 +30,7 @@ __all__ = ["PAGE", "Desk", "steer_session"]
 PAGE = 12
 """Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
 
-HINT = "Say keep 3 7, drop 2, more 4, less 4, next, save or stop; help lists the rest."
+HINT = "One step a line: keep 3 7 | drop 2 | more 4 | less 4 | next | save | stop | help"
 HELP = """\
   keep 3 7     put names 3 and 7 on the shortlist (or just: 3 7)
   drop 2       never show name 2 again, and less of what it is made of
@@ -81,6 +83,20 @@ class Desk:
                 break
             self.obey(word.casefold(), rest.strip())
         self.save(self.shortlist_file)
+        self.write(self._onward())
+
+    def _onward(self) -> str:
+        """What to do once the session has ended."""
+        source, kept_in = self.brief.source, self.shortlist_file
+        if not self.session.kept:
+            return f"Nothing is kept yet. The session is in {self.session_file}; the same command takes it up again."
+        with_brief = ["--brief", str(source)] if source else []
+        if source and self.brief.shortlist_file == kept_in:
+            return f"Next: {shlex.join(['namescreen', 'screen', *with_brief])}"
+        lines = [f"Next: {shlex.join(['namescreen', 'screen', str(kept_in), *with_brief])}"]
+        if source and kept_in.parent == source.parent:
+            lines.append(f'For the report, write into {source}: shortlist = "{kept_in.name}"')
+        return "\n".join(lines)
 
     def obey(self, word: str, rest: str) -> None:
         """Carry out one line."""
@@ -97,6 +113,8 @@ class Desk:
         elif word == "senses" and rest:
             labels = [sense.label for sense in lexicon().senses(rest)]
             self.write("\n".join(f"  {label}" for label in labels) or f"  No meaning of {rest} is known here.")
+            if len(labels) > 1:
+                self.write(f"To go on with one of them: add {rest}=a word in its brackets")
         elif word == "why":
             self._explain(rest)
         elif word == "undo":
@@ -104,8 +122,11 @@ class Desk:
             self._step(Step("undo"))
             self.stream = None
             self.write(f"Taken back: {last.kind} {last.text}." if last else "There is nothing to take back.")
+            if last and last.kind not in ("keep", "drop"):
+                self.next_page()
         elif word == "list":
-            self.write("\n".join(f"  {name}  {how}" for name, how in self.session.kept.items()) or "  Nothing yet.")
+            kept = "\n".join(f"  {name}  {how}" for name, how in self.session.kept.items())
+            self.write(kept or "  Nothing yet. `keep 3` puts name 3 on it.")
         elif word == "save":
             self.save(Path(rest) if rest else self.shortlist_file)
         elif word in ("help", "?"):
@@ -117,7 +138,7 @@ class Desk:
         chosen = [self._named(token) for token in rest.replace(",", " ").split()]
         found = [candidate for candidate in chosen if candidate is not None]
         if not found or len(found) < len(chosen):
-            self.write(f"Say which of this page, by number: {kind} 3 (1 to {len(self.page)}).")
+            self.write(f"{kind} takes numbers of this page, 1 to {len(self.page)}, and one step stands on a line.")
             return
         self._step(*(Step.about(kind, candidate) for candidate in found))
         names = ", ".join(candidate.text for candidate in found)
@@ -177,7 +198,7 @@ class Desk:
         except OSError as error:
             self.write(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
             return
-        self.write(f"{len(self.session.kept)} names are in {path}.")
+        self.write(f"{plural(len(self.session.kept), 'name')} kept, in {path}.")
 
 
 def concept_step(kind: str, text: str) -> Step:
@@ -202,8 +223,8 @@ def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, re
         raise InputError(f"{session_file}: its folder does not exist. Give another --session file")
     desk = Desk(brief, session_file, shortlist_file, register, input, _write, started, [])
     if started.steps:
-        _write(f"Taking up the session in {session_file}: {len(started.kept)} names kept so far.")
-    _write(DISCLAIMER)
+        _write(f"Taking up the session in {session_file}: {plural(len(started.kept), 'name')} kept so far.")
+    _write(on_screen(DISCLAIMER))
     try:
         desk.run()
     except KeyboardInterrupt:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import shutil
 import signal
 import sys
+import textwrap
 import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
@@ -28,10 +30,18 @@ MOST_REMARKS = 20
 def say(*remarks: str) -> None:
     """Write remarks to stderr, a line each; past twenty, only their number."""
     for remark in remarks[:MOST_REMARKS]:
-        sys.stderr.write(visible(remark) + "\n")
+        sys.stderr.write(_folded(visible(remark)) + "\n")
     if len(remarks) > MOST_REMARKS:
         sys.stderr.write(f"... and {len(remarks) - MOST_REMARKS} more remarks like these.\n")
     sys.stderr.flush()
+
+
+def _folded(text: str) -> str:
+    """`text` folded between words where a terminal shows it; what would not survive a copy, a path, stays whole."""
+    if not sys.stderr.isatty():
+        return text
+    columns = shutil.get_terminal_size().columns
+    return textwrap.fill(text, max(20, columns), break_long_words=False, break_on_hyphens=False)
 
 
 @contextmanager
