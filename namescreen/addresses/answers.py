@@ -24,7 +24,7 @@ _LONGEST = 80
 
 def finding_of(question: Question, answer: Answer) -> Finding:
     """What `answer` says to `question`."""
-    where = urlsplit(question.url).netloc
+    where = question.url if question.asked is Asked.page else urlsplit(question.url).netloc
     kind = "domain" if question.asked is Asked.domain else "handle"
     if answer.failure:
         return Finding.unchecked(kind, question.text, where, answer.failure)

@@ -53,8 +53,8 @@ class Answer:
 class Finding:
     """What an answer says about one domain or handle.
 
-    `kind` is domain or handle; `where` the server that was asked. `taken` is True (registered, or a page was
-    found), False (not in the registry, or no page) or None (not checked); `finding` says it in words. `since` and
+    `kind` is domain or handle; `where` the server or the page that was asked. `taken` is True (registered, or a page
+    was found), False (not in the registry, or no page) or None (not checked); `finding` says it in words. `since` and
     `until` are ISO 8601 dates, and `date` the day of the answer. Not taken is not the same as to be had.
     """
 

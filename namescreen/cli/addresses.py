@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 
 app = make_app("Fit a name to domains and handles.")
 
-NO_RIGHT = "What nobody has taken may still not be to be had, and gives no right to the name."
+NO_RIGHT = "What nobody has taken may still be reserved or dear, and gives no right to the name."
 
 ADDRESSES = (
     Column("kind", "kind", shrink=False),
@@ -219,8 +219,8 @@ def _announce(hosts: dict[str, int], settings: Settings) -> None:
         say("Nobody is asked: all answers are stored (--refresh asks anew).")
     else:
         told = some(f"{host} ({plural(count, 'question')})" for host, count in hosts.items())
-        slowest = max(hosts.values()) * settings.pause
-        say(f"Asking {told}, each one question at a time with pauses: {slowest:,.0f} seconds at least. "
+        seconds = plural(max(1, round(max(hosts.values()) * settings.pause)), "second")
+        say(f"Asking {told}, each one question at a time with pauses: about {seconds} at least. "
             "Whoever is asked learns the names.")  # fmt: skip
 
 
