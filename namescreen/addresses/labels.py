@@ -12,10 +12,12 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
 from ..names import Name, fold
+from .joins import unlucky_break
 
 __all__ = [
     "Label",
@@ -149,14 +151,23 @@ def labels_of(name: Name, goods_word: str = "") -> tuple[Label, ...]:
     if len(words) > 1:
         hyphened = "-".join(words)
         made.append(Label(hyphened, hyphened, "with hyphens"))
-    if goods_word and goods_word not in words and not joined.endswith(goods_word):
-        made.append(_spare(joined + goods_word, f'with the goods word "{goods_word}"'))
-    made += [_spare(prefix + joined, f'with "{prefix}" before it') for prefix in PREFIXES if words[:1] != [prefix]]
-    made += [_spare(joined + suffix, f'with "{suffix}" after it') for suffix in SUFFIXES if words[-1:] != [suffix]]
-    by_text = {label.text: label for label in reversed(made) if joined or not label.spare}
-    kept = dict.fromkeys(label.text for label in made if label.text in by_text)
-    return tuple(by_text[text] for text in kept if label_problem(text) is None)
+    if words:
+        made += _spare_labels(tuple(words), goods_word)
+    found: dict[str, Label] = {}
+    for label in made:
+        if label_problem(label.text) is None:
+            found.setdefault(label.text, label)
+    return tuple(found.values())
 
 
-def _spare(text: str, how: str) -> Label:
-    return Label(text, text, how, spare=True)
+def _spare_labels(words: tuple[str, ...], goods_word: str) -> Iterator[Label]:
+    """Labels that add a word which the name does not have there, and whose joins let no rude word appear."""
+    joined = "".join(words)
+    made = [((*words, goods_word), f'with the goods word "{goods_word}"')] if goods_word else []
+    made += [((prefix, *words), f'with "{prefix}" before it') for prefix in PREFIXES if not joined.startswith(prefix)]
+    made += [((*words, suffix), f'with "{suffix}" after it') for suffix in SUFFIXES]
+    for together, how in made:
+        repeats = together[:-1] == words and (joined.endswith(together[-1]) or together[-1] in words)
+        if not repeats and unlucky_break(together) in (None, unlucky_break(words)):
+            text = "".join(together)
+            yield Label(text, text, how, spare=True)

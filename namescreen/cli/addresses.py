@@ -222,6 +222,8 @@ def _announce(hosts: dict[str, int], settings: Settings) -> None:
         seconds = plural(max(1, round(max(hosts.values()) * settings.pause)), "second")
         say(f"Asking {told}, each one question at a time with pauses: about {seconds} at least. "
             "Whoever is asked learns the names.")  # fmt: skip
+        if sum(hosts.values()) > settings.most_requests:
+            say(f"At most {settings.most_requests:,} requests are sent (--most-requests); the rest is not checked.")
 
 
 def _of(estimate: Estimate, found: dict[tuple[str, str], list[Finding]]) -> Iterator[Finding]:

@@ -115,10 +115,11 @@ def test_handles_of_a_brief(run: Run, server: LoopbackServer, tmp_path: Path) ->
 
 
 def test_strict_and_limits(run: Run, server: LoopbackServer) -> None:
-    names = ("addresses", "Clay Sill", "--ending", "example", *registry(server), *CHECK)
+    names = ("addresses", "Clay Sill", "Loamlet", "--ending", "example", *registry(server), *CHECK)
     few = run(*names, "--most-requests", "2", "--strict")
     assert few.returncode == 3
     assert "the limit of 2" in few.stdout
+    assert "At most 2 requests" in few.stderr
     assert len(server.seen) == 2
     assert run(*names, "--strict", "--spare").returncode == 0
     assert "/rdap/domain/getclaysill.example" in server.paths
@@ -153,7 +154,7 @@ def test_bad_input_is_told(run: Run, options: tuple[str, ...], told: str) -> Non
     assert "Traceback" not in done.stderr
 
 
-@pytest.mark.parametrize("form", ["table", "csv", "jsonl", "markdown"])
+@pytest.mark.parametrize("form", ["markdown", "jsonl"])
 def test_equal_input_gives_equal_bytes(run: Run, form: str) -> None:
     one, two = (
         run("addresses", "Clay Sill", "кот", "--format", form, env={"PYTHONHASHSEED": seed}) for seed in ("1", "2")

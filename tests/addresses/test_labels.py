@@ -100,6 +100,17 @@ def test_the_best_shortening(name: str, limit: int, text: str, lost: str) -> Non
     assert (one.text, one.lost) == (text, lost)
 
 
+def test_no_word_is_added_that_makes_a_rude_one() -> None:
+    with_goods = {label.text for label in labels_of(parse("Clay Pots"), "hitch")}
+    assert "claypotshitch" not in with_goods
+    assert "getclaypots" in with_goods
+
+
+def test_no_word_is_added_that_the_name_has_there() -> None:
+    spare = {label.text for label in labels_of(parse("Getworkshop"), "shop") if label.spare}
+    assert spare == {"thegetworkshop", "getworkshopstudio"}
+
+
 def test_a_name_without_latin_letters_has_no_handle() -> None:
     assert handles_of(parse("кот"), COMMON_LENGTHS) == ()
 
