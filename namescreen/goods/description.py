@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import Sense, association, kinds, lexicon, name_rank
+from ..lexicon import Sense, association, kinds, lexicon, name_rank, zipf
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .nice import listed_classes
 from .terms import base_form
@@ -61,6 +61,8 @@ class Evidence:
 
 
 NOTHING = Evidence(0.0)
+FAMILIAR = 3.0
+"""Zipf value from which a word explains anything to a reader; a rarer one is left out of a reason."""
 
 
 @lru_cache(maxsize=1 << 16)
@@ -112,7 +114,8 @@ def _through(word: str, around: Context) -> Evidence:
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None
         if near is not None and near.weight >= 0.4 and THROUGH * closeness * near.weight > best.weight:
-            best = Evidence(THROUGH * closeness * near.weight, f'close to "{other}" ({near.why})')
+            bridge = f', through "{other}"' if zipf(other) >= FAMILIAR else ""
+            best = Evidence(THROUGH * closeness * near.weight, near.why + bridge)
     return best
 
 
