@@ -177,8 +177,8 @@ def screen(
 
     `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers
     (BCP 47; None: all that are covered); `endings` and `handle_lengths` what domains and handles are
-    estimated for. The `top` closest marks are kept. Without a register, and wherever else something is
-    missing, the check is `NotChecked`.
+    estimated for. The `top` closest marks are kept, and every knockout met. Without a register, and wherever
+    else something is missing, the check is `NotChecked`.
     """
     wanted = list(names)
     checks = _Checks(goods, tuple(classes), languages, tuple(endings), tuple(handle_lengths))
@@ -202,7 +202,8 @@ def _searched(
         return
     wide = top * SPARE if checks.goods else top
     for name, hits in register.search(names, wide, progress=progress):
-        yield name, checks.close_marks(name, hits)[:top]
+        close = checks.close_marks(name, hits)
+        yield name, (*close[:top], *(mark for mark in close[top:] if mark.knockout))
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,7 +228,10 @@ class _Checks:
 
     def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
         return tuple(
-            sorted((self._close_mark(name, hit) for hit in hits), key=lambda one: -one.closeness.overall)
+            sorted(
+                (self._close_mark(name, hit) for hit in hits),
+                key=lambda one: (-one.closeness.overall, -one.concern),
+            )
         )
 
     def _close_mark(self, name: str, hit: Hit) -> CloseMark:

@@ -129,6 +129,29 @@ def test_close_marks_are_closest_first_and_no_more_than_asked(register: Register
             assert min(top, 4) <= len(values) <= top  # the fifth mark has nothing in common with it
 
 
+def test_a_knockout_is_shown_however_few_marks_are_asked_for(run: Run, tmp_path: Path) -> None:
+    """The closest mark may be for other goods; the one to look at first is never cut off, and it is explained."""
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,classes,goods\nSPRIGWICK,36,insurance\nSPRIGWYCK,21,self-watering planters\n")
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], top=1)
+    assert [(close.mark.text, close.knockout) for close in marks_of(one)] == [("SPRIGWICK", False), ("SPRIGWYCK", True)]
+    shown = run(
+        "screen", "--name", "Sprigwick", "--register", path, "--goods", GOODS, "--classes", "21", "--top", "1"
+    ).stdout
+    assert "SPRIGWYCK: Sound: close" in shown
+    assert "SPRIGWICK: " not in shown
+
+
+def test_what_was_not_checked_is_said_once_below_all_names(run: Run, tmp_path: Path) -> None:
+    path = tmp_path / "marks.txt"
+    path.write_text("Sprigwyck\n")
+    shown = run(
+        "screen", "--name", "Sprigwick", "--name", "Loamlet", "--register", path, "--goods", GOODS, "--languages", "tlh"
+    ).stdout
+    assert shown.count("goods relatedness") == 1
+    assert shown.index("Loamlet\n") < shown.index("Not checked\n") < shown.index("At a glance")
+
+
 def test_many_names_are_screened_as_each_alone_and_in_their_order(register: Register) -> None:
     names = ["Thymelow", "Sprigwick", "Loamlet"]
     together = [one.to_json() for one in screen(names, register, goods=GOODS, languages=["nl"])]

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, number, visible
+from namescreen.report.text import cell, number, shorten, visible
 
 from .output import Column, Format, Row, print_disclaimer, say_below, show
 
@@ -66,7 +66,7 @@ class Outcome:
         return cls(
             str(row["name"]),
             max((mark["overall"] for mark in marks), default=0.0),
-            tuple(f"{one['check']}: not checked, because {one['because']}" for one in missing),
+            tuple(_plainly(NotChecked(one["check"], one["because"])) for one in missing),
         )
 
 
@@ -88,6 +88,7 @@ def show_screenings(found: Iterable[Screening], form: Format) -> list[Outcome]:
             _show_one(one, form)
             done.append(one)
         outcomes = [Outcome.of(one.to_json()) for one in done]
+        _show_not_checked(done, form)
         if len(done) > 1:
             show_ranking(done, form)
     print_disclaimer(form)
@@ -116,16 +117,16 @@ def ranked(found: Iterable[Screening]) -> list[Screening]:
 def _show_one(one: Screening, form: Format) -> None:
     _head(one.name, form)
     if isinstance(one.close_marks, NotChecked):
-        _say(str(one.close_marks), form)
+        _say(_plainly(one.close_marks), form)
     elif not one.close_marks:
         _say("no mark in the lists shares anything with it", form)
     else:
         show([_mark_row(mark) for mark in one.close_marks], MARKS, form)
         if form is Format.markdown:
             sys.stdout.write("\n")
-        closest = one.close_marks[0]
-        for reason in closest.closeness.reasons:
-            _say(f"{closest.mark.text}: {reason}", form)
+        gravest = max(one.close_marks, key=lambda mark: mark.concern)
+        for reason in gravest.closeness.reasons:
+            _say(f"{gravest.mark.text}: {reason}", form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         _say(f"distinctive: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
@@ -140,9 +141,29 @@ def _show_one(one: Screening, form: Format) -> None:
         first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
         told = [first, f"handle {one.addresses.everywhere}", *one.addresses.reasons]
         _say(f"addresses: fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
-    for missing in one.not_checked:
-        if missing != one.close_marks:
-            _say(str(missing), form)
+
+
+def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
+    """What could not be checked, each once, with the names where they are not all."""
+    names: dict[NotChecked, list[str]] = {}
+    for one in found:
+        for missing in one.not_checked:
+            if missing != one.close_marks:
+                names.setdefault(missing, []).append(one.name)
+    if names:
+        _head("Not checked", form)
+    for missing, whose in names.items():
+        whom = "" if len(whose) == len(found) else f" ({shorten(', '.join(whose), 60)})"
+        _say(f"{_label(missing)}{whom}: {missing.because}", form)
+
+
+def _plainly(missing: NotChecked) -> str:
+    return f"{_label(missing)}: not checked, because {missing.because}"
+
+
+def _label(missing: NotChecked) -> str:
+    """A check as a person calls it."""
+    return missing.check.replace("_", " ")
 
 
 def _head(text: str, form: Format) -> None:
