@@ -157,7 +157,10 @@ def _endings(given: Sequence[str] | None) -> tuple[str, ...] | None:
 
 
 def _shortlist(brief: Brief) -> tuple[str, ...]:
+    """The brief's shortlist, for a run without names; raises `InputError` if there is none."""
     if brief.shortlist_file is None:
+        if not brief.shortlist:
+            raise InputError(Problem("no names are given", "Write them after the command, or in a brief's shortlist"))
         return brief.shortlist
     from namescreen.register import read_names
 

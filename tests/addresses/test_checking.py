@@ -394,3 +394,36 @@ def test_ctrl_c_keeps_what_was_learnt(server: LoopbackServer, settings: Settings
     assert "stopped" in found[2].finding
     again, asker = asked(replace(settings, offline=True), ["a.example"])
     assert again["a.example"].taken is False
+
+
+def test_goes_through_the_users_own_proxy(
+    server: LoopbackServer, settings: Settings, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    # The proxy may well lie in a private network; what it is asked for may not.
+    monkeypatch.setenv("http_proxy", server.url())
+    server.routes["http://pots.example/loamlet"] = Reply(kind="text/html")
+    patterns = ["http://pots.example/{handle}", "http://10.0.0.1/{handle}"]
+    found, _ = asked(replace(settings, allow_private=False), [], ["loamlet"], [], patterns)
+    assert {one.where: one.taken for one in found.values()} == {
+        "http://pots.example/loamlet": True,
+        "http://10.0.0.1/loamlet": None,
+    }
+    assert server.paths == ["http://pots.example/loamlet"]
+
+
+def test_two_runs_share_a_store(server: LoopbackServer, settings: Settings) -> None:
+    server.registry("example")
+    domains = [f"n{number}.example" for number in range(40)]
+    found: list[dict[str, Finding]] = []
+    runs = [
+        threading.Thread(target=lambda part=part: found.append(asked(settings, part)[0]), daemon=True)
+        for part in (domains[:30], domains[10:])
+    ]
+    for one in runs:
+        one.start()
+    for one in runs:
+        one.join(timeout=60)
+    assert len(found) == 2
+    assert all(finding.taken is False for part in found for finding in part.values())
+    _, asker = asked(settings, domains)
+    assert (asker.sent, asker.remarks) == (0, ())

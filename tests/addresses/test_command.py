@@ -144,6 +144,7 @@ def test_a_damaged_store_is_said_once(run: Run, server: LoopbackServer, tmp_path
         (("Loamlet", "--check", "--bootstrap", "file:///etc/passwd"), "only http and https are asked, not file"),
         (("Loamlet", "--check", "--bootstrap", "https://user:pw@pots.example/"), "user name or password"),
         (("!!!",), "no letters or digits"),
+        (("--goods", "pots"), "Write them after the command"),
         ((), ""),
     ],
 )
