@@ -11,6 +11,7 @@ the same for ten rows as for a million, and a look-up touches about log2(size) p
 
 from __future__ import annotations
 
+import errno
 import hashlib
 import mmap
 import os
@@ -22,7 +23,7 @@ from pathlib import Path
 
 from .errors import DataError
 
-__all__ = ["Table", "open_table", "table_bytes", "wordlists_folder", "write_whole"]
+__all__ = ["Table", "open_table", "refuse_devices", "table_bytes", "wordlists_folder", "write_whole"]
 
 _FORMAT = b"#namescreen-table 1 "
 MOST_PROBES = 1 << 14
@@ -59,6 +60,7 @@ class Table:
         self._rows = int(fields["rows"])
         self._sha256 = fields["sha256"]
         self._probes: dict[int, tuple[int, int, bytes]] = {}
+        self._kept: dict[str, str] | None = None
 
     def __len__(self) -> int:
         return self._rows
@@ -68,10 +70,19 @@ class Table:
 
     def get(self, key: str) -> str | None:
         """The value stored under `key`, or None if there is none."""
+        if self._kept is not None:
+            return self._kept.get(key)
         wanted = key.encode()
         at = self._seek(wanted)
         found, tab, value = self._line(at).partition(b"\t")
         return value.decode() if tab and found == wanted else None
+
+    def keep(self) -> None:
+        """Hold the whole table in memory, for work that asks for much of it: some ten times its size, and each answer
+        takes a thirtieth of the time."""
+        if self._kept is None:
+            lines = self._map[self._start :].decode().split("\n")[:-1]
+            self._kept = {key: value for key, _, value in (line.partition("\t") for line in lines)}
 
     def starting(self, prefix: str) -> Iterator[tuple[str, str]]:
         """Every (key, value) whose key starts with `prefix`, in order."""
@@ -140,8 +151,19 @@ def table_bytes(name: str, entries: Iterable[tuple[str, str]]) -> bytes:
     return _FORMAT + f"{name} rows={len(rows)} sha256={digest}\n".encode() + body
 
 
+def refuse_devices(path: Path) -> None:
+    """Raises OSError if something stands at `path` that is neither a file nor a folder."""
+    if path.exists() and not (path.is_file() or path.is_dir()):
+        raise OSError(errno.EINVAL, "it is no ordinary file", str(path))
+
+
 def write_whole(path: Path, contents: bytes) -> None:
-    """Write `contents` beside `path`, then rename: a reader sees the old file or the new, never a part."""
+    """Write `contents` beside `path`, then rename: a reader sees the old file or the new, never a part.
+
+    Raises OSError if that fails, or if `path` is a device or pipe, which a rename would put an ordinary file in
+    place of.
+    """
+    refuse_devices(path)
     handle, beside = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
     try:
         with os.fdopen(handle, "wb") as file:

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import hashlib
+import os
 import re
 import threading
 from pathlib import Path
@@ -154,3 +155,12 @@ def test_every_drawn_table_stands_in_sources_with_its_checksum() -> None:
     for family in ("unlucky/*.tsv", "sounds/*.tsv"):  # written by hand, one checksum for all in order of name
         contents = b"".join(path.read_bytes() for path in sorted(folder.glob(family)))
         assert hashlib.sha256(contents).hexdigest() in sections[family], f"{family} has changed since"
+
+
+def test_a_device_or_pipe_is_not_replaced_by_a_file(tmp_path: Path) -> None:
+    path = tmp_path / "pipe"
+    os.mkfifo(path)
+    with pytest.raises(OSError, match="no ordinary file"):
+        write_whole(path, b"x")
+    assert path.is_fifo()
+    assert list(tmp_path.iterdir()) == [path]

@@ -7,9 +7,10 @@ from typing import Annotated
 
 import typer
 
-from namescreen.errors import Problem
+from namescreen.errors import InputError, Problem
 
 from .options import make_app
+from .outputs import unfit_output
 from .talk import progress, say
 
 app = make_app("Prepare a list of marks for fast searching, and see what is in one.")
@@ -18,8 +19,9 @@ Prepared = Annotated[Path, typer.Argument(help="A register made by `register pre
 
 
 @app.command(
-    epilog="Examples: namescreen register prepare marks.csv --output marks.nsr\n\n"
-    "Add newer marks: namescreen register prepare marks.nsr newer.xml.gz --output marks.nsr"
+    short_help="Make a list of marks ready once.",
+    epilog="Examples:\n\nnamescreen register prepare marks.csv --output marks.nsr\n\n"
+    "Add newer marks:\n\nnamescreen register prepare marks.nsr newer.xml.gz --output marks.nsr",
 )
 def prepare(
     sources: Annotated[
@@ -40,7 +42,11 @@ def prepare(
 ) -> None:
     """Make a list of marks ready once, so that it opens and is searched at once."""
     from namescreen.register import prepare as prepare_register
+    from namescreen.register.store import MAGIC
 
+    unfit = unfit_output(output, "prepared register", (MAGIC,), ())
+    if unfit is not None:
+        raise InputError(unfit)
     with progress("Preparing marks") as advance:
         about = prepare_register(sources, output, column=column, encoding=encoding, progress=advance)
     _tell(about.problems)
@@ -50,7 +56,7 @@ def prepare(
     )
 
 
-@app.command(epilog="Example: namescreen register info marks.nsr")
+@app.command(short_help="Tell what a prepared register holds.", epilog="Example: namescreen register info marks.nsr")
 def info(
     path: Prepared,
     problems: Annotated[

@@ -30,6 +30,7 @@ from .options import (
     nice_classes,
 )
 from .output import Format
+from .outputs import unfit_output
 from .screenings import Outcome, show_screenings, write_rows
 from .talk import kept, progress, say
 
@@ -37,6 +38,9 @@ if TYPE_CHECKING:
     from namescreen.register import Register
 
 app = make_app("Screen names against existing marks.")
+
+_BEGINNINGS = {Format.jsonl: b'{"name": ', Format.csv: b"name,mark,overall,"}
+"""How a screening in a file begins: what tells whether the file may be replaced."""
 
 
 @app.command(
@@ -86,6 +90,8 @@ def screen(
     """
     from namescreen.screening import screen as screen_names
 
+    if output is not None and form not in _BEGINNINGS:
+        raise InputError(Problem("a file takes --format jsonl or csv", "Add one of them", "--output"))
     settled = brief_with(
         brief,
         goods=goods,
@@ -93,6 +99,11 @@ def screen(
         languages=language_list(languages),
         marks=tuple(register) if register else None,
     )
+    if output is not None:
+        inputs = [brief, settled.shortlist_file, *settled.marks, Path(names) if names else None]
+        unfit = unfit_output(output, "screening", (_BEGINNINGS[form],), filter(None, inputs))
+        if unfit is not None:
+            raise InputError(unfit)
     wanted = chosen_names(names, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
     options = {"top": top, **settings_of(settled)}
@@ -121,8 +132,6 @@ def _to_file(
     from namescreen.screening import screen as screen_names
     from namescreen.tables import write_whole
 
-    if form not in (Format.jsonl, Format.csv):
-        raise InputError(Problem("a file takes --format jsonl or csv", "Add one of them", "--output"))
     lists = [source.sha256 for source in existing.sources] if existing else []
     marks = repr(existing.filter) if existing else ""
     run = {"version": __version__, "names": names, "lists": lists, "marks": marks, "options": options}

@@ -27,6 +27,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from ..errors import DataError, InputError, Problem
+from ..tables import refuse_devices
 
 if TYPE_CHECKING:
     import numpy as np
@@ -34,7 +35,7 @@ if TYPE_CHECKING:
 
     Arrays = Mapping[str, NDArray[np.generic]]
 
-__all__ = ["VERSION", "is_prepared", "open_store", "remember_checked", "user_cache", "verify", "write_store"]
+__all__ = ["MAGIC", "VERSION", "is_prepared", "open_store", "remember_checked", "user_cache", "verify", "write_store"]
 
 MAGIC = b"namescreen register\n"
 VERSION = 1
@@ -47,6 +48,8 @@ _REMEDY = "Make it again with: namescreen register prepare SOURCE... --output {p
 
 def is_prepared(path: Path) -> bool:
     """Whether a file begins as a prepared register does, of whatever version."""
+    if not path.is_file():  # a pipe would be waited for
+        return False
     try:
         with path.open("rb") as file:
             return file.read(len(MAGIC)) == MAGIC
@@ -78,6 +81,7 @@ def write_store(path: Path, arrays: Arrays, about: Mapping[str, Any]) -> None:
     header = json.dumps({"about": dict(about), "arrays": places, "bytes": at}, ensure_ascii=False).encode()
     beside: Path | None = None
     try:
+        refuse_devices(path)
         handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.", suffix=".part")
         beside = Path(name)
         with os.fdopen(handle, "wb") as file:

@@ -1,0 +1,76 @@
+"""Nothing is written over what a command reads, over a file of another kind, or in place of a device."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from tests.conftest import Run
+
+MARKS = "mark,classes\nTIMELO,21\n"
+SCREEN = ("screen", "--languages", "nl", "--name", "Loamlet", "--format", "jsonl", "--register", "marks.csv")
+
+
+@pytest.fixture(autouse=True)
+def marks(tmp_path: Path) -> Path:
+    path = tmp_path / "marks.csv"
+    path.write_text(MARKS)
+    (tmp_path / "names.txt").write_text("Loamlet\n")
+    (tmp_path / "folder").mkdir()
+    os.mkfifo(tmp_path / "pipe")
+    (tmp_path / "loop").symlink_to("loop")
+    return path
+
+
+@pytest.mark.parametrize(
+    ("output", "told"),
+    [
+        ("marks.csv", "is also read for this screening"),
+        ("folder/../marks.csv", "is also read for this screening"),
+        ("names.txt", "is there already, and is no screening"),
+        ("folder", "is a folder"),
+        ("nowhere/found.jsonl", "lies in a folder that does not exist"),
+        ("pipe", "is no ordinary file"),
+    ],
+)
+def test_a_screening_is_not_written_over_something_else(run: Run, marks: Path, output: str, told: str) -> None:
+    before = sorted(marks.parent.iterdir())
+    done = run(*SCREEN, "--output", output)
+    assert (done.returncode, done.stderr.count("\n")) == (2, 1)
+    assert f"namescreen: {output}: {told}" in done.stderr
+    assert (marks.read_text(), sorted(marks.parent.iterdir())) == (MARKS, before)
+    assert (marks.parent / "pipe").is_fifo()
+
+
+@pytest.mark.parametrize("form", ["jsonl", "csv"])
+def test_a_screening_may_take_the_place_of_an_earlier_one(run: Run, tmp_path: Path, form: str) -> None:
+    for _ in range(2):
+        done = run(*SCREEN, "--format", form, "--output", "found")
+        assert done.returncode == 0, done.stderr
+    assert (tmp_path / "found").stat().st_size > 0
+
+
+@pytest.mark.parametrize(
+    ("output", "told"),
+    [("marks.csv", "is there already, and is no prepared register"), ("pipe", "is no ordinary file")],
+)
+def test_a_prepared_register_is_not_written_over_something_else(
+    run: Run, marks: Path, output: str, told: str
+) -> None:
+    done = run("register", "prepare", "marks.csv", "--output", output)
+    assert done.returncode == 2
+    assert told in done.stderr
+    assert (marks.read_text(), (marks.parent / "pipe").is_fifo()) == (MARKS, True)
+
+
+def test_a_link_that_leads_to_itself_is_named(run: Run) -> None:
+    done = run("report", "--name", "Loamlet", "--since", "loop")
+    assert "Traceback" not in done.stderr
+    assert (done.returncode, done.stderr.startswith("namescreen: loop: cannot be read")) == (2, True)
+
+
+def test_a_pipe_is_no_list_of_marks_and_is_not_waited_for(run: Run) -> None:
+    done = run("screen", "--name", "Loamlet", "--register", "pipe")
+    assert (done.returncode, "pipe: is no ordinary file" in done.stderr) == (2, True)
