@@ -6,6 +6,7 @@ Typer itself.
 
 from __future__ import annotations
 
+import os
 import sys
 from dataclasses import dataclass
 from importlib import import_module
@@ -116,8 +117,21 @@ for _name, _entry in COMMANDS.items():
     app.command(_name, help=_entry.summary)(_stand_in)
 
 
+def _stand_in_for_closed_streams() -> None:
+    """Where the caller closed a standard stream Python has None: input is then empty, remarks go nowhere.
+
+    Data that cannot be written is an error, told like that of a full disk: what stands in for standard output
+    refuses to be written to.
+    """
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        if getattr(sys, name) is None:
+            flags = os.O_WRONLY if name == "stderr" else os.O_RDONLY
+            setattr(sys, name, os.fdopen(os.open(os.devnull, flags), mode, encoding="utf-8"))
+
+
 def main() -> None:
     """Run the command line; the entry point of `namescreen` and `python -m namescreen`."""
+    _stand_in_for_closed_streams()
     for stream in (sys.stdout, sys.stderr):
         reconfigure = getattr(stream, "reconfigure", None)
         if reconfigure is not None:  # a pipe or a C locale must not turn a name into a traceback

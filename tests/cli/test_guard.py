@@ -121,3 +121,22 @@ def test_shell_completion_knows_commands_and_options(run: Run, shell: str) -> No
 
     assert "screen" in completed("namescreen scr")
     assert "--register" in completed("namescreen screen --reg")
+
+
+@pytest.mark.parametrize(
+    ("closed", "command", "code", "told"),
+    [
+        ("<&-", "screen -", 2, "standard input: holds no names"),
+        (">&-", "compare Loamlet Timelo", 2, "the output: Bad file descriptor"),
+        (">&-", "brief new", 2, "the output: Bad file descriptor"),
+        ("2>&-", "screen --name Loamlet", 0, ""),
+        ("<&- >&- 2>&-", "compare Loamlet Timelo", 2, ""),
+    ],
+)
+def test_a_standard_stream_may_be_closed(tmp_path: Path, closed: str, command: str, code: int, told: str) -> None:
+    done = subprocess.run(
+        ["sh", "-c", f"'{sys.executable}' -m namescreen {command} {closed}"],
+        cwd=tmp_path, env=clean_environment(tmp_path), capture_output=True, timeout=60, check=False,
+    )  # fmt: skip
+    assert (done.returncode, told in done.stderr.decode()) == (code, True), done.stderr
+    assert b"Traceback" not in done.stderr
