@@ -29,6 +29,10 @@ LONGEST_NAME = 60
 
 
 MOST_WEIGHT = 1000
+MOST_AMOUNT = 10**9
+"""The most that a cost, or a number of times, may be: beyond any budget, and summed without rounding."""
+MOST_BYTES = 1 << 20
+"""A longer file is no brief: nobody writes a thousand pages of settings."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +104,8 @@ def load_brief(path: Path | str) -> Brief:
     """The brief in the TOML file at `path`; raises `InputError` with every problem found in it."""
     path = Path(path)
     try:
-        raw = path.read_bytes()
+        with path.open("rb") as file:
+            raw = file.read(MOST_BYTES + 1)
     except FileNotFoundError:
         raise InputError(
             Problem("no such file", f"`namescreen brief new {path}` writes one to fill in", str(path))
@@ -109,6 +114,8 @@ def load_brief(path: Path | str) -> Brief:
         raise InputError(Problem("is a folder", "Name the brief's file", str(path))) from None
     except OSError as error:
         raise InputError(Problem(f"cannot be read ({error.strerror})", "", str(path))) from None
+    if len(raw) > MOST_BYTES:
+        raise InputError(Problem(f"has more than {MOST_BYTES:,} bytes", "Name the brief's file", str(path)))
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -124,6 +131,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
     shown = str(source) if source else "brief"
     try:
         data = tomllib.loads(text, parse_float=Decimal)  # money keeps its digits
+        lines = key_lines(text)
     except tomllib.TOMLDecodeError as error:
         found = re.fullmatch(
             r"(.*?)(?: \(at (?:line (\d+), column \d+|end of document)\))?", str(error), re.DOTALL
@@ -132,7 +140,10 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
         line = int(found[2]) if found and found[2] else text.count("\n") + 1
         remedy = "Texts stand in quotes, lists in [ ], and each key once"
         raise InputError(Problem(f"is not valid TOML: {what}", remedy, shown, line)) from None
-    checker = _Checker(shown, key_lines(text), source.parent if source else Path())
+    except (RecursionError, ValueError):  # brackets in brackets without end, a number of thousands of digits
+        remedy = "Start again from `namescreen brief new`"
+        raise InputError(Problem("holds a value that is nested too deeply or too long", remedy, shown)) from None
+    checker = _Checker(shown, lines, source.parent if source else Path())
     values = checker.table(data, _TOP, ())
     brief = _assemble(values, source)
     checker.together(brief, values)
@@ -249,7 +260,7 @@ def _whole(least: int, most: int) -> _Read:
         if not isinstance(value, int) or isinstance(value, bool):
             raise _WrongError(f"must be a whole number, not {_shown(value)}", "Write it without quotes")
         if not least <= value <= most:
-            raise _WrongError(f"must be from {least} to {most}, not {value}", "Correct the number")
+            raise _WrongError(f"must be from {least} to {most}, not {_shown(value)}", "Correct the number")
         return value
 
     return read
@@ -261,7 +272,9 @@ def _amount(_: _Checker, value: Any, place: Place) -> Decimal:
             f"must be a number, not {_shown(value)}", "Write it without quotes and without a currency sign"
         )
     if not (Decimal(value).is_finite() and value >= 0):
-        raise _WrongError(f"must be 0 or more, not {value}", "Correct the number")
+        raise _WrongError(f"must be 0 or more, not {_shown(value)}", "Correct the number")
+    if value > MOST_AMOUNT:
+        raise _WrongError(f"must be at most {MOST_AMOUNT:,}, not {_shown(value)}", "Correct the number")
     return Decimal(value)
 
 
@@ -362,7 +375,13 @@ def _country(checker: _Checker, value: Any, place: Place) -> str:
 
 
 def _path(checker: _Checker, value: Any, place: Place) -> Path:
-    return checker.folder / Path(_word(checker, value, place)).expanduser()
+    text = _word(checker, value, place)
+    try:
+        if "\0" in text:
+            raise ValueError
+        return checker.folder / Path(text).expanduser()
+    except (RuntimeError, ValueError):  # ~nobody/marks.csv
+        raise _WrongError(f"{_shown(text)} is no path of a file", "Write the path in full") from None
 
 
 def _shortlist(checker: _Checker, value: Any, place: Place) -> Path | tuple[str, ...]:

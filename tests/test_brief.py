@@ -290,3 +290,32 @@ def test_brief_new_writes_a_starter_and_never_overwrites(run: Run, tmp_path: Pat
     assert second.stderr == "namescreen: planter.toml: exists already. Name another file, or move this one\n"
     assert run("brief", "new").stdout == starter()
     assert run("brief", "new", "no/such/folder/b.toml").returncode == 2
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("goods = " + "[" * 3000 + "]" * 3000, "nested too deeply or too long"),
+        ("goods = " + "[" * 400 + "]" * 400, ""),
+        ("seed = " + "9" * 6000, "nested too deeply or too long"),
+        ("seed = " + "9" * 4000, "must be from 0 to"),
+        ('marks = ["~nobody-of-this-name/marks.csv"]', "is no path of a file"),
+        ('marks = ["a\\u0000b"]', "is no path of a file"),
+        ('shortlist = "a\\u0000b"', "is no path of a file"),
+        ("[costs]\nbudget = 1e999999", "must be at most"),
+        ("[[costs.items]]\nwhat = 'fee'\nfigure = 1\ntimes = 1e10", "must be at most"),
+    ],
+)
+def test_values_beyond_all_measure_are_refused(text: str, told: str) -> None:
+    with pytest.raises(InputError) as refused:
+        parse_brief(text)
+    assert told in str(refused.value)
+    assert len(str(refused.value)) < 300
+
+
+def test_a_file_too_large_for_a_brief_is_not_read_whole(tmp_path: Path) -> None:
+    path = tmp_path / "brief.toml"
+    with path.open("wb") as file:
+        file.truncate(1 << 40)  # a sparse file: reading it whole would need a terabyte
+    with pytest.raises(InputError, match="more than 1,048,576 bytes"):
+        load_brief(path)

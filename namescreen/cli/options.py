@@ -80,8 +80,8 @@ def nice_classes(text: str | None) -> tuple[int, ...] | None:
     """--classes as numbers, ascending; None if not given."""
     if text is None:
         return None
-    numbers = re.findall(r"\d+", text)
-    if not numbers or not all(1 <= int(number) <= 45 for number in numbers):
+    numbers = [number for number in re.split(r"[,;\s]+", text) if number]
+    if not numbers or not all(re.fullmatch("[0-9]{1,3}", number) and 1 <= int(number) <= 45 for number in numbers):
         raise InputError(
             Problem(f"{text!r} is no list of Nice classes", "Write numbers from 1 to 45: 21,31", "--classes")
         )
