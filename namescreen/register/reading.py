@@ -170,7 +170,8 @@ class _Peeked:
         if self._waiting:
             out, self._waiting = self._waiting[:size], self._waiting[size:]
             return out
-        return self._stream.read(size)
+        # What an archive gave before it turned out to be damaged is kept: `read` would lose it.
+        return getattr(self._stream, "read1", self._stream.read)(size)
 
 
 def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tuple[str, ...], tuple[Problem, ...]]:

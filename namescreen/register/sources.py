@@ -133,6 +133,8 @@ def files_of(sources: Sequence[Path | str]) -> list[Path]:
                         )
                     )
                 files.update(dict.fromkeys(inside))
+            elif source.exists() and not source.is_file():
+                problems.append(Problem("is no ordinary file", "Save what it gives to a file first", str(source)))
             elif source.exists():
                 with source.open("rb"):
                     files[source] = None
@@ -212,8 +214,8 @@ def lines(stream: IO[bytes], log: ProblemLog, encoding: str | None = None) -> It
     head = stream.read(8192)
     if encoding is not None:
         try:
-            codecs.lookup(encoding)
-        except LookupError:
+            b"a".decode(encoding, "replace")
+        except (LookupError, ValueError):  # unknown, or no encoding of text
             raise InputError(Problem(f"{encoding!r} is not an encoding", "Try utf-8, utf-16 or windows-1252")) from None
     shown = encoding or encoding_of(head)
     if shown is None:

@@ -150,14 +150,14 @@ def test_what_is_left_out_is_said(run: Run, tmp_path: Path, marks: Path, entry: 
 @pytest.mark.parametrize(
     ("rows", "marks_read", "told"),
     [
-        ("mark,classes\nTIMELO,21\nFEMSILL\n,21\n", {"TIMELO", "FEMSILL"}, ""),  # ragged, and without words
-        ("mark,classes\nTIMELO,21,x,y\nFEMSILL,21\n", {"FEMSILL"}, "line 2"),
+        ("mark,classes\nTIMELO,21\nTIMELOW\n,21\n", {"TIMELO", "TIMELOW"}, ""),  # ragged, and without words
+        ("mark,classes\nTIMELO,21,x,y\nTIMELOW,21\n", {"TIMELOW"}, "line 2"),
         ("mark,classes\nTIMELO,99\n", {"TIMELO"}, "99"),
         ("mark,status\nTIMELO,registered\nTIMELO,registered\n", {"TIMELO"}, ""),
         ("mark\nTIM\u202eELO\n", {"TIMELO"}, ""),
-        ("mark\n" + "TIMELO " * 2_000 + "\nFEMSILL\n", {"FEMSILL"}, "characters"),
+        ("mark\n" + "TIMELO " * 2_000 + "\nTIMELOW\n", {"TIMELOW"}, "characters"),
         ("mark\n" + "A" * 10_000_000 + "\nTIMELO\n", {"TIMELO"}, ""),
-        ('mark\n"TIM\nELO"\nFEMSILL\n', {"FEMSILL"}, ""),
+        ('mark\n"TIM\nELO"\nTIMELOW\n', {"TIMELOW"}, ""),
     ],
 )
 def test_good_rows_of_a_list_are_kept_beside_bad_ones(

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.errors import InputError
+from namescreen.errors import DataError, InputError
 from namescreen.register import Register, read_names, read_register
 from namescreen.register.problems import SHOWN_EACH, ProblemLog
 from namescreen.register.sources import lines
@@ -261,7 +261,7 @@ def test_any_bytes_give_marks_or_a_clear_error(contents: bytes, suffix: str) -> 
 
     with TemporaryDirectory() as folder:
         path = write(Path(folder), "m" + suffix, contents)
-        with suppress(InputError):
+        with suppress(InputError, DataError):
             read_register(path)
 
 
@@ -277,3 +277,22 @@ def test_names_are_read_the_same_way(tmp_path: Path, monkeypatch: pytest.MonkeyP
     for path in (tmp_path / "missing", tmp_path, write(tmp_path, "e.txt", "")):
         with pytest.raises(InputError, match=path.name):
             read_names(path)
+
+
+@pytest.mark.parametrize("encoding", ["klingon", "rot13", "zlib", "idna", "undefined", ""])
+def test_what_is_no_encoding_of_text_is_refused(tmp_path: Path, encoding: str) -> None:
+    path = tmp_path / "marks.txt"
+    path.write_text("TIMELO\n")
+    with pytest.raises(InputError, match="is not an encoding"):
+        read_register([path], encoding=encoding)
+
+
+def test_marks_before_the_damage_in_an_archive_are_kept(tmp_path: Path) -> None:
+    whole = gzip.compress("".join(f"TIMELO {number}\n" for number in range(20_000)).encode())
+    half = whole[: len(whole) // 2]
+    for damaged, least in ((whole[:-8] + bytes(8), 20_000), (whole + b"junk", 20_000), (half, 5_000)):
+        path = tmp_path / "marks.txt.gz"
+        path.write_bytes(damaged)
+        register = read_register([path])
+        assert len(register) >= least
+        assert any("damaged" in str(problem) for problem in register.problems)
