@@ -9,7 +9,6 @@ from __future__ import annotations
 import csv
 import json
 import os
-import re
 import shutil
 import sys
 import textwrap
@@ -18,7 +17,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
-from namescreen.report.text import number, table, visible
+from namescreen.report.text import number, table, unseen_escaped, visible
 
 __all__ = [
     *("Column", "Format", "json_line", "on_screen", "print_disclaimer"),
@@ -27,9 +26,6 @@ __all__ = [
 
 NARROW = 80
 """Columns used where the output is not a terminal."""
-
-# Controls (C0, C1), soft hyphen, zero-width and direction characters, line separators, lone surrogates.
-_UNSEEN = re.compile("[\x00-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]")
 
 
 class Format(StrEnum):
@@ -91,8 +87,7 @@ def width() -> int:
 
 def json_line(row: object) -> str:
     """`row` as one line of JSON: other scripts stay readable, unseen characters are escaped."""
-    text = json.dumps(row, ensure_ascii=False, allow_nan=False)
-    return _UNSEEN.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
+    return unseen_escaped(json.dumps(row, ensure_ascii=False, allow_nan=False))
 
 
 def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:

@@ -22,6 +22,7 @@ from .findings import findings, mark_level, matters, worst
 from .model import Report
 from .questions import general_questions, questions
 from .sensitivity import moves, places, standings
+from .text import unseen_escaped
 
 __all__ = ["FORMAT", "from_json", "schema", "to_json"]
 
@@ -33,9 +34,7 @@ def to_json(report: Report, *, changes: Changes | None = None) -> str:
     """The whole report as JSON text, keys in a fixed order, ending in a line break."""
     drawn = _drawn(report) | {"changes": plain(changes)}
     whole = {"format": FORMAT, "notice": DISCLAIMER, "data": plain(report), "drawn": drawn}
-    text = json.dumps(whole, ensure_ascii=False, indent=1) + "\n"
-    # A lone surrogate (a byte that was no UTF-8 on the command line) has no encoding; as an escape it is sound JSON.
-    return text.encode("utf-8", "backslashreplace").decode("utf-8")
+    return unseen_escaped(json.dumps(whole, ensure_ascii=False, indent=1)) + "\n"
 
 
 def from_json(text: str, source: str = "report") -> Report:
@@ -148,7 +147,10 @@ def _read(kind: Any, value: Any, place: str, source: str) -> Any:
     if is_dataclass(kind):
         return _read_record(kind, value, place, source)
     if kind is float and isinstance(value, int) and not isinstance(value, bool):
-        return float(value)
+        try:
+            return float(value)
+        except OverflowError:
+            raise _wrong(source, place, f"must be {_WORDS[kind]}") from None
     if not isinstance(value, kind) or (kind is int and isinstance(value, bool)):
         raise _wrong(source, place, f"must be {_WORDS[kind]}")
     return value

@@ -12,8 +12,13 @@ from collections.abc import Iterable, Sequence
 
 from ..outcome import NotChecked
 
-__all__ = ["cell", "number", "plural", "score_words", "shorten", "some", "table", "visible", "width"]
+__all__ = ["cell", "number", "plural", "score_words", "shorten", "some", "table", "unseen_escaped", "visible",
+           "width"]  # fmt: skip
 
+# Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
+_UNSEEN = re.compile(
+    "[\x00-\x09\x0b-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]"
+)
 _JOINERS = "\u200c\u200d"  # needed inside words of Persian and Indic scripts and inside emoji
 
 # CommonMark 0.31.2, section 2.4: a backslash takes the meaning from any ASCII punctuation. Only what can
@@ -46,6 +51,11 @@ def visible(text: str) -> str:
         else:
             shown.append(character)
     return " ".join("".join(shown).split())
+
+
+def unseen_escaped(text: str) -> str:
+    """JSON `text` with every unseen character as its escape: equal as JSON, and safe on a terminal."""
+    return _UNSEEN.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
 
 
 def _joins(text: str, place: int) -> bool:

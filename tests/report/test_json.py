@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import dataclasses
 import json
+import re
 from typing import Any
 
 import pytest
@@ -72,3 +74,16 @@ def test_what_is_no_report_is_refused(text: str) -> None:
 def test_another_version_is_refused_with_the_remedy() -> None:
     with pytest.raises(InputError, match=r"this version reads 'namescreen-report 1'\. Write it again"):
         from_json('{"format": "namescreen-report 2"}', "old.json")
+
+
+def test_what_is_not_seen_is_escaped(report: Report) -> None:
+    hidden = "\u202e\x9b\u200b\ufeff"
+    text = to_json(dataclasses.replace(report, product=hidden))
+    assert not set(hidden) & set(text)
+    assert from_json(text).product == hidden
+
+
+def test_a_number_beyond_all_measure_is_refused(report: Report) -> None:
+    text = re.sub(r'"appearance": [0-9.]+', '"appearance": 1' + "0" * 400, to_json(report), count=1)
+    with pytest.raises(InputError, match="must be a number"):
+        from_json(text)
