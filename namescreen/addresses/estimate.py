@@ -169,7 +169,7 @@ def _judged(name: Name, label: Label, heard: float | None) -> tuple[float, list[
     rude = unlucky_break(name.words)
     if rude:
         fit *= RUDE_JOINT
-        reasons.append(f'Without spaces, "{rude}" can be read across the join.')
+        reasons.append(f'Run together, "{rude}" can be read in it.')
     passes_for = _passes_for(name)
     if passes_for:
         fit *= PASSES_FOR

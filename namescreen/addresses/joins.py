@@ -53,7 +53,7 @@ def unlucky_break(words: tuple[str, ...]) -> str | None:
         return None
     parts = parts_of(words)
     bounds, joins = _starts(words), _starts(parts)
-    read_before, read_after = _readable(joined), _readable(joined[::-1], -1)
+    readable = {small: (_readable(joined, small), _readable(joined, small, -1)) for small in (True, False)}
     found = set()
     for start in range(len(joined)):
         for end in range(start + 3, min(len(joined), start + _LONGEST) + 1):
@@ -64,7 +64,8 @@ def unlucky_break(words: tuple[str, ...]) -> str | None:
             inside = next(part for part, at in zip(parts, joins, strict=False) if start < at + len(part))
             if not crosses and inside != word and zipf(inside) >= _KNOWN:
                 continue
-            otherwise = start in read_before and len(joined) - end in read_after
+            before, after = readable[crosses]  # inside an unknown word, "a" and "in" are seen by nobody
+            otherwise = start in before and len(joined) - end in after
             if otherwise or (crosses and len(word) >= _LEAST):
                 found.add(word)
     return max(sorted(found), key=len, default=None)
@@ -75,14 +76,15 @@ def _starts(words: Sequence[str]) -> list[int]:
     return list(accumulate(map(len, words), initial=0))
 
 
-def _readable(letters: str, step: int = 1) -> set[int]:
-    """The places up to which `letters` divide into words; read backwards if `step` is -1."""
-    places = {0}
+def _readable(joined: str, small: bool, step: int = 1) -> set[int]:
+    """How many of the first letters divide into words, `small` ones too; of the last letters if `step` is -1."""
+    letters = joined[::step]
+    lengths = {0}
     for end in range(1, len(letters) + 1):
-        starts = (start for start in range(max(0, end - _LONGEST), end) if start in places)
-        if any(_is_word(letters[start:end][::step]) for start in starts):
-            places.add(end)
-    return places
+        words = (letters[start:end][::step] for start in range(max(0, end - _LONGEST), end) if start in lengths)
+        if any(_is_word(word) and (small or len(word) > 2) for word in words):
+            lengths.add(end)
+    return lengths
 
 
 @lru_cache(maxsize=1 << 14)
