@@ -159,6 +159,8 @@ def _heard(one: Features, other: Features, scores: Scores) -> str:
 
 def _about_words(ours: Side, theirs: Side) -> str:
     same = [word.letters for word in ours if any(word.letters == match.letters for match in theirs)]
+    if len(ours) > 1 and sorted(word.letters for word in ours) == sorted(word.letters for word in theirs):
+        return "The same words in another order."
     if same and len(ours) + len(theirs) > 2:
         return "Shared: " + ", ".join(f'"{word}"' for word in dict.fromkeys(same)) + "."
     return ""
@@ -167,12 +169,12 @@ def _about_words(ours: Side, theirs: Side) -> str:
 def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     if scores.meaning is None:
         return "Meaning: unknown, too few words of the names are in the lexicon."
-    alike = [
+    alike = dict.fromkeys(
         f'"{word.letters}" and "{match.letters}"'
         for word in ours
         for match in theirs
         if word.letters != match.letters and (meaning_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
-    ]
+    )
     detail = f": {', '.join(alike)} say something alike" if alike else ""
     return f"Meaning: {_band(scores.meaning)}{detail}."
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
@@ -123,3 +125,12 @@ def test_json_form() -> None:
 def test_score_is_what_closeness_shows() -> None:
     one, other = features("Fern Well"), features("Fernwell")
     assert score(one, other).overall == closeness(one, other).overall == 1.0
+
+
+def test_words_in_another_order_and_meanings_are_told_once() -> None:
+    assert "The same words in another order." in compare("Ringlane", "Lane Ring").reasons
+    assert "The same words in another order." not in compare("Ringlane", "Ring Road").reasons
+    (told,) = [reason for reason in compare("Ring Bell", "Dong Dong").reasons if reason.startswith("Meaning")]
+    pairs = re.findall(r'"\w+" and "\w+"', told)
+    assert pairs
+    assert len(pairs) == len(set(pairs))
