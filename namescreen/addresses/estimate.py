@@ -54,7 +54,9 @@ class Domain:
 class Estimate:
     """How a name fits as a domain and a handle.
 
-    `score` is in [0, 1], 1 = fits best: short, spelled right after hearing it, nothing to explain, no cut handle.
+    `score` is in [0, 1], 1 = fits best: short, spelled right after hearing it, nothing to explain, no cut handle. It
+    is made of `domain_score`, what the plainest label deserves, and `handle_score`, how little handles lose on average,
+    both in [0, 1] with 1 = best.
     `heard` is how surely it is spelled right after hearing it (the radio test), `effort` the keys to type it,
     `slips` misspellings worth owning, `everywhere` the one handle that fits every limit, `spare_handles` others for
     when it is taken, `lookalikes` labels that pass for it at a glance. Whether anything is free is not known from
@@ -71,11 +73,15 @@ class Estimate:
     reasons: tuple[str, ...]
     spare_handles: tuple[str, ...] = ()
     lookalikes: tuple[str, ...] = ()
+    domain_score: float = 0.0
+    handle_score: float = 0.0
 
     def to_json(self) -> dict[str, object]:
         """The estimate as plain data."""
         return {
             "score": round(self.score, 3),
+            "domain_score": round(self.domain_score, 3),
+            "handle_score": round(self.handle_score, 3),
             "domains": [{"domain": one.text, "shown": one.shown, "how": one.how} for one in self.domains],
             "handles": [{"handle": one.text, "limit": one.limit, "lost": one.lost} for one in self.handles],
             "handle_everywhere": self.everywhere,
@@ -100,6 +106,7 @@ def estimate(
     labels = labels_of(parsed, goods_word)
     limits = tuple(handle_lengths) or COMMON_LENGTHS
     handles = handles_of(parsed, limits)
+    handle_fit = sum(handle.fit for handle in handles) / len(handles) if handles else 0.0
     domains = tuple(_domains(labels, tuple(endings) or DEFAULT_ENDINGS))
     if not labels:
         joined = "".join(map(plain_label, parsed.words))
@@ -108,10 +115,11 @@ def estimate(
             if joined
             else "No letter or digit of the name can stand in a domain name."
         )
-        return Estimate(0.0, domains, handles, handles[0].text if handles else "", None, 0, (), (reason,))
+        return Estimate(
+            0.0, domains, handles, handles[0].text if handles else "", None, 0, (), (reason,), handle_score=handle_fit
+        )
     heard = _heard(parsed)
     fit, reasons = _judged(parsed, labels[0], heard)
-    handle_fit = sum(handle.fit for handle in handles) / len(handles) if handles else 0.0
     if not handles:
         reasons.append("No handle can be made: the name has no Latin letter or digit.")
     cut = [handle for handle in handles if handle.lost]
@@ -128,6 +136,8 @@ def estimate(
         reasons=tuple(reasons) or ("Short, and easily spelled after hearing it.",),
         spare_handles=spare_handles(parsed, goods_word, min(limits)),
         lookalikes=lookalike_labels(labels[0].text) if labels[0].shown.isascii() else (),
+        domain_score=fit,
+        handle_score=handle_fit,
     )
 
 

@@ -250,7 +250,8 @@ def _show(fits: Sequence[_Fit], form: Format, checked: bool) -> None:
 
 def _show_one(fit: _Fit, form: Format) -> None:
     estimate = fit.estimate
-    title = f"{fit.name}: fit {number(estimate.score)}"
+    parts = f"domain {number(estimate.domain_score)}, handle {number(estimate.handle_score)}"
+    title = f"{fit.name}: fit {number(estimate.score)} ({parts})"
     sys.stdout.write(f"\n## {cell(title)}\n\n" if form is Format.markdown else f"\n{visible(title)}\n")
     rows = [*_domain_rows(estimate), *_handle_rows(estimate)]
     if rows:

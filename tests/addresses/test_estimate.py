@@ -22,6 +22,9 @@ WORDS = ("clay", "sill", "herb", "loam", "drip", "kettle", "garden", "mint", "ra
 def test_any_name_has_an_estimate_within_its_range(name: str) -> None:
     found = estimate(name, endings=("com", "co.uk"), goods="herb planter")
     assert 0.0 <= found.score <= 1.0
+    assert 0.0 <= found.domain_score <= 1.0
+    assert 0.0 <= found.handle_score <= 1.0
+    assert found.score <= found.domain_score
     assert found.reasons
     assert found == estimate(name, endings=("com", "co.uk"), goods="herb planter")
     assert found.everywhere == (found.handles[0].text if found.handles else "")
@@ -52,6 +55,8 @@ def test_what_lowers_the_fit_is_said(better: str, worse: str, reason: str) -> No
 def test_a_cut_handle_is_said_and_counts() -> None:
     roomy, tight = (estimate("Copper Kettle Garden", handle_lengths=(limit,)) for limit in (30, 12))
     assert tight.score < roomy.score
+    assert tight.domain_score == roomy.domain_score
+    assert tight.handle_score < roomy.handle_score == 1.0
     assert 'A handle of 12 characters loses "garden": copperkettle.' in tight.reasons
 
 
