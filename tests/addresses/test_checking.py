@@ -427,3 +427,18 @@ def test_two_runs_share_a_store(server: LoopbackServer, settings: Settings) -> N
     assert all(finding.taken is False for part in found for finding in part.values())
     _, asker = asked(settings, domains)
     assert (asker.sent, asker.remarks) == (0, ())
+
+
+def test_redirects_wait_for_the_turn_of_the_host_that_they_lead_to(server: LoopbackServer, settings: Settings) -> None:
+    other = LoopbackServer()
+    try:
+        # Questions to one host directly, and to another host that sends them all on to the first.
+        other.routes["/*"] = lambda path: Reply(302, headers={"Location": server.url("/sent" + path)})
+        server.routes["/*"] = Reply(404, wait=0.02)
+        patterns = [server.url("/{handle}"), other.url("/{handle}", host="localhost")]
+        found, _ = asked(settings, [], [f"n{number}" for number in range(8)], [], patterns)
+        assert {one.taken for one in found.values()} == {False}
+        assert len(server.seen) == 16
+        assert server.most_at_once == 1
+    finally:
+        other.close()
