@@ -15,6 +15,7 @@ import math
 import re
 from collections.abc import Callable
 from functools import cache
+from operator import itemgetter
 
 from ..tables import Table, open_table
 from .phones import LETTER_OF, SCHWA, VOWEL_LETTERS
@@ -55,7 +56,9 @@ _COST = {chr(0x21 + level): _LARGEST * (level / (_LEVELS - 1)) ** 2 for level in
 Arc = tuple[float, str, str, str, str]  # cost, next context, letters, phones, unit
 Step = tuple[float, list[Arc]]  # a cost common to all arcs, and the arcs
 Front = dict[tuple[str, str], float]  # (context, what has been written so far) -> cost
-
+# A place in a word that is read: the hypotheses kept there, cheapest first; and, for the place one letter on, the most
+# that one may cost and those that come from further back.
+Place = tuple[list[tuple[tuple[str, str], float]], float, Front]
 
 # One context: the cost of leaving it for a shorter one, and the units that may follow, each as (unit, cost, units
 # kept), under their letters or under their phones.
@@ -71,7 +74,7 @@ class JointModel:
         for identity, value in units.items():
             letters, phones = value.split(" ")
             self._units[identity] = (letters, "" if phones == NO_PHONES else phones)
-        self._rows: dict[bytes, bytes] | None = None
+        self._last: tuple[str, int, float, list[Place]] = ("", 0, 0.0, [])
         self._sought: dict[str, str | None] = {}
         self._by_letters: dict[str, Node] = {}
         self._by_phones: dict[str, Node] = {}
@@ -82,18 +85,14 @@ class JointModel:
         """The `limit` most probable readings of `word` (letters a to z), as marked codes, each with its probability
         among all that the search kept, most probable first. Empty if no sequence of units spells the word."""
         self._forget()
-        length = len(word)
-        fronts: list[Front] = [{} for _ in range(length + 2)]
-        fronts[0][START, ""] = 0.0
-        limits = [math.inf] * (length + 2)  # what is dearer than the best at its place by `within` falls out
-        for at in range(length):
-            kept = sorted(fronts[at].items(), key=_by_cost)[:beam]
+        places = self._read_so_far(word, beam, within)
+        for at in range(len(places) - 1, len(word)):
+            kept, limit_one, begun = places[at]
             pair = word[at : at + 2]
-            one, two = fronts[at + 1], fronts[at + 2]
-            limit_one, limit_two = limits[at + 1], limits[at + 2]
+            one: Front = begun.copy()
+            two: Front = {}
+            limit_two = math.inf
             for (context, phones), cost in kept:
-                if cost > limits[at]:
-                    break
                 stressed, last = "1" in phones, phones[-1:]
                 if last in VOWEL_LETTERS:
                     last = ""
@@ -122,11 +121,13 @@ class JointModel:
                     key = (following, phones + sound)
                     if target.get(key, math.inf) > total:
                         target[key] = total
-            limits[at + 1], limits[at + 2] = limit_one, limit_two
+            front = [item for item in one.items() if item[1] <= limit_one]
+            front.sort(key=_by_cost)
+            places.append((front[:beam], limit_two, two))
+        self._last = word, beam, within, places
         ended = [
             (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
-            for (context, phones), cost in sorted(fronts[length].items(), key=_by_cost)[:beam]
-            if cost <= limits[length]
+            for (context, phones), cost in places[len(word)][0]
             for step in self._ending(context)
         ]
         least = min((cost for _, cost in ended), default=0.0)
@@ -134,6 +135,19 @@ class JointModel:
         for phones, cost in ended:
             found[phones] = found.get(phones, 0.0) + math.exp(least - cost)
         return _merged(found)[:limit]
+
+    def _read_so_far(self, word: str, beam: int, within: float) -> list[Place]:
+        """The places of the word read last that stand in this one as well: a place depends on the letters up to it and
+        one more. Words in alphabetical order so take half the work."""
+        last, last_beam, last_within, places = self._last
+        if (last_beam, last_within) != (beam, within):
+            return [([((START, ""), 0.0)], math.inf, {})]
+        shared = 0
+        for one, other in zip(last, word, strict=False):
+            if one != other:
+                break
+            shared += 1
+        return places[: max(1, shared)]
 
     def spellings(
         self,
@@ -258,16 +272,13 @@ class JointModel:
 
     def _row(self, context: str) -> str | None:
         """The table's row for a context: sought in the file, or, once many were, from the whole file in memory."""
-        if self._rows is None:
-            if context in self._sought:
-                return self._sought[context]
-            if len(self._sought) < _MANY_ROWS:
-                row = self._sought[context] = self._table.get(context)
-                return row
-            lines = self._table.path.read_bytes().split(b"\n")[1:-1]
-            self._rows = {key: value for key, _, value in (line.partition(b"\t") for line in lines)}
-        found = self._rows.get(context.encode())
-        return None if found is None else found.decode()
+        if context in self._sought:
+            return self._sought[context]
+        if len(self._sought) >= _MANY_ROWS:
+            self._table.keep()
+            return self._table.get(context)
+        row = self._sought[context] = self._table.get(context)
+        return row
 
     def _forget(self) -> None:
         """Let go of what was worked out, once it has grown large: memory stays bounded over millions of words."""
@@ -276,8 +287,7 @@ class JointModel:
                 memory.clear()
 
 
-def _by_cost(item: tuple[tuple[str, str], float]) -> float:
-    return item[1]
+_by_cost = itemgetter(1)
 
 
 def _merged(found: dict[str, float]) -> list[tuple[str, float]]:

@@ -31,6 +31,16 @@ def test_what_was_read_before_changes_nothing(word: str) -> None:
     assert fresh.readings(word, 3) == joint_model().readings(word, 3)
 
 
+@given(st.lists(st.text(alphabet="abl", max_size=6), max_size=8), st.integers(1, 30), st.sampled_from([3.0, 6.0]))
+@settings(max_examples=50)
+def test_words_read_in_a_row_are_read_as_each_alone(words: list[str], beam: int, within: float) -> None:
+    """What one word has in common with the one before it is taken over."""
+    tables = open_table("letter_to_sound.tsv"), open_table("joint_units.tsv")
+    row = JointModel(*tables)
+    for word in words:
+        assert row.readings(word, 3, beam, within) == JointModel(*tables).readings(word, 3, beam, within)
+
+
 def test_reading_the_whole_table_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
     tables = open_table("letter_to_sound.tsv"), open_table("joint_units.tsv")
     words = ["zilovane", "kwench", "plorabit", "thruxy"]
