@@ -37,6 +37,9 @@ def test_a_table_answers_as_a_dictionary_would(
         assert (key in table) == (key in rows)
         assert dict(table.starting(key)) == {k: v for k, v in rows.items() if k.startswith(key)}
     table.verify()
+    before = {key: table.get(key) for key in (*rows, other, other[:1])}
+    table.keep()
+    assert {key: table.get(key) for key in before} == before
 
 
 @given(entries)

@@ -14,8 +14,9 @@ from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
 
+from ..tables import open_table
 from .letters import first_letters
-from .processes import fork_or_spawn, ignore_interrupt, processors
+from .processes import fork_or_spawn, ignore_interrupt, processors, without_collection
 from .reading import Progress
 from .signatures import lengths, signatures
 from .sounds import code_arrays
@@ -35,8 +36,14 @@ Result = TypeVar("Result")
 NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
 WORTH_A_POOL = 20_000
 """Marks from which a second process pays for its start."""
-TASKS_A_PROCESS = 12
+TASKS_A_PROCESS = 40
 """A process is replaced after so many tasks: what reading words aloud remembers is not bounded."""
+WORTH_KEEPING = 2_000
+"""Words from which it pays to read the tables they are looked up in as a whole (0.3 s)."""
+TABLES = (
+    "pronunciations.tsv", "letter_to_sound.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "foreign_words.tsv",
+    "frequency/en.tsv", "word_kinds.tsv",
+)  # fmt: skip
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
 
@@ -55,6 +62,7 @@ class _Word:
     one_way: bool = False
 
 
+@without_collection()
 def build(texts: Iterable[str], progress: Progress | None = None, base: Index | None = None) -> Arrays:
     """The index arrays over marks with these texts, in their order; what `base` knows is not worked out again."""
     everything = list(texts)
@@ -152,6 +160,9 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     words: dict[str, _Word] = {}
     wanted = sorted({word for key in keys for word in key.split()})
     done = 0
+    if len(wanted) >= WORTH_KEEPING:
+        for table in TABLES:  # before the workers start, who share them
+            open_table(table).keep()
     while wanted:
         total = len(words) + len(wanted)
         for part, found in workers.map(_read_words, wanted, WORDS_A_TASK):
