@@ -221,6 +221,9 @@ class _Checks:
         readings = _made("readings", lambda: self._readings(name))
         addresses = _made("addresses", lambda: self._addresses(name))
         coverage, missing = self._coverage()
+        if not coverage and not isinstance(readings, NotChecked):
+            # Nothing was met because nothing was looked through.
+            readings = NotChecked("readings", f"no words are shipped of {' or '.join(self.languages or ())}")
         parts = (marks, distinctiveness, readings, addresses)
         goods = [] if isinstance(marks, NotChecked) else [mark.goods_relatedness for mark in marks]
         reasons = dict.fromkeys(one for one in (*parts, *goods, *missing) if isinstance(one, NotChecked))

@@ -205,6 +205,14 @@ def test_a_language_without_words_is_not_checked() -> None:
     assert any("tlh" in reason.check or "Klingon" in reason.check for reason in one.not_checked)
 
 
+@pytest.mark.parametrize("languages", [["en"], ["tlh", "en"]])
+def test_nothing_looked_through_is_not_nothing_found(languages: list[str]) -> None:
+    (one,) = screen(["Mist Patch"], None, languages=languages)
+    assert isinstance(one.readings, NotChecked)
+    assert one.readings in one.not_checked
+    assert all(language in one.readings.because for language in languages)
+
+
 @pytest.mark.parametrize("error", [DataError("words.tsv", "is damaged", "Install again"), ImportError("no room")])
 def test_a_damaged_table_or_missing_part_leaves_the_other_checks_standing(
     monkeypatch: pytest.MonkeyPatch, register: Register, error: Exception

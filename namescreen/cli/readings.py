@@ -121,8 +121,9 @@ def readings(
         everything = list(each())
         if not mild and any(reading.gravity == 3 for found in everything for reading in found.readings):
             say(CONTENT_WARNING)
+        looked = any(not isinstance(part, NotChecked) for part in covered)
         for found in everything:
-            _show_one(found, form)
+            _show_one(found, form, looked=looked)
         _show_coverage(covered, asked, form)
     print_disclaimer(form)
     if strict and any(isinstance(part, NotChecked) for part in covered):
@@ -139,7 +140,7 @@ def _opened(sources: Sequence[Dictionary], asked: Sequence[str] | None) -> tuple
     return tuple(useful)
 
 
-def _show_one(found: _Found, form: Format) -> None:
+def _show_one(found: _Found, form: Format, *, looked: bool) -> None:
     _head(found.name, form)
     if found.lookalikes:
         _say(f"look-alike letters: {found.lookalikes}", form)
@@ -147,7 +148,7 @@ def _show_one(found: _Found, form: Format) -> None:
     if unlucky:
         show([_row(reading) for reading in unlucky], READINGS, form)
     else:
-        _say("No unlucky word found.", form)
+        _say("No unlucky word found." if looked else "Not checked for unlucky words: see below.", form)
     ordinary = [reading for reading in found.readings if reading.severity == 0]
     if ordinary:
         _say(f"Also met: {'; '.join(_ordinary(ordinary))}", form)

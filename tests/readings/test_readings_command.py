@@ -63,3 +63,10 @@ def test_bad_input_is_said_plainly(run: Run) -> None:
         done = run("readings", *arguments)
         assert done.returncode == 2
         assert "Traceback" not in done.stderr
+
+
+def test_nothing_looked_through_is_not_nothing_found(run: Run) -> None:
+    done = run("readings", "Mistpatch", "--languages", "en", "--shipped-only")
+    assert done.returncode == 0, done.stderr
+    assert "Not checked for unlucky words" in done.stdout
+    assert "No unlucky word found" not in done.stdout
