@@ -47,7 +47,7 @@ def retry_after(value: str, now: datetime.datetime) -> float | None:
         return float(value[:9])
     try:
         moment = parsedate_to_datetime(value)
-    except (TypeError, ValueError, IndexError):
+    except (TypeError, ValueError, IndexError, OverflowError):
         return None
     if moment.tzinfo is None:
         moment = moment.replace(tzinfo=datetime.UTC)

@@ -96,7 +96,8 @@ def test_retry_after_reads_both_forms(moment: datetime.datetime) -> None:
 
 @pytest.mark.parametrize(
     ("value", "seconds"),
-    [("120", 120.0), (" 0 ", 0.0), ("", None), ("soon", None), ("-5", None), ("1e9", None), ("٣", None)],
+    [("120", 120.0), (" 0 ", 0.0), ("", None), ("soon", None), ("-5", None), ("1e9", None), ("٣", None),
+     ("Fri, 31 Dec 99999 23:59:59 GMT", None), ("Fri, 31 Dec 9999 23:59:59 -9999", None), ("9" * 400, 999_999_999.0)],
 )
 def test_retry_after_in_seconds(value: str, seconds: float | None) -> None:
     assert retry_after(value, NOW) == seconds
