@@ -30,6 +30,7 @@ from .options import (
     make_app,
     nice_classes,
 )
+from .outputs import unfit_output
 from .talk import progress, say
 
 if TYPE_CHECKING:
@@ -216,32 +217,12 @@ def _figure_of(path: Path) -> Path:
 
 def _check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]) -> None:
     """Refuse, before any work, to write over an input or over a file that is no report."""
-    problems = []
-    sources = {path.resolve() for path in inputs}
-    for path in outputs:
-        written = [path, *([_figure_of(path)] if forms[path] is Form.markdown else [])]
-        for one in written:
-            if one.resolve() in sources:
-                problems.append(Problem("is also read for this report", "Write to another file", str(one)))
-            elif one.is_dir():
-                problems.append(Problem("is a folder", "Name a file in it, such as report.md", str(one)))
-            elif not one.parent.is_dir():
-                problems.append(Problem("lies in a folder that does not exist", "Make the folder first", str(one)))
-            elif one.exists() and not one.is_file():
-                problems.append(Problem("is no ordinary file", "Leave --output out for standard output", str(one)))
-            elif one.is_file() and not _replaceable(one):
-                problems.append(Problem("is there already, and is no report", "Write to another file", str(one)))
-    if problems:
-        raise InputError(problems)
-
-
-def _replaceable(path: Path) -> bool:
-    try:
-        with path.open("rb") as file:
-            start = file.read(64)
-    except OSError:
-        return False
-    return not start or start.startswith(_BEGINNINGS)
+    written = [
+        one for path in outputs for one in (path, *([_figure_of(path)] if forms[path] is Form.markdown else []))
+    ]
+    problems = [unfit_output(one, "report", _BEGINNINGS, inputs) for one in written]
+    if any(problems):
+        raise InputError(filter(None, problems))
 
 
 def _read(path: Path) -> str:
@@ -255,7 +236,7 @@ def _read(path: Path) -> str:
 
 def _how_made(shortlist: Path | None) -> dict[str, str]:
     """How names were made, as `namescreen brainstorm` leaves it in a shortlist: in a table's column `how`, or in
-    the remark above a name."""
+    the remark above a name. Other remarks are the maker's own, and not for an adviser."""
     import csv
 
     if shortlist is None:
@@ -267,11 +248,11 @@ def _how_made(shortlist: Path | None) -> dict[str, str]:
                 return {}
             return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
         lines = [line.strip() for line in file]
-    return {
-        name: above.removeprefix("#").strip()
-        for above, name in pairwise(lines)
-        if above.startswith("#") and name and not name.startswith("#")
-    }
+    from namescreen.generation import CONSTRUCTIONS
+
+    told = tuple(f"{construction}: " for construction in CONSTRUCTIONS)
+    remarks = ((above.removeprefix("#").strip(), name) for above, name in pairwise(lines) if above.startswith("#"))
+    return {name: how for how, name in remarks if how.startswith(told) and name and not name.startswith("#")}
 
 
 def _day(asked: datetime.date | None, settled: Brief) -> tuple[str, str]:
