@@ -103,11 +103,12 @@ def brainstorm(
         Path | None, typer.Option("--shortlist", help="The file that a steered session saves kept names to.")
     ] = None,
 ) -> None:
-    """Make candidate names from concept words, best first, each with how it was made.
+    """Make candidate names from concept words, the best and most varied first, each with how it was made.
 
-    Score and the numbers beside it run from 0 to 1, 1 the better end: how near its sources stand to the concepts
-    and how well they show (evokes), how usual its letters and sounds are (says), how far it is from describing
-    the goods (own). A name with an awkward reading in the brief's languages is left out.
+    What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers
+    beside it run from 0 to 1, 1 the better end: how near its sources stand to the concepts and how well they
+    show (evokes), how usual its letters and sounds are (says), how far it is from describing the goods (own). A
+    name with an awkward reading in the brief's languages is left out.
     """
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of
