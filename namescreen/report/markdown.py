@@ -99,7 +99,7 @@ def _in_short(report: Report) -> Iterable[str]:
     yield from _skipped(report)
     missing = unsearched_markets(report)
     if missing:
-        yield f"Markets whose own office no list names: {some(missing)}."
+        yield f"No list searched comes from the trade mark office of {some(missing, 'or')}."
 
 
 def _goods_compared(entry: NameEntry) -> bool:

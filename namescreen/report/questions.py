@@ -52,9 +52,9 @@ def general_questions(report: Report) -> tuple[str, ...]:
         asked.append(f"Which classes should be searched and filed in{goods}? The brief states none.")
     missing = unsearched_markets(report)
     if missing:
-        verb = "is a market" if len(missing) == 1 else "are markets"
+        verb, its = ("is a market", "its office") if len(missing) == 1 else ("are markets", "their offices")
         asked.append(
-            f"{some(missing)} {verb} of the brief, and no list searched names its office: which search is "
+            f"{some(missing)} {verb} of the brief, and no list searched comes from {its}: which search is "
             "worth its price there?"
         )
     asked.append(
