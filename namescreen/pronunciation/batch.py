@@ -27,6 +27,8 @@ for _one, _row in percent_differences().items():
         _DIFFERENCE[_INDEX[_one], _INDEX[_other]] = _cost
 _PIECES, _PIECE = 3, 14
 """The bits of `present` are looked up in pieces, since a table for all at once would not fit."""
+_WEIGHTS = 8
+"""More than the weight of any sound (`alignment.phone_weights`)."""
 _CHUNK = 4096
 """Codes aligned in one go: their working rows fit the processor's cache."""
 
@@ -94,22 +96,28 @@ def sound_closeness_many(code: str, codes: Sequence[str] | SoundCodes) -> NDArra
 def _spent(
     own: NDArray[np.intp], own_weights: Sequence[int], sounds: NDArray[np.uint8], weights: NDArray[np.uint8]
 ) -> Whole:
+    """What the cheapest alignment of every code with ours costs.
+
+    Worked out by what is saved: setting two sounds against each other costs less than leaving out both, by their
+    weights times their likeness. Then nothing is added where nothing is set, and a step is three sums and maxima.
+    """
     longest, count = sounds.shape
-    dear = weights.astype(np.int32)
-    alone = dear * 100
-    row: Whole = np.zeros((longest + 1, count), dtype=np.int32)
-    np.cumsum(alone, axis=0, out=row[1:])
-    below = np.empty_like(row)
+    whole = weights.sum(axis=0, dtype=np.int32) + sum(own_weights)
+    small = np.int16 if 100 * int(whole.max(initial=0)) < 2**15 else np.int32
+    both = sounds * np.intp(_WEIGHTS) + weights
+    likeness = (100 - _DIFFERENCE)[:, :, None]
+    there = np.arange(_WEIGHTS)
+    saved = np.zeros((longest + 1, count), dtype=small)
+    more = np.empty((longest, count), dtype=small)
     for sound, weight in zip(own, own_weights, strict=True):
-        against = np.take(_DIFFERENCE[sound], sounds) * (dear + weight)
-        against += row[:-1]
-        np.minimum(against, row[1:] + 100 * weight, out=against)
-        below[0] = row[0] + 100 * weight
-        for at in range(longest):
-            np.add(below[at], alone[at], out=below[at + 1])
-            np.minimum(below[at + 1], against[at], out=below[at + 1])
-        row, below = below, row
-    return row[longest].copy()
+        # What pads codes has no weight and is set against nothing.
+        table = (likeness[sound] * (there + weight) * (there > 0)).astype(small)
+        np.take(table.ravel(), both, out=more, mode="clip")
+        more += saved[:-1]
+        np.maximum(saved[1:], more, out=saved[1:])
+        for at in range(1, longest):
+            np.maximum(saved[at], saved[at + 1], out=saved[at + 1])
+    return np.asarray(100 * whole - saved[longest], np.int32)
 
 
 def closeness_bound_many(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:

@@ -14,7 +14,6 @@ import numpy as np
 from rapidfuzz.distance import OSA, Indel
 from rapidfuzz.process import cdist
 
-from ..closeness.appearance import _SHAPES as SHAPES
 from ..closeness.appearance import INSIDE, ORDER, PREFIX_BONUS, PREFIX_LETTERS, SHAPE_ONLY, shaped
 from .signatures import ALIKE, one_signature, popcount
 
@@ -27,9 +26,9 @@ if TYPE_CHECKING:
 
 __all__ = ["Strings", "Texts", "first_letters"]
 
-_MERGED = {merged for seen, merged in SHAPES if len(seen) > 1}
 _FIRST = 0 if sys.byteorder == "little" else 3
 _NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
+_NO_LEAST = -1e3
 _INSIDE_START, _INSIDE_ELSEWHERE, _SHORTEST_INSIDE = 0.55, 0.5, 3
 
 
@@ -92,8 +91,7 @@ class Strings(Texts):
             return np.zeros(0, np.int64), np.zeros(0)
         sizes = np.arange(int(self._lengths[-1]) + 1)
         longer, both, apart = np.maximum(sizes, size), sizes + size, np.abs(sizes - size)
-        inside = np.minimum(sizes, size) / longer * _INSIDE_START + INSIDE
-        inside[np.minimum(sizes, size) < _SHORTEST_INSIDE] = 0
+        inside = _inside(size, sizes)
         reach = _with_prefix(1 - (1 - ORDER) * apart / longer - ORDER * apart / both, PREFIX_LETTERS)
         fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
         found = []
@@ -105,7 +103,7 @@ class Strings(Texts):
         shape = shaped(text)
         if len(shape) < size:
             found.append(self._most(shape, slice(0, len(self)), least / SHAPE_ONLY))
-        elif _MERGED & set(shape):
+        else:
             found.append(self._most(shape, self._merging, least / SHAPE_ONLY))
         if not found:
             return np.zeros(0, np.int64), np.zeros(0)
@@ -170,6 +168,18 @@ class Strings(Texts):
         close = likeness >= least
         return places[close], likeness[close]
 
+    def most(self, text: str, places: Places) -> Likeness:
+        """The most that each of these strings can be alike to `text`."""
+        sizes = np.arange(int(self._lengths[-1]) + 1) if len(self) else np.zeros(0, np.int64)
+        _, raw = self._most(text, places, _NO_LEAST, _inside(len(text), sizes))
+        shape = shaped(text)
+        if len(shape) < len(text):
+            raw = np.maximum(raw, SHAPE_ONLY * self._most(shape, places, _NO_LEAST)[1])
+        else:
+            merging = np.isin(places, self._merging).nonzero()[0]
+            raw[merging] = np.maximum(raw[merging], SHAPE_ONLY * self._most(shape, places[merging], _NO_LEAST)[1])
+        return raw
+
     def sharing(self, text: str, least: float) -> Places:
         """Every place whose string has at least a share of `least` of its letters in common with `text`."""
         # What one has more letters than the other is not in common.
@@ -211,6 +221,14 @@ def first_letters(text: str) -> np.uint64:
     """The first four characters of a string, sixteen bits each, as one number; those of alike shape are the same."""
     first = text[:PREFIX_LETTERS].translate(ALIKE)
     return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(first)))
+
+
+def _inside(size: int, sizes: Places) -> Likeness:
+    """How alike strings of these lengths are at most to one of `size` letters because one stands inside the other."""
+    shorter = np.minimum(sizes, size)
+    inside = shorter / np.maximum(np.maximum(sizes, size), 1) * _INSIDE_START + INSIDE
+    inside[shorter < _SHORTEST_INSIDE] = 0
+    return np.asarray(inside, np.float64)
 
 
 def _with_prefix(raw: Likeness, letters: int | NDArray[np.int8]) -> Likeness:

@@ -28,6 +28,7 @@ from ..closeness.overall import JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import words_alike_in_meaning
 from ..lexicon import equivalents, lexicon
+from ..pronunciation import sound_closeness
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -41,29 +42,27 @@ __all__ = ["nearest"]
 
 FEW_WORDS = 20_000
 """Registers with so many distinct words at most are searched word by word: the result is exact."""
-LOOKS, SOUNDS, FAINT_SOUNDS, SHARED = 0.2, 0.5, 0.25, 0.45
-"""In larger ones: likeness above the floors of `closeness` from which a word is found by its look, by its sound, and
-by a fainter sound if it has that share of its letters, order forgotten, in common. Chosen by recall
-(tests/bench/bench_register.py): at 0.24, 0.65, 0.32, 0.5 a search takes a fifth less and finds 0.98 of the 50
-closest among a million."""
+FIRST_LEVEL, FIRST_SOUND, LEAST_LEVEL = 0.34, 0.45, 0.2
+"""In larger ones: likeness of words looked for first, and at least."""
 SHARED_JOINED, SHARED_LONG = 0.52, 0.75
 """Share of letters in common of names that sound alike run together: the first and 0.01 for each letter, up to the
 second."""
 MOST_ALIGNED, MOST_JOINED = 25_000, 2_000
 """How many words, and names run together, are aligned by sound at most, by the bound and the letters in common."""
-OTHER_READINGS = 0.15
-"""So much less alike the likeliest reading may be for the other readings of the name to be aligned as well."""
-SCORED, MOST_SCORED = 6, 60
-"""So many times the names asked for are scored in full at once, and at most."""
-NEAR = 0.06
-"""Names whose rank by their found words alone comes so near the last place are scored in full too."""
+OTHER_READINGS = 1.5
+"""How much less alike the likeliest reading of our word may sound for another to be aligned, as a share of what parts
+the two readings."""
+MOST_ALIGNED, MOST_JOINED = 8_000, 2_000
+"""How many readings of words, and of names run together, are aligned by sound at most: those with most room between the
+bound and what is wanted."""
+MOST_SCORED = 60
+"""So many times the names asked for are scored in full at most."""
 
 
 class _Seen:
     """One word of the name against every word of the register.
 
-    `value` is the closeness (`closeness.overall.word_closeness`) where it has been worked out, else NaN; `found` are
-    the words found to be alike.
+    `value` is the closeness (`closeness.overall.word_closeness`) where it has been worked out, else NaN.
     """
 
     def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
@@ -75,58 +74,111 @@ class _Seen:
             for other, value in words_alike_in_meaning(word.letters, SAME_MEANING).items():
                 for place in index.words_of_lemma(other).tolist():
                     self._meaning[place] = max(value, self._meaning.get(place, 0.0))
+        self._meant = np.array(sorted(self._meaning), np.int64)
+        self._means = np.array([self._meaning[place] for place in self._meant.tolist()])
         same = index.words.find(word.letters)
         self._same = -1 if same is None else same
-        self.found = self._alike()
+        self._looked = self._heard = 1.0
+        self._different = parameters.different_meaning
+        self._differs = (index.known > 0) if self._known else np.zeros(len(index.words), bool)
+        self._differs[self._meant] = False
 
-    def _alike(self) -> Places:
-        index, word = self._index, self.word
-        if len(index.words) <= FEW_WORDS:
-            places = np.arange(len(index.words))
-            self.work_out(places)
-            return places[self.value > 0]
-        look, _ = index.words.near(word.letters, LOOK_FLOOR + LOOKS * (1 - LOOK_FLOOR))
-        least = SOUND_FLOOR + FAINT_SOUNDS * (1 - SOUND_FLOOR)
-        codes, most = index.word_codes.within(word.codes, least)
-        heard, ends = ragged(index.word_codes.owners, index.word_codes.owners_start, codes)
-        codes, most = np.repeat(codes, np.diff(ends)), np.repeat(most, np.diff(ends))
-        share = index.words.in_common(word.letters, heard)
-        likely = ((most >= SOUND_FLOOR + SOUNDS * (1 - SOUND_FLOOR)) | (share >= SHARED)).nonzero()[0]
-        likely = likely[_greatest((most + share)[likely], MOST_ALIGNED)]
-        codes, heard = codes[likely], heard[likely]
-        first = index.word_codes.alike(word.codes[:1], codes)
-        likely = (first >= least - OTHER_READINGS).nonzero()[0]
-        heard, codes, first = heard[likely], codes[likely], first[likely]
-        heard = heard[np.maximum(first, index.word_codes.alike(word.codes[1:], codes)) >= least]
-        meant = np.fromiter(self._meaning, np.int64, len(self._meaning))
+    def look(self, level: float) -> None:
+        """Work out every word that looks at least so alike, means the same or is the same."""
+        if level >= self._looked:
+            return
+        self._looked = level
+        places, _ = self._index.words.near(self.word.letters, LOOK_FLOOR + level * (1 - LOOK_FLOOR))
         same = np.array([self._same] if self._same >= 0 else [], np.int64)
-        places = np.unique(np.concatenate([look, heard, meant, same]))
-        self.work_out(places)
-        return places[self.value[places] > 0]
+        self.work_out(np.unique(np.concatenate([places, self._meant, same])))
+
+    def hear(self, level: float) -> None:
+        """Work out every other word that sounds so alike that it may be at least so alike overall."""
+        index = self._index
+        if level >= self._heard:
+            return
+        self._heard = level
+        table, ours = index.word_codes, self.word.codes
+        # Words that look more alike than `level` have been worked out: of the others, the sound is the stronger aspect.
+        share = self._parameters.stronger_aspect
+        mean = (1 - share) / 2
+        least = (level - mean * level) / (share + mean)
+        least_known = (level / self._different - mean * level) / (share + mean)
+        least, least_known = (SOUND_FLOOR + one * (1 - SOUND_FLOOR) - 1e-6 for one in (least, least_known))
+        codes, most = table.within(ours, least)
+        words, ends = ragged(table.owners, table.owners_start, codes)
+        codes, most = np.repeat(codes, np.diff(ends)), np.repeat(most, np.diff(ends))
+        wanted = np.where(self._differs[words], least_known, least)
+        likely = ((most >= wanted) & np.isnan(self.value[words])).nonzero()[0]
+        likely = likely[_greatest((most - wanted)[likely], MOST_ALIGNED)]
+        words, codes, wanted = words[likely], codes[likely], wanted[likely]
+        heard = table.alike(ours[:1], codes)
+        for other in ours[1:]:
+            apart = 1 - sound_closeness(ours[0], other)
+            likely = ((heard < wanted) & (heard >= wanted - OTHER_READINGS * apart)).nonzero()[0]
+            heard[likely] = np.maximum(heard[likely], table.alike([other], codes[likely]))
+        self.work_out(np.unique(words[heard >= wanted]))
 
     def work_out(self, places: Places) -> None:
         """Fill in `value` for these words."""
         places = places[np.isnan(self.value[places])]
-        if not len(places):
-            return
-        index, parameters, share = self._index, self._parameters, self._parameters.stronger_aspect
-        look = np.maximum(0, (index.words.alike(self.word.letters, places) - LOOK_FLOOR) / (1 - LOOK_FLOOR))
+        if len(places):
+            look, words = np.zeros(len(places)), self._index.words
+            may = (words.most(self.word.letters, places) > LOOK_FLOOR).nonzero()[0]
+            look[may] = _above(words.alike(self.word.letters, places[may]), LOOK_FLOOR)
+            self.value[places] = self._together(places, look, self._sound(places))
+
+    def _sound(self, places: Places) -> Values:
+        """How alike these words sound, above the floor."""
+        table = self._index.word_codes
         raw = np.zeros(len(places))
-        codes, ends = ragged(index.word_codes.ids, index.word_codes.ids_start, places)
+        codes, ends = ragged(table.ids, table.ids_start, places)
         if len(codes) and self.word.codes:
             distinct, back = np.unique(codes, return_inverse=True)
-            best = index.word_codes.alike(self.word.codes, distinct)
+            likely, _ = table.likely(self.word.codes, distinct, SOUND_FLOOR)
+            best = np.zeros(len(distinct))
+            best[np.searchsorted(distinct, likely)] = table.alike(self.word.codes, likely)
             has = ends[1:] > ends[:-1]
             raw[has] = np.maximum.reduceat(best[back], ends[:-1][has])
-        heard = np.maximum(0, (raw - SOUND_FLOOR) / (1 - SOUND_FLOOR))
+        return _above(raw, SOUND_FLOOR)
+
+    def most(self, places: Places) -> Values:
+        """The closeness of these words where it has been worked out, else the most that it can be."""
+        value = self.value[places]
+        new = np.isnan(value).nonzero()[0]
+        words, table = places[new], self._index.word_codes
+        look = np.minimum(_above(self._index.words.most(self.word.letters, words), LOOK_FLOOR), self._looked)
+        raw = np.zeros(len(words))
+        codes, ends = ragged(table.ids, table.ids_start, words)
+        if len(codes):
+            distinct, back = np.unique(codes, return_inverse=True)
+            likely, most = table.likely(self.word.codes, distinct, SOUND_FLOOR)
+            best = np.zeros(len(distinct))
+            best[np.searchsorted(distinct, likely)] = most
+            has = ends[1:] > ends[:-1]
+            raw[has] = np.maximum.reduceat(best[back], ends[:-1][has])
+        value[new] = self._together(words, look, _above(raw, SOUND_FLOOR))
+        return value
+
+    def _together(self, places: Places, look: Values, heard: Values) -> Values:
+        """`closeness.alike.together` over arrays."""
+        parameters, share = self._parameters, self._parameters.stronger_aspect
         value = np.maximum(look, heard) * share + (1 - share) / 2 * (look + heard)
         if self._known:
-            meaning = np.array([self._meaning.get(place, 0.0) for place in places.tolist()])
+            meaning = np.zeros(len(places))
+            if len(self._meant):
+                at = np.minimum(np.searchsorted(self._meant, places), len(self._meant) - 1)
+                meaning = np.where(self._meant[at] == places, self._means[at], 0.0)
             alike = meaning >= SAME_MEANING
-            value[(index.known[places] > 0) & ~alike] *= parameters.different_meaning
+            value[self._differs[places] & ~alike] *= parameters.different_meaning
             value[alike] = np.maximum(value[alike], parameters.meaning_share * meaning[alike])
         value[places == self._same] = 1.0
-        self.value[places] = value
+        return value
+
+
+def _above(raw: Values, floor: float) -> Values:
+    """`closeness.appearance.above_floor` over arrays."""
+    return np.asarray(np.maximum(0.0, (raw - floor) / (1 - floor)), np.float64)
 
 
 def has_meaning(word: str) -> bool:
@@ -176,8 +228,11 @@ class _Search:
         first = np.searchsorted(of, names)
         self.found.append((names, np.maximum.reduceat(values, first)))
 
-    def overall(self, rows: Places, tables: dict[str, Values]) -> Values:
-        """`closeness.overall` of some rows by their words alone, given each of our words against all words."""
+    def overall(self, rows: Places, tables: dict[str, Values], most: bool = False) -> Values:
+        """`closeness.overall` of some rows by their words alone, given each of our words against all words.
+
+        With the `most` that each can be, the most that it can be: what is taken off weak words is then left on.
+        """
         parameters = self.parameters
         words, ends = self.index.row_words.of(rows)
         starts = ends[:-1]
@@ -203,6 +258,9 @@ class _Search:
             if parameters.first_word:
                 firsts = self._firsts(division, tables, words, weight, starts, counts)
                 value += parameters.first_word * firsts * (1 - value)
+            if most:
+                np.maximum(best, value, out=best)
+                continue
             matched = ours + np.add.reduceat(theirs, starts)
             strength = np.divide(share + hits, matched, out=np.zeros(len(rows)), where=matched > 0)
             np.maximum(best, less_if_weak(value, strength, parameters), out=best)
@@ -229,31 +287,79 @@ class _Search:
         return float(np.partition(values, -top)[-top]) if len(values) >= top else 0.0
 
     def by_words(self, top: int) -> None:
-        """Rank names by the words found to be alike, and score the best of them in full."""
+        """Score the names that hold words alike to those of the name, and all that may be among the closest."""
+        if len(self.index.words) <= FEW_WORDS:
+            for seen in self._seen.values():
+                seen.work_out(np.arange(len(self.index.words)))
+            self._rank(top, 0.0)
+            return
+        level = FIRST_LEVEL
+        for seen in self._seen.values():
+            seen.look(level)
+        self._rank(top, level, at_once=True)
+        level = max(LEAST_LEVEL, self._level(self.last_place(top)))
+        if level < FIRST_LEVEL:
+            for seen in self._seen.values():
+                seen.hear(FIRST_SOUND)
+            self._rank(top, level, at_once=True)
+            level = max(LEAST_LEVEL, self._level(self.last_place(top)))
+        for seen in self._seen.values():
+            seen.look(level)
+            seen.hear(level)
+        self._rank(top, level)
+
+    def _level(self, overall: float) -> float:
+        """How alike a word of a name must be to one of ours, at least, for the names to be so close overall.
+
+        With all words at most v alike, both shares are at most v, and the first words close at most
+        `first_word` v of the gap: the names are at most v + first_word v (1 - v) close.
+        """
+        gain = self.parameters.first_word
+        return overall if not gain else ((1 + gain) - ((1 + gain) ** 2 - 4 * gain * overall) ** 0.5) / (2 * gain)
+
+    def _rank(self, top: int, level: float, at_once: bool = False) -> None:
+        """Score the names that hold a word at least `level` alike and may be closer than the last place.
+
+        What of a name has not been worked out counts at the most it can be; `at_once`, as nothing, and only the
+        closest of the names are scored.
+        """
         index = self.index
         touched = np.zeros(len(index.names), bool)
         for seen in self._seen.values():
-            holding, _ = index.word_rows.of(seen.found)
+            found = (seen.value >= level).nonzero()[0] if level else (seen.value > 0).nonzero()[0]
+            holding, _ = index.word_rows.of(found)
             touched[index.row_name[holding]] = True
         if self._left_out is not None:
             touched &= ~self._left_out
-        names = touched.nonzero()[0]
+        names = (touched & ~self.done).nonzero()[0]
         if not len(names):
             return
         rows = index.rows_of_names(names)
-        tables = {letters: np.nan_to_num(seen.value) for letters, seen in self._seen.items()}
-        guess = np.maximum.reduceat(self.overall(rows, tables), np.searchsorted(index.row_name[rows], names))
-        if len(index.words) <= FEW_WORDS:
+        first = np.searchsorted(index.row_name[rows], names)
+        if not level:
+            tables = {letters: np.nan_to_num(seen.value) for letters, seen in self._seen.items()}
             self.done[names] = True
-            self.found.append((names, guess))
+            self.found.append((names, np.maximum.reduceat(self.overall(rows, tables), first)))
             return
-        order = np.argsort(-guess, kind="stable")
-        names, guess = names[order], guess[order]
-        done = SCORED * top
-        self.score(names[:done])
-        near = int(np.searchsorted(-guess, -(self.last_place(top) - NEAR), side="right"))
-        if near > done:
-            self.score(names[done : min(near, MOST_SCORED * top)])
+        if at_once:
+            tables = {letters: np.nan_to_num(seen.value) for letters, seen in self._seen.items()}
+            guess = np.maximum.reduceat(self.overall(rows, tables), first)
+            self.score(names[_greatest(guess, 2 * top)])
+            return
+        tables = {}
+        words = np.unique(index.row_words.of(rows)[0]).astype(np.int64)
+        for letters, seen in self._seen.items():
+            tables[letters] = np.zeros(len(index.words))
+            tables[letters][words] = seen.most(words)
+        most = np.maximum.reduceat(self.overall(rows, tables, most=True), first)
+        order = np.argsort(-most, kind="stable")[: MOST_SCORED * top]
+        names, most = names[order], most[order]
+        while len(names) and most[0] > self.last_place(top):
+            # Most of these it takes in any case: the last place rises little.
+            likely = int(np.searchsorted(-most, -self.last_place(top)))
+            part = max(top, min(likely, 10 * top))
+            self.score(names[:part])
+            names, most = names[part:], most[part:]
 
     def run_together(self, top: int) -> None:
         """Names that are close only with their words run together."""
