@@ -9,16 +9,15 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import islice, product
+from itertools import chain, islice, product
 from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
 
 from ..tables import open_table
-from .letters import first_letters
 from .processes import fork_or_spawn, ignore_interrupt, processors, without_collection
 from .reading import Progress
-from .signatures import lengths, signatures
+from .signatures import ALIKE, lengths, signatures
 from .sounds import code_arrays
 
 if TYPE_CHECKING:
@@ -247,15 +246,12 @@ def _say(keys: list[str]) -> list[tuple[str, ...]]:
 
 
 def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64], words: dict[str, _Word]) -> Arrays:
-    from ..closeness.appearance import shaped
-
     arrays: Arrays = {}
     # Words stand in order of length, then of their letters: a range of lengths is one piece of every array.
-    vocabulary = sorted(words, key=lambda word: (len(word), word))
+    vocabulary = sorted(sorted(words), key=len)
     place = {word: at for at, word in enumerate(vocabulary)}
     _strings(arrays, "word", vocabulary)
-    _strings(arrays, "word_shape", [shaped(word) for word in vocabulary])
-    arrays["word_merging"] = _merging(vocabulary)
+    _shapes(arrays, "word", vocabulary)
     arrays["word_weight"] = np.array([words[word].weight for word in vocabulary], np.float64)
     arrays["word_known"] = np.array([words[word].known for word in vocabulary], np.uint8)
     code_arrays(arrays, "word_code", [words[word].codes for word in vocabulary])
@@ -269,23 +265,22 @@ def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64
 
     # Names in order of the length of their letters run together.
     joined = [key.replace(" ", "") for key in keys]
-    order = sorted(range(len(keys)), key=lambda at: (len(joined[at]), joined[at], keys[at]))
+    order = sorted(range(len(keys)), key=keys.__getitem__)
+    order.sort(key=joined.__getitem__)
+    order.sort(key=[len(letters) for letters in joined].__getitem__)
     rank = np.empty(len(keys), np.int64)
     rank[order] = np.arange(len(keys))
-    _strings(arrays, "name", [joined[at] for at in order])
-    _strings(arrays, "name_shape", [shaped(joined[at]) for at in order], kept=False)
-    arrays["name_merging"] = _merging([joined[at] for at in order])
+    joined = [joined[at] for at in order]
+    _strings(arrays, "name", joined)
+    _shapes(arrays, "name", joined, kept=False)
     code_arrays(arrays, "name_code", [named[at].codes for at in order])
 
-    rows: list[list[int]] = []
-    row_name: list[int] = []
-    for new, old in enumerate(order):
-        for division in named[old].divisions:
-            rows.append([place[word] for word in division])
-            row_name.append(new)
-    _lists(arrays, "row_words", rows, np.uint32)
-    arrays["row_name"] = np.array(row_name, np.uint32)
-    arrays["name_rows"] = np.searchsorted(arrays["row_name"], np.arange(len(keys) + 1)).astype(np.uint32)
+    divisions = [named[at].divisions for at in order]
+    rows = list(chain.from_iterable(divisions))
+    _lists(arrays, "row_words", [[place[word] for word in row] for row in rows], np.uint32)
+    counts = [len(ways) for ways in divisions]
+    arrays["row_name"] = np.repeat(np.arange(len(keys), dtype=np.uint32), counts)
+    arrays["name_rows"] = np.concatenate(([0], np.cumsum(counts))).astype(np.uint32)
     _inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], len(vocabulary))
     names = rank[name_of_mark]
     marks = np.argsort(names, kind="stable")
@@ -309,30 +304,47 @@ def _divisions(key: str, words: dict[str, _Word]) -> Iterator[tuple[str, ...]]:
 
 def _strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
     """A list of strings as one blob with boundaries, and with what the letter filter needs of each."""
-    encoded = [string.encode("utf-8", "replace") for string in strings]
-    starts = np.zeros(len(encoded) + 1, np.int64)
-    np.cumsum([len(part) for part in encoded], out=starts[1:])
-    blob = np.frombuffer(b"".join(encoded), np.uint8)
+    text = "".join(strings).encode("utf-8", "replace")
+    sizes = [len(string) for string in strings]
+    if sum(sizes) < len(text):
+        sizes = [len(string.encode("utf-8", "replace")) for string in strings]
+    starts = np.zeros(len(sizes) + 1, np.int64)
+    np.cumsum(sizes, out=starts[1:])
+    blob = np.frombuffer(text, np.uint8)
     if kept:
         arrays[name] = blob
         arrays[f"{name}_start"] = starts.astype(np.uint32)
     if signed:
         arrays[f"{name}_signature"] = signatures(blob, starts)
         arrays[f"{name}_length"] = lengths(blob, starts).astype(np.uint16)
-        arrays[f"{name}_first"] = np.array([first_letters(string) for string in strings], np.uint64)
+        arrays[f"{name}_first"] = _first_letters(strings)
 
 
-def _merging(strings: list[str]) -> NDArray[np.uint32]:
-    """Which strings hold two letters that are easily read as one."""
+def _shapes(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
+    """The shapes of these strings, and which of them hold two letters that are easily read as one."""
     from ..closeness.appearance import shaped
 
-    return np.array([at for at, string in enumerate(strings) if len(shaped(string)) < len(string)], np.uint32)
+    # All at once, a line each: no shape holds a line break.
+    _strings(arrays, f"{name}_shape", shaped("\n".join(strings)).split("\n") if strings else [], kept=kept)
+    merging = np.not_equal(arrays[f"{name}_shape_length"], arrays[f"{name}_length"])
+    arrays[f"{name}_merging"] = merging.nonzero()[0].astype(np.uint32)
+
+
+def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
+    """`letters.first_letters` of every string."""
+    from ..closeness.appearance import PREFIX_LETTERS
+
+    alike = np.array([ord(chr(at).translate(ALIKE)) for at in range(128)], np.uint32)
+    cut = np.array([string[:PREFIX_LETTERS] for string in strings], f"U{PREFIX_LETTERS}")
+    first = cut.view(np.uint32).reshape(-1, PREFIX_LETTERS)
+    first = (np.where(first < 128, alike[np.minimum(first, 127)], first) & 0xFFFF).astype(np.uint64)
+    return np.asarray(sum(first[:, at] << np.uint64(16 * at) for at in range(PREFIX_LETTERS)), np.uint64)
 
 
 def _lists(arrays: Arrays, name: str, lists: list[list[int]], kind: type[np.unsignedinteger]) -> None:
     starts = np.zeros(len(lists) + 1, np.int64)
     np.cumsum([len(one) for one in lists], out=starts[1:])
-    arrays[name] = np.fromiter((value for one in lists for value in one), kind, int(starts[-1]))
+    arrays[name] = np.fromiter(chain.from_iterable(lists), kind, int(starts[-1]))
     arrays[f"{name}_start"] = starts.astype(np.uint32)
 
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from namescreen.closeness.appearance import letters_closeness
 from namescreen.pronunciation import prepare_codes, sound_closeness
 from namescreen.pronunciation.features import percent_differences
-from namescreen.register.build import _merging, _strings
+from namescreen.register.build import _shapes, _strings
 from namescreen.register.letters import Strings
 from namescreen.register.signatures import one_signature, popcount
 from namescreen.register.sounds import Codes, code_arrays
@@ -20,13 +20,10 @@ levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
 
 
 def strings_of(texts: list[str]) -> Strings:
-    from namescreen.closeness.appearance import shaped
-
     ordered = sorted(set(texts), key=lambda text: (len(text), text))
     arrays: dict[str, np.ndarray] = {}
     _strings(arrays, "word", ordered)
-    _strings(arrays, "word_shape", [shaped(text) for text in ordered])
-    arrays["word_merging"] = _merging(ordered)
+    _shapes(arrays, "word", ordered)
     return Strings(arrays, "word")
 
 
@@ -39,6 +36,7 @@ def test_letters_no_string_is_lost_and_likeness_is_exact(texts: list[str], text:
     places, most = strings.within(text, least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()
+    assert (strings.most(text, np.arange(len(strings))) >= exact - 1e-9).all()
     near, likeness = strings.near(text, least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
     assert np.allclose(likeness, exact[near], atol=1e-12)

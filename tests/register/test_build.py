@@ -1,0 +1,56 @@
+"""The arrays of a register are worked out all at once, and say of each string what is said of it alone."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Any
+
+import numpy as np
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.closeness.appearance import shaped
+from namescreen.pronunciation.alignment import phone_weights, syllables_in
+from namescreen.pronunciation.features import percent_differences
+from namescreen.register.build import build
+from namescreen.register.letters import first_letters
+from namescreen.register.sounds import code_arrays
+
+codes = st.text(alphabet="".join(percent_differences()), min_size=1, max_size=8)
+marks = st.lists(st.text(alphabet="abcilmnorv 0158éłжひ", max_size=12), max_size=6)
+
+
+def strings(arrays: dict[str, Any], name: str) -> list[str]:
+    blob, starts = arrays[name].tobytes(), arrays[f"{name}_start"].tolist()
+    return [blob[at:to].decode() for at, to in pairwise(starts)]
+
+
+@given(st.lists(st.lists(codes, max_size=3).map(tuple), max_size=8))
+def test_packed_codes_weigh_what_each_weighs(lists: list[tuple[str, ...]]) -> None:
+    arrays: dict[str, Any] = {}
+    code_arrays(arrays, "code", lists)
+    packed = strings(arrays, "code")
+    assert packed == sorted(set().union(*lists), key=lambda code: (sum(phone_weights(code)), code))
+    assert arrays["code_whole"].tolist() == [sum(phone_weights(code)) for code in packed]
+    assert arrays["code_syllables"].tolist() == [syllables_in(code) for code in packed]
+    present = arrays["code_present"].reshape(-1, len(packed)) if packed else np.zeros((1, 0), np.uint16)
+    bits = [sum(int(column[at]) << 16 * place for place, column in enumerate(present)) for at in range(len(packed))]
+    letters = list(percent_differences())
+    assert bits == [sum(1 << letters.index(letter) + 1 for letter in set(code)) for code in packed]
+    assert [packed[at] for at in arrays["code_ids"]] == [code for codes in lists for code in codes]
+
+
+@given(marks)
+def test_packed_words_look_as_each_looks(texts: list[str]) -> None:
+    arrays: dict[str, Any] = build(texts)
+    words = strings(arrays, "word")
+    assert words == sorted(set(words), key=lambda word: (len(word), word))
+    assert strings(arrays, "word_shape") == [shaped(word) for word in words]
+    assert arrays["word_length"].tolist() == [len(word) for word in words]
+    assert arrays["word_first"].tolist() == [int(first_letters(word)) for word in words]
+    merging = [at for at, word in enumerate(words) if len(shaped(word)) < len(word)]
+    assert arrays["word_merging"].tolist() == merging
+    names = strings(arrays, "name")
+    assert names == sorted(names, key=lambda name: (len(name), name))
+    assert arrays["name_shape_first"].tolist() == [int(first_letters(shaped(name))) for name in names]
+    assert arrays["name_rows"][-1] == len(arrays["row_name"])
