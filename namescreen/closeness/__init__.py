@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from ..outcome import NotChecked
 from .alike import word_closeness
-from .explanation import Explanation, Pair, reasons
+from .explanation import UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
 from .overall import Scores, score
 from .parameters import Parameters, shipped_parameters
@@ -25,7 +25,8 @@ class Closeness:
     """How close a name is to a mark. Every number is in [0, 1]; 1 = identical.
 
     `meaning` is the share of meaning known to be in common: where meaning could not be judged it is 0.0 and
-    `not_checked` says so; `overall` then rests on the other aspects alone. `overall` does not include the goods,
+    `not_checked` says so; `overall` then rests on the other aspects alone. So it is with `sound`, where a name is in
+    a script that cannot be read aloud here. `overall` does not include the goods,
     except that words which describe them count less; how related the goods are is a number of its own.
     `reasons` says in words what the numbers rest on.
     """
@@ -52,14 +53,18 @@ def compare(name: str, mark: str, *, name_goods: str | None = None, mark_goods: 
 def closeness(one: Features, other: Features) -> Closeness:
     """The closeness of two names whose features are at hand."""
     scores = score(one, other)
-    unknown = (NotChecked("meaning", "too few words of the names are in the lexicon"),)
+    unknown = []
+    if scores.meaning is None:
+        unknown.append(NotChecked("meaning", "too few words of the names are in the lexicon"))
+    if one.name.words and other.name.words and one.letters != other.letters and not (one.codes and other.codes):
+        unknown.append(NotChecked("sound", UNREAD))
     return Closeness(
         scores.appearance,
         scores.sound,
         scores.meaning or 0.0,
         scores.overall,
         reasons(one, other, scores),
-        unknown if scores.meaning is None else (),
+        tuple(unknown),
     )
 
 

@@ -17,6 +17,8 @@ __all__ = ["Explanation", "Pair", "explain", "reasons"]
 CLOSE, PARTLY = 0.75, 0.4
 """From here on an aspect is called close, or alike in part. Common practice, no source: words for bands of a score."""
 
+UNREAD = "a name in this script cannot be read aloud here"
+
 Side = tuple[Word, ...]
 Aligned = tuple[tuple[str | None, str | None], ...]
 
@@ -127,7 +129,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
         for sentence in (
             _about_words(ours, theirs),
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
-            f"Sound: {_band(scores.sound)}{_heard(one, other, scores)}.",
+            _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores),
             _about_strength(ours, theirs),
         )
@@ -150,11 +152,13 @@ def _beginning(one: str, other: str) -> str:
     return f', both begin with "{one[:length]}"' if length >= 2 else ""
 
 
-def _heard(one: Features, other: Features, scores: Scores) -> str:
+def _about_sound(one: Features, other: Features, scores: Scores) -> str:
     if not one.codes or not other.codes:
-        return ""
+        return f"Sound: unknown, {UNREAD}."
+    if scores.sound < PARTLY:
+        return f"Sound: {_band(scores.sound)}."
     first, second = _closest_readings(one, other)
-    return f" ({say(first.phones)} / {say(second.phones)})" if scores.sound >= PARTLY else ""
+    return f"Sound: {_band(scores.sound)} ({say(first.phones)} / {say(second.phones)})."
 
 
 def _about_words(ours: Side, theirs: Side) -> str:

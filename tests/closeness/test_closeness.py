@@ -134,3 +134,12 @@ def test_words_in_another_order_and_meanings_are_told_once() -> None:
     pairs = re.findall(r'"\w+" and "\w+"', told)
     assert pairs
     assert len(pairs) == len(set(pairs))
+
+
+@pytest.mark.parametrize("other", ["泰山植木", "Loamlet", "москва"])
+def test_a_script_that_is_not_read_aloud_has_no_sound_rather_than_an_unlike_one(other: str) -> None:
+    found = compare("泰山植物", other)
+    assert "sound" in {one.check for one in found.not_checked}
+    assert any(reason.startswith("Sound: unknown") for reason in found.reasons)
+    for pair in (("泰山", "泰山"), ("7", "x")):
+        assert "sound" not in {one.check for one in compare(*pair).not_checked}
