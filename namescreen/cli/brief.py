@@ -37,8 +37,13 @@ def new(
         typer.echo(text, nl=False)
         return
     try:
-        with path.open("x", encoding="utf-8", newline="\n") as file:
-            file.write(text)
+        file = path.open("x", encoding="utf-8", newline="\n")
+        try:
+            with file:
+                file.write(text)
+        except BaseException:  # a full disk, Ctrl-C: no part of a brief is left
+            path.unlink()
+            raise
     except FileExistsError:
         raise InputError(
             Problem("exists already", "Name another file, or move this one", str(path))

@@ -56,9 +56,9 @@ class Journal:
         for line in raw[whole:].splitlines(keepends=True):
             try:
                 name, result = json.loads(line)
-            except ValueError:
+            except (TypeError, ValueError):
                 break
-            if not line.endswith(b"\n"):
+            if not (line.endswith(b"\n") and isinstance(name, str)):
                 break
             self.results[name] = result
             whole += len(line)

@@ -140,3 +140,14 @@ def test_a_standard_stream_may_be_closed(tmp_path: Path, closed: str, command: s
     )  # fmt: skip
     assert (done.returncode, told in done.stderr.decode()) == (code, True), done.stderr
     assert b"Traceback" not in done.stderr
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="limits the size of files as POSIX systems do")
+def test_no_part_of_a_brief_is_left_where_there_is_no_room(tmp_path: Path) -> None:
+    done = subprocess.run(
+        ["sh", "-c", f"trap '' XFSZ; ulimit -f 1; '{sys.executable}' -m namescreen brief new brief.toml"],
+        cwd=tmp_path, env={**clean_environment(tmp_path), "PYTHONDONTWRITEBYTECODE": "1"},
+        capture_output=True, timeout=60, check=False,
+    )  # fmt: skip
+    assert (done.returncode, b"cannot be written" in done.stderr) == (2, True), done.stderr
+    assert not (tmp_path / "brief.toml").exists()

@@ -36,3 +36,13 @@ def test_another_run_begins_anew(tmp_path: Path) -> None:
 def test_a_journal_that_cannot_be_written_says_so(tmp_path: Path) -> None:
     with pytest.raises(InputError, match=r"journal.*cannot be written"):
         Journal(tmp_path / "no folder" / "out", {})
+
+
+@pytest.mark.parametrize("line", ["5", "null", "[1]", "[[1], 2]", '[{"a": 1}, 2]', '{"a": 1}', "[1, 2, 3]"])
+def test_a_journal_is_taken_up_to_what_is_damaged(tmp_path: Path, line: str) -> None:
+    with Journal(tmp_path / "out", {}) as journal:
+        journal.add("a", 1)
+    with journal.path.open("a") as file:
+        file.write(line + "\n")
+    with Journal(tmp_path / "out", {}) as journal:
+        assert journal.results == {"a": 1}
