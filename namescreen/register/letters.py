@@ -6,7 +6,6 @@ The likeness is `closeness.appearance.letters_closeness`, in arrays; the filter 
 from __future__ import annotations
 
 import math
-import sys
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
@@ -26,7 +25,6 @@ if TYPE_CHECKING:
 
 __all__ = ["Strings", "Texts", "first_letters"]
 
-_FIRST = 0 if sys.byteorder == "little" else 3
 _NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
 _NO_LEAST = -1e3
 _INSIDE_START, _INSIDE_ELSEWHERE, _SHORTEST_INSIDE = 0.55, 0.5, 3
@@ -63,6 +61,7 @@ class Strings(Texts):
         self._shape_signature = arrays[f"{name}_shape_signature"].view(np.uint64)
         self._first = arrays[f"{name}_first"].view(np.uint64)
         self._shape_first = arrays[f"{name}_shape_first"].view(np.uint64)
+        self._shape_lengths = arrays[f"{name}_shape_length"].view(np.uint16)
         self._merging = arrays[f"{name}_merging"].astype(np.int64)
         self._shapes = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
 
@@ -142,15 +141,16 @@ class Strings(Texts):
             may = inside[: len(sizes)] >= least - 1e-9
             lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
             apart, apart_same = (np.where(may, np.maximum(one, lacking), one) for one in (apart, apart_same))
-        same = firsts.view(np.uint16)[_FIRST::4] == np.uint16(int(first_letters(text)) & 0xFFFF)
         lacking = popcount(own ^ theirs)
-        keep = (lacking <= np.where(same, apart_same[lengths], apart[lengths])).nonzero()[0]
-        theirs, lengths, firsts = theirs[keep], lengths[keep], firsts[keep]
+        keep = (lacking <= _for_each(apart_same, lengths, ordered=isinstance(part, slice))).nonzero()[0]
+        differs = firsts.take(keep) ^ first_letters(text)
+        likely = ((differs & np.uint64(0xFFFF)) == 0) | (lacking.take(keep) <= apart.take(lengths.take(keep)))
+        keep, differs = keep[likely], differs[likely]
+        theirs, lengths = theirs.take(keep), lengths.take(keep)
         places = keep + (part.start or 0) if isinstance(part, slice) else part[keep]
         missing, extra = popcount(own & ~theirs), popcount(theirs & ~own)
         raw = 1 - (1 - ORDER) * np.maximum(missing, extra) / longer[lengths]
         raw -= ORDER * (missing.astype(np.int64) + extra) / both[lengths]
-        differs = firsts ^ first_letters(text)
         shared = np.zeros(len(places), np.int8)
         for letters in range(1, PREFIX_LETTERS + 1):
             shared[(differs & np.uint64((1 << 16 * letters) - 1)) == 0] = letters
@@ -176,7 +176,7 @@ class Strings(Texts):
         if len(shape) < len(text):
             raw = np.maximum(raw, SHAPE_ONLY * self._most(shape, places, _NO_LEAST)[1])
         else:
-            merging = np.isin(places, self._merging).nonzero()[0]
+            merging = (self._shape_lengths.take(places) < self._lengths.take(places)).nonzero()[0]
             raw[merging] = np.maximum(raw[merging], SHAPE_ONLY * self._most(shape, places[merging], _NO_LEAST)[1])
         return raw
 
@@ -191,7 +191,7 @@ class Strings(Texts):
             return np.zeros(0, np.int64)
         most = ((1 - least) * (np.arange(int(lengths[-1]) + 1) + len(text)) + 1e-9).clip(0, 255).astype(np.uint8)
         lacking = popcount(one_signature(text) ^ self._signature[low:high])
-        return np.asarray((lacking <= most[lengths]).nonzero()[0] + low, np.int64)
+        return np.asarray((lacking <= _for_each(most, lengths, ordered=True)).nonzero()[0] + low, np.int64)
 
     def in_common(self, text: str, places: Places) -> Likeness:
         """The share of letters that `text` and each of these strings have in common, order forgotten: at most that."""
@@ -215,6 +215,15 @@ class Strings(Texts):
                 share = _INSIDE_START if long.startswith(short) else _INSIDE_ELSEWHERE
                 raw[at] = max(raw[at], INSIDE + share * len(short) / len(long))
         return np.where([other == text for other in others], 1.0, np.minimum(raw, _NEARLY))
+
+
+def _for_each(values: NDArray[np.uint8], lengths: NDArray[np.uint16], *, ordered: bool) -> NDArray[np.uint8]:
+    """The value of each length; lengths in order need no look-up each."""
+    if not ordered:
+        return values.take(lengths)
+    first, last = int(lengths[0]), int(lengths[-1])
+    ends = np.searchsorted(lengths, np.arange(first, last + 1).astype(np.uint16), side="right")
+    return np.repeat(values[first : last + 1], np.diff(ends, prepend=0))
 
 
 def first_letters(text: str) -> np.uint64:

@@ -135,9 +135,7 @@ class _Seen:
         codes, ends = ragged(table.ids, table.ids_start, places)
         if len(codes) and self.word.codes:
             distinct, back = np.unique(codes, return_inverse=True)
-            likely, _ = table.likely(self.word.codes, distinct, SOUND_FLOOR)
-            best = np.zeros(len(distinct))
-            best[np.searchsorted(distinct, likely)] = table.alike(self.word.codes, likely)
+            best = table.alike(self.word.codes, distinct)
             has = ends[1:] > ends[:-1]
             raw[has] = np.maximum.reduceat(best[back], ends[:-1][has])
         return _above(raw, SOUND_FLOOR)
@@ -220,7 +218,7 @@ class _Search:
         self.done[names] = True
         rows = self.index.rows_of_names(names)
         words, _ = self.index.row_words.of(rows)
-        distinct = np.unique(words).astype(np.int64)
+        distinct = np.unique(words.astype(np.int64))
         for seen in self._seen.values():
             seen.work_out(distinct)
         values = self.overall(rows, {letters: seen.value for letters, seen in self._seen.items()})
@@ -347,7 +345,9 @@ class _Search:
             self.score(names[_greatest(guess, 2 * top)])
             return
         tables = {}
-        words = np.unique(index.row_words.of(rows)[0]).astype(np.int64)
+        held = np.zeros(len(index.words), bool)
+        held[index.row_words.of(rows)[0]] = True
+        words = held.nonzero()[0]
         for letters, seen in self._seen.items():
             tables[letters] = np.zeros(len(index.words))
             tables[letters][words] = seen.most(words)
