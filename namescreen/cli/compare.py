@@ -55,11 +55,13 @@ def compare(
     """
     from namescreen.closeness import compare as closeness_of
     from namescreen.closeness import explain
-    from namescreen.names import parse
+    from namescreen.names import MAX_LENGTH, parse
 
     for text in (name, mark):
         if not parse(text).words:
-            raise InputError(Problem(f"{text!r} has no letters or digits", "There is nothing to compare"))
+            raise InputError(Problem(f"{text[:40]!r} has no letters or digits", "There is nothing to compare"))
+        if len(text) > MAX_LENGTH:
+            raise InputError(Problem(f"a name has {len(text):,} characters", f"At most {MAX_LENGTH} are compared"))
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
     evidence = explain(name, mark, name_goods=goods, mark_goods=mark_goods)
     if form is Format.jsonl:

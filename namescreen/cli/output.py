@@ -18,6 +18,7 @@ from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
 from namescreen.report.text import number, table, unseen_escaped, visible
+from namescreen.report.text import width as columns
 
 __all__ = [
     *("Column", "Format", "json_line", "on_screen", "print_disclaimer"),
@@ -137,8 +138,10 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
 
 def say_below(text: str, indent: str = "  ") -> None:
     """Write a sentence below a table, within the terminal's width; what is folded stands further in."""
-    for line in textwrap.wrap(visible(text), width() - 2, initial_indent=indent, subsequent_indent=indent + "  "):
-        _line(line)
+    # A wide character counts twice: while lines are broken, a NUL, which no visible text holds, stands beside it.
+    padded = "".join(one + "\0" if columns(one) == 2 else one for one in visible(text))
+    for line in textwrap.wrap(padded, width() - 2, initial_indent=indent, subsequent_indent=indent + "  "):
+        _line(line.replace("\0", ""))
 
 
 def on_screen(text: str) -> str:

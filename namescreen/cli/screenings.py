@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, number, shorten, visible
+from namescreen.report.text import cell, number, shorten
 
 from .output import Column, Format, Row, print_disclaimer, say_below, show
 
@@ -139,7 +139,8 @@ def _show_one(one: Screening, form: Format) -> None:
             _say(f"no unlucky reading found in {languages}", form)
     if not isinstance(one.addresses, NotChecked):
         first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
-        told = [first, f"handle {one.addresses.everywhere}", *one.addresses.reasons]
+        handle = one.addresses.everywhere
+        told = [first, f"handle {handle}" if handle else "", *one.addresses.reasons]
         _say(f"addresses: fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
 
 
@@ -167,7 +168,9 @@ def _label(missing: NotChecked) -> str:
 
 
 def _head(text: str, form: Format) -> None:
-    sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else f"\n{visible(text)}\n")
+    sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else "\n")
+    if form is not Format.markdown:
+        say_below(text, indent="")
 
 
 def _say(text: str, form: Format) -> None:

@@ -12,6 +12,9 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 
 from namescreen.cli.output import Column, Format, Row, json_line, show, show_table
+from namescreen.outcome import DISCLAIMER
+from namescreen.report.text import width
+from tests.conftest import Run
 
 COLUMNS = (Column("name", "name"), Column("score", "score", right=True), Column("why", "why"))
 Capture = pytest.CaptureFixture[str]
@@ -109,3 +112,18 @@ def test_rows_that_stream_are_written_as_they_come(capsys: Capture) -> None:
     source: Callable[[], object] = slowly
     show(source(), [Column("name", "name")], Format.jsonl)  # type: ignore[arg-type]
     assert seen == ["", '{"name": "0"}\n', '{"name": "1"}\n']
+
+
+@pytest.mark.parametrize("name", ["泰山植物 " * 40, "泰" * 250, "9" * 300, "फूलदान " * 40])
+def test_long_names_and_wide_letters_stay_within_the_width(run: Run, name: str) -> None:
+    for command in (("screen", "--languages", "nl", "--name"), ("compare", "Loamlet")):
+        done = run(*command, name.strip())
+        assert done.returncode == 0, done.stderr
+        assert max(map(width, done.stdout.replace(DISCLAIMER, "").splitlines())) <= 80
+        assert "handle ;" not in done.stdout
+
+
+def test_a_name_that_would_be_cut_is_not_compared(run: Run) -> None:
+    done = run("compare", "a" * 301, "a" * 302)
+    assert (done.returncode, done.stdout) == (2, "")
+    assert "at most 300" in done.stderr.lower()

@@ -8,6 +8,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cache
 
+from ...names import MAX_LENGTH
 from ...tables import open_table
 from .cuts import KINDS, Cut, cuts
 from .features import Likeness, features
@@ -41,7 +42,7 @@ def blends(first: str, second: str, *, limit: int = 20) -> list[Blend]:
     quality stated in wordlists/SOURCES.md (blend_weights.tsv). Case, accents, spaces and punctuation of the
     words are ignored.
     """
-    one, other = source(first), source(second)
+    one, other = source(first[:MAX_LENGTH]), source(second[:MAX_LENGTH])  # the work grows with the square
     if not one.letters or not other.letters or limit < 1:
         return []
     return [Blend(cut.text, belief, explain(cut)) for cut, belief in rank(one, other, limit=limit)]
