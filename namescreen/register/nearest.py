@@ -1,18 +1,20 @@
 """The closest names of a register to one name: what scoring every one of them would find, at a fraction of it.
 
 Overall closeness rests on the closeness of words (`closeness.overall`), so the search goes by words. In a
-register of few words (`FEW_WORDS`), each is compared and the result is exact. In a larger one the search has two
-stages. First, the words of the register that look like a word of the name, sound like it or mean the same are
-found, and the names that hold such words are ranked by those words alone. Then the best of that ranking are scored
-in full, and more of them as long as others come near the last place. Names run together (hydra pore, hydrapore)
-are found apart, by their letters and sounds as wholes. Scores are always those of `closeness.score`; only which
-names get one is a choice.
+register of few words (`FEW_WORDS`), each is compared and the result is exact. In a larger one the search goes from
+what is sure to be close to what may be. The words that look like a word of the name, mean the same or are the same
+give names, and the last place among those a score. No name can be above that score unless it holds a word at least
+so and so alike to one of ours (`_Search._level`): the words that may look or sound so alike, by upper bounds, are
+worked out, and of the names that hold them those are scored in full that may pass the last place, with every word
+that has not been worked out at the most it can be. Names run together (hydra pore, hydrapore) are found apart, by
+their letters and sounds as wholes. Scores are always those of `closeness.score`; only which names get one is a choice.
 
-What is sure: no word, and no name run together, that looks alike above its level is missed, because the filter is
-an upper bound; nor a word that means the same. What is not: words that sound somewhat alike are aligned only if
-they share letters or the bound on their sound is high, and at most `MOST_ALIGNED` of them; and a name near the
-last place may owe its rank to several faint likenesses, each below the levels. How often either costs a place is
-measured in tests/bench/bench_register.py.
+What is sure: no word, and no name run together, that looks alike enough is missed, because the filter is an upper
+bound; nor a word that means the same, nor a name that holds a word found and may pass the last place, while no more
+than `MOST_SCORED` times the names asked for may. What is not: names below `LEAST_LEVEL` or a little above; words that
+only sound alike, of which the `MOST_ALIGNED` with most room below the bound are aligned, and all but the likeliest
+reading of ours only where that one comes near; and names that only sound alike run together. How often this costs a
+place is measured in tests/bench/bench_register.py.
 """
 
 from __future__ import annotations
@@ -43,12 +45,11 @@ __all__ = ["nearest"]
 FEW_WORDS = 20_000
 """Registers with so many distinct words at most are searched word by word: the result is exact."""
 FIRST_LEVEL, FIRST_SOUND, LEAST_LEVEL = 0.34, 0.45, 0.2
-"""In larger ones: likeness of words looked for first, and at least."""
+"""In larger ones: likeness of words looked for first, by look and, where that gives few names, by sound; and at
+least. The first two change the time alone."""
 SHARED_JOINED, SHARED_LONG = 0.52, 0.75
 """Share of letters in common of names that sound alike run together: the first and 0.01 for each letter, up to the
 second."""
-MOST_ALIGNED, MOST_JOINED = 25_000, 2_000
-"""How many words, and names run together, are aligned by sound at most, by the bound and the letters in common."""
 OTHER_READINGS = 1.5
 """How much less alike the likeliest reading of our word may sound for another to be aligned, as a share of what parts
 the two readings."""
