@@ -74,3 +74,20 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(others: list[str], own: li
     mine, theirs = table._prepared(np.arange(len(table))), prepare_codes(texts)
     for field in ("order", "lengths", "sounds", "weights", "whole", "syllables"):
         assert np.array_equal(getattr(mine, field), getattr(theirs, field)), field
+
+
+long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
+
+
+@given(st.lists(long_codes, min_size=1, max_size=4), long_codes, levels)
+def test_sounds_of_very_long_names_stay_within_the_bound(others: list[str], own: str, least: float) -> None:
+    others = [*others, own + others[0][:5], own[3:]]
+    arrays: dict[str, np.ndarray] = {}
+    code_arrays(arrays, "code", [(code,) for code in others])
+    table = Codes(arrays, "code")
+    everything = np.arange(len(table))
+    exact = np.array([sound_closeness(own, table.text(at)) for at in everything.tolist()])
+    assert np.array_equal(table.alike([own], everything), exact)
+    places, most = table.within([own], least)
+    assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
+    assert (most >= exact[places] - 1e-9).all()
