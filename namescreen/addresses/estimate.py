@@ -58,7 +58,7 @@ class Estimate:
     is made of `domain_score`, what the plainest label deserves, and `handle_score`, how little handles lose on average,
     both in [0, 1] with 1 = best.
     `heard` is how surely it is spelled right after hearing it (the radio test), `effort` the keys to type it,
-    `slips` misspellings worth owning, `everywhere` the one handle that fits every limit, `spare_handles` others for
+    `slips` likely misspellings, `everywhere` the one handle that fits every limit, `spare_handles` others for
     when it is taken, `lookalikes` labels that pass for it at a glance. Whether anything is free is not known from
     this.
     """

@@ -261,7 +261,7 @@ def _show_one(fit: _Fit, form: Format) -> None:
     if estimate.effort:
         _say(f"{plural(estimate.effort, 'key')} to type.", form)
     for label, texts in (
-        ("Misspellings worth owning", estimate.slips),
+        ("Likely misspellings", estimate.slips),
         ("Looks much the same", estimate.lookalikes),
         ("Other handles", estimate.spare_handles),
     ):

@@ -33,6 +33,9 @@ JOINED = 0.95
 LIGHT = 0.3
 """What an article or the like counts by length in look and sound: seen and heard, but passed over."""
 
+MOST_IN_LOOK = 0.97
+"""The most that names look alike whose letters differ in any way, if only in the order of the words."""
+
 ENOUGH_KNOWN = 0.5
 """Share of a name's weight that must lie on words of the lexicon for its meaning to be judged."""
 
@@ -74,7 +77,7 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
             grid = [[alike(word, match) for match in theirs] for word in ours]
             best = [max(pair) for pair in zip(best, _aspects(ours, theirs, grid, parameters), strict=True)]
     meant = _meant(one) and _meant(other)
-    return Scores(best[0], best[1], best[2] if meant else None, best[3])
+    return Scores(min(best[0], MOST_IN_LOOK), best[1], best[2] if meant else None, best[3])
 
 
 def _aspects(ours: Side, theirs: Side, grid: Grid, parameters: Parameters) -> tuple[float, float, float, float]:

@@ -71,7 +71,7 @@ def read_lines(
         yield from _table_rows(rest, delimiter, log, column)
     else:
         for number, line in rest:
-            if line.strip():
+            if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
                 yield number, {"text": line}
 
 

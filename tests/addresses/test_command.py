@@ -25,7 +25,7 @@ def test_a_table_with_reasons_and_disclaimer(run: Run) -> None:
     assert done.returncode == 0
     assert done.stderr == ""
     for text in ("Clay Yard: fit", "clayyard.com", "also .co.uk", "fits everywhere", '"y" stands twice',
-                 "loamletplanter", "Misspellings worth owning", "not legal clearance"):  # fmt: skip
+                 "loamletplanter", "Likely misspellings", "not legal clearance"):  # fmt: skip
         assert text in done.stdout
     assert all(len(line) <= 90 for line in done.stdout.splitlines())
 
