@@ -119,7 +119,7 @@ def _show_one(one: Screening, form: Format) -> None:
     if isinstance(one.close_marks, NotChecked):
         _say(_plainly(one.close_marks), form)
     elif not one.close_marks:
-        _say("no mark in the lists shares anything with it", form)
+        _say("no mark in the lists came near it", form)
     else:
         show([_mark_row(mark) for mark in one.close_marks], MARKS, form)
         if form is Format.markdown:

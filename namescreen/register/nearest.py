@@ -6,7 +6,7 @@ what is sure to be close to what may be. The words that look like a word of the 
 give names, and the last place among those a score. No name can be above that score unless it holds a word at least
 so and so alike to one of ours (`_Search._level`): the words that may look or sound so alike, by upper bounds, are
 worked out, and of the names that hold them those are scored in full that may pass the last place, with every word
-that has not been worked out at the most it can be. Names run together (hydra pore, hydrapore) are found apart, by
+that has not been worked out at the most it can be. Names run together (thyme pot, thymepot) are found apart, by
 their letters and sounds as wholes. Scores are always those of `closeness.score`; only which names get one is a choice.
 
 What is sure: no word, and no name run together, that looks alike enough is missed, because the filter is an upper
