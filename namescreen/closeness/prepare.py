@@ -52,7 +52,8 @@ def features(text: str, goods: tuple[str, ...] = ()) -> Features:
     divided = tuple(
         tuple(Word(word, codes_of(word), word_weight(word, goods)) for word in words) for words in ways if words
     )
-    return Features(name, divided, name.letters, spoken_codes(name.spoken))
+    codes = codes_of(name.words[0]) if len(name.words) == 1 else spoken_codes(name.spoken)
+    return Features(name, divided, name.letters, codes)
 
 
 @lru_cache(maxsize=1 << 12)

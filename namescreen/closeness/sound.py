@@ -7,12 +7,13 @@ and the closest pair counts, a less likely reading a little less.
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import groupby
 
 from ..names import ways_to_say
 from ..pronunciation import pronounce_words, sound_closeness
 from .vocabulary import is_known
 
-__all__ = ["FLOOR", "codes_of", "sound_of_words", "spoken_codes"]
+__all__ = ["FLOOR", "codes_of", "said_in_one", "sound_of_words", "spoken_codes"]
 
 FLOOR = 0.6
 """Raw likeness at or below which two words are not heard as alike at all: the level that 1 in 100 of random
@@ -29,6 +30,11 @@ def codes_of(word: str) -> tuple[str, ...]:
     return spoken_codes(ways_to_say(word, is_known), OF_KNOWN_WORDS if known else READINGS)
 
 
+def said_in_one(code: str) -> str:
+    """`code` with two equal sounds that meet said as one, as English says them where words join (ex seed: exceed)."""
+    return "".join(sound for sound, _ in groupby(code))
+
+
 def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tuple[str, ...]:
     """The sound codes of a name or word that may be said in these ways, at most `limit` of them.
 
@@ -39,7 +45,7 @@ def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tu
     for place in range(limit):
         for readings in said:
             if place < len(readings) and readings[place].code:
-                codes.setdefault(readings[place].code)
+                codes.setdefault(said_in_one(readings[place].code))
     return tuple(codes)[:limit]
 
 

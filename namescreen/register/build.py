@@ -175,7 +175,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
 
 
 def _read_words(words: list[str]) -> list[_Word]:
-    from ..closeness.sound import READINGS, codes_of, spoken_codes
+    from ..closeness.sound import READINGS, codes_of
     from ..closeness.vocabulary import base_forms, divisions
     from ..closeness.weights import word_weight
     from ..names import parse
@@ -193,7 +193,7 @@ def _read_words(words: list[str]) -> list[_Word]:
                 has_meaning(word),
                 tuple(base.lower() for base in base_forms(word)),
                 divisions(word),
-                spoken_codes(spoken),
+                codes_of(word),
                 tuple((r.code, r.weight, r.phones) for r in pronounce(word, READINGS)) if plain else (),
                 plain,
             )
@@ -226,8 +226,10 @@ def _name_codes(keys: list[str], words: dict[str, _Word], workers: _Workers) -> 
 
 
 def _said_together(choices: list[tuple[tuple[str, float, tuple[str, ...]], ...]]) -> tuple[str, ...]:
+    from ..closeness.sound import said_in_one
+
     if all(len(readings) == 1 for readings in choices):
-        joined = "".join(readings[0][0] for readings in choices)
+        joined = said_in_one("".join(readings[0][0] for readings in choices))
         return (joined,) if joined else ()
     choices = [readings if place < 5 else readings[:1] for place, readings in enumerate(choices)]
     ways = [
@@ -235,7 +237,8 @@ def _said_together(choices: list[tuple[tuple[str, float, tuple[str, ...]], ...]]
         for way in product(*choices)
     ]
     ways.sort(key=lambda way: way[:2])
-    return tuple(dict.fromkeys("".join(reading[0] for reading in way) for _, _, way in ways[:MOST_CODES]))
+    said = ("".join(reading[0] for reading in way) for _, _, way in ways[:MOST_CODES])
+    return tuple(dict.fromkeys(map(said_in_one, said)))
 
 
 def _say(keys: list[str]) -> list[tuple[str, ...]]:
