@@ -18,10 +18,13 @@ from .output import Format
 __all__ = [
     "BriefOption",
     "ClassesOption",
+    "ColumnOption",
     "DateOption",
+    "EncodingOption",
     "FormatOption",
     "GoodsOption",
     "LanguagesOption",
+    "LiveOption",
     "NameOption",
     "RegisterOption",
     "SeedOption",
@@ -47,6 +50,13 @@ RegisterOption = Annotated[
         help="A list of existing marks: text, CSV, TSV, JSON Lines, register XML or a prepared register. "
         "Repeat the option for several.",
     ),
+]
+LiveOption = Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")]
+ColumnOption = Annotated[
+    str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
+]
+EncodingOption = Annotated[
+    str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
 ]
 GoodsOption = Annotated[str | None, typer.Option("--goods", help="The goods, in plain words.")]
 ClassesOption = Annotated[

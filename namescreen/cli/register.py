@@ -9,7 +9,7 @@ import typer
 
 from namescreen.errors import InputError, Problem
 
-from .options import make_app
+from .options import ColumnOption, EncodingOption, make_app
 from .outputs import unfit_output
 from .talk import progress, say
 
@@ -33,12 +33,8 @@ def prepare(
         ),
     ],
     output: Annotated[Path, typer.Option("--output", "-o", help="The file to write.")],
-    column: Annotated[
-        str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
-    ] = None,
-    encoding: Annotated[
-        str | None, typer.Option("--encoding", help="The encoding of text files that are not UTF-8.")
-    ] = None,
+    column: ColumnOption = None,
+    encoding: EncodingOption = None,
 ) -> None:
     """Make a list of marks ready once, so that it opens and is searched at once."""
     from namescreen.register import prepare as prepare_register

@@ -18,9 +18,12 @@ from .guard import NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
 from .options import (
     ClassesOption,
+    ColumnOption,
     DateOption,
+    EncodingOption,
     GoodsOption,
     LanguagesOption,
+    LiveOption,
     NameOption,
     RegisterOption,
     StrictOption,
@@ -101,13 +104,9 @@ def report(
     classes: ClassesOption = None,
     languages: LanguagesOption = None,
     top: Annotated[int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")] = TOP,
-    live: Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")] = False,
-    column: Annotated[
-        str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
-    ] = None,
-    encoding: Annotated[
-        str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
-    ] = None,
+    live: LiveOption = False,
+    column: ColumnOption = None,
+    encoding: EncodingOption = None,
     mild: Annotated[
         bool, typer.Option("--mild", help="Mask severe words of other languages.", show_default=False)
     ] = False,

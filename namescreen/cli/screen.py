@@ -18,9 +18,12 @@ from .inputs import chosen_names, existing_marks, settings_of
 from .options import (
     BriefOption,
     ClassesOption,
+    ColumnOption,
+    EncodingOption,
     FormatOption,
     GoodsOption,
     LanguagesOption,
+    LiveOption,
     NameOption,
     RegisterOption,
     StrictOption,
@@ -60,13 +63,9 @@ def screen(
     classes: ClassesOption = None,
     languages: LanguagesOption = None,
     top: Annotated[int, typer.Option("--top", min=1, help="How many marks to show for each name.")] = 5,
-    live: Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")] = False,
-    column: Annotated[
-        str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
-    ] = None,
-    encoding: Annotated[
-        str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
-    ] = None,
+    live: LiveOption = False,
+    column: ColumnOption = None,
+    encoding: EncodingOption = None,
     form: FormatOption = Format.table,
     output: Annotated[
         Path | None,
