@@ -23,7 +23,7 @@ from .weights import LEAST
 
 __all__ = ["Scores", "score"]
 
-JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.75
+JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.65
 """Raw likeness at or below which two names run together are not taken for one another. Higher than for words:
 the longer the strings, the more of them agrees by chance."""
 
