@@ -193,11 +193,6 @@ class Strings(Texts):
         lacking = popcount(one_signature(text) ^ self._signature[low:high])
         return np.asarray((lacking <= _for_each(most, lengths, ordered=True)).nonzero()[0] + low, np.int64)
 
-    def in_common(self, text: str, places: Places) -> Likeness:
-        """The share of letters that `text` and each of these strings have in common, order forgotten: at most that."""
-        lacking = popcount(one_signature(text) ^ self._signature[places])
-        return np.asarray(1 - lacking / (self._lengths[places] + float(len(text))), np.float64)
-
     def alike(self, text: str, places: Places) -> Likeness:
         """How alike `text` looks to each of these strings: `closeness.appearance.letters_closeness`."""
         if not len(places):
