@@ -17,12 +17,12 @@ from .phones import VOWEL_LETTERS, code_of
 
 __all__ = ["align", "phone_weights", "sound_closeness"]
 
-_BASE = dict.fromkeys(percent_differences(), 4) | {"x": 2, "h": 2, "y": 3, "w": 3}
+BASE = dict.fromkeys(percent_differences(), 4) | {"x": 2, "h": 2, "y": 3, "w": 3}
 """Weight in quarters of a full phone. The schwa, h and the glides come and go in English speech (P. Ladefoged, A
 Course in Phonetics, chapter 5, on weak forms, h-dropping and glides); the figures are ours."""
-_FIRST = 2
+FIRST = 2
 """Added to the first sound: beginnings are heard and remembered best (TMEP 1207.01(b)(iii) on first parts)."""
-_CLUSTERED = 1
+CLUSTERED = 1
 """Taken from a consonant that follows a consonant with no vowel after it, which is often lost in speech (acts as
 "ax"; Giegerich, English Phonology, 1992, on cluster simplification)."""
 RHYTHM = 0.1
@@ -32,13 +32,13 @@ RHYTHM = 0.1
 @lru_cache(maxsize=1 << 16)
 def phone_weights(code: str) -> tuple[int, ...]:
     """The weight of each phone of a code, in quarters of a full one."""
-    weights = [_BASE[letter] for letter in code]
+    weights = [BASE[letter] for letter in code]
     for at in range(1, len(code)):
         follows = code[at] not in VOWEL_LETTERS and code[at - 1] not in VOWEL_LETTERS
         if follows and (at + 1 == len(code) or code[at + 1] not in VOWEL_LETTERS):
-            weights[at] -= _CLUSTERED
+            weights[at] -= CLUSTERED
     if weights:
-        weights[0] += _FIRST
+        weights[0] += FIRST
     return tuple(weights)
 
 

@@ -14,6 +14,7 @@ from rapidfuzz.distance import OSA, Indel
 from rapidfuzz.process import cdist
 
 from ..closeness.appearance import INSIDE, ORDER, PREFIX_BONUS, PREFIX_LETTERS, SHAPE_ONLY, shaped
+from ..kernel.letters import MOST_CHARACTERS, CompiledStrings, Query, compiled_strings
 from .signatures import ALIKE, one_signature, popcount
 
 if TYPE_CHECKING:
@@ -28,6 +29,10 @@ __all__ = ["Strings", "Texts", "first_letters"]
 _NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
 _NO_LEAST = -1e3
 _INSIDE_START, _INSIDE_ELSEWHERE, _SHORTEST_INSIDE = 0.55, 0.5, 3
+_CONSTANTS = {
+    "order": ORDER, "bonus": PREFIX_BONUS, "shape_only": SHAPE_ONLY, "inside": INSIDE, "inside_start": _INSIDE_START,
+    "inside_elsewhere": _INSIDE_ELSEWHERE, "nearly": _NEARLY,
+}  # fmt: skip
 
 
 class Texts:
@@ -64,6 +69,11 @@ class Strings(Texts):
         self._shape_lengths = arrays[f"{name}_shape_length"].view(np.uint16)
         self._merging = arrays[f"{name}_merging"].astype(np.int64)
         self._shapes = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
+        self._compiled = compiled_strings(arrays, name, _CONSTANTS)
+
+    def _kernel(self, text: str) -> CompiledStrings | None:
+        """The kernel, where there is one and it takes this text."""
+        return self._compiled if 0 < len(text) <= MOST_CHARACTERS else None
 
     def find(self, text: str) -> int | None:
         """The place of `text`, or None."""
@@ -85,33 +95,33 @@ class Strings(Texts):
 
     def within(self, text: str, least: float) -> tuple[Places, Likeness]:
         """Every place whose string may be at least `least` alike to `text`, with the most it can be."""
-        size = len(text)
-        if not size or not len(self):
+        if not text or not len(self):
             return np.zeros(0, np.int64), np.zeros(0)
-        sizes = np.arange(int(self._lengths[-1]) + 1)
-        longer, both, apart = np.maximum(sizes, size), sizes + size, np.abs(sizes - size)
-        inside = _inside(size, sizes)
-        reach = _with_prefix(1 - (1 - ORDER) * apart / longer - ORDER * apart / both, PREFIX_LETTERS)
-        fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
-        found = []
-        if len(fit):
-            low, high = self._with_length(int(fit[0]), int(fit[-1]))
-            found.append(self._most(text, slice(int(low), int(high)), least, inside))
-        # Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are
-        # compared by their shapes.
+        inside, low, high = self._reach(text, least)
         shape = shaped(text)
-        if len(shape) < size:
-            found.append(self._most(shape, slice(0, len(self)), least / SHAPE_ONLY))
-        else:
-            found.append(self._most(shape, self._merging, least / SHAPE_ONLY))
-        if not found:
-            return np.zeros(0, np.int64), np.zeros(0)
-        if len(found) == 1:
-            return found[0]
+        found = [
+            self._most(text, slice(low, high), least, inside),
+            self._most(shape, slice(0, len(self)) if len(shape) < len(text) else self._merging, least / SHAPE_ONLY),
+        ]
         places, back = np.unique(np.concatenate([one for one, _ in found]), return_inverse=True)
         most = np.zeros(len(places))
         np.maximum.at(most, back, np.concatenate([values for _, values in found]))
         return places, most
+
+    def _reach(self, text: str, least: float) -> tuple[Likeness, int, int]:
+        """What standing inside counts, by the length of a string; and where the strings begin and end whose lengths do
+        not rule out that they are at least `least` alike.
+
+        Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are compared
+        by their shapes, whatever their lengths.
+        """
+        size, sizes = len(text), np.arange(int(self._lengths[-1]) + 1)
+        longer, both, apart = np.maximum(sizes, size), sizes + size, np.abs(sizes - size)
+        inside = _inside(size, sizes)
+        reach = _with_prefix(1 - (1 - ORDER) * apart / longer - ORDER * apart / both, PREFIX_LETTERS)
+        fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
+        low, high = self._with_length(int(fit[0]), int(fit[-1])) if len(fit) else (0, 0)
+        return inside, low, high
 
     def _most(
         self, text: str, part: Places | slice, least: float, inside: Likeness | None = None
@@ -130,17 +140,7 @@ class Strings(Texts):
         if not len(lengths):
             return np.zeros(0, np.int64), np.zeros(0)
         sizes = np.arange(int(lengths.max()) + 1)
-        longer, both = np.maximum(sizes, size), sizes + size
-        # The most that may be lacking, for strings that begin with another letter and with the same one.
-        for_each = (1 - ORDER) / 2 / longer + ORDER / both
-        apart = np.clip((1 - least) / for_each + 1e-6, 0, 255).astype(np.uint8)
-        gain = (1 - PREFIX_BONUS) ** PREFIX_LETTERS
-        apart_same = np.clip((1 - least) / gain / for_each + 1e-6, 0, 255).astype(np.uint8)
-        if inside is not None:
-            # Where one may stand wholly inside the other, they may differ by all that is longer.
-            may = inside[: len(sizes)] >= least - 1e-9
-            lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
-            apart, apart_same = (np.where(may, np.maximum(one, lacking), one) for one in (apart, apart_same))
+        apart, apart_same = _apart(size, sizes, least, inside)
         lacking = popcount(own ^ theirs)
         keep = (lacking <= _for_each(apart_same, lengths, ordered=isinstance(part, slice))).nonzero()[0]
         differs = firsts.take(keep) ^ first_letters(text)
@@ -149,8 +149,8 @@ class Strings(Texts):
         theirs, lengths = theirs.take(keep), lengths.take(keep)
         places = keep + (part.start or 0) if isinstance(part, slice) else part[keep]
         missing, extra = popcount(own & ~theirs), popcount(theirs & ~own)
-        raw = 1 - (1 - ORDER) * np.maximum(missing, extra) / longer[lengths]
-        raw -= ORDER * (missing.astype(np.int64) + extra) / both[lengths]
+        raw = 1 - (1 - ORDER) * np.maximum(missing, extra) / np.maximum(sizes, size)[lengths]
+        raw -= ORDER * (missing.astype(np.int64) + extra) / (sizes + size)[lengths]
         shared = np.zeros(len(places), np.int8)
         for letters in range(1, PREFIX_LETTERS + 1):
             shared[(differs & np.uint64((1 << 16 * letters) - 1)) == 0] = letters
@@ -163,6 +163,17 @@ class Strings(Texts):
 
     def near(self, text: str, least: float) -> tuple[Places, Likeness]:
         """Every place whose string is at least `least` alike to `text`, with how alike."""
+        compiled = self._kernel(text)
+        if compiled is not None and len(self):
+            inside, low, high = self._reach(text, least)
+            sizes, query = np.arange(len(inside)), _query(text)
+            apart = np.array(
+                [
+                    *_apart(len(text), sizes, least, inside),
+                    *_apart(len(query.shape), sizes, least / SHAPE_ONLY),
+                ]
+            )
+            return compiled.near(query, least, inside, apart, (low, high))
         places, _ = self.within(text, least)
         likeness = self.alike(text, places)
         close = likeness >= least
@@ -170,8 +181,11 @@ class Strings(Texts):
 
     def most(self, text: str, places: Places) -> Likeness:
         """The most that each of these strings can be alike to `text`."""
-        sizes = np.arange(int(self._lengths[-1]) + 1) if len(self) else np.zeros(0, np.int64)
-        _, raw = self._most(text, places, _NO_LEAST, _inside(len(text), sizes))
+        inside = _inside(len(text), np.arange(int(self._lengths[-1]) + 1 if len(self) else 0))
+        compiled = self._kernel(text)
+        if compiled is not None:
+            return compiled.most(_query(text), places, inside)
+        _, raw = self._most(text, places, _NO_LEAST, inside)
         shape = shaped(text)
         if len(shape) < len(text):
             raw = np.maximum(raw, SHAPE_ONLY * self._most(shape, places, _NO_LEAST)[1])
@@ -197,6 +211,9 @@ class Strings(Texts):
         """How alike `text` looks to each of these strings: `closeness.appearance.letters_closeness`."""
         if not len(places):
             return np.zeros(0)
+        compiled = self._kernel(text)
+        if compiled is not None:
+            return compiled.alike(_query(text), places)
         others = self.texts(places)
         raw = _in_order(text, others)
         shapes = self._shapes.texts(places) if self._shapes else [shaped(other) for other in others]
@@ -210,6 +227,30 @@ class Strings(Texts):
                 share = _INSIDE_START if long.startswith(short) else _INSIDE_ELSEWHERE
                 raw[at] = max(raw[at], INSIDE + share * len(short) / len(long))
         return np.where([other == text for other in others], 1.0, np.minimum(raw, _NEARLY))
+
+
+def _query(text: str) -> Query:
+    both = text, shaped(text)
+    one, other = (one_signature(each) for each in both)
+    first, other_first = (first_letters(each) for each in both)
+    return Query(*both, (one, other), (first, other_first))
+
+
+def _apart(
+    size: int, sizes: Places, least: float, inside: Likeness | None = None
+) -> tuple[NDArray[np.uint8], NDArray[np.uint8]]:
+    """The most characters that may be lacking in all, by the length of a string: where it begins with another letter,
+    and with the same one."""
+    for_each = (1 - ORDER) / 2 / np.maximum(sizes, size) + ORDER / (sizes + size)
+    apart = np.clip((1 - least) / for_each + 1e-6, 0, 255).astype(np.uint8)
+    gain = (1 - PREFIX_BONUS) ** PREFIX_LETTERS
+    apart_same = np.clip((1 - least) / gain / for_each + 1e-6, 0, 255).astype(np.uint8)
+    if inside is None:
+        return apart, apart_same
+    # Where one may stand wholly inside the other, they may differ by all that is longer.
+    may = inside[: len(sizes)] >= least - 1e-9
+    lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
+    return np.where(may, np.maximum(apart, lacking), apart), np.where(may, np.maximum(apart_same, lacking), apart_same)
 
 
 def _for_each(values: NDArray[np.uint8], lengths: NDArray[np.uint16], *, ordered: bool) -> NDArray[np.uint8]:

@@ -9,12 +9,9 @@ worked out, and of the names that hold them those are scored in full that may pa
 that has not been worked out at the most it can be. Names run together (thyme pot, thymepot) are found apart, by
 their letters and sounds as wholes. Scores are always those of `closeness.score`; only which names get one is a choice.
 
-What is sure: no word, and no name run together, that looks alike enough is missed, because the filter is an upper
-bound; nor a word that means the same, nor a name that holds a word found and may pass the last place, while no more
-than `MOST_SCORED` times the names asked for may. What is not: names below `LEAST_LEVEL` or a little above; words that
-only sound alike, of which the `MOST_ALIGNED` with most room below the bound are aligned, and all but the likeliest
-reading of ours only where that one comes near; and names that only sound alike run together. How often this costs a
-place is measured in tests/bench/bench_register.py.
+What is sure: no name of words that look, sound or mean alike enough is missed, because every filter is an upper bound.
+What is not: names below `LEAST_LEVEL` or a little above, and names that only sound alike run together and share few
+letters (`SHARED_JOINED`). How often this costs a place is measured in tests/bench/bench_register.py.
 """
 
 from __future__ import annotations
@@ -30,7 +27,6 @@ from ..closeness.overall import JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import words_alike_in_meaning
 from ..lexicon import equivalents, lexicon
-from ..pronunciation import sound_closeness
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -50,25 +46,19 @@ least. The first two change the time alone."""
 SHARED_JOINED, SHARED_LONG = 0.52, 0.75
 """Share of letters in common of names that sound alike run together: the first and 0.01 for each letter, up to the
 second."""
-OTHER_READINGS = 1.5
-"""How much less alike the likeliest reading of our word may sound for another to be aligned, as a share of what parts
-the two readings."""
-MOST_ALIGNED, MOST_JOINED = 8_000, 2_000
-"""How many readings of words, and of names run together, are aligned by sound at most: those with most room between the
-bound and what is wanted."""
-MOST_SCORED = 60
-"""So many times the names asked for are scored in full at most."""
+ROUNDING = 1e-9
+"""So much is given to spare where scores are compared: a sum made in another order differs in its last digits."""
 
 
 class _Seen:
     """One word of the name against every word of the register.
 
-    `value` is the closeness (`closeness.overall.word_closeness`) where it has been worked out, else NaN.
+    `value` is the closeness (`closeness.overall.word_closeness`) where it has been worked out (`done`), else 0.
     """
 
     def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
         self.word, self._index, self._parameters = word, index, parameters
-        self.value = np.full(len(index.words), np.nan)
+        self.value, self.done = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
         self._meaning: dict[int, float] = {}
         self._known = has_meaning(word.letters)
         if self._known:
@@ -106,24 +96,16 @@ class _Seen:
         least = (level - mean * level) / (share + mean)
         least_known = (level / self._different - mean * level) / (share + mean)
         least, least_known = (SOUND_FLOOR + one * (1 - SOUND_FLOOR) - 1e-6 for one in (least, least_known))
-        codes, most = table.within(ours, least)
+        codes, heard = table.near(ours, least)
         words, ends = ragged(table.owners, table.owners_start, codes)
-        codes, most = np.repeat(codes, np.diff(ends)), np.repeat(most, np.diff(ends))
         wanted = np.where(self._differs[words], least_known, least)
-        likely = ((most >= wanted) & np.isnan(self.value[words])).nonzero()[0]
-        likely = likely[_greatest((most - wanted)[likely], MOST_ALIGNED)]
-        words, codes, wanted = words[likely], codes[likely], wanted[likely]
-        heard = table.alike(ours[:1], codes)
-        for other in ours[1:]:
-            apart = 1 - sound_closeness(ours[0], other)
-            likely = ((heard < wanted) & (heard >= wanted - OTHER_READINGS * apart)).nonzero()[0]
-            heard[likely] = np.maximum(heard[likely], table.alike([other], codes[likely]))
-        self.work_out(np.unique(words[heard >= wanted]))
+        self.work_out(np.unique(words[np.repeat(heard, np.diff(ends)) >= wanted]))
 
     def work_out(self, places: Places) -> None:
         """Fill in `value` for these words."""
-        places = places[np.isnan(self.value[places])]
+        places = places[~self.done[places]]
         if len(places):
+            self.done[places] = True
             look, words = np.zeros(len(places)), self._index.words
             may = (words.most(self.word.letters, places) > LOOK_FLOOR).nonzero()[0]
             look[may] = _above(words.alike(self.word.letters, places[may]), LOOK_FLOOR)
@@ -134,30 +116,19 @@ class _Seen:
         table = self._index.word_codes
         raw = np.zeros(len(places))
         codes, ends = ragged(table.ids, table.ids_start, places)
-        if len(codes) and self.word.codes:
+        if len(codes):
             distinct, back = np.unique(codes, return_inverse=True)
-            best = table.alike(self.word.codes, distinct)
+            heard, value = table.near(self.word.codes, SOUND_FLOOR, distinct)
+            best = np.zeros(len(distinct))
+            best[np.searchsorted(distinct, heard)] = value
             has = ends[1:] > ends[:-1]
             raw[has] = np.maximum.reduceat(best[back], ends[:-1][has])
         return _above(raw, SOUND_FLOOR)
 
-    def most(self, places: Places) -> Values:
-        """The closeness of these words where it has been worked out, else the most that it can be."""
-        value = self.value[places]
-        new = np.isnan(value).nonzero()[0]
-        words, table = places[new], self._index.word_codes
-        look = np.minimum(_above(self._index.words.most(self.word.letters, words), LOOK_FLOOR), self._looked)
-        raw = np.zeros(len(words))
-        codes, ends = ragged(table.ids, table.ids_start, words)
-        if len(codes):
-            distinct, back = np.unique(codes, return_inverse=True)
-            likely, most = table.likely(self.word.codes, distinct, SOUND_FLOOR)
-            best = np.zeros(len(distinct))
-            best[np.searchsorted(distinct, likely)] = most
-            has = ends[1:] > ends[:-1]
-            raw[has] = np.maximum.reduceat(best[back], ends[:-1][has])
-        value[new] = self._together(words, look, _above(raw, SOUND_FLOOR))
-        return value
+    def most(self, level: float) -> Values:
+        """Of every word, the closeness where it has been worked out, else the most that it can be: every word at least
+        `level` alike has been."""
+        return np.where(self.done, self.value, level)
 
     def _together(self, places: Places, look: Values, heard: Values) -> Values:
         """`closeness.alike.together` over arrays."""
@@ -325,7 +296,7 @@ class _Search:
         index = self.index
         touched = np.zeros(len(index.names), bool)
         for seen in self._seen.values():
-            found = (seen.value >= level).nonzero()[0] if level else (seen.value > 0).nonzero()[0]
+            found = (seen.value >= max(level - ROUNDING, ROUNDING)).nonzero()[0]
             holding, _ = index.word_rows.of(found)
             touched[index.row_name[holding]] = True
         if self._left_out is not None:
@@ -335,29 +306,23 @@ class _Search:
             return
         rows = index.rows_of_names(names)
         first = np.searchsorted(index.row_name[rows], names)
+        tables = {letters: seen.value for letters, seen in self._seen.items()}
         if not level:
-            tables = {letters: np.nan_to_num(seen.value) for letters, seen in self._seen.items()}
             self.done[names] = True
             self.found.append((names, np.maximum.reduceat(self.overall(rows, tables), first)))
             return
         if at_once:
-            tables = {letters: np.nan_to_num(seen.value) for letters, seen in self._seen.items()}
             guess = np.maximum.reduceat(self.overall(rows, tables), first)
             self.score(names[_greatest(guess, 2 * top)])
             return
-        tables = {}
-        held = np.zeros(len(index.words), bool)
-        held[index.row_words.of(rows)[0]] = True
-        words = held.nonzero()[0]
-        for letters, seen in self._seen.items():
-            tables[letters] = np.zeros(len(index.words))
-            tables[letters][words] = seen.most(words)
+        tables = {letters: seen.most(level) for letters, seen in self._seen.items()}
         most = np.maximum.reduceat(self.overall(rows, tables, most=True), first)
-        order = np.argsort(-most, kind="stable")[: MOST_SCORED * top]
+        order = np.argsort(-most, kind="stable")
         names, most = names[order], most[order]
-        while len(names) and most[0] > self.last_place(top):
+        # Names as close as the last place are scored too, so that which of them stays does not hang on a bound.
+        while len(names) and most[0] >= (last := self.last_place(top) - ROUNDING):
             # Most of these it takes in any case: the last place rises little.
-            likely = int(np.searchsorted(-most, -self.last_place(top)))
+            likely = int(np.searchsorted(-most, -last))
             part = max(top, min(likely, 10 * top))
             self.score(names[:part])
             names, most = names[part:], most[part:]
@@ -375,15 +340,14 @@ class _Search:
         # sound alike from end to end share letters, the more of them the longer they are.
         shared = min(SHARED_LONG, SHARED_JOINED + 0.01 * len(self.name.letters))
         names = index.names.sharing(self.name.letters, shared)
-        codes, ends = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
-        codes, most = index.name_codes.likely(self.name.codes, codes, sounds)
-        codes = codes[_greatest(most, MOST_JOINED)]
-        names = np.unique(ragged(index.name_codes.owners, index.name_codes.owners_start, codes)[0])
-        codes, ends = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
+        codes, _ = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
         if len(codes):
-            raw = np.maximum.reduceat(index.name_codes.alike(self.name.codes, codes), ends[:-1])
-            heard = JOINED * (raw - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR)
-            self._raise(names[raw >= sounds], heard[raw >= sounds])
+            said = np.zeros(len(index.name_codes), bool)
+            said[codes] = True
+            codes, raw = index.name_codes.near(self.name.codes, sounds, said.nonzero()[0])
+            names, ends = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
+            raw = np.repeat(raw, np.diff(ends))
+            self._raise(names, JOINED * (raw - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR))
 
     def _raise(self, names: Places, joined: Values) -> None:
         """Score some names, at least as close as they are run together."""

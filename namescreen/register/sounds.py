@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from ..kernel.sounds import MOST_SOUNDS, CompiledCodes, compiled_codes
 from ..pronunciation import SoundCodes, prepare_codes, sound_closeness_many
 from ..pronunciation.alignment import RHYTHM, phone_weights, syllables_in
 from ..pronunciation.features import percent_differences
@@ -130,6 +131,11 @@ class Codes:
         self.ids_start = arrays[f"{name}_ids_start"].view(np.uint32)
         self.owners = arrays[f"{name}_owners"].view(np.uint32)
         self.owners_start = arrays[f"{name}_owners_start"].view(np.uint32)
+        self._compiled = compiled_codes(arrays, name)
+
+    def _kernel(self, codes: Sequence[str]) -> CompiledCodes | None:
+        """The kernel, where there is one and it takes these codes."""
+        return self._compiled if max(map(len, codes), default=0) <= MOST_SOUNDS else None
 
     def __len__(self) -> int:
         return len(self._whole)
@@ -146,26 +152,21 @@ class Codes:
         return self._blob[int(self._start[at]) : int(self._start[at + 1])].tobytes().decode("ascii")
 
     def within(self, codes: Sequence[str], least: float) -> tuple[Places, Likeness]:
-        """Every code that may be at least `least` alike to one of `codes`, with the most it can be.
+        """Every code that may be at least `least` alike to one of `codes` (none empty), with the most it can be.
 
         The readings in `codes` are taken together: what is cheapest for any of them counts.
         """
-        codes = [code for code in codes if code]
-        if not codes:
-            return np.zeros(0, np.int64), np.zeros(0)
-        least = max(least, 0.01)
+        return self._bounded(codes, self._reach(codes, least), least) if codes else (np.zeros(0, np.int64), np.zeros(0))
+
+    def _reach(self, codes: Sequence[str], least: float) -> slice:
+        """Where the codes stand that are not too light or too heavy to be at least `least` alike."""
         weights = [sum(phone_weights(code)) for code in codes]
         # What one reading weighs more than the other is set against nothing.
         reach = least / (2 - least)
         # Limits of the array's own type: others would have all of it copied.
         limits = [math.ceil(min(weights) * reach - 1e-6), math.floor(max(weights) / reach + 1e-6) + 1]
         low, high = np.searchsorted(self._whole, np.array(limits).clip(0, 65535).astype(np.uint16))
-        return self._bounded(codes, slice(int(low), int(high)), least)
-
-    def likely(self, codes: Sequence[str], places: Places, least: float) -> tuple[Places, Likeness]:
-        """As `within`, among these places."""
-        codes = [code for code in codes if code]
-        return self._bounded(codes, places, max(least, 0.01)) if codes else (places[:0], np.zeros(0))
+        return slice(int(low), int(high))
 
     def _bounded(self, codes: Sequence[str], part: Places | slice, least: float) -> tuple[Places, Likeness]:
         whole = self._whole[part]
@@ -202,15 +203,24 @@ class Codes:
         present = self._present[column]
         return np.asarray(present[part] if isinstance(part, slice) else present.take(part), np.uint16)
 
-    def near(self, codes: Sequence[str], least: float) -> tuple[Places, Likeness]:
-        """Every code at least `least` alike to one of `codes`, with how alike."""
-        places, _ = self.within(codes, least)
+    def near(self, codes: Sequence[str], least: float, among: Places | None = None) -> tuple[Places, Likeness]:
+        """Every code, or every one `among` some, at least `least` (above 0) alike to one of `codes`, with how alike."""
+        if not codes or not len(self):
+            return np.zeros(0, np.int64), np.zeros(0)
+        part = self._reach(codes, least) if among is None else among
+        compiled = self._kernel(codes)
+        if compiled is not None:
+            return compiled.near(codes, least, part)
+        places, _ = self._bounded(codes, part, least)
         likeness = self.alike(codes, places)
         close = likeness >= least
         return places[close], likeness[close]
 
     def alike(self, codes: Sequence[str], places: Places) -> Likeness:
         """How alike the closest of `codes` sounds to each of these codes: `pronunciation.sound_closeness`."""
+        compiled = self._kernel(codes)
+        if compiled is not None:
+            return compiled.alike(codes, places)
         best = np.zeros(len(places))
         if len(places):
             prepared = self._prepared(places)

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import numpy as np
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.closeness.appearance import letters_closeness
+from namescreen.kernel import kernel
 from namescreen.pronunciation import prepare_codes, sound_closeness
 from namescreen.pronunciation.features import percent_differences
 from namescreen.register.build import _shapes, _strings
@@ -14,32 +16,51 @@ from namescreen.register.letters import Strings
 from namescreen.register.signatures import one_signature, popcount
 from namescreen.register.sounds import Codes, code_arrays
 
+both_paths = pytest.mark.parametrize(
+    "compiled",
+    [False, pytest.param(True, marks=pytest.mark.skipif(kernel() is None, reason="installed without a C compiler"))],
+)
 words = st.text("abceilmnrsw1o0é", min_size=1, max_size=12)
 codes = st.text("".join(percent_differences()), min_size=1, max_size=9)
 levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
 
 
-def strings_of(texts: list[str]) -> Strings:
+def strings_of(texts: list[str], compiled: bool) -> Strings:
     ordered = sorted(set(texts), key=lambda text: (len(text), text))
     arrays: dict[str, np.ndarray] = {}
     _strings(arrays, "word", ordered)
     _shapes(arrays, "word", ordered)
-    return Strings(arrays, "word")
+    strings = Strings(arrays, "word")
+    if not compiled:
+        strings._compiled = None
+    return strings
 
 
+def codes_of(lists: list[tuple[str, ...]], compiled: bool) -> Codes:
+    arrays: dict[str, np.ndarray] = {}
+    code_arrays(arrays, "code", lists)
+    table = Codes(arrays, "code")
+    if not compiled:
+        table._compiled = None
+    return table
+
+
+@both_paths
 @given(st.lists(words, min_size=1, max_size=30), words, levels)
-def test_letters_no_string_is_lost_and_likeness_is_exact(texts: list[str], text: str, least: float) -> None:
-    strings = strings_of(texts)
+def test_letters_no_string_is_lost_and_likeness_is_exact(
+    compiled: bool, texts: list[str], text: str, least: float
+) -> None:
+    strings = strings_of(texts, compiled)
     everything = strings.texts(np.arange(len(strings)))
     exact = np.array([letters_closeness(text, other) for other in everything])
-    assert np.allclose(strings.alike(text, np.arange(len(strings))), exact, atol=1e-12)
+    assert np.array_equal(strings.alike(text, np.arange(len(strings))), exact)
     places, most = strings.within(text, least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()
     assert (strings.most(text, np.arange(len(strings))) >= exact - 1e-9).all()
     near, likeness = strings.near(text, least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
-    assert np.allclose(likeness, exact[near], atol=1e-12)
+    assert np.array_equal(likeness, exact[near])
     for at, other in enumerate(everything):
         assert strings.find(other) == at
     if text not in everything:
@@ -57,11 +78,12 @@ def test_signatures_never_count_more_edits_than_there_are(one: str, other: str) 
     assert lacking + extra <= Indel.distance(one, other)
 
 
+@both_paths
 @given(st.lists(codes, min_size=1, max_size=20), st.lists(codes, min_size=1, max_size=3), levels)
-def test_sounds_no_code_is_lost_and_likeness_is_exact(others: list[str], own: list[str], least: float) -> None:
-    arrays: dict[str, np.ndarray] = {}
-    code_arrays(arrays, "code", [(code,) for code in others])
-    table = Codes(arrays, "code")
+def test_sounds_no_code_is_lost_and_likeness_is_exact(
+    compiled: bool, others: list[str], own: list[str], least: float
+) -> None:
+    table = codes_of([(code,) for code in others], compiled)
     texts = [table.text(at) for at in range(len(table))]
     assert sorted(texts) == sorted(set(others))
     assert table.lists() == [(code,) for code in others]
@@ -70,7 +92,11 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(others: list[str], own: li
     places, most = table.within(own, least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()
-    assert table.near(own, least)[0].tolist() == (exact >= least).nonzero()[0].tolist()
+    close = (exact >= least).nonzero()[0]
+    for among in (None, np.arange(len(table))):
+        near, likeness = table.near(own, least, among)
+        assert near.tolist() == close.tolist()
+        assert np.array_equal(likeness, exact[close])
     mine, theirs = table._prepared(np.arange(len(table))), prepare_codes(texts)
     for field in ("order", "lengths", "sounds", "weights", "whole", "syllables"):
         assert np.array_equal(getattr(mine, field), getattr(theirs, field)), field
@@ -79,15 +105,20 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(others: list[str], own: li
 long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
 
 
+@both_paths
 @given(st.lists(long_codes, min_size=1, max_size=4), long_codes, levels)
-def test_sounds_of_very_long_names_stay_within_the_bound(others: list[str], own: str, least: float) -> None:
+def test_sounds_of_very_long_names_stay_within_the_bound(
+    compiled: bool, others: list[str], own: str, least: float
+) -> None:
+    own = own if len(own) % 2 else own[:40]
     others = [*others, own + others[0][:5], own[3:]]
-    arrays: dict[str, np.ndarray] = {}
-    code_arrays(arrays, "code", [(code,) for code in others])
-    table = Codes(arrays, "code")
+    table = codes_of([(code,) for code in others], compiled)
     everything = np.arange(len(table))
     exact = np.array([sound_closeness(own, table.text(at)) for at in everything.tolist()])
     assert np.array_equal(table.alike([own], everything), exact)
+    near, likeness = table.near([own], least)
+    assert near.tolist() == (exact >= least).nonzero()[0].tolist()
+    assert np.array_equal(likeness, exact[near])
     places, most = table.within([own], least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()

@@ -1,0 +1,16 @@
+#ifndef NAMESCREEN_KERNEL_H
+#define NAMESCREEN_KERNEL_H
+
+#define COUNT(bits) __builtin_popcountll(bits)
+#ifndef INLINE
+#define INLINE static inline __attribute__((always_inline))
+#endif
+
+/* Compiled twice, for every processor of the family and for those that count bits in one step; chosen at run time. */
+#if defined(__x86_64__) && defined(__linux__) && defined(__GNUC__) && !defined(__clang__)
+#define CLONES __attribute__((target_clones("popcnt", "default")))
+#else
+#define CLONES
+#endif
+
+#endif

@@ -1,0 +1,96 @@
+"""`sounds.c` called from Python: the readings of one name against the sound codes of a register."""
+
+from __future__ import annotations
+
+import ctypes
+from collections.abc import Mapping, Sequence
+from ctypes import c_double, c_int64, c_void_p
+from functools import cache
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from ..pronunciation.alignment import BASE, CLUSTERED, FIRST, RHYTHM
+from ..pronunciation.features import percent_differences
+from ..pronunciation.phones import VOWEL_LETTERS
+from . import address, kernel
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Places = NDArray[np.int64]
+    Likeness = NDArray[np.float64]
+
+__all__ = ["CompiledCodes", "compiled_codes"]
+
+MOST_SOUNDS = 64
+"""Longer readings are compared without the kernel."""
+
+
+class _Sounds(ctypes.Structure):
+    _fields_ = [
+        ("difference", c_void_p), ("weight", c_void_p), ("vowel", c_void_p), ("bit", c_void_p), ("first", c_int64),
+        ("clustered", c_int64), ("rhythm", c_double),
+    ]  # fmt: skip
+
+
+class _Packed(ctypes.Structure):
+    _fields_ = [(name, c_void_p) for name in ("blob", "start", "whole", "present", "syllables")] + [("count", c_int64)]
+
+
+@cache
+def _sounds() -> tuple[_Sounds, object]:
+    """What the kernel needs to know of sounds, and what must stay while it is used."""
+    difference = np.full((256, 256), 100, np.uint8)
+    weight, vowel, bit = np.zeros((3, 256), np.uint8)
+    for place, (letter, others) in enumerate(percent_differences().items(), start=1):
+        at = ord(letter)
+        weight[at], vowel[at], bit[at] = BASE[letter], letter in VOWEL_LETTERS, place
+        for other, percent in others.items():
+            difference[at, ord(other)] = percent
+    held = difference, weight, vowel, bit
+    return _Sounds(*map(address, held), FIRST, CLUSTERED, RHYTHM), held
+
+
+class CompiledCodes:
+    """The codes of `register.sounds.Codes`."""
+
+    def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], name: str) -> None:
+        self._library = library
+        kinds = {"start": np.uint32, "whole": np.uint16, "present": np.uint16, "syllables": np.uint8}
+        self._held = [np.ascontiguousarray(arrays[name].view(np.uint8))]
+        self._held += [np.ascontiguousarray(arrays[f"{name}_{part}"].view(kind)) for part, kind in kinds.items()]
+        self._packed = _Packed(*map(address, self._held), len(arrays[f"{name}_whole"]))
+        library.sounds_near.restype = c_int64
+
+    def alike(self, codes: Sequence[str], places: Places) -> Likeness:
+        """How alike the closest of `codes` sounds to each of these."""
+        values = np.empty(len(places))
+        places = np.ascontiguousarray(places, np.int64)
+        self._library.sounds_alike(*self._start(codes), address(places), c_int64(len(places)), address(values))
+        return values
+
+    def near(self, codes: Sequence[str], least: float, part: Places | slice) -> tuple[Places, Likeness]:
+        """Every code of a part that sounds at least `least` alike to one of `codes`, with how alike."""
+        given: c_void_p | None = None
+        if isinstance(part, slice):
+            low, count = part.start, part.stop - part.start
+        else:
+            part = np.ascontiguousarray(part, np.int64)
+            given, low, count = address(part), 0, len(part)
+        places, values = np.empty(count, np.int64), np.empty(count)
+        found = self._library.sounds_near(
+            *self._start(codes), given, c_int64(low), c_int64(count), c_double(least), address(places),
+            address(values),
+        )  # fmt: skip
+        return places[:found].copy(), values[:found].copy()
+
+    def _start(self, codes: Sequence[str]) -> tuple[object, ...]:
+        joined = b"".join(code.encode("ascii") + b"\0" for code in codes)
+        return ctypes.byref(_sounds()[0]), ctypes.byref(self._packed), joined, c_int64(len(codes))
+
+
+def compiled_codes(arrays: Mapping[str, NDArray[np.generic]], name: str) -> CompiledCodes | None:
+    """The codes of that name among the arrays of a register for the kernel; None without one."""
+    library = kernel()
+    return CompiledCodes(library, arrays, name) if library is not None else None
