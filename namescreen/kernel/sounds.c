@@ -8,14 +8,14 @@
 
 #include "kernel.h"
 
-enum { BYTES = 256, OURS = 64, FEW = 256, COLUMNS = 6, NEVER = 1 << 30 };
+enum { BYTES = 256, OURS = 64, FEW = 256, COLUMNS = 6, GROUP = 16, BLOCK = 512, NEVER = 1 << 30 };
 
 /* The same as sounds.Sounds in namescreen/register/sounds.py: what holds of every code. */
 typedef struct {
     const uint8_t *difference; /* of two letters, in hundredths: BYTES rows of BYTES */
     const uint8_t *weight;     /* of a letter, in quarters of a full phone */
     const uint8_t *vowel;      /* 1 for a vowel */
-    const uint8_t *bit;        /* of a letter, among those of `present` */
+    const uint8_t *letter;     /* for each bit of `present` its letter, 0 for none; 8 * COLUMNS of them */
     int64_t first, clustered;  /* added to the first sound; taken from one that is easily lost */
     double rhythm;
 } Sounds;
@@ -29,6 +29,9 @@ typedef struct {
     int64_t count;
 } Packed;
 
+/* So many differences, all at most a hundred, dealt with in one step. */
+typedef int8_t Together __attribute__((vector_size(GROUP)));
+
 /* What the sounds that a code has and lacks cost at least, eight bits of `present` at a time. */
 typedef int32_t Costs[COLUMNS][BYTES];
 
@@ -38,10 +41,13 @@ typedef struct {
     int32_t weight[OURS];
     const uint8_t *difference[OURS];
     uint8_t nearest[BYTES];  /* how little a letter differs from the nearest of ours */
-    Costs costs, absent;     /* for all sounds; for ours alone */
+    int32_t light[BYTES];    /* what a letter costs at least */
+    Costs costs;
+    double spare[BYTES];     /* what an alignment may cost, for each hundredth of the weight of both, by syllables */
     int kind[OURS];          /* which of the distinct sounds each is */
     int32_t kind_weight[OURS];
-    uint8_t nearest_there[OURS][COLUMNS][BYTES]; /* how little each of those differs from the nearest that a column has */
+    /* How little each of those differs from the nearest that a column has, GROUP of them side by side. */
+    Together nearest_there[OURS / GROUP][COLUMNS][BYTES];
 } Ours;
 
 typedef struct {
@@ -54,7 +60,7 @@ typedef struct {
     const uint8_t *code;
     int64_t size, whole, syllables;
     int32_t *weight, *aside, *row;
-    int32_t ours_aside[OURS]; /* what each kind of sound of ours must cost, in hundredths of its weight */
+    int8_t ours_aside[OURS]; /* what each kind of sound of ours must cost, in hundredths of its weight */
 } Search;
 
 static void make_room(Search *search, int64_t sounds)
@@ -100,55 +106,67 @@ static int32_t lightest(const Sounds *sounds, uint8_t letter)
     return sounds->weight[letter] - (sounds->vowel[letter] ? 0 : (int32_t)sounds->clustered);
 }
 
+/* For every mask of eight bits the sum of `costs` where it is set. */
+static void sums(const int32_t *costs, int32_t *sum)
+{
+    sum[0] = 0;
+    for (int mask = 1; mask < BYTES; mask++)
+        sum[mask] = sum[mask & (mask - 1)] + costs[__builtin_ctz((unsigned)mask)];
+}
+
+/* How little a letter differs from the nearest that each column has, for every content of the column. */
+static void nearest_of(const Sounds *sounds, const uint8_t *difference, Together there[COLUMNS][BYTES], int at)
+{
+    for (int column = 0; column < COLUMNS; column++) {
+        const uint8_t *letter = sounds->letter + 8 * column;
+        there[column][0][at] = 100;
+        for (int mask = 1; mask < BYTES; mask++) {
+            uint8_t other = letter[__builtin_ctz((unsigned)mask)];
+            int8_t before = there[column][mask & (mask - 1)][at];
+            there[column][mask][at] = other && difference[other] < before ? (int8_t)difference[other] : before;
+        }
+    }
+}
+
 /* A sound that is there and not in ours is set against the nearest of ours; one of ours that is not there against the
    nearest that is, as far as its column tells: the sounds of the other columns may all be there. */
 static void costs_of(const Sounds *sounds, const uint8_t *code, Ours *ours)
 {
-    memset(ours->costs, 0, sizeof ours->costs);
-    memset(ours->absent, 0, sizeof ours->absent);
-    memset(ours->nearest_there, 100, sizeof ours->nearest_there);
-    for (int letter = 0; letter < BYTES; letter++) {
-        int bit = sounds->bit[letter];
-        if (!bit)
-            continue;
-        int32_t theirs = lightest(sounds, (uint8_t)letter) * ours->nearest[letter];
-        for (int mask = 0; mask < BYTES; mask++)
-            if (mask >> bit % 8 & 1)
-                ours->costs[bit / 8][mask] += theirs;
-    }
     int8_t seen[BYTES];
     memset(seen, -1, sizeof seen);
     ours->kinds = 0;
+    for (int column = 0; column < COLUMNS; column++) {
+        int32_t extra[8] = {0};
+        for (int bit = 0; bit < 8; bit++) {
+            uint8_t letter = sounds->letter[8 * column + bit];
+            if (letter)
+                extra[bit] = ours->light[letter] = lightest(sounds, letter) * ours->nearest[letter];
+        }
+        sums(extra, ours->costs[column]);
+    }
+    memset(ours->nearest_there, 0, sizeof ours->nearest_there);
+    memset(ours->kind_weight, 0, sizeof ours->kind_weight);
     for (int64_t at = 0; at < ours->size; at++) {
         if (seen[code[at]] < 0) {
             seen[code[at]] = (int8_t)ours->kinds;
-            ours->kind_weight[ours->kinds++] = 0;
+            nearest_of(sounds, ours->difference[at], ours->nearest_there[ours->kinds / GROUP], ours->kinds % GROUP);
+            ours->kinds++;
         }
         ours->kind[at] = seen[code[at]];
         ours->kind_weight[ours->kind[at]] += ours->weight[at];
     }
-    for (int64_t at = 0; at < ours->size; at++) {
-        int kind = ours->kind[at];
-        uint8_t(*there)[BYTES] = ours->nearest_there[kind];
-        int home = sounds->bit[code[at]] / 8;
-        if (there[home][255] < 100)
-            continue; /* done: the same sound stood before */
-        int32_t elsewhere = 100;
-        for (int other = 0; other < BYTES; other++) {
-            int bit = sounds->bit[other], difference = sounds->difference[code[at] * BYTES + other];
-            if (!bit)
-                continue;
-            if (bit / 8 != home && difference < elsewhere)
-                elsewhere = difference;
-            for (int mask = 0; mask < BYTES; mask++)
-                if (mask >> bit % 8 & 1 && difference < there[bit / 8][mask])
-                    there[bit / 8][mask] = (uint8_t)difference;
-        }
-        for (int mask = 0; mask < BYTES; mask++) {
-            int32_t nearest = there[home][mask] < elsewhere ? there[home][mask] : elsewhere;
-            ours->absent[home][mask] += ours->kind_weight[kind] * nearest;
-            ours->costs[home][mask] += ours->kind_weight[kind] * nearest;
-        }
+    for (int bit = 0; bit < 8 * COLUMNS; bit++) {
+        uint8_t letter = sounds->letter[bit];
+        if (!letter || seen[letter] < 0)
+            continue;
+        Together(*there)[BYTES] = ours->nearest_there[seen[letter] / GROUP];
+        int home = bit / 8, kind = seen[letter] % GROUP;
+        int32_t elsewhere = 100, weight = ours->kind_weight[seen[letter]];
+        for (int column = 0; column < COLUMNS; column++)
+            if (column != home && there[column][BYTES - 1][kind] < elsewhere)
+                elsewhere = there[column][BYTES - 1][kind];
+        for (int mask = 0; mask < BYTES; mask++)
+            ours->costs[home][mask] += weight * (there[home][mask][kind] < elsewhere ? there[home][mask][kind] : elsewhere);
     }
 }
 
@@ -160,9 +178,11 @@ static void ours_of(const Sounds *sounds, const uint8_t *code, int64_t size, Our
     memset(ours->nearest, 100, sizeof ours->nearest);
     for (int64_t at = 0; at < size; at++) {
         const uint8_t *difference = ours->difference[at] = sounds->difference + code[at] * BYTES;
-        for (int other = 0; other < BYTES; other++)
-            if (difference[other] < ours->nearest[other])
-                ours->nearest[other] = difference[other];
+        for (int bit = 0; bit < 8 * COLUMNS; bit++) {
+            uint8_t letter = sounds->letter[bit];
+            if (difference[letter] < ours->nearest[letter])
+                ours->nearest[letter] = difference[letter];
+        }
     }
     costs_of(sounds, code, ours);
 }
@@ -175,7 +195,7 @@ static void begin(Search *search, const Sounds *sounds, const Packed *packed, co
     search->readings = readings;
     search->room = 0;
     search->weight = NULL;
-    search->ours = malloc((size_t)readings * sizeof *search->ours);
+    search->ours = aligned_alloc(64, ((size_t)readings * sizeof *search->ours + 63) / 64 * 64);
     if (!search->ours)
         abort();
     make_room(search, FEW);
@@ -291,32 +311,41 @@ INLINE void bytes_of(const Packed *packed, int64_t place, uint8_t *bytes)
     }
 }
 
-/* What aligning one of our readings with the code turned to costs in any case, by the sounds that each has, in whatever
-   order: each must be set against another, or against nothing. Fills in the shares of it; what is above `most` need not
-   be told. */
-INLINE int64_t least_cost(Search *search, const Ours *ours, const uint8_t *bytes, int64_t most)
+/* What aligning one of our readings with a code costs in any case by our sounds, in whatever order: each must be set
+   against another, or against nothing. Fills in the shares of it. */
+INLINE int64_t cost_of_ours(Search *search, const Ours *ours, const uint8_t *bytes)
 {
-    int64_t theirs = 0, mine = 0;
-    for (int64_t at = 0; at < search->size; at++)
-        theirs += search->aside[at] = search->weight[at] * ours->nearest[search->code[at]];
-    if (theirs + cost_of(ours->absent, bytes) > most)
-        return INT64_MAX;
-    for (int64_t kind = 0; kind < ours->kinds; kind++) {
-        int32_t nearest = 100;
-        for (int column = 0; column < COLUMNS; column++) {
-            int32_t here = ours->nearest_there[kind][column][bytes[column]];
-            nearest = here < nearest ? here : nearest;
+    int64_t cost = 0;
+    for (int64_t group = 0; group * GROUP < ours->kinds; group++) {
+        Together nearest = ours->nearest_there[group][0][bytes[0]];
+        for (int column = 1; column < COLUMNS; column++) {
+            Together there = ours->nearest_there[group][column][bytes[column]];
+            Together less = there < nearest;
+            nearest = (there & less) | (nearest & ~less);
         }
-        search->ours_aside[kind] = nearest;
-        mine += ours->kind_weight[kind] * nearest;
+        memcpy(search->ours_aside + group * GROUP, &nearest, GROUP);
+        for (int64_t kind = group * GROUP; kind < ours->kinds && kind < (group + 1) * GROUP; kind++)
+            cost += ours->kind_weight[kind] * search->ours_aside[kind];
     }
-    return theirs + mine;
+    return cost;
 }
 
-/* How alike one of our readings sounds to the code turned to; 0 where an alignment costs above `most`. */
-INLINE double alike(Search *search, const Ours *ours, const uint8_t *bytes, int64_t most)
+/* The same by its own sounds, as if each were as light as it can be. */
+INLINE int64_t light_cost(const Packed *packed, const Ours *ours, int64_t place)
 {
-    int64_t least = least_cost(search, ours, bytes, most);
+    const uint8_t *code = packed->blob + packed->start[place], *stop = packed->blob + packed->start[place + 1];
+    int64_t cost = 0;
+    for (; code < stop; code++)
+        cost += ours->light[*code];
+    return cost;
+}
+
+/* How alike one of our readings sounds to the code turned to, given `cost_of_ours`; 0 where an alignment costs above
+   `most`. */
+INLINE double alike(Search *search, const Ours *ours, int64_t least, int64_t most)
+{
+    for (int64_t at = 0; at < search->size; at++)
+        least += search->aside[at] = search->weight[at] * ours->nearest[search->code[at]];
     if (least > most)
         return 0;
     int32_t more = spent(search, ours, most - least < NEVER ? (int32_t)(most - least) : NEVER - 1);
@@ -335,7 +364,8 @@ void sounds_alike(const Sounds *sounds, const Packed *packed, const uint8_t *cod
         turn_to(&search, places[at]);
         bytes_of(packed, places[at], bytes);
         for (int64_t reading = 0; reading < readings; reading++) {
-            double value = alike(&search, &search.ours[reading], bytes, INT64_MAX - 1);
+            const Ours *ours = &search.ours[reading];
+            double value = alike(&search, ours, cost_of_ours(&search, ours, bytes), INT64_MAX - 1);
             best = value > best ? value : best;
         }
         values[at] = best;
@@ -343,48 +373,71 @@ void sounds_alike(const Sounds *sounds, const Packed *packed, const uint8_t *cod
     end(&search);
 }
 
+INLINE int64_t may_cost(const Packed *packed, const Ours *ours, int64_t place)
+{
+    return (int64_t)(ours->spare[packed->syllables[place]] * (double)(packed->whole[place] + ours->whole) + 1e-6);
+}
+
 /* Every code that sounds at least `least` alike to one of our readings, with how alike: sounds.Codes.near. Looks
-   through `given` places, or, where that is NULL, all from `low` on; `count` of them. */
+   through `given` places, or, where that is NULL, all from `low` on; `count` of them. What is left after each sieve is
+   written down without asking, as a processor guesses wrong which codes these will be. */
 int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *codes, int64_t readings,
                     const int64_t *given, int64_t low, int64_t count, double least, int64_t *places, double *values)
 {
     Search search;
-    uint8_t bytes[COLUMNS];
     begin(&search, sounds, packed, codes, readings);
-    int64_t found = 0, heaviest = 0;
-    for (int64_t reading = 0; reading < readings; reading++)
-        heaviest = search.ours[reading].whole > heaviest ? search.ours[reading].whole : heaviest;
-    /* What an alignment may cost, in hundredths of the weight of both, by the syllables of the other code. */
-    double *spare = malloc((size_t)readings * BYTES * sizeof *spare);
-    if (!spare)
-        abort();
-    for (int64_t reading = 0; reading < readings; reading++)
+    int64_t found = 0, heaviest = 0, size = packed->count ? packed->whole[packed->count - 1] + 1 : 1;
+    /* What an alignment may cost: of both codes' weight a share, by the syllables of the other; at most, by its weight. */
+    for (int64_t reading = 0; reading < readings; reading++) {
+        Ours *ours = &search.ours[reading];
+        heaviest = ours->whole > heaviest ? ours->whole : heaviest;
         for (int64_t syllables = 0; syllables < BYTES; syllables++)
-            spare[reading * BYTES + syllables] = 100 * (1 - least / rhythm_of(&search, &search.ours[reading], syllables));
-    for (int64_t at = 0; at < count; at++) {
-        int64_t place = given ? given[at] : low + at, whole = packed->whole[place];
-        bytes_of(packed, place, bytes);
-        if ((double)cost_of(search.cheapest, bytes) > 100 * (1 - least) * (double)(whole + heaviest) + 1e-6)
-            continue;
-        int turned = 0;
-        double best = 0;
-        for (int64_t reading = 0; reading < readings; reading++) {
-            const Ours *ours = &search.ours[reading];
-            double most = spare[reading * BYTES + packed->syllables[place]] * (double)(whole + ours->whole) + 1e-6;
-            if ((double)cost_of(ours->costs, bytes) > most)
-                continue;
-            if (!turned)
-                turn_to(&search, place);
-            turned = 1;
-            double value = alike(&search, ours, bytes, (int64_t)most);
-            best = value > best ? value : best;
-        }
-        if (best >= least) {
-            places[found] = place;
-            values[found++] = best;
-        }
+            ours->spare[syllables] = 100 * (1 - least / rhythm_of(&search, ours, syllables));
     }
-    free(spare);
+    int32_t *at_most = malloc((size_t)size * sizeof *at_most);
+    if (!at_most)
+        abort();
+    for (int64_t whole = 0; whole < size; whole++)
+        at_most[whole] = (int32_t)(100 * (1 - least) * (double)(whole + heaviest) + 1e-6);
+    int64_t block[BLOCK], first[BLOCK], second[BLOCK];
+    double best[BLOCK];
+    uint8_t bytes[COLUMNS];
+    for (int64_t from = 0; from < count; from += BLOCK) {
+        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0;
+        for (int64_t at = 0; at < here; at++) {
+            int64_t place = block[at] = given ? given[from + at] : low + from + at;
+            bytes_of(packed, place, bytes);
+            best[at] = 0;
+            first[passed] = at;
+            passed += cost_of(search.cheapest, bytes) <= at_most[packed->whole[place]];
+        }
+        for (int64_t reading = 0; reading < readings && passed; reading++) {
+            const Ours *ours = &search.ours[reading];
+            int64_t left = 0;
+            for (int64_t at = 0; at < passed; at++) {
+                int64_t place = block[first[at]];
+                bytes_of(packed, place, bytes);
+                second[left] = first[at];
+                left += cost_of(ours->costs, bytes) <= may_cost(packed, ours, place);
+            }
+            for (int64_t at = 0; at < left; at++) {
+                int64_t place = block[second[at]], most = may_cost(packed, ours, place);
+                bytes_of(packed, place, bytes);
+                int64_t least_ours = cost_of_ours(&search, ours, bytes);
+                if (least_ours + light_cost(packed, ours, place) > most)
+                    continue;
+                turn_to(&search, place);
+                double value = alike(&search, ours, least_ours, most);
+                best[second[at]] = value > best[second[at]] ? value : best[second[at]];
+            }
+        }
+        for (int64_t at = 0; at < passed; at++)
+            if (best[first[at]] >= least) {
+                places[found] = block[first[at]];
+                values[found++] = best[first[at]];
+            }
+    }
+    free(at_most);
     end(&search);
     return found;
 }

@@ -29,7 +29,7 @@ MOST_SOUNDS = 64
 
 class _Sounds(ctypes.Structure):
     _fields_ = [
-        ("difference", c_void_p), ("weight", c_void_p), ("vowel", c_void_p), ("bit", c_void_p), ("first", c_int64),
+        ("difference", c_void_p), ("weight", c_void_p), ("vowel", c_void_p), ("letter", c_void_p), ("first", c_int64),
         ("clustered", c_int64), ("rhythm", c_double),
     ]  # fmt: skip
 
@@ -42,13 +42,14 @@ class _Packed(ctypes.Structure):
 def _sounds() -> tuple[_Sounds, object]:
     """What the kernel needs to know of sounds, and what must stay while it is used."""
     difference = np.full((256, 256), 100, np.uint8)
-    weight, vowel, bit = np.zeros((3, 256), np.uint8)
+    weight, vowel = np.zeros((2, 256), np.uint8)
+    letters = np.zeros(48, np.uint8)
     for place, (letter, others) in enumerate(percent_differences().items(), start=1):
-        at = ord(letter)
-        weight[at], vowel[at], bit[at] = BASE[letter], letter in VOWEL_LETTERS, place
+        letters[place] = at = ord(letter)
+        weight[at], vowel[at] = BASE[letter], letter in VOWEL_LETTERS
         for other, percent in others.items():
             difference[at, ord(other)] = percent
-    held = difference, weight, vowel, bit
+    held = difference, weight, vowel, letters
     return _Sounds(*map(address, held), FIRST, CLUSTERED, RHYTHM), held
 
 
