@@ -10,6 +10,7 @@ from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_cl
 from .alike import SAME_MEANING, word_closeness
 from .overall import Scores
 from .prepare import Features, Word
+from .sound import readings_of
 from .vocabulary import meaning_of_words
 
 __all__ = ["Explanation", "Pair", "explain", "reasons"]
@@ -80,7 +81,10 @@ def _share(ours: Side, theirs: Side) -> float:
 
 def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pronunciation]:
     ours, theirs = (
-        [reading for way in features.name.spoken for reading in pronounce_words(way)] for features in (one, other)
+        readings_of(features.letters)
+        if len(features.name.words) == 1
+        else [reading for way in features.name.spoken for reading in pronounce_words(way)]
+        for features in (one, other)
     )
     return max(
         ((mine, yours) for mine in ours for yours in theirs),

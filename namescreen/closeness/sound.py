@@ -10,24 +10,37 @@ from functools import lru_cache
 from itertools import groupby
 
 from ..names import ways_to_say
-from ..pronunciation import pronounce_words, sound_closeness
-from .vocabulary import is_known
+from ..pronunciation import Pronunciation, as_written, pronounce, pronounce_words, sound_closeness
+from .vocabulary import divisions, is_known
 
-__all__ = ["FLOOR", "codes_of", "said_in_one", "sound_of_words", "spoken_codes"]
+__all__ = ["FLOOR", "codes_of", "readings_of", "said_in_one", "sound_of_words", "spoken_codes"]
 
 FLOOR = 0.6
 """Raw likeness at or below which two words are not heard as alike at all: the level that 1 in 100 of random
 pairs of words from the lexicon reaches (measured)."""
 
-READINGS, OF_KNOWN_WORDS = 3, 2
-"""How many readings are compared: of a name or an invented word, which has no settled reading, and of a known word."""
+READINGS, OF_A_WORD = 3, 2
+"""How many English readings are compared: of a name, and of a word, to which the one by its letters may be added."""
 
 
 @lru_cache(maxsize=1 << 16)
 def codes_of(word: str) -> tuple[str, ...]:
     """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
-    known = is_known(word)
-    return spoken_codes(ways_to_say(word, is_known), OF_KNOWN_WORDS if known else READINGS)
+    return tuple(dict.fromkeys(said_in_one(reading.code) for reading in readings_of(word)))
+
+
+def readings_of(word: str) -> tuple[Pronunciation, ...]:
+    """The plausible readings of one folded word: English ones, most likely first, and for a word whose language nobody
+    knows that of its letters one by one, as buyers elsewhere read it.
+
+    A closed word in which others are seen may also be said as these (trucool: tru, cool).
+    """
+    ways = ways_to_say(word, is_known)
+    invented = not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1))
+    if not invented:
+        return _in_turn(ways, OF_A_WORD)
+    by_letters = as_written(word)
+    return _in_turn((*ways, *divisions(word)[1:]), OF_A_WORD) + ((by_letters,) if by_letters else ())
 
 
 def said_in_one(code: str) -> str:
@@ -35,18 +48,20 @@ def said_in_one(code: str) -> str:
     return "".join(sound for sound, _ in groupby(code))
 
 
-def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tuple[str, ...]:
-    """The sound codes of a name or word that may be said in these ways, at most `limit` of them.
+def spoken_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
+    """The sound codes of a name that may be said in these ways, at most `READINGS` of them."""
+    return tuple(dict.fromkeys(said_in_one(reading.code) for reading in _in_turn(ways, READINGS)))
 
-    The best reading of each way comes first, then the second readings.
-    """
+
+def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> tuple[Pronunciation, ...]:
+    """The best reading of each way to say something, then the second ones; at most `limit` that sound different."""
     said = [pronounce_words(way, limit) for way in ways]
-    codes: dict[str, None] = {}
+    found: dict[str, Pronunciation] = {}
     for place in range(limit):
         for readings in said:
             if place < len(readings) and readings[place].code:
-                codes.setdefault(said_in_one(readings[place].code))
-    return tuple(codes)[:limit]
+                found.setdefault(said_in_one(readings[place].code), readings[place])
+    return tuple(found.values())[:limit]
 
 
 @lru_cache(maxsize=1 << 16)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from .alignment import align, sound_closeness
+from .as_written import as_written
 from .phonotactics import pronounceability
 from .predictability import heard_as_spelled, spelled_as_heard, spellings
 from .reading import Pronunciation, pronounce, pronounce_many, pronounce_words
@@ -23,6 +24,7 @@ __all__ = [
     "Syllable",
     "align",
     "alliterates",
+    "as_written",
     "closeness_bound_many",
     "heard_as_spelled",
     "may_open",

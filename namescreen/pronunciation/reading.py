@@ -19,7 +19,7 @@ from .syllables import Syllable, syllabify
 
 __all__ = ["Pronunciation", "pronounce", "pronounce_many", "pronounce_words"]
 
-Source = Literal["dictionary", "parts", "spelling"]
+Source = Literal["dictionary", "parts", "spelling", "letters"]
 _CONSIDERED = 4
 """Readings searched for whatever the limit, so that the first ones do not depend on it."""
 
@@ -34,8 +34,8 @@ class Pronunciation:
     """One reading.
 
     `phones` are ARPAbet symbols, vowels with a stress digit; `source` says where the reading comes from:
-    the dictionary, known parts (an inflection or compound), or the spelling alone; `weight` in (0, 1] is how
-    probable it is among the readings of the same word.
+    the dictionary, known parts (an inflection or compound), the spelling alone, or the letters one by one
+    (`as_written`); `weight` in (0, 1] is how probable it is among the readings of the same word.
     """
 
     phones: tuple[str, ...]
