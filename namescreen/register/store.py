@@ -38,7 +38,7 @@ if TYPE_CHECKING:
 __all__ = ["MAGIC", "VERSION", "is_prepared", "open_store", "remember_checked", "user_cache", "verify", "write_store"]
 
 MAGIC = b"namescreen register\n"
-VERSION = 2
+VERSION = 3
 """Raised whenever the arrays change their form, or what is worked out beforehand (words, sounds, weights) changes its
 meaning: a prepared register of another version is refused, with the remedy."""
 _HEAD = struct.Struct("<20sII32s")
