@@ -45,6 +45,9 @@ goods too would cost more than the search."""
 MOST_JUDGED = 50
 """Marks of one name whose goods are compared and that are told; more are counted. Those that go first are chosen by
 status and class (`Selection.foremost`), so only a mark behind fifty such of its very own words can be passed over."""
+NOT_JUDGED = NotChecked(
+    "goods_relatedness", f"of many marks with the same words the goods of {MOST_JUDGED} at most are compared"
+)
 
 Found = TypeVar("Found")
 
@@ -177,6 +180,10 @@ def is_knockout(mark: Mark, closeness: Closeness, goods_relatedness: Relatedness
         return False
     if not isinstance(goods_relatedness, NotChecked) and goods_relatedness.score < SAME_GOODS:
         return False
+    return _near_identical(closeness)
+
+
+def _near_identical(closeness: Closeness) -> bool:
     return closeness.appearance >= NEAR_IN_APPEARANCE or closeness.sound >= NEAR_IN_SOUND
 
 
@@ -246,7 +253,8 @@ class _Checks:
         parts = (marks, distinctiveness, readings, addresses)
         close = () if isinstance(marks, NotChecked) else marks
         goods = [mark.goods_relatedness for one in close for mark in (one, *one.others)]
-        reasons = dict.fromkeys(one for one in (*parts, *goods, *missing) if isinstance(one, NotChecked))
+        unjudged = [NOT_JUDGED for one in close if _may_hide_a_knockout(one)]
+        reasons = dict.fromkeys(one for one in (*parts, *goods, *unjudged, *missing) if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
     def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
@@ -308,6 +316,13 @@ class _Checks:
         from .addresses import estimate
 
         return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+
+
+def _may_hide_a_knockout(close: CloseMark) -> bool:
+    """Whether a mark of the same words whose goods were not compared might be a knockout where none that was is."""
+    seen = (close, *close.others)
+    live_unseen = close.marks > len(seen) and all(one.mark.status != "dead" for one in seen)  # the dead come last
+    return live_unseen and not close.knockout and _near_identical(close.closeness)
 
 
 def _gravest_first(close: CloseMark) -> tuple[bool, float, float, bool]:

@@ -21,7 +21,7 @@ from namescreen.goods import Relatedness
 from namescreen.outcome import DISCLAIMER, NotChecked
 from namescreen.register import Mark, Register, read_register
 from namescreen.register.columns import MarkWriter
-from namescreen.screening import MOST_JUDGED, CloseMark, Screening, is_knockout, schema, screen
+from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, Screening, is_knockout, schema, screen
 from tests.conftest import Run
 
 GOODS = "self-watering planters of stoneware for kitchen herbs"
@@ -195,6 +195,22 @@ def test_a_knockout_behind_ten_thousand_marks_of_its_words_is_found(tmp_path: Pa
         assert all(close.mark.status == "live" for close in first.others)
         assert second.mark.number == "x"  # not hidden behind them
         validate(one)
+
+
+def test_a_knockout_that_the_bound_may_hide_is_said(tmp_path: Path) -> None:
+    """The same class on every mark: fifty are compared, and the one with related goods comes last."""
+    path = tmp_path / "marks.csv"
+    for count, said in ((MOST_JUDGED - 1, False), (MOST_JUDGED, True)):
+        rows = "SPRIGWICK,36,insurance\n" * count + "SPRIGWICK,36,self-watering planters\n"
+        path.write_text(f"mark,class,goods\n{rows}")
+        (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+        assert bool(one.knockouts) is not said
+        assert (NOT_JUDGED in one.not_checked) is said
+        (one,) = screen(["Sprigwort"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+        assert NOT_JUDGED not in one.not_checked  # not near enough for a knockout
+    path.write_text("mark,class,goods,status\n" + "SPRIGWICK,36,insurance,live\n" + "SPRIGWICK,36,planters,dead\n" * 99)
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+    assert NOT_JUDGED not in one.not_checked  # all live ones were compared
 
 
 def test_marks_of_the_same_words_are_told_below_their_entry(run: Run, tmp_path: Path) -> None:
