@@ -38,9 +38,16 @@ SAME_GOODS = 0.6
 a shared or related subject too. Ours, not fitted."""
 
 SPARE = 2
-"""So many times the marks asked for are searched where the goods are known: with the goods, words that merely
+"""So many times the names asked for are searched where the goods are known: with the goods, words that merely
 describe them count less, and the order changes. The product's own goods decide that: to take in every mark's
 goods too would cost more than the search."""
+
+MOST_JUDGED = 50
+"""Marks of one name whose goods are compared and that are told; more are counted. Those that go first are chosen by
+status and class (`Selection.foremost`), so only a mark behind fifty such of its very own words can be passed over."""
+NOT_JUDGED = NotChecked(
+    "goods_relatedness", f"of many marks with the same words the goods of {MOST_JUDGED} at most are compared"
+)
 
 Found = TypeVar("Found")
 
@@ -50,12 +57,16 @@ class CloseMark:
     """An existing mark near a name: how close the names are, and how related the goods.
 
     `knockout`: an identical or near-identical mark for the same or closely related goods (see `is_knockout`).
+    Of several marks with the same folded words, all equally close, it is the one of most concern; `others` are
+    further ones, at most `MOST_JUDGED` with this one, in the order of concern; `marks` is how many there are in all.
     """
 
     mark: Mark
     closeness: Closeness
     goods_relatedness: Relatedness | NotChecked
     knockout: bool
+    others: tuple[CloseMark, ...] = ()
+    marks: int = 1
 
     @property
     def meaning(self) -> float | NotChecked:
@@ -97,6 +108,17 @@ class CloseMark:
             "source": self.mark.source,
             "line": self.mark.line,
             "reasons": list(self.closeness.reasons),
+            "marks": self.marks,
+            "others": [
+                {
+                    "number": other.mark.number,
+                    "office": other.mark.office,
+                    "classes": list(other.mark.classes),
+                    "status": other.mark.status,
+                    "owner": other.mark.owner,
+                }
+                for other in self.others
+            ],
         }
 
 
@@ -105,7 +127,7 @@ class Screening:
     """What every check found for one name.
 
     A check that was not made is `NotChecked`, and listed in `not_checked`. `close_marks` stand closest first
-    by overall closeness; `coverage` says what the readings were looked up in.
+    by overall closeness, marks of the same words together as one; `coverage` says what the readings were looked up in.
     """
 
     name: str
@@ -158,6 +180,10 @@ def is_knockout(mark: Mark, closeness: Closeness, goods_relatedness: Relatedness
         return False
     if not isinstance(goods_relatedness, NotChecked) and goods_relatedness.score < SAME_GOODS:
         return False
+    return _near_identical(closeness)
+
+
+def _near_identical(closeness: Closeness) -> bool:
     return closeness.appearance >= NEAR_IN_APPEARANCE or closeness.sound >= NEAR_IN_SOUND
 
 
@@ -177,8 +203,8 @@ def screen(
 
     `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers
     (BCP 47; None: all that are covered); `endings` and `handle_lengths` what domains and handles are
-    estimated for. The `top` closest marks are kept, and every knockout met. Without a register, and wherever
-    else something is missing, the check is `NotChecked`.
+    estimated for. The `top` closest names among the marks are kept, each with the marks that carry it, and every
+    knockout met. Without a register, and wherever else something is missing, the check is `NotChecked`.
     """
     wanted = list(names)
     checks = _Checks(goods, tuple(classes), languages, tuple(endings), tuple(handle_lengths))
@@ -225,25 +251,38 @@ class _Checks:
             # Nothing was met because nothing was looked through.
             readings = NotChecked("readings", f"no words are shipped of {' or '.join(self.languages or ())}")
         parts = (marks, distinctiveness, readings, addresses)
-        goods = [] if isinstance(marks, NotChecked) else [mark.goods_relatedness for mark in marks]
-        reasons = dict.fromkeys(one for one in (*parts, *goods, *missing) if isinstance(one, NotChecked))
+        close = () if isinstance(marks, NotChecked) else marks
+        goods = [mark.goods_relatedness for one in close for mark in (one, *one.others)]
+        unjudged = [NOT_JUDGED for one in close if _may_hide_a_knockout(one)]
+        reasons = dict.fromkeys(one for one in (*parts, *goods, *unjudged, *missing) if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
     def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
         return tuple(
             sorted(
                 (self._close_mark(name, hit) for hit in hits),
-                key=lambda one: (-one.closeness.overall, -one.concern),
+                # Rounded: a last bit that differs is no difference.
+                key=lambda one: (-round(one.closeness.overall, 9), -one.concern),
             )
         )
 
     def _close_mark(self, name: str, hit: Hit) -> CloseMark:
+        """The mark of most concern among those of one name, the others with it."""
         from .closeness import compare
 
-        mark = hit.mark
-        closeness = compare(name, mark.text, name_goods=self.goods or None)
+        marks = hit.marks.foremost(self._own_classes(), MOST_JUDGED)
+        closeness = compare(name, marks[0].text, name_goods=self.goods or None)
+        first, *others = sorted((self._judged(mark, closeness) for mark in marks), key=_gravest_first)
+        return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
+
+    def _judged(self, mark: Mark, closeness: Closeness) -> CloseMark:
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         return CloseMark(mark, closeness, related, is_knockout(mark, closeness, related))
+
+    def _own_classes(self) -> tuple[int, ...]:
+        """The classes of the product; those that its goods are likely in, where none are stated."""
+        likely = _made("goods_relatedness", lambda: self.classes or _likely_classes(self.goods))
+        return () if isinstance(likely, NotChecked) else likely
 
     def _relatedness(self, mark: Mark) -> Relatedness | NotChecked:
         if not self.goods and not self.classes:
@@ -279,6 +318,21 @@ class _Checks:
         return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
 
 
+def _may_hide_a_knockout(close: CloseMark) -> bool:
+    """Whether a mark of the same words whose goods were not compared might be a knockout where none that was is."""
+    seen = (close, *close.others)
+    live_unseen = close.marks > len(seen) and all(one.mark.status != "dead" for one in seen)  # the dead come last
+    return live_unseen and not close.knockout and _near_identical(close.closeness)
+
+
+def _gravest_first(close: CloseMark) -> tuple[bool, float, float, bool]:
+    """Sorts marks of one name: knockouts, then by concern, goods that are known to be related before others, and live
+    marks before dead ones; equal ones stay in the order of the register."""
+    related = close.goods_relatedness
+    score = 0.0 if isinstance(related, NotChecked) else related.score
+    return not close.knockout, -close.concern, -score, close.mark.status == "dead"
+
+
 def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:
     """What a check finds; a table or package that it needs and cannot have makes it `NotChecked`."""
     try:
@@ -287,6 +341,13 @@ def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChec
         return NotChecked(check, str(error))
     except ImportError as error:
         return NotChecked(check, f"this installation lacks a part that the check needs ({error})")
+
+
+@cache
+def _likely_classes(goods: str) -> tuple[int, ...]:
+    from .goods import classes_for
+
+    return tuple(guess.number for guess in classes_for(goods))
 
 
 @cache

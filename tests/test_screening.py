@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import csv
+import io
 import json
 import sys
 from collections.abc import Iterator
@@ -8,7 +10,7 @@ from typing import Any
 
 import jsonschema
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.brief import load_brief
@@ -16,9 +18,10 @@ from namescreen.closeness import Closeness, compare
 from namescreen.demo import demo_files
 from namescreen.errors import DataError
 from namescreen.goods import Relatedness
-from namescreen.outcome import NotChecked
+from namescreen.outcome import DISCLAIMER, NotChecked
 from namescreen.register import Mark, Register, read_register
-from namescreen.screening import CloseMark, Screening, is_knockout, schema, screen
+from namescreen.register.columns import MarkWriter
+from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, Screening, is_knockout, schema, screen
 from tests.conftest import Run
 
 GOODS = "self-watering planters of stoneware for kitchen herbs"
@@ -69,13 +72,21 @@ def test_the_shape_is_the_one_promised(register: Register) -> None:
     first = row["close_marks"][0]
     assert first["mark"] == "SPRIGWICK"
     assert (first["overall"], first["appearance"], first["sound"], first["meaning"]) == (1, 1, 1, 1)
-    assert {mark["number"]: mark["knockout"] for mark in row["close_marks"][:4]} == {
+    assert {mark["number"]: mark["knockout"] for mark in row["close_marks"]} == {
         "1": True,  # identical, for planters
         "2": False,  # near-identical, but expired
-        "3": False,  # identical, for insurance
-        "4": True,  # identical, goods not stated: they count as the same
     }
-    assert {mark["number"]: isinstance(mark["goods_relatedness"], dict) for mark in row["close_marks"]}["4"]
+    # The same words for insurance, and without goods: these count as the same.
+    assert first["marks"] == 3
+    assert first["others"] == [
+        {"number": "4", "office": "", "classes": [], "status": "", "owner": ""},
+        {"number": "3", "office": "", "classes": [36], "status": "live", "owner": "C"},
+    ]
+    assert [close.knockout for close in marks_of(one)[0].others] == [True, False]
+    assert (
+        NotChecked("goods_relatedness", "the list of marks does not state the goods of some marks") in one.not_checked
+    )
+    assert (row["close_marks"][1]["marks"], row["close_marks"][1]["others"]) == (1, [])
 
 
 def test_the_whole_demo_fits_the_schema_and_shows_every_kind_of_finding() -> None:
@@ -126,7 +137,112 @@ def test_close_marks_are_closest_first_and_no_more_than_asked(register: Register
             (one,) = screen(["Sprigwick"], register, goods=goods, top=top, languages=["nl"])
             values = [mark.closeness.overall for mark in marks_of(one)]
             assert values == sorted(values, reverse=True)
-            assert min(top, 4) <= len(values) <= top  # the fifth mark has nothing in common with it
+            assert len(values) == min(top, 2)  # three have the same words, and the last has nothing in common with it
+
+
+rows_of_one_name = st.lists(
+    st.tuples(
+        st.sampled_from(["SPRIGWICK", "Sprigwick"]),
+        st.sets(st.sampled_from([9, 21, 36]), max_size=2),
+        st.sampled_from(["", "planters", "insurance"]),
+        st.sampled_from(["", "live", "dead"]),
+        st.sampled_from(["Alpha", "Beta"]),
+    ),
+    min_size=1,
+    max_size=12,
+)
+
+
+@settings(max_examples=40)
+@given(rows_of_one_name, st.sampled_from(["", GOODS]), st.sampled_from([[], [21]]))
+def test_of_marks_with_the_same_words_the_one_of_most_concern_is_shown(
+    rows: list[tuple[str, set[int], str, str, str]], goods: str, classes: list[int]
+) -> None:
+    writer = MarkWriter()
+    for number, (text, stated, words, status, owner) in enumerate(rows):
+        writer.add(Mark(text, str(number), "", tuple(sorted(stated)), words, status, "", owner))
+    (one,) = screen(["Sprigwick"], Register(writer.columns(), []), goods=goods, classes=classes, languages=["nl"])
+    (shown,) = marks_of(one)
+    together = (shown, *shown.others)
+    assert shown.marks == len(rows)
+    assert sorted(int(close.mark.number) for close in together) == list(range(len(rows)))
+    assert [close.concern for close in together] == sorted((close.concern for close in together), reverse=True)
+    assert shown.knockout == any(close.knockout for close in together)
+    for close in together:
+        assert close.closeness == compare("Sprigwick", close.mark.text, name_goods=goods or None)
+        assert close.knockout == is_knockout(close.mark, close.closeness, close.goods_relatedness)
+    if not goods and not classes:  # nothing to tell them apart by but whether they live
+        order = [(close.mark.status == "dead", int(close.mark.number)) for close in together]
+        assert order == sorted(order)
+    validate(one)
+
+
+@pytest.mark.parametrize("classes", [[21], []])
+def test_a_knockout_behind_ten_thousand_marks_of_its_words_is_found(tmp_path: Path, classes: list[int]) -> None:
+    path = tmp_path / "marks.csv"
+    others = "".join(
+        f"SPRIGWICK,{n},{36 if n % 2 else 9},insurance,{'dead' if n % 3 else 'live'},A\n" for n in range(10_000)
+    )
+    path.write_text(
+        f"mark,number,class,goods,status,owner\n{others}Sprigwick,last,21,planters,live,B\nSPRIGWYCK,x,9,,,C\n"
+    )
+    for register, count in ((read_register([path]), 10_001), (read_register([path], live_only=True), 3_335)):
+        (one,) = screen(["Sprigwick"], register, goods=GOODS, classes=classes, top=2, languages=["nl"])
+        first, second = marks_of(one)
+        assert (first.mark.number, first.knockout, first.marks) == ("last", True, count)
+        assert len(first.others) == MOST_JUDGED - 1
+        assert {close.mark.classes for close in first.others} == {(9,), (36,)}
+        assert all(close.mark.status == "live" for close in first.others)
+        assert second.mark.number == "x"  # not hidden behind them
+        validate(one)
+
+
+def test_a_knockout_that_the_bound_may_hide_is_said(tmp_path: Path) -> None:
+    """The same class on every mark: fifty are compared, and the one with related goods comes last."""
+    path = tmp_path / "marks.csv"
+    for count, said in ((MOST_JUDGED - 1, False), (MOST_JUDGED, True)):
+        rows = "SPRIGWICK,36,insurance\n" * count + "SPRIGWICK,36,self-watering planters\n"
+        path.write_text(f"mark,class,goods\n{rows}")
+        (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+        assert bool(one.knockouts) is not said
+        assert (NOT_JUDGED in one.not_checked) is said
+        (one,) = screen(["Sprigwort"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+        assert NOT_JUDGED not in one.not_checked  # not near enough for a knockout
+    path.write_text("mark,class,goods,status\n" + "SPRIGWICK,36,insurance,live\n" + "SPRIGWICK,36,planters,dead\n" * 99)
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+    assert NOT_JUDGED not in one.not_checked  # all live ones were compared
+
+
+def test_marks_of_the_same_words_are_told_below_their_entry(run: Run, tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(LIST)
+    command = (
+        "screen",
+        "--name",
+        "Sprigwick",
+        "--register",
+        path,
+        "--goods",
+        GOODS,
+        "--classes",
+        "21",
+        "--languages",
+        "nl",
+    )
+    lines = run(*command).stdout.splitlines()
+    at = next(at for at, line in enumerate(lines) if line.startswith("SPRIGWICK "))
+    assert lines[at + 1] == "  and 2 more marks of these words: class 36"
+    assert lines[at + 2].startswith("SPRIGWYCK ")
+    assert lines[at + 3].startswith("  SPRIGWICK: ")  # what is one mark alone has no such line
+    assert "- SPRIGWICK: and 2 more marks of these words: class 36\n" in run(*command, "--format", "markdown").stdout
+    table = list(csv.DictReader(io.StringIO(run(*command, "--format", "csv").stdout)))
+    assert [(row["mark"], row["marks"]) for row in table] == [("SPRIGWICK", "3"), ("SPRIGWYCK", "1")]
+
+    rows = [f"SPRIGWICK,{n},{n % 45 + 1},,live,A" for n in range(200)]
+    path.write_text("\n".join([LIST.splitlines()[0], *rows]))
+    shown = run(*command).stdout
+    assert "\n  and 199 more marks of these words, among them classes 1, 2, 3" in shown
+    assert max(map(len, shown.replace(DISCLAIMER, "").splitlines())) <= 80
 
 
 def test_a_knockout_is_shown_however_few_marks_are_asked_for(run: Run, tmp_path: Path) -> None:

@@ -21,7 +21,7 @@ from namescreen.report.text import number, table, unseen_escaped, visible
 from namescreen.report.text import width as columns
 
 __all__ = [
-    *("Column", "Format", "json_line", "on_screen", "print_disclaimer"),
+    *("BELOW", "Column", "Format", "json_line", "on_screen", "print_disclaimer"),
     *("say_below", "show", "show_table", "width"),
 ]
 
@@ -40,6 +40,10 @@ class Format(StrEnum):
 
 Row = Mapping[str, object]
 """One row: what JSON Lines writes as it is, and columns pick from."""
+
+BELOW = "below"
+"""Where a row keeps a remark that a table says below it."""
+_PLACE = "\ue000"  # keeps a remark's place while a table is laid out; `visible` text never holds it
 
 
 def _plain(value: object) -> str:
@@ -92,7 +96,10 @@ def json_line(row: object) -> str:
 
 
 def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
-    """Write `rows` to stdout as `form`; CSV and JSON Lines row by row, as they come."""
+    """Write `rows` to stdout as `form`; CSV and JSON Lines row by row, as they come.
+
+    What a row holds under `BELOW` is said below it in a table, and left out elsewhere.
+    """
     if form is Format.jsonl:
         for row in rows:
             _line(json_line(row))
@@ -111,7 +118,8 @@ def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
 
 
 def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 0) -> None:
-    """Write `rows` as an aligned table no wider than the terminal; long cells are folded."""
+    """Write `rows` as an aligned table no wider than the terminal; long cells are folded, and remarks `BELOW` a row
+    take the whole width."""
     from rich.console import Console
     from rich.padding import Padding
     from rich.table import Table
@@ -129,11 +137,17 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
         grid.add_row(
             *(Text(visible(column.cell(row)), style=column.style(row) if column.style else "") for column in columns)
         )
+        if row.get(BELOW):
+            grid.add_row(_PLACE)
     console = Console(width=width(), highlight=False, legacy_windows=False)
     with console.capture() as captured:
         console.print(Padding(grid, (0, 0, 0, indent), expand=False))
+    remarks = iter([str(row[BELOW]) for row in rows if row.get(BELOW)])
     for line in captured.get().rstrip("\n").split("\n"):
-        _line(line.rstrip())
+        if line.strip() == _PLACE:
+            say_below(next(remarks), " " * (indent + 2))
+        else:
+            _line(line.rstrip())
 
 
 def say_below(text: str, indent: str = "  ") -> None:

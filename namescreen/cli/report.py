@@ -103,7 +103,12 @@ def report(
     goods: GoodsOption = None,
     classes: ClassesOption = None,
     languages: LanguagesOption = None,
-    top: Annotated[int, typer.Option("--top", min=1, help="How many close marks to keep for each name.")] = TOP,
+    top: Annotated[
+        int,
+        typer.Option(
+            "--top", min=1, help="How many close marks to keep for each name; marks of the same words count as one."
+        ),
+    ] = TOP,
     live: LiveOption = False,
     column: ColumnOption = None,
     encoding: EncodingOption = None,

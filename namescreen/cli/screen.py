@@ -62,7 +62,12 @@ def screen(
     goods: GoodsOption = None,
     classes: ClassesOption = None,
     languages: LanguagesOption = None,
-    top: Annotated[int, typer.Option("--top", min=1, help="How many marks to show for each name.")] = 5,
+    top: Annotated[
+        int,
+        typer.Option(
+            "--top", min=1, help="How many close marks to show for each name; marks of the same words count as one."
+        ),
+    ] = 5,
     live: LiveOption = False,
     column: ColumnOption = None,
     encoding: EncodingOption = None,
@@ -85,7 +90,7 @@ def screen(
 
     Names come from a file, from --name, or from the brief's shortlist. For each name the closest marks are
     shown with their closeness overall and in appearance, sound and meaning, and how related their goods are:
-    all from 0 to 1, where 1 is identical.
+    all from 0 to 1, where 1 is identical. Of several marks with the same words the one of most concern is shown.
     """
     from namescreen.screening import screen as screen_names
 
@@ -128,13 +133,23 @@ def _to_file(
     """Screen into a file, by way of a journal beside it from which a stopped run is taken up again."""
     from namescreen import __version__
     from namescreen.register import Journal
+    from namescreen.screening import schema
     from namescreen.screening import screen as screen_names
     from namescreen.tables import write_whole
 
     lists = [source.sha256 for source in existing.sources] if existing else []
     marks = repr(existing.filter) if existing else ""
-    run = {"version": __version__, "names": names, "lists": lists, "marks": marks, "options": options}
+    run = {
+        "version": __version__,
+        "schema": schema(),  # results that were kept in another form are never taken up
+        "names": names,
+        "lists": lists,
+        "marks": marks,
+        "options": options,
+    }
     with Journal(output, run) as journal:
+        if journal.other:
+            say(f"{journal.path} is of another run, or of another version of the program: this run begins anew.")
         left = [name for name in names if name not in journal.results]
         if len(left) < len(names):
             say(f"Taking up an earlier run: {len(names) - len(left):,} of {len(names):,} names are done.")

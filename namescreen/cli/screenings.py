@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, number, shorten
+from namescreen.report.text import cell, number, plural, shorten
 
-from .output import Column, Format, Row, print_disclaimer, say_below, show
+from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
 
 if TYPE_CHECKING:
     from namescreen.screening import CloseMark, Screening
@@ -44,7 +44,7 @@ CSV = tuple(
     Column(key, key)
     for key in (
         "name", "mark", "overall", "appearance", "sound", "meaning", "goods_relatedness", "knockout",
-        "number", "office", "classes", "goods", "status", "owner", "source", "line", "reasons",
+        "number", "office", "classes", "goods", "status", "owner", "source", "line", "marks", "reasons",
         "distinctiveness", "distinctiveness_score", "worst_reading", "not_checked",
     )
 )  # fmt: skip
@@ -121,9 +121,12 @@ def _show_one(one: Screening, form: Format) -> None:
     elif not one.close_marks:
         _say("no mark in the lists came near it", form)
     else:
-        show([_mark_row(mark) for mark in one.close_marks], MARKS, form)
+        show([{**_mark_row(mark), BELOW: _of_these_words(mark)} for mark in one.close_marks], MARKS, form)
         if form is Format.markdown:
             sys.stdout.write("\n")
+            for mark in one.close_marks:
+                if mark.others:
+                    _say(f"{mark.mark.text}: {_of_these_words(mark)}", form)
         gravest = max(one.close_marks, key=lambda mark: mark.concern)
         for reason in gravest.closeness.reasons:
             _say(f"{gravest.mark.text}: {reason}", form)
@@ -194,6 +197,18 @@ def _mark_row(close: CloseMark) -> Row:
         "remark": "knockout" if close.knockout else status if status == "dead" else "",
         "knockout": close.knockout,
     }
+
+
+def _of_these_words(close: CloseMark) -> str:
+    """How many more marks there are of these words, and in which classes; empty if there is none."""
+    if not close.others:
+        return ""
+    classes = sorted({number for other in close.others for number in other.mark.classes})
+    more = f"and {plural(close.marks - 1, 'more mark')} of these words"
+    if not classes:
+        return more
+    listed = f"{'class' if len(classes) == 1 else 'classes'} {', '.join(map(str, classes))}"
+    return f"{more}: {listed}" if close.marks == len(close.others) + 1 else f"{more}, among them {listed}"
 
 
 def _or_unknown(score: float | NotChecked) -> float | str:

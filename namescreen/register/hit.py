@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from .columns import Selection
 from .mark import Mark
 
 if TYPE_CHECKING:
@@ -15,11 +16,20 @@ __all__ = ["Hit"]
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """A mark that is close to the `name` searched for; `overall` closeness in [0, 1], 1 = identical."""
+    """A name of the register that is close to the `name` searched for, with the marks that carry it.
 
-    mark: Mark
+    `marks` are all that count, in the order of the register: as many as there are, each decoded only when it is asked
+    for. `overall` closeness, in [0, 1], 1 = identical, is the same for all of them: their folded words are the same.
+    """
+
+    marks: Selection
     overall: float
     name: str
+
+    @property
+    def mark(self) -> Mark:
+        """The first of the marks."""
+        return self.marks[0]
 
     @property
     def closeness(self) -> Closeness:

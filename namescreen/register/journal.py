@@ -1,7 +1,7 @@
 """A long run that can be stopped and taken up again: finished results, kept beside the output as they come.
 
 The journal is a text file, `OUTPUT.journal`: one line that says which run it belongs to, then one JSON line a
-finished name. A run with other names, another register or other options begins anew.
+finished name. A run with other names, another register, other options or results of another form begins anew.
 """
 
 from __future__ import annotations
@@ -21,8 +21,9 @@ __all__ = ["Journal"]
 class Journal:
     """The results of one run so far: `results` maps each finished name to its result.
 
-    `run` is whatever makes this run what it is (names, options, digests of the sources), as JSON values. Raises
-    `InputError` if the journal cannot be written.
+    `run` is whatever makes this run what it is (names, options, digests of the sources, the form of its results), as
+    JSON values. `other`: a journal of another run stood here and is begun anew. Raises `InputError` if the journal
+    cannot be written.
     """
 
     def __init__(self, output: Path, run: Mapping[str, Any]) -> None:
@@ -31,6 +32,7 @@ class Journal:
         self._first = f"namescreen journal 1 {hashlib.sha256(described.encode()).hexdigest()}\n"
         self.results: dict[str, Any] = {}
         whole = self._read()
+        self.other = not whole and self.path.is_file()
         try:
             if whole:
                 with self.path.open("r+b") as file:

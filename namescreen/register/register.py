@@ -160,9 +160,12 @@ class Register:
         *,
         progress: Progress | None = None,
     ) -> Iterator[tuple[str, list[Hit]]]:
-        """For each of `names`, the `top` closest marks by overall closeness, closest first, equal ones in the
-        order of the register; marks with nothing in common with a name (closeness 0) are left out. Results come
-        one by one, as they are found.
+        """For each of `names`, the `top` closest names of the register by overall closeness, closest first, each with
+        the marks that carry it; equally close ones in the order of the register.
+
+        Marks whose folded words are the same carry one name, and take one place however many they are. Names with
+        nothing in common with the one searched for (closeness 0) are left out. Results come one by one, as they are
+        found.
         """
         from .search import search
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from .columns import Selection
 from .hit import Hit
 from .nearest import nearest
 from .processes import fork_or_spawn, ignore_interrupt, processors
@@ -24,16 +25,20 @@ WORTH_A_POOL = 2_000_000
 """Names times marks from which further processes pay for their start."""
 NAMES_A_TASK = 4
 
+PLACES = 9
+"""Decimal places of closeness that are compared and told: arithmetic in another order may change the last bit."""
+
 Found = list[tuple[int, float]]
+"""Names of the index, and how close they are."""
 
 
 def search(
     register: Register, names: Iterable[str], top: int, progress: Progress | None = None
 ) -> Iterator[tuple[str, list[Hit]]]:
-    """For each name, its closest marks: see `Register.search`."""
+    """For each name, the closest names of the register: see `Register.search`."""
     wanted = list(names)
     for done, (name, found) in enumerate(zip(wanted, _found(register, wanted, top), strict=True), 1):
-        hits = [Hit(register.columns[place], value, name) for place, value in found]
+        hits = [Hit(Selection(register.columns, _carriers(register, place)), value, name) for place, value in found]
         if progress:
             progress(done, len(wanted))
         yield name, hits
@@ -57,32 +62,30 @@ def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found
         yield from pool.imap(_find, names, NAMES_A_TASK)
 
 
+def _carriers(register: Register, name: int) -> NDArray[np.uint32]:
+    """The places of the marks that carry a name of the index and count, ascending."""
+    marks = register.index().name_marks.one(name)
+    return marks if register.kept is None else marks[register.kept[marks]]
+
+
 class _Finder:
-    """Finds the closest marks to one name after another."""
+    """Finds the closest names to one name after another."""
 
     def __init__(self, register: Register, top: int) -> None:
-        self._index, self._top = register.index(), top
-        self._kept = register.kept
+        self._register, self._index, self._top = register, register.index(), top
         self._left_out: NDArray[np.bool_] | None = None
-        if self._kept is not None:
+        if register.kept is not None:
             of_marks = self._index.name_marks
-            counts = np.add.reduceat(np.r_[self._kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
+            counts = np.add.reduceat(np.r_[register.kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
             self._left_out = counts == 0
 
     def find(self, name: str) -> Found:
-        """The places of the closest marks, and how close they are."""
+        """The closest names, equally close ones in the order of their first marks."""
         from ..closeness import features
 
-        found: Found = []
         names, values = nearest(self._index, features(name), self._top, self._left_out)
-        for place, value in zip(names.tolist(), values.tolist(), strict=True):
-            marks = self._index.name_marks.one(place)
-            if self._kept is not None:
-                marks = marks[self._kept[marks]]
-            found.extend((mark, value) for mark in marks[: self._top].tolist())
-        # Equal closeness: in the order of the register.
-        found.sort(key=lambda one: (-one[1], one[0]))
-        return found[: self._top]
+        found = list(zip(names.tolist(), values.round(PLACES).tolist(), strict=True))
+        return sorted(found, key=lambda one: (-one[1], _carriers(self._register, one[0])[0]))
 
 
 _finder: _Finder | None = None

@@ -117,6 +117,8 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         goods=related if isinstance(related, NotChecked) else Goods(_score(related.score), tuple(related.reasons)),
         knockout=found.knockout,
         reasons=tuple(near.reasons),
+        others=tuple(other.mark for other in found.others),
+        marks=found.marks,
     )
 
 

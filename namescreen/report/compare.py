@@ -2,7 +2,8 @@
 
 What counts as a change:
 
-- a mark is the same if its office and number are, or, without a number, its folded words and its owner;
+- marks of the same words are told together, by the one of most concern; they are the same if their folded words are;
+- one mark among those is the same if its office and number are, or, without a number, its owner;
 - a score has changed if it differs by `LEAST` or more; smaller differences are left out, changes of level
 never;
 - a list is the same list if its name is; it has changed if its sha256 has.
@@ -13,11 +14,12 @@ have changed. The comparison says which of these did.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import PurePath
 
-from ..names import fold
+from ..names import fold, parse
 from ..outcome import NotChecked
+from ..register.mark import Mark
 from .findings import findings, mark_level
 from .model import CHECKS, CloseMark, ListSearched, NameEntry, Reading, Report
 from .text import number, plural, score_words, shorten, some
@@ -139,7 +141,7 @@ def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
     for key, two in after.items():
         one = before.get(key)
         if one is None:
-            words = f"{_title(two)}: closeness {number(two.overall)}, {mark_level(two).words}"
+            words = f"{_title(two.mark)}: closeness {number(two.overall)}, {mark_level(two).words}"
             found.append(Change(new.name, "new close mark", words))
             continue
         parts = [
@@ -152,16 +154,28 @@ def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
                 parts.append(f"goods {number(one.goods.score)} to {number(two.goods.score)}")
         elif isinstance(one.goods, NotChecked) != isinstance(two.goods, NotChecked):
             parts.append("goods compared now" if isinstance(one.goods, NotChecked) else "goods no longer compared")
-        if one.mark.status != two.mark.status:
-            parts.append(f"status {one.mark.status or 'not stated'} to {two.mark.status or 'not stated'}")
-        if one.mark.owner != two.mark.owner:
-            parts.append(f"owner now {shorten(two.mark.owner, 40) or 'not stated'}")
+        earlier, now = _listed(one), _listed(two)
+        same = earlier.get(_key(two.mark))
+        parts += _register_parts(same, two.mark) if same else []
         if one.knockout != two.knockout:
             parts.append("now a knockout" if two.knockout else "no longer a knockout")
+        if one.marks != two.marks:
+            parts.append(f"marks of these words {one.marks:,} to {two.marks:,}")
         if parts:
-            found.append(Change(new.name, "changed mark", f"{_title(two)}: {some(parts)}"))
+            found.append(Change(new.name, "changed mark", f"{_title(two.mark)}: {some(parts)}"))
+        for which, mark in now.items():
+            if which in earlier:
+                told = _register_parts(earlier[which], mark) if mark is not two.mark else []
+                if told:
+                    found.append(Change(new.name, "changed mark", f"{_title(mark)}: {some(told)}"))
+            elif len(earlier) == one.marks:  # else it may have been there, unlisted
+                words = f"{_title(mark)}, {mark.status or 'status not stated'}, owner {_owner(mark)}"
+                found.append(Change(new.name, "new mark of the same words", words))
+        if len(now) == two.marks:
+            lost = (mark for which, mark in earlier.items() if which not in now)
+            found += [Change(new.name, "mark of the same words gone", _title(mark)) for mark in lost]
     found += [
-        Change(new.name, "mark gone", f"{_title(one)} is no longer among the closest")
+        Change(new.name, "mark gone", f"{_title(one.mark)} is no longer among the closest")
         for key, one in before.items()
         if key not in after
     ]
@@ -181,18 +195,48 @@ def _readings(old: tuple[Reading, ...], new: tuple[Reading, ...], name: str) -> 
     ]
 
 
+def _register_parts(one: Mark, two: Mark) -> list[str]:
+    """What the register says otherwise of one mark."""
+    parts = []
+    if one.status != two.status:
+        parts.append(f"status {one.status or 'not stated'} to {two.status or 'not stated'}")
+    if one.owner != two.owner:
+        parts.append(f"owner now {_owner(two)}")
+    return parts
+
+
+def _owner(mark: Mark) -> str:
+    return shorten(mark.owner, 40) or "not stated"
+
+
 def _keyed(marks: tuple[CloseMark, ...]) -> dict[tuple[str, ...], CloseMark]:
-    return {_key(found): found for found in marks}
+    """Close marks by their words. Reports of earlier versions have one for each mark: those are put together."""
+    found: dict[tuple[str, ...], CloseMark] = {}
+    for one in marks:
+        words = parse(one.mark.text).words
+        first = found.get(words)
+        if first is None:
+            found[words] = one
+            continue
+        if one.concern > first.concern:
+            one, first = first, one
+        others = (*first.others, one.mark, *one.others)
+        found[words] = replace(first, others=others, marks=first.marks + one.marks)
+    return found
 
 
-def _key(found: CloseMark) -> tuple[str, ...]:
-    mark = found.mark
-    return (mark.office, mark.number) if mark.number else ("", fold(mark.text), fold(mark.owner))
+def _listed(found: CloseMark) -> dict[tuple[str, ...], Mark]:
+    """The marks of the same words that a report lists, by what makes each the same mark."""
+    return {_key(mark): mark for mark in (found.mark, *found.others)}
 
 
-def _title(found: CloseMark) -> str:
-    told = f" (no. {shorten(found.mark.number, 24)})" if found.mark.number else ""
-    return shorten(found.mark.text, 60) + told
+def _key(mark: Mark) -> tuple[str, ...]:
+    return (mark.office, mark.number) if mark.number else ("", "", fold(mark.owner))
+
+
+def _title(mark: Mark) -> str:
+    told = f" (no. {shorten(mark.number, 24)})" if mark.number else ""
+    return shorten(mark.text, 60) + told
 
 
 def _moved(one: float | NotChecked, two: float | NotChecked) -> bool:

@@ -1,4 +1,5 @@
-"""The close marks of a report as CSV: one row a name and mark, for a spreadsheet.
+"""The close marks of a report as CSV: one row a name and mark, for a spreadsheet; marks of the same words are counted
+in the row of the one of most concern.
 
 A name without close marks has one row, so that no name is lost. A text that a spreadsheet would take for a
 formula is set behind an apostrophe.
@@ -39,6 +40,7 @@ COLUMNS = (
     "registered",
     "source",
     "line",
+    "marks_of_these_words",
     "reasons",
 )
 
@@ -68,7 +70,7 @@ def to_csv(report: Report) -> str:
 def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
     if found is None:
         shown = Level.NOT_CHECKED if isinstance(entry.marks, NotChecked) else Level.NOTHING
-        return ["", shown.words, *([""] * 16)]
+        return ["", shown.words, *([""] * (len(COLUMNS) - COLUMNS.index("knockout")))]
     mark = found.mark
     goods = "not checked" if isinstance(found.goods, NotChecked) else f"{found.goods.score:.4f}"
     scores = [
@@ -90,6 +92,7 @@ def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
         mark.registered,
         mark.source,
         str(mark.line or ""),
+        str(found.marks),
         "; ".join(found.reasons),
     ]
 

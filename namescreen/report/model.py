@@ -51,7 +51,8 @@ class CloseMark:
 
     Appearance, sound, meaning and overall are closeness in [0, 1], 1 = identical; meaning is not checked where
     too few words of the names are known. `concern`, in [0, 1], is how much the mark asks for attention, 1 =
-    most, as the screening reckons it.
+    most, as the screening reckons it. Of several marks with the same words it is the one of most concern; `others`
+    are some of the rest, in that order, and `marks` counts them all, this one included.
     """
 
     mark: Mark
@@ -63,6 +64,8 @@ class CloseMark:
     goods: Goods | NotChecked
     knockout: bool = False
     reasons: tuple[str, ...] = ()
+    others: tuple[Mark, ...] = ()
+    marks: int = 1
 
 
 @dataclass(frozen=True, slots=True)

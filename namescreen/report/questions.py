@@ -145,12 +145,11 @@ def _on_shared_words(entry: NameEntry) -> list[str]:
     owners: dict[str, set[str]] = defaultdict(set)
     held: dict[tuple[str, str], int] = defaultdict(int)
     for found in entry.marks:
-        owner = shorten(found.mark.owner, 60)
-        if found.mark.status == "dead" or not owner:
-            continue
+        alive = [mark for mark in (found.mark, *found.others) if mark.status != "dead" and mark.owner]
         for word in set(parse(found.mark.text).words) & set(entry.words):
-            owners[word].add(owner)
-            held[word, owner] += 1
+            for owner in {shorten(mark.owner, 60) for mark in alive}:
+                owners[word].add(owner)
+                held[word, owner] += 1  # once: the same words registered again make no family
     crowded = [
         f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the field so "
         "crowded that it is weak, and the rest of the name decides?"

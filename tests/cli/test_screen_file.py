@@ -63,7 +63,39 @@ def test_another_run_does_not_take_up_the_journal(run: Run, tmp_path: Path) -> N
     (tmp_path / "out.journal").write_text('namescreen journal 1 0\n["Loamlet 0", {"name": "wrong"}]\n')
     done = run(*command)
     assert "Taking up" not in done.stderr
+    assert "out.journal is of another run, or of another version of the program: this run begins anew." in done.stderr
     assert "wrong" not in (tmp_path / "out").read_text("utf-8")
+
+
+def test_results_kept_in_another_form_are_not_taken_up(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The same run by a program whose results had another shape: it begins anew, and says so."""
+    from typer.testing import CliRunner
+
+    from namescreen import screening
+    from namescreen.cli.screen import app
+    from namescreen.register import Journal
+
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
+    command = [*SCREEN[1:], "--format", "csv", "--output", "out"]
+    kept: list[dict[str, object]] = []
+
+    class Kept(Journal):
+        def finish(self) -> None:  # as if stopped before the output stood
+            kept.append(dict(self.results))
+
+    monkeypatch.setattr("namescreen.register.Journal", Kept)
+    older = screening.schema()
+    del older["$defs"]["close_mark"]["properties"]["others"]
+    now = screening.schema
+    monkeypatch.setattr(screening, "schema", lambda: older)
+    assert "begins anew" not in CliRunner().invoke(app, command).stderr
+    monkeypatch.setattr(screening, "schema", now)
+    assert "begins anew" in CliRunner().invoke(app, command).stderr
+    again = CliRunner().invoke(app, command)
+    assert "Taking up an earlier run: 4 of 4 names are done." in again.stderr
+    assert "begins anew" not in again.stderr
+    assert [list(one) for one in kept] == [NAMES[:4]] * 3
 
 
 def test_a_table_is_not_written_to_a_file(run: Run, tmp_path: Path) -> None:

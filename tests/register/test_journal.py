@@ -30,7 +30,14 @@ def test_another_run_begins_anew(tmp_path: Path) -> None:
         journal.add("a", 1)
     with Journal(tmp_path / "out", {"names": ["b"]}) as journal:
         assert journal.results == {}
+        assert journal.other
     assert journal.path.read_text().count("\n") == 1
+
+
+def test_whether_another_runs_journal_stood_there_is_said(tmp_path: Path) -> None:
+    for _ in range(2):
+        with Journal(tmp_path / "out", {}) as journal:
+            assert not journal.other
 
 
 def test_a_journal_that_cannot_be_written_says_so(tmp_path: Path) -> None:

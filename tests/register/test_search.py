@@ -5,11 +5,16 @@ from __future__ import annotations
 import random
 from pathlib import Path
 
+import numpy as np
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from namescreen.closeness import compare, features, score
-from namescreen.register import Register, open_prepared, prepare, read_register
+from namescreen.names import divide
+from namescreen.register import Mark, Register, open_prepared, prepare, read_register
 from namescreen.register import nearest as nearest_module
+from namescreen.register.columns import MarkColumns, MarkWriter, Selection
 
 WORDS = (
     "herb garden water moss stone clay pot planter leaf root sprig well spring green blue lantern kiln basil mint "
@@ -55,10 +60,14 @@ def test_the_closest_are_those_of_scoring_every_mark(name: str, marks: list[str]
     [(found, hits)] = open_prepared(prepared).search([name], top=20)
     assert found == name
     scores = every_score(name, marks)
-    expected = sorted(range(len(marks)), key=lambda at: (-round(scores[at], 9), at))
-    expected = [at for at in expected if scores[at] > 0][:20]
-    assert [hit.mark.text for hit in hits] == [marks[at] for at in expected]
-    assert [hit.overall for hit in hits] == pytest.approx([scores[at] for at in expected], abs=1e-9)
+    closest = sorted(range(len(marks)), key=lambda at: (-round(scores[at], 9), at))
+    groups: dict[tuple[str, ...], list[int]] = {}
+    for at in closest:
+        if scores[at] > 0:
+            groups.setdefault(divide(marks[at]), []).append(at)
+    expected = list(groups.values())[:20]
+    assert [[mark.text for mark in hit.marks] for hit in hits] == [[marks[at] for at in group] for group in expected]
+    assert [hit.overall for hit in hits] == pytest.approx([scores[group[0]] for group in expected], abs=1e-9)
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -91,12 +100,113 @@ def test_many_processes_give_what_one_gives(prepared: Path, monkeypatch: pytest.
     assert calls[-1] == (len(names), len(names))
 
 
-def test_equal_marks_stand_in_the_order_of_the_register(tmp_path: Path) -> None:
-    (tmp_path / "m.csv").write_text("mark,number\n" + "".join(f"HERBWICK,{n}\n" for n in range(300)) + "MOSS,x\n")
+def test_marks_of_the_same_words_take_one_place_in_the_order_of_the_register(tmp_path: Path) -> None:
+    rows = "".join(f"{('HERBWICK', 'Herbwick!', 'herbwick')[n % 3]},{n}\n" for n in range(300))
+    (tmp_path / "m.csv").write_text("mark,number\n" + rows + "MOSS,x\nHERBWICKS,y\n")
     register = read_register(tmp_path / "m.csv")
+    [(_, hits)] = register.search(["Herbwick"], top=2)
+    assert [(hit.mark.number, len(hit.marks)) for hit in hits] == [("0", 300), ("y", 1)]
+    assert [mark.number for mark in hits[0].marks] == [str(n) for n in range(300)]
+    assert hits[0].overall == 1.0
+
+
+def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_last_bit(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    texts = ["MOSS QUOIN", "HERB", "QUOIN MOSS", "ZED MOSS"]
+    (tmp_path / "m.txt").write_text("\n".join([*texts, "MOSS QUOIN"]))
+    register = read_register(tmp_path / "m.txt")
+    places = {register.columns[int(register.index().name_marks.one(at)[0])].text: at for at in range(4)}
+    bits = {"QUOIN MOSS": 0.7 + 2e-16, "MOSS QUOIN": 0.7, "ZED MOSS": 0.7 - 2e-16, "HERB": 0.2}
+    assert len(set(bits.values())) == 4
+
+    def given(*_: object) -> tuple[object, object]:
+        return np.array([places[text] for text in bits]), np.array(list(bits.values()))
+
+    monkeypatch.setattr("namescreen.register.search.nearest", given)
+    [(_, hits)] = register.search(["Moss"], top=4)
+    assert [hit.mark.text for hit in hits] == ["MOSS QUOIN", "QUOIN MOSS", "ZED MOSS", "HERB"]
+    assert [hit.overall for hit in hits] == [0.7, 0.7, 0.7, 0.2]
+
+
+SPELLINGS = ("HERBWICK", "Herbwick", "herb-wick", "HERB WICK", "MOSSLING", "Moss Ling", "THYME WELL", "ZZYX", "HERBWIK")
+STATUSES = ("", "live", "dead")
+listed = st.lists(
+    st.tuples(st.sampled_from(SPELLINGS), st.sampled_from(["", "9", "21", "9;21"]), st.sampled_from(STATUSES)),
+    min_size=1,
+    max_size=40,
+)
+
+
+@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(listed, st.sampled_from([(), (9,), (21,)]), st.booleans())
+def test_every_close_mark_is_accounted_for_once(
+    tmp_path: Path, rows: list[tuple[str, str, str]], classes: tuple[int, ...], live: bool
+) -> None:
+    lines = [f"{text},{n},{cls},{state}" for n, (text, cls, state) in enumerate(rows)]
+    (tmp_path / "m.csv").write_text("\n".join(["mark,number,class,status", *lines]))
+    register = read_register(tmp_path / "m.csv", classes=classes or None, live_only=live)
+    counted = [
+        str(n) for n, (_, cls, state) in enumerate(rows)
+        if not (live and state == "dead") and (not classes or not cls or str(classes[0]) in cls.split(";"))
+    ]  # fmt: skip
+    assert [mark.number for mark in register.marks] == counted
     [(_, hits)] = register.search(["Herbwick"], top=50)
-    assert [hit.mark.number for hit in hits] == [str(n) for n in range(50)]
-    assert {hit.overall for hit in hits} == {1.0}
+    own = features("Herbwick")
+    close = [n for n in counted if score(own, features(rows[int(n)][0])).overall > 0]
+    found = [mark.number for hit in hits for mark in hit.marks]
+    assert sorted(found, key=int) == close
+    assert len({divide(hit.mark.text) for hit in hits}) == len(hits)
+    for hit in hits:
+        numbers = [int(mark.number) for mark in hit.marks]
+        assert numbers == sorted(numbers)
+        assert {divide(mark.text) for mark in hit.marks} == {divide(hit.mark.text)}
+        assert {mark.text for mark in hit.marks} <= set(SPELLINGS)
+
+
+marked = st.lists(st.tuples(st.sets(st.sampled_from([9, 21, 36]), max_size=2), st.sampled_from(STATUSES)))
+
+
+@given(marked, st.sets(st.sampled_from([9, 21, 36]), max_size=1), st.integers(1, 8))
+def test_the_foremost_are_live_and_of_every_class(
+    rows: list[tuple[set[int], str]], classes: set[int], most: int
+) -> None:
+    writer = MarkWriter()
+    for number, (stated, status) in enumerate(rows):
+        writer.add(Mark("HERBWICK", number=str(number), classes=tuple(sorted(stated)), status=status))
+    chosen = Selection(writer.columns(), np.arange(len(rows))).foremost(classes, most)
+    numbers = [int(mark.number) for mark in chosen]
+    assert numbers == sorted(set(numbers))
+    assert len(numbers) == min(most, len(rows))
+    left = [(number, *row) for number, row in enumerate(rows) if number not in numbers]
+    if any(mark.status == "dead" for mark in chosen):
+        assert all(status == "dead" for _, _, status in left)
+    kinds = {frozenset(stated) for stated, status in rows if status != "dead"}
+    of_interest = {kind for kind in kinds if not classes or not kind or kind & classes}
+    taken = {frozenset(mark.classes) for mark in chosen if mark.status != "dead"}
+    assert len(taken) == min(most, len(kinds))
+    assert len(taken & of_interest) == min(most, len(of_interest))
+
+
+def test_marks_of_one_name_are_decoded_only_as_far_as_they_are_asked_for(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "m.txt").write_text("HERBWICK\n" * 20_000)
+    register = read_register(tmp_path / "m.txt")
+    register.index()
+    blocks: list[int] = []
+    decode = MarkColumns._block
+
+    def counted(self: MarkColumns, block: int) -> list[str]:
+        blocks.append(block)
+        return decode(self, block)
+
+    monkeypatch.setattr(MarkColumns, "_block", counted)
+    [(_, [hit])] = register.search(["Herbwick"], top=50)
+    assert (len(hit.marks), blocks) == (20_000, [])
+    assert (hit.mark.line, blocks) == (1, [0])
+    assert len(hit.marks.foremost([21], 50)) == 50
+    assert len(set(blocks)) <= 50
 
 
 def test_filters_hold_in_a_search(tmp_path: Path) -> None:
@@ -109,7 +219,7 @@ def test_filters_hold_in_a_search(tmp_path: Path) -> None:
         return [(hit.mark.text, hit.mark.classes) for hit in hits]
 
     whole = read_register(tmp_path / "m.csv")
-    assert found(whole)[:2] == [("HERBWICK", (9,)), ("HERBWICK", (21,))]
+    assert found(whole)[:2] == [("HERBWICK", (9,)), ("HERBWICKS", (9,))]
     assert found(whole.only(classes=[21])) == [("HERBWICK", (21,)), ("HERBWICKEN", ())]
     assert found(whole.only(live_only=True))[:2] == [("HERBWICK", (21,)), ("HERBWICKS", (9,))]
     assert found(read_register(tmp_path / "m.csv", classes=[9], live_only=True))[0] == ("HERBWICKS", (9,))

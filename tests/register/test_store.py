@@ -6,6 +6,7 @@ import os
 import signal
 import subprocess
 import sys
+import tracemalloc
 from pathlib import Path
 
 import pytest
@@ -267,5 +268,12 @@ def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
     about = prepare(path, tmp_path / "same.nsr")
     assert about.marks == 300_000
     assert about.bytes < 100 * about.marks
-    [(_, hits)] = open_prepared(tmp_path / "same.nsr").search(["Herbwik"], top=50)
-    assert [hit.mark.line for hit in hits] == list(range(1, 51))
+    register = open_prepared(tmp_path / "same.nsr")
+    register.index()
+    tracemalloc.start()
+    [(_, [hit])] = register.search(["Herbwik"], top=50)
+    assert len(hit.marks) == 300_000
+    assert [mark.line for mark in hit.marks.foremost((), 50)] == list(range(1, 51))
+    _, peak = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+    assert peak < 100 * about.marks  # a decoded mark takes several times as much

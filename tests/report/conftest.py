@@ -95,6 +95,8 @@ def close(
     *,
     knockout: bool = False,
     reasons: tuple[str, ...] = (),
+    others: tuple[Mark, ...] = (),
+    marks: int = 1,
 ) -> CloseMark:
     related = (
         NotChecked("goods", "the list states no class for it")
@@ -103,7 +105,7 @@ def close(
     )
     share = 1.0 if isinstance(related, NotChecked) else related.score
     concern = 1.0 if knockout else values[3] * (0.5 + 0.5 * share) / (2 if found.status == "dead" else 1)
-    return CloseMark(found, *values, concern, related, knockout, reasons)
+    return CloseMark(found, *values, concern, related, knockout, reasons, others, marks)
 
 
 def build() -> Report:
@@ -124,6 +126,10 @@ def build() -> Report:
                     (0.99, 1.0, 1.0, 0.99),
                     knockout=True,
                     reasons=("the same letters but for a space", "sounds the same"),
+                    others=tuple(
+                        mark("Herb Well", f"Well {at} Ltd", number=f"20{at:02}", classes=(30 + at,)) for at in range(12)
+                    ),
+                    marks=40,
                 ),
                 close(
                     mark("Herbelle", "Maison Verte", number="0993120"),
@@ -302,6 +308,8 @@ def hostile_report() -> Report:
                     (0.9, 0.5, 0.2, 0.95 - k / 10),
                     1.0,
                     reasons=(at(place + k + 4), at(k + 5)),
+                    others=(Mark(at(place + k + 1), number=at(k), office=at(place), owner=at(place + k + 3)),),
+                    marks=2 + k,
                 )
                 for k in range(3)
             ),

@@ -63,6 +63,7 @@ def test_every_form_in_one_run_and_what_changed_in_the_next(run: Run, home: Path
 
     with (home / "marks.csv").open("a", encoding="utf-8") as marks:
         marks.write("Herbwelle,103,NL,21,planters,live,New Pots,2026-12-01\n")
+        marks.write("Herb Well,104,NL,36,insurance,live,Well Insured,2026-12-01\n")
     later = run("report", "brief.toml", "--since", "r.json", "--date", "2026-12-25", "--format", "json")
     assert later.returncode == 0, later.stderr
     changes = json.loads(later.stdout)["drawn"]["changes"]
@@ -70,6 +71,9 @@ def test_every_form_in_one_run_and_what_changed_in_the_next(run: Run, home: Path
     told = [(one["about"], one["kind"]) for one in changes["found"]]
     assert ("marks.csv", "list grew") in told
     assert ("Herbwell", "new close mark") in told
+    assert ("Herbwell", "new mark of the same words") in told
+    further = run("report", "brief.toml").stdout
+    assert "| Herb Well    | NL 104 | Well Insured | 36      | live   |" in further
 
 
 def test_standard_output_without_a_brief(run: Run) -> None:

@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from namescreen.outcome import NotChecked
+from namescreen.register.mark import Mark
 from namescreen.report import Report, changes
 from namescreen.report.model import Address, CloseMark, NameEntry, Reading
 
@@ -88,6 +89,53 @@ def test_a_mark_without_a_number_is_known_by_words_and_owner(report: Report) -> 
         return replace(entry, marks=(replace(one, mark=replace(one.mark, text="ROOTMARK", line=99)),))
 
     assert told(report, with_entry(report, "Rootlark", edit)) == []
+
+
+TYME = Mark("TYME", number="77", office="NL", classes=(35,), status="live", owner="Tyme Shops")
+
+
+def with_more(report: Report, *others: Mark, marks: int = 0, first: Mark | None = None) -> Report:
+    """Tyme, the second close mark of Thymekeeper, with further marks of its words."""
+
+    def edit(entry: NameEntry) -> NameEntry:
+        one, two = marks_of(entry)
+        count = marks or len(others) + 1
+        return replace(entry, marks=(one, replace(two, mark=first or two.mark, others=others, marks=count)))
+
+    return with_entry(report, "Thymekeeper", edit)
+
+
+def test_marks_of_the_same_words_come_change_and_go(report: Report) -> None:
+    more = with_more(report, TYME)
+    assert told(report, more) == [
+        ("Thymekeeper", "changed mark", "Tyme (no. 1120099): marks of these words 1 to 2"),
+        ("Thymekeeper", "new mark of the same words", "TYME (no. 77), live, owner Tyme Shops"),
+    ]
+    assert told(more, report) == [
+        ("Thymekeeper", "changed mark", "Tyme (no. 1120099): marks of these words 2 to 1"),
+        ("Thymekeeper", "mark of the same words gone", "TYME (no. 77)"),
+    ]
+    ended = with_more(report, replace(TYME, status="dead"))
+    assert told(more, ended) == [("Thymekeeper", "changed mark", "TYME (no. 77): status live to dead")]
+
+
+def test_another_mark_of_the_same_words_may_be_the_one_shown(report: Report) -> None:
+    before = with_more(report, TYME)
+    shown = marks_of(next(one for one in report.names if one.name == "Thymekeeper"))[1].mark
+    assert told(before, with_more(report, shown, first=TYME)) == []
+
+
+def test_a_mark_that_may_have_been_there_unlisted_is_not_called_new(report: Report) -> None:
+    assert told(with_more(report, marks=60), with_more(report, TYME, marks=60)) == []
+    assert told(with_more(report, TYME, marks=60), with_more(report, marks=60)) == []
+
+
+def test_a_report_of_single_marks_is_compared_with_one_that_puts_them_together(report: Report) -> None:
+    def single(entry: NameEntry) -> NameEntry:
+        one, two = marks_of(entry)
+        return replace(entry, marks=(one, two, replace(two, mark=TYME, concern=two.concern / 2)))
+
+    assert told(with_entry(report, "Thymekeeper", single), with_more(report, TYME)) == []
 
 
 def test_readings_and_addresses(report: Report) -> None:

@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from namescreen.errors import InputError
+from namescreen.outcome import NotChecked
 from namescreen.report import Report, from_json, schema, to_json
 
 jsonschema = pytest.importorskip("jsonschema")
@@ -31,6 +32,16 @@ def test_every_report_is_valid(either: Report) -> None:
 
 def test_reading_back_gives_the_same_report(either: Report) -> None:
     assert from_json(to_json(either)) == either
+
+
+def test_a_report_from_before_marks_were_put_together_is_read(report: Report) -> None:
+    whole = json.loads(to_json(report))
+    for entry in whole["data"]["names"]:
+        for mark in entry["marks"] if isinstance(entry["marks"], list) else ():
+            del mark["others"], mark["marks"]
+    first = from_json(json.dumps(whole)).names[0].marks
+    assert not isinstance(first, NotChecked)
+    assert [(one.others, one.marks) for one in first] == [((), 1), ((), 1)]
 
 
 BAD = [

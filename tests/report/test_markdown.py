@@ -16,7 +16,7 @@ from namescreen.register.mark import Mark
 from namescreen.report import Report, changes, to_markdown
 from namescreen.report.findings import findings, matters, worst
 from namescreen.report.model import CHECKS
-from namescreen.report.pages import MARK_HEADS, mark_cells, marks_shown
+from namescreen.report.pages import MARK_HEADS, mark_cells, marks_shown, register_cells
 from namescreen.report.sensitivity import standings
 from namescreen.report.text import shorten, visible
 
@@ -99,9 +99,24 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
         assert rows[1:] == [[cells[head] for head in rows[0]] for cells in whole]
         left = [head for head in MARK_HEADS if head not in rows[0]]
         assert all(cells[head] == "not stated" for cells in whole for head in left)
+    further = [rows for rows in found if rows[0][0] == "Further mark"]
+    listed = [[other for one in marks_shown(entry) for other in one.others[:10]] for entry in order]
+    assert [len(rows) - 1 for rows in further] == [len(marks) for marks in listed if marks]
+    for rows, marks_of_entry in zip(further, filter(None, listed), strict=True):
+        heads = ["Further mark", *MARK_HEADS[1:5]]
+        told = [dict(zip(heads, map(visible, register_cells(mark)), strict=True)) for mark in marks_of_entry]
+        assert rows[1:] == [[row[head] for head in rows[0]] for row in told]
     lists = next(rows for rows in found if rows[0][0] == "List")
     assert [row[0] for row in lists[1:]] == [visible(item.name) for item in either.lists]
     assert [row[-1] for row in lists[1:]] == [item.sha256 for item in either.lists]
+
+
+def test_marks_of_the_same_words_that_are_not_listed_are_counted(report: Report) -> None:
+    text = to_markdown(report)
+    assert text.count("Further marks of the same words") == 1  # only where there are some
+    assert "| Herb Well    | NL 2009 | Well 9 Ltd | 39      | live   |" in text
+    assert "NL 2010" not in text
+    assert "Not listed here: 29 more marks like HERB WELL." in text  # 40, the one above and ten
 
 
 def test_nothing_but_text_comes_of_the_data(either: Report) -> None:

@@ -119,6 +119,11 @@ def test_questions_follow_the_findings(report: Report) -> None:
     assert "3 owners of close marks share the word herb" in asked(entry(*crowd))
     family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
     assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
+    again = tuple(Mark("HERB", status="live", owner="One Owner") for _ in range(3))
+    assert "family" not in asked(entry(replace(close("HERB", 0.3, owner="One Owner"), others=again, marks=4)))
+    held = (("live", "B"), ("", "C"), ("dead", "D"))
+    many = tuple(Mark("HERB", status=status, owner=owner) for status, owner in held)
+    assert "3 owners of close marks share" in asked(entry(replace(close("HERB", 0.3, owner="A"), others=many, marks=4)))
     assert "disclaimer" in asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3)))
     reasons = ('"wry": no tie to the goods was found', '"pot": a word for the goods')
     told = asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3, reasons)))
@@ -221,6 +226,10 @@ def test_csv_has_a_row_for_every_name_and_mark(report: Report, hostile: Report) 
         rows = list(csv.reader(io.StringIO(to_csv(one), newline="")))
         assert tuple(rows[0]) == COLUMNS
         assert {len(row) for row in rows} == {len(COLUMNS)}
+        counts = [row[COLUMNS.index("marks_of_these_words")] for row in rows[1:]]
+        assert sum(int(count or 0) for count in counts) == sum(
+            found.marks for entry in one.names for found in matters(entry)
+        )
         assert len(rows) == 1 + sum(max(1, len(matters(entry))) for entry in one.names)
         shown = [visible(entry.name) for entry in one.names]
         names = {f"'{name}" if name[0] in "=+-@" else name for name in shown}
