@@ -46,8 +46,9 @@ least. The first two change the time alone."""
 SHARED_JOINED, SHARED_LONG = 0.52, 0.75
 """Share of letters in common of names that sound alike run together: the first and 0.01 for each letter, up to the
 second."""
-ROUNDING = 1e-9
-"""So much is given to spare where scores are compared: a sum made in another order differs in its last digits."""
+PLACES = 9
+"""Decimal places of closeness that are compared and told: a sum made in another order differs in its last digits."""
+ROUNDING = 10.0**-PLACES
 
 
 class _Seen:
@@ -369,17 +370,18 @@ class _Search:
         self.found.append((names, value))
 
     def best(self, top: int) -> tuple[Places, Values]:
-        """The names found, closest first, equal ones by their place."""
+        """The names found, closest first, equal ones in the order of their first marks."""
         if not self.found:
             return np.zeros(0, np.int64), np.zeros(0)
         names = np.concatenate([names for names, _ in self.found])
-        values = np.concatenate([values for _, values in self.found])
+        values = np.concatenate([values for _, values in self.found]).round(PLACES)
         order = np.lexsort((-values, names))
         names, values = names[order], values[order]
         keep = np.r_[True, names[1:] != names[:-1]]
         keep &= values > 0
         names, values = names[keep], values[keep]
-        order = np.argsort(-values, kind="stable")[:top]
+        carriers = self.index.name_marks
+        order = np.lexsort((carriers.values[carriers.start[names]], -values))[:top]
         return names[order], values[order]
 
 

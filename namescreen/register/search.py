@@ -25,9 +25,6 @@ WORTH_A_POOL = 2_000_000
 """Names times marks from which further processes pay for their start."""
 NAMES_A_TASK = 4
 
-PLACES = 9
-"""Decimal places of closeness that are compared and told: arithmetic in another order may change the last bit."""
-
 Found = list[tuple[int, float]]
 """Names of the index, and how close they are."""
 
@@ -84,7 +81,7 @@ class _Finder:
         from ..closeness import features
 
         names, values = nearest(self._index, features(name), self._top, self._left_out)
-        found = list(zip(names.tolist(), values.round(PLACES).tolist(), strict=True))
+        found = list(zip(names.tolist(), values.tolist(), strict=True))
         return sorted(found, key=lambda one: (-one[1], _carriers(self._register, one[0])[0]))
 
 

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from namescreen.closeness import compare, features, score
 from namescreen.names import divide
 from namescreen.register import Mark, Register, open_prepared, prepare, read_register
+from namescreen.register import nearest as engine
 from namescreen.register import nearest as nearest_module
 from namescreen.register.columns import MarkColumns, MarkWriter, Selection
 
@@ -120,10 +121,14 @@ def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_las
     bits = {"QUOIN MOSS": 0.7 + 2e-16, "MOSS QUOIN": 0.7, "ZED MOSS": 0.7 - 2e-16, "HERB": 0.2}
     assert len(set(bits.values())) == 4
 
-    def given(*_: object) -> tuple[object, object]:
-        return np.array([places[text] for text in bits]), np.array(list(bits.values()))
+    def found(search: engine._Search, top: int) -> None:
+        search.found = [(np.array([places[text] for text in bits]), np.array(list(bits.values())))]
 
-    monkeypatch.setattr("namescreen.register.search.nearest", given)
+    monkeypatch.setattr(engine._Search, "by_words", found)
+    monkeypatch.setattr(engine._Search, "run_together", lambda search, top: None)
+    for top in (1, 2, 3):
+        [(_, hits)] = register.search(["Moss"], top=top)
+        assert [hit.mark.text for hit in hits] == ["MOSS QUOIN", "QUOIN MOSS", "ZED MOSS"][:top]
     [(_, hits)] = register.search(["Moss"], top=4)
     assert [hit.mark.text for hit in hits] == ["MOSS QUOIN", "QUOIN MOSS", "ZED MOSS", "HERB"]
     assert [hit.overall for hit in hits] == [0.7, 0.7, 0.7, 0.2]
