@@ -333,3 +333,20 @@ CLONES int64_t letters_near(const Query *query, const Strings *strings, const do
     free(search.text);
     return found.count;
 }
+
+/* Where a text stands among others in order of their bytes; -1 where it is not among them. */
+int64_t texts_find(const uint8_t *blob, const uint32_t *start, int64_t count, const uint8_t *text, int64_t size)
+{
+    int64_t low = 0, high = count;
+    while (low < high) {
+        int64_t middle = (low + high) / 2, length = start[middle + 1] - start[middle];
+        int order = memcmp(blob + start[middle], text, (size_t)(length < size ? length : size));
+        if (order < 0 || (!order && length < size))
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    if (low < count && start[low + 1] - start[low] == size && !memcmp(blob + start[low], text, (size_t)size))
+        return low;
+    return -1;
+}

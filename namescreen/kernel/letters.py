@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import ctypes
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from ctypes import c_double, c_int64, c_uint64, c_void_p
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
     Likeness = NDArray[np.float64]
 
-__all__ = ["CompiledStrings", "Query", "compiled_strings"]
+__all__ = ["CompiledStrings", "Query", "compiled_find", "compiled_strings"]
 
 MOST_CHARACTERS = 64
 """Longer names do not fit the bits of one word, and are compared without the kernel."""
@@ -123,3 +123,20 @@ def compiled_strings(
     """The strings of that name among the arrays of a register for the kernel; None without one."""
     library = kernel()
     return CompiledStrings(library, arrays, name, constants) if library is not None else None
+
+
+def compiled_find(arrays: Mapping[str, NDArray[np.generic]], name: str) -> Callable[[str], int] | None:
+    """Finds a text among those of that name, which stand in their order, or gives -1; None without a kernel."""
+    library = kernel()
+    if library is None:
+        return None
+    blob, start = np.ascontiguousarray(arrays[name]), np.ascontiguousarray(arrays[f"{name}_start"].view(np.uint32))
+    find = library.texts_find
+    find.restype = c_int64
+    at, of, count = address(blob), address(start), c_int64(len(start) - 1)
+
+    def found(text: str, held: object = (blob, start)) -> int:
+        sought = text.encode("utf-8", "replace")
+        return int(find(at, of, count, sought, c_int64(len(sought))))
+
+    return found

@@ -6,13 +6,12 @@ where a closed compound may be divided, that too); `build.build` makes the array
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 import numpy as np
 
-from .letters import Strings, Texts
+from .letters import OrderedTexts, Strings
 from .sounds import Codes
 
 if TYPE_CHECKING:
@@ -61,16 +60,13 @@ class Index:
         self.name_rows = arrays["name_rows"].view(np.uint32)
         self.word_rows = Lists(arrays, "word_rows")
         self.name_marks = Lists(arrays, "name_marks")
-        self._lemmas = Texts(arrays, "lemma")
+        self._lemmas = OrderedTexts(arrays, "lemma")
         self._lemma_words = Lists(arrays, "lemma_words")
 
     def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
         """The words that are forms of a lemma of the lexicon, or are the lemma."""
-        texts = self._lemmas
-        at = bisect_left(range(len(texts)), lemma, key=texts.text)
-        if at < len(texts) and texts.text(at) == lemma:
-            return self._lemma_words.one(at)
-        return np.zeros(0, np.uint32)
+        at = self._lemmas.find(lemma)
+        return self._lemma_words.one(at) if at is not None else np.zeros(0, np.uint32)
 
     def bases(self) -> dict[int, list[str]]:
         """The lemmas that each word is a form of, itself included."""

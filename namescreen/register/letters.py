@@ -6,6 +6,7 @@ The likeness is `closeness.appearance.letters_closeness`, in arrays; the filter 
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
@@ -14,7 +15,7 @@ from rapidfuzz.distance import OSA, Indel
 from rapidfuzz.process import cdist
 
 from ..closeness.appearance import INSIDE, ORDER, PREFIX_BONUS, PREFIX_LETTERS, SHAPE_ONLY, shaped
-from ..kernel.letters import MOST_CHARACTERS, CompiledStrings, Query, compiled_strings
+from ..kernel.letters import MOST_CHARACTERS, CompiledStrings, Query, compiled_find, compiled_strings
 from .signatures import ALIKE, one_signature, popcount
 
 if TYPE_CHECKING:
@@ -24,7 +25,7 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
     Likeness = NDArray[np.float64]
 
-__all__ = ["Strings", "Texts", "first_letters"]
+__all__ = ["OrderedTexts", "Strings", "Texts", "first_letters"]
 
 _NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
 _NO_LEAST = -1e3
@@ -54,6 +55,22 @@ class Texts:
         blob = self._blob
         ends = self._start[places + 1].tolist()
         return [str(blob[start:end], "utf-8") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
+
+
+class OrderedTexts(Texts):
+    """Texts in their order."""
+
+    def __init__(self, arrays: Arrays, name: str) -> None:
+        super().__init__(arrays, name)
+        self._compiled = compiled_find(arrays, name)
+
+    def find(self, text: str) -> int | None:
+        """The place of `text`, or None."""
+        if self._compiled is not None:
+            at = self._compiled(text)
+            return at if at >= 0 else None
+        at = bisect_left(range(len(self)), text, key=self.text)
+        return at if at < len(self) and self.text(at) == text else None
 
 
 class Strings(Texts):
