@@ -84,6 +84,10 @@ class Table:
             lines = self._map[self._start :].decode().split("\n")[:-1]
             self._kept = {key: value for key, _, value in (line.partition("\t") for line in lines)}
 
+    def lines(self) -> bytes:
+        """All entries, a line each, as they stand in the file."""
+        return self._map[self._start :]
+
     def starting(self, prefix: str) -> Iterator[tuple[str, str]]:
         """Every (key, value) whose key starts with `prefix`, in order."""
         wanted = prefix.encode()
