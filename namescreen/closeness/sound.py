@@ -32,7 +32,7 @@ def codes_of(word: str) -> tuple[str, ...]:
 
 def said_in_one(code: str) -> str:
     """`code` with two equal sounds that meet said as one, as English says them where words join (ex seed: exceed)."""
-    return "".join(sound for sound, _ in groupby(code))
+    return "".join([sound for sound, _ in groupby(code)])
 
 
 def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tuple[str, ...]:
@@ -44,8 +44,9 @@ def spoken_codes(ways: tuple[tuple[str, ...], ...], limit: int = READINGS) -> tu
     codes: dict[str, None] = {}
     for place in range(limit):
         for readings in said:
-            if place < len(readings) and readings[place].code:
-                codes.setdefault(said_in_one(readings[place].code))
+            code = readings[place].code if place < len(readings) else ""
+            if code:
+                codes.setdefault(said_in_one(code))
     return tuple(codes)[:limit]
 
 

@@ -17,7 +17,7 @@ enum {
     LETTER_BITS = 5,
     NONE = -1,
 };
-enum { MOST_STEPS = 1 << 17, MOST_WRITTEN = 1 << 18 }; /* remembered before all are let go: some 30 megabytes */
+enum { MOST_STEPS = 1 << 17, MOST_WRITTEN = 1 << 13 }; /* remembered before all are let go: some 20 megabytes */
 
 struct settings {
     double cost[128]; /* what a character of the table stands for; below 0, nothing */
@@ -123,7 +123,7 @@ static bool reserve(void *array, size_t *room, size_t wanted, size_t size)
 static uint64_t mixed(uint64_t key)
 {
     key *= UINT64_C(0x9E3779B97F4A7C15);
-    return key ^ key >> 29;
+    return key ^ key >> 32;
 }
 
 static int compared(const char *one, size_t one_size, const char *other, size_t other_size)

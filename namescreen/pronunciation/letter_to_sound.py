@@ -88,6 +88,11 @@ class JointModel:
         found = self._compiled.readings(word, limit, beam, within) if self._compiled and beam > 0 else None
         return self._readings(word, beam, within)[:limit] if found is None else found
 
+    def keep(self) -> None:
+        """Make ready for many words: the kernel, or else the whole table in memory."""
+        if self._compiled is None:
+            self._table.keep()
+
     def _readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
         """What the kernel does, or the same without it."""
         self._forget()
