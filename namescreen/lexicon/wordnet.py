@@ -127,7 +127,7 @@ class Lexicon:
         irregular = value.split(",") if value else []
         return base_forms(
             word,
-            lambda form, pos: any([sense[0] == pos for sense, _ in self._row(form)[0]]),
+            lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
             lambda form, pos: tuple(e[2:] for e in irregular if e[:1] == pos) if form == word else (),
         )
 

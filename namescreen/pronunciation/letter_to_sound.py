@@ -16,10 +16,13 @@ import re
 from collections.abc import Callable
 from functools import cache, cached_property, reduce
 from operator import add, itemgetter
+from typing import TYPE_CHECKING
 
-from ..kernel.letter_to_sound import LetterSearch, letter_search
 from ..tables import Table, open_table
 from .phones import LETTER_OF, SCHWA, VOWEL_LETTERS
+
+if TYPE_CHECKING:
+    from ..kernel.letter_to_sound import LetterSearch
 
 __all__ = ["END", "NO_PHONES", "START", "JointModel", "cost_character", "joint_model"]
 
@@ -149,6 +152,8 @@ class JointModel:
 
     @cached_property
     def _compiled(self) -> LetterSearch | None:
+        from ..kernel.letter_to_sound import letter_search
+
         return letter_search(
             self._table.lines(),
             [(name, letters, phones) for name, (letters, phones) in self._units.items()],

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import chain, islice, product
+from operator import itemgetter
 from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
@@ -225,14 +226,16 @@ def _name_codes(keys: list[str], words: dict[str, _Word], workers: _Workers) -> 
 
 
 def _said_together(choices: list[tuple[tuple[str, float, tuple[str, ...]], ...]]) -> tuple[str, ...]:
-    if all(len(readings) == 1 for readings in choices):
+    if max(map(len, choices), default=1) == 1:
         joined = said_in_one("".join(readings[0][0] for readings in choices))
         return (joined,) if joined else ()
-    choices = [readings if place < 5 else readings[:1] for place, readings in enumerate(choices)]
+    choices[5:] = [readings[:1] for readings in choices[5:]]
     shares = list(map(math.prod, product(*[[reading[1] for reading in readings] for readings in choices])))
     least = sorted(shares)[-MOST_CODES:][0]
     ways = [(share, way) for share, way in zip(shares, product(*choices), strict=True) if share >= least]
-    ways.sort(key=lambda one: (-one[0], [phone for reading in one[1] for phone in reading[2]]))
+    ways.sort(key=itemgetter(0), reverse=True)
+    if len({share for share, _ in ways}) < len(ways):  # equally probable: in order of their phones
+        ways.sort(key=lambda one: (-one[0], [phone for reading in one[1] for phone in reading[2]]))
     said = ["".join([reading[0] for reading in way]) for _, way in ways[:MOST_CODES]]
     return tuple(dict.fromkeys(map(said_in_one, said)))
 
