@@ -268,8 +268,9 @@ def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64
     # Names in order of the length of their letters run together.
     joined = [key.replace(" ", "") for key in keys]
     # Then of those letters, then of where they are divided: a space comes before all of them.
-    ordered = [f"{chr(len(letters))}{letters} {key}" for letters, key in zip(joined, keys, strict=True)]
-    order = sorted(range(len(keys)), key=ordered.__getitem__)
+    by = [f"{chr(len(letters))}{letters} {key}" for letters, key in zip(joined, keys, strict=True)]
+    order = sorted(range(len(keys)), key=by.__getitem__)
+    del by
     rank = np.empty(len(keys), np.int64)
     rank[order] = np.arange(len(keys))
     joined = [joined[at] for at in order]

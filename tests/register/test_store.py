@@ -284,6 +284,7 @@ def test_the_kernel_changes_no_byte(run: Run, tmp_path: Path) -> None:
     marks = ["Kettle & Vane", "THYMEPOT", "4ever Moss", "Żółty", "XTRA", *words, *map(" ".join, pairwise(words))]
     (tmp_path / "marks.csv").write_text("mark\n" + "\n".join(marks), encoding="utf-8")
     for name, setting in (("with.nsr", "on"), ("without.nsr", "off")):
-        done = run("register", "prepare", "marks.csv", "--output", name, env={"NAMESCREEN_KERNEL": setting})
+        env = {"NAMESCREEN_KERNEL": setting, "XDG_CACHE_HOME": str(tmp_path / setting)}  # neither reads the other's
+        done = run("register", "prepare", "marks.csv", "--output", name, env=env)
         assert done.returncode == 0, done.stderr
     assert (tmp_path / "with.nsr").read_bytes() == (tmp_path / "without.nsr").read_bytes()
