@@ -34,6 +34,9 @@ LETTER_NAMES = {
 }  # fmt: skip
 """English letter names, spelled as words that the pronunciation dictionary holds (w is two words)."""
 
+_PLAIN = re.compile(r"[A-Z]*[a-z]*(?: +[A-Z]*[a-z]*)*")
+"""Names that are divided at their spaces alone, as most are."""
+
 _SYMBOLS = {"&": " and ", "+": " plus ", "@": " at ", "%": " percent ", "#": " number ", "№": " number "}
 _INSIDE_A_WORD = {"!": "i", "$": "s", "@": "a", "0": "o", "1": "i", "3": "e", "5": "s", "7": "t"}
 _DIGIT_SOUNDS = {"2": ("to", "two"), "4": ("for", "four"), "8": ("ate", "eight"), "1": ("one",), "0": ("oh",)}
@@ -98,6 +101,8 @@ def divide(text: str) -> tuple[str, ...]:
     Initials with stops (B.V.D.) are one word; an apostrophe joins (women's -> womens); & + @ % # are words.
     """
     text = unicodedata.normalize("NFKC", text)[:MAX_LENGTH]
+    if _PLAIN.fullmatch(text):
+        return tuple(text.lower().split())
     text = re.sub(r"(?<=\w)[!$@](?=\w)", lambda m: _INSIDE_A_WORD[m[0]], text)
     text = re.sub(r"\b((?:[^\W\d_]\.\s?){2,}[^\W\d_]?)(?![^\W\d_])", lambda m: re.sub(r"[.\s]", "", m[1]) + " ", text)
     text = re.sub(r"(?<=[^\W\d_])['’‘`´](?=[^\W\d_])", "", text)
@@ -114,9 +119,10 @@ def divide(text: str) -> tuple[str, ...]:
 def parse(text: str) -> Name:
     """The one way in: `text` as a `Name`. Never fails; a text without letters or digits has no words."""
     words = divide(text)
-    shown = " ".join("".join(c for c in text[:MAX_LENGTH] if unicodedata.category(c) not in ("Cc", "Cf", "Cs")
-                             or c in "\t\n ").split())  # fmt: skip
-    return Name(shown, words, _spoken(words))
+    shown = text[:MAX_LENGTH]
+    if not (shown.isascii() and shown.isprintable()):
+        shown = "".join(c for c in shown if unicodedata.category(c) not in ("Cc", "Cf", "Cs") or c in "\t\n ")
+    return Name(" ".join(shown.split()), words, _spoken(words))
 
 
 def number_words(digits: str) -> tuple[tuple[str, ...], ...]:

@@ -48,7 +48,7 @@ class Table:
         self.path = path
         try:
             with path.open("rb") as file:
-                self._map = mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ)
+                self._map = mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_COPY)  # see `lines`
         except (OSError, ValueError) as error:
             raise DataError(path, f"cannot be opened ({error})", _REMEDY) from error
         end = self._map.find(b"\n")
@@ -83,6 +83,10 @@ class Table:
         if self._kept is None:
             lines = self._map[self._start :].decode().split("\n")[:-1]
             self._kept = {key: value for key, _, value in (line.partition("\t") for line in lines)}
+
+    def lines(self) -> memoryview:
+        """All entries, a line each, as they stand in the file; not a copy, so not to be changed."""
+        return memoryview(self._map)[self._start :]
 
     def starting(self, prefix: str) -> Iterator[tuple[str, str]]:
         """Every (key, value) whose key starts with `prefix`, in order."""

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import re
 import unicodedata
 
 import pytest
@@ -214,3 +215,11 @@ def test_a_closed_compound_is_opened_where_both_parts_are_known(word: str, parts
 @given(st.text("abcdefgh", max_size=12), st.dictionaries(st.text("abcdefgh", max_size=6), st.floats(0, 8)))
 def test_opening_a_compound_loses_no_letter(word: str, frequency: dict[str, float]) -> None:
     assert "".join(split_compound(word, lambda text: frequency.get(text, 0.0))) == word
+
+
+@given(st.text("aBzZx  ", max_size=16) | st.text("abAB 1.&'-é\n", max_size=10))
+def test_a_plain_name_is_divided_as_any_other(text: str) -> None:
+    divided = divide(text)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("namescreen.names._PLAIN", re.compile("(?!)"))  # nothing is plain
+        assert divide(text) == divided

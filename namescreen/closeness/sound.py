@@ -45,7 +45,7 @@ def readings_of(word: str) -> tuple[Pronunciation, ...]:
 
 def said_in_one(code: str) -> str:
     """`code` with two equal sounds that meet said as one, as English says them where words join (ex seed: exceed)."""
-    return "".join(sound for sound, _ in groupby(code))
+    return "".join([sound for sound, _ in groupby(code)])
 
 
 def spoken_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
@@ -59,8 +59,9 @@ def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> tuple[Pronunciati
     found: dict[str, Pronunciation] = {}
     for place in range(limit):
         for readings in said:
-            if place < len(readings) and readings[place].code:
-                found.setdefault(said_in_one(readings[place].code), readings[place])
+            code = readings[place].code if place < len(readings) else ""
+            if code:
+                found.setdefault(said_in_one(code), readings[place])
     return tuple(found.values())[:limit]
 
 

@@ -55,10 +55,10 @@ def divisions(word: str) -> tuple[tuple[str, ...], ...]:
 
 def _seen(part: str) -> float:
     """How readily `part` is seen as a word inside another: its Zipf value, 0 if it is not seen."""
-    if len(part) < 3 or not is_known(part):
+    if len(part) < 3:
         return 0.0
-    common = zipf(part)
-    return common if common >= (COMMON if len(part) > 3 else COMMON + 0.5) else 0.0
+    common = zipf(part)  # asked first: it costs far less
+    return common if common >= (COMMON if len(part) > 3 else COMMON + 0.5) and is_known(part) else 0.0
 
 
 TRANSLATED = 0.9

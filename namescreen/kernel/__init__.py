@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 __all__ = ["address", "kernel"]
 
-VERSION = 3
+VERSION = 4
 """Raised with every change of the functions' arguments: a library left from another version is not used."""
 
 

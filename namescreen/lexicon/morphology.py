@@ -18,6 +18,7 @@ DETACHMENTS: dict[str, tuple[tuple[str, str], ...]] = {
     "r": (),
 }  # fmt: skip
 """Suffix and replacement by part of speech: noun, verb, adjective, adverb; morphy(7WN)."""
+_SUFFIXES = {pos: tuple(old for old, _ in rules) for pos, rules in DETACHMENTS.items()}
 
 
 def base_forms(
@@ -30,9 +31,9 @@ def base_forms(
     found: dict[str, tuple[str, ...]] = {}
     for pos, rules in DETACHMENTS.items():
         tried = [word, *exceptions(word, pos)]
-        if len(tried) == 1:  # an irregular form is not taken apart as well
+        if len(tried) == 1 and word.endswith(_SUFFIXES[pos]):  # an irregular form is not taken apart as well
             tried += [word[: -len(old)] + new for old, new in rules if word.endswith(old) and len(word) > len(old)]
-        forms = tuple(dict.fromkeys(form for form in tried if form and has(form, pos)))
+        forms = tuple(dict.fromkeys([form for form in tried if form and has(form, pos)]))
         if forms:
             found[pos] = forms
     return found

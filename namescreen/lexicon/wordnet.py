@@ -123,11 +123,12 @@ class Lexicon:
     def bases_by_pos(self, word: str) -> dict[str, tuple[str, ...]]:
         """The base forms of `word` by part of speech (n, v, a, r)."""
         word = word.lower()
-        irregular = (self._exceptions.get(word) or "").split(",")
+        value = self._exceptions.get(word)
+        irregular = value.split(",") if value else []
         return base_forms(
             word,
             lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
-            lambda form, pos: tuple(e[2:] for e in irregular if e.startswith(f"{pos}:")) if form == word else (),
+            lambda form, pos: tuple(e[2:] for e in irregular if e[:1] == pos) if form == word else (),
         )
 
     def senses(self, word: str, pos: str | None = None, *, labelled: bool = True) -> tuple[Sense, ...]:

@@ -14,11 +14,15 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
-from functools import cache
-from operator import itemgetter
+from functools import cache, cached_property, reduce
+from operator import add, itemgetter
+from typing import TYPE_CHECKING
 
 from ..tables import Table, open_table
 from .phones import LETTER_OF, SCHWA, VOWEL_LETTERS
+
+if TYPE_CHECKING:
+    from ..kernel.letter_to_sound import LetterSearch
 
 __all__ = ["END", "NO_PHONES", "START", "JointModel", "cost_character", "joint_model"]
 
@@ -84,6 +88,16 @@ class JointModel:
     def readings(self, word: str, limit: int, beam: int = _BEAM, within: float = _WITHIN) -> list[tuple[str, float]]:
         """The `limit` most probable readings of `word` (letters a to z), as marked codes, each with its probability
         among all that the search kept, most probable first. Empty if no sequence of units spells the word."""
+        found = self._compiled.readings(word, limit, beam, within) if self._compiled and beam > 0 else None
+        return self._readings(word, beam, within)[:limit] if found is None else found
+
+    def keep(self) -> None:
+        """Make ready for many words: the kernel, or else the whole table in memory."""
+        if self._compiled is None:
+            self._table.keep()
+
+    def _readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
+        """What the kernel does, or the same without it."""
         self._forget()
         places = self._read_so_far(word, beam, within)
         for at in range(len(places) - 1, len(word)):
@@ -134,7 +148,24 @@ class JointModel:
         found: dict[str, float] = {}
         for phones, cost in ended:
             found[phones] = found.get(phones, 0.0) + math.exp(least - cost)
-        return _merged(found)[:limit]
+        return _merged(found)
+
+    @cached_property
+    def _compiled(self) -> LetterSearch | None:
+        from ..kernel.letter_to_sound import letter_search
+
+        return letter_search(
+            self._table.lines(),
+            [(name, letters, phones) for name, (letters, phones) in self._units.items()],
+            _COST,
+            unstressed=_UNSTRESSED,
+            choices=_CHOICES,
+            choices_within=_CHOICES_WITHIN,
+            start=START,
+            vowels=VOWEL_LETTERS,
+            schwa=SCHWA,
+            strut=_STRUT,
+        )
 
     def _read_so_far(self, word: str, beam: int, within: float) -> list[Place]:
         """The places of the word read last that stand in this one as well: a place depends on the letters up to it and
@@ -292,7 +323,7 @@ _by_cost = itemgetter(1)
 
 def _merged(found: dict[str, float]) -> list[tuple[str, float]]:
     """Readings that differ in stress alone as one, stressed as the most probable of them; most probable first."""
-    total = sum(found.values())
+    total = reduce(add, found.values(), 0.0)  # sum() itself rounds otherwise from Python 3.12 on
     merged: dict[str, tuple[str, float]] = {}
     for reading, probability in sorted(found.items(), key=lambda item: (-item[1], item[0])):
         stressed = _with_primary(reading)

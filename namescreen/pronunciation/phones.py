@@ -8,6 +8,7 @@ that a code still shows which syllables are reduced.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 
 __all__ = [
@@ -50,6 +51,13 @@ PHONE_OF = {**{letter: phone for phone, letter in (*VOWELS.items(), *CONSONANTS.
 VOWEL_LETTERS = frozenset((*VOWELS.values(), SCHWA))
 """The letters of a code that stand for vowels."""
 
+_SOUND = re.compile(r".[12]?")
+_MARKED = {
+    **{letter: phone for phone, letter in CONSONANTS.items()},
+    **{letter + mark: PHONE_OF[letter] + (mark or "0") for letter in VOWEL_LETTERS for mark in ("", "1", "2")},
+}
+"""Every sound as `to_marked` writes it, and its phone."""
+
 
 def is_vowel(phone: str) -> bool:
     """Whether an ARPAbet phone, with or without its stress digit, is a vowel."""
@@ -68,12 +76,4 @@ def to_marked(phones: Iterable[str]) -> str:
 
 def from_marked(marked: str) -> tuple[str, ...]:
     """The phones that `to_marked` wrote."""
-    phones: list[str] = []
-    for character in marked:
-        if character in "12":
-            phones[-1] = phones[-1][:-1] + character
-        elif character in VOWEL_LETTERS:
-            phones.append(PHONE_OF[character] + "0")
-        else:
-            phones.append(PHONE_OF[character])
-    return tuple(phones)
+    return tuple(map(_MARKED.__getitem__, _SOUND.findall(marked)))

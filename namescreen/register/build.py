@@ -8,12 +8,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import chain, islice, product
-from typing import TYPE_CHECKING, TypeVar
+from operator import itemgetter
+from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
 
+from ..closeness.prepare import DIVISIONS
+from ..closeness.sound import said_in_one
+from ..pronunciation.letter_to_sound import joint_model
 from ..tables import open_table
 from .processes import fork_or_spawn, ignore_interrupt, processors, without_collection
 from .reading import Progress
@@ -40,15 +43,14 @@ TASKS_A_PROCESS = 40
 WORTH_KEEPING = 2_000
 """Words from which it pays to read the tables they are looked up in as a whole (0.3 s)."""
 TABLES = (
-    "pronunciations.tsv", "letter_to_sound.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "foreign_words.tsv",
-    "frequency/en.tsv", "word_kinds.tsv",
+    "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "foreign_words.tsv", "frequency/en.tsv",
+    "word_kinds.tsv",
 )  # fmt: skip
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
 
 
-@dataclass(slots=True)
-class _Word:
+class _Word(NamedTuple):
     """What the index keeps of one word; `readings` are (code, probability, phones) of saying it as written."""
 
     codes: tuple[str, ...]
@@ -56,7 +58,6 @@ class _Word:
     known: bool
     bases: tuple[str, ...]
     divisions: tuple[tuple[str, ...], ...] = ()
-    name_codes: tuple[str, ...] = ()
     readings: tuple[tuple[str, float, tuple[str, ...]], ...] = ()
     one_way: bool = False
 
@@ -72,12 +73,11 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     new = [key for key in keys if key not in old_names]
     words = _words(new, workers, progress)
     codes = dict(zip(new, _name_codes(new, words, workers), strict=True))
-    names = [old_names.get(key) or _Named(tuple(_divisions(key, words)), codes[key]) for key in keys]
+    names = [old_names.get(key) or _Named(_divisions(key, words), codes[key]) for key in keys]
     return _arrays(keys, names, name_of_mark, {**old_words, **words})
 
 
-@dataclass(slots=True)
-class _Named:
+class _Named(NamedTuple):
     """What the index keeps of one name."""
 
     divisions: tuple[tuple[str, ...], ...]
@@ -162,6 +162,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     if len(wanted) >= WORTH_KEEPING:
         for table in TABLES:  # before the workers start, who share them
             open_table(table).keep()
+        joint_model().keep()
     while wanted:
         total = len(words) + len(wanted)
         for part, found in workers.map(_read_words, wanted, WORDS_A_TASK):
@@ -193,7 +194,6 @@ def _read_words(words: list[str]) -> list[_Word]:
                 has_meaning(word),
                 tuple(base.lower() for base in base_forms(word)),
                 divisions(word),
-                codes_of(word),
                 tuple((r.code, r.weight, r.phones) for r in pronounce(word, READINGS)) if plain else (),
                 plain,
             )
@@ -212,7 +212,7 @@ def _name_codes(keys: list[str], words: dict[str, _Word], workers: _Workers) -> 
     for at, key in enumerate(keys):
         parts = [words[word] for word in key.split()]
         if len(parts) == 1:
-            codes.append(parts[0].name_codes)
+            codes.append(parts[0].codes)
         elif all(part.one_way for part in parts):
             codes.append(_said_together([part.readings for part in parts if part.readings]))
         else:
@@ -226,18 +226,17 @@ def _name_codes(keys: list[str], words: dict[str, _Word], workers: _Workers) -> 
 
 
 def _said_together(choices: list[tuple[tuple[str, float, tuple[str, ...]], ...]]) -> tuple[str, ...]:
-    from ..closeness.sound import said_in_one
-
-    if all(len(readings) == 1 for readings in choices):
+    if max(map(len, choices), default=1) == 1:
         joined = said_in_one("".join(readings[0][0] for readings in choices))
         return (joined,) if joined else ()
-    choices = [readings if place < 5 else readings[:1] for place, readings in enumerate(choices)]
-    ways = [
-        (-math.prod(reading[1] for reading in way), tuple(p for r in way for p in r[2]), way)
-        for way in product(*choices)
-    ]
-    ways.sort(key=lambda way: way[:2])
-    said = ("".join(reading[0] for reading in way) for _, _, way in ways[:MOST_CODES])
+    choices[5:] = [readings[:1] for readings in choices[5:]]
+    shares = list(map(math.prod, product(*[[reading[1] for reading in readings] for readings in choices])))
+    least = sorted(shares)[-MOST_CODES:][0]
+    ways = [(share, way) for share, way in zip(shares, product(*choices), strict=True) if share >= least]
+    ways.sort(key=itemgetter(0), reverse=True)
+    if len({share for share, _ in ways}) < len(ways):  # equally probable: in order of their phones
+        ways.sort(key=lambda one: (-one[0], [phone for reading in one[1] for phone in reading[2]]))
+    said = ["".join([reading[0] for reading in way]) for _, way in ways[:MOST_CODES]]
     return tuple(dict.fromkeys(map(said_in_one, said)))
 
 
@@ -264,13 +263,14 @@ def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64
             bases.setdefault(base, []).append(at)
     lemmas = sorted(bases)
     _strings(arrays, "lemma", lemmas, signed=False)
-    _lists(arrays, "lemma_words", [bases[lemma] for lemma in lemmas], np.uint32)
+    _lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)), int)
 
     # Names in order of the length of their letters run together.
     joined = [key.replace(" ", "") for key in keys]
-    order = sorted(range(len(keys)), key=keys.__getitem__)
-    order.sort(key=joined.__getitem__)
-    order.sort(key=[len(letters) for letters in joined].__getitem__)
+    # Then of those letters, then of where they are divided: a space comes before all of them.
+    by = [f"{chr(len(letters))}{letters} {key}" for letters, key in zip(joined, keys, strict=True)]
+    order = sorted(range(len(keys)), key=by.__getitem__)
+    del by
     rank = np.empty(len(keys), np.int64)
     rank[order] = np.arange(len(keys))
     joined = [joined[at] for at in order]
@@ -280,7 +280,7 @@ def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64
 
     divisions = [named[at].divisions for at in order]
     rows = list(chain.from_iterable(divisions))
-    _lists(arrays, "row_words", [[place[word] for word in row] for row in rows], np.uint32)
+    _lists(arrays, "row_words", rows, place.__getitem__)
     counts = [len(ways) for ways in divisions]
     arrays["row_name"] = np.repeat(np.arange(len(keys), dtype=np.uint32), counts)
     arrays["name_rows"] = np.concatenate(([0], np.cumsum(counts))).astype(np.uint32)
@@ -292,17 +292,14 @@ def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64
     return arrays
 
 
-def _divisions(key: str, words: dict[str, _Word]) -> Iterator[tuple[str, ...]]:
+def _divisions(key: str, words: dict[str, _Word]) -> tuple[tuple[str, ...], ...]:
     """The divisions of a name into words, as `closeness.features` makes them: the written one first."""
-    from ..closeness.prepare import DIVISIONS
-
-    written = key.split()
     seen: dict[tuple[str, ...], None] = {}
-    for choice in product(*(words[word].divisions for word in written)):
-        seen.setdefault(tuple(piece for pieces in choice for piece in pieces))
+    for choice in product(*[words[word].divisions for word in key.split()]):
+        seen.setdefault(tuple(chain.from_iterable(choice)))
         if len(seen) >= DIVISIONS:
             break
-    return (division for division in seen if division)
+    return tuple(filter(None, seen))
 
 
 def _strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
@@ -344,10 +341,10 @@ def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
     return np.asarray(sum(first[:, at] << np.uint64(16 * at) for at in range(PREFIX_LETTERS)), np.uint64)
 
 
-def _lists(arrays: Arrays, name: str, lists: list[list[int]], kind: type[np.unsignedinteger]) -> None:
+def _lists(arrays: Arrays, name: str, lists: Sequence[Sequence[Item]], number: Callable[[Item], int]) -> None:
     starts = np.zeros(len(lists) + 1, np.int64)
     np.cumsum([len(one) for one in lists], out=starts[1:])
-    arrays[name] = np.fromiter(chain.from_iterable(lists), kind, int(starts[-1]))
+    arrays[name] = np.fromiter(map(number, chain.from_iterable(lists)), np.uint32, int(starts[-1]))
     arrays[f"{name}_start"] = starts.astype(np.uint32)
 
 

@@ -10,6 +10,14 @@ from namescreen.pronunciation.letter_to_sound import JointModel, cost_character,
 from namescreen.pronunciation.phones import from_marked, is_vowel
 from namescreen.tables import open_table
 
+
+def in_python() -> JointModel:
+    """The model without the kernel, which has tests of its own."""
+    model = JointModel(open_table("letter_to_sound.tsv"), open_table("joint_units.tsv"))
+    model._compiled = None
+    return model
+
+
 LETTERS = st.text(alphabet="abcdefghijklmnopqrstuvwxyz", min_size=1, max_size=14)
 
 
@@ -27,7 +35,7 @@ def test_readings_are_ranked_distinct_probabilities(word: str) -> None:
 @given(LETTERS)
 @settings(deadline=None)
 def test_what_was_read_before_changes_nothing(word: str) -> None:
-    fresh = JointModel(open_table("letter_to_sound.tsv"), open_table("joint_units.tsv"))
+    fresh = in_python()
     assert fresh.readings(word, 3) == joint_model().readings(word, 3)
 
 
@@ -35,22 +43,20 @@ def test_what_was_read_before_changes_nothing(word: str) -> None:
 @settings(max_examples=50)
 def test_words_read_in_a_row_are_read_as_each_alone(words: list[str], beam: int, within: float) -> None:
     """What one word has in common with the one before it is taken over."""
-    tables = open_table("letter_to_sound.tsv"), open_table("joint_units.tsv")
-    row = JointModel(*tables)
+    row = in_python()
     for word in words:
-        assert row.readings(word, 3, beam, within) == JointModel(*tables).readings(word, 3, beam, within)
+        assert row.readings(word, 3, beam, within) == in_python().readings(word, 3, beam, within)
 
 
 def test_reading_the_whole_table_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
-    tables = open_table("letter_to_sound.tsv"), open_table("joint_units.tsv")
     words = ["zilovane", "kwench", "plorabit", "thruxy"]
-    sought = [JointModel(*tables).readings(word, 3) for word in words]
+    sought = [in_python().readings(word, 3) for word in words]
     monkeypatch.setattr("namescreen.pronunciation.letter_to_sound._MANY_ROWS", 0)
-    assert [JointModel(*tables).readings(word, 3) for word in words] == sought
+    assert [in_python().readings(word, 3) for word in words] == sought
 
 
 def test_forgetting_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
-    model = JointModel(open_table("letter_to_sound.tsv"), open_table("joint_units.tsv"))
+    model = in_python()
     before = model.readings("zilovane", 3), model.spellings("zI1lo", 3)
     monkeypatch.setattr("namescreen.pronunciation.letter_to_sound._REMEMBERED", 0)
     assert (model.readings("zilovane", 3), model.spellings("zI1lo", 3)) == before

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+import math
+from itertools import pairwise, product
 from typing import Any
 
 import numpy as np
@@ -10,9 +11,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.closeness.appearance import shaped
+from namescreen.closeness.sound import said_in_one
 from namescreen.pronunciation.alignment import phone_weights, syllables_in
 from namescreen.pronunciation.features import percent_differences
-from namescreen.register.build import build
+from namescreen.register.build import MOST_CODES, _said_together, build
 from namescreen.register.letters import first_letters
 from namescreen.register.sounds import code_arrays
 
@@ -54,3 +56,15 @@ def test_packed_words_look_as_each_looks(texts: list[str]) -> None:
     assert names == sorted(names, key=lambda name: (len(name), name))
     assert arrays["name_shape_first"].tolist() == [int(first_letters(shaped(name))) for name in names]
     assert arrays["name_rows"][-1] == len(arrays["row_name"])
+
+
+readings = st.tuples(codes, st.sampled_from([0.1, 0.2, 0.4, 0.5, 1.0]), st.tuples(st.sampled_from(["AH0", "K", "S"])))
+
+
+@given(st.lists(st.lists(readings, min_size=1, max_size=3).map(tuple), min_size=1, max_size=6))
+def test_the_most_probable_ways_to_say_a_name_come_first(words: list[tuple[Any, ...]]) -> None:
+    """Equally probable ones in order of their phones; from the sixth word on, one reading each."""
+    ways = list(product(*words[:5], *(word[:1] for word in words[5:])))
+    ways.sort(key=lambda way: (-math.prod(one[1] for one in way), [phone for one in way for phone in one[2]]))
+    said = [said_in_one("".join(one[0] for one in way)) for way in ways[:MOST_CODES]]
+    assert _said_together(list(words)) == tuple(dict.fromkeys(said))

@@ -3,18 +3,24 @@
 from __future__ import annotations
 
 import os
+import random
 import signal
 import subprocess
 import sys
 import tracemalloc
+from collections.abc import Callable
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
 
 from namescreen.errors import DataError, InputError
+from namescreen.kernel import kernel
 from namescreen.register import Register, info, open_prepared, prepare, read_register, store
 from namescreen.register.doors import WORTH_CACHING
 from namescreen.register.sources import sha256_of
+
+Run = Callable[..., "subprocess.CompletedProcess[str]"]
 
 MARKS = "mark,number,class,office\n" + "".join(f"HERBWICK {n},{n},21,XX\n" for n in range(200))
 
@@ -277,3 +283,16 @@ def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
     _, peak = tracemalloc.get_traced_memory()
     tracemalloc.stop()
     assert peak < 100 * about.marks  # a decoded mark takes several times as much
+
+
+@pytest.mark.skipif(kernel() is None, reason="the kernel was not compiled, or NAMESCREEN_KERNEL is off")
+def test_the_kernel_changes_no_byte(run: Run, tmp_path: Path) -> None:
+    letters = random.Random(11)
+    words = ["".join(letters.choices(["pl", "o", "thri", "ma", "zel", "ek", "u", "nn"], k=4)) for _ in range(300)]
+    marks = ["Kettle & Vane", "THYMEPOT", "4ever Moss", "Żółty", "XTRA", *words, *map(" ".join, pairwise(words))]
+    (tmp_path / "marks.csv").write_text("mark\n" + "\n".join(marks), encoding="utf-8")
+    for name, setting in (("with.nsr", "on"), ("without.nsr", "off")):
+        env = {"NAMESCREEN_KERNEL": setting, "XDG_CACHE_HOME": str(tmp_path / setting)}  # neither reads the other's
+        done = run("register", "prepare", "marks.csv", "--output", name, env=env)
+        assert done.returncode == 0, done.stderr
+    assert (tmp_path / "with.nsr").read_bytes() == (tmp_path / "without.nsr").read_bytes()
