@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 __all__ = ["address", "kernel"]
 
-VERSION = 4
+VERSION = 5
 """Raised with every change of the functions' arguments: a library left from another version is not used."""
 
 

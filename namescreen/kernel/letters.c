@@ -8,7 +8,7 @@
 
 #include "kernel.h"
 
-enum { PATTERN = 64, FIRST = 4, SHORTEST_INSIDE = 3, ASCII = 128, FEW = 256 };
+enum { PATTERN = 64, FIRST = 4, SHORTEST_INSIDE = 3, ASCII = 128, FEW = 256, BLOCK = 512 };
 
 /* One side of a comparison: a string of at most PATTERN characters, and where each character stands in it. */
 typedef struct {
@@ -78,6 +78,17 @@ static uint64_t where(const Pattern *pattern, uint32_t letter)
         if (pattern->other[other] == letter)
             return pattern->other_at[other];
     return 0;
+}
+
+/* The longest common subsequence, bit-parallel (H. Hyyrö, "Bit-parallel LCS-length computation revisited", 2004). */
+INLINE int64_t shared_in_order(const Pattern *pattern, const uint32_t *text, int64_t size)
+{
+    uint64_t unmet = ~0ULL, all = pattern->size == PATTERN ? ~0ULL : (1ULL << pattern->size) - 1;
+    for (int64_t at = 0; at < size; at++) {
+        uint64_t met = unmet & where(pattern, text[at]);
+        unmet = (unmet + met) | (unmet - met);
+    }
+    return COUNT(~unmet & all);
 }
 
 /* Restricted edit distance and longest common subsequence, bit-parallel (H. Hyyrö, "A bit-vector algorithm for
@@ -233,19 +244,10 @@ static void begin(Search *search, const Query *query)
     make_room(search, FEW);
 }
 
-/* letters.Strings.alike. */
-void letters_alike(const Query *query, const Strings *strings, const int64_t *places, int64_t count, double *values)
-{
-    Search search;
-    begin(&search, query);
-    for (int64_t at = 0; at < count; at++)
-        values[at] = alike(&search, strings, places[at]);
-    free(search.text);
-}
-
-/* letters.Strings.most; `inside` by the length of the string. */
-CLONES void letters_most(const Query *query, const Strings *strings, const double *inside, const int64_t *places,
-                         int64_t count, double *values)
+/* How alike each string looks, or 0 where by its signature it cannot be above `floor`: letters.Strings.above. `inside` by
+   the length of the string. */
+CLONES void letters_above(const Query *query, const Strings *strings, const double *inside, double floor,
+                          const int64_t *places, int64_t count, double *values)
 {
     Search search;
     begin(&search, query);
@@ -253,12 +255,26 @@ CLONES void letters_most(const Query *query, const Strings *strings, const doubl
     for (int64_t at = 0; at < count; at++) {
         int64_t place = places[at], length = strings->length[place];
         double value = most(&search, &search.plain, strings->signature[place], strings->first[place], length, inside);
-        if (merges || strings->shape_length[place] < length) {
-            double shape = query->shape_only * most(&search, &search.shaped, strings->shape_signature[place],
-                                                    strings->shape_first[place], length, NULL);
-            value = value > shape ? value : shape;
-        }
-        values[at] = value;
+        if (value <= floor && (merges || strings->shape_length[place] < length))
+            value = query->shape_only * most(&search, &search.shaped, strings->shape_signature[place],
+                                             strings->shape_first[place], length, NULL);
+        values[at] = value > floor ? alike(&search, strings, place) : 0;
+    }
+    free(search.text);
+}
+
+/* The share of letters that each string has in common with ours, in order: letters.Strings.in_order. */
+CLONES void letters_in_order(const Query *query, const Strings *strings, const int64_t *places, int64_t count,
+                             double *values)
+{
+    Search search;
+    begin(&search, query);
+    for (int64_t at = 0; at < count; at++) {
+        const uint8_t *from = strings->blob + strings->start[places[at]];
+        const uint8_t *end = strings->blob + strings->start[places[at] + 1];
+        make_room(&search, end - from);
+        int64_t size = decode(from, end, search.text), both = size + query->size;
+        values[at] = both ? 1.0 - (double)(both - 2 * shared_in_order(&search.plain, search.text, size)) / (double)both : 1.0;
     }
     free(search.text);
 }
@@ -304,7 +320,8 @@ INLINE void consider(Search *search, const Strings *strings, const Limits *limit
 }
 
 /* letters.Strings.near: strings from `low` to `high` by their letters, all where pairs are read as one letter by their
-   shapes. `apart` holds the four rows of `Limits`, each for `lengths` lengths. */
+   shapes. `apart` holds the four rows of `Limits`, each for `lengths` lengths. What is left after the first sieve is
+   written down without asking, as a processor guesses wrong which strings these will be. */
 CLONES int64_t letters_near(const Query *query, const Strings *strings, const double *inside, const uint8_t *apart,
                             int64_t lengths, int64_t low, int64_t high, double least, int64_t *places, double *values)
 {
@@ -314,22 +331,31 @@ CLONES int64_t letters_near(const Query *query, const Strings *strings, const do
                      least / query->shape_only - 1e-6};
     Found found = {0, places, values};
     int merges = query->shape_size < query->size;
-    int64_t merging = 0;
-    if (merges)
-        for (int64_t place = 0; place < low; place++)
-            consider(&search, strings, &limits, place, 0, 1, &found);
-    else
-        for (; merging < strings->merging_count && strings->merging[merging] < low; merging++)
-            consider(&search, strings, &limits, strings->merging[merging], 0, 1, &found);
-    for (int64_t place = low; place < high; place++)
-        consider(&search, strings, &limits, place, 1, merges, &found);
-    if (merges)
-        for (int64_t place = high; place < strings->count; place++)
-            consider(&search, strings, &limits, place, 0, 1, &found);
-    else
-        for (; merging < strings->merging_count; merging++)
-            if (strings->merging[merging] >= high)
-                consider(&search, strings, &limits, strings->merging[merging], 0, 1, &found);
+    int64_t merging = 0, start = merges ? 0 : low, stop = merges ? strings->count : high;
+    for (; !merges && merging < strings->merging_count && strings->merging[merging] < low; merging++)
+        consider(&search, strings, &limits, strings->merging[merging], 0, 1, &found);
+    for (int64_t from = start; from < stop; from += BLOCK) {
+        int64_t to = stop - from < BLOCK ? stop : from + BLOCK, passed = 0;
+        uint8_t may[BLOCK];
+        int64_t left[BLOCK];
+        for (int64_t place = from; place < to; place++) {
+            int64_t length = strings->length[place];
+            may[place - from] = COUNT(search.plain.signature ^ strings->signature[place]) <= limits.same[length];
+            if (merges)
+                may[place - from] |=
+                    COUNT(search.shaped.signature ^ strings->shape_signature[place]) <= limits.shape_same[length];
+        }
+        for (; !merges && merging < strings->merging_count && strings->merging[merging] < to; merging++)
+            may[strings->merging[merging] - from] = 1;
+        for (int64_t place = from; place < to; place++) {
+            left[passed] = place;
+            passed += may[place - from];
+        }
+        for (int64_t at = 0; at < passed; at++)
+            consider(&search, strings, &limits, left[at], left[at] >= low && left[at] < high, merges, &found);
+    }
+    for (; !merges && merging < strings->merging_count; merging++)
+        consider(&search, strings, &limits, strings->merging[merging], 0, 1, &found);
     free(search.text);
     return found.count;
 }

@@ -71,25 +71,26 @@ class CompiledStrings:
         library.letters_near.restype = c_int64
         self.count = counts[0]
 
-    def alike(self, query: Query, places: Places) -> Likeness:
-        """How alike each of these strings looks to the query."""
+    def above(self, query: Query, places: Places, inside: Likeness, floor: float) -> Likeness:
+        """How alike each of these strings looks; 0 where it cannot be above `floor`. `inside` says what standing inside
+        counts, by the length of the string."""
         values = np.empty(len(places))
         places = np.ascontiguousarray(places, np.int64)
         held = self._query(query)
-        self._library.letters_alike(
-            ctypes.byref(held[0]), ctypes.byref(self._strings), address(places), c_int64(len(places)), address(values)
-        )
+        self._library.letters_above(
+            ctypes.byref(held[0]), ctypes.byref(self._strings), address(inside), c_double(floor), address(places),
+            c_int64(len(places)), address(values),
+        )  # fmt: skip
         return values
 
-    def most(self, query: Query, places: Places, inside: Likeness) -> Likeness:
-        """The most that each can look; `inside` says what standing inside counts, by the length of the string."""
+    def in_order(self, query: Query, places: Places) -> Likeness:
+        """The share of letters that each has in common with the query, in order."""
         values = np.empty(len(places))
         places = np.ascontiguousarray(places, np.int64)
         held = self._query(query)
-        self._library.letters_most(
-            ctypes.byref(held[0]), ctypes.byref(self._strings), address(inside), address(places), c_int64(len(places)),
-            address(values),
-        )  # fmt: skip
+        self._library.letters_in_order(
+            ctypes.byref(held[0]), ctypes.byref(self._strings), address(places), c_int64(len(places)), address(values)
+        )
         return values
 
     def near(

@@ -22,7 +22,7 @@ typedef struct {
 
 /* The same as sounds.Packed there. */
 typedef struct {
-    const uint8_t *blob;
+    const uint8_t *blob, *weights;
     const uint32_t *start;
     const uint16_t *whole, *present; /* `present` in three columns of `count` */
     const uint8_t *syllables;
@@ -41,7 +41,6 @@ typedef struct {
     int32_t weight[OURS];
     const uint8_t *difference[OURS];
     uint8_t nearest[BYTES];  /* how little a letter differs from the nearest of ours */
-    int32_t light[BYTES];    /* what a letter costs at least */
     Costs costs;
     double spare[BYTES];     /* what an alignment may cost, for each hundredth of the weight of both, by syllables */
     int kind[OURS];          /* which of the distinct sounds each is */
@@ -57,9 +56,9 @@ typedef struct {
     Costs cheapest; /* for any of our readings */
     int64_t readings, room;
     /* the other code, its sounds' weights, and what each of them must cost in any case; room for an alignment */
-    const uint8_t *code;
+    const uint8_t *code, *weight;
     int64_t size, whole, syllables;
-    int32_t *weight, *aside, *row;
+    int32_t *aside, *row;
     int8_t ours_aside[OURS]; /* what each kind of sound of ours must cost, in hundredths of its weight */
 } Search;
 
@@ -67,12 +66,11 @@ static void make_room(Search *search, int64_t sounds)
 {
     if (sounds <= search->room)
         return;
-    free(search->weight);
+    free(search->aside);
     search->room = 2 * sounds;
-    search->weight = malloc((3 * (size_t)search->room + 1) * sizeof *search->weight);
-    if (!search->weight)
+    search->aside = malloc((2 * (size_t)search->room + 1) * sizeof *search->aside);
+    if (!search->aside)
         abort();
-    search->aside = search->weight + search->room;
     search->row = search->aside + search->room;
 }
 
@@ -140,7 +138,7 @@ static void costs_of(const Sounds *sounds, const uint8_t *code, Ours *ours)
         for (int bit = 0; bit < 8; bit++) {
             uint8_t letter = sounds->letter[8 * column + bit];
             if (letter)
-                extra[bit] = ours->light[letter] = lightest(sounds, letter) * ours->nearest[letter];
+                extra[bit] = lightest(sounds, letter) * ours->nearest[letter];
         }
         sums(extra, ours->costs[column]);
     }
@@ -194,7 +192,7 @@ static void begin(Search *search, const Sounds *sounds, const Packed *packed, co
     search->packed = packed;
     search->readings = readings;
     search->room = 0;
-    search->weight = NULL;
+    search->aside = NULL;
     search->ours = aligned_alloc(64, ((size_t)readings * sizeof *search->ours + 63) / 64 * 64);
     if (!search->ours)
         abort();
@@ -215,7 +213,7 @@ static void begin(Search *search, const Sounds *sounds, const Packed *packed, co
 static void end(Search *search)
 {
     free(search->ours);
-    free(search->weight);
+    free(search->aside);
 }
 
 INLINE double rhythm_of(const Search *search, const Ours *ours, int64_t syllables)
@@ -288,7 +286,13 @@ INLINE void turn_to(Search *search, int64_t place)
     search->code = packed->blob + packed->start[place];
     search->size = packed->start[place + 1] - packed->start[place];
     make_room(search, search->size);
-    search->whole = weights_of(search->sounds, search->code, search->size, search->weight);
+    search->weight = packed->weights + packed->start[place];
+    search->whole = packed->whole[place];
+    if (search->whole == UINT16_MAX) { /* or more */
+        search->whole = 0;
+        for (int64_t at = 0; at < search->size; at++)
+            search->whole += search->weight[at];
+    }
     search->syllables = packed->syllables[place];
     if (search->syllables == BYTES - 1) /* or more */
         search->syllables = syllables_in(search->sounds, search->code, search->size);
@@ -330,13 +334,12 @@ INLINE int64_t cost_of_ours(Search *search, const Ours *ours, const uint8_t *byt
     return cost;
 }
 
-/* The same by its own sounds, as if each were as light as it can be. */
-INLINE int64_t light_cost(const Packed *packed, const Ours *ours, int64_t place)
+/* The same by its own sounds. */
+INLINE int64_t cost_of_theirs(const Packed *packed, const Ours *ours, int64_t place)
 {
-    const uint8_t *code = packed->blob + packed->start[place], *stop = packed->blob + packed->start[place + 1];
     int64_t cost = 0;
-    for (; code < stop; code++)
-        cost += ours->light[*code];
+    for (int64_t at = packed->start[place]; at < packed->start[place + 1]; at++)
+        cost += packed->weights[at] * ours->nearest[packed->blob[at]];
     return cost;
 }
 
@@ -352,30 +355,54 @@ INLINE double alike(Search *search, const Ours *ours, int64_t least, int64_t mos
     return more == NEVER ? 0 : share(search, ours, least + more, search->whole, search->syllables);
 }
 
-/* How alike the closest of our readings sounds to each of some codes: sounds.Codes.alike. */
-void sounds_alike(const Sounds *sounds, const Packed *packed, const uint8_t *codes, int64_t readings,
-                  const int64_t *places, int64_t count, double *values)
+/* What an alignment may cost for one of our readings to be so alike that `set_least` was told. */
+INLINE int64_t may_cost(const Packed *packed, const Ours *ours, int64_t place)
+{
+    return (int64_t)(ours->spare[packed->syllables[place]] * (double)(packed->whole[place] + ours->whole) + 1e-6);
+}
+
+static void set_least(Search *search, double least)
+{
+    for (int64_t reading = 0; reading < search->readings; reading++) {
+        Ours *ours = &search->ours[reading];
+        for (int64_t syllables = 0; syllables < BYTES; syllables++)
+            ours->spare[syllables] = 100 * (1 - least / rhythm_of(search, ours, syllables));
+    }
+}
+
+/* How alike one of our readings sounds to a code, or 0 if that is less than `set_least` was told. */
+INLINE double heard(Search *search, const Ours *ours, int64_t place, const uint8_t *bytes, int64_t most)
+{
+    int64_t least = cost_of_ours(search, ours, bytes);
+    if (least + cost_of_theirs(search->packed, ours, place) > most)
+        return 0;
+    turn_to(search, place);
+    return alike(search, ours, least, most);
+}
+
+/* How alike the closest of our readings sounds to the closest of those of each word, as `ids` lists them; less than
+   `least` may come out as 0: sounds.Codes.of. */
+void sounds_of(const Sounds *sounds, const Packed *packed, const uint8_t *codes, int64_t readings, const uint32_t *ids,
+               const uint32_t *ids_start, const int64_t *words, int64_t count, double least, double *values)
 {
     Search search;
     uint8_t bytes[COLUMNS];
     begin(&search, sounds, packed, codes, readings);
+    set_least(&search, least);
     for (int64_t at = 0; at < count; at++) {
         double best = 0;
-        turn_to(&search, places[at]);
-        bytes_of(packed, places[at], bytes);
-        for (int64_t reading = 0; reading < readings; reading++) {
-            const Ours *ours = &search.ours[reading];
-            double value = alike(&search, ours, cost_of_ours(&search, ours, bytes), INT64_MAX - 1);
-            best = value > best ? value : best;
+        for (int64_t id = ids_start[words[at]]; id < ids_start[words[at] + 1]; id++) {
+            int64_t place = ids[id];
+            bytes_of(packed, place, bytes);
+            for (int64_t reading = 0; reading < readings; reading++) {
+                const Ours *ours = &search.ours[reading];
+                double value = heard(&search, ours, place, bytes, may_cost(packed, ours, place));
+                best = value > best ? value : best;
+            }
         }
         values[at] = best;
     }
     end(&search);
-}
-
-INLINE int64_t may_cost(const Packed *packed, const Ours *ours, int64_t place)
-{
-    return (int64_t)(ours->spare[packed->syllables[place]] * (double)(packed->whole[place] + ours->whole) + 1e-6);
 }
 
 /* Every code that sounds at least `least` alike to one of our readings, with how alike: sounds.Codes.near. Looks
@@ -387,19 +414,16 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
     Search search;
     begin(&search, sounds, packed, codes, readings);
     int64_t found = 0, heaviest = 0, size = packed->count ? packed->whole[packed->count - 1] + 1 : 1;
-    /* What an alignment may cost: of both codes' weight a share, by the syllables of the other; at most, by its weight. */
-    for (int64_t reading = 0; reading < readings; reading++) {
-        Ours *ours = &search.ours[reading];
-        heaviest = ours->whole > heaviest ? ours->whole : heaviest;
-        for (int64_t syllables = 0; syllables < BYTES; syllables++)
-            ours->spare[syllables] = 100 * (1 - least / rhythm_of(&search, ours, syllables));
-    }
+    set_least(&search, least);
+    for (int64_t reading = 0; reading < readings; reading++)
+        heaviest = search.ours[reading].whole > heaviest ? search.ours[reading].whole : heaviest;
+    /* What an alignment may cost at most, by the weight of the other code. */
     int32_t *at_most = malloc((size_t)size * sizeof *at_most);
     if (!at_most)
         abort();
     for (int64_t whole = 0; whole < size; whole++)
         at_most[whole] = (int32_t)(100 * (1 - least) * (double)(whole + heaviest) + 1e-6);
-    int64_t block[BLOCK], first[BLOCK], second[BLOCK];
+    int64_t block[BLOCK], first[BLOCK], second[BLOCK], may[BLOCK];
     double best[BLOCK];
     uint8_t bytes[COLUMNS];
     for (int64_t from = 0; from < count; from += BLOCK) {
@@ -418,16 +442,13 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
                 int64_t place = block[first[at]];
                 bytes_of(packed, place, bytes);
                 second[left] = first[at];
-                left += cost_of(ours->costs, bytes) <= may_cost(packed, ours, place);
+                may[left] = may_cost(packed, ours, place);
+                left += cost_of(ours->costs, bytes) <= may[left];
             }
             for (int64_t at = 0; at < left; at++) {
-                int64_t place = block[second[at]], most = may_cost(packed, ours, place);
+                int64_t place = block[second[at]];
                 bytes_of(packed, place, bytes);
-                int64_t least_ours = cost_of_ours(&search, ours, bytes);
-                if (least_ours + light_cost(packed, ours, place) > most)
-                    continue;
-                turn_to(&search, place);
-                double value = alike(&search, ours, least_ours, most);
+                double value = heard(&search, ours, place, bytes, may[at]);
                 best[second[at]] = value > best[second[at]] ? value : best[second[at]];
             }
         }

@@ -34,8 +34,14 @@ class _Sounds(ctypes.Structure):
     ]  # fmt: skip
 
 
+_KINDS = {
+    "weights": np.uint8, "start": np.uint32, "whole": np.uint16, "present": np.uint16, "syllables": np.uint8,
+}  # fmt: skip
+"""The parts of the arrays, in the order of the kernel's structure."""
+
+
 class _Packed(ctypes.Structure):
-    _fields_ = [(name, c_void_p) for name in ("blob", "start", "whole", "present", "syllables")] + [("count", c_int64)]
+    _fields_ = [(name, c_void_p) for name in ("blob", *_KINDS)] + [("count", c_int64)]
 
 
 @cache
@@ -58,17 +64,20 @@ class CompiledCodes:
 
     def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], name: str) -> None:
         self._library = library
-        kinds = {"start": np.uint32, "whole": np.uint16, "present": np.uint16, "syllables": np.uint8}
         self._held = [np.ascontiguousarray(arrays[name].view(np.uint8))]
-        self._held += [np.ascontiguousarray(arrays[f"{name}_{part}"].view(kind)) for part, kind in kinds.items()]
+        self._held += [np.ascontiguousarray(arrays[f"{name}_{part}"].view(kind)) for part, kind in _KINDS.items()]
+        self._lists = [np.ascontiguousarray(arrays[f"{name}_{part}"].view(np.uint32)) for part in ("ids", "ids_start")]
         self._packed = _Packed(*map(address, self._held), len(arrays[f"{name}_whole"]))
         library.sounds_near.restype = c_int64
 
-    def alike(self, codes: Sequence[str], places: Places) -> Likeness:
-        """How alike the closest of `codes` sounds to each of these."""
-        values = np.empty(len(places))
-        places = np.ascontiguousarray(places, np.int64)
-        self._library.sounds_alike(*self._start(codes), address(places), c_int64(len(places)), address(values))
+    def of(self, codes: Sequence[str], words: Places, least: float) -> Likeness:
+        """How alike the closest of `codes` sounds to the closest of each word's; less than `least` may be 0."""
+        values = np.empty(len(words))
+        words = np.ascontiguousarray(words, np.int64)
+        self._library.sounds_of(
+            *self._start(codes), *map(address, self._lists), address(words), c_int64(len(words)), c_double(least),
+            address(values),
+        )  # fmt: skip
         return values
 
     def near(self, codes: Sequence[str], least: float, part: Places | slice) -> tuple[Places, Likeness]:

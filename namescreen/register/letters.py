@@ -196,20 +196,31 @@ class Strings(Texts):
         close = likeness >= least
         return places[close], likeness[close]
 
-    def most(self, text: str, places: Places) -> Likeness:
-        """The most that each of these strings can be alike to `text`."""
+    def above(self, text: str, places: Places, floor: float) -> Likeness:
+        """How alike `text` looks to each of these strings, as `alike`; 0 where it cannot be above `floor`."""
         inside = _inside(len(text), np.arange(int(self._lengths[-1]) + 1 if len(self) else 0))
         compiled = self._kernel(text)
         if compiled is not None:
-            return compiled.most(_query(text), places, inside)
-        _, raw = self._most(text, places, _NO_LEAST, inside)
+            return compiled.above(_query(text), places, inside, floor)
+        _, most = self._most(text, places, _NO_LEAST, inside)
         shape = shaped(text)
         if len(shape) < len(text):
-            raw = np.maximum(raw, SHAPE_ONLY * self._most(shape, places, _NO_LEAST)[1])
+            most = np.maximum(most, SHAPE_ONLY * self._most(shape, places, _NO_LEAST)[1])
         else:
             merging = (self._shape_lengths.take(places) < self._lengths.take(places)).nonzero()[0]
-            raw[merging] = np.maximum(raw[merging], SHAPE_ONLY * self._most(shape, places[merging], _NO_LEAST)[1])
-        return raw
+            most[merging] = np.maximum(most[merging], SHAPE_ONLY * self._most(shape, places[merging], _NO_LEAST)[1])
+        likeness = np.zeros(len(places))
+        may = (most > floor).nonzero()[0]
+        likeness[may] = self.alike(text, places[may])
+        return likeness
+
+    def in_order(self, text: str, places: Places) -> Likeness:
+        """The share of letters that each of these strings has in common with `text`, in order: Indel similarity."""
+        compiled = self._kernel(text)
+        if compiled is not None:
+            return compiled.in_order(_query(text), places)
+        scores: Likeness = cdist([text], self.texts(places), scorer=Indel.normalized_similarity, dtype=np.float64)[0]
+        return scores
 
     def sharing(self, text: str, least: float) -> Places:
         """Every place whose string has at least a share of `least` of its letters in common with `text`."""
@@ -228,9 +239,6 @@ class Strings(Texts):
         """How alike `text` looks to each of these strings: `closeness.appearance.letters_closeness`."""
         if not len(places):
             return np.zeros(0)
-        compiled = self._kernel(text)
-        if compiled is not None:
-            return compiled.alike(_query(text), places)
         others = self.texts(places)
         raw = _in_order(text, others)
         shapes = self._shapes.texts(places) if self._shapes else [shaped(other) for other in others]

@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
     Likeness = NDArray[np.float64]
 
-__all__ = ["Codes", "code_arrays"]
+__all__ = ["Codes", "code_arrays", "ragged"]
 
 _LETTERS = tuple(percent_differences())
 _BIT = {letter: at for at, letter in enumerate(_LETTERS, start=1)}
@@ -41,44 +41,34 @@ beyond it, all stays in sixteen bits."""
 
 
 @cache
-def _tables() -> tuple[NDArray[np.uint8], NDArray[np.uint8], NDArray[np.bool_]]:
-    """For each byte of a code: its sound's number, the sound's weight in plain surroundings, is it a vowel."""
-    number, weight, vowel = np.zeros(256, np.uint8), np.zeros(256, np.uint8), np.zeros(256, bool)
+def _translations() -> tuple[bytes, bytes]:
+    """For each byte of a code, its sound's number, and is it a vowel: to translate bytes at once."""
+    number, vowel = np.zeros(256, np.uint8), np.zeros(256, bool)
     for letter in _LETTERS:
         number[ord(letter)] = prepare_codes([letter]).sounds[0, 0]
-        weight[ord(letter)] = (
-            phone_weights("k" + letter + "A")[1] if letter not in VOWEL_LETTERS else (phone_weights("k" + letter)[1])
-        )
         vowel[ord(letter)] = letter in VOWEL_LETTERS
-    return number, weight, vowel
-
-
-@cache
-def _translations() -> tuple[bytes, bytes, bytes, bytes]:
-    """As `_tables`, to translate bytes at once: numbers, weights, consonants, vowels."""
-    number, weight, vowel = _tables()
-    return number.tobytes(), weight.tobytes(), ((number > 0) & ~vowel).tobytes(), vowel.tobytes()
+    return number.tobytes(), vowel.tobytes()
 
 
 def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequence[Sequence[str]]) -> None:
     """Pack the codes of a list of words or names: each distinct code once, in order of its whole weight.
 
-    Adds `NAME` (blob), `NAME_start`, `NAME_whole`, `NAME_present` (a bit for each sound, sixteen to a column, one
-    column after another) and `NAME_syllables` for the distinct codes, and
-    which word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
+    Adds `NAME` (blob), `NAME_weights` (of each of its sounds), `NAME_start`, `NAME_whole`, `NAME_present` (a bit for
+    each sound, sixteen to a column, one column after another) and `NAME_syllables` for the distinct codes, and which
+    word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
     """
     distinct = sorted(set(chain.from_iterable(lists)))
-    whole, syllables, present = _summed(distinct)
-    order = np.argsort(whole, kind="stable")
+    order = np.argsort(_summed(distinct)[1], kind="stable")
     distinct = [distinct[at] for at in order.tolist()]
+    weights, whole, syllables, present = _summed(distinct)
     place = {code: at for at, code in enumerate(distinct)}
     starts = np.zeros(len(distinct) + 1, np.int64)
     np.cumsum([len(code) for code in distinct], out=starts[1:])
     arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
+    arrays[f"{name}_weights"] = weights
     arrays[f"{name}_start"] = starts.astype(np.uint32)
-    arrays[f"{name}_whole"] = whole[order].astype(np.uint16)
-    arrays[f"{name}_syllables"] = np.minimum(syllables[order], 255).astype(np.uint8)
-    present = present[order]
+    arrays[f"{name}_whole"] = np.minimum(whole, 65535).astype(np.uint16)
+    arrays[f"{name}_syllables"] = np.minimum(syllables, 255).astype(np.uint8)
     columns = [(present >> np.uint64(16 * column)).astype(np.uint16) for column in range(_COLUMNS)]
     arrays[f"{name}_present"] = np.concatenate(columns)
     counts = np.zeros(len(lists) + 1, np.int64)
@@ -91,10 +81,11 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     arrays[f"{name}_owners_start"] = np.searchsorted(ids[order], np.arange(len(distinct) + 1)).astype(np.uint32)
 
 
-def _summed(codes: list[str]) -> tuple[NDArray[np.int64], NDArray[np.int64], NDArray[np.uint64]]:
-    """Of each code (none empty): the sum of `phone_weights`, `syllables_in`, and a bit for each sound it has."""
+def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64], NDArray[np.uint64]]:
+    """Of the codes (none empty): `phone_weights` of all their sounds, and of each code the sum of those, `syllables_in`
+    and a bit for each sound it has."""
     if not codes:
-        return np.zeros(0, np.int64), np.zeros(0, np.int64), np.zeros(0, np.uint64)
+        return np.zeros(0, np.uint8), np.zeros(0, np.int64), np.zeros(0, np.int64), np.zeros(0, np.uint64)
     bits, vowel, weight = np.zeros(256, np.uint64), np.zeros(256, bool), np.zeros(256, np.int64)
     for letter, bit in _BIT.items():
         bits[ord(letter)], vowel[ord(letter)] = 1 << bit, letter in VOWEL_LETTERS
@@ -112,6 +103,7 @@ def _summed(codes: list[str]) -> tuple[NDArray[np.int64], NDArray[np.int64], NDA
     before_one[starts + sizes - 1] = True
     weights -= consonant & after_one & before_one
     return (
+        weights.astype(np.uint8),
         np.add.reduceat(weights, starts),
         np.add.reduceat(vowel[blob].astype(np.int64), starts),
         np.bitwise_or.reduceat(bits[blob], starts),
@@ -123,6 +115,7 @@ class Codes:
 
     def __init__(self, arrays: Arrays, name: str) -> None:
         self._blob = arrays[name].view(np.uint8)
+        self._weights = arrays[f"{name}_weights"].view(np.uint8)
         self._start = arrays[f"{name}_start"].view(np.uint32)
         self._whole = arrays[f"{name}_whole"].view(np.uint16)
         self._syllables = arrays[f"{name}_syllables"].view(np.uint8)
@@ -216,11 +209,27 @@ class Codes:
         close = likeness >= least
         return places[close], likeness[close]
 
-    def alike(self, codes: Sequence[str], places: Places) -> Likeness:
-        """How alike the closest of `codes` sounds to each of these codes: `pronunciation.sound_closeness`."""
+    def of(self, codes: Sequence[str], words: Places, least: float) -> Likeness:
+        """How alike the closest of `codes` sounds to the closest of each word's (or name's); less than `least` may come
+        out as 0."""
+        values = np.zeros(len(words))
+        if not codes or not len(words):
+            return values
         compiled = self._kernel(codes)
         if compiled is not None:
-            return compiled.alike(codes, places)
+            return compiled.of(codes, words, least)
+        theirs, ends = ragged(self.ids, self.ids_start, words)
+        if len(theirs):
+            distinct, back = np.unique(theirs, return_inverse=True)
+            heard, likeness = self.near(codes, least, distinct)
+            best = np.zeros(len(distinct))
+            best[np.searchsorted(distinct, heard)] = likeness
+            has = ends[1:] > ends[:-1]
+            values[has] = np.maximum.reduceat(best[back], ends[:-1][has])
+        return values
+
+    def alike(self, codes: Sequence[str], places: Places) -> Likeness:
+        """How alike the closest of `codes` sounds to each of these codes: `pronunciation.sound_closeness`."""
         best = np.zeros(len(places))
         if len(places):
             prepared = self._prepared(places)
@@ -230,26 +239,19 @@ class Codes:
 
     def _prepared(self, places: Places) -> SoundCodes:
         """Some of the codes as `pronunciation.prepare_codes` gives them, without a step for each."""
-        number, weight, consonant, vowel = _translations()
         starts = self._start[places].astype(np.int64)
         sizes = self._start[places + 1].astype(np.int64) - starts
         order = np.argsort(sizes.clip(0, 65535).astype(np.uint16), kind="stable")
         starts, sizes = starts[order], sizes[order]
         longest = int(sizes[-1])
-        raw = self._blob.take(starts + np.arange(longest)[:, None], mode="clip")
+        at = starts + np.arange(longest)[:, None]
         # What lies past a code's end belongs to the next one, and is put out.
-        raw *= np.arange(longest)[:, None] < sizes
-        letters = raw.tobytes()
-        sounds, weights, consonants, vowels = (
-            np.frombuffer(letters.translate(table), np.uint8).reshape(raw.shape)
-            for table in (number, weight, consonant, vowel)
+        inside = np.arange(longest)[:, None] < sizes
+        letters, weights = (blob.take(at, mode="clip") * inside for blob in (self._blob, self._weights))
+        raw = letters.tobytes()
+        sounds, vowels = (
+            np.frombuffer(raw.translate(table), np.uint8).reshape(letters.shape) for table in _translations()
         )
-        weights = weights.copy()
-        # A consonant after a consonant, with no vowel after it, weighs a quarter phone less.
-        clustered = consonants[1:] & consonants[:-1]
-        clustered[:-1] &= 1 - vowels[2:]
-        weights[1:] -= clustered
-        weights[:1] += np.uint8(2) * (raw[:1] > 0)
         return SoundCodes(
             order,
             sizes.astype(np.int32),
@@ -259,6 +261,15 @@ class Codes:
             vowels.sum(axis=0, dtype=np.int32),
             np.zeros(len(places), np.uint64),
         )
+
+
+def ragged(values: NDArray[np.uint32], start: NDArray[np.uint32], places: Places) -> tuple[Places, Places]:
+    """The lists of some places, run together, and where each begins (one more boundary than places)."""
+    starts = start[places].astype(np.int64)
+    sizes = start[places + 1].astype(np.int64) - starts
+    ends = np.zeros(len(places) + 1, np.int64)
+    np.cumsum(sizes, out=ends[1:])
+    return values[np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes)].astype(np.int64), ends
 
 
 @lru_cache(maxsize=64)

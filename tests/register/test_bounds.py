@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from rapidfuzz.distance import OSA, Indel
 
 from namescreen.closeness.appearance import letters_closeness
 from namescreen.kernel import kernel
@@ -57,7 +58,11 @@ def test_letters_no_string_is_lost_and_likeness_is_exact(
     places, most = strings.within(text, least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()
-    assert (strings.most(text, np.arange(len(strings))) >= exact - 1e-9).all()
+    above = strings.above(text, np.arange(len(strings)), least)
+    assert np.array_equal(above[exact > least], exact[exact > least])
+    assert all(value in (0.0, exactly) for value, exactly in zip(above.tolist(), exact.tolist(), strict=True))
+    in_order = [Indel.normalized_similarity(text, other) for other in everything]
+    assert strings.in_order(text, np.arange(len(strings))).tolist() == in_order
     near, likeness = strings.near(text, least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
     assert np.array_equal(likeness, exact[near])
@@ -69,8 +74,6 @@ def test_letters_no_string_is_lost_and_likeness_is_exact(
 
 @given(words, words)
 def test_signatures_never_count_more_edits_than_there_are(one: str, other: str) -> None:
-    from rapidfuzz.distance import OSA, Indel
-
     mine, theirs = one_signature(one), one_signature(other)
     lacking = int(popcount(np.array([mine & ~theirs]))[0])
     extra = int(popcount(np.array([theirs & ~mine]))[0])
@@ -100,6 +103,20 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(
     mine, theirs = table._prepared(np.arange(len(table))), prepare_codes(texts)
     for field in ("order", "lengths", "sounds", "weights", "whole", "syllables"):
         assert np.array_equal(getattr(mine, field), getattr(theirs, field)), field
+
+
+@both_paths
+@given(
+    st.lists(st.lists(codes, max_size=3), min_size=1, max_size=12), st.lists(codes, max_size=3), st.floats(0.3, 1.0)
+)
+def test_sounds_of_words_are_those_of_the_closest_readings(
+    compiled: bool, words: list[list[str]], own: list[str], least: float
+) -> None:
+    table = codes_of([tuple(each) for each in words], compiled)
+    likeness = table.of(own, np.arange(len(words)), least)
+    for each, value in zip(words, likeness.tolist(), strict=True):
+        exact = max((sound_closeness(mine, other) for mine in own for other in each), default=0.0)
+        assert value == exact or (value == 0 and exact < least)
 
 
 long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
