@@ -279,21 +279,25 @@ CLONES void letters_in_order(const Query *query, const Strings *strings, const i
     free(search.text);
 }
 
-/* What a string must not lack to be looked at, for every length: characters in all, where the first letters differ and
-   where they are the same; by its letters and by its shapes. */
+/* What a string may lack to be looked at, for every length: characters in all, where the first letters differ and where
+   they are the same; by its letters and by its shapes; and whether it may stand inside the other, lacking nothing. */
 typedef struct {
-    const uint8_t *differ, *same, *shape_differ, *shape_same;
-    const double *inside;
+    const uint8_t *differ, *same, *shape_differ, *shape_same, *within;
     double least, least_plain, least_shape;
 } Limits;
 
 INLINE int may_pass(const Search *search, const Pattern *pattern, uint64_t signature, uint64_t first, int64_t length,
-                    const uint8_t *differ, const uint8_t *same, const double *inside, double least)
+                    const uint8_t *differ, const uint8_t *same, double least)
 {
     int64_t lacking = COUNT(pattern->signature ^ signature);
     if (lacking > same[length] || (lacking > differ[length] && (first ^ pattern->first) & 0xFFFF))
         return 0;
-    return most(search, pattern, signature, first, length, inside) >= least;
+    return most(search, pattern, signature, first, length, NULL) >= least;
+}
+
+INLINE int may_stand_inside(const Pattern *pattern, uint64_t signature)
+{
+    return !(pattern->signature & ~signature) | !(signature & ~pattern->signature);
 }
 
 typedef struct {
@@ -305,11 +309,12 @@ INLINE void consider(Search *search, const Strings *strings, const Limits *limit
                      int by_shape, Found *found)
 {
     int64_t length = strings->length[place];
-    int may = by_letters && may_pass(search, &search->plain, strings->signature[place], strings->first[place], length,
-                                     limits->differ, limits->same, limits->inside, limits->least_plain);
+    int may = by_letters && ((limits->within[length] && may_stand_inside(&search->plain, strings->signature[place])) ||
+                             may_pass(search, &search->plain, strings->signature[place], strings->first[place], length,
+                                      limits->differ, limits->same, limits->least_plain));
     if (!may && (by_shape || strings->shape_length[place] < length))
         may = may_pass(search, &search->shaped, strings->shape_signature[place], strings->shape_first[place], length,
-                       limits->shape_differ, limits->shape_same, NULL, limits->least_shape);
+                       limits->shape_differ, limits->shape_same, limits->least_shape);
     if (!may)
         return;
     double value = alike(search, strings, place);
@@ -320,15 +325,15 @@ INLINE void consider(Search *search, const Strings *strings, const Limits *limit
 }
 
 /* letters.Strings.near: strings from `low` to `high` by their letters, all where pairs are read as one letter by their
-   shapes. `apart` holds the four rows of `Limits`, each for `lengths` lengths. What is left after the first sieve is
+   shapes. `apart` holds the five rows of `Limits`, each for `lengths` lengths. What is left after the first sieve is
    written down without asking, as a processor guesses wrong which strings these will be. */
-CLONES int64_t letters_near(const Query *query, const Strings *strings, const double *inside, const uint8_t *apart,
-                            int64_t lengths, int64_t low, int64_t high, double least, int64_t *places, double *values)
+CLONES int64_t letters_near(const Query *query, const Strings *strings, const uint8_t *apart, int64_t lengths,
+                            int64_t low, int64_t high, double least, int64_t *places, double *values)
 {
     Search search;
     begin(&search, query);
-    Limits limits = {apart, apart + lengths, apart + 2 * lengths, apart + 3 * lengths, inside, least, least - 1e-6,
-                     least / query->shape_only - 1e-6};
+    Limits limits = {apart, apart + lengths, apart + 2 * lengths, apart + 3 * lengths, apart + 4 * lengths, least,
+                     least - 1e-6, least / query->shape_only - 1e-6};
     Found found = {0, places, values};
     int merges = query->shape_size < query->size;
     int64_t merging = 0, start = merges ? 0 : low, stop = merges ? strings->count : high;
@@ -340,7 +345,9 @@ CLONES int64_t letters_near(const Query *query, const Strings *strings, const do
         int64_t left[BLOCK];
         for (int64_t place = from; place < to; place++) {
             int64_t length = strings->length[place];
-            may[place - from] = COUNT(search.plain.signature ^ strings->signature[place]) <= limits.same[length];
+            uint64_t theirs = strings->signature[place];
+            may[place - from] = (COUNT(search.plain.signature ^ theirs) <= limits.same[length]) |
+                                (limits.within[length] & may_stand_inside(&search.plain, theirs));
             if (merges)
                 may[place - from] |=
                     COUNT(search.shaped.signature ^ strings->shape_signature[place]) <= limits.shape_same[length];

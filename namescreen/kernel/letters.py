@@ -94,15 +94,15 @@ class CompiledStrings:
         return values
 
     def near(
-        self, query: Query, least: float, inside: Likeness, apart: NDArray[np.uint8], part: tuple[int, int]
+        self, query: Query, least: float, apart: NDArray[np.uint8], part: tuple[int, int]
     ) -> tuple[Places, Likeness]:
         """Every place whose string is at least `least` alike, with how alike: those of `part` by their letters, all
         where letters merge by their shapes. `apart` has the rows of `Limits` in letters.c."""
         places, values = np.empty(self.count, np.int64), np.empty(self.count)
         held = self._query(query)
         found = self._library.letters_near(
-            ctypes.byref(held[0]), ctypes.byref(self._strings), address(inside), address(apart),
-            c_int64(apart.shape[1]), c_int64(part[0]), c_int64(part[1]), c_double(least), address(places),
+            ctypes.byref(held[0]), ctypes.byref(self._strings), address(apart), c_int64(apart.shape[1]),
+            c_int64(part[0]), c_int64(part[1]), c_double(least), address(places),
             address(values),
         )  # fmt: skip
         return places[:found].copy(), values[:found].copy()

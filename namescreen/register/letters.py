@@ -186,11 +186,12 @@ class Strings(Texts):
             sizes, query = np.arange(len(inside)), _query(text)
             apart = np.array(
                 [
-                    *_apart(len(text), sizes, least, inside),
+                    *_apart(len(text), sizes, least),
                     *_apart(len(query.shape), sizes, least / SHAPE_ONLY),
+                    (inside >= least - 1e-9).astype(np.uint8),
                 ]
             )
-            return compiled.near(query, least, inside, apart, (low, high))
+            return compiled.near(query, least, apart, (low, high))
         places, _ = self.within(text, least)
         likeness = self.alike(text, places)
         close = likeness >= least
