@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from ..tables import open_table
 from .columns import Selection
 from .hit import Hit
 from .nearest import nearest
@@ -23,6 +24,10 @@ __all__ = ["search"]
 
 WORTH_A_POOL = 2_000_000
 """Names times marks from which further processes pay for their start."""
+WORTH_KEEPING = 100
+"""Names from which it pays to read the tables of the lexicon as a whole (0.3 s), before the workers start, who share
+them."""
+TABLES = ("wordnet-words.tsv", "wordnet-senses.tsv")
 NAMES_A_TASK = 4
 
 Found = list[tuple[int, float]]
@@ -46,6 +51,9 @@ def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found
     if len(names) < 2 * NAMES_A_TASK or len(names) * len(register) < WORTH_A_POOL or processors() == 1:
         yield from map(finder.find, names)
         return
+    if len(names) >= WORTH_KEEPING:
+        for table in TABLES:
+            open_table(table).keep()
     context = fork_or_spawn()
     if context.get_start_method() == "fork":
         _inherit(finder)
