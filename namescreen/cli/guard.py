@@ -49,7 +49,10 @@ def guarded() -> Iterator[None]:
         _end(_told(error), BAD_INPUT)
     except OSError as error:  # a full disk, a folder that goes away: the machine's answer is the message
         _give_up_output()
-        _end(f"{error.filename or 'the output'}: {error.strerror or error}. Nothing was left half-written.", BAD_INPUT)
+        reason, check = error.strerror or error, "Check the place and the room there, then start again"
+        if error.filename:
+            _end(f"{os.fsdecode(error.filename)}: {reason}. {check}", BAD_INPUT)
+        _end(f"the output cannot be written ({reason}). What is there is not whole. {check}", BAD_INPUT)
 
 
 def _give_up_output() -> None:

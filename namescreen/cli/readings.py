@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, visible
+from namescreen.report.text import cell, some, visible
 
 from .guard import NOT_CHECKED
 from .inputs import usable_names
@@ -178,7 +178,7 @@ def _ordinary(readings: Sequence[Reading]) -> Iterator[str]:
         meaning = reading.meaning or "meaning not known here"
         languages.setdefault((reading.word, meaning), []).append(reading.language)
     for (word, meaning), tags in languages.items():
-        yield f"{word} in {' '.join(sorted(tags))} ({meaning})"
+        yield f"{word} in {some(sorted(tags))} ({meaning})"
 
 
 def _show_saying(found: Sequence[Ease], form: Format) -> None:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import textwrap
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from namescreen.errors import InputError, Problem
+from namescreen.report.text import plural, visible
 
 from .options import ColumnOption, EncodingOption, make_app
+from .output import say_below, width
 from .outputs import unfit_output
 from .talk import progress, say
 
@@ -46,10 +49,8 @@ def prepare(
     with progress("Preparing marks") as advance:
         about = prepare_register(sources, output, column=column, encoding=encoding, progress=advance)
     _tell(about.problems)
-    typer.echo(
-        f"{about.path}: {about.marks:,} marks from {_count(len(about.sources), 'file')}, "
-        f"{about.bytes / 1e6:,.1f} MB."
-    )
+    held = f"{plural(about.marks, 'mark')} from {plural(len(about.sources), 'file')}"
+    typer.echo(f"{visible(str(about.path))}: {held}, {_size(about.bytes)}.")
 
 
 @app.command(short_help="Tell what a prepared register holds.", epilog="Example: namescreen register info marks.nsr")
@@ -63,36 +64,38 @@ def info(
     from namescreen.register import info as about_register
 
     about = about_register(path)
-    typer.echo(f"{about.path}: prepared register, version {about.version}, whole")
-    typer.echo(f"marks        {about.marks:,}  ({about.bytes / max(about.marks, 1):,.0f} bytes each)")
+    typer.echo(f"{visible(str(about.path))}: prepared register, version {about.version}, whole")
+    _fact("marks", f"{about.marks:,} ({about.bytes / max(about.marks, 1):,.0f} bytes each)")
     unstated = about.marks - about.live - about.dead
-    typer.echo(f"status       {about.live:,} live, {about.dead:,} dead, {unstated:,} not stated")
+    _fact("status", f"{about.live:,} live, {about.dead:,} dead, {unstated:,} not stated")
     if about.offices:
-        typer.echo(
-            "offices      " + ", ".join(f"{office.upper()} {n:,}" for office, n in about.offices.items())
-        )
+        _fact("offices", ", ".join(f"{office.upper()} {n:,}" for office, n in about.offices.items()))
     if about.classes:
-        typer.echo("classes      " + ", ".join(f"{number}: {n:,}" for number, n in about.classes.items()))
+        _fact("classes", ", ".join(f"{number}: {n:,}" for number, n in about.classes.items()))
     for source in about.sources:
-        typer.echo(f"\n{source.name}")
-        typer.echo(f"  of {source.date}, sha256 {source.sha256}")
-        typer.echo(
-            f"  {source.rows:,} rows: {source.kept:,} kept, {source.left_out:,} left out, "
+        typer.echo(f"\n{visible(source.name)}")
+        say_below(f"file of {source.date}")
+        say_below(f"sha256 {source.sha256}")
+        say_below(
+            f"{source.rows:,} rows: {source.kept:,} kept, {source.left_out:,} left out, "
             f"{source.figurative:,} without words, which cannot be screened"
         )
     if about.problems:
-        typer.echo(
-            f"\n{_count(len(about.problems), 'remark')} on the sources"
-            + (":" if problems else " (--problems)")
-        )
+        typer.echo(f"\n{plural(len(about.problems), 'remark')} on the sources" + (":" if problems else " (--problems)"))
         if problems:
             for problem in about.problems:
-                typer.echo(str(problem))
+                typer.echo(visible(str(problem)))
 
 
 def _tell(problems: tuple[Problem, ...]) -> None:
     say(*map(str, problems))
 
 
-def _count(number: int, thing: str) -> str:
-    return f"{number:,} {thing}{'' if number == 1 else 's'}"
+def _fact(label: str, text: str) -> None:
+    """What is told under a label, within the terminal's width."""
+    typer.echo(textwrap.fill(visible(text), width(), initial_indent=f"{label:13}", subsequent_indent=" " * 13))
+
+
+def _size(count: int) -> str:
+    """A number of bytes, in the larger unit that does not make it nothing."""
+    return f"{count / 1e6:,.1f} MB" if count >= 1e6 else f"{count / 1e3:,.0f} kB"

@@ -12,6 +12,7 @@ import typer
 
 from namescreen.errors import InputError, Problem
 from namescreen.outcome import DISCLAIMER
+from namescreen.report.text import plural
 
 from .guard import LIMIT_EXCEEDED, NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
@@ -168,5 +169,5 @@ def _to_file(
             reason = Problem(f"cannot be written ({error.strerror})", "Make room, then start again", str(output))
             raise InputError(reason) from None
         journal.finish()
-    say(f"Wrote {output}: {len(rows):,} names.", DISCLAIMER)
+    say(f"Wrote {output}: {plural(len(rows), 'name')}.", DISCLAIMER)
     return [Outcome.of(row) for row in rows]

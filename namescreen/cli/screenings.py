@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, number, plural, shorten
+from namescreen.report.text import cell, in_one_sentence, number, plural, shorten
 
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
 
@@ -260,4 +260,6 @@ def _csv_rows(row: Row) -> Iterator[Row]:
     }
     for mark in marks or [{}]:
         # A score that could not be had leaves its cell empty; the reason stands in JSON Lines.
-        yield {**{key: None if isinstance(value, dict) else value for key, value in mark.items()}, **about}
+        cells = {key: None if isinstance(value, dict) else value for key, value in mark.items()}
+        reasons: list[str] = mark.get("reasons", [])  # type: ignore[assignment]
+        yield {**cells, "reasons": in_one_sentence(reasons), **about}

@@ -9,6 +9,7 @@ cannot be written the table is kept in memory.
 from __future__ import annotations
 
 import hashlib
+import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -48,7 +49,7 @@ def _prepared_path(index: Path) -> Path | None:
 
     try:
         state = index.stat()
-        place = hashlib.sha256(str(index.resolve()).encode()).hexdigest()[:12]
+        place = hashlib.sha256(os.fsencode(index.resolve())).hexdigest()[:12]
         folder = user_cache_path("namescreen", appauthor=False) / "dictionaries"
     except (OSError, RuntimeError):
         return None

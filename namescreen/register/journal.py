@@ -9,6 +9,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Mapping
+from contextlib import suppress
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -28,11 +29,11 @@ class Journal:
 
     def __init__(self, output: Path, run: Mapping[str, Any]) -> None:
         self.path = output.with_name(output.name + ".journal")
-        described = json.dumps(run, sort_keys=True, ensure_ascii=False, default=str)
+        described = json.dumps(run, sort_keys=True, default=str)
         self._first = f"namescreen journal 1 {hashlib.sha256(described.encode()).hexdigest()}\n"
         self.results: dict[str, Any] = {}
         whole = self._read()
-        self.other = not whole and self.path.is_file()
+        self.other = not whole and self.path.is_file() and self.path.stat().st_size > 0
         try:
             if whole:
                 with self.path.open("r+b") as file:
@@ -41,10 +42,10 @@ class Journal:
                 self.path.write_text(self._first, "utf-8")
             self._file = self.path.open("a", encoding="utf-8")
         except OSError as error:
-            raise InputError(
-                Problem(f"the journal of the run cannot be written ({error.strerror or error})",
-                        "Choose another place for the output", str(self.path))
-            ) from error  # fmt: skip
+            if not whole:
+                with suppress(OSError):
+                    self.path.unlink(missing_ok=True)  # begun, but not whole
+            raise self._unwritten(error, "Choose another place for the output") from error
 
     def _read(self) -> int:
         """Take up what is whole, and say how many bytes that is; 0 for another run's journal or none."""
@@ -67,10 +68,19 @@ class Journal:
         return whole
 
     def add(self, name: str, result: Any) -> None:
-        """Keep the finished result of one name."""
+        """Keep the finished result of one name. Raises `InputError` if it cannot be written: those before it stay."""
         self.results[name] = result
-        self._file.write(json.dumps([name, result], ensure_ascii=False) + "\n")
-        self._file.flush()
+        # Escaped, as the name of a source need not be UTF-8.
+        try:
+            self._file.write(json.dumps([name, result]) + "\n")
+            self._file.flush()
+        except OSError as error:
+            raise self._unwritten(error, "Make room; the same command then takes the run up again") from error
+
+    def _unwritten(self, error: OSError, remedy: str) -> InputError:
+        return InputError(
+            Problem(f"the journal of the run cannot be written ({error.strerror or error})", remedy, str(self.path))
+        )
 
     def finish(self) -> None:
         """The output stands: the journal is no longer needed."""
@@ -83,4 +93,5 @@ class Journal:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
-        self._file.close()
+        with suppress(OSError):  # what could not be written was told, and stays unwritten
+            self._file.close()

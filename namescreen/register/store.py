@@ -78,7 +78,8 @@ def write_store(path: Path, arrays: Arrays, about: Mapping[str, Any]) -> None:
             "sha256": digest,
         }
         at += -(-array.nbytes // _ALIGN) * _ALIGN
-    header = json.dumps({"about": dict(about), "arrays": places, "bytes": at}, ensure_ascii=False).encode()
+    # Escaped, as the name of a source need not be UTF-8.
+    header = json.dumps({"about": dict(about), "arrays": places, "bytes": at}).encode()
     beside: Path | None = None
     try:
         refuse_devices(path)

@@ -124,12 +124,12 @@ def _entry(old: NameEntry, new: NameEntry) -> list[Change]:
     for one, two in zip(findings(old), findings(new), strict=True):
         if one.level != two.level:
             words = f"{CHECKS[two.check]}: {one.level.words} before, {two.level.words} now ({two.evidence})"
-            found.append(Change(new.name, "level", words))
+            found.append(Change(new.name, "level changed", words))
         elif two.check != "marks" and one.value is not None and two.value is not None:
             told = one.evidence != two.evidence if two.check == "addresses" else _moved(one.value, two.value)
             if told:
                 words = f"{CHECKS[two.check]}: {one.evidence} before, {two.evidence} now"
-                found.append(Change(new.name, "changed", words))
+                found.append(Change(new.name, "finding changed", words))
     return found
 
 

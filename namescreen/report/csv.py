@@ -14,7 +14,7 @@ from ..outcome import NotChecked
 from .findings import Level, findings, mark_level, matters, worst
 from .model import CHECKS, CloseMark, NameEntry, Report
 from .sensitivity import standings
-from .text import visible
+from .text import in_one_sentence, visible
 
 __all__ = ["COLUMNS", "to_csv"]
 
@@ -93,7 +93,7 @@ def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
         mark.source,
         str(mark.line or ""),
         str(found.marks),
-        "; ".join(found.reasons),
+        in_one_sentence(found.reasons),
     ]
 
 

@@ -6,6 +6,7 @@ Everything that a brief, a register or a shop wrote passes through `text.cell`; 
 
 from __future__ import annotations
 
+import os
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
@@ -158,7 +159,7 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
 
 def _destination(path: str) -> str:
     """A relative path as a link's destination: percent signs for what would end it (RFC 3986)."""
-    return "".join(c if c.isalnum() or c in "-._~/" else "".join(f"%{b:02X}" for b in c.encode()) for c in path)
+    return "".join(c if c.isalnum() or c in "-._~/" else "".join(f"%{b:02X}" for b in os.fsencode(c)) for c in path)
 
 
 def _since(changes: Changes) -> Iterable[str]:

@@ -12,7 +12,7 @@ from .findings import Level, mark_level, matters, words_read, worst_words
 from .model import Address, Addresses, CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings
-from .text import cell, number, plural, score_words, shorten, some, table
+from .text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
 
 __all__ = ["MARK_HEADS", "mark_cells", "marks_shown", "name_pages", "register_cells"]
 
@@ -140,10 +140,10 @@ def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
 def mark_cells(found: CloseMark) -> tuple[str, ...]:
     """The cells of a mark's row under `MARK_HEADS`, as raw text."""
     level = mark_level(found)
-    reasons = [reason.rstrip(".") for reason in found.reasons if _telling(reason, found)]
+    reasons = [reason for reason in found.reasons if _telling(reason, found)]
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
         reasons.append(f"goods: {found.goods.reasons[0]}")
-    told = "; ".join(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
+    told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
     return (
         *register_cells(found.mark),
         number(found.appearance),

@@ -11,7 +11,7 @@ from ..readings.languages import language_name
 from .coverage import unsearched_markets
 from .findings import Level, mark_level, matters, words_read
 from .model import CloseMark, NameEntry, Report
-from .text import number, plural, shorten, some
+from .text import in_one_sentence, number, plural, shorten, some
 
 __all__ = ["general_questions", "questions"]
 
@@ -169,7 +169,7 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     if isinstance(found, NotChecked):
         return []
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
-    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons)
+    reasons = in_one_sentence(found.reasons)
     because = f" ({shorten(reasons, 160)})" if reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]

@@ -12,8 +12,8 @@ from collections.abc import Iterable, Sequence
 
 from ..outcome import NotChecked
 
-__all__ = ["cell", "number", "plural", "score_words", "shorten", "some", "table", "unseen_escaped", "visible",
-           "width"]  # fmt: skip
+__all__ = ["cell", "in_one_sentence", "number", "plural", "score_words", "shorten", "some", "table", "unseen_escaped",
+           "visible", "width"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
 _UNSEEN = re.compile(
@@ -107,6 +107,11 @@ def some(items: Iterable[str], last: str = "and") -> str:
     """A list in words: a, b and c."""
     parts = list(items)
     return f" {last} ".join([", ".join(parts[:-1]), parts[-1]]) if len(parts) > 1 else "".join(parts)
+
+
+def in_one_sentence(sentences: Iterable[str]) -> str:
+    """Sentences as one, with semicolons for their full stops."""
+    return "; ".join(sentence.rstrip(".") for sentence in sentences)
 
 
 def width(text: str) -> int:

@@ -108,7 +108,10 @@ def test_a_full_disk_is_told_in_one_line(tmp_path: Path) -> None:
             stdout=full, stderr=subprocess.PIPE, env=clean_environment(tmp_path), check=False, timeout=60,
         )  # fmt: skip
     assert done.returncode == 2
-    assert done.stderr.decode() == ("namescreen: the output: No space left on device. Nothing was left half-written.\n")
+    assert done.stderr.decode() == (
+        "namescreen: the output cannot be written (No space left on device). What is there is not whole. "
+        "Check the place and the room there, then start again\n"
+    )
 
 
 @pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
@@ -127,8 +130,8 @@ def test_shell_completion_knows_commands_and_options(run: Run, shell: str) -> No
     ("closed", "command", "code", "told"),
     [
         ("<&-", "screen -", 2, "standard input: holds no names"),
-        (">&-", "compare Loamlet Timelo", 2, "the output: Bad file descriptor"),
-        (">&-", "brief new", 2, "the output: Bad file descriptor"),
+        (">&-", "compare Loamlet Timelo", 2, "the output cannot be written (Bad file descriptor)"),
+        (">&-", "brief new", 2, "the output cannot be written (Bad file descriptor)"),
         ("2>&-", "screen --name Loamlet", 0, ""),
         ("<&- >&- 2>&-", "compare Loamlet Timelo", 2, ""),
     ],

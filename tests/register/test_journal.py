@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
@@ -51,5 +52,30 @@ def test_a_journal_is_taken_up_to_what_is_damaged(tmp_path: Path, line: str) -> 
         journal.add("a", 1)
     with journal.path.open("a") as file:
         file.write(line + "\n")
+    with Journal(tmp_path / "out", {}) as journal:
+        assert journal.results == {"a": 1}
+
+
+def test_what_is_not_utf8_is_kept(tmp_path: Path) -> None:
+    with Journal(tmp_path / "out", {"goods": "\udcff"}) as journal:
+        journal.add("a", {"source": "marks\udcff.csv"})
+    with Journal(tmp_path / "out", {"goods": "\udcff"}) as journal:
+        assert journal.results == {"a": {"source": "marks\udcff.csv"}}
+
+
+def test_an_empty_journal_is_no_other_run(tmp_path: Path) -> None:
+    (tmp_path / "out.journal").touch()
+    with Journal(tmp_path / "out", {}) as journal:
+        assert not journal.other
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="needs a device that is always full")
+def test_a_full_disk_is_told_with_the_journals_name_and_the_next_step(tmp_path: Path) -> None:
+    with Journal(tmp_path / "out", {}) as journal:
+        journal.add("a", 1)
+        with Path("/dev/full").open("w") as full:
+            os.dup2(full.fileno(), journal._file.fileno())
+        with pytest.raises(InputError, match=r"out\.journal: .*Make room"):
+            journal.add("b", 2)
     with Journal(tmp_path / "out", {}) as journal:
         assert journal.results == {"a": 1}

@@ -80,7 +80,7 @@ def test_what_changed_about_a_mark(report: Report) -> None:
         "changed mark",
         "MISTLE (no. 0440021): goods no longer compared, status dead to live and owner now New Owner Ltd",
     ) in found
-    assert ("Mistel", "level", "Existing marks: minor before, serious now (MISTLE (0.90))") in found
+    assert ("Mistel", "level changed", "Existing marks: minor before, serious now (MISTLE (0.90))") in found
 
 
 def test_a_mark_without_a_number_is_known_by_words_and_owner(report: Report) -> None:
@@ -152,7 +152,7 @@ def test_readings_and_addresses(report: Report) -> None:
     assert found == [
         (
             "Verdanza",
-            "level",
+            "level changed",
             "Domain and handle: nothing found before, look closer now (fits 0.70; 1 of 1 taken)",
         )
     ]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import os
 import re
 from collections.abc import Iterator
 from dataclasses import replace
@@ -201,10 +202,17 @@ def test_without_a_file_the_picture_is_left_out_and_the_report_says_so(report: R
     assert "picture of this table is left out" in text
 
 
-def test_picture_path_with_blanks_and_brackets(report: Report) -> None:
-    tokens = READER.parse(to_markdown(report, figure="my (best) [r].svg"))
+@pytest.mark.parametrize(
+    ("path", "destination"),
+    [
+        ("my (best) [r].svg", "my%20%28best%29%20%5Br%5D.svg"),
+        (os.fsdecode(b"r\xff.svg"), "r%FF.svg"),  # a file name need not be UTF-8
+    ],
+)
+def test_picture_path_that_is_no_plain_link(report: Report, path: str, destination: str) -> None:
+    tokens = READER.parse(to_markdown(report, figure=path))
     sources = [child.attrs["src"] for token in tokens for child in token.children or [] if child.type == "image"]
-    assert sources == ["my%20%28best%29%20%5Br%5D.svg"]
+    assert sources == [destination]
 
 
 def test_an_empty_report_says_what_is_missing() -> None:

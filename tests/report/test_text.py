@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
-from namescreen.report.text import cell, number, plural, shorten, some, table, visible, width
+from namescreen.report.text import cell, in_one_sentence, number, plural, shorten, some, table, visible, width
 
 # The most that a reader's program may understand: raw HTML, tables, strikethrough.
 READER = MarkdownIt("js-default", {"html": True, "linkify": False})
@@ -130,3 +130,10 @@ def test_words() -> None:
 def test_table_is_aligned_for_reading_as_text() -> None:
     lines = table(("Name", "Score"), [("日本", "1"), ("b", "20")], numeric=(1,)).splitlines()
     assert len({width(line) for line in lines}) == 1
+
+
+@pytest.mark.parametrize(
+    ("sentences", "one"), [((), ""), (("One.",), "One"), (("One.", "Two: 0.5.", "three"), "One; Two: 0.5; three")]
+)
+def test_sentences_become_one(sentences: tuple[str, ...], one: str) -> None:
+    assert in_one_sentence(sentences) == one
