@@ -21,6 +21,11 @@ __all__ = ["address", "kernel"]
 VERSION = 6
 """Raised with every change of the functions' arguments: a library left from another version is not used."""
 
+FUNCTIONS = (
+    "letter_to_sound_open", "letter_to_sound_readings", "letters_above", "letters_in_order", "letters_near",
+    "sounds_near", "sounds_of", "texts_find",
+)  # fmt: skip
+
 
 @cache
 def kernel() -> ctypes.CDLL | None:
@@ -29,7 +34,7 @@ def kernel() -> ctypes.CDLL | None:
         return None
     try:
         library = ctypes.CDLL(str(Path(__file__).parent / "kernel.so"))
-        if library.kernel_version() != VERSION:
+        if library.kernel_version() != VERSION or not all(hasattr(library, name) for name in FUNCTIONS):
             return None
     except (OSError, AttributeError):
         return None

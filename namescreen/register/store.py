@@ -38,6 +38,7 @@ if TYPE_CHECKING:
 __all__ = ["MAGIC", "VERSION", "is_prepared", "open_store", "remember_checked", "user_cache", "verify", "write_store"]
 
 MAGIC = b"namescreen register\n"
+SUFFIX = ".nsr"
 VERSION = 3
 """Raised whenever the arrays change their form, or what is worked out beforehand (words, sounds, weights) changes its
 meaning: a prepared register of another version is refused, with the remedy."""
@@ -47,12 +48,13 @@ _REMEDY = "Make it again with: namescreen register prepare SOURCE... --output {p
 
 
 def is_prepared(path: Path) -> bool:
-    """Whether a file begins as a prepared register does, of whatever version."""
+    """Whether a file begins as a prepared register does, of whatever version, or is named as one and cut before that."""
     if not path.is_file():  # a pipe would be waited for
         return False
     try:
         with path.open("rb") as file:
-            return file.read(len(MAGIC)) == MAGIC
+            start = file.read(len(MAGIC))
+            return start == MAGIC or (path.suffix == SUFFIX and MAGIC.startswith(start))
     except OSError:
         return False
 

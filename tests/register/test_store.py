@@ -67,6 +67,16 @@ def test_a_damaged_byte_is_noticed(prepared: Path, at: float) -> None:
     assert str(prepared) in str(caught.value)
 
 
+def test_a_file_cut_before_its_first_words_is_no_list_of_one_mark(tmp_path: Path) -> None:
+    path = tmp_path / "marks.nsr"
+    for length in (0, 1, len(store.MAGIC) - 1):
+        path.write_bytes(store.MAGIC[:length])
+        with pytest.raises(DataError, match=r"marks\.nsr"):
+            read_register(path)
+    path.with_suffix(".txt").write_bytes(store.MAGIC[:1])
+    assert [mark.text for mark in read_register(path.with_suffix(".txt")).marks] == ["n"]
+
+
 @pytest.mark.parametrize("share", [0.0, 0.001, 0.01, 0.5, 0.99])
 def test_a_cut_file_is_noticed(prepared: Path, share: float) -> None:
     contents = prepared.read_bytes()
