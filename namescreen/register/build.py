@@ -198,13 +198,13 @@ def _read_words(words: list[str]) -> list[_Word]:
     from ..closeness.sound import codes_of
     from ..closeness.vocabulary import base_forms, divisions
     from ..closeness.weights import word_weight
-    from ..names import parse
+    from ..names import parse, ways_to_say
     from .nearest import has_meaning
 
     found = []
     for word in words:
-        spoken = parse(word).spoken
-        plain = spoken == ((word,),)
+        letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
+        plain = (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
         found.append(
             _Word(
                 codes_of(word),
