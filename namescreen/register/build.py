@@ -83,8 +83,13 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     keys = [keys[at] for at in order.tolist()]
     rank = np.empty(len(keys), np.int64)
     rank[order] = np.arange(len(keys))
-    names = _named(keys, words, old_names, workers)
-    return _arrays(names, arrays_of_names, rank[name_of_mark], {**old_words, **words})
+    words.update(old_words)
+    vocabulary = _Vocabulary(sorted(sorted(words), key=len), words)
+    with workers.beside(_word_arrays, vocabulary) as word_arrays:
+        names = _named(keys, words, old_names, workers)
+        arrays = {**word_arrays(), **arrays_of_names}
+    _add_names(arrays, names, rank[name_of_mark], vocabulary.texts)
+    return arrays
 
 
 class _Named(NamedTuple):
@@ -313,30 +318,38 @@ def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
     return np.array(order, np.int64), arrays
 
 
-def _arrays(
-    named: list[_Named], arrays_of_names: Arrays, name_of_mark: NDArray[np.int64], words: dict[str, _Word]
-) -> Arrays:
+class _Vocabulary(NamedTuple):
+    """All words in order of length, then of their letters: a range of lengths is one piece of every array."""
+
+    texts: list[str]
+    words: dict[str, _Word]
+
+
+def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
+    """What is known of words, whatever names they stand in."""
     arrays: Arrays = {}
-    # Words stand in order of length, then of their letters: a range of lengths is one piece of every array.
-    vocabulary = sorted(sorted(words), key=len)
-    place = {word: at for at, word in enumerate(vocabulary)}
-    _strings(arrays, "word", vocabulary)
-    _shapes(arrays, "word", vocabulary)
-    arrays["word_weight"] = np.array([words[word].weight for word in vocabulary], np.float64)
-    arrays["word_known"] = np.array([words[word].known for word in vocabulary], np.uint8)
-    code_arrays(arrays, "word_code", [words[word].codes for word in vocabulary])
+    texts, words = vocabulary
+    _strings(arrays, "word", texts)
+    _shapes(arrays, "word", texts)
+    arrays["word_weight"] = np.array([words[text].weight for text in texts], np.float64)
+    arrays["word_known"] = np.array([words[text].known for text in texts], np.uint8)
+    code_arrays(arrays, "word_code", [words[text].codes for text in texts])
     bases: dict[str, list[int]] = {}
-    for at, word in enumerate(vocabulary):
-        for base in dict.fromkeys((word, *words[word].bases)):
+    for at, text in enumerate(texts):
+        for base in dict.fromkeys((text, *words[text].bases)):
             bases.setdefault(base, []).append(at)
     lemmas = sorted(bases)
     _strings(arrays, "lemma", lemmas, signed=False)
     _lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)), int)
+    return arrays
 
-    arrays.update(arrays_of_names)
+
+def _add_names(arrays: Arrays, named: list[_Named], name_of_mark: NDArray[np.int64], vocabulary: list[str]) -> None:
+    """How names, in their order, sound, which words they have, and which marks carry them."""
     code_arrays(arrays, "name_code", [name.codes for name in named])
     divisions = [name.divisions for name in named]
     rows = list(chain.from_iterable(divisions))
+    place = dict(zip(vocabulary, range(len(vocabulary)), strict=True))
     _lists(arrays, "row_words", rows, place.__getitem__)
     counts = list(map(len, divisions))
     arrays["row_name"] = np.repeat(np.arange(len(named), dtype=np.uint32), counts)
@@ -345,7 +358,6 @@ def _arrays(
     marks = np.argsort(name_of_mark, kind="stable")
     arrays["name_marks"] = marks.astype(np.uint32)
     arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(len(named) + 1)).astype(np.uint32)
-    return arrays
 
 
 def _divisions(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
