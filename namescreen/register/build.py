@@ -6,6 +6,7 @@ are those that `index.Index` describes.
 
 from __future__ import annotations
 
+from array import array
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from itertools import chain, islice, product
@@ -17,9 +18,9 @@ from ..closeness.prepare import DIVISIONS
 from ..closeness.sound import said_in_one
 from ..pronunciation.letter_to_sound import joint_model
 from ..tables import open_table
+from .packing import boundaries, pack_inverse, pack_lists, pack_shapes, pack_strings
 from .processes import beside, fork_or_spawn, ignore_interrupt, processors, without_collection
 from .reading import Progress
-from .signatures import ALIKE, lengths, signatures
 from .sounds import code_arrays
 
 if TYPE_CHECKING:
@@ -83,12 +84,19 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     keys = [keys[at] for at in order.tolist()]
     rank = np.empty(len(keys), np.int64)
     rank[order] = np.arange(len(keys))
-    words.update(old_words)
+    for text, word in old_words.items():
+        words.setdefault(text, word)  # what was read now says more: how names are put together from it
     vocabulary = _Vocabulary(sorted(sorted(words), key=len), words)
     with workers.beside(_word_arrays, vocabulary) as word_arrays:
-        names = _named(keys, words, old_names, workers)
+        names = _names(keys, vocabulary, old_names, workers)
+        del keys, words, old_words, old_names
         arrays = {**word_arrays(), **arrays_of_names}
-    _add_names(arrays, names, rank[name_of_mark], vocabulary.texts)
+    size = len(vocabulary.texts)
+    del vocabulary, arrays_of_names  # what is no longer needed makes room for what follows
+    code_arrays(arrays, "name_code", names.codes)
+    names.codes.clear()
+    _add_rows(arrays, names, size)
+    _add_marks(arrays, rank[name_of_mark], len(rank))
     return arrays
 
 
@@ -203,65 +211,83 @@ def _read_words(words: list[str]) -> list[_Word]:
     from ..closeness.sound import codes_of
     from ..closeness.vocabulary import base_forms, divisions
     from ..closeness.weights import word_weight
-    from ..names import parse, ways_to_say
     from .nearest import has_meaning
 
-    found = []
-    for word in words:
-        letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
-        plain = (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
-        found.append(
-            _Word(
-                codes_of(word),
-                word_weight(word),
-                has_meaning(word),
-                tuple(base.lower() for base in base_forms(word)),
-                divisions(word),
-                _as_written(word) if plain else (),
-                plain,
-            )
-        )
-    return found
+    # One thing after another for all words, so that what each works with stays at hand: the search through the spelling
+    # alone goes through more memory than all the rest.
+    plain = [_said_as_written(word) for word in words]
+    readings = [_as_written(word) if as_written else () for word, as_written in zip(words, plain, strict=True)]
+    known = list(map(has_meaning, words))
+    divided = list(map(divisions, words))
+    codes = list(map(codes_of, words))
+    weights = list(map(word_weight, words))
+    bases = [tuple([base.lower() for base in base_forms(word)]) for word in words]
+    return list(map(_Word, codes, weights, known, bases, divided, readings, plain))
+
+
+def _said_as_written(word: str) -> bool:
+    """Whether a word is said in one way, as it is written."""
+    from ..names import parse, ways_to_say
+
+    letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
+    return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
 
 
 def _as_written(word: str) -> tuple[_Reading, ...]:
     from ..closeness.sound import READINGS
     from ..pronunciation import pronounce
 
-    return tuple(
-        [(said_in_one(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)]
-    )
+    return tuple([(said_in_one(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)])
 
 
-def _named(
-    keys: list[str], words: dict[str, _Word], old: dict[str, _Named], workers: _Workers
-) -> list[_Named]:
+class _Names(NamedTuple):
+    """All names in order: the codes of each, how many divisions into words each has, of how many words each of those
+    is, and which these are, all run together."""
+
+    codes: list[tuple[str, ...]]
+    divisions: array[int]
+    sizes: array[int]
+    words: array[int]
+
+
+def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], workers: _Workers) -> _Names:
     """The divisions and sound codes of every name, those in `old` as they stand there: its words said one after
     another.
 
     A name whose words are all said as they are written is put together from their readings, most probable first,
     as `pronunciation.pronounce_words` does; one with numerals or single letters is read as a whole.
     """
-    names: list[_Named] = []
+    words = vocabulary.words
+    place = dict(zip(vocabulary.texts, range(len(words)), strict=True)).__getitem__
+    names = _Names([], array("I"), array("I"), array("I"))
+    divided = {text for text, word in words.items() if len(word.divisions) > 1}
+    odd = {text for text, word in words.items() if not word.one_way}
     special: list[int] = []
     for at, key in enumerate(keys):
         if key in old:
-            names.append(old[key])
-            continue
-        texts = tuple(key.split())
-        parts = [words[text] for text in texts]
-        divisions = _divisions(parts) if any(len(part.divisions) > 1 for part in parts) else (texts,) if texts else ()
-        if len(parts) == 1:
-            codes = parts[0].codes
-        elif all(part.one_way for part in parts):
-            codes = _said_together([part.readings for part in parts if part.readings])
+            divisions, codes = old[key]
         else:
-            codes = ()
-            special.append(at)
-        names.append(_Named(divisions, codes))
+            texts = tuple(key.split())
+            parts = [words[text] for text in texts]
+            divisions = (texts,)
+            if len(parts) == 1:
+                divisions, codes = parts[0].divisions, parts[0].codes
+            else:
+                if not parts or not divided.isdisjoint(texts):
+                    divisions = _divisions(parts)
+                if odd.isdisjoint(texts):
+                    codes = _said_together([part.readings for part in parts if part.readings])
+                else:
+                    codes = ()
+                    special.append(at)
+        names.codes.append(codes)
+        names.divisions.append(len(divisions))
+        for division in divisions:
+            names.sizes.append(len(division))
+            names.words.extend(map(place, division))
     for part, found in workers.map(_say, [keys[at] for at in special], NAMES_A_TASK // 4):
         for at, said in zip(islice(special, len(part)), found, strict=True):
-            names[at] = names[at]._replace(codes=said)
+            names.codes[at] = said
         del special[: len(part)]
     return names
 
@@ -313,8 +339,8 @@ def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
     order = sorted(range(len(keys)), key=by.__getitem__)
     del by
     joined = [joined[at] for at in order]
-    _strings(arrays, "name", joined)
-    _shapes(arrays, "name", joined, kept=False)
+    pack_strings(arrays, "name", joined)
+    pack_shapes(arrays, "name", joined, kept=False)
     return np.array(order, np.int64), arrays
 
 
@@ -329,8 +355,8 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     """What is known of words, whatever names they stand in."""
     arrays: Arrays = {}
     texts, words = vocabulary
-    _strings(arrays, "word", texts)
-    _shapes(arrays, "word", texts)
+    pack_strings(arrays, "word", texts)
+    pack_shapes(arrays, "word", texts)
     arrays["word_weight"] = np.array([words[text].weight for text in texts], np.float64)
     arrays["word_known"] = np.array([words[text].known for text in texts], np.uint8)
     code_arrays(arrays, "word_code", [words[text].codes for text in texts])
@@ -339,25 +365,26 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
         for base in dict.fromkeys((text, *words[text].bases)):
             bases.setdefault(base, []).append(at)
     lemmas = sorted(bases)
-    _strings(arrays, "lemma", lemmas, signed=False)
-    _lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)), int)
+    pack_strings(arrays, "lemma", lemmas, signed=False)
+    pack_lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)))
     return arrays
 
 
-def _add_names(arrays: Arrays, named: list[_Named], name_of_mark: NDArray[np.int64], vocabulary: list[str]) -> None:
-    """How names, in their order, sound, which words they have, and which marks carry them."""
-    code_arrays(arrays, "name_code", [name.codes for name in named])
-    divisions = [name.divisions for name in named]
-    rows = list(chain.from_iterable(divisions))
-    place = dict(zip(vocabulary, range(len(vocabulary)), strict=True))
-    _lists(arrays, "row_words", rows, place.__getitem__)
-    counts = list(map(len, divisions))
-    arrays["row_name"] = np.repeat(np.arange(len(named), dtype=np.uint32), counts)
-    arrays["name_rows"] = np.concatenate(([0], np.cumsum(counts))).astype(np.uint32)
-    _inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], len(vocabulary))
+def _add_rows(arrays: Arrays, names: _Names, vocabulary: int) -> None:
+    """Which words stand in which division of which name, and the other way about."""
+    counts = np.frombuffer(names.divisions, np.uint32).astype(np.int64)
+    arrays["row_words"] = np.array(names.words, np.uint32)
+    arrays["row_words_start"] = boundaries(np.frombuffer(names.sizes, np.uint32))
+    arrays["row_name"] = np.repeat(np.arange(len(counts), dtype=np.uint32), counts)
+    arrays["name_rows"] = boundaries(counts)
+    pack_inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], vocabulary)
+
+
+def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> None:
+    """Which marks carry which name."""
     marks = np.argsort(name_of_mark, kind="stable")
     arrays["name_marks"] = marks.astype(np.uint32)
-    arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(len(named) + 1)).astype(np.uint32)
+    arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(names + 1)).astype(np.uint32)
 
 
 def _divisions(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
@@ -368,57 +395,3 @@ def _divisions(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
         if len(seen) >= DIVISIONS:
             break
     return tuple(filter(None, seen))
-
-
-def _strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
-    """A list of strings as one blob with boundaries, and with what the letter filter needs of each."""
-    text = "".join(strings).encode("utf-8", "replace")
-    sizes = list(map(len, strings))
-    if sum(sizes) < len(text):
-        sizes = [len(string.encode("utf-8", "replace")) for string in strings]
-    starts = np.zeros(len(sizes) + 1, np.int64)
-    np.cumsum(sizes, out=starts[1:])
-    blob = np.frombuffer(text, np.uint8)
-    if kept:
-        arrays[name] = blob
-        arrays[f"{name}_start"] = starts.astype(np.uint32)
-    if signed:
-        arrays[f"{name}_signature"] = signatures(blob, starts)
-        arrays[f"{name}_length"] = lengths(blob, starts).astype(np.uint16)
-        arrays[f"{name}_first"] = _first_letters(strings)
-
-
-def _shapes(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
-    """The shapes of these strings, and which of them hold two letters that are easily read as one."""
-    from ..closeness.appearance import shaped
-
-    # All at once, a line each: no shape holds a line break.
-    _strings(arrays, f"{name}_shape", shaped("\n".join(strings)).split("\n") if strings else [], kept=kept)
-    merging = np.not_equal(arrays[f"{name}_shape_length"], arrays[f"{name}_length"])
-    arrays[f"{name}_merging"] = merging.nonzero()[0].astype(np.uint32)
-
-
-def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
-    """`letters.first_letters` of every string."""
-    from ..closeness.appearance import PREFIX_LETTERS
-
-    alike = np.array([ord(chr(at).translate(ALIKE)) for at in range(128)], np.uint32)
-    cut = np.array([string[:PREFIX_LETTERS] for string in strings], f"U{PREFIX_LETTERS}")
-    first = cut.view(np.uint32).reshape(-1, PREFIX_LETTERS)
-    first = (np.where(first < 128, alike[np.minimum(first, 127)], first) & 0xFFFF).astype(np.uint64)
-    return np.asarray(sum(first[:, at] << np.uint64(16 * at) for at in range(PREFIX_LETTERS)), np.uint64)
-
-
-def _lists(arrays: Arrays, name: str, lists: Sequence[Sequence[Item]], number: Callable[[Item], int]) -> None:
-    starts = np.zeros(len(lists) + 1, np.int64)
-    np.cumsum(list(map(len, lists)), out=starts[1:])
-    arrays[name] = np.fromiter(map(number, chain.from_iterable(lists)), np.uint32, int(starts[-1]))
-    arrays[f"{name}_start"] = starts.astype(np.uint32)
-
-
-def _inverse(arrays: Arrays, name: str, values: NDArray[np.generic], starts: NDArray[np.generic], size: int) -> None:
-    """For each value, in which of the lists it stands, ascending."""
-    lists = np.repeat(np.arange(len(starts) - 1, dtype=np.uint32), np.diff(starts.astype(np.int64)).astype(np.int64))
-    order = np.argsort(values, kind="stable")
-    arrays[name] = lists[order]
-    arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)

@@ -139,6 +139,17 @@ def _month(name: str) -> int:
     return _MONTHS.index(name.lower()) if name.lower() in _MONTHS else 0
 
 
+def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
+    date = plain_date(given) if given else ""
+    if not date and given.strip():
+        note(
+            f"the date {given.strip()[:30]!r} is not understood, or may be two days",
+            "Write dates as YYYY-MM-DD; the mark was kept without it",
+            field,
+        )
+    return date
+
+
 def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[[str, str, str], None]) -> Mark:
     """A `Mark` from the texts of its fields; what cannot be understood goes to `note(what, remedy,
     field)`."""
@@ -153,20 +164,10 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
                 "Nice classes are 1 to 45; the mark was kept with the classes understood",
                 "classes",
             )
-    dates = []
-    for field in ("filed", "registered"):
-        given = get(field, "")
-        date = plain_date(given) if given else ""
-        if given and not date and given.strip():
-            note(
-                f"the date {given.strip()[:30]!r} is not understood, or may be two days",
-                "Write dates as YYYY-MM-DD; the mark was kept without it",
-                field,
-            )
-        dates.append(date)
-    number, office, goods, status, owner = (
-        [" ".join(given.split()) if (given := get(field, "")) else "" for field in _ON_ONE_LINE]
-    )  # fmt: skip
+    filed, registered = [_date(get(field, ""), field, note) for field in ("filed", "registered")]
+    number, office, goods, status, owner = [
+        " ".join(given.split()) if (given := get(field, "")) else "" for field in _ON_ONE_LINE
+    ]
     return Mark(
         get("text", ""),
         number,
@@ -176,7 +177,8 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
         standing(status) if status else "",
         status,
         owner,
-        *dates,
+        filed,
+        registered,
         source,
         line,
     )

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from multiprocessing.connection import Connection
 from multiprocessing.context import BaseContext
-from typing import TypeVar
+from typing import Any, TypeVar
 
 __all__ = ["beside", "fork_or_spawn", "ignore_interrupt", "processors", "without_collection"]
 
@@ -66,11 +66,11 @@ def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> Non
     sender.send((isinstance(result, Exception), result))
 
 
-def _received(receiver: Connection) -> Result:
+def _received(receiver: Connection) -> Any:
     failed, result = receiver.recv()
     if failed:
         raise result
-    return result  # type: ignore[no-any-return]
+    return result
 
 
 @contextmanager

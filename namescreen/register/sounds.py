@@ -40,7 +40,7 @@ _DEAREST = 16_000
 beyond it, all stays in sixteen bits."""
 
 _SORTED = 32
-"""Letters by which codes are put in order at once."""
+"""Letters by which codes are put in order at once: a multiple of eight."""
 
 
 @cache
@@ -100,7 +100,7 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
 def _in_order(codes: list[str], whole: NDArray[np.int64]) -> NDArray[np.int64]:
     """The places of these codes in order of their whole weight, then of their letters."""
     # Eight letters at a time as one number; the few codes that are longer than all are put in order beforehand.
-    columns = np.array(codes, f"S{_SORTED}").view(">u8").reshape(len(codes), -1).astype(np.uint64)
+    columns = np.array(codes, f"S{_SORTED}").view(">u8").reshape(-1, _SORTED // 8).astype(np.uint64)
     beyond = sorted((code, at) for at, code in enumerate(codes) if len(code) >= _SORTED)
     rest = np.zeros(len(codes), np.uint32)
     rest[[at for _, at in beyond]] = np.arange(len(beyond))
