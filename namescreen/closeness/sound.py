@@ -26,7 +26,12 @@ READINGS, OF_A_WORD = 3, 2
 @lru_cache(maxsize=1 << 16)
 def codes_of(word: str) -> tuple[str, ...]:
     """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
-    return tuple(dict.fromkeys(said_in_one(reading.code) for reading in readings_of(word)))
+    english, by_letters = _readings(word)
+    codes = tuple(english)
+    if by_letters:
+        code = said_in_one(by_letters.code)
+        return codes if code in english else (*codes, code)
+    return codes
 
 
 def readings_of(word: str) -> tuple[Pronunciation, ...]:
@@ -35,12 +40,17 @@ def readings_of(word: str) -> tuple[Pronunciation, ...]:
 
     A closed word in which others are seen may also be said as these (trucool: tru, cool).
     """
+    english, by_letters = _readings(word)
+    return (*english.values(), by_letters) if by_letters else tuple(english.values())
+
+
+def _readings(word: str) -> tuple[dict[str, Pronunciation], Pronunciation | None]:
+    """As `readings_of`: the English readings by what is said, and that of the letters."""
     ways = ways_to_say(word, is_known)
     invented = not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1))
     if not invented:
-        return _in_turn(ways, OF_A_WORD)
-    by_letters = as_written(word)
-    return _in_turn((*ways, *divisions(word)[1:]), OF_A_WORD) + ((by_letters,) if by_letters else ())
+        return _in_turn(ways, OF_A_WORD), None
+    return _in_turn((*ways, *divisions(word)[1:]), OF_A_WORD), as_written(word)
 
 
 def said_in_one(code: str) -> str:
@@ -50,19 +60,21 @@ def said_in_one(code: str) -> str:
 
 def spoken_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
     """The sound codes of a name that may be said in these ways, at most `READINGS` of them."""
-    return tuple(dict.fromkeys(said_in_one(reading.code) for reading in _in_turn(ways, READINGS)))
+    return tuple(_in_turn(ways, READINGS))
 
 
-def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> tuple[Pronunciation, ...]:
-    """The best reading of each way to say something, then the second ones; at most `limit` that sound different."""
+def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunciation]:
+    """The best reading of each way to say something, then the second ones, by what is said; at most `limit`."""
     said = [pronounce_words(way, limit) for way in ways]
     found: dict[str, Pronunciation] = {}
     for place in range(limit):
         for readings in said:
-            code = readings[place].code if place < len(readings) else ""
-            if code:
-                found.setdefault(said_in_one(code), readings[place])
-    return tuple(found.values())[:limit]
+            code = said_in_one(readings[place].code) if place < len(readings) else ""
+            if code and code not in found:
+                found[code] = readings[place]
+                if len(found) == limit:
+                    return found
+    return found
 
 
 @lru_cache(maxsize=1 << 16)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-__all__ = ["DETACHMENTS", "base_forms"]
+__all__ = ["DETACHED", "DETACHMENTS", "base_forms"]
 
 DETACHMENTS: dict[str, tuple[tuple[str, str], ...]] = {
     "n": (("s", ""), ("ses", "s"), ("ves", "f"), ("xes", "x"), ("zes", "z"), ("ches", "ch"), ("shes", "sh"),
@@ -19,6 +19,8 @@ DETACHMENTS: dict[str, tuple[tuple[str, str], ...]] = {
 }  # fmt: skip
 """Suffix and replacement by part of speech: noun, verb, adjective, adverb; morphy(7WN)."""
 _SUFFIXES = {pos: tuple(old for old, _ in rules) for pos, rules in DETACHMENTS.items()}
+DETACHED = tuple({old: None for suffixes in _SUFFIXES.values() for old in suffixes})
+"""Every suffix of `DETACHMENTS`: a regular word without one has no base form but itself."""
 
 
 def base_forms(

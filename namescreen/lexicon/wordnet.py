@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from ..tables import open_table
-from .morphology import base_forms
+from .morphology import DETACHED, base_forms
 from .nearness import Nearness
 
 __all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Related", "Relation", "Sense", "lexicon"]
@@ -125,6 +125,8 @@ class Lexicon:
         word = word.lower()
         value = self._exceptions.get(word)
         irregular = value.split(",") if value else []
+        if not irregular and not word.endswith(DETACHED) and not self._row(word)[0]:
+            return {}  # as most invented words
         return base_forms(
             word,
             lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),

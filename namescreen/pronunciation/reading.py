@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import heapq
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
+from operator import itemgetter
 from typing import Literal
 
 from ..names import fold
@@ -23,6 +23,9 @@ Source = Literal["dictionary", "parts", "spelling", "letters"]
 _CONSIDERED = 4
 """Readings searched for whatever the limit, so that the first ones do not depend on it."""
 
+_SOURCES: tuple[Source, ...] = ("dictionary", "parts", "spelling")
+"""Where readings come from, the most certain first."""
+_WEIGHT_THEN_PHONES = itemgetter(0, 1)
 _DOUBLED = re.compile(r"(.)\1+")
 _NEVER_DOUBLED = "hjkqvwxy"
 """Letters that English spelling never doubles (E. Carney, A Survey of English Spelling, 1994): an invented name that
@@ -93,13 +96,18 @@ def pronounce_words(words: Iterable[str], limit: int = 3) -> tuple[Pronunciation
     joined = []
     for readings in product(*choices):
         weight = 1.0
+        phones: tuple[str, ...] = ()
         for reading in readings:
             weight *= reading.weight
-        source = max((reading.source for reading in readings), key=("dictionary", "parts", "spelling").index)
-        joined.append(Pronunciation(tuple(p for r in readings for p in r.phones), source, weight))
-    best = heapq.nsmallest(max(1, limit), joined, key=lambda reading: (-reading.weight, reading.phones))
-    total = sum(reading.weight for reading in best)
-    return tuple(Pronunciation(r.phones, r.source, r.weight / total) for r in best)
+            phones += reading.phones
+        joined.append((-weight, phones, readings))
+    joined.sort(key=_WEIGHT_THEN_PHONES)
+    best = joined[: max(1, limit)]
+    total = sum(-weight for weight, _, _ in best)
+    return tuple(
+        Pronunciation(phones, max((one.source for one in readings), key=_SOURCES.index), -weight / total)
+        for weight, phones, readings in best
+    )
 
 
 @lru_cache(maxsize=1 << 16)

@@ -6,10 +6,10 @@ are those that `index.Index` describes.
 
 from __future__ import annotations
 
-import math
+from array import array
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from itertools import chain, islice, product
-from operator import itemgetter
 from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
@@ -18,9 +18,9 @@ from ..closeness.prepare import DIVISIONS
 from ..closeness.sound import said_in_one
 from ..pronunciation.letter_to_sound import joint_model
 from ..tables import open_table
-from .processes import fork_or_spawn, ignore_interrupt, processors, without_collection
+from .packing import boundaries, pack_inverse, pack_lists, pack_shapes, pack_strings
+from .processes import beside, fork_or_spawn, ignore_interrupt, processors, without_collection
 from .reading import Progress
-from .signatures import ALIKE, lengths, signatures
 from .sounds import code_arrays
 
 if TYPE_CHECKING:
@@ -48,17 +48,25 @@ TABLES = (
 )  # fmt: skip
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
+VARIED = 5
+"""Words of a name that vary in how they are said, as in `pronunciation.pronounce_words`."""
+SURELY_LESS = 1 - 1e-12
+"""A share is less than another, whatever both are multiplied by, where it is below this part of it: far more than
+rounding can make up for, over all the words a name can have."""
+
+_Reading = tuple[str, float, str]
+"""The code of saying a word as it is written, its probability, and its phones with a space after each."""
 
 
 class _Word(NamedTuple):
-    """What the index keeps of one word; `readings` are (code, probability, phones) of saying it as written."""
+    """What the index keeps of one word; `readings` are those of saying it as written."""
 
     codes: tuple[str, ...]
     weight: float
     known: bool
     bases: tuple[str, ...]
     divisions: tuple[tuple[str, ...], ...] = ()
-    readings: tuple[tuple[str, float, tuple[str, ...]], ...] = ()
+    readings: tuple[_Reading, ...] = ()
     one_way: bool = False
 
 
@@ -69,12 +77,27 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     workers = _Workers(len(everything))
     keys, name_of_mark = _keys(everything, workers)
     del everything
-    old_words, old_names = _taken_over(base, set(keys)) if base else ({}, {})
-    new = [key for key in keys if key not in old_names]
-    words = _words(new, workers, progress)
-    codes = dict(zip(new, _name_codes(new, words, workers), strict=True))
-    names = [old_names.get(key) or _Named(_divisions(key, words), codes[key]) for key in keys]
-    return _arrays(keys, names, name_of_mark, {**old_words, **words})
+    with workers.beside(_name_arrays, keys) as name_arrays:
+        old_words, old_names = _taken_over(base, set(keys)) if base else ({}, {})
+        words = _words([key for key in keys if key not in old_names], workers, progress)
+        order, arrays_of_names = name_arrays()
+    keys = [keys[at] for at in order.tolist()]
+    rank = np.empty(len(keys), np.int64)
+    rank[order] = np.arange(len(keys))
+    for text, word in old_words.items():
+        words.setdefault(text, word)  # what was read now says more: how names are put together from it
+    vocabulary = _Vocabulary(sorted(sorted(words), key=len), words)
+    with workers.beside(_word_arrays, vocabulary) as word_arrays:
+        names = _names(keys, vocabulary, old_names, workers)
+        del keys, words, old_words, old_names
+        arrays = {**word_arrays(), **arrays_of_names}
+    size = len(vocabulary.texts)
+    del vocabulary, arrays_of_names  # what is no longer needed makes room for what follows
+    code_arrays(arrays, "name_code", names.codes)
+    names.codes.clear()
+    _add_rows(arrays, names, size)
+    _add_marks(arrays, rank[name_of_mark], len(rank))
+    return arrays
 
 
 class _Named(NamedTuple):
@@ -115,6 +138,15 @@ class _Workers:
 
     def __init__(self, size: int) -> None:
         self._processes = processors() if size >= WORTH_A_POOL else 1
+
+    @contextmanager
+    def beside(self, work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
+        """`work` on one thing while this process goes on; what is given waits for the result."""
+        if self._processes == 1:
+            yield lambda: work(item)
+        else:
+            with beside(work, item) as result:
+                yield result
 
     def map(
         self, work: Callable[[list[Item]], Result], items: Sequence[Item], size: int
@@ -176,68 +208,118 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
 
 
 def _read_words(words: list[str]) -> list[_Word]:
-    from ..closeness.sound import READINGS, codes_of
+    from ..closeness.sound import codes_of
     from ..closeness.vocabulary import base_forms, divisions
     from ..closeness.weights import word_weight
-    from ..names import parse
-    from ..pronunciation import pronounce
     from .nearest import has_meaning
 
-    found = []
-    for word in words:
-        spoken = parse(word).spoken
-        plain = spoken == ((word,),)
-        found.append(
-            _Word(
-                codes_of(word),
-                word_weight(word),
-                has_meaning(word),
-                tuple(base.lower() for base in base_forms(word)),
-                divisions(word),
-                tuple((r.code, r.weight, r.phones) for r in pronounce(word, READINGS)) if plain else (),
-                plain,
-            )
-        )
-    return found
+    # One thing after another for all words, so that what each works with stays at hand: the search through the spelling
+    # alone goes through more memory than all the rest.
+    plain = [_said_as_written(word) for word in words]
+    readings = [_as_written(word) if as_written else () for word, as_written in zip(words, plain, strict=True)]
+    known = list(map(has_meaning, words))
+    divided = list(map(divisions, words))
+    codes = list(map(codes_of, words))
+    weights = list(map(word_weight, words))
+    bases = [tuple([base.lower() for base in base_forms(word)]) for word in words]
+    return list(map(_Word, codes, weights, known, bases, divided, readings, plain))
 
 
-def _name_codes(keys: list[str], words: dict[str, _Word], workers: _Workers) -> list[tuple[str, ...]]:
-    """The sound codes of every name: its words said one after another.
+def _said_as_written(word: str) -> bool:
+    """Whether a word is said in one way, as it is written."""
+    from ..names import parse, ways_to_say
+
+    letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
+    return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
+
+
+def _as_written(word: str) -> tuple[_Reading, ...]:
+    from ..closeness.sound import READINGS
+    from ..pronunciation import pronounce
+
+    return tuple([(said_in_one(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)])
+
+
+class _Names(NamedTuple):
+    """All names in order: the codes of each, how many divisions into words each has, of how many words each of those
+    is, and which these are, all run together."""
+
+    codes: list[tuple[str, ...]]
+    divisions: array[int]
+    sizes: array[int]
+    words: array[int]
+
+
+def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], workers: _Workers) -> _Names:
+    """The divisions and sound codes of every name, those in `old` as they stand there: its words said one after
+    another.
 
     A name whose words are all said as they are written is put together from their readings, most probable first,
     as `pronunciation.pronounce_words` does; one with numerals or single letters is read as a whole.
     """
-    codes: list[tuple[str, ...]] = []
+    words = vocabulary.words
+    place = dict(zip(vocabulary.texts, range(len(words)), strict=True)).__getitem__
+    names = _Names([], array("I"), array("I"), array("I"))
+    divided = {text for text, word in words.items() if len(word.divisions) > 1}
+    odd = {text for text, word in words.items() if not word.one_way}
     special: list[int] = []
     for at, key in enumerate(keys):
-        parts = [words[word] for word in key.split()]
-        if len(parts) == 1:
-            codes.append(parts[0].codes)
-        elif all(part.one_way for part in parts):
-            codes.append(_said_together([part.readings for part in parts if part.readings]))
+        if key in old:
+            divisions, codes = old[key]
         else:
-            codes.append(())
-            special.append(at)
+            texts = tuple(key.split())
+            parts = [words[text] for text in texts]
+            divisions = (texts,)
+            if len(parts) == 1:
+                divisions, codes = parts[0].divisions, parts[0].codes
+            else:
+                if not parts or not divided.isdisjoint(texts):
+                    divisions = _divisions(parts)
+                if odd.isdisjoint(texts):
+                    codes = _said_together([part.readings for part in parts if part.readings])
+                else:
+                    codes = ()
+                    special.append(at)
+        names.codes.append(codes)
+        names.divisions.append(len(divisions))
+        for division in divisions:
+            names.sizes.append(len(division))
+            names.words.extend(map(place, division))
     for part, found in workers.map(_say, [keys[at] for at in special], NAMES_A_TASK // 4):
         for at, said in zip(islice(special, len(part)), found, strict=True):
-            codes[at] = said
+            names.codes[at] = said
         del special[: len(part)]
-    return codes
+    return names
 
 
-def _said_together(choices: list[tuple[tuple[str, float, tuple[str, ...]], ...]]) -> tuple[str, ...]:
-    if max(map(len, choices), default=1) == 1:
-        joined = said_in_one("".join(readings[0][0] for readings in choices))
-        return (joined,) if joined else ()
-    choices[5:] = [readings[:1] for readings in choices[5:]]
-    shares = list(map(math.prod, product(*[[reading[1] for reading in readings] for readings in choices])))
-    least = sorted(shares)[-MOST_CODES:][0]
-    ways = [(share, way) for share, way in zip(shares, product(*choices), strict=True) if share >= least]
-    ways.sort(key=itemgetter(0), reverse=True)
-    if len({share for share, _ in ways}) < len(ways):  # equally probable: in order of their phones
-        ways.sort(key=lambda one: (-one[0], [phone for reading in one[1] for phone in reading[2]]))
-    said = ["".join([reading[0] for reading in way]) for _, way in ways[:MOST_CODES]]
-    return tuple(dict.fromkeys(map(said_in_one, said)))
+def _said_together(choices: list[tuple[_Reading, ...]]) -> tuple[str, ...]:
+    """The codes of the most probable ways to say these words one after another; equally probable ones in order of
+    their phones, which spaces keep in the order of lists of phones."""
+    if not choices:
+        return ()
+    ways = list(choices[0])
+    for at, readings in enumerate(choices[1:], 1):
+        if at >= VARIED:
+            readings = readings[:1]
+        least = 0.0
+        if len(ways) * len(readings) > MOST_CODES:
+            # A way that is behind so many others already stays behind them.
+            shares = [way[1] * reading[1] for way in ways for reading in readings]
+            shares.sort()
+            least = shares[-MOST_CODES] * SURELY_LESS
+        ways = [
+            (said + code if said[-1:] != code[:1] else said + code[1:], share, phones + more)
+            for said, before, phones in ways
+            for code, after, more in readings
+            if (share := before * after) >= least
+        ]
+    if len(ways) > 1:
+        ways.sort(key=_by_probability)
+    return tuple(dict.fromkeys([way[0] for way in ways[:MOST_CODES]]))
+
+
+def _by_probability(reading: _Reading) -> tuple[float, str]:
+    return -reading[1], reading[2]
 
 
 def _say(keys: list[str]) -> list[tuple[str, ...]]:
@@ -247,110 +329,69 @@ def _say(keys: list[str]) -> list[tuple[str, ...]]:
     return [spoken_codes(parse(key).spoken) for key in keys]
 
 
-def _arrays(keys: list[str], named: list[_Named], name_of_mark: NDArray[np.int64], words: dict[str, _Word]) -> Arrays:
+def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
+    """The order in which names stand, and what their letters alone say of them, in that order."""
     arrays: Arrays = {}
-    # Words stand in order of length, then of their letters: a range of lengths is one piece of every array.
-    vocabulary = sorted(sorted(words), key=len)
-    place = {word: at for at, word in enumerate(vocabulary)}
-    _strings(arrays, "word", vocabulary)
-    _shapes(arrays, "word", vocabulary)
-    arrays["word_weight"] = np.array([words[word].weight for word in vocabulary], np.float64)
-    arrays["word_known"] = np.array([words[word].known for word in vocabulary], np.uint8)
-    code_arrays(arrays, "word_code", [words[word].codes for word in vocabulary])
-    bases: dict[str, list[int]] = {}
-    for at, word in enumerate(vocabulary):
-        for base in dict.fromkeys((word, *words[word].bases)):
-            bases.setdefault(base, []).append(at)
-    lemmas = sorted(bases)
-    _strings(arrays, "lemma", lemmas, signed=False)
-    _lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)), int)
-
-    # Names in order of the length of their letters run together.
+    # Names in order of the length of their letters run together, then of those letters, then of where they are
+    # divided: a space comes before all of them.
     joined = [key.replace(" ", "") for key in keys]
-    # Then of those letters, then of where they are divided: a space comes before all of them.
     by = [f"{chr(len(letters))}{letters} {key}" for letters, key in zip(joined, keys, strict=True)]
     order = sorted(range(len(keys)), key=by.__getitem__)
     del by
-    rank = np.empty(len(keys), np.int64)
-    rank[order] = np.arange(len(keys))
     joined = [joined[at] for at in order]
-    _strings(arrays, "name", joined)
-    _shapes(arrays, "name", joined, kept=False)
-    code_arrays(arrays, "name_code", [named[at].codes for at in order])
+    pack_strings(arrays, "name", joined)
+    pack_shapes(arrays, "name", joined, kept=False)
+    return np.array(order, np.int64), arrays
 
-    divisions = [named[at].divisions for at in order]
-    rows = list(chain.from_iterable(divisions))
-    _lists(arrays, "row_words", rows, place.__getitem__)
-    counts = [len(ways) for ways in divisions]
-    arrays["row_name"] = np.repeat(np.arange(len(keys), dtype=np.uint32), counts)
-    arrays["name_rows"] = np.concatenate(([0], np.cumsum(counts))).astype(np.uint32)
-    _inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], len(vocabulary))
-    names = rank[name_of_mark]
-    marks = np.argsort(names, kind="stable")
-    arrays["name_marks"] = marks.astype(np.uint32)
-    arrays["name_marks_start"] = np.searchsorted(names[marks], np.arange(len(keys) + 1)).astype(np.uint32)
+
+class _Vocabulary(NamedTuple):
+    """All words in order of length, then of their letters: a range of lengths is one piece of every array."""
+
+    texts: list[str]
+    words: dict[str, _Word]
+
+
+def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
+    """What is known of words, whatever names they stand in."""
+    arrays: Arrays = {}
+    texts, words = vocabulary
+    pack_strings(arrays, "word", texts)
+    pack_shapes(arrays, "word", texts)
+    arrays["word_weight"] = np.array([words[text].weight for text in texts], np.float64)
+    arrays["word_known"] = np.array([words[text].known for text in texts], np.uint8)
+    code_arrays(arrays, "word_code", [words[text].codes for text in texts])
+    bases: dict[str, list[int]] = {}
+    for at, text in enumerate(texts):
+        for base in dict.fromkeys((text, *words[text].bases)):
+            bases.setdefault(base, []).append(at)
+    lemmas = sorted(bases)
+    pack_strings(arrays, "lemma", lemmas, signed=False)
+    pack_lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)))
     return arrays
 
 
-def _divisions(key: str, words: dict[str, _Word]) -> tuple[tuple[str, ...], ...]:
+def _add_rows(arrays: Arrays, names: _Names, vocabulary: int) -> None:
+    """Which words stand in which division of which name, and the other way about."""
+    counts = np.frombuffer(names.divisions, np.uint32).astype(np.int64)
+    arrays["row_words"] = np.array(names.words, np.uint32)
+    arrays["row_words_start"] = boundaries(np.frombuffer(names.sizes, np.uint32))
+    arrays["row_name"] = np.repeat(np.arange(len(counts), dtype=np.uint32), counts)
+    arrays["name_rows"] = boundaries(counts)
+    pack_inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], vocabulary)
+
+
+def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> None:
+    """Which marks carry which name."""
+    marks = np.argsort(name_of_mark, kind="stable")
+    arrays["name_marks"] = marks.astype(np.uint32)
+    arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(names + 1)).astype(np.uint32)
+
+
+def _divisions(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
     """The divisions of a name into words, as `closeness.features` makes them: the written one first."""
     seen: dict[tuple[str, ...], None] = {}
-    for choice in product(*[words[word].divisions for word in key.split()]):
+    for choice in product(*[part.divisions for part in parts]):
         seen.setdefault(tuple(chain.from_iterable(choice)))
         if len(seen) >= DIVISIONS:
             break
     return tuple(filter(None, seen))
-
-
-def _strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
-    """A list of strings as one blob with boundaries, and with what the letter filter needs of each."""
-    text = "".join(strings).encode("utf-8", "replace")
-    sizes = [len(string) for string in strings]
-    if sum(sizes) < len(text):
-        sizes = [len(string.encode("utf-8", "replace")) for string in strings]
-    starts = np.zeros(len(sizes) + 1, np.int64)
-    np.cumsum(sizes, out=starts[1:])
-    blob = np.frombuffer(text, np.uint8)
-    if kept:
-        arrays[name] = blob
-        arrays[f"{name}_start"] = starts.astype(np.uint32)
-    if signed:
-        arrays[f"{name}_signature"] = signatures(blob, starts)
-        arrays[f"{name}_length"] = lengths(blob, starts).astype(np.uint16)
-        arrays[f"{name}_first"] = _first_letters(strings)
-
-
-def _shapes(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
-    """The shapes of these strings, and which of them hold two letters that are easily read as one."""
-    from ..closeness.appearance import shaped
-
-    # All at once, a line each: no shape holds a line break.
-    _strings(arrays, f"{name}_shape", shaped("\n".join(strings)).split("\n") if strings else [], kept=kept)
-    merging = np.not_equal(arrays[f"{name}_shape_length"], arrays[f"{name}_length"])
-    arrays[f"{name}_merging"] = merging.nonzero()[0].astype(np.uint32)
-
-
-def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
-    """`letters.first_letters` of every string."""
-    from ..closeness.appearance import PREFIX_LETTERS
-
-    alike = np.array([ord(chr(at).translate(ALIKE)) for at in range(128)], np.uint32)
-    cut = np.array([string[:PREFIX_LETTERS] for string in strings], f"U{PREFIX_LETTERS}")
-    first = cut.view(np.uint32).reshape(-1, PREFIX_LETTERS)
-    first = (np.where(first < 128, alike[np.minimum(first, 127)], first) & 0xFFFF).astype(np.uint64)
-    return np.asarray(sum(first[:, at] << np.uint64(16 * at) for at in range(PREFIX_LETTERS)), np.uint64)
-
-
-def _lists(arrays: Arrays, name: str, lists: Sequence[Sequence[Item]], number: Callable[[Item], int]) -> None:
-    starts = np.zeros(len(lists) + 1, np.int64)
-    np.cumsum([len(one) for one in lists], out=starts[1:])
-    arrays[name] = np.fromiter(map(number, chain.from_iterable(lists)), np.uint32, int(starts[-1]))
-    arrays[f"{name}_start"] = starts.astype(np.uint32)
-
-
-def _inverse(arrays: Arrays, name: str, values: NDArray[np.generic], starts: NDArray[np.generic], size: int) -> None:
-    """For each value, in which of the lists it stands, ascending."""
-    lists = np.repeat(np.arange(len(starts) - 1, dtype=np.uint32), np.diff(starts.astype(np.int64)).astype(np.int64))
-    order = np.argsort(values, kind="stable")
-    arrays[name] = lists[order]
-    arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)

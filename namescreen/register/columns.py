@@ -62,11 +62,15 @@ class MarkWriter:
                 )
             )
         )
-        self._classes.append(sum(1 << number for number in mark.classes))
+        self._classes.append(sum([1 << number for number in mark.classes]) if mark.classes else 0)
         self._status.append(_STATUS.index(mark.status))
-        self._date.append(int((mark.filed or mark.registered or "0").replace("-", "")))
+        date = mark.filed or mark.registered
+        self._date.append(int(date.replace("-", "")) if date else 0)
         office = mark.office.casefold()
-        self._office.append(self._offices.setdefault(office, min(len(self._offices), 65535)))
+        at = self._offices.get(office)
+        if at is None:
+            at = self._offices[office] = min(len(self._offices), 65535)
+        self._office.append(at)
         if len(self._rows) == ROWS_A_BLOCK:
             self._flush()
 

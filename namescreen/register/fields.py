@@ -139,6 +139,17 @@ def _month(name: str) -> int:
     return _MONTHS.index(name.lower()) if name.lower() in _MONTHS else 0
 
 
+def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
+    date = plain_date(given) if given else ""
+    if not date and given.strip():
+        note(
+            f"the date {given.strip()[:30]!r} is not understood, or may be two days",
+            "Write dates as YYYY-MM-DD; the mark was kept without it",
+            field,
+        )
+    return date
+
+
 def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[[str, str, str], None]) -> Mark:
     """A `Mark` from the texts of its fields; what cannot be understood goes to `note(what, remedy,
     field)`."""
@@ -153,28 +164,25 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
                 "Nice classes are 1 to 45; the mark was kept with the classes understood",
                 "classes",
             )
-    dates = {}
-    for field in ("filed", "registered"):
-        given = get(field, "")
-        dates[field] = plain_date(given) if given else ""
-        if given.strip() and not dates[field]:
-            note(
-                f"the date {given.strip()[:30]!r} is not understood, or may be two days",
-                "Write dates as YYYY-MM-DD; the mark was kept without it",
-                field,
-            )
-    status = " ".join(get("status", "").split())
+    filed, registered = [_date(get(field, ""), field, note) for field in ("filed", "registered")]
+    number, office, goods, status, owner = [
+        " ".join(given.split()) if (given := get(field, "")) else "" for field in _ON_ONE_LINE
+    ]
     return Mark(
-        text=get("text", ""),
-        number=" ".join(get("number", "").split()),
-        office=" ".join(get("office", "").split()),
-        classes=classes,
-        goods=" ".join(get("goods", "").split()),
-        status=standing(status) if status else "",
-        status_as_given=status,
-        owner=" ".join(get("owner", "").split()),
-        filed=dates["filed"],
-        registered=dates["registered"],
-        source=source,
-        line=line,
+        get("text", ""),
+        number,
+        office,
+        classes,
+        goods,
+        standing(status) if status else "",
+        status,
+        owner,
+        filed,
+        registered,
+        source,
+        line,
     )
+
+
+_ON_ONE_LINE = ("number", "office", "goods", "status", "owner")
+"""Fields whose text is kept as it stands, but for its white space."""

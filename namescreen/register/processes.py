@@ -8,11 +8,16 @@ import os
 import signal
 import sys
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from multiprocessing.connection import Connection
 from multiprocessing.context import BaseContext
+from typing import Any, TypeVar
 
-__all__ = ["fork_or_spawn", "ignore_interrupt", "processors", "without_collection"]
+__all__ = ["beside", "fork_or_spawn", "ignore_interrupt", "processors", "without_collection"]
+
+Item = TypeVar("Item")
+Result = TypeVar("Result")
 
 
 def processors() -> int:
@@ -31,6 +36,41 @@ def fork_or_spawn() -> BaseContext:
 def ignore_interrupt() -> None:
     """Leave Ctrl-C to the parent, which ends its workers."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+
+
+@contextmanager
+def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
+    """`work` on `item` in a process of its own, and the way to wait for its result. The process ends with the block.
+
+    It is started without a thread, unlike a pool's: more processes can still be forked beside it.
+    """
+    context = fork_or_spawn()
+    receiver, sender = context.Pipe(duplex=False)
+    process = context.Process(target=_send, args=(sender, work, item), daemon=True)  # type: ignore[attr-defined]
+    process.start()
+    sender.close()
+    try:
+        yield lambda: _received(receiver)
+    finally:
+        process.terminate()
+        process.join()
+        receiver.close()
+
+
+def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> None:
+    ignore_interrupt()
+    try:
+        result: object = work(item)
+    except Exception as error:
+        result = error
+    sender.send((isinstance(result, Exception), result))
+
+
+def _received(receiver: Connection) -> Any:
+    failed, result = receiver.recv()
+    if failed:
+        raise result
+    return result
 
 
 @contextmanager

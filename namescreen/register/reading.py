@@ -108,6 +108,10 @@ def _read_document(
 ) -> Source:
     kept = figurative = last = 0
     left_out = log.left_out
+
+    def note(what: str, remedy: str, field: str) -> None:
+        log.note(what, remedy, line=last, field=field)
+
     try:
         with document.open() as stream:
             for line, values in _rows(stream, document.suffix, log, column, encoding):
@@ -124,10 +128,6 @@ def _read_document(
                         kind="marks longer than can be compared",
                     )
                     text = text[:MAX_LENGTH]
-
-                def note(what: str, remedy: str, field: str, line: int = line) -> None:
-                    log.note(what, remedy, line=line, field=field)
-
                 mark = mark_from({**values, "text": text}, document.name, line, note)
                 writer.add(mark)
                 kept += 1

@@ -39,6 +39,9 @@ _DEAREST = 16_000
 """Costs of the sounds of one code that others lack are counted up to this: with those of the sounds that they have
 beyond it, all stays in sixteen bits."""
 
+_SORTED = 32
+"""Letters by which codes are put in order at once: a multiple of eight."""
+
 
 @cache
 def _translations() -> tuple[bytes, bytes]:
@@ -57,13 +60,16 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     each sound, sixteen to a column, one column after another) and `NAME_syllables` for the distinct codes, and which
     word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
     """
-    distinct = sorted(set(chain.from_iterable(lists)))
-    order = np.argsort(_summed(distinct)[1], kind="stable")
+    # As they are met: looked up in that order, they lie side by side in memory.
+    distinct = list(dict.fromkeys(chain.from_iterable(lists)))
+    number = dict(zip(distinct, range(len(distinct)), strict=True))
+    order = _in_order(distinct, _summed(distinct)[1])
+    place = np.empty(len(distinct), np.uint32)
+    place[order] = np.arange(len(distinct), dtype=np.uint32)
     distinct = [distinct[at] for at in order.tolist()]
     weights, whole, syllables, present = _summed(distinct)
-    place = {code: at for at, code in enumerate(distinct)}
     starts = np.zeros(len(distinct) + 1, np.int64)
-    np.cumsum([len(code) for code in distinct], out=starts[1:])
+    np.cumsum(list(map(len, distinct)), out=starts[1:])
     arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
     arrays[f"{name}_weights"] = weights
     arrays[f"{name}_start"] = starts.astype(np.uint32)
@@ -72,13 +78,23 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     columns = [(present >> np.uint64(16 * column)).astype(np.uint16) for column in range(_COLUMNS)]
     arrays[f"{name}_present"] = np.concatenate(columns)
     counts = np.zeros(len(lists) + 1, np.int64)
-    np.cumsum([len(codes) for codes in lists], out=counts[1:])
-    ids = np.fromiter(map(place.__getitem__, chain.from_iterable(lists)), np.uint32, int(counts[-1]))
+    np.cumsum(list(map(len, lists)), out=counts[1:])
+    ids = place[np.fromiter(map(number.__getitem__, chain.from_iterable(lists)), np.uint32, int(counts[-1]))]
     arrays[f"{name}_ids"], arrays[f"{name}_ids_start"] = ids, counts.astype(np.uint32)
     owners = np.repeat(np.arange(len(lists), dtype=np.uint32), np.diff(counts))
     order = np.argsort(ids, kind="stable")
     arrays[f"{name}_owners"] = owners[order]
     arrays[f"{name}_owners_start"] = np.searchsorted(ids[order], np.arange(len(distinct) + 1)).astype(np.uint32)
+
+
+def _in_order(codes: list[str], whole: NDArray[np.int64]) -> NDArray[np.int64]:
+    """The places of these codes in order of their whole weight, then of their letters."""
+    # Eight letters at a time as one number; the few codes that are longer than all are put in order beforehand.
+    columns = np.array(codes, f"S{_SORTED}").view(">u8").reshape(-1, _SORTED // 8).astype(np.uint64)
+    beyond = sorted((code, at) for at, code in enumerate(codes) if len(code) >= _SORTED)
+    rest = np.zeros(len(codes), np.uint32)
+    rest[[at for _, at in beyond]] = np.arange(len(beyond))
+    return np.lexsort((rest, *columns.T[::-1], whole))
 
 
 def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64], NDArray[np.uint64]]:

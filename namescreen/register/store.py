@@ -48,7 +48,7 @@ _REMEDY = "Make it again with: namescreen register prepare SOURCE... --output {p
 
 
 def is_prepared(path: Path) -> bool:
-    """Whether a file begins as a prepared register does, of whatever version, or is named as one and cut before that."""
+    """Whether a file begins as a prepared register does, of whatever version, or is named so and cut before that."""
     if not path.is_file():  # a pipe would be waited for
         return False
     try:

@@ -97,9 +97,9 @@ def _table_rows(
             )
         )
     # A column name that stands twice: the first counts.
-    places = {field: header.index(name) for field, name in fields.items()}
+    places = [(field, header.index(name)) for field, name in fields.items()]
     for number, row in _records(numbered, delimiter, log):
-        if not any(cell.strip() for cell in row):
+        if not any(map(str.strip, row)):
             continue
         if len(header) == 1:  # with one column, a delimiter can only be part of the mark: HERB, LTD
             row = [delimiter.join(row)]
@@ -111,7 +111,8 @@ def _table_rows(
                 "columns too many",
             )
             continue
-        yield number, {field: row[at] for field, at in places.items() if at < len(row)}
+        width = len(row)
+        yield number, {field: row[at] for field, at in places if at < width}
 
 
 def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLog) -> Iterator[tuple[int, list[str]]]:

@@ -12,8 +12,8 @@ from namescreen.closeness.appearance import letters_closeness
 from namescreen.kernel import kernel
 from namescreen.pronunciation import prepare_codes, sound_closeness
 from namescreen.pronunciation.features import percent_differences
-from namescreen.register.build import _shapes, _strings
 from namescreen.register.letters import Strings
+from namescreen.register.packing import pack_shapes, pack_strings
 from namescreen.register.signatures import one_signature, popcount
 from namescreen.register.sounds import Codes, code_arrays
 
@@ -29,8 +29,8 @@ levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
 def strings_of(texts: list[str], compiled: bool) -> Strings:
     ordered = sorted(set(texts), key=lambda text: (len(text), text))
     arrays: dict[str, np.ndarray] = {}
-    _strings(arrays, "word", ordered)
-    _shapes(arrays, "word", ordered)
+    pack_strings(arrays, "word", ordered)
+    pack_shapes(arrays, "word", ordered)
     strings = Strings(arrays, "word")
     if not compiled:
         strings._compiled = None

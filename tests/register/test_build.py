@@ -58,13 +58,14 @@ def test_packed_words_look_as_each_looks(texts: list[str]) -> None:
     assert arrays["name_rows"][-1] == len(arrays["row_name"])
 
 
-readings = st.tuples(codes, st.sampled_from([0.1, 0.2, 0.4, 0.5, 1.0]), st.tuples(st.sampled_from(["AH0", "K", "S"])))
+phones = st.lists(st.sampled_from(["AH0 ", "AH1 ", "K ", "S "]), min_size=1, max_size=2).map("".join)
+readings = st.tuples(codes.map(said_in_one), st.sampled_from([0.1, 0.2, 0.4, 0.5, 1.0]), phones)
 
 
 @given(st.lists(st.lists(readings, min_size=1, max_size=3).map(tuple), min_size=1, max_size=6))
 def test_the_most_probable_ways_to_say_a_name_come_first(words: list[tuple[Any, ...]]) -> None:
     """Equally probable ones in order of their phones; from the sixth word on, one reading each."""
     ways = list(product(*words[:5], *(word[:1] for word in words[5:])))
-    ways.sort(key=lambda way: (-math.prod(one[1] for one in way), [phone for one in way for phone in one[2]]))
+    ways.sort(key=lambda way: (-math.prod(one[1] for one in way), [phone for one in way for phone in one[2].split()]))
     said = [said_in_one("".join(one[0] for one in way)) for way in ways[:MOST_CODES]]
     assert _said_together(list(words)) == tuple(dict.fromkeys(said))

@@ -221,7 +221,7 @@ def run(prepared: Path, before: str) -> subprocess.CompletedProcess[str]:
     "where",
     [
         "namescreen.register.reading.clean",
-        "namescreen.register.build._arrays",
+        "namescreen.register.build._add_rows",
         "namescreen.register.store.write_store",
         "os.fsync",
         "pathlib.Path.chmod",

@@ -1,0 +1,79 @@
+"""Lists of strings and of lists, packed into arrays as `index.Index` reads them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import chain
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from .signatures import ALIKE, lengths, signatures
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Arrays = dict[str, NDArray[np.generic]]
+
+__all__ = ["boundaries", "pack_inverse", "pack_lists", "pack_shapes", "pack_strings"]
+
+
+def boundaries(sizes: NDArray[np.integer]) -> NDArray[np.uint32]:
+    """Where each of some lists begins that are run together, and where the last ends."""
+    return np.concatenate(([0], np.cumsum(sizes))).astype(np.uint32)
+
+
+def pack_strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
+    """A list of strings as one blob with boundaries, and with what the letter filter needs of each."""
+    text = "".join(strings).encode("utf-8", "replace")
+    sizes = list(map(len, strings))
+    if sum(sizes) < len(text):
+        sizes = [len(string.encode("utf-8", "replace")) for string in strings]
+    starts = np.zeros(len(sizes) + 1, np.int64)
+    np.cumsum(sizes, out=starts[1:])
+    blob = np.frombuffer(text, np.uint8)
+    if kept:
+        arrays[name] = blob
+        arrays[f"{name}_start"] = starts.astype(np.uint32)
+    if signed:
+        arrays[f"{name}_signature"] = signatures(blob, starts)
+        arrays[f"{name}_length"] = lengths(blob, starts).astype(np.uint16)
+        arrays[f"{name}_first"] = _first_letters(strings)
+
+
+def pack_shapes(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
+    """The shapes of these strings, and which of them hold two letters that are easily read as one."""
+    from ..closeness.appearance import shaped
+
+    # All at once, a line each: no shape holds a line break.
+    pack_strings(arrays, f"{name}_shape", shaped("\n".join(strings)).split("\n") if strings else [], kept=kept)
+    merging = np.not_equal(arrays[f"{name}_shape_length"], arrays[f"{name}_length"])
+    arrays[f"{name}_merging"] = merging.nonzero()[0].astype(np.uint32)
+
+
+def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
+    """`letters.first_letters` of every string."""
+    from ..closeness.appearance import PREFIX_LETTERS
+
+    alike = np.array([ord(chr(at).translate(ALIKE)) for at in range(128)], np.uint32)
+    cut = np.array([string[:PREFIX_LETTERS] for string in strings], f"U{PREFIX_LETTERS}")
+    first = cut.view(np.uint32).reshape(-1, PREFIX_LETTERS)
+    first = (np.where(first < 128, alike[np.minimum(first, 127)], first) & 0xFFFF).astype(np.uint64)
+    return np.asarray(sum(first[:, at] << np.uint64(16 * at) for at in range(PREFIX_LETTERS)), np.uint64)
+
+
+def pack_lists(arrays: Arrays, name: str, lists: Sequence[Sequence[int]]) -> None:
+    """Lists of numbers run together, with boundaries."""
+    sizes = np.fromiter(map(len, lists), np.int64, len(lists))
+    arrays[name] = np.fromiter(chain.from_iterable(lists), np.uint32, int(sizes.sum()))
+    arrays[f"{name}_start"] = boundaries(sizes)
+
+
+def pack_inverse(
+    arrays: Arrays, name: str, values: NDArray[np.generic], starts: NDArray[np.generic], size: int
+) -> None:
+    """For each value, in which of the lists it stands, ascending."""
+    lists = np.repeat(np.arange(len(starts) - 1, dtype=np.uint32), np.diff(starts.astype(np.int64)).astype(np.int64))
+    order = np.argsort(values, kind="stable")
+    arrays[name] = lists[order]
+    arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)
