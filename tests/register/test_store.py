@@ -148,6 +148,20 @@ def test_a_newer_file_updates_what_it_names_and_adds_the_rest(prepared: Path, mo
         assert [(hit.mark.text, hit.overall) for hit in updated] == [(hit.mark.text, hit.overall) for hit in anew]
 
 
+def test_an_update_is_indexed_as_a_list_read_anew_where_names_share_words(tmp_path: Path) -> None:
+    first = [f"HERBWICK {word}" for word in ("MOSS", "ZARVONEX", "POT")] + ["ZARVONEX", "QUENCHLING"]
+    second = ["ZARVONEX MOSS", "HERBWICK QUENCHLING", "PLOVAMEER", "PLOVAMEER HERBWICK", "MOSS"]
+    for name, marks in (("first", first), ("second", second), ("both", first + second)):
+        (tmp_path / f"{name}.csv").write_text("mark\n" + "\n".join(marks))
+    prepare(tmp_path / "first.csv", tmp_path / "updated.nsr")
+    prepare([tmp_path / "updated.nsr", tmp_path / "second.csv"], tmp_path / "updated.nsr")
+    prepare(tmp_path / "both.csv", tmp_path / "anew.nsr")
+    updated, anew = (open_prepared(tmp_path / f"{name}.nsr").index().arrays for name in ("updated", "anew"))
+    assert updated.keys() == anew.keys()
+    for name in anew.keys() - {"rows", "row_blocks"}:  # where each mark stood in its list
+        assert updated[name].tobytes() == anew[name].tobytes(), name
+
+
 def test_a_long_list_is_kept_once_prepared_and_known_by_its_contents(tmp_path: Path, own_cache: Path) -> None:
     path = tmp_path / "long.txt"
     path.write_text("\n".join(f"HERBWICK {n}" for n in range(WORTH_CACHING)))
