@@ -21,7 +21,7 @@ typedef struct {
     uint64_t signature, first;
 } Pattern;
 
-/* The same as letters.Query in namescreen/register/letters.py. */
+/* The same as _Query in namescreen/kernel/letters.py. */
 typedef struct {
     const uint32_t *text, *shape;
     int64_t size, shape_size;
@@ -30,7 +30,7 @@ typedef struct {
     const double *gain; /* what is left of a gap after 0 to 4 shared first letters */
 } Query;
 
-/* The same as letters.Arrays there. */
+/* The same as _Strings there. */
 typedef struct {
     const uint8_t *blob;
     const uint32_t *start;

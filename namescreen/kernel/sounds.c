@@ -10,7 +10,7 @@
 
 enum { BYTES = 256, OURS = 64, FEW = 256, COLUMNS = 6, GROUP = 16, BLOCK = 512, NEVER = 1 << 30 };
 
-/* The same as sounds.Sounds in namescreen/register/sounds.py: what holds of every code. */
+/* The same as _Sounds in namescreen/kernel/sounds.py: what holds of every code. */
 typedef struct {
     const uint8_t *difference; /* of two letters, in hundredths: BYTES rows of BYTES */
     const uint8_t *weight;     /* of a letter, in quarters of a full phone */
@@ -20,7 +20,7 @@ typedef struct {
     double rhythm;
 } Sounds;
 
-/* The same as sounds.Packed there. */
+/* The same as _Packed there. */
 typedef struct {
     const uint8_t *blob, *weights;
     const uint32_t *start;
