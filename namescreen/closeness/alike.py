@@ -22,7 +22,8 @@ SAME_MEANING = 0.5
 
 
 class Alike(NamedTuple):
-    """Raw likeness of two words, each in [0, 1]; a sound below `ASPECT_SOUND_FLOOR` may show as 0.
+    """Raw likeness of two words, each in [0, 1]; a sound below `ASPECT_SOUND_FLOOR` and a meaning below
+    `SAME_MEANING` may show as 0.
 
     `meaning` is None where the lexicon does not know both words.
     """
@@ -47,7 +48,7 @@ def _alike(letters: str, codes: tuple[str, ...], other_letters: str, other_codes
     return Alike(
         letters_closeness(letters, other_letters),
         sound_of_words(codes, other_codes, ASPECT_SOUND_FLOOR),
-        meaning_of_words(letters, other_letters),
+        meaning_of_words(letters, other_letters, SAME_MEANING),
     )
 
 

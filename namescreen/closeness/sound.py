@@ -9,6 +9,7 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import groupby
 
+from ..kernel.alphabet import likeness_of_readings
 from ..names import ways_to_say
 from ..pronunciation import Pronunciation, as_written, pronounce, pronounce_words, sound_closeness
 from .vocabulary import divisions, is_known
@@ -81,10 +82,13 @@ def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunc
 def sound_of_words(one: tuple[str, ...], other: tuple[str, ...], least: float) -> float:
     """Raw likeness in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same.
 
-    A value below `least` may come out as 0.
+    A value below `least` comes out as 0.
     """
+    likeness = likeness_of_readings(one, other, least)
+    if likeness is not None:
+        return likeness
     best = 0.0
     for mine in one:
         for yours in other:
             best = max(best, sound_closeness(mine, yours, max(best, least)))
-    return best
+    return best if best >= least else 0.0

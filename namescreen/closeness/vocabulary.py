@@ -66,23 +66,23 @@ TRANSLATED = 0.9
 
 
 @lru_cache(maxsize=1 << 18)
-def meaning_of_words(one: str, other: str) -> float | None:
+def meaning_of_words(one: str, other: str, least: float = 0.0) -> float | None:
     """Likeness in meaning of two words: in [0, 1], 1 = the same word; None if either is not in the lexicon.
 
-    A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)).
+    A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)). What is below `least`
+    may come out as 0.
     """
     if one == other:
         return 1.0
-    known = [lexicon().closeness(one, other)]
     ours, theirs = equivalents(one), equivalents(other)
-    known += [_translated(mine.english, other) for mine in ours]
-    known += [_translated(one, yours.english) for yours in theirs]
-    known += [_translated(mine.english, yours.english) for mine in ours for yours in theirs]
+    pairs = [(one, yours.english) for yours in theirs] + [(mine.english, other) for mine in ours]
+    pairs += [(mine.english, yours.english) for mine in ours for yours in theirs]
+    known = [lexicon().closeness(one, other, least), *(_translated(*pair, least) for pair in pairs)]
     return max((value for value in known if value is not None), default=None)
 
 
-def _translated(one: str, other: str) -> float | None:
-    value = 1.0 if one == other else lexicon().closeness(one, other)
+def _translated(one: str, other: str, least: float) -> float | None:
+    value = 1.0 if one == other else lexicon().closeness(one, other, least)
     return None if value is None else TRANSLATED * value
 
 
@@ -97,5 +97,5 @@ def words_alike_in_meaning(word: str, least: float) -> dict[str, float]:
         near = {start, *(other for other, value in lexicon().neighbours(start).items() if value >= least)}
         found |= near
         found |= {foreign for english in near for foreign in foreign_words(english)}
-    values = {other: meaning_of_words(word, other) for other in sorted(found - {word})}
+    values = {other: meaning_of_words(word, other, least) for other in sorted(found - {word})}
     return {other: value for other, value in values.items() if value is not None and value >= least}

@@ -18,12 +18,12 @@ if TYPE_CHECKING:
 
 __all__ = ["address", "kernel"]
 
-VERSION = 6
+VERSION = 7
 """Raised with every change of the functions' arguments: a library left from another version is not used."""
 
 FUNCTIONS = (
     "letter_to_sound_open", "letter_to_sound_readings", "letters_above", "letters_in_order", "letters_near",
-    "sounds_near", "sounds_of", "texts_find",
+    "sounds_alike", "sounds_near", "sounds_of", "texts_find",
 )  # fmt: skip
 
 

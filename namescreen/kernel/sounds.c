@@ -462,3 +462,38 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
     end(&search);
     return found;
 }
+
+/* How alike the closest of our readings and of another word's sound, or 0 if that is less than `least`; all of OURS
+   sounds at most: closeness.sound.sound_of_words. For one pair a bound would cost more than the alignment. */
+double sounds_alike(const Sounds *sounds, const uint8_t *codes, int64_t readings, const uint8_t *others, int64_t count,
+                    double least)
+{
+    uint8_t weight[OURS];
+    int32_t aside[OURS] = {0}, row[OURS + 1], weights[OURS];
+    Ours ours;
+    Search search = {.sounds = sounds, .ours = &ours, .weight = weight, .aside = aside, .row = row};
+    double best = 0;
+    memset(ours.kind, 0, sizeof ours.kind);
+    for (; readings--; codes += ours.size + 1) {
+        ours.size = (int64_t)strlen((const char *)codes);
+        ours.whole = weights_of(sounds, codes, ours.size, ours.weight);
+        ours.syllables = syllables_in(sounds, codes, ours.size);
+        for (int64_t at = 0; at < ours.size; at++)
+            ours.difference[at] = sounds->difference + codes[at] * BYTES;
+        const uint8_t *code = others;
+        for (int64_t other = 0; other < count; other++, code += search.size + 1) {
+            search.code = code;
+            search.size = (int64_t)strlen((const char *)code);
+            search.whole = weights_of(sounds, code, search.size, weights);
+            search.syllables = syllables_in(sounds, code, search.size);
+            for (int64_t at = 0; at < search.size; at++)
+                weight[at] = (uint8_t)weights[at];
+            double spare = 100 * (1 - least / rhythm_of(&search, &ours, search.syllables));
+            int32_t cost = spent(&search, &ours, (int32_t)(spare * (double)(search.whole + ours.whole) + 1e-6));
+            double value = cost == NEVER ? 0 : share(&search, &ours, cost, search.whole, search.syllables);
+            if (value >= least)
+                best = least = value;
+        }
+    }
+    return best;
+}

@@ -5,15 +5,12 @@ from __future__ import annotations
 import ctypes
 from collections.abc import Mapping, Sequence
 from ctypes import c_double, c_int64, c_void_p
-from functools import cache
 from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..pronunciation.alignment import BASE, CLUSTERED, FIRST, RHYTHM
-from ..pronunciation.features import percent_differences
-from ..pronunciation.phones import VOWEL_LETTERS
 from . import address, kernel
+from .alphabet import alphabet
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -23,17 +20,6 @@ if TYPE_CHECKING:
 
 __all__ = ["CompiledCodes", "compiled_codes"]
 
-MOST_SOUNDS = 64
-"""Longer readings are compared without the kernel."""
-
-
-class _Sounds(ctypes.Structure):
-    _fields_ = [
-        ("difference", c_void_p), ("weight", c_void_p), ("vowel", c_void_p), ("letter", c_void_p), ("first", c_int64),
-        ("clustered", c_int64), ("rhythm", c_double),
-    ]  # fmt: skip
-
-
 _KINDS = {
     "weights": np.uint8, "start": np.uint32, "whole": np.uint16, "present": np.uint16, "syllables": np.uint8,
 }  # fmt: skip
@@ -42,21 +28,6 @@ _KINDS = {
 
 class _Packed(ctypes.Structure):
     _fields_ = [(name, c_void_p) for name in ("blob", *_KINDS)] + [("count", c_int64)]
-
-
-@cache
-def _sounds() -> tuple[_Sounds, object]:
-    """What the kernel needs to know of sounds, and what must stay while it is used."""
-    difference = np.full((256, 256), 100, np.uint8)
-    weight, vowel = np.zeros((2, 256), np.uint8)
-    letters = np.zeros(48, np.uint8)
-    for place, (letter, others) in enumerate(percent_differences().items(), start=1):
-        letters[place] = at = ord(letter)
-        weight[at], vowel[at] = BASE[letter], letter in VOWEL_LETTERS
-        for other, percent in others.items():
-            difference[at, ord(other)] = percent
-    held = difference, weight, vowel, letters
-    return _Sounds(*map(address, held), FIRST, CLUSTERED, RHYTHM), held
 
 
 class CompiledCodes:
@@ -97,7 +68,7 @@ class CompiledCodes:
 
     def _start(self, codes: Sequence[str]) -> tuple[object, ...]:
         joined = b"".join(code.encode("ascii") + b"\0" for code in codes)
-        return ctypes.byref(_sounds()[0]), ctypes.byref(self._packed), joined, c_int64(len(codes))
+        return alphabet(), ctypes.byref(self._packed), joined, c_int64(len(codes))
 
 
 def compiled_codes(arrays: Mapping[str, NDArray[np.generic]], name: str) -> CompiledCodes | None:

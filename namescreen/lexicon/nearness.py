@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 from functools import lru_cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
     from .wordnet import Lexicon
@@ -33,7 +33,28 @@ BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "
 LEXICAL = 0.8  # derived or pertaining, where the relation joins these two very words
 SENSE_TOTALS = {"n": 82_115, "v": 13_767}  # WordNet 3.0, wnstats(7WN)
 MOST_SENSES = 6
-MOST_EXPANDED = 1 << 13  # words whose neighbours are kept in memory
+MOST_STEPS = 3  # between senses through a common ancestor, fewer than so many of them straight up or down
+
+
+class _Around(NamedTuple):
+    """What stands around one word; do not change."""
+
+    own: dict[str, int]
+    """Its senses, and how strong each is (1 to 9) for it."""
+    reached: dict[str, list[tuple[float, int]]]
+    """Senses one relation away, and its own: the weights of the relations, each with the strength of the sense it
+    starts from."""
+    above: dict[str, list[tuple[str, int, int]]]
+    """Senses above its own: each with the sense that is below, the steps between them, and its strength."""
+    joined: dict[str, float]
+    """Closeness of the words that a relation joins to this very word."""
+    opposite: set[str]
+    inflected: frozenset[str]
+
+
+def _between(weight: float, strength: int, other: int) -> float:
+    """Closeness of two words through a relation of two senses, given how strong each sense is for its word."""
+    return round(weight * math.sqrt(strength * other) / 9, 4)
 
 
 class Nearness:
@@ -42,7 +63,8 @@ class Nearness:
     def __init__(self, words: Lexicon) -> None:
         self._lexicon = words
         self.neighbours = lru_cache(maxsize=1 << 13)(self._all_neighbours)
-        self._expanded: dict[str, dict[str, float]] = {}
+        self._expanded = lru_cache(maxsize=1 << 13)(self._lemma_neighbours)
+        self._around = lru_cache(maxsize=1 << 13)(self._find_around)
         self._information = lru_cache(maxsize=1 << 16)(self._find_information)
         self._above = lru_cache(maxsize=1 << 15)(self._find_above)
         self.closeness = lru_cache(maxsize=1 << 16)(self._find_closeness)
@@ -51,11 +73,12 @@ class Nearness:
         word = word.lower()
         return (word,) if self._lexicon.is_lemma(word) else self._lexicon.bases(word)
 
-    def _find_closeness(self, word_a: str, word_b: str) -> float | None:
+    def _find_closeness(self, word_a: str, word_b: str, least: float = 0.0) -> float | None:
         """How close two words are in meaning, in [0, 1], 1 for one word and its inflections; symmetric.
 
         About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.5
-        parts, below 0.4 distant or opposite. None if either word is unknown."""
+        parts, below 0.4 distant or opposite. None if either word is unknown. What is below `least` may come out
+        as 0: from 0.4 (`FLOOR`) on, words that are not neighbours then cost nothing."""
         forms_a, forms_b = self._forms(word_a), self._forms(word_b)
         if not forms_a or not forms_b:
             return None
@@ -64,26 +87,57 @@ class Nearness:
         best = 0.0
         for a in forms_a:
             for b in forms_b:
-                one, other = sorted((a, b), key=self._cost)
-                near = self._near(one)
-                best = max(best, near[other] if other in near else self._far(one, other))
+                near = self._near(a, b)
+                best = max(best, self._far(a, b) if near is None and least < FLOOR else near or 0.0)
         return best
 
-    def _cost(self, lemma: str) -> int:
-        """About what expanding a word costs, 0 once it is done: symmetry lets the cheaper word of a pair answer."""
-        if lemma in self._expanded:
-            return 0
-        senses = self._lexicon.sense_strengths(lemma)
-        return 1 + sum(len(self._lexicon.entry(sense_id).pointers) for sense_id, _ in senses)
+    def _near(self, lemma_a: str, lemma_b: str) -> float | None:
+        """What `_lemma_neighbours` tells of two different words, None where they are not neighbours.
 
-    def _near(self, lemma: str) -> dict[str, float]:
-        """The neighbours of `lemma`, remembered; do not change the result."""
-        found = self._expanded.get(lemma)
-        if found is None:
-            if len(self._expanded) >= MOST_EXPANDED:
-                self._expanded.clear()
-            found = self._expanded[lemma] = self._lemma_neighbours(lemma)
-        return found
+        Worked out from their own senses alone: expanding a word costs more than many pairs do."""
+        a, b = self._around(lemma_a), self._around(lemma_b)
+        if lemma_b in a.opposite:
+            return OPPOSITE
+        if lemma_b in a.inflected:
+            return INFLECTED
+        best = a.joined.get(lemma_b, 0.0)
+        for sense_id in a.reached.keys() & b.own.keys():
+            there = b.own[sense_id]
+            best = max(best, *(_between(weight, strength, there) for weight, strength in a.reached[sense_id]))
+        for ancestor in a.above.keys() & b.above.keys():
+            for one, up, strength in a.above[ancestor]:
+                for other, down, there in b.above[ancestor]:
+                    if up + down <= MOST_STEPS and one != other:
+                        weight = self._related(ancestor, one, other, up + down)
+                        best = max(best, _between(weight, strength, there)) if weight >= FLOOR else best
+        return best if best >= FLOOR else None
+
+    def _find_around(self, lemma: str) -> _Around:
+        words = self._lexicon
+        senses = words.sense_strengths(lemma)
+        own = dict(senses)
+        around = _Around(own, defaultdict(list), defaultdict(list), {}, set(), frozenset(words.inflections(lemma)))
+        for sense_id, strength in senses:
+            around.reached[sense_id].append((SYNONYM, strength))
+            for symbol, other_id, here, there in words.pointers(sense_id):
+                joins = here and words.entry(sense_id).words[here - 1].lower() == lemma
+                other = words.entry(other_id) if joins else None
+                if symbol == "!":
+                    if other is not None:
+                        around.opposite.add(other.words[there - 1].lower())
+                    continue
+                weight = BY_SYMBOL.get(symbol)
+                if weight is None:
+                    continue
+                around.reached[other_id].append((weight, strength))
+                if other is not None:
+                    word = other.words[there - 1].lower()
+                    value = _between(LEXICAL, strength, other.strengths[there - 1])
+                    around.joined[word] = max(value, around.joined.get(word, 0.0))
+            for ancestor, steps in self._above(sense_id).items():
+                if steps < MOST_STEPS:
+                    around.above[ancestor].append((sense_id, steps, strength))
+        return around
 
     def _all_neighbours(self, word: str) -> dict[str, float]:
         """Every lexicon word related to `word` with its closeness, at least `FLOOR` (opposites: 0.35),
@@ -93,10 +147,10 @@ class Nearness:
         result."""
         forms = self._forms(word)
         if len(forms) == 1:
-            return self._near(forms[0])
+            return self._expanded(forms[0])
         merged: dict[str, float] = {}
         for form in forms:
-            for other, score in self._near(form).items():
+            for other, score in self._expanded(form).items():
                 merged[other] = max(score, merged.get(other, 0.0))
         for other in [one for one, score in merged.items() if score < FLOOR]:
             merged[other] = self.closeness(word, other) or 0.0  # the opposite of one form, but not of another
@@ -104,38 +158,27 @@ class Nearness:
 
     def _lemma_neighbours(self, lemma: str) -> dict[str, float]:
         words = self._lexicon
-        found: dict[str, float] = defaultdict(float)
-        opposite: set[str] = set()
+        around = self._around(lemma)
+        found: dict[str, float] = defaultdict(float, around.joined)
 
         def add(sense_id: str, weight: float, strength: int) -> None:
             entry = words.entry(sense_id)
             for other, there in zip(entry.words, entry.strengths, strict=True):
-                score = round(weight * math.sqrt(strength * there) / 9, 4)
-                if score >= FLOOR and score > found[other.lower()]:
+                score = _between(weight, strength, there)
+                if score > found[other.lower()]:
                     found[other.lower()] = score
 
-        for sense_id, strength in words.sense_strengths(lemma):
-            add(sense_id, SYNONYM, strength)
-            for symbol, other_id, here, there in words.entry(sense_id).pointers:
-                if symbol == "!":
-                    if words.entry(sense_id).words[here - 1].lower() == lemma:
-                        opposite.add(words.entry(other_id).words[there - 1].lower())
-                    continue
-                weight = BY_SYMBOL.get(symbol)
-                if weight is not None:
-                    add(other_id, weight, strength)
-                if here and weight is not None and words.entry(sense_id).words[here - 1].lower() == lemma:
-                    other = words.entry(other_id)
-                    score = LEXICAL * math.sqrt(strength * other.strengths[there - 1]) / 9
-                    word = other.words[there - 1].lower()
-                    found[word] = max(found[word], round(score, 4))
+        for sense_id, ways in around.reached.items():
+            for weight, strength in ways:
+                add(sense_id, weight, strength)
+        for sense_id, strength in around.own.items():
             for other_id, score in self._kin(sense_id).items():
                 if score >= FLOOR:
                     add(other_id, score, strength)
-        found.update(dict.fromkeys(words.inflections(lemma), INFLECTED))
-        found.update(dict.fromkeys(sorted(opposite), OPPOSITE))
+        found.update(dict.fromkeys(around.inflected, INFLECTED))
+        found.update(dict.fromkeys(sorted(around.opposite), OPPOSITE))
         found[lemma] = 1.0
-        return {word: score for word, score in found.items() if score >= FLOOR or word in opposite}
+        return {word: score for word, score in found.items() if score >= FLOOR or word in around.opposite}
 
     def _kin(self, sense_id: str) -> dict[str, float]:
         """The senses up to three steps away through a common ancestor, no more than two of them straight down."""
@@ -144,23 +187,29 @@ class Nearness:
         own = information(sense_id)
         for ancestor, up in self._above(sense_id).items():
             shared = information(ancestor)
-            if up > 2:
+            if up >= MOST_STEPS:
                 continue
             layer = [ancestor]
-            for down in range(min(3 - up, 2) + 1):
+            for down in range(min(MOST_STEPS - up, MOST_STEPS - 1) + 1):
                 steps = up + down
                 if down:
                     layer = [one for above in layer for one in self._lexicon.related_ids(above, "~", "~i")]
                 for one in layer:
-                    score = self._lin(shared, own, information(one), steps)
-                    if steps == 1 and self._lexicon.entry(ancestor).below <= TOO_WIDE:
-                        score = max(score, ONE_STEP)
+                    score = self._related(ancestor, sense_id, one, steps)
                     if score > found.get(one, 0.0):
                         found[one] = score
                 if HIERARCHY * 2 * shared / ((own + shared) or 1.0) * STEP**steps < FLOOR and steps:
                     break
         found.pop(sense_id, None)
         return found
+
+    def _related(self, ancestor: str, one: str, other: str, steps: int) -> float:
+        """How related two senses are through a common ancestor, with so many steps between them."""
+        information = self._information
+        score = self._lin(information(ancestor), information(one), information(other), steps)
+        if steps == 1 and self._lexicon.entry(ancestor).below <= TOO_WIDE:
+            return max(score, ONE_STEP)
+        return score
 
     @staticmethod
     def _lin(shared: float, own: float, other: float, steps: int) -> float:
@@ -179,8 +228,7 @@ class Nearness:
         return round(min(best, FLOOR - 0.01), 4)
 
     def _leading(self, lemma: str) -> list[tuple[str, int]]:
-        senses = self._lexicon.sense_strengths(lemma)
-        return sorted(senses, key=lambda pair: (-pair[1], pair[0]))[:MOST_SENSES]
+        return sorted(self._lexicon.sense_strengths(lemma), key=lambda pair: (-pair[1], pair[0]))[:MOST_SENSES]
 
     def _through_ancestor(self, sense_a: str, sense_b: str) -> float:
         """Lin's measure through the common ancestor that gives most."""

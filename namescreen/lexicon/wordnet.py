@@ -82,13 +82,14 @@ class Related:
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A row of the senses table, parsed: strengths go with words (9 = the word's leading sense)."""
+    """A row of the senses table, parsed: strengths go with words (9 = the word's leading sense). Its relations are
+    left as they stand in the table, as most rows are read for their words alone; `Lexicon.pointers` parses them."""
 
     domain: int
     below: int
     words: tuple[str, ...]
     strengths: tuple[int, ...]
-    pointers: tuple[tuple[str, str, int, int], ...]
+    relations: str
 
 
 class Lexicon:
@@ -100,6 +101,8 @@ class Lexicon:
         self._exceptions = open_table("wordnet-exceptions.tsv")
         self._row = lru_cache(maxsize=1 << 16)(self._read_row)
         self.entry = lru_cache(maxsize=1 << 16)(self._read_entry)
+        self.pointers = lru_cache(maxsize=1 << 15)(self._read_pointers)
+        self.sense_strengths = lru_cache(maxsize=1 << 14)(self._find_strengths)
         self.bases = lru_cache(maxsize=1 << 16)(self._find_bases)
         self._unlabelled = lru_cache(maxsize=1 << 14)(self._read_senses)
         self._labelled = lru_cache(maxsize=1 << 14)(self._label_senses)
@@ -148,7 +151,8 @@ class Lexicon:
 
     def relations(self, sense: Sense | str) -> tuple[Relation, ...]:
         """The relations of a sense, in a fixed order."""
-        entry = self.entry(sense if isinstance(sense, str) else sense.id)
+        entry_id = sense if isinstance(sense, str) else sense.id
+        entry = self.entry(entry_id)
         return tuple(
             Relation(
                 RELATION_KINDS[symbol],
@@ -156,7 +160,7 @@ class Lexicon:
                 entry.words[here - 1] if here else "",
                 self.entry(other).words[there - 1] if there else "",
             )
-            for symbol, other, here, there in entry.pointers
+            for symbol, other, here, there in self.pointers(entry_id)
         )
 
     def domain(self, sense_id: str) -> str:
@@ -165,17 +169,16 @@ class Lexicon:
 
     def related_ids(self, sense_id: str, *symbols: str) -> list[str]:
         """The ids at the other end of the pointers with these symbols."""
-        return [other for symbol, other, _, _ in self.entry(sense_id).pointers if symbol in symbols]
+        return [other for symbol, other, _, _ in self.pointers(sense_id) if symbol in symbols]
 
-    def sense_strengths(self, lemma: str) -> list[tuple[str, int]]:
+    def _find_strengths(self, lemma: str) -> tuple[tuple[str, int], ...]:
         """(sense id, strength 1 to 9) of a word as it stands, in lower case."""
         found = []
         for sense_id, _ in self._row(lemma)[0]:
             entry = self.entry(sense_id)
-            found += [(sense_id, s) for w, s in zip(entry.words, entry.strengths, strict=True) if w.lower() == lemma][
-                :1
-            ]
-        return found
+            strengths = zip(entry.words, entry.strengths, strict=True)
+            found += [(sense_id, strength) for word, strength in strengths if word.lower() == lemma][:1]
+        return tuple(found)
 
     def inflections(self, lemma: str) -> tuple[str, ...]:
         """Other words of the lexicon that are inflected forms of `lemma`, or of which it is one (glass,
@@ -253,20 +256,20 @@ class Lexicon:
         value = self._senses.get(sense_id)
         if value is None:
             raise KeyError(sense_id)
-        domain, below, words, pointers = value.split("|")
+        domain, below, words, relations = value.split("|")
+        shown = words.split(",")
+        return Entry(
+            int(domain), int(below), tuple(w[:-1] for w in shown), tuple(int(w[-1]) for w in shown), relations
+        )
+
+    def _read_pointers(self, sense_id: str) -> tuple[tuple[str, str, int, int], ...]:
+        """The relations of a sense: symbol, the other sense, and the numbers of the two words joined, 0 for none."""
         parsed = []
-        for pointer in pointers.split():
+        for pointer in self.entry(sense_id).relations.split():
             match = _POINTER.match(pointer)
             assert match is not None, pointer
             parsed.append((match[1], match[2], int(match[3] or 0), int(match[4] or 0)))
-        shown = words.split(",")
-        return Entry(
-            int(domain),
-            int(below),
-            tuple(w[:-1] for w in shown),
-            tuple(int(w[-1]) for w in shown),
-            tuple(parsed),
-        )
+        return tuple(parsed)
 
     def _read_senses(self, lemma: str) -> tuple[Sense, ...]:
         plain = []

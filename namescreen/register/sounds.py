@@ -16,7 +16,8 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..kernel.sounds import MOST_SOUNDS, CompiledCodes, compiled_codes
+from ..kernel.alphabet import MOST_SOUNDS
+from ..kernel.sounds import CompiledCodes, compiled_codes
 from ..pronunciation import SoundCodes, prepare_codes, sound_closeness_many
 from ..pronunciation.alignment import RHYTHM, phone_weights, syllables_in
 from ..pronunciation.features import percent_differences

@@ -115,6 +115,12 @@ class TestCloseness:
     def test_a_word_is_closest_to_itself(self, word: str) -> None:
         assert lexicon().closeness(word, word) == 1.0
 
+    @settings(deadline=None)
+    @given(words, words, st.floats(0.0, 1.0))
+    def test_what_is_below_the_least_asked_for_may_be_left_out(self, a: str, b: str, least: float) -> None:
+        exact, found = lexicon().closeness(a, b), lexicon().closeness(a, b, least)
+        assert found == exact or (found == 0.0 and exact is not None and exact < least)
+
     @settings(deadline=None)  # the first look at a word reads many rows
     @given(words)
     def test_neighbours_agree_with_closeness_both_ways(self, word: str) -> None:

@@ -9,7 +9,9 @@ from hypothesis import strategies as st
 from rapidfuzz.distance import OSA, Indel
 
 from namescreen.closeness.appearance import letters_closeness
+from namescreen.closeness.sound import sound_of_words
 from namescreen.kernel import kernel
+from namescreen.kernel.alphabet import MOST_SOUNDS, likeness_of_readings
 from namescreen.pronunciation import prepare_codes, sound_closeness
 from namescreen.pronunciation.features import percent_differences
 from namescreen.register.letters import Strings
@@ -117,6 +119,18 @@ def test_sounds_of_words_are_those_of_the_closest_readings(
     for each, value in zip(words, likeness.tolist(), strict=True):
         exact = max((sound_closeness(mine, other) for mine in own for other in each), default=0.0)
         assert value == exact or (value == 0 and exact < least)
+
+
+@pytest.mark.skipif(kernel() is None, reason="installed without a C compiler")
+@given(st.lists(codes, max_size=4), st.lists(codes, max_size=4), st.floats(0.0, 1.0))
+def test_sounds_of_one_pair_are_the_same_without_the_kernel(one: list[str], other: list[str], least: float) -> None:
+    pair = tuple(one), tuple(other)
+    value = max((sound_closeness(mine, yours) for mine in one for yours in other), default=0.0)
+    assert likeness_of_readings(*pair, least) == (value if value >= least else 0.0)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("namescreen.closeness.sound.likeness_of_readings", lambda *_: None)
+        assert sound_of_words.__wrapped__(*pair, least) == likeness_of_readings(*pair, least)
+    assert likeness_of_readings(("A" * (MOST_SOUNDS + 1),), ("A",), least) is None
 
 
 long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)

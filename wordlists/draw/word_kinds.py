@@ -43,12 +43,12 @@ def places() -> set[str]:
     found: set[str] = set()
     for sense_id, _ in open_table("wordnet-senses.tsv").items():
         entry = words.entry(sense_id)
-        is_instance = any(symbol == "@i" for symbol, *_ in entry.pointers)
+        is_instance = any(symbol == "@i" for symbol, *_ in words.pointers(sense_id))
         if sense_id[0] == "n" and is_instance and DOMAINS[entry.domain] in ("noun.location", "noun.object"):
             named.add(sense_id)
             found.update(word for word in entry.words if word[0].isupper())
     for sense_id in sorted(named):
-        for symbol, other, _, there in words.entry(sense_id).pointers:
+        for symbol, other, _, there in words.pointers(sense_id):
             if symbol in ("<\\", "+") and there:
                 word = words.entry(other).words[there - 1]
                 if word[0].isupper():
