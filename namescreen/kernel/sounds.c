@@ -6,48 +6,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "kernel.h"
+#include "sounds.h"
 
-enum { BYTES = 256, OURS = 64, FEW = 256, COLUMNS = 6, GROUP = 16, BLOCK = 512, NEVER = 1 << 30 };
-
-/* The same as _Sounds in namescreen/kernel/sounds.py: what holds of every code. */
-typedef struct {
-    const uint8_t *difference; /* of two letters, in hundredths: BYTES rows of BYTES */
-    const uint8_t *weight;     /* of a letter, in quarters of a full phone */
-    const uint8_t *vowel;      /* 1 for a vowel */
-    const uint8_t *letter;     /* for each bit of `present` its letter, 0 for none; 8 * COLUMNS of them */
-    int64_t first, clustered;  /* added to the first sound; taken from one that is easily lost */
-    double rhythm;
-} Sounds;
-
-/* The same as _Packed there. */
-typedef struct {
-    const uint8_t *blob, *weights;
-    const uint32_t *start;
-    const uint16_t *whole, *present; /* `present` in three columns of `count` */
-    const uint8_t *syllables;
-    int64_t count;
-} Packed;
-
-/* So many differences, all at most a hundred, dealt with in one step. */
-typedef int8_t Together __attribute__((vector_size(GROUP)));
-
-/* What the sounds that a code has and lacks cost at least, eight bits of `present` at a time. */
-typedef int32_t Costs[COLUMNS][BYTES];
-
-/* One of our readings. */
-typedef struct {
-    int64_t size, whole, syllables, kinds;
-    int32_t weight[OURS];
-    const uint8_t *difference[OURS];
-    uint8_t nearest[BYTES];  /* how little a letter differs from the nearest of ours */
-    Costs costs;
-    double spare[BYTES];     /* what an alignment may cost, for each hundredth of the weight of both, by syllables */
-    int kind[OURS];          /* which of the distinct sounds each is */
-    int32_t kind_weight[OURS];
-    /* How little each of those differs from the nearest that a column has, GROUP of them side by side. */
-    Together nearest_there[OURS / GROUP][COLUMNS][BYTES];
-} Ours;
+enum { FEW = 256, BLOCK = 512, NEVER = 1 << 30 };
 
 typedef struct {
     const Sounds *sounds;
@@ -97,11 +58,6 @@ static int64_t syllables_in(const Sounds *sounds, const uint8_t *code, int64_t s
     for (int64_t at = 0; at < size; at++)
         syllables += sounds->vowel[code[at]];
     return syllables;
-}
-
-static int32_t lightest(const Sounds *sounds, uint8_t letter)
-{
-    return sounds->weight[letter] - (sounds->vowel[letter] ? 0 : (int32_t)sounds->clustered);
 }
 
 /* For every mask of eight bits the sum of `costs` where it is set. */
@@ -355,12 +311,6 @@ INLINE double alike(Search *search, const Ours *ours, int64_t least, int64_t mos
     return more == NEVER ? 0 : share(search, ours, least + more, search->whole, search->syllables);
 }
 
-/* What an alignment may cost for one of our readings to be so alike that `set_least` was told. */
-INLINE int64_t may_cost(const Packed *packed, const Ours *ours, int64_t place)
-{
-    return (int64_t)(ours->spare[packed->syllables[place]] * (double)(packed->whole[place] + ours->whole) + 1e-6);
-}
-
 static void set_least(Search *search, double least)
 {
     for (int64_t reading = 0; reading < search->readings; reading++) {
@@ -423,39 +373,52 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
         abort();
     for (int64_t whole = 0; whole < size; whole++)
         at_most[whole] = (int32_t)(100 * (1 - least) * (double)(whole + heaviest) + 1e-6);
-    int64_t block[BLOCK], first[BLOCK], second[BLOCK], may[BLOCK];
+    int64_t block[BLOCK], first[BLOCK], second[BLOCK];
     double best[BLOCK];
     uint8_t bytes[COLUMNS];
+    int abreast = !given && sounds_abreast();
+    for (int64_t reading = 0; abreast && count && reading < readings; reading++) {
+        sounds_sieve_ready(sounds, packed, &search.ours[reading], codes, low + count - 1);
+        codes += search.ours[reading].size + 1;
+    }
     for (int64_t from = 0; from < count; from += BLOCK) {
-        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0;
+        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0, close = 0;
+        int64_t sieved = abreast ? here / ABREAST * ABREAST : 0;
         for (int64_t at = 0; at < here; at++) {
-            int64_t place = block[at] = given ? given[from + at] : low + from + at;
-            bytes_of(packed, place, bytes);
+            block[at] = given ? given[from + at] : low + from + at;
             best[at] = 0;
-            first[passed] = at;
-            passed += cost_of(search.cheapest, bytes) <= at_most[packed->whole[place]];
         }
-        for (int64_t reading = 0; reading < readings && passed; reading++) {
+        for (int64_t at = sieved; at < here; at++) {
+            bytes_of(packed, block[at], bytes);
+            first[passed] = at;
+            passed += cost_of(search.cheapest, bytes) <= at_most[packed->whole[block[at]]];
+        }
+        for (int64_t reading = 0; reading < readings; reading++) {
             const Ours *ours = &search.ours[reading];
             int64_t left = 0;
+            if (sieved) {
+                left = sounds_sieve(packed, ours, low + from, sieved, second);
+                left = sounds_bounded(packed, ours, second, left);
+                for (int64_t at = 0; at < left; at++)
+                    second[at] -= low + from;
+            }
             for (int64_t at = 0; at < passed; at++) {
-                int64_t place = block[first[at]];
-                bytes_of(packed, place, bytes);
+                bytes_of(packed, block[first[at]], bytes);
                 second[left] = first[at];
-                may[left] = may_cost(packed, ours, place);
-                left += cost_of(ours->costs, bytes) <= may[left];
+                left += cost_of(ours->costs, bytes) <= may_cost(packed, ours, block[first[at]]);
             }
             for (int64_t at = 0; at < left; at++) {
                 int64_t place = block[second[at]];
                 bytes_of(packed, place, bytes);
-                double value = heard(&search, ours, place, bytes, may[at]);
+                double value = heard(&search, ours, place, bytes, may_cost(packed, ours, place));
                 best[second[at]] = value > best[second[at]] ? value : best[second[at]];
+                close += value >= least;
             }
         }
-        for (int64_t at = 0; at < passed; at++)
-            if (best[first[at]] >= least) {
-                places[found] = block[first[at]];
-                values[found++] = best[first[at]];
+        for (int64_t at = 0; close && at < here; at++)
+            if (best[at] >= least) {
+                places[found] = block[at];
+                values[found++] = best[at];
             }
     }
     free(at_most);

@@ -33,6 +33,7 @@ BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "
 LEXICAL = 0.8  # derived or pertaining, where the relation joins these two very words
 SENSE_TOTALS = {"n": 82_115, "v": 13_767}  # WordNet 3.0, wnstats(7WN)
 MOST_SENSES = 6
+MOST_EXPANDED = 1 << 13  # words whose neighbours are kept in memory
 MOST_STEPS = 3  # between senses through a common ancestor, fewer than so many of them straight up or down
 
 
@@ -63,7 +64,7 @@ class Nearness:
     def __init__(self, words: Lexicon) -> None:
         self._lexicon = words
         self.neighbours = lru_cache(maxsize=1 << 13)(self._all_neighbours)
-        self._expanded = lru_cache(maxsize=1 << 13)(self._lemma_neighbours)
+        self._expansions: dict[str, dict[str, float]] = {}
         self._around = lru_cache(maxsize=1 << 13)(self._find_around)
         self._information = lru_cache(maxsize=1 << 16)(self._find_information)
         self._above = lru_cache(maxsize=1 << 15)(self._find_above)
@@ -94,7 +95,11 @@ class Nearness:
     def _near(self, lemma_a: str, lemma_b: str) -> float | None:
         """What `_lemma_neighbours` tells of two different words, None where they are not neighbours.
 
-        Worked out from their own senses alone: expanding a word costs more than many pairs do."""
+        Where neither has been expanded, worked out from their own senses alone: an expansion costs more than many
+        pairs do."""
+        for one, other in ((lemma_a, lemma_b), (lemma_b, lemma_a)):
+            if one in self._expansions:
+                return self._expansions[one].get(other)
         a, b = self._around(lemma_a), self._around(lemma_b)
         if lemma_b in a.opposite:
             return OPPOSITE
@@ -155,6 +160,15 @@ class Nearness:
         for other in [one for one, score in merged.items() if score < FLOOR]:
             merged[other] = self.closeness(word, other) or 0.0  # the opposite of one form, but not of another
         return merged
+
+    def _expanded(self, lemma: str) -> dict[str, float]:
+        """The neighbours of `lemma`, remembered; do not change the result."""
+        found = self._expansions.get(lemma)
+        if found is None:
+            if len(self._expansions) >= MOST_EXPANDED:
+                self._expansions.clear()
+            found = self._expansions[lemma] = self._lemma_neighbours(lemma)
+        return found
 
     def _lemma_neighbours(self, lemma: str) -> dict[str, float]:
         words = self._lexicon
