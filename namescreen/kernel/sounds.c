@@ -16,6 +16,7 @@ typedef struct {
     Ours *ours;
     Costs cheapest; /* for any of our readings */
     int64_t readings, room;
+    int abreast;
     /* the other code, its sounds' weights, and what each of them must cost in any case; room for an alignment */
     const uint8_t *code, *weight;
     int64_t size, whole, syllables;
@@ -103,6 +104,7 @@ static void costs_of(const Sounds *sounds, const uint8_t *code, Ours *ours)
     for (int64_t at = 0; at < ours->size; at++) {
         if (seen[code[at]] < 0) {
             seen[code[at]] = (int8_t)ours->kinds;
+            ours->of_kind[ours->kinds] = ours->difference[at];
             nearest_of(sounds, ours->difference[at], ours->nearest_there[ours->kinds / GROUP], ours->kinds % GROUP);
             ours->kinds++;
         }
@@ -147,6 +149,7 @@ static void begin(Search *search, const Sounds *sounds, const Packed *packed, co
     search->sounds = sounds;
     search->packed = packed;
     search->readings = readings;
+    search->abreast = sounds_abreast();
     search->room = 0;
     search->aside = NULL;
     search->ours = aligned_alloc(64, ((size_t)readings * sizeof *search->ours + 63) / 64 * 64);
@@ -330,28 +333,51 @@ INLINE double heard(Search *search, const Ours *ours, int64_t place, const uint8
     return alike(search, ours, least, most);
 }
 
+/* Raise the best of each of some places, BLOCK at most, to how alike one of our readings sounds to it, where that may be
+   as much as `set_least` was told; `at` tells where its best stands. */
+static void raise_to(Search *search, const Ours *ours, const int64_t *places, int64_t count, const int64_t *at,
+                     double *best)
+{
+    const Packed *packed = search->packed;
+    uint8_t bytes[COLUMNS];
+    int32_t costs[BLOCK];
+    if (search->abreast)
+        sounds_aligned(packed, ours, places, count, costs);
+    for (int64_t each = 0; each < count; each++) {
+        int64_t place = places[each], most = may_cost(packed, ours, place);
+        double value = 0;
+        if (!search->abreast || costs[each] < 0) {
+            bytes_of(packed, place, bytes);
+            value = heard(search, ours, place, bytes, most);
+        } else if (costs[each] <= most)
+            value = share(search, ours, costs[each], packed->whole[place], packed->syllables[place]);
+        best[at[each]] = value > best[at[each]] ? value : best[at[each]];
+    }
+}
+
 /* How alike the closest of our readings sounds to the closest of those of each word, as `ids` lists them; less than
    `least` may come out as 0: sounds.Codes.of. */
 void sounds_of(const Sounds *sounds, const Packed *packed, const uint8_t *codes, int64_t readings, const uint32_t *ids,
                const uint32_t *ids_start, const int64_t *words, int64_t count, double least, double *values)
 {
     Search search;
-    uint8_t bytes[COLUMNS];
+    int64_t places[BLOCK], at[BLOCK], held = 0;
     begin(&search, sounds, packed, codes, readings);
     set_least(&search, least);
-    for (int64_t at = 0; at < count; at++) {
-        double best = 0;
-        for (int64_t id = ids_start[words[at]]; id < ids_start[words[at] + 1]; id++) {
-            int64_t place = ids[id];
-            bytes_of(packed, place, bytes);
-            for (int64_t reading = 0; reading < readings; reading++) {
-                const Ours *ours = &search.ours[reading];
-                double value = heard(&search, ours, place, bytes, may_cost(packed, ours, place));
-                best = value > best ? value : best;
+    for (int64_t word = 0; word < count; word++) {
+        values[word] = 0;
+        for (int64_t id = ids_start[words[word]]; id < ids_start[words[word] + 1]; id++) {
+            if (held == BLOCK) {
+                for (int64_t reading = 0; reading < readings; reading++)
+                    raise_to(&search, &search.ours[reading], places, held, at, values);
+                held = 0;
             }
+            places[held] = ids[id];
+            at[held++] = word;
         }
-        values[at] = best;
     }
+    for (int64_t reading = 0; reading < readings; reading++)
+        raise_to(&search, &search.ours[reading], places, held, at, values);
     end(&search);
 }
 
@@ -373,17 +399,17 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
         abort();
     for (int64_t whole = 0; whole < size; whole++)
         at_most[whole] = (int32_t)(100 * (1 - least) * (double)(whole + heaviest) + 1e-6);
-    int64_t block[BLOCK], first[BLOCK], second[BLOCK];
+    int64_t block[BLOCK], first[BLOCK], second[BLOCK], chosen[BLOCK];
     double best[BLOCK];
     uint8_t bytes[COLUMNS];
-    int abreast = !given && sounds_abreast();
-    for (int64_t reading = 0; abreast && count && reading < readings; reading++) {
+    int sieve = !given && search.abreast;
+    for (int64_t reading = 0; sieve && count && reading < readings; reading++) {
         sounds_sieve_ready(sounds, packed, &search.ours[reading], codes, low + count - 1);
         codes += search.ours[reading].size + 1;
     }
     for (int64_t from = 0; from < count; from += BLOCK) {
-        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0, close = 0;
-        int64_t sieved = abreast ? here / ABREAST * ABREAST : 0;
+        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0;
+        int64_t sieved = sieve ? here / ABREAST * ABREAST : 0;
         for (int64_t at = 0; at < here; at++) {
             block[at] = given ? given[from + at] : low + from + at;
             best[at] = 0;
@@ -395,27 +421,18 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
         }
         for (int64_t reading = 0; reading < readings; reading++) {
             const Ours *ours = &search.ours[reading];
-            int64_t left = 0;
-            if (sieved) {
-                left = sounds_sieve(packed, ours, low + from, sieved, second);
-                left = sounds_bounded(packed, ours, second, left);
-                for (int64_t at = 0; at < left; at++)
-                    second[at] -= low + from;
-            }
+            int64_t left = sieved ? sounds_sieve(packed, ours, low + from, sieved, chosen) : 0;
+            for (int64_t at = 0; at < left; at++)
+                second[at] = chosen[at] - low - from;
             for (int64_t at = 0; at < passed; at++) {
                 bytes_of(packed, block[first[at]], bytes);
                 second[left] = first[at];
+                chosen[left] = block[first[at]];
                 left += cost_of(ours->costs, bytes) <= may_cost(packed, ours, block[first[at]]);
             }
-            for (int64_t at = 0; at < left; at++) {
-                int64_t place = block[second[at]];
-                bytes_of(packed, place, bytes);
-                double value = heard(&search, ours, place, bytes, may_cost(packed, ours, place));
-                best[second[at]] = value > best[second[at]] ? value : best[second[at]];
-                close += value >= least;
-            }
+            raise_to(&search, ours, chosen, left, second, best);
         }
-        for (int64_t at = 0; close && at < here; at++)
+        for (int64_t at = 0; at < here; at++)
             if (best[at] >= least) {
                 places[found] = block[at];
                 values[found++] = best[at];

@@ -45,6 +45,7 @@ typedef struct {
     uint8_t sieve[NIBBLES][GROUP]; /* as `costs`, four bits of `present` at a time, in units of `unit` */
     int64_t unit;
     int kind[OURS];          /* which of the distinct sounds each is */
+    const uint8_t *of_kind[OURS]; /* `difference` of each of those */
     int32_t kind_weight[OURS];
     /* How little each of those differs from the nearest that a column has, GROUP of them side by side. */
     Together nearest_there[OURS / GROUP][COLUMNS][BYTES];
@@ -67,6 +68,6 @@ enum { ABREAST = 32 };
 HIDDEN int sounds_abreast(void);
 HIDDEN void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, const uint8_t *code, int64_t last);
 HIDDEN int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, int64_t count, int64_t *places);
-HIDDEN int64_t sounds_bounded(const Packed *packed, const Ours *ours, int64_t *places, int64_t count);
+HIDDEN void sounds_aligned(const Packed *packed, const Ours *ours, const int64_t *places, int64_t count, int32_t *costs);
 
 #endif

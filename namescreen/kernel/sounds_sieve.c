@@ -1,5 +1,6 @@
-/* The bounds of sounds.c for many codes in one step, with the instructions of AVX2, where the processor has them. They
-   only leave codes out that cannot be alike enough: which they are does not change the result. */
+/* Many codes in one step, with the instructions of AVX2, where the processor has them: a sieve that leaves codes out that
+   cannot be alike enough, and alignments side by side, which cost little more than the bounds that sounds.c puts before
+   them. */
 
 #include <string.h>
 
@@ -122,68 +123,88 @@ WIDE int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, i
     return found;
 }
 
-/* The sum of sixteen products of bytes, those of `ours` below 128. */
-WIDE static inline int32_t products(__m128i theirs, __m128i ours)
+/* Sixteen rows of sixteen bytes, turned into columns: each round deals the two halves of the rows out in turn. */
+WIDE static inline void turned(__m128i *rows)
 {
-    __m128i sums = _mm_madd_epi16(_mm_maddubs_epi16(theirs, ours), _mm_set1_epi16(1));
-    sums = _mm_add_epi32(sums, _mm_shuffle_epi32(sums, 0x4e));
-    return _mm_cvtsi128_si32(_mm_add_epi32(sums, _mm_shuffle_epi32(sums, 0xb1)));
+    for (int round = 0; round < 4; round++) {
+        __m128i dealt[GROUP];
+        for (int row = 0; row < GROUP / 2; row++) {
+            dealt[2 * row] = _mm_unpacklo_epi8(rows[row], rows[row + GROUP / 2]);
+            dealt[2 * row + 1] = _mm_unpackhi_epi8(rows[row], rows[row + GROUP / 2]);
+        }
+        memcpy(rows, dealt, sizeof dealt);
+    }
 }
 
-/* Of these places those that stay, in their order, where every sound is set against the nearest of the other reading's,
-   in whatever order they stand: cost_of_ours and cost_of_theirs of sounds.c together. */
-WIDE int64_t sounds_bounded(const Packed *packed, const Ours *ours, int64_t *places, int64_t count)
+/* Differences of each kind of our sounds from sixteen codes' sounds, place by place; the letters are 64 to 127. */
+WIDE static inline void differences(const Ours *ours, const __m128i *codes, int64_t size,
+                                    __m128i (*difference)[GROUP])
 {
-    static const uint8_t whole[2 * GROUP] = {FULL, FULL, FULL, FULL, FULL, FULL, FULL, FULL,
-                                             FULL, FULL, FULL, FULL, FULL, FULL, FULL, FULL};
-    const __m128i *nearest = (const __m128i *)(ours->nearest + 4 * GROUP); /* letters are 64 to 127 */
-    const __m128i *there = (const __m128i *)ours->nearest_there;
-    int64_t end = packed->start[packed->count], left = 0;
-    __m128i table[4], weight[2][OURS / GROUP];
-    for (int part = 0; part < 4; part++)
-        table[part] = _mm_loadu_si128(nearest + part);
-    for (int group = 0; group < OURS / GROUP; group++) {
-        const __m128i *weights = (const __m128i *)(ours->kind_weight + group * GROUP);
-        for (int half = 0; half < 2; half++)
-            weight[half][group] =
-                _mm_packs_epi32(_mm_loadu_si128(weights + 2 * half), _mm_loadu_si128(weights + 2 * half + 1));
+    for (int64_t at = 0; at < size; at += 2) {
+        __m256i two = _mm256_inserti128_si256(_mm256_castsi128_si256(codes[at]), codes[at + 1], 1), index[4];
+        for (int part = 0; part < 4; part++)
+            /* 0 to 15 stays that in its low bits; the rest has its highest bit set and gives 0 */
+            index[part] = _mm256_adds_epu8(_mm256_xor_si256(two, _mm256_set1_epi8((char)((4 + part) * GROUP))),
+                                           _mm256_set1_epi8(0x70));
+        for (int64_t kind = 0; kind < ours->kinds; kind++) {
+            __m256i found = _mm256_setzero_si256();
+            for (int part = 0; part < 4; part++)
+                found = _mm256_or_si256(
+                    found, _mm256_shuffle_epi8(twice(ours->of_kind[kind] + (4 + part) * GROUP), index[part]));
+            _mm256_storeu_si256((__m256i *)&difference[kind][at], found);
+        }
     }
-    for (int64_t at = 0; at < count; at++) {
-        int64_t place = places[at], start = packed->start[place], size = packed->start[place + 1] - start, cost = 0;
-        if (start + (size + GROUP - 1) / GROUP * GROUP > end) { /* nothing may be read from there */
-            places[left++] = place;
-            continue;
-        }
-        for (int64_t from = start; from < start + size; from += GROUP) {
-            int64_t here = start + size - from < GROUP ? start + size - from : GROUP;
-            __m128i code = _mm_loadu_si128((const __m128i *)(packed->blob + from)), value = _mm_setzero_si128();
-            for (int part = 0; part < 4; part++) {
-                /* 0 to 15 stays that in its low bits; the rest has its highest bit set and gives 0 */
-                __m128i index = _mm_xor_si128(code, _mm_set1_epi8((char)((4 + part) * GROUP)));
-                index = _mm_adds_epu8(index, _mm_set1_epi8(0x70));
-                value = _mm_or_si128(value, _mm_shuffle_epi8(table[part], index));
+}
+
+/* What the cheapest alignment of one of our readings with each code costs: sixteen codes side by side. Negative for
+   codes that are too long for it. */
+WIDE void sounds_aligned(const Packed *packed, const Ours *ours, const int64_t *places, int64_t count, int32_t *costs)
+{
+    int64_t end = packed->start[packed->count];
+    for (int64_t from = 0; from < count; from += GROUP) {
+        int64_t sizes[GROUP], longest = 0;
+        __m128i codes[GROUP], bytes[GROUP], difference[OURS][GROUP];
+        for (int lane = 0; lane < GROUP; lane++) {
+            int64_t place = places[from + lane < count ? from + lane : from], start = packed->start[place];
+            sizes[lane] = packed->start[place + 1] - start;
+            if (sizes[lane] > GROUP || start + GROUP > end) { /* nothing may be read from there */
+                sizes[lane] = -1;
+                codes[lane] = bytes[lane] = _mm_setzero_si128();
+                continue;
             }
-            __m128i weights = _mm_loadu_si128((const __m128i *)(packed->weights + from));
-            weights = _mm_and_si128(weights, _mm_loadu_si128((const __m128i *)(whole + GROUP - here)));
-            cost += products(weights, value);
+            longest = sizes[lane] > longest ? sizes[lane] : longest;
+            codes[lane] = _mm_loadu_si128((const __m128i *)(packed->blob + start));
+            bytes[lane] = _mm_loadu_si128((const __m128i *)(packed->weights + start));
         }
-        for (int group = 0; group * GROUP < ours->kinds; group++) {
-            const __m128i *column = there + group * COLUMNS * BYTES;
-            __m128i least = _mm_set1_epi8(100);
-            for (int each = 0; each < COLUMNS; each++, column += BYTES) {
-                uint16_t present = packed->present[(each / 2) * packed->count + place];
-                least = _mm_min_epu8(least, _mm_load_si128(column + (each % 2 ? present >> 8 : present & (BYTES - 1))));
+        turned(codes);
+        turned(bytes);
+        differences(ours, codes, longest, difference);
+        uint16_t spent[GROUP + 1][GROUP];
+        __m256i row[GROUP + 1], weight[GROUP], alone[GROUP];
+        row[0] = _mm256_setzero_si256();
+        for (int64_t at = 0; at < longest; at++) {
+            weight[at] = _mm256_cvtepu8_epi16(bytes[at]);
+            alone[at] = _mm256_mullo_epi16(weight[at], _mm256_set1_epi16(100));
+            row[at + 1] = _mm256_add_epi16(row[at], alone[at]);
+        }
+        for (int64_t mine = 0; mine < ours->size; mine++) {
+            const __m128i *apart = difference[ours->kind[mine]];
+            __m256i own = _mm256_set1_epi16((int16_t)ours->weight[mine]);
+            __m256i own_alone = _mm256_set1_epi16((int16_t)(100 * ours->weight[mine]));
+            __m256i corner = row[0], left = row[0] = _mm256_add_epi16(row[0], own_alone);
+            for (int64_t at = 0; at < longest; at++) {
+                __m256i above = row[at + 1];
+                __m256i both = _mm256_mullo_epi16(_mm256_cvtepu8_epi16(apart[at]), _mm256_add_epi16(own, weight[at]));
+                __m256i best = _mm256_min_epu16(_mm256_add_epi16(corner, both), _mm256_add_epi16(above, own_alone));
+                left = row[at + 1] = _mm256_min_epu16(best, _mm256_add_epi16(left, alone[at]));
+                corner = above;
             }
-            __m128i sums = _mm_add_epi32(
-                _mm_madd_epi16(_mm_unpacklo_epi8(least, _mm_setzero_si128()), weight[0][group]),
-                _mm_madd_epi16(_mm_unpackhi_epi8(least, _mm_setzero_si128()), weight[1][group]));
-            sums = _mm_add_epi32(sums, _mm_shuffle_epi32(sums, 0x4e));
-            cost += _mm_cvtsi128_si32(_mm_add_epi32(sums, _mm_shuffle_epi32(sums, 0xb1)));
         }
-        places[left] = place;
-        left += cost <= may_cost(packed, ours, place);
+        for (int64_t at = 0; at <= longest; at++)
+            _mm256_storeu_si256((__m256i *)spent[at], row[at]);
+        for (int lane = 0; lane < GROUP && from + lane < count; lane++)
+            costs[from + lane] = sizes[lane] < 0 ? -1 : spent[sizes[lane]][lane];
     }
-    return left;
 }
 
 #else
@@ -204,10 +225,9 @@ int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, int64_
     return 0;
 }
 
-int64_t sounds_bounded(const Packed *packed, const Ours *ours, int64_t *places, int64_t count)
+void sounds_aligned(const Packed *packed, const Ours *ours, const int64_t *places, int64_t count, int32_t *costs)
 {
-    (void)packed, (void)ours, (void)places;
-    return count;
+    (void)packed, (void)ours, (void)places, (void)count, (void)costs;
 }
 
 #endif

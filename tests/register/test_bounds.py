@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from rapidfuzz.distance import OSA, Indel
 
@@ -25,6 +25,7 @@ both_paths = pytest.mark.parametrize(
 )
 words = st.text("abceilmnrsw1o0é", min_size=1, max_size=12)
 codes = st.text("".join(percent_differences()), min_size=1, max_size=9)
+longer_codes = st.text("".join(percent_differences()), min_size=1, max_size=24)
 levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
 
 
@@ -119,6 +120,27 @@ def test_sounds_of_words_are_those_of_the_closest_readings(
     for each, value in zip(words, likeness.tolist(), strict=True):
         exact = max((sound_closeness(mine, other) for mine in own for other in each), default=0.0)
         assert value == exact or (value == 0 and exact < least)
+
+
+@both_paths
+@settings(max_examples=40, deadline=None)
+@given(st.lists(st.one_of(codes, longer_codes), min_size=70, max_size=700), longer_codes, levels)
+def test_sounds_of_many_words_are_those_of_single_pairs(
+    compiled: bool, others: list[str], own: str, least: float
+) -> None:
+    """Enough of them that codes are dealt with side by side, with some left over."""
+    readings = (own, others[0] + others[1], others[2])
+    words = [(other, others[at // 2]) for at, other in enumerate(others)]
+    table = codes_of(words, compiled)
+    exact = np.array([max(sound_closeness(mine, table.text(at)) for mine in readings) for at in range(len(table))])
+    places, likeness = table.near(readings, least)
+    assert places.tolist() == (exact >= least).nonzero()[0].tolist()
+    assert np.array_equal(likeness, exact[places])
+    of_words = table.of(readings, np.arange(len(words)), least)
+    by_text = {table.text(at): exact[at] for at in range(len(table))}
+    for word, value in zip(words, of_words.tolist(), strict=True):
+        best = max(by_text[code] for code in word)
+        assert value == best or (best < least and value < least)
 
 
 @pytest.mark.skipif(kernel() is None, reason="installed without a C compiler")
