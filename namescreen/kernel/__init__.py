@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 __all__ = ["address", "kernel"]
 
-VERSION = 7
+VERSION = 8
 """Raised with every change of the functions' arguments: a library left from another version is not used."""
 
 FUNCTIONS = (

@@ -24,7 +24,7 @@ typedef struct {
     const uint8_t *blob, *weights;
     const uint32_t *start;
     const uint16_t *whole, *present; /* `present` in three columns of `count` */
-    const uint8_t *syllables;
+    const uint8_t *syllables, *first; /* the first sound of each */
     int64_t count;
 } Packed;
 
@@ -43,6 +43,7 @@ typedef struct {
     Costs costs;
     double spare[BYTES];     /* what an alignment may cost, for each hundredth of the weight of both, by syllables */
     uint8_t sieve[NIBBLES][GROUP]; /* as `costs`, four bits of `present` at a time, in units of `unit` */
+    uint8_t first[4 * GROUP]; /* what the first sound's greater weight costs, for the letters 64 to 127 */
     int64_t unit;
     int kind[OURS];          /* which of the distinct sounds each is */
     const uint8_t *of_kind[OURS]; /* `difference` of each of those */

@@ -22,6 +22,7 @@ __all__ = ["CompiledCodes", "compiled_codes"]
 
 _KINDS = {
     "weights": np.uint8, "start": np.uint32, "whole": np.uint16, "present": np.uint16, "syllables": np.uint8,
+    "first": np.uint8,
 }  # fmt: skip
 """The parts of the arrays, in the order of the kernel's structure."""
 

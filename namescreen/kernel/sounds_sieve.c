@@ -64,6 +64,8 @@ void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, 
             cost[home][mask] += weight * nearest + (mask >> bit % NIBBLE & 1 ? theirs : 0);
         }
     }
+    for (int letter = 0; letter < 4 * GROUP; letter++)
+        ours->first[letter] = (uint8_t)(sounds->first * ours->nearest[4 * GROUP + letter] / ours->unit);
     for (int nibble = 0; nibble < NIBBLES; nibble++)
         for (int mask = 0; mask < GROUP; mask++) {
             int64_t units = cost[nibble][mask] / ours->unit;
@@ -82,10 +84,12 @@ WIDE int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, i
 {
     const __m256i four = _mm256_set1_epi8(GROUP - 1), byte = _mm256_set1_epi16(BYTES - 1), zero = _mm256_setzero_si256();
     const __m256i last_syllables = _mm256_set1_epi8(SYLLABLES - 1);
-    __m256i table[NIBBLES], limit = zero;
     int64_t found = 0, weight = -1;
+    __m256i table[NIBBLES], first_table[4], limit = zero;
     for (int nibble = 0; nibble < NIBBLES; nibble++)
         table[nibble] = twice(ours->sieve[nibble]);
+    for (int part = 0; part < 4; part++)
+        first_table[part] = twice(ours->first + part * GROUP);
     for (int64_t place = low; place < low + count; place += ABREAST) {
         if (packed->whole[place + ABREAST - 1] != weight) {
             uint8_t limits[SYLLABLES]; /* one above what it may cost, in units */
@@ -113,6 +117,12 @@ WIDE int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, i
             }
         }
         sum = _mm256_permute4x64_epi64(sum, 0xd8); /* undoes the order that packing gives */
+        __m256i first = _mm256_loadu_si256((const __m256i *)(packed->first + place));
+        for (int part = 0; part < 4; part++) {
+            __m256i index = _mm256_xor_si256(first, _mm256_set1_epi8((char)((4 + part) * GROUP)));
+            index = _mm256_adds_epu8(index, _mm256_set1_epi8(0x70));
+            sum = _mm256_adds_epu8(sum, _mm256_shuffle_epi8(first_table[part], index));
+        }
         __m256i syllables = _mm256_loadu_si256((const __m256i *)(packed->syllables + place));
         __m256i may = _mm256_shuffle_epi8(limit, _mm256_min_epu8(syllables, last_syllables));
         __m256i above = _mm256_cmpeq_epi8(_mm256_subs_epu8(may, sum), zero);

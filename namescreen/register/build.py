@@ -19,7 +19,7 @@ from ..closeness.sound import said_in_one
 from ..pronunciation.letter_to_sound import joint_model
 from ..tables import open_table
 from .packing import boundaries, pack_inverse, pack_lists, pack_shapes, pack_strings
-from .processes import beside, fork_or_spawn, ignore_interrupt, processors, without_collection
+from .processes import begin_worker, beside, fork_or_spawn, processors, without_collection
 from .reading import Progress
 from .sounds import code_arrays
 
@@ -156,7 +156,7 @@ class _Workers:
             for part in _parts(items, size):
                 yield part, work(part)
             return
-        with fork_or_spawn().Pool(self._processes, ignore_interrupt, maxtasksperchild=TASKS_A_PROCESS) as pool:
+        with fork_or_spawn().Pool(self._processes, begin_worker, maxtasksperchild=TASKS_A_PROCESS) as pool:
             waiting = list(_parts(items, size))
             yield from zip(waiting, pool.imap(work, waiting), strict=True)
 

@@ -14,7 +14,7 @@ from multiprocessing.connection import Connection
 from multiprocessing.context import BaseContext
 from typing import Any, TypeVar
 
-__all__ = ["beside", "fork_or_spawn", "ignore_interrupt", "processors", "without_collection"]
+__all__ = ["begin_worker", "beside", "fork_or_spawn", "processors", "without_collection"]
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
@@ -33,8 +33,9 @@ def fork_or_spawn() -> BaseContext:
     return multiprocessing.get_context("fork" if safe else "spawn")
 
 
-def ignore_interrupt() -> None:
-    """Leave Ctrl-C to the parent, which ends its workers."""
+def begin_worker() -> None:
+    """Leave Ctrl-C to the parent, which ends its workers, and what was there before out of searches for garbage."""
+    gc.freeze()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
 
 
@@ -58,7 +59,7 @@ def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], 
 
 
 def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> None:
-    ignore_interrupt()
+    begin_worker()
     try:
         result: object = work(item)
     except Exception as error:

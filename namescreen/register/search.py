@@ -12,7 +12,7 @@ from ..tables import open_table
 from .columns import Selection
 from .hit import Hit
 from .nearest import nearest
-from .processes import fork_or_spawn, ignore_interrupt, processors
+from .processes import begin_worker, fork_or_spawn, processors
 from .reading import Progress
 
 if TYPE_CHECKING:
@@ -27,7 +27,9 @@ WORTH_A_POOL = 2_000_000
 WORTH_KEEPING = 100
 """Names from which it pays to read the tables of the lexicon as a whole (0.3 s), before the workers start, who share
 them."""
-TABLES = ("wordnet-words.tsv", "wordnet-senses.tsv")
+TABLES = (
+    "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv", "foreign_words.tsv", "foreign_of.tsv",
+)  # fmt: skip
 NAMES_A_TASK = 4
 
 Found = list[tuple[int, float]]
@@ -57,7 +59,7 @@ def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found
     context = fork_or_spawn()
     if context.get_start_method() == "fork":
         _inherit(finder)
-        start, given = ignore_interrupt, ()
+        start, given = begin_worker, ()
     elif register.path is not None:
         start, given = _open, (register.path, register.filter, top)  # type: ignore[assignment]
     else:
@@ -105,7 +107,7 @@ def _open(path: Path, chosen: object, top: int) -> None:
     from .doors import open_prepared
     from .register import Filter
 
-    ignore_interrupt()
+    begin_worker()
     assert isinstance(chosen, Filter)
     _inherit(_Finder(open_prepared(path).with_filter(chosen), top))
 

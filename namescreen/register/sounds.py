@@ -57,9 +57,10 @@ def _translations() -> tuple[bytes, bytes]:
 def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequence[Sequence[str]]) -> None:
     """Pack the codes of a list of words or names: each distinct code once, in order of its whole weight.
 
-    Adds `NAME` (blob), `NAME_weights` (of each of its sounds), `NAME_start`, `NAME_whole`, `NAME_present` (a bit for
-    each sound, sixteen to a column, one column after another) and `NAME_syllables` for the distinct codes, and which
-    word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
+    Adds `NAME` (blob), `NAME_weights` (of each of its sounds), `NAME_start`, `NAME_first` (its first sound),
+    `NAME_whole`, `NAME_present` (a bit for each sound, sixteen to a column, one column after another) and
+    `NAME_syllables` for the distinct codes, and which word has which code both ways: `NAME_ids` by word, `NAME_owners`
+    by code, each with its `_start`.
     """
     # As they are met: looked up in that order, they lie side by side in memory.
     distinct = list(dict.fromkeys(chain.from_iterable(lists)))
@@ -74,6 +75,7 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
     arrays[f"{name}_weights"] = weights
     arrays[f"{name}_start"] = starts.astype(np.uint32)
+    arrays[f"{name}_first"] = arrays[name][starts[:-1]]
     arrays[f"{name}_whole"] = np.minimum(whole, 65535).astype(np.uint16)
     arrays[f"{name}_syllables"] = np.minimum(syllables, 255).astype(np.uint8)
     columns = [(present >> np.uint64(16 * column)).astype(np.uint16) for column in range(_COLUMNS)]
