@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -255,6 +256,7 @@ class Strings(Texts):
         return np.where([other == text for other in others], 1.0, np.minimum(raw, _NEARLY))
 
 
+@lru_cache(maxsize=256)
 def _query(text: str) -> Query:
     both = text, shaped(text)
     one, other = (one_signature(each) for each in both)

@@ -23,7 +23,7 @@ import numpy as np
 from ..closeness import Features, Parameters, Word, shipped_parameters
 from ..closeness.alike import SAME_MEANING
 from ..closeness.appearance import FLOOR as LOOK_FLOOR
-from ..closeness.overall import JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR
+from ..closeness.overall import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import words_alike_in_meaning
 from ..lexicon import equivalents, lexicon
@@ -55,6 +55,9 @@ PLACES = 9
 ROUNDING = 10.0**-PLACES
 
 
+NONE = np.zeros(0, np.int64)
+
+
 class _Seen:
     """One word of the name against every word of the register.
 
@@ -64,6 +67,7 @@ class _Seen:
     def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
         self.word, self._index, self._parameters = word, index, parameters
         self.value, self.done = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
+        self._worked_out: list[Places] = []
         self._meaning: dict[int, float] = {}
         self._known = has_meaning(word.letters)
         if self._known:
@@ -111,14 +115,20 @@ class _Seen:
         places = places[~self.done[places]]
         if len(places):
             self.done[places] = True
+            self._worked_out.append(places)
             look = _above(self._index.words.above(self.word.letters, places, LOOK_FLOOR), LOOK_FLOOR)
             heard = _above(self._index.word_codes.of(self.word.codes, places, SOUND_FLOOR), SOUND_FLOOR)
             self.value[places] = self._together(places, look, heard)
 
-    def most(self, level: float) -> Values:
-        """Of every word, the closeness where it has been worked out, else the most that it can be: every word at least
-        `level` alike has been."""
-        return np.where(self.done, self.value, level)
+    def at_least(self, level: float) -> Places:
+        """The words that have been worked out to be at least so alike."""
+        return np.concatenate([places[self.value[places] >= level] for places in (NONE, *self._worked_out)])
+
+    def among(self, words: NDArray[np.uint32], level: float | None = None) -> Values:
+        """The closeness of these words; of those that have not been worked out 0 or, where a level is given, that: the
+        most that they can be once every word so alike has been worked out."""
+        value = self.value[words]
+        return value if level is None else np.where(self.done[words], value, level)
 
     def _together(self, places: Places, look: Values, heard: Values) -> Values:
         """`closeness.alike.together` over arrays."""
@@ -174,15 +184,15 @@ class _Search:
         distinct = np.unique(words.astype(np.int64))
         for seen in self._seen.values():
             seen.work_out(distinct)
-        values = self.overall(rows, {letters: seen.value for letters, seen in self._seen.items()})
+        values = self.overall(rows)
         of = self.index.row_name[rows]
         first = np.searchsorted(of, names)
         self.found.append((names, np.maximum.reduceat(values, first)))
 
-    def overall(self, rows: Places, tables: dict[str, Values], most: bool = False) -> Values:
-        """`closeness.overall` of some rows by their words alone, given each of our words against all words.
+    def overall(self, rows: Places, level: float | None = None) -> Values:
+        """`closeness.overall` of some rows by their words alone, as far as they have been worked out.
 
-        With the `most` that each can be, the most that it can be: what is taken off weak words is then left on.
+        Given the level above which they have been, the most that it can be: what is taken off weak words is left on.
         """
         parameters = self.parameters
         words, ends = self.index.row_words.of(rows)
@@ -195,8 +205,11 @@ class _Search:
             theirs = np.zeros(len(words))
             share = np.zeros(len(rows))
             ours = np.zeros(len(rows))
+            first = next((word for word in division if word.weight >= COUNTS_FIRST), division[0])
             for word in division:
-                against = tables[word.letters][words]
+                against = self._seen[word.letters].among(words, level)
+                if word is first:
+                    of_first = against
                 np.maximum(theirs, against, out=theirs)
                 nearest_here = np.maximum.reduceat(against, starts)
                 share += word.weight * nearest_here
@@ -207,30 +220,16 @@ class _Search:
             value = parameters.fuller_side * np.maximum(one, other)
             value += (1 - parameters.fuller_side) * np.minimum(one, other)
             if parameters.first_word:
-                firsts = self._firsts(division, tables, words, weight, starts, counts)
+                theirs_first = _firsts(weight, starts, counts)
+                firsts = of_first[theirs_first] * np.minimum(weight[theirs_first], first.weight)
                 value += parameters.first_word * firsts * (1 - value)
-            if most:
+            if level is not None:
                 np.maximum(best, value, out=best)
                 continue
             matched = ours + np.add.reduceat(theirs, starts)
             strength = np.divide(share + hits, matched, out=np.zeros(len(rows)), where=matched > 0)
             np.maximum(best, less_if_weak(value, strength, parameters), out=best)
         return best
-
-    def _firsts(
-        self,
-        division: tuple[Word, ...],
-        tables: dict[str, Values],
-        words: NDArray[np.uint32],
-        weight: Values,
-        starts: Places,
-        counts: Places,
-    ) -> Values:
-        first = next((word for word in division if word.weight >= 0.1), division[0])
-        place = np.where(weight >= 0.1, np.arange(len(words)), len(words))
-        theirs = np.minimum.reduceat(place, starts)
-        theirs = np.where(theirs < starts + counts, theirs, starts)
-        return tables[first.letters][words[theirs]] * np.minimum(weight[theirs], first.weight)
 
     def last_place(self, top: int) -> float:
         """What the last of the `top` names found so far scores; 0 while there are fewer."""
@@ -277,8 +276,7 @@ class _Search:
         index = self.index
         touched = np.zeros(len(index.names), bool)
         for seen in self._seen.values():
-            found = (seen.value >= max(level - ROUNDING, ROUNDING)).nonzero()[0]
-            holding, _ = index.word_rows.of(found)
+            holding, _ = index.word_rows.of(seen.at_least(max(level - ROUNDING, ROUNDING)))
             touched[index.row_name[holding]] = True
         if self._left_out is not None:
             touched &= ~self._left_out
@@ -287,17 +285,15 @@ class _Search:
             return
         rows = index.rows_of_names(names)
         first = np.searchsorted(index.row_name[rows], names)
-        tables = {letters: seen.value for letters, seen in self._seen.items()}
         if not level:
             self.done[names] = True
-            self.found.append((names, np.maximum.reduceat(self.overall(rows, tables), first)))
+            self.found.append((names, np.maximum.reduceat(self.overall(rows), first)))
             return
         if at_once:
-            guess = np.maximum.reduceat(self.overall(rows, tables), first)
+            guess = np.maximum.reduceat(self.overall(rows), first)
             self.score(names[_greatest(guess, 2 * top)])
             return
-        tables = {letters: seen.most(level) for letters, seen in self._seen.items()}
-        most = np.maximum.reduceat(self.overall(rows, tables, most=True), first)
+        most = np.maximum.reduceat(self.overall(rows, level), first)
         order = np.argsort(-most, kind="stable")
         names, most = names[order], most[order]
         # Names as close as the last place are scored too, so that which of them stays does not hang on a bound.
@@ -370,6 +366,13 @@ def _greatest(values: Values, count: int) -> Places:
     if len(values) <= count:
         return np.arange(len(values))
     return np.argpartition(values, -count)[-count:]
+
+
+def _firsts(weight: Values, starts: Places, counts: Places) -> Places:
+    """Where the first word of each row stands that counts as one (`closeness.overall.COUNTS_FIRST`)."""
+    place = np.where(weight >= COUNTS_FIRST, np.arange(len(weight)), len(weight))
+    found = np.minimum.reduceat(place, starts)
+    return np.where(found < starts + counts, found, starts)
 
 
 def less_if_weak(value: Values, strength: Values, parameters: Parameters) -> Values:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -40,7 +42,7 @@ def strings_of(texts: list[str], compiled: bool) -> Strings:
     return strings
 
 
-def codes_of(lists: list[tuple[str, ...]], compiled: bool) -> Codes:
+def codes_of(lists: Sequence[tuple[str, ...]], compiled: bool) -> Codes:
     arrays: dict[str, np.ndarray] = {}
     code_arrays(arrays, "code", lists)
     table = Codes(arrays, "code")
@@ -109,9 +111,7 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(
 
 
 @both_paths
-@given(
-    st.lists(st.lists(codes, max_size=3), min_size=1, max_size=12), st.lists(codes, max_size=3), st.floats(0.3, 1.0)
-)
+@given(st.lists(st.lists(codes, max_size=3), min_size=1, max_size=12), st.lists(codes, max_size=3), st.floats(0.3, 1.0))
 def test_sounds_of_words_are_those_of_the_closest_readings(
     compiled: bool, words: list[list[str]], own: list[str], least: float
 ) -> None:
