@@ -1,6 +1,6 @@
 """How the time of a name and the memory of a search grow with the register.
 
-    python tests/bench/bench_growth.py [--sizes 10000 100000 1000000 5000000] [--names 60] [--folder FOLDER]
+    python -m tests.bench.bench_growth [--sizes 10000 100000 1000000 5000000] [--names 60] [--folder FOLDER]
 
 Registers are made as in bench_register.py, and kept in the folder for another run. Each is searched in a process of its
 own; times are CPU seconds a name, without the first name, and the exponent is that of the power of the number of marks
@@ -20,12 +20,12 @@ import time
 from itertools import islice
 from pathlib import Path
 
-from bench_register import TOP, cpu, queries, synthetic
 from rapidfuzz import fuzz, process
 
 from namescreen.closeness import features
 from namescreen.register import nearest as engine
 from namescreen.register import open_prepared, prepare
+from tests.bench.bench_register import TOP, cpu, queries, synthetic
 
 
 def made(size: int, folder: Path) -> Path:
@@ -46,12 +46,12 @@ def searched(path: Path, count: int) -> tuple[float, float, float, float]:
     index = register.index()
     some = list(islice(register.columns.texts(), 0, None, max(1, len(register) // 1000)))
     names = [features(name) for name in queries(some, count + 1)]
-    times = [cpu(lambda name=name: engine.nearest(index, name, TOP)) for name in names][1:]  # type: ignore[misc]
+    times = [cpu(lambda name=name: engine.nearest(index, name, TOP)) for name in names][1:]
     status = Path("/proc/self/status").read_text()
     memory = int(status.split("VmHWM:")[1].split()[0]) / 1e6
     marks = list(register.columns.texts())
     few = queries(some, 10)
-    plain = [cpu(lambda name=name: process.extract(name, marks, scorer=fuzz.ratio, limit=TOP)) for name in few]  # type: ignore[misc]
+    plain = [cpu(lambda name=name: process.extract(name, marks, scorer=fuzz.ratio, limit=TOP)) for name in few]
     return statistics.median(times), statistics.mean(times), memory, statistics.median(plain)
 
 
@@ -71,8 +71,8 @@ def main() -> None:
         with multiprocessing.get_context("spawn").Pool(1) as pool:
             median, mean, memory, plain = pool.apply(searched, (path, given.names))
         found.append((median, mean))
-        print(f"{size:>10,} marks: {1e3 * median:7.1f} ms median, {1e3 * mean:7.1f} ms mean a name ({median / plain:.2f}, "
-              f"{mean / plain:.2f} of a plain pass); at most {memory:.2f} GB", flush=True)  # fmt: skip
+        print(f"{size:>10,} marks: {1e3 * median:7.1f} ms median, {1e3 * mean:7.1f} ms mean a name "
+              f"({median / plain:.2f}, {mean / plain:.2f} of a plain pass); at most {memory:.2f} GB")  # fmt: skip
     if len(found) > 1:
         medians, means = zip(*found, strict=True)
         print(f"exponent of growth: {exponent(given.sizes, list(medians)):.2f} median, "
