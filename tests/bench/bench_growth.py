@@ -17,6 +17,7 @@ import multiprocessing
 import statistics
 import tempfile
 import time
+from functools import partial
 from itertools import islice
 from pathlib import Path
 
@@ -46,12 +47,12 @@ def searched(path: Path, count: int) -> tuple[float, float, float, float]:
     index = register.index()
     some = list(islice(register.columns.texts(), 0, None, max(1, len(register) // 1000)))
     names = [features(name) for name in queries(some, count + 1)]
-    times = [cpu(lambda name=name: engine.nearest(index, name, TOP)) for name in names][1:]
+    times = [cpu(partial(engine.nearest, index, name, TOP)) for name in names][1:]
     status = Path("/proc/self/status").read_text()
     memory = int(status.split("VmHWM:")[1].split()[0]) / 1e6
     marks = list(register.columns.texts())
     few = queries(some, 10)
-    plain = [cpu(lambda name=name: process.extract(name, marks, scorer=fuzz.ratio, limit=TOP)) for name in few]
+    plain = [cpu(partial(process.extract, name, marks, scorer=fuzz.ratio, limit=TOP)) for name in few]
     return statistics.median(times), statistics.mean(times), memory, statistics.median(plain)
 
 
