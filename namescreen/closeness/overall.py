@@ -21,7 +21,7 @@ from .sound import sound_of_words
 from .vocabulary import has_meaning
 from .weights import LEAST
 
-__all__ = ["Scores", "score"]
+__all__ = ["Scores", "passed_over", "score"]
 
 JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.65
 """Raw likeness at or below which two names run together are not taken for one another. Higher than for words:
@@ -69,7 +69,9 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
     if other.letters < one.letters:  # sums run in one order, so that the result is symmetric to the last bit
         one, other = other, one
     look = JOINED * above_floor(letters_closeness(one.letters, other.letters), JOINED_FLOOR)
-    sound = JOINED * above_floor(sound_of_words(one.codes, other.codes, JOINED_SOUND_FLOOR), JOINED_SOUND_FLOOR)
+    sound = 0.0
+    if not passed_over(one) & passed_over(other):
+        sound = JOINED * above_floor(sound_of_words(one.codes, other.codes, JOINED_SOUND_FLOOR), JOINED_SOUND_FLOOR)
     strongest = max(word.weight for words in (*one.divisions, *other.divisions) for word in words)
     best = [look, sound, 0.0, _less_if_weak(max(look, sound), strongest, parameters)]
     for ours in one.divisions:
@@ -78,6 +80,12 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
             best = [max(pair) for pair in zip(best, _aspects(ours, theirs, grid, parameters), strict=True)]
     meant = _meant(one) and _meant(other)
     return Scores(min(best[0], MOST_IN_LOOK), best[1], best[2] if meant else None, best[3])
+
+
+def passed_over(features: Features) -> frozenset[str]:
+    """The articles and the like in a name. Names that share one are not compared by their sound as wholes: it would be
+    heard there as if it counted."""
+    return frozenset(word.letters for word in features.divisions[0] if word.weight <= LEAST)
 
 
 def _aspects(ours: Side, theirs: Side, grid: Grid, parameters: Parameters) -> tuple[float, float, float, float]:

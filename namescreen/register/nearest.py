@@ -23,13 +23,15 @@ import numpy as np
 from ..closeness import Features, Parameters, Word, shipped_parameters
 from ..closeness.alike import SAME_MEANING
 from ..closeness.appearance import FLOOR as LOOK_FLOOR
-from ..closeness.overall import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR
+from ..closeness.overall import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR, passed_over
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import words_alike_in_meaning
 from ..lexicon import equivalents, lexicon
 from .sounds import ragged
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from numpy.typing import NDArray
 
     from .index import Index
@@ -324,7 +326,20 @@ class _Search:
             among = np.unique(among)
         codes, raw = index.name_codes.near(self.name.codes, sounds, among)
         names, ends = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
-        self._raise(names, JOINED * (np.repeat(raw, np.diff(ends)) - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR))
+        joined = JOINED * (np.repeat(raw, np.diff(ends)) - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR)
+        apart = ~self._share_a_word(names, passed_over(self.name))
+        self._raise(names[apart], joined[apart])
+
+    def _share_a_word(self, names: Places, words: Iterable[str]) -> NDArray[np.bool_]:
+        """Which of some names hold one of these words as they are written (in their first rows)."""
+        index = self.index
+        sharing = np.zeros(len(names), bool)
+        for word in words:
+            place = index.words.find(word)
+            if place is not None and len(names):
+                held, ends = index.row_words.of(index.name_rows[names].astype(np.int64))
+                sharing |= np.logical_or.reduceat(held == place, ends[:-1])
+        return sharing
 
     def _raise(self, names: Places, joined: Values) -> None:
         """Score some names, at least as close as they are run together."""

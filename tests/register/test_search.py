@@ -26,7 +26,8 @@ ENDINGS = ("ora", "eta", "ling", "wick", "veil", "ify", "ia", "en")
 
 def invented_marks(count: int, seed: int = 3) -> list[str]:
     rng = random.Random(seed)
-    marks = ["HERBWICK", "HERB WICK", "Herb-Wick Ltd", "4EVER GREEN", "THE MOSS", "CAFÉ FERN", "ΓΛΑΣΤΡΑ", "X"]
+    marks = ["HERBWICK", "HERB WICK", "Herb-Wick Ltd", "4EVER GREEN", "THE MOSS", "THE VASIL", "CAFÉ FERN", "ΓΛΑΣΤΡΑ"]
+    marks.append("X")
     while len(marks) < count:
         words = [rng.choice(WORDS) for _ in range(rng.choice((1, 2, 2, 3)))]
         if rng.random() < 0.4:
@@ -35,7 +36,8 @@ def invented_marks(count: int, seed: int = 3) -> list[str]:
     return marks
 
 
-NAMES = ("Herbwick", "Hydra Pore", "Urbanwell", "Mossling", "Mintara", "Forever Green", "Kopper Fern", "the", "γλαστρα")
+NAMES = ("Herbwick", "Hydra Pore", "Urbanwell", "Mossling", "Mintara", "Forever Green", "Kopper Fern", "the", "γλαστρα",
+         "the basil", "the bosk")  # fmt: skip
 
 
 @pytest.fixture(scope="module")
