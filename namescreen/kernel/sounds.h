@@ -9,7 +9,7 @@
 
 enum { BYTES = 256, OURS = 64, COLUMNS = 6, GROUP = 16, NIBBLES = 2 * COLUMNS };
 
-/* The same as _Sounds in namescreen/kernel/sounds.py: what holds of every code. */
+/* The same as _Sounds in namescreen/kernel/alphabet.py: what holds of every code. */
 typedef struct {
     const uint8_t *difference; /* of two letters, in hundredths: BYTES rows of BYTES */
     const uint8_t *weight;     /* of a letter, in quarters of a full phone */
@@ -19,7 +19,7 @@ typedef struct {
     double rhythm;
 } Sounds;
 
-/* The same as _Packed there. */
+/* The same as _Packed in namescreen/kernel/sounds.py. */
 typedef struct {
     const uint8_t *blob, *weights;
     const uint32_t *start;
