@@ -13,7 +13,7 @@ from ..pronunciation.features import percent_differences
 from ..pronunciation.phones import VOWEL_LETTERS
 from . import kernel
 
-__all__ = ["MOST_SOUNDS", "alphabet", "likeness_of_readings"]
+__all__ = ["MOST_SOUNDS", "alphabet", "joined", "likeness_of_readings"]
 
 MOST_SOUNDS = 64
 """Longer readings are compared without the kernel."""
@@ -47,7 +47,7 @@ def likeness_of_readings(one: tuple[str, ...], other: tuple[str, ...], least: fl
     None without the kernel, or where a code is too long for it.
     """
     alike = _alike()
-    ours, theirs = _joined(one), _joined(other)
+    ours, theirs = joined(one), joined(other)
     if alike is None or ours is None or theirs is None:
         return None
     return float(alike(alphabet(), *ours, *theirs, least))
@@ -64,7 +64,7 @@ def _alike() -> Callable[..., float] | None:
 
 
 @lru_cache(maxsize=1 << 16)
-def _joined(codes: tuple[str, ...]) -> tuple[bytes, int] | None:
+def joined(codes: tuple[str, ...]) -> tuple[bytes, int] | None:
     """The codes, each ended by a zero byte, and their number; None if one is too long."""
     if any(len(code) > MOST_SOUNDS for code in codes):
         return None

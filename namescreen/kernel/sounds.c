@@ -85,8 +85,9 @@ static void nearest_of(const Sounds *sounds, const uint8_t *difference, Together
 
 /* A sound that is there and not in ours is set against the nearest of ours; one of ours that is not there against the
    nearest that is, as far as its column tells: the sounds of the other columns may all be there. */
-static void costs_of(const Sounds *sounds, const uint8_t *code, Ours *ours)
+static void costs_of(const Sounds *sounds, Ours *ours)
 {
+    const uint8_t *code = ours->code;
     int8_t seen[BYTES];
     memset(seen, -1, sizeof seen);
     ours->kinds = 0;
@@ -128,6 +129,7 @@ static void costs_of(const Sounds *sounds, const uint8_t *code, Ours *ours)
 
 static void ours_of(const Sounds *sounds, const uint8_t *code, int64_t size, Ours *ours)
 {
+    ours->code = code;
     ours->size = size;
     ours->whole = weights_of(sounds, code, size, ours->weight);
     ours->syllables = syllables_in(sounds, code, size);
@@ -140,7 +142,7 @@ static void ours_of(const Sounds *sounds, const uint8_t *code, int64_t size, Our
                 ours->nearest[letter] = difference[letter];
         }
     }
-    costs_of(sounds, code, ours);
+    costs_of(sounds, ours);
 }
 
 /* `codes` are our readings, `readings` of them, each ended by a zero byte. */
@@ -403,10 +405,8 @@ int64_t sounds_near(const Sounds *sounds, const Packed *packed, const uint8_t *c
     double best[BLOCK];
     uint8_t bytes[COLUMNS];
     int sieve = !given && search.abreast;
-    for (int64_t reading = 0; sieve && count && reading < readings; reading++) {
-        sounds_sieve_ready(sounds, packed, &search.ours[reading], codes, low + count - 1);
-        codes += search.ours[reading].size + 1;
-    }
+    for (int64_t reading = 0; sieve && count && reading < readings; reading++)
+        sounds_sieve_ready(sounds, packed, &search.ours[reading], low + count - 1);
     for (int64_t from = 0; from < count; from += BLOCK) {
         int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0;
         int64_t sieved = sieve ? here / ABREAST * ABREAST : 0;

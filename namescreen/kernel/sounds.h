@@ -36,6 +36,7 @@ typedef int32_t Costs[COLUMNS][BYTES];
 
 /* One of our readings. */
 typedef struct {
+    const uint8_t *code;
     int64_t size, whole, syllables, kinds;
     int32_t weight[OURS];
     const uint8_t *difference[OURS];
@@ -67,7 +68,7 @@ INLINE int32_t lightest(const Sounds *sounds, uint8_t letter)
    asks for the sieve first makes it ready, for codes up to the place `last`. */
 enum { ABREAST = 32 };
 HIDDEN int sounds_abreast(void);
-HIDDEN void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, const uint8_t *code, int64_t last);
+HIDDEN void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, int64_t last);
 HIDDEN int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, int64_t count, int64_t *places);
 HIDDEN void sounds_aligned(const Packed *packed, const Ours *ours, const int64_t *places, int64_t count, int32_t *costs);
 

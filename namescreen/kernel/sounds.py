@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from . import address, kernel
-from .alphabet import alphabet
+from .alphabet import alphabet, joined
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -68,8 +68,9 @@ class CompiledCodes:
         return places[:found].copy(), values[:found].copy()
 
     def _start(self, codes: Sequence[str]) -> tuple[object, ...]:
-        joined = b"".join(code.encode("ascii") + b"\0" for code in codes)
-        return alphabet(), ctypes.byref(self._packed), joined, c_int64(len(codes))
+        readings = joined(tuple(codes))
+        assert readings is not None, "too long for the kernel"
+        return alphabet(), ctypes.byref(self._packed), readings[0], c_int64(readings[1])
 
 
 def compiled_codes(arrays: Mapping[str, NDArray[np.generic]], name: str) -> CompiledCodes | None:

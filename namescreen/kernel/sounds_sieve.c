@@ -31,7 +31,7 @@ static double may_cost_at_most(const Ours *ours, int syllables, int64_t whole)
 
 /* What each content of four bits costs at least, by our sounds that are not among them and by those that are not in
    ours. Costs are counted in units in which the most that an alignment may cost fits a byte. */
-void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, const uint8_t *code, int64_t last)
+void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, int64_t last)
 {
     int32_t cost[NIBBLES][GROUP] = {{0}};
     double most = 0;
@@ -42,7 +42,7 @@ void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, 
     ours->unit = (int64_t)most / (FULL - 1) + 1;
     uint8_t seen[BYTES] = {0};
     for (int64_t at = 0; at < ours->size; at++)
-        seen[code[at]] = 1;
+        seen[ours->code[at]] = 1;
     for (int bit = 0; bit < NIBBLE * NIBBLES; bit++) {
         uint8_t letter = sounds->letter[bit];
         int home = bit / NIBBLE;
@@ -50,7 +50,7 @@ void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, 
         const uint8_t *difference = sounds->difference + letter * BYTES;
         uint8_t elsewhere = 100;
         for (int64_t at = 0; at < ours->size; at++)
-            weight += letter && code[at] == letter ? ours->weight[at] : 0;
+            weight += letter && ours->code[at] == letter ? ours->weight[at] : 0;
         for (int other = 0; other < NIBBLE * NIBBLES; other++)
             if (other / NIBBLE != home && sounds->letter[other] && difference[sounds->letter[other]] < elsewhere)
                 elsewhere = difference[sounds->letter[other]];
@@ -76,6 +76,14 @@ void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, 
 WIDE static __m256i twice(const uint8_t *sixteen)
 {
     return _mm256_broadcastsi128_si256(_mm_loadu_si128((const __m128i *)sixteen));
+}
+
+/* Where letters stand in one of the four parts of a table for the letters 64 to 127: their low bits, or, for those of
+   another part, a number with its highest bit set, which finds 0. */
+WIDE static inline __m256i index_in(int part, __m256i letters)
+{
+    __m256i own = _mm256_xor_si256(letters, _mm256_set1_epi8((char)((4 + part) * GROUP)));
+    return _mm256_adds_epu8(own, _mm256_set1_epi8(0x70));
 }
 
 /* The places from `low` on, of `count` codes, a multiple of ABREAST, that one of our readings may be alike to; as many
@@ -118,11 +126,8 @@ WIDE int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, i
         }
         sum = _mm256_permute4x64_epi64(sum, 0xd8); /* undoes the order that packing gives */
         __m256i first = _mm256_loadu_si256((const __m256i *)(packed->first + place));
-        for (int part = 0; part < 4; part++) {
-            __m256i index = _mm256_xor_si256(first, _mm256_set1_epi8((char)((4 + part) * GROUP)));
-            index = _mm256_adds_epu8(index, _mm256_set1_epi8(0x70));
-            sum = _mm256_adds_epu8(sum, _mm256_shuffle_epi8(first_table[part], index));
-        }
+        for (int part = 0; part < 4; part++)
+            sum = _mm256_adds_epu8(sum, _mm256_shuffle_epi8(first_table[part], index_in(part, first)));
         __m256i syllables = _mm256_loadu_si256((const __m256i *)(packed->syllables + place));
         __m256i may = _mm256_shuffle_epi8(limit, _mm256_min_epu8(syllables, last_syllables));
         __m256i above = _mm256_cmpeq_epi8(_mm256_subs_epu8(may, sum), zero);
@@ -153,9 +158,7 @@ WIDE static inline void differences(const Ours *ours, const __m128i *codes, int6
     for (int64_t at = 0; at < size; at += 2) {
         __m256i two = _mm256_inserti128_si256(_mm256_castsi128_si256(codes[at]), codes[at + 1], 1), index[4];
         for (int part = 0; part < 4; part++)
-            /* 0 to 15 stays that in its low bits; the rest has its highest bit set and gives 0 */
-            index[part] = _mm256_adds_epu8(_mm256_xor_si256(two, _mm256_set1_epi8((char)((4 + part) * GROUP))),
-                                           _mm256_set1_epi8(0x70));
+            index[part] = index_in(part, two);
         for (int64_t kind = 0; kind < ours->kinds; kind++) {
             __m256i found = _mm256_setzero_si256();
             for (int part = 0; part < 4; part++)
@@ -224,9 +227,9 @@ int sounds_abreast(void)
     return 0;
 }
 
-void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, const uint8_t *code, int64_t last)
+void sounds_sieve_ready(const Sounds *sounds, const Packed *packed, Ours *ours, int64_t last)
 {
-    (void)sounds, (void)packed, (void)ours, (void)code, (void)last;
+    (void)sounds, (void)packed, (void)ours, (void)last;
 }
 
 int64_t sounds_sieve(const Packed *packed, const Ours *ours, int64_t low, int64_t count, int64_t *places)

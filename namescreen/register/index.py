@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from .letters import OrderedTexts, Strings
+from .packing import Lists
 from .sounds import Codes
 
 if TYPE_CHECKING:
@@ -20,28 +21,7 @@ if TYPE_CHECKING:
     Arrays = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
 
-__all__ = ["Index", "Lists"]
-
-
-class Lists:
-    """Lists of numbers, one after another, with their boundaries."""
-
-    def __init__(self, arrays: Arrays, name: str) -> None:
-        self.values = arrays[name].view(np.uint32)
-        self.start = arrays[f"{name}_start"].view(np.uint32)
-
-    def of(self, places: Places) -> tuple[NDArray[np.uint32], Places]:
-        """The lists of some places, run together, and where each begins (one more boundary than places)."""
-        starts = self.start[places].astype(np.int64)
-        sizes = self.start[places + 1].astype(np.int64) - starts
-        ends = np.zeros(len(places) + 1, np.int64)
-        np.cumsum(sizes, out=ends[1:])
-        at = np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes)
-        return self.values[at], ends
-
-    def one(self, place: int) -> NDArray[np.uint32]:
-        """The list of one place."""
-        return self.values[int(self.start[place]) : int(self.start[place + 1])]
+__all__ = ["Index"]
 
 
 class Index:

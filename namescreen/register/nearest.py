@@ -27,7 +27,6 @@ from ..closeness.overall import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import words_alike_in_meaning
 from ..lexicon import equivalents, lexicon
-from .sounds import ragged
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -108,9 +107,9 @@ class _Seen:
         least_known = (level / self._different - mean * level) / (share + mean)
         least, least_known = (SOUND_FLOOR + one * (1 - SOUND_FLOOR) - 1e-6 for one in (least, least_known))
         codes, heard = table.near(ours, least)
-        words, ends = ragged(table.owners, table.owners_start, codes)
+        words, ends = table.owners.of(codes)
         wanted = np.where(self._differs[words], least_known, least)
-        self.work_out(np.unique(words[np.repeat(heard, np.diff(ends)) >= wanted]))
+        self.work_out(np.unique(words[np.repeat(heard, np.diff(ends)) >= wanted].astype(np.int64)))
 
     def work_out(self, places: Places) -> None:
         """Fill in `value` for these words."""
@@ -322,10 +321,11 @@ class _Search:
             shared = min(SHARED_LONG, SHARED_JOINED + 0.01 * len(self.name.letters))
             names = index.names.sharing(self.name.letters, shared)
             names = names[index.names.in_order(self.name.letters, names) >= SHARED_IN_ORDER]
-            among, _ = ragged(index.name_codes.ids, index.name_codes.ids_start, names)
-            among = np.unique(among)
+            said, _ = index.name_codes.ids.of(names)
+            among = np.unique(said.astype(np.int64))
         codes, raw = index.name_codes.near(self.name.codes, sounds, among)
-        names, ends = ragged(index.name_codes.owners, index.name_codes.owners_start, codes)
+        owners, ends = index.name_codes.owners.of(codes)
+        names = owners.astype(np.int64)
         joined = JOINED * (np.repeat(raw, np.diff(ends)) - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR)
         apart = ~self._share_a_word(names, passed_over(self.name))
         self._raise(names[apart], joined[apart])

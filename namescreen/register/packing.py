@@ -1,8 +1,8 @@
-"""Lists of strings and of lists, packed into arrays as `index.Index` reads them."""
+"""Lists of strings and of lists, packed into arrays as `index.Index` reads them, and lists read from those."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import chain
 from typing import TYPE_CHECKING
 
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     Arrays = dict[str, NDArray[np.generic]]
 
-__all__ = ["boundaries", "pack_inverse", "pack_lists", "pack_shapes", "pack_strings"]
+__all__ = ["Lists", "boundaries", "pack_inverse", "pack_lists", "pack_shapes", "pack_strings"]
 
 
 def boundaries(sizes: NDArray[np.integer]) -> NDArray[np.uint32]:
@@ -77,3 +77,24 @@ def pack_inverse(
     order = np.argsort(values, kind="stable")
     arrays[name] = lists[order]
     arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)
+
+
+class Lists:
+    """Lists of numbers, one after another, with their boundaries."""
+
+    def __init__(self, arrays: Mapping[str, NDArray[np.generic]], name: str) -> None:
+        self.values = arrays[name].view(np.uint32)
+        self.start = arrays[f"{name}_start"].view(np.uint32)
+
+    def of(self, places: NDArray[np.integer]) -> tuple[NDArray[np.uint32], NDArray[np.int64]]:
+        """The lists of some places, run together, and where each begins (one more boundary than places)."""
+        starts = self.start[places].astype(np.int64)
+        sizes = self.start[places + 1].astype(np.int64) - starts
+        ends = np.zeros(len(places) + 1, np.int64)
+        np.cumsum(sizes, out=ends[1:])
+        at = np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes)
+        return self.values[at], ends
+
+    def one(self, place: int) -> NDArray[np.uint32]:
+        """The list of one place."""
+        return self.values[int(self.start[place]) : int(self.start[place + 1])]

@@ -16,12 +16,13 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..kernel.alphabet import MOST_SOUNDS
+from ..kernel.alphabet import joined
 from ..kernel.sounds import CompiledCodes, compiled_codes
 from ..pronunciation import SoundCodes, prepare_codes, sound_closeness_many
 from ..pronunciation.alignment import RHYTHM, phone_weights, syllables_in
 from ..pronunciation.features import percent_differences
 from ..pronunciation.phones import VOWEL_LETTERS
+from .packing import Lists, boundaries, pack_inverse
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -30,7 +31,7 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
     Likeness = NDArray[np.float64]
 
-__all__ = ["Codes", "code_arrays", "ragged"]
+__all__ = ["Codes", "code_arrays"]
 
 _LETTERS = tuple(percent_differences())
 _BIT = {letter: at for at, letter in enumerate(_LETTERS, start=1)}
@@ -70,24 +71,19 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     place[order] = np.arange(len(distinct), dtype=np.uint32)
     distinct = [distinct[at] for at in order.tolist()]
     weights, whole, syllables, present = _summed(distinct)
-    starts = np.zeros(len(distinct) + 1, np.int64)
-    np.cumsum(list(map(len, distinct)), out=starts[1:])
+    starts = boundaries(np.fromiter(map(len, distinct), np.int64, len(distinct)))
     arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
     arrays[f"{name}_weights"] = weights
-    arrays[f"{name}_start"] = starts.astype(np.uint32)
+    arrays[f"{name}_start"] = starts
     arrays[f"{name}_first"] = arrays[name][starts[:-1]]
     arrays[f"{name}_whole"] = np.minimum(whole, 65535).astype(np.uint16)
     arrays[f"{name}_syllables"] = np.minimum(syllables, 255).astype(np.uint8)
     columns = [(present >> np.uint64(16 * column)).astype(np.uint16) for column in range(_COLUMNS)]
     arrays[f"{name}_present"] = np.concatenate(columns)
-    counts = np.zeros(len(lists) + 1, np.int64)
-    np.cumsum(list(map(len, lists)), out=counts[1:])
-    ids = place[np.fromiter(map(number.__getitem__, chain.from_iterable(lists)), np.uint32, int(counts[-1]))]
-    arrays[f"{name}_ids"], arrays[f"{name}_ids_start"] = ids, counts.astype(np.uint32)
-    owners = np.repeat(np.arange(len(lists), dtype=np.uint32), np.diff(counts))
-    order = np.argsort(ids, kind="stable")
-    arrays[f"{name}_owners"] = owners[order]
-    arrays[f"{name}_owners_start"] = np.searchsorted(ids[order], np.arange(len(distinct) + 1)).astype(np.uint32)
+    ends = boundaries(np.fromiter(map(len, lists), np.int64, len(lists)))
+    ids = place[np.fromiter(map(number.__getitem__, chain.from_iterable(lists)), np.uint32, int(ends[-1]))]
+    arrays[f"{name}_ids"], arrays[f"{name}_ids_start"] = ids, ends
+    pack_inverse(arrays, f"{name}_owners", ids, ends, len(distinct))
 
 
 def _in_order(codes: list[str], whole: NDArray[np.int64]) -> NDArray[np.int64]:
@@ -139,15 +135,12 @@ class Codes:
         self._whole = arrays[f"{name}_whole"].view(np.uint16)
         self._syllables = arrays[f"{name}_syllables"].view(np.uint8)
         self._present = arrays[f"{name}_present"].view(np.uint16).reshape(_COLUMNS, -1)
-        self.ids = arrays[f"{name}_ids"].view(np.uint32)
-        self.ids_start = arrays[f"{name}_ids_start"].view(np.uint32)
-        self.owners = arrays[f"{name}_owners"].view(np.uint32)
-        self.owners_start = arrays[f"{name}_owners_start"].view(np.uint32)
+        self.ids, self.owners = Lists(arrays, f"{name}_ids"), Lists(arrays, f"{name}_owners")
         self._compiled = compiled_codes(arrays, name)
 
     def _kernel(self, codes: Sequence[str]) -> CompiledCodes | None:
         """The kernel, where there is one and it takes these codes."""
-        return self._compiled if max(map(len, codes), default=0) <= MOST_SOUNDS else None
+        return self._compiled if joined(tuple(codes)) is not None else None
 
     def __len__(self) -> int:
         return len(self._whole)
@@ -155,8 +148,8 @@ class Codes:
     def lists(self) -> list[tuple[str, ...]]:
         """The codes of every word or name, in order."""
         texts = [self.text(at) for at in range(len(self))]
-        codes = [texts[at] for at in self.ids.tolist()]
-        starts = self.ids_start.tolist()
+        codes = [texts[at] for at in self.ids.values.tolist()]
+        starts = self.ids.start.tolist()
         return [tuple(codes[start:end]) for start, end in pairwise(starts)]
 
     def text(self, at: int) -> str:
@@ -237,9 +230,9 @@ class Codes:
         compiled = self._kernel(codes)
         if compiled is not None:
             return compiled.of(codes, words, least)
-        theirs, ends = ragged(self.ids, self.ids_start, words)
+        theirs, ends = self.ids.of(words)
         if len(theirs):
-            distinct, back = np.unique(theirs, return_inverse=True)
+            distinct, back = np.unique(theirs.astype(np.int64), return_inverse=True)
             heard, likeness = self.near(codes, least, distinct)
             best = np.zeros(len(distinct))
             best[np.searchsorted(distinct, heard)] = likeness
@@ -280,15 +273,6 @@ class Codes:
             vowels.sum(axis=0, dtype=np.int32),
             np.zeros(len(places), np.uint64),
         )
-
-
-def ragged(values: NDArray[np.uint32], start: NDArray[np.uint32], places: Places) -> tuple[Places, Places]:
-    """The lists of some places, run together, and where each begins (one more boundary than places)."""
-    starts = start[places].astype(np.int64)
-    sizes = start[places + 1].astype(np.int64) - starts
-    ends = np.zeros(len(places) + 1, np.int64)
-    np.cumsum(sizes, out=ends[1:])
-    return values[np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes)].astype(np.int64), ends
 
 
 @lru_cache(maxsize=64)
