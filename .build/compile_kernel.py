@@ -1,4 +1,4 @@
-"""Compiles namescreen/kernel/*.c while the package is built, where there is a C compiler.
+"""Compiles namescreen/native/*.c while the package is built, where there is a C compiler.
 
 Without one, or where it fails, the package is built without the kernel: the same results, from numpy and Python, later.
 """
@@ -17,7 +17,7 @@ from typing import Any
 
 from hatchling.builders.hooks.plugin.interface import BuildHookInterface
 
-LIBRARY = "namescreen/kernel/kernel.so"
+LIBRARY = "namescreen/native/native.so"
 FLAGS = ("-O3", "-std=c11", "-fPIC", "-shared", "-ffp-contract=off")
 """No fused multiply and add: results are those of the other path to the last bit."""
 
@@ -33,7 +33,7 @@ class CompileKernel(BuildHookInterface):  # type: ignore[type-arg]
             compiled(Path(self.root), Path(self.root, LIBRARY))
             return
         self._folder = tempfile.mkdtemp()
-        library = Path(self._folder, "kernel.so")
+        library = Path(self._folder, "native.so")
         if compiled(Path(self.root), library):
             platform = sysconfig.get_platform().replace("-", "_").replace(".", "_")
             build_data["tag"] = f"py3-none-{platform}"
@@ -49,7 +49,7 @@ class CompileKernel(BuildHookInterface):  # type: ignore[type-arg]
 def compiled(root: Path, library: Path) -> bool:
     """Compile the kernel to `library`, in place of what stood there; False, with a remark, where that cannot be."""
     library.unlink(missing_ok=True)
-    sources = sorted(map(str, root.glob("namescreen/kernel/*.c")))
+    sources = sorted(map(str, root.glob("namescreen/native/*.c")))
     beside = library.with_suffix(".part")
     command = [*shlex.split(os.environ.get("CC", "cc")), *FLAGS, "-o", str(beside), *sources, "-lm"]
     try:

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from .brief import load_brief as load_brief
     from .closeness import Closeness as Closeness
     from .closeness import compare as compare
+    from .connotations import Reading as Reading
+    from .connotations import readings as readings
     from .errors import DataError as DataError
     from .errors import InputError as InputError
     from .errors import Interrupted as Interrupted
@@ -26,10 +28,8 @@ if TYPE_CHECKING:
     from .generation import brainstorm as brainstorm
     from .goods import Distinctiveness as Distinctiveness
     from .goods import distinctiveness as distinctiveness
+    from .marks import Mark as Mark
     from .outcome import NotChecked as NotChecked
-    from .readings import Reading as Reading
-    from .readings import readings as readings
-    from .register import Mark as Mark
     from .register import Register as Register
     from .register import read_register as read_register
     from .screening import Screening as Screening
@@ -38,10 +38,10 @@ if TYPE_CHECKING:
 _HOMES = {
     "Blend": "generation", "Brief": "brief", "Candidate": "generation", "Closeness": "closeness",
     "DataError": "errors", "Distinctiveness": "goods", "InputError": "errors", "Interrupted": "errors",
-    "Mark": "register", "NamescreenError": "errors", "NotChecked": "outcome", "Reading": "readings",
+    "Mark": "marks", "NamescreenError": "errors", "NotChecked": "outcome", "Reading": "connotations",
     "Register": "register", "Screening": "screening", "blends": "generation", "brainstorm": "generation",
     "compare": "closeness", "distinctiveness": "goods", "load_brief": "brief", "read_register": "register",
-    "readings": "readings", "screen": "screening",
+    "readings": "connotations", "screen": "screening",
 }  # fmt: skip
 
 __all__ = [
@@ -55,8 +55,7 @@ def __getattr__(name: str) -> object:
     if name not in _HOMES:
         raise AttributeError(f"module 'namescreen' has no attribute {name!r}")
     value: object = getattr(import_module(f".{_HOMES[name]}", __name__), name)
-    if name != _HOMES[name]:  # a function that shares its module's name is called through the module
-        globals()[name] = value
+    globals()[name] = value
     return value
 
 

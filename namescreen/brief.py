@@ -120,9 +120,7 @@ def load_brief(path: Path | str) -> Brief:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = raw.count(b"\n", 0, error.start) + 1
-        raise InputError(
-            Problem("is not UTF-8 text", "Save it as UTF-8 in a text editor", str(path), line)
-        ) from None
+        raise InputError(Problem("is not UTF-8 text", "Save it as UTF-8 in a text editor", str(path), line)) from None
     return parse_brief(text, source=path)
 
 
@@ -133,9 +131,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
         data = tomllib.loads(text, parse_float=Decimal)  # money keeps its digits
         lines = key_lines(text)
     except tomllib.TOMLDecodeError as error:
-        found = re.fullmatch(
-            r"(.*?)(?: \(at (?:line (\d+), column \d+|end of document)\))?", str(error), re.DOTALL
-        )
+        found = re.fullmatch(r"(.*?)(?: \(at (?:line (\d+), column \d+|end of document)\))?", str(error), re.DOTALL)
         what = found[1] if found else str(error)
         line = int(found[2]) if found and found[2] else text.count("\n") + 1
         remedy = "Texts stand in quotes, lists in [ ], and each key once"
@@ -172,9 +168,7 @@ class _Checker:
         self.problems: list[Problem] = []
 
     def wrong(self, place: Place, what: str, remedy: str) -> None:
-        line = next(
-            (self.lines[place[:n]] for n in range(len(place), 0, -1) if place[:n] in self.lines), None
-        )
+        line = next((self.lines[place[:n]] for n in range(len(place), 0, -1) if place[:n] in self.lines), None)
         self.problems.append(Problem(what, remedy, self.source, line, _key(place)))
 
     def table(self, data: Mapping[str, Any], known: Mapping[str, _Read], place: Place) -> dict[str, Any]:
@@ -293,17 +287,13 @@ def _day(_: _Checker, value: Any, place: Place) -> datetime.date:
     try:
         return datetime.date.fromisoformat(value)
     except (TypeError, ValueError):
-        raise _WrongError(
-            f"must be a date, not {_shown(value)}", "Write it as year-month-day: 2026-05-31"
-        ) from None
+        raise _WrongError(f"must be a date, not {_shown(value)}", "Write it as year-month-day: 2026-05-31") from None
 
 
 def _list_of(one: _Read) -> _Read:
     def read(checker: _Checker, value: Any, place: Place) -> tuple[Any, ...]:
         if not isinstance(value, list):
-            raise _WrongError(
-                f"must be a list, not {_shown(value)}", f"Write it in brackets: {place[-1]} = [...]"
-            )
+            raise _WrongError(f"must be a list, not {_shown(value)}", f"Write it in brackets: {place[-1]} = [...]")
         values = []
         for number, item in enumerate(value):
             try:
@@ -330,9 +320,7 @@ def _matching(pattern: str, what: str, remedy: str, change: Callable[[str], str]
 def _table_of(known: Mapping[str, _Read], name: str) -> _Read:
     def read(checker: _Checker, value: Any, place: Place) -> dict[str, Any]:
         if not isinstance(value, dict):
-            raise _WrongError(
-                f"must be a table, not {_shown(value)}", f"Write its keys below a line [{name}]"
-            )
+            raise _WrongError(f"must be a table, not {_shown(value)}", f"Write its keys below a line [{name}]")
         return checker.table(value, known, place)
 
     return read
@@ -345,9 +333,7 @@ def _weights(*names: str) -> _Read:
 def _any_weights(checker: _Checker, value: Any, place: Place) -> dict[str, float]:
     """Weights whose names another room defines; that room says which it knows."""
     if not isinstance(value, dict):
-        raise _WrongError(
-            f"must be a table, not {_shown(value)}", "Write its keys below a line [weights.ranking]"
-        )
+        raise _WrongError(f"must be a table, not {_shown(value)}", "Write its keys below a line [weights.ranking]")
     return checker.table(value, dict.fromkeys(value, _weight), place)
 
 
@@ -366,9 +352,9 @@ def _concept(checker: _Checker, value: Any, place: Place) -> Concept:
 
 
 def _country(checker: _Checker, value: Any, place: Place) -> str:
-    code: str = _matching(
-        "[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB", str.upper
-    )(checker, value, place)
+    code: str = _matching("[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB", str.upper)(
+        checker, value, place
+    )
     if code == "UK":
         raise _WrongError("'UK' is not a country code", "The code of the United Kingdom is GB")
     return code
@@ -388,9 +374,7 @@ def _shortlist(checker: _Checker, value: Any, place: Place) -> Path | tuple[str,
     if isinstance(value, str):
         return _path(checker, value, place)
     if not isinstance(value, list):
-        raise _WrongError(
-            f"must be a list of names or a file, not {_shown(value)}", 'Write ["Loamlet"] or "names.txt"'
-        )
+        raise _WrongError(f"must be a list of names or a file, not {_shown(value)}", 'Write ["Loamlet"] or "names.txt"')
     names: tuple[str, ...] = _list_of(_word)(checker, value, place)
     return names
 
@@ -411,9 +395,7 @@ def _cost_items(checker: _Checker, value: Any, place: Place) -> tuple[CostItem, 
 
 
 _ENDING = r"(?!-)[^\W_](?:[\w-]*[^\W_])?(?:\.[^\W_](?:[\w-]*[^\W_])?)*"
-_CURRENCY = _matching(
-    "[A-Z]{3}", "a currency code", "Write three letters as in ISO 4217: EUR, GBP, USD", str.upper
-)
+_CURRENCY = _matching("[A-Z]{3}", "a currency code", "Write three letters as in ISO 4217: EUR, GBP, USD", str.upper)
 _COST_ITEM: dict[str, _Read] = {
     "what": _word, "figure": _amount, "times": _amount, "currency": _CURRENCY, "date": _day, "source": _text,
 }  # fmt: skip

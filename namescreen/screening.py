@@ -16,14 +16,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from .errors import DataError
+from .marks.mark import Mark
 from .outcome import NotChecked
-from .register.mark import Mark
 
 if TYPE_CHECKING:
     from .addresses import Estimate
     from .closeness import Closeness
+    from .connotations import Coverage, Reading
     from .goods import Distinctiveness, Relatedness
-    from .readings import Coverage, Reading
     from .register import Hit, Register
 
 __all__ = ["CloseMark", "Screening", "is_knockout", "schema", "screen"]
@@ -43,8 +43,8 @@ describe them count less, and the order changes. The product's own goods decide 
 goods too would cost more than the search."""
 
 MOST_JUDGED = 50
-"""Marks of one name whose goods are compared and that are told; more are counted. Those that go first are chosen by
-status and class (`Selection.foremost`), so only a mark behind fifty such of its very own words can be passed over."""
+"""Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
+first (`Selection.prioritized`)."""
 NOT_JUDGED = NotChecked(
     "goods_relatedness", f"of many marks with the same words the goods of {MOST_JUDGED} at most are compared"
 )
@@ -270,7 +270,7 @@ class _Checks:
         """The mark of most concern among those of one name, the others with it."""
         from .closeness import compare
 
-        marks = hit.marks.foremost(self._own_classes(), MOST_JUDGED)
+        marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
         closeness = compare(name, marks[0].text, name_goods=self.goods or None)
         first, *others = sorted((self._judged(mark, closeness) for mark in marks), key=_gravest_first)
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
@@ -301,15 +301,13 @@ class _Checks:
         return distinctiveness(name, self.goods)
 
     def _readings(self, name: str) -> tuple[Reading, ...]:
-        from .readings import readings
+        from .connotations import readings
 
         # Shipped tables only: what a user has installed must not change a dated, repeatable result.
         return tuple(readings(name, languages=self.languages, dictionaries=()))
 
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
-        found = _made(
-            "readings", lambda: _coverage(None if self.languages is None else tuple(self.languages))
-        )
+        found = _made("readings", lambda: _coverage(None if self.languages is None else tuple(self.languages)))
         return ((), (found,)) if isinstance(found, NotChecked) else found
 
     def _addresses(self, name: str) -> Estimate | NotChecked:
@@ -353,7 +351,7 @@ def _likely_classes(goods: str) -> tuple[int, ...]:
 @cache
 def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
     """What is known of each language, and which of them are not covered."""
-    from .readings import coverage
+    from .connotations import coverage
 
     found = tuple(coverage(languages, ()))
     covered = tuple(one for one in found if not isinstance(one, NotChecked))

@@ -77,7 +77,7 @@ class Table:
         found, tab, value = self._line(at).partition(b"\t")
         return value.decode() if tab and found == wanted else None
 
-    def keep(self) -> None:
+    def preload(self) -> None:
         """Hold the whole table in memory, for work that asks for much of it: some ten times its size, and each answer
         takes a thirtieth of the time."""
         if self._kept is None:

@@ -58,8 +58,6 @@ def run(tmp_path: Path) -> Run:
 
 def clean_environment(home: Path) -> dict[str, str]:
     """An environment without the user's colours, widths and folders; the program itself stays importable."""
-    kept = {
-        key: value for key, value in os.environ.items() if key in ("PATH", "LANG", "TMPDIR", "SYSTEMROOT")
-    }
+    kept = {key: value for key, value in os.environ.items() if key in ("PATH", "LANG", "TMPDIR", "SYSTEMROOT")}
     path = os.pathsep.join(filter(None, (str(ROOT), os.environ.get("PYTHONPATH"))))
     return {**kept, "HOME": str(home), "XDG_CACHE_HOME": str(home / ".cache"), "PYTHONPATH": path}

@@ -165,9 +165,7 @@ marks = -1
         ('a = "x', 1, "", "is not valid TOML"),
     ],
 )  # fmt: skip
-def test_each_impossible_value_names_line_key_and_remedy(
-    text: str, line: int, field: str, words: str
-) -> None:
+def test_each_impossible_value_names_line_key_and_remedy(text: str, line: int, field: str, words: str) -> None:
     with pytest.raises(InputError) as caught:
         parse_brief(text)
     (problem,) = caught.value.problems
@@ -207,9 +205,7 @@ def test_the_starter_is_a_brief_that_names_every_key() -> None:
     brief = parse_brief(starter())
     assert brief.endings == ("com",)
     # Every line in its remarks is a line that works: take the marks off and it still reads.
-    woken = "\n".join(
-        line.removeprefix("#   ") if line.startswith("#   ") else line for line in starter().split("\n")
-    )
+    woken = "\n".join(line.removeprefix("#   ") if line.startswith("#   ") else line for line in starter().split("\n"))
     kept: list[str] = []
     for line in woken.split("\n"):  # a key shown by example replaces the empty one below it
         key = line.partition(" =")[0]

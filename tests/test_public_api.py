@@ -29,9 +29,9 @@ def test_every_public_name_is_there_and_says_what_it_is(name: str) -> None:
 
 
 def test_a_function_that_shares_its_module_s_name_is_the_function() -> None:
-    import_module("namescreen.readings")
+    import_module("namescreen.connotations")
     assert callable(namescreen.readings)
-    import_module("namescreen.readings")
+    import_module("namescreen.connotations")
     assert callable(namescreen.readings)
 
 
@@ -52,11 +52,7 @@ HEAVY = ("numpy", "nltk", "requests", "requests_cache", "rich", "typer", "rapidf
 
 def loaded_by(statement: str) -> set[str]:
     code = f"import sys; {statement}; print(*(name for name in {HEAVY!r} if name in sys.modules))"
-    return set(
-        subprocess.run(
-            [sys.executable, "-c", code], capture_output=True, text=True, check=True
-        ).stdout.split()
-    )
+    return set(subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split())
 
 
 @pytest.mark.parametrize(
@@ -64,7 +60,7 @@ def loaded_by(statement: str) -> set[str]:
     [
         ("import namescreen", set()),
         ("import namescreen.brief", set()),
-        ("import namescreen.names", set()),
+        ("import namescreen.text", set()),
         ("import namescreen.screening", set()),
         ("import namescreen.cli", {"typer"}),
     ],

@@ -18,9 +18,10 @@ from namescreen.closeness import Closeness, compare
 from namescreen.demo import demo_files
 from namescreen.errors import DataError
 from namescreen.goods import Relatedness
+from namescreen.marks import Mark
+from namescreen.marks.columns import MarkWriter
 from namescreen.outcome import DISCLAIMER, NotChecked
-from namescreen.register import Mark, Register, read_register
-from namescreen.register.columns import MarkWriter
+from namescreen.register import Register, read_register
 from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, Screening, is_knockout, schema, screen
 from tests.conftest import Run
 
@@ -336,7 +337,7 @@ def test_a_damaged_table_or_missing_part_leaves_the_other_checks_standing(
     def fail(*arguments: object, **options: object) -> None:
         raise error
 
-    monkeypatch.setattr(sys.modules["namescreen.readings"], "readings", fail)
+    monkeypatch.setattr(sys.modules["namescreen.connotations"], "readings", fail)
     (one,) = screen(["Sprigwick"], register, goods=GOODS, languages=["nl"])
     assert isinstance(one.readings, NotChecked)
     assert str(error) in one.readings.because
@@ -349,7 +350,7 @@ def test_a_mistake_in_a_check_is_not_hidden(monkeypatch: pytest.MonkeyPatch) -> 
     def fail(*arguments: object, **options: object) -> None:
         raise ZeroDivisionError
 
-    monkeypatch.setattr(sys.modules["namescreen.readings"], "readings", fail)
+    monkeypatch.setattr(sys.modules["namescreen.connotations"], "readings", fail)
     with pytest.raises(ZeroDivisionError):
         list(screen(["Loamlet"], None, languages=["nl"]))
 

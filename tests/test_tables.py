@@ -38,7 +38,7 @@ def test_a_table_answers_as_a_dictionary_would(
         assert dict(table.starting(key)) == {k: v for k, v in rows.items() if k.startswith(key)}
     table.verify()
     before = {key: table.get(key) for key in (*rows, other, other[:1])}
-    table.keep()
+    table.preload()
     assert {key: table.get(key) for key in before} == before
 
 

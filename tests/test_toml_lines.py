@@ -84,18 +84,14 @@ def every_place(value: Any, place: Place = ()) -> list[Place]:
 @pytest.mark.parametrize(("text", "implied"), [(SPECIFICATION, ("a",)), (starter(), ("weights",))])
 def test_every_key_the_standard_parser_sees_has_a_line(text: str, implied: Place) -> None:
     missing = [place for place in every_place(tomllib.loads(text)) if place not in key_lines(text)]
-    assert missing == [
-        implied
-    ]  # a table that is only named inside a longer header ([a.b]) has no line of its own
+    assert missing == [implied]  # a table that is only named inside a longer header ([a.b]) has no line of its own
 
 
 quoted = st.text(st.characters(exclude_categories=["C"]), max_size=12).map(
     lambda text: '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
 )
 several_lines = st.text("ab\n=[]{}#', ", max_size=20).map(lambda text: f'"""\n{text}"""')
-scalar = st.one_of(
-    st.integers(-99, 99).map(str), st.sampled_from(["true", "2026-05-31", "1.5"]), quoted, several_lines
-)
+scalar = st.one_of(st.integers(-99, 99).map(str), st.sampled_from(["true", "2026-05-31", "1.5"]), quoted, several_lines)
 lists = st.lists(scalar, max_size=4).map(lambda items: "[\n " + ",\n # ]\n ".join(items) + "\n]")
 
 

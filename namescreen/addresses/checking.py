@@ -106,9 +106,7 @@ def _answers(
                     return
                 done.put((question, _asked(asker, question)))
 
-    threads = [
-        threading.Thread(target=work, daemon=True) for _ in range(min(asker.settings.at_once, len(waiting)))
-    ]
+    threads = [threading.Thread(target=work, daemon=True) for _ in range(min(asker.settings.at_once, len(waiting)))]
     for thread in threads:
         thread.start()
     answers: dict[Question, Answer] = {}

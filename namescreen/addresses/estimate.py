@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import lexicon, zipf
-from ..names import Name, parse, split_compound
 from ..pronunciation.predictability import heard_as_spelled
+from ..text import Name, parse, split_closed_compound
 from .handles import COMMON_LENGTHS, Handle, handles_of, spare_handles
 from .joins import doubled_at_join, parts_of, unlucky_break
 from .keys import effort, lookalike_labels, slips
@@ -191,7 +191,7 @@ def _passes_for(name: Name) -> str | None:
     """What a name with look-alike letters of another script is taken for; None for a name without them."""
     if name.text.isascii():
         return None
-    from ..readings.scripts import lookalikes
+    from ..connotations.scripts import lookalikes
 
     found = lookalikes(name.text)
     return found.looks if found else None
@@ -203,7 +203,9 @@ def _heard(name: Name) -> float | None:
     A closed compound of known words (claysill: clay sill) is heard as those words.
     """
     words = [word for word in name.words if word.isascii() and word.isalpha()]
-    return min(heard_as_spelled(part) for word in words for part in split_compound(word, zipf)) if words else None
+    return (
+        min(heard_as_spelled(part) for word in words for part in split_closed_compound(word, zipf)) if words else None
+    )
 
 
 @lru_cache(maxsize=256)

@@ -12,7 +12,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from ..lexicon import kinds
-from ..names import Name
+from ..text import Name
 from .labels import plain_label
 
 __all__ = ["COMMON_LENGTHS", "Handle", "handle_problem", "handles_of", "spare_handles"]

@@ -7,7 +7,7 @@ from functools import lru_cache
 from itertools import accumulate, pairwise
 
 from ..lexicon import kinds, zipf
-from ..names import split_compound
+from ..text import split_closed_compound
 
 __all__ = ["COARSE", "doubled_at_join", "parts_of", "unlucky_break"]
 
@@ -26,13 +26,13 @@ _LEAST = 4
 _LONGEST = 14
 _KNOWN, _SEEN, _COMMON = 2.0, 3.0, 4.0
 """Zipf frequencies from which a word is read as itself, whatever it holds; from which it is seen in a run of letters
-(once in a million words; both as in `names.split_compound`); and from which one of three letters is."""
+(once in a million words; both as in `names.split_closed_compound`); and from which one of three letters is."""
 _SMALL = frozenset("a i am an as at be by do go he if in is it me my no of on or so to up us we".split())
 
 
 def parts_of(words: Sequence[str]) -> tuple[str, ...]:
     """`words` with closed compounds of known words divided: claysill is clay and sill."""
-    return tuple(part for word in words for part in split_compound(word, zipf))
+    return tuple(part for word in words for part in split_closed_compound(word, zipf))
 
 
 def doubled_at_join(words: Sequence[str]) -> tuple[str, str] | None:

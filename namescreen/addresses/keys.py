@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import chain, islice
 
-from ..names import Name
 from ..pronunciation import pronounce
 from ..pronunciation.predictability import spellings
+from ..text import Name
 from .joins import parts_of
 from .labels import a_label, label_problem, plain_label
 

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..names import Name, fold
+from ..text import Name, fold
 from .joins import unlucky_break
 
 __all__ = [

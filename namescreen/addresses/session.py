@@ -25,9 +25,7 @@ _REDIRECTS = (301, 302, 303, 307, 308)
 
 
 class Asker:
-    """Puts questions, within the bounds of `settings`. Safe to use from several threads.
-
-    """
+    """Puts questions, within the bounds of `settings`. Safe to use from several threads."""
 
     def __init__(self, settings: Settings) -> None:
         self.settings = settings

@@ -38,9 +38,7 @@ COMMANDS = {
     "brainstorm": _Entry(
         "brainstorm", "Make candidate names from concept words.", "brainstorm --concept herb --concept well"
     ),
-    "screen": _Entry(
-        "screen", "Screen names against existing marks.", "screen --name Sprigwick --register marks.csv"
-    ),
+    "screen": _Entry("screen", "Screen names against existing marks.", "screen --name Sprigwick --register marks.csv"),
     "compare": _Entry("compare", "Show why two names are close, or not.", "compare Rainsip Reignsipp"),
     "readings": _Entry(
         "readings", "See how a name reads in other languages.", "readings 'Mist Patch' --languages de,fr"

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from namescreen.errors import InputError, Interrupted, Problem
-from namescreen.report.text import cell, number, plural, some, visible
+from namescreen.plain_text import cell, number, plural, some, visible
 
 from .guard import NOT_CHECKED
 from .inputs import usable_names
@@ -120,9 +120,7 @@ def addresses(
     fits = [
         _Fit(
             name,
-            estimate(
-                name, endings=settled.endings, handle_lengths=settled.handle_lengths, goods=settled.goods
-            ),
+            estimate(name, endings=settled.endings, handle_lengths=settled.handle_lengths, goods=settled.goods),
         )
         for name in counted(wanted, len(wanted), "Reading names")
     ]
@@ -162,7 +160,7 @@ def _shortlist(brief: Brief) -> tuple[str, ...]:
         if not brief.shortlist:
             raise InputError(Problem("no names are given", "Write them after the command, or in a brief's shortlist"))
         return brief.shortlist
-    from namescreen.register import read_names
+    from namescreen.marks import read_names
 
     found, remarks = read_names(brief.shortlist_file)
     say(*map(str, remarks))

@@ -111,8 +111,8 @@ def brainstorm(
     name with an awkward reading in the brief's languages is left out.
     """
     from namescreen.generation import candidates
+    from namescreen.generation.expansion import meaning_found
     from namescreen.generation.material import TONES, tone_of
-    from namescreen.generation.widening import meaning_found
 
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
     for concept_word in settled.concepts:
@@ -173,7 +173,7 @@ IDEAS = (
 
 def show_ideas(brief: Brief, limit: int, form: Format) -> None:
     """Write the meanings of the concepts, then the words names are made from, the weightiest first."""
-    from namescreen.generation.widening import chosen_senses, widen
+    from namescreen.generation.expansion import chosen_senses, widen
     from namescreen.lexicon import lexicon
 
     if form is Format.table:

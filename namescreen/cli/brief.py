@@ -45,11 +45,7 @@ def new(
             path.unlink()
             raise
     except FileExistsError:
-        raise InputError(
-            Problem("exists already", "Name another file, or move this one", str(path))
-        ) from None
+        raise InputError(Problem("exists already", "Name another file, or move this one", str(path))) from None
     except OSError as error:
-        raise InputError(
-            Problem(f"cannot be written ({error.strerror})", "Name another place", str(path))
-        ) from None
+        raise InputError(Problem(f"cannot be written ({error.strerror})", "Name another place", str(path))) from None
     say(f"Wrote {path}. Fill it in, then: {shlex.join(('namescreen', 'brainstorm', str(path)))}")

@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from namescreen.errors import InputError, Problem
-from namescreen.report.text import cell, visible
-from namescreen.report.text import width as columns
+from namescreen.plain_text import cell, visible
+from namescreen.plain_text import width as columns
 
 from .options import FormatOption, make_app
 from .output import Column, Format, json_line, print_disclaimer, say_below, show, width
@@ -55,7 +55,7 @@ def compare(
     """
     from namescreen.closeness import compare as closeness_of
     from namescreen.closeness import explain
-    from namescreen.names import MAX_LENGTH, parse
+    from namescreen.text import MAX_LENGTH, parse
 
     for text in (name, mark):
         if not parse(text).words:

@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 
 from namescreen.errors import InputError, Problem
-from namescreen.report.text import some
+from namescreen.plain_text import some
 
 from .inputs import existing_marks, settings_of
 from .options import make_app
@@ -73,9 +73,7 @@ def _unpacked(folder: Path) -> Path:
             if not path.exists():
                 write_whole(path, shipped)
             elif path.read_bytes() != shipped:
-                changed.append(
-                    Problem("is not the example's", "Name another folder with --output", str(path))
-                )
+                changed.append(Problem("is not the example's", "Name another folder with --output", str(path)))
     except OSError as error:
         raise InputError(
             Problem(f"cannot be written ({error.strerror})", "Name another folder with --output", str(folder))

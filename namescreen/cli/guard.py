@@ -62,7 +62,7 @@ def _give_up_output() -> None:
 
 
 def _told(error: NamescreenError) -> str:
-    from namescreen.report.text import visible
+    from namescreen.plain_text import visible
 
     lines = [str(problem) for problem in error.problems] if isinstance(error, InputError) else [str(error)]
     more = len(lines) - MOST_PROBLEMS

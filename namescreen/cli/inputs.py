@@ -18,7 +18,7 @@ __all__ = ["chosen_names", "existing_marks", "settings_of", "usable_names"]
 
 def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
     """The names to work on: from a file, --name, or the brief's shortlist, in that order."""
-    from namescreen.register import read_names
+    from namescreen.marks import read_names
 
     remarks: tuple[Problem, ...] = ()
     if source is not None and given:
@@ -32,16 +32,14 @@ def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) 
     elif brief.shortlist:
         wanted, remarks = usable_names(brief.shortlist)
     else:
-        raise InputError(
-            Problem("no names are given", "Give a file of names, --name, or a brief with a shortlist")
-        )
+        raise InputError(Problem("no names are given", "Give a file of names, --name, or a brief with a shortlist"))
     say(*map(str, remarks))
     return wanted
 
 
 def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
     """`given` names that can be screened, each once, and what was wrong with the others."""
-    from namescreen.names import MAX_LENGTH, parse
+    from namescreen.text import MAX_LENGTH, parse
 
     wanted: dict[str, None] = {}
     problems: list[Problem] = []
@@ -51,9 +49,7 @@ def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, 
         if not name.words:
             problems.append(Problem(f"{text[:40]!r} has no letters or digits", "It was left out"))
         elif len(text) > MAX_LENGTH:
-            problems.append(
-                Problem(f"a name has {len(text):,} characters", f"It was left out: at most {MAX_LENGTH}")
-            )
+            problems.append(Problem(f"a name has {len(text):,} characters", f"It was left out: at most {MAX_LENGTH}"))
         elif name.text in wanted:
             problems.append(Problem(f"{short} is given twice", "It is screened once"))
         else:

@@ -39,9 +39,7 @@ __all__ = [
 BriefOption = Annotated[
     Path | None, typer.Option("--brief", "-b", help="A naming brief; an option given here takes the place of its own.")
 ]
-NameOption = Annotated[
-    list[str] | None, typer.Option("--name", "-n", help="A name; repeat the option for several.")
-]
+NameOption = Annotated[list[str] | None, typer.Option("--name", "-n", help="A name; repeat the option for several.")]
 RegisterOption = Annotated[
     list[Path] | None,
     typer.Option(
@@ -52,23 +50,17 @@ RegisterOption = Annotated[
     ),
 ]
 LiveOption = Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")]
-ColumnOption = Annotated[
-    str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")
-]
+ColumnOption = Annotated[str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")]
 EncodingOption = Annotated[
     str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
 ]
 GoodsOption = Annotated[str | None, typer.Option("--goods", help="The goods, in plain words.")]
-ClassesOption = Annotated[
-    str | None, typer.Option("--classes", help="Nice classes of the goods, such as 21,31.")
-]
+ClassesOption = Annotated[str | None, typer.Option("--classes", help="Nice classes of the goods, such as 21,31.")]
 LanguagesOption = Annotated[
     str | None, typer.Option("--languages", help="Languages of the buyers, such as de,fr,pt-BR.")
 ]
 FormatOption = Annotated[Format, typer.Option("--format", help="How the result is written.")]
-StrictOption = Annotated[
-    bool, typer.Option("--strict", help="End with exit code 3 if some check could not be made.")
-]
+StrictOption = Annotated[bool, typer.Option("--strict", help="End with exit code 3 if some check could not be made.")]
 SeedOption = Annotated[int | None, typer.Option("--seed", min=0, help="The same seed gives the same result.")]
 DateOption = Annotated[
     str | None, typer.Option("--date", help="The date to write, such as 2026-05-31; today if left out.")
@@ -122,6 +114,4 @@ def day(text: str | None) -> datetime.date | None:
     try:
         return datetime.date.fromisoformat(text)
     except ValueError:
-        raise InputError(
-            Problem(f"{text!r} is no date", "Write it as year-month-day: 2026-05-31", "--date")
-        ) from None
+        raise InputError(Problem(f"{text!r} is no date", "Write it as year-month-day: 2026-05-31", "--date")) from None

@@ -17,8 +17,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
-from namescreen.report.text import number, table, unseen_escaped, visible
-from namescreen.report.text import width as columns
+from namescreen.plain_text import number, table, unseen_escaped, visible
+from namescreen.plain_text import width as columns
 
 __all__ = [
     *("BELOW", "Column", "Format", "json_line", "on_screen", "print_disclaimer"),

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, some, visible
+from namescreen.plain_text import cell, some, visible
 
 from .guard import NOT_CHECKED
 from .inputs import usable_names
@@ -20,7 +20,7 @@ from .output import Column, Format, Row, print_disclaimer, say_below, show
 from .talk import counted, say
 
 if TYPE_CHECKING:
-    from namescreen.readings import Coverage, Dictionary, Ease, LookAlikes, Reading
+    from namescreen.connotations import Coverage, Dictionary, Ease, LookAlikes, Reading
 
 app = make_app("See how a name reads in other languages.")
 
@@ -90,9 +90,9 @@ def readings(
     Severity is from 0 to 3: ordinary, mild, awkward, severe; it is lower than the word's own where the name
     only holds or recalls the word. Without --languages or a brief every shipped language is looked through.
     """
-    from namescreen.readings import coverage, ease, lookalikes
-    from namescreen.readings import readings as readings_of
-    from namescreen.readings.dictionaries import opened
+    from namescreen.connotations import coverage, ease, lookalikes
+    from namescreen.connotations import readings as readings_of
+    from namescreen.connotations.dictionaries import opened
 
     settled = brief_with(brief, languages=language_list(languages))
     asked: tuple[str, ...] | None = tuple(settled.languages) or None
@@ -119,7 +119,7 @@ def readings(
         say(*_coverage_lines(covered, asked))
     else:
         everything = list(each())
-        if not mild and any(reading.gravity == 3 for found in everything for reading in found.readings):
+        if not mild and any(reading.base_severity == 3 for found in everything for reading in found.readings):
             say(CONTENT_WARNING)
         looked = any(not isinstance(part, NotChecked) for part in covered)
         for found in everything:
@@ -132,7 +132,7 @@ def readings(
 
 def _opened(sources: Sequence[Dictionary], asked: Sequence[str] | None) -> tuple[Dictionary, ...]:
     """The sources that hold one of the languages asked for, each asked once: the first time may take seconds."""
-    from namescreen.readings.languages import wanted
+    from namescreen.connotations.languages import wanted
 
     useful = [source for source in sources if source.languages & set(wanted(asked))]
     for source in counted(useful, len(useful), "Opening dictionaries"):
@@ -159,7 +159,7 @@ def _show_one(found: _Found, form: Format, *, looked: bool) -> None:
 
 
 def _row(reading: Reading) -> Row:
-    from namescreen.readings import SEVERITIES, language_name
+    from namescreen.connotations import SEVERITIES, language_name
 
     return {
         "language": language_name(reading.language),
@@ -184,7 +184,7 @@ def _ordinary(readings: Sequence[Reading]) -> Iterator[str]:
 def _show_saying(found: Sequence[Ease], form: Format) -> None:
     if not found:
         return
-    from namescreen.readings import language_name
+    from namescreen.connotations import language_name
 
     sys.stdout.write("\n")
     rows: list[Row] = [

@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 
 from namescreen.errors import InputError, Problem
-from namescreen.report.text import plural, visible
+from namescreen.plain_text import plural, visible
 
 from .options import ColumnOption, EncodingOption, make_app
 from .output import say_below, width
@@ -56,9 +56,7 @@ def prepare(
 @app.command(short_help="Tell what a prepared register holds.", epilog="Example: namescreen register info marks.nsr")
 def info(
     path: Prepared,
-    problems: Annotated[
-        bool, typer.Option("--problems", help="List what was wrong with the sources.")
-    ] = False,
+    problems: Annotated[bool, typer.Option("--problems", help="List what was wrong with the sources.")] = False,
 ) -> None:
     """Tell what a prepared register holds, after checking every byte of it."""
     from namescreen.register import info as about_register

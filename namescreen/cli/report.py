@@ -221,9 +221,7 @@ def _figure_of(path: Path) -> Path:
 
 def _check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]) -> None:
     """Refuse, before any work, to write over an input or over a file that is no report."""
-    written = [
-        one for path in outputs for one in (path, *([_figure_of(path)] if forms[path] is Form.markdown else []))
-    ]
+    written = [one for path in outputs for one in (path, *([_figure_of(path)] if forms[path] is Form.markdown else []))]
     problems = [unfit_output(one, "report", _BEGINNINGS, inputs) for one in written]
     if any(problems):
         raise InputError(filter(None, problems))

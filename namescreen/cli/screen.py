@@ -12,7 +12,7 @@ import typer
 
 from namescreen.errors import InputError, Problem
 from namescreen.outcome import DISCLAIMER
-from namescreen.report.text import plural
+from namescreen.plain_text import plural
 
 from .guard import LIMIT_EXCEEDED, NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
@@ -133,7 +133,7 @@ def _to_file(
 ) -> list[Outcome]:
     """Screen into a file, by way of a journal beside it from which a stopped run is taken up again."""
     from namescreen import __version__
-    from namescreen.register import Journal
+    from namescreen.cli.journal import Journal
     from namescreen.screening import schema
     from namescreen.screening import screen as screen_names
     from namescreen.tables import write_whole

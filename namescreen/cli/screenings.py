@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.report.text import cell, in_one_sentence, number, plural, shorten
+from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten
 
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
 

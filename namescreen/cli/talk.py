@@ -13,7 +13,7 @@ from types import FrameType
 from typing import TypeVar
 
 from namescreen.errors import Interrupted
-from namescreen.report.text import visible
+from namescreen.plain_text import visible
 
 __all__ = ["Progress", "counted", "kept", "progress", "say"]
 

@@ -8,16 +8,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..outcome import NotChecked
-from .alike import word_closeness
 from .explanation import UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
-from .overall import Scores, score
+from .features import Features, Word, features, goods_words
+from .name_similarity import Scores, score
 from .parameters import Parameters, shipped_parameters
-from .prepare import Features, Word, features, goods_words
+from .word_similarity import similarity_of_words
 
 __all__ = ["Closeness", "Explanation", "Features", "Pair", "Parameters", "Scores", "Word", "closeness",
            "compare", "explain", "features", "goods_words", "score", "shipped_parameters",
-           "word_closeness"]  # fmt: skip
+           "similarity_of_words"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +56,12 @@ def closeness(one: Features, other: Features) -> Closeness:
     unknown = []
     if scores.meaning is None:
         unknown.append(NotChecked("meaning", "too few words of the names are in the lexicon"))
-    if one.name.words and other.name.words and one.letters != other.letters and not (one.codes and other.codes):
+    if (
+        one.name.words
+        and other.name.words
+        and one.letters != other.letters
+        and not (one.phoneme_codes and other.phoneme_codes)
+    ):
         unknown.append(NotChecked("sound", UNREAD))
     return Closeness(
         scores.appearance,

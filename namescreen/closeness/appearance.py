@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from rapidfuzz.distance import OSA, Indel
 
-__all__ = ["FLOOR", "above_floor", "letters_closeness", "shaped"]
+__all__ = ["FLOOR", "above_floor", "appearance_similarity", "confusable_skeleton"]
 
 FLOOR = 0.5
 """Raw likeness at or below which two words are not seen as alike at all. Half of the letters in place is what
@@ -36,7 +36,7 @@ SHAPE_ONLY = 0.97
 _SHAPES = (("rn", "m"), ("vv", "w"), ("cl", "d"), ("0", "o"), ("1", "l"), ("i", "l"), ("5", "s"), ("8", "b"))
 
 
-def shaped(word: str) -> str:
+def confusable_skeleton(word: str) -> str:
     """`word` with each easily confused shape replaced by one stand-in."""
     for seen, stands_for in _SHAPES:
         word = word.replace(seen, stands_for)
@@ -44,13 +44,13 @@ def shaped(word: str) -> str:
 
 
 @lru_cache(maxsize=1 << 16)
-def letters_closeness(one: str, other: str) -> float:
+def appearance_similarity(one: str, other: str) -> float:
     """Raw likeness of two folded words by letters: 1 = the same; symmetric. See `above_floor`."""
     if one == other:
         return 1.0
     if not one or not other:
         return 0.0
-    raw = max(_in_order(one, other), SHAPE_ONLY * _in_order(shaped(one), shaped(other)))
+    raw = max(_in_order(one, other), SHAPE_ONLY * _in_order(confusable_skeleton(one), confusable_skeleton(other)))
     short, long = sorted((one, other), key=len)
     if len(short) >= 3 and short in long:
         at_start = long.startswith(short)

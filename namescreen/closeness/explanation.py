@@ -6,12 +6,12 @@ from dataclasses import dataclass
 
 from rapidfuzz.distance import Levenshtein
 
-from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_closeness
-from .alike import SAME_MEANING, word_closeness
-from .overall import Scores
-from .prepare import Features, Word
+from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
+from .features import Features, Word
+from .name_similarity import Scores
 from .sound import readings_of
-from .vocabulary import meaning_of_words
+from .vocabulary import meaning_similarity_of_words
+from .word_similarity import SAME_MEANING, similarity_of_words
 
 __all__ = ["Explanation", "Pair", "explain", "reasons"]
 
@@ -55,7 +55,11 @@ def explain(one: Features, other: Features, scores: Scores) -> Explanation:
     """The evidence for the `scores` of two names; both must have words."""
     ours, theirs = closest_divisions(one, other)
     # A name in another script may have no reading here.
-    heard = [reading.phones for reading in _closest_readings(one, other)] if one.codes and other.codes else []
+    heard = (
+        [reading.phones for reading in _closest_readings(one, other)]
+        if one.phoneme_codes and other.phoneme_codes
+        else []
+    )
     return Explanation(
         _align_letters(one.letters, other.letters),
         tuple((mine, yours) for mine, yours, _ in align(*heard)) if heard else (),
@@ -71,11 +75,11 @@ def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
     def shared(pair: tuple[Side, Side]) -> float:
         return min(_share(*pair), _share(*reversed(pair)))
 
-    return max(((ours, theirs) for ours in one.divisions for theirs in other.divisions), key=shared)
+    return max(((ours, theirs) for ours in one.segmentations for theirs in other.segmentations), key=shared)
 
 
 def _share(ours: Side, theirs: Side) -> float:
-    hits = sum(word.weight * max(word_closeness(word, match) for match in theirs) for word in ours)
+    hits = sum(word.weight * max(similarity_of_words(word, match) for match in theirs) for word in ours)
     return hits / sum(word.weight for word in ours)
 
 
@@ -88,7 +92,7 @@ def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pr
     )
     return max(
         ((mine, yours) for mine in ours for yours in theirs),
-        key=lambda pair: sound_closeness(pair[0].code, pair[1].code),
+        key=lambda pair: sound_similarity(pair[0].code, pair[1].code),
     )
 
 
@@ -107,15 +111,15 @@ def _align_letters(one: str, other: str) -> Aligned:
 def _pairs(ours: Side, theirs: Side) -> tuple[Pair, ...]:
     found = []
     for word in ours:
-        best = max(theirs, key=lambda match: word_closeness(word, match))
-        value = word_closeness(word, best)
+        best = max(theirs, key=lambda match: similarity_of_words(word, match))
+        value = similarity_of_words(word, best)
         found.append(
             Pair(
                 word.letters,
                 round(word.weight, 2),
                 best.letters if value > 0 else None,
                 round(value, 3),
-                meaning_of_words(word.letters, best.letters) if value > 0 else None,
+                meaning_similarity_of_words(word.letters, best.letters) if value > 0 else None,
             )
         )
     return tuple(found)
@@ -123,7 +127,7 @@ def _pairs(ours: Side, theirs: Side) -> tuple[Pair, ...]:
 
 def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
     """One plain sentence an aspect, and one for what weighs most."""
-    if not one.divisions or not other.divisions:
+    if not one.segmentations or not other.segmentations:
         return ("One of the names has no letters or digits to compare.",)
     if one.letters == other.letters:
         return ("The same letters in the same order; only spacing, case, accents or punctuation may differ.",)
@@ -157,7 +161,7 @@ def _beginning(one: str, other: str) -> str:
 
 
 def _about_sound(one: Features, other: Features, scores: Scores) -> str:
-    if not one.codes or not other.codes:
+    if not one.phoneme_codes or not other.phoneme_codes:
         return f"Sound: unknown, {UNREAD}."
     if scores.sound < PARTLY:
         return f"Sound: {_band(scores.sound)}."
@@ -177,13 +181,14 @@ def _about_words(ours: Side, theirs: Side) -> str:
 def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     if scores.meaning is None:
         return "Meaning: unknown, too few words of the names are in the lexicon."
-    alike = dict.fromkeys(
+    similar = dict.fromkeys(
         f'"{word.letters}" and "{match.letters}"'
         for word in ours
         for match in theirs
-        if word.letters != match.letters and (meaning_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
+        if word.letters != match.letters
+        and (meaning_similarity_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
     )
-    detail = f": {', '.join(alike)} say something alike" if alike else ""
+    detail = f": {', '.join(similar)} say something alike" if similar else ""
     return f"Meaning: {_band(scores.meaning)}{detail}."
 
 

@@ -1,7 +1,7 @@
 """The few numbers on which overall closeness turns, each with its meaning.
 
 Their values come from wordlists/closeness_parameters.tsv, chosen by cross-validation over decided cases by
-wordlists/draw/closeness_parameters.py; the table also holds how well they did on cases held out.
+wordlists/build/closeness_parameters.py; the table also holds how well they did on cases held out.
 """
 
 from __future__ import annotations

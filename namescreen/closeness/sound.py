@@ -9,12 +9,25 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import groupby
 
-from ..kernel.alphabet import likeness_of_readings
-from ..names import ways_to_say
-from ..pronunciation import Pronunciation, as_written, pronounce, pronounce_words, sound_closeness
-from .vocabulary import divisions, is_known
+from ..native.phonemes import similarity_of_codes
+from ..pronunciation import (
+    Pronunciation,
+    language_neutral_reading,
+    pronounce,
+    pronounce_words,
+    sound_similarity,
+)
+from ..text import ways_to_say
+from .vocabulary import is_known, segmentations
 
-__all__ = ["FLOOR", "codes_of", "readings_of", "said_in_one", "sound_of_words", "spoken_codes"]
+__all__ = [
+    "FLOOR",
+    "merge_double_phonemes",
+    "phoneme_codes_of",
+    "readings_of",
+    "sound_similarity_of_words",
+    "spoken_phoneme_codes",
+]
 
 FLOOR = 0.6
 """Raw likeness at or below which two words are not heard as alike at all: the level that 1 in 100 of random
@@ -25,14 +38,14 @@ READINGS, OF_A_WORD = 3, 2
 
 
 @lru_cache(maxsize=1 << 16)
-def codes_of(word: str) -> tuple[str, ...]:
+def phoneme_codes_of(word: str) -> tuple[str, ...]:
     """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
     english, by_letters = _readings(word)
-    codes = tuple(english)
+    phoneme_codes = tuple(english)
     if by_letters:
-        code = said_in_one(by_letters.code)
-        return codes if code in english else (*codes, code)
-    return codes
+        code = merge_double_phonemes(by_letters.code)
+        return phoneme_codes if code in english else (*phoneme_codes, code)
+    return phoneme_codes
 
 
 def readings_of(word: str) -> tuple[Pronunciation, ...]:
@@ -51,15 +64,15 @@ def _readings(word: str) -> tuple[dict[str, Pronunciation], Pronunciation | None
     invented = not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1))
     if not invented:
         return _in_turn(ways, OF_A_WORD), None
-    return _in_turn((*ways, *divisions(word)[1:]), OF_A_WORD), as_written(word)
+    return _in_turn((*ways, *segmentations(word)[1:]), OF_A_WORD), language_neutral_reading(word)
 
 
-def said_in_one(code: str) -> str:
+def merge_double_phonemes(code: str) -> str:
     """`code` with two equal sounds that meet said as one, as English says them where words join (ex seed: exceed)."""
     return "".join([sound for sound, _ in groupby(code)])
 
 
-def spoken_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
+def spoken_phoneme_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
     """The sound codes of a name that may be said in these ways, at most `READINGS` of them."""
     return tuple(_in_turn(ways, READINGS))
 
@@ -70,7 +83,7 @@ def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunc
     found: dict[str, Pronunciation] = {}
     for place in range(limit):
         for readings in said:
-            code = said_in_one(readings[place].code) if place < len(readings) else ""
+            code = merge_double_phonemes(readings[place].code) if place < len(readings) else ""
             if code and code not in found:
                 found[code] = readings[place]
                 if len(found) == limit:
@@ -79,16 +92,16 @@ def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunc
 
 
 @lru_cache(maxsize=1 << 16)
-def sound_of_words(one: tuple[str, ...], other: tuple[str, ...], least: float) -> float:
+def sound_similarity_of_words(one: tuple[str, ...], other: tuple[str, ...], least: float) -> float:
     """Raw likeness in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same.
 
     A value below `least` comes out as 0.
     """
-    likeness = likeness_of_readings(one, other, least)
-    if likeness is not None:
-        return likeness
+    similarity = similarity_of_codes(one, other, least)
+    if similarity is not None:
+        return similarity
     best = 0.0
     for mine in one:
         for yours in other:
-            best = max(best, sound_closeness(mine, yours, max(best, least)))
+            best = max(best, sound_similarity(mine, yours, max(best, least)))
     return best if best >= least else 0.0

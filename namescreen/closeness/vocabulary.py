@@ -6,7 +6,14 @@ from functools import lru_cache
 
 from ..lexicon import equivalents, foreign_words, kinds, lexicon, zipf
 
-__all__ = ["base_forms", "divisions", "has_meaning", "is_known", "meaning_of_words", "words_alike_in_meaning"]
+__all__ = [
+    "base_forms",
+    "has_meaning",
+    "is_known",
+    "meaning_similarity_of_words",
+    "segmentations",
+    "words_similar_in_meaning",
+]
 
 COMMON = 3.0
 """Zipf value (once in a million words) from which readers see a word inside a longer one without help."""
@@ -29,7 +36,7 @@ def base_forms(word: str) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=1 << 16)
-def divisions(word: str) -> tuple[tuple[str, ...], ...]:
+def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
     """The ways a reader may divide one closed word: whole, and at the best joint of two parts.
 
     A known word stays whole. Else the best joint of two known words (herbwell: herb well), or, failing that, of
@@ -66,7 +73,7 @@ TRANSLATED = 0.9
 
 
 @lru_cache(maxsize=1 << 18)
-def meaning_of_words(one: str, other: str, least: float = 0.0) -> float | None:
+def meaning_similarity_of_words(one: str, other: str, least: float = 0.0) -> float | None:
     """Likeness in meaning of two words: in [0, 1], 1 = the same word; None if either is not in the lexicon.
 
     A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)). What is below `least`
@@ -87,8 +94,8 @@ def _translated(one: str, other: str, least: float) -> float | None:
 
 
 @lru_cache(maxsize=1 << 13)
-def words_alike_in_meaning(word: str, least: float) -> dict[str, float]:
-    """Every word whose `meaning_of_words` with `word` is at least `least`, with that value; for building indexes.
+def words_similar_in_meaning(word: str, least: float) -> dict[str, float]:
+    """Every word whose `meaning_similarity_of_words` with `word` is at least `least`, with that value.
 
     Complete for `least` no lower than the floor of the lexicon's neighbourhoods (0.4) over `TRANSLATED`.
     """
@@ -97,5 +104,5 @@ def words_alike_in_meaning(word: str, least: float) -> dict[str, float]:
         near = {start, *(other for other, value in lexicon().neighbours(start).items() if value >= least)}
         found |= near
         found |= {foreign for english in near for foreign in foreign_words(english)}
-    values = {other: meaning_of_words(word, other, least) for other in sorted(found - {word})}
+    values = {other: meaning_similarity_of_words(word, other, least) for other in sorted(found - {word})}
     return {other: value for other, value in values.items() if value is not None and value >= least}

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from .blending import Blend, blends
+from .brainstorming import Taste, brainstorm, candidates
 from .candidate import Candidate
 from .constructions import CONSTRUCTIONS
 from .scoring import PARTS
-from .search import Taste, brainstorm, candidates
 from .steering import Session, Step
 
 __all__ = [

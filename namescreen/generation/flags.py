@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
-from ..names import fold
+from ..connotations import readings
 from ..pronunciation.predictability import spellings
-from ..readings import readings
+from ..text import fold
 from .candidate import Proposal
 
 if TYPE_CHECKING:

@@ -10,9 +10,9 @@ from functools import cached_property
 from typing import TypeVar
 
 from ..brief import Brief
-from ..names import fold
 from ..tables import open_table
-from .widening import Idea, widen
+from ..text import fold
+from .expansion import Idea, widen
 
 __all__ = ["PLACES", "TONES", "Material", "best_pairs", "gather", "title", "tone_of"]
 

@@ -11,15 +11,15 @@ from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import kinds, lexicon, zipf
 from ..lexicon.association import association
-from ..names import fold
 from ..pronunciation.phonotactics import pronounceability
-from .blending.source import strain
-from .blending.spelling import surprise
+from ..text import fold
+from .blending.letter_statistics import surprise
+from .blending.source_word import strain
 from .candidate import Proposal
 from .material import PLACES, Material
-from .sounds import is_onset, is_vowel, sounds_of
+from .word_sounds import is_onset, is_vowel, sounds_of
 
-__all__ = ["DEFAULT_WEIGHTS", "PARTS", "Judge", "likeness", "syllables"]
+__all__ = ["DEFAULT_WEIGHTS", "PARTS", "Judge", "similarity", "syllables"]
 
 PARTS = {
     "evocation": "how near its sources stand to the concepts, and how readily they are seen in it",
@@ -206,7 +206,7 @@ def _memory(proposal: Proposal) -> float:
     return max(0.0, min(1.0, value))
 
 
-def likeness(proposal: Proposal, model: Sequence[str]) -> float:
+def similarity(proposal: Proposal, model: Sequence[str]) -> float:
     """How much a proposal resembles a model name, in [0, 1]: shared letter pairs, ending, length, words."""
     other = "".join(model)
     pairs_a, pairs_b = set(pairwise(f"^{proposal.letters}$")), set(pairwise(f"^{other}$"))

@@ -13,9 +13,9 @@ from pathlib import Path
 
 from ..brief import Brief, Concept
 from ..errors import InputError, Problem
-from ..names import fold
+from ..text import fold
+from .brainstorming import Taste
 from .candidate import Candidate
-from .search import Taste
 
 __all__ = ["KINDS", "Session", "Step", "journal", "read_journal", "shortlist_text"]
 

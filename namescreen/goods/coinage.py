@@ -115,10 +115,10 @@ def heard_as(word: str, goods: str) -> Evidence:
 @lru_cache(maxsize=1 << 14)
 def _sound(word: str, other: str) -> float:
     """How alike two words sound, the first read in its two likeliest ways, 0 to 1."""
-    from ..pronunciation import pronounce, sound_closeness
+    from ..pronunciation import pronounce, sound_similarity
 
     readings = pronounce(other, 1)
-    return max((sound_closeness(way.code, readings[0].code) for way in pronounce(word, 2) if readings), default=0.0)
+    return max((sound_similarity(way.code, readings[0].code) for way in pronounce(word, 2) if readings), default=0.0)
 
 
 def initials_of(word: str, goods: str) -> Evidence:

@@ -12,8 +12,8 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from ..lexicon import equivalents, kinds, lexicon, zipf
-from ..names import LETTER_NAMES, parse
 from ..outcome import NotChecked
+from ..text import LETTER_NAMES, parse
 from .coinage import divided, heard_as, initials_of, is_coined, understood
 from .context import MODIFIER
 from .description import SURNAME, Evidence, describe

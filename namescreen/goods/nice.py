@@ -11,8 +11,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import lexicon
-from ..names import parse
 from ..tables import open_table
+from ..text import parse
 
 __all__ = ["CLASSES", "COORDINATED", "ClassGuess", "classes_for", "is_service", "listed_classes"]
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
-from ..names import parse
+from ..text import parse
 
 __all__ = ["GoodsWord", "base_form", "goods_words", "plain_words"]
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from .association import associated, association
 from .foreign import Equivalent, equivalents, foreign_words
 from .frequency import frequency_languages, zipf
-from .kind import KINDS, kinds, name_rank, words_of_kind
+from .word_kinds import KINDS, kinds, name_rank, words_of_kind
 from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
 __all__ = [

@@ -1,6 +1,6 @@
 """Words that belong together in people's minds without being alike: denim and jeans, clay and kiln.
 
-Drawn by wordlists/draw/associations.py from which words WordNet's definitions mention. Word association of
+Drawn by wordlists/build/associations.py from which words WordNet's definitions mention. Word association of
 this kind is symmetric; it says nothing about how the two are related."""
 
 from __future__ import annotations

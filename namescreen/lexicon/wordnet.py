@@ -1,6 +1,6 @@
 """WordNet 3.0 without glosses: words, senses and the relations between them.
 
-Drawn by wordlists/draw/wordnet.py, which describes the three tables. Words are given and returned in lower
+Drawn by wordlists/build/wordnet.py, which describes the three tables. Words are given and returned in lower
 case with spaces, except in `Sense.words`, which keeps capitals (Paris); any case is accepted."""
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from functools import cache, lru_cache
 
 from ..tables import open_table
 from .morphology import DETACHED, base_forms
-from .nearness import Nearness
+from .sense_similarity import Nearness
 
 __all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Related", "Relation", "Sense", "lexicon"]
 
@@ -258,9 +258,7 @@ class Lexicon:
             raise KeyError(sense_id)
         domain, below, words, relations = value.split("|")
         shown = words.split(",")
-        return Entry(
-            int(domain), int(below), tuple(w[:-1] for w in shown), tuple(int(w[-1]) for w in shown), relations
-        )
+        return Entry(int(domain), int(below), tuple(w[:-1] for w in shown), tuple(int(w[-1]) for w in shown), relations)
 
     def _read_pointers(self, sense_id: str) -> tuple[tuple[str, str, int, int], ...]:
         """The relations of a sense: symbol, the other sense, and the numbers of the two words joined, 0 for none."""

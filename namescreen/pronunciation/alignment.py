@@ -12,10 +12,10 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import accumulate
 
-from .features import percent_differences
+from .articulatory_features import percent_differences
 from .phones import VOWEL_LETTERS, code_of
 
-__all__ = ["align", "phone_weights", "sound_closeness"]
+__all__ = ["align", "phone_weights", "sound_similarity"]
 
 BASE = dict.fromkeys(percent_differences(), 4) | {"x": 2, "h": 2, "y": 3, "w": 3}
 """Weight in quarters of a full phone. The schwa, h and the glides come and go in English speech (P. Ladefoged, A
@@ -69,7 +69,7 @@ def _prepared(code: str) -> tuple[tuple[tuple[str, int, int], ...], list[int], i
 
 
 @lru_cache(maxsize=1 << 16)
-def sound_closeness(code_a: str, code_b: str, least: float = 0.0) -> float:
+def sound_similarity(code_a: str, code_b: str, least: float = 0.0) -> float:
     """How alike two codes sound, in [0, 1]: 1 the same, 0 nothing alike. Symmetric.
 
     The part of both readings, by weight, that the cheapest alignment sets against something alike; multiplied

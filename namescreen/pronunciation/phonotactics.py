@@ -1,7 +1,7 @@
 """How naturally a sound sequence falls on an English ear.
 
 A step's surprise is how much less likely a phone is after the two before it than anywhere: log2 of its probability
-at large over its probability there, in bits, learned from common dictionary words (wordlists/draw/phonotactics.py).
+at large over its probability there, in bits, learned from common dictionary words (wordlists/build/phonotactics.py).
 A phone that is merely rare thus costs nothing, a sequence that English avoids does. Phonotactic probability of this
 kind predicts how speakers judge invented words (M. Vitevitch and P. Luce, "Phonotactics, neighborhood activation,
 and lexical access for spoken words", 1999); a word is held against words of its own length, as short ones have few
@@ -16,7 +16,7 @@ from functools import cache
 
 from ..tables import open_table
 from .phones import VOWEL_LETTERS, code_of
-from .reading import pronounce
+from .pronouncing import pronounce
 
 __all__ = ["EDGE", "LONGEST", "PERCENTILES", "SHORTEST", "length_class", "pronounceability", "surprise_from"]
 

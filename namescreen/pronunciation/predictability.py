@@ -1,7 +1,7 @@
 """Whether a name is spelled as it is heard, and heard as it is spelled.
 
 A listener who hears a name must guess its letters, a reader must guess its sound. Both guess by what words they
-know and by how letters and sounds usually go together (`letter_to_sound`).
+know and by how letters and sounds usually go together (`g2p`).
 """
 
 from __future__ import annotations
@@ -10,13 +10,13 @@ import math
 from collections.abc import Sequence
 from functools import lru_cache
 
-from ..names import fold
 from ..tables import open_table
+from ..text import fold
 from .dictionary import known_readings
-from .letter_to_sound import joint_model
-from .parts import readings_from_parts
+from .g2p import joint_model
 from .phones import to_marked
-from .reading import pronounce
+from .pronouncing import pronounce
+from .word_parts import readings_from_parts
 
 __all__ = ["heard_as_spelled", "spelled_as_heard", "spellings"]
 

@@ -14,14 +14,14 @@ from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
 
-from ..closeness.prepare import DIVISIONS
-from ..closeness.sound import said_in_one
-from ..pronunciation.letter_to_sound import joint_model
+from ..closeness.features import SEGMENTATIONS
+from ..closeness.sound import merge_double_phonemes
+from ..marks.reader import Progress
+from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from .packing import boundaries, pack_inverse, pack_lists, pack_shapes, pack_strings
+from .phoneme_index import code_arrays
 from .processes import begin_worker, beside, fork_or_spawn, processors, without_collection
-from .reading import Progress
-from .sounds import code_arrays
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -65,7 +65,7 @@ class _Word(NamedTuple):
     weight: float
     known: bool
     bases: tuple[str, ...]
-    divisions: tuple[tuple[str, ...], ...] = ()
+    segmentations: tuple[tuple[str, ...], ...] = ()
     readings: tuple[_Reading, ...] = ()
     one_way: bool = False
 
@@ -103,7 +103,7 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
 class _Named(NamedTuple):
     """What the index keeps of one name."""
 
-    divisions: tuple[tuple[str, ...], ...]
+    segmentations: tuple[tuple[str, ...], ...]
     codes: tuple[str, ...]
 
 
@@ -117,14 +117,14 @@ def _taken_over(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str
     starts = base.row_words.start
     for name in range(len(base.names)):
         rows = range(int(base.name_rows[name]), int(base.name_rows[name + 1]))
-        divisions = tuple(
+        segmentations = tuple(
             tuple(texts[word] for word in base.row_words.values[int(starts[row]) : int(starts[row + 1])].tolist())
             for row in rows
         )
-        key = " ".join(divisions[0])
+        key = " ".join(segmentations[0])
         if key in keys:
-            names[key] = _Named(divisions, name_codes[name])
-            used.update(word for division in divisions for word in division)
+            names[key] = _Named(segmentations, name_codes[name])
+            used.update(word for division in segmentations for word in division)
     words = {
         text: _Word(word_codes[at], float(base.weight[at]), bool(base.known[at]), tuple(bases.get(at, ())))
         for at, text in enumerate(texts)
@@ -181,9 +181,9 @@ def _keys(texts: list[str], workers: _Workers) -> tuple[list[str], NDArray[np.in
 
 
 def _divide(texts: list[str]) -> list[str]:
-    from ..names import divide
+    from ..text import tokenize
 
-    return [" ".join(divide(text)) for text in texts]
+    return [" ".join(tokenize(text)) for text in texts]
 
 
 def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, _Word]:
@@ -193,8 +193,8 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     done = 0
     if len(wanted) >= WORTH_KEEPING:
         for table in TABLES:  # before the workers start, who share them
-            open_table(table).keep()
-        joint_model().keep()
+            open_table(table).preload()
+        joint_model().preload()
     while wanted:
         total = len(words) + len(wanted)
         for part, found in workers.map(_read_words, wanted, WORDS_A_TASK):
@@ -202,42 +202,44 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
             done += len(part)
             if progress:
                 progress(done, total)
-        parts = {piece for word in wanted for division in words[word].divisions for piece in division}
+        parts = {piece for word in wanted for division in words[word].segmentations for piece in division}
         wanted = sorted(parts - words.keys())
     return words
 
 
 def _read_words(words: list[str]) -> list[_Word]:
-    from ..closeness.sound import codes_of
-    from ..closeness.vocabulary import base_forms, divisions
+    from ..closeness.sound import phoneme_codes_of
+    from ..closeness.vocabulary import base_forms, segmentations
     from ..closeness.weights import word_weight
     from .nearest import has_meaning
 
     # One thing after another for all words, so that what each works with stays at hand: the search through the spelling
     # alone goes through more memory than all the rest.
-    plain = [_said_as_written(word) for word in words]
-    readings = [_as_written(word) if as_written else () for word, as_written in zip(words, plain, strict=True)]
+    plain = [_said_neutrally(word) for word in words]
+    readings = [_neutral_readings(word) if neutral else () for word, neutral in zip(words, plain, strict=True)]
     known = list(map(has_meaning, words))
-    divided = list(map(divisions, words))
-    codes = list(map(codes_of, words))
+    divided = list(map(segmentations, words))
+    codes = list(map(phoneme_codes_of, words))
     weights = list(map(word_weight, words))
     bases = [tuple([base.lower() for base in base_forms(word)]) for word in words]
     return list(map(_Word, codes, weights, known, bases, divided, readings, plain))
 
 
-def _said_as_written(word: str) -> bool:
+def _said_neutrally(word: str) -> bool:
     """Whether a word is said in one way, as it is written."""
-    from ..names import parse, ways_to_say
+    from ..text import parse, ways_to_say
 
     letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
     return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
 
 
-def _as_written(word: str) -> tuple[_Reading, ...]:
+def _neutral_readings(word: str) -> tuple[_Reading, ...]:
     from ..closeness.sound import READINGS
     from ..pronunciation import pronounce
 
-    return tuple([(said_in_one(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)])
+    return tuple(
+        [(merge_double_phonemes(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)]
+    )
 
 
 class _Names(NamedTuple):
@@ -245,7 +247,7 @@ class _Names(NamedTuple):
     is, and which these are, all run together."""
 
     codes: list[tuple[str, ...]]
-    divisions: array[int]
+    segmentations: array[int]
     sizes: array[int]
     words: array[int]
 
@@ -260,29 +262,29 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
     words = vocabulary.words
     place = dict(zip(vocabulary.texts, range(len(words)), strict=True)).__getitem__
     names = _Names([], array("I"), array("I"), array("I"))
-    divided = {text for text, word in words.items() if len(word.divisions) > 1}
+    divided = {text for text, word in words.items() if len(word.segmentations) > 1}
     odd = {text for text, word in words.items() if not word.one_way}
     special: list[int] = []
     for at, key in enumerate(keys):
         if key in old:
-            divisions, codes = old[key]
+            segmentations, codes = old[key]
         else:
             texts = tuple(key.split())
             parts = [words[text] for text in texts]
-            divisions = (texts,)
+            segmentations = (texts,)
             if len(parts) == 1:
-                divisions, codes = parts[0].divisions, parts[0].codes
+                segmentations, codes = parts[0].segmentations, parts[0].codes
             else:
                 if not parts or not divided.isdisjoint(texts):
-                    divisions = _divisions(parts)
+                    segmentations = _divisions(parts)
                 if odd.isdisjoint(texts):
                     codes = _said_together([part.readings for part in parts if part.readings])
                 else:
                     codes = ()
                     special.append(at)
         names.codes.append(codes)
-        names.divisions.append(len(divisions))
-        for division in divisions:
+        names.segmentations.append(len(segmentations))
+        for division in segmentations:
             names.sizes.append(len(division))
             names.words.extend(map(place, division))
     for part, found in workers.map(_say, [keys[at] for at in special], NAMES_A_TASK // 4):
@@ -323,10 +325,10 @@ def _by_probability(reading: _Reading) -> tuple[float, str]:
 
 
 def _say(keys: list[str]) -> list[tuple[str, ...]]:
-    from ..closeness.sound import spoken_codes
-    from ..names import parse
+    from ..closeness.sound import spoken_phoneme_codes
+    from ..text import parse
 
-    return [spoken_codes(parse(key).spoken) for key in keys]
+    return [spoken_phoneme_codes(parse(key).spoken) for key in keys]
 
 
 def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
@@ -372,12 +374,12 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
 
 def _add_rows(arrays: Arrays, names: _Names, vocabulary: int) -> None:
     """Which words stand in which division of which name, and the other way about."""
-    counts = np.frombuffer(names.divisions, np.uint32).astype(np.int64)
+    counts = np.frombuffer(names.segmentations, np.uint32).astype(np.int64)
     arrays["row_words"] = np.array(names.words, np.uint32)
     arrays["row_words_start"] = boundaries(np.frombuffer(names.sizes, np.uint32))
     arrays["row_name"] = np.repeat(np.arange(len(counts), dtype=np.uint32), counts)
     arrays["name_rows"] = boundaries(counts)
-    pack_inverse(arrays, "word_rows", arrays["row_words"], arrays["row_words_start"], vocabulary)
+    pack_inverse(arrays, "postings", arrays["row_words"], arrays["row_words_start"], vocabulary)
 
 
 def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> None:
@@ -390,8 +392,8 @@ def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> N
 def _divisions(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
     """The divisions of a name into words, as `closeness.features` makes them: the written one first."""
     seen: dict[tuple[str, ...], None] = {}
-    for choice in product(*[part.divisions for part in parts]):
+    for choice in product(*[part.segmentations for part in parts]):
         seen.setdefault(tuple(chain.from_iterable(choice)))
-        if len(seen) >= DIVISIONS:
+        if len(seen) >= SEGMENTATIONS:
             break
     return tuple(filter(None, seen))

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from .columns import Selection
-from .mark import Mark
+from ..marks.columns import Selection
+from ..marks.mark import Mark
 
 if TYPE_CHECKING:
     from ..closeness import Closeness

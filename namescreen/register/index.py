@@ -11,9 +11,9 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from .letters import OrderedTexts, Strings
-from .packing import Lists
-from .sounds import Codes
+from .packing import RaggedArray
+from .phoneme_index import Codes
+from .string_index import OrderedTexts, Strings
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -35,13 +35,13 @@ class Index:
         self.known = arrays["word_known"].view(np.uint8)
         self.names = Strings(arrays, "name")
         self.name_codes = Codes(arrays, "name_code")
-        self.row_words = Lists(arrays, "row_words")
+        self.row_words = RaggedArray(arrays, "row_words")
         self.row_name = arrays["row_name"].view(np.uint32)
         self.name_rows = arrays["name_rows"].view(np.uint32)
-        self.word_rows = Lists(arrays, "word_rows")
-        self.name_marks = Lists(arrays, "name_marks")
+        self.postings = RaggedArray(arrays, "postings")
+        self.name_marks = RaggedArray(arrays, "name_marks")
         self._lemmas = OrderedTexts(arrays, "lemma")
-        self._lemma_words = Lists(arrays, "lemma_words")
+        self._lemma_words = RaggedArray(arrays, "lemma_words")
 
     def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
         """The words that are forms of a lemma of the lexicon, or are the lemma."""

@@ -1,17 +1,19 @@
-"""The closest names of a register to one name: what scoring every one of them would find, at a fraction of it.
+"""The names of a register closest to one name, found without scoring every one of them.
 
-Overall closeness rests on the closeness of words (`closeness.overall`), so the search goes by words. In a
-register of few words (`FEW_WORDS`), each is compared and the result is exact. In a larger one the search goes from
-what is sure to be close to what may be. The words that look like a word of the name, mean the same or are the same
-give names, and the last place among those a score. No name can be above that score unless it holds a word at least
-so and so alike to one of ours (`_Search._level`): the words that may look or sound so alike, by upper bounds, are
-worked out, and of the names that hold them those are scored in full that may pass the last place, with every word
-that has not been worked out at the most it can be. Names run together (thyme pot, thymepot) are found apart, by
-their letters and sounds as wholes. Scores are always those of `closeness.score`; only which names get one is a choice.
+Overall closeness rests on the closeness of words, so the search goes by words:
 
-What is sure: no name of words that look, sound or mean alike enough is missed, because every filter is an upper bound.
-What is not: names below `LEAST_LEVEL` or a little above, and names that only sound alike run together and share few
-letters (`SHARED_JOINED`). How often this costs a place is measured in tests/bench/bench_register.py.
+1. A register of few words (`FEW_WORDS`) is compared word by word. The result is exact.
+2. In a larger one, words that look like a word of the name, mean the same or are the same give a first set of names.
+   The k-th best score of that set is the one to beat.
+3. A name can beat the k-th score only through a word pair above a threshold
+   (`_Search._minimum_word_similarity`). Upper bounds in look and sound find all such words.
+4. Names that hold them are scored in full where their upper bound passes the k-th score. Unscored words count at
+   their upper bound.
+5. Unspaced names (thyme pot, thymepot) are found apart, by the letters and phonemes of the whole.
+
+Scores are always those of `closeness.score`; the search only chooses which names get one. Every filter is an upper
+bound, with two exceptions: names below `LEAST_LEVEL`, and unspaced names that only sound similar and share few letters
+(`SHARED_JOINED`). tests/bench/bench_register.py measures how often that costs a place.
 """
 
 from __future__ import annotations
@@ -21,11 +23,11 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness import Features, Parameters, Word, shipped_parameters
-from ..closeness.alike import SAME_MEANING
 from ..closeness.appearance import FLOOR as LOOK_FLOOR
-from ..closeness.overall import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR, passed_over
+from ..closeness.name_similarity import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR, stop_words
 from ..closeness.sound import FLOOR as SOUND_FLOOR
-from ..closeness.vocabulary import words_alike_in_meaning
+from ..closeness.vocabulary import words_similar_in_meaning
+from ..closeness.word_similarity import SAME_MEANING
 from ..lexicon import equivalents, lexicon
 
 if TYPE_CHECKING:
@@ -59,10 +61,10 @@ ROUNDING = 10.0**-PLACES
 NONE = np.zeros(0, np.int64)
 
 
-class _Seen:
+class QueryWord:
     """One word of the name against every word of the register.
 
-    `value` is the closeness (`closeness.overall.word_closeness`) where it has been worked out (`done`), else 0.
+    `value` is the closeness (`closeness.overall.similarity_of_words`) where it has been worked out (`done`), else 0.
     """
 
     def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
@@ -72,7 +74,7 @@ class _Seen:
         self._meaning: dict[int, float] = {}
         self._known = has_meaning(word.letters)
         if self._known:
-            for other, value in words_alike_in_meaning(word.letters, SAME_MEANING).items():
+            for other, value in words_similar_in_meaning(word.letters, SAME_MEANING).items():
                 for place in index.words_of_lemma(other).tolist():
                     self._meaning[place] = max(value, self._meaning.get(place, 0.0))
         self._meant = np.array(sorted(self._meaning), np.int64)
@@ -99,7 +101,7 @@ class _Seen:
         if level >= self._heard:
             return
         self._heard = level
-        table, ours = index.word_codes, self.word.codes
+        table, ours = index.word_codes, self.word.phoneme_codes
         # Words that look more alike than `level` have been worked out: of the others, the sound is the stronger aspect.
         share = self._parameters.stronger_aspect
         mean = (1 - share) / 2
@@ -107,7 +109,7 @@ class _Seen:
         least_known = (level / self._different - mean * level) / (share + mean)
         least, least_known = (SOUND_FLOOR + one * (1 - SOUND_FLOOR) - 1e-6 for one in (least, least_known))
         codes, heard = table.near(ours, least)
-        words, ends = table.owners.of(codes)
+        words, ends = table.owners.gather(codes)
         wanted = np.where(self._differs[words], least_known, least)
         self.work_out(np.unique(words[np.repeat(heard, np.diff(ends)) >= wanted].astype(np.int64)))
 
@@ -118,7 +120,7 @@ class _Seen:
             self.done[places] = True
             self._worked_out.append(places)
             look = _above(self._index.words.above(self.word.letters, places, LOOK_FLOOR), LOOK_FLOOR)
-            heard = _above(self._index.word_codes.of(self.word.codes, places, SOUND_FLOOR), SOUND_FLOOR)
+            heard = _above(self._index.word_codes.of(self.word.phoneme_codes, places, SOUND_FLOOR), SOUND_FLOOR)
             self.value[places] = self._together(places, look, heard)
 
     def at_least(self, level: float) -> Places:
@@ -164,11 +166,11 @@ class _Search:
         self, index: Index, name: Features, parameters: Parameters, left_out: NDArray[np.bool_] | None
     ) -> None:
         self.index, self.name, self.parameters = index, name, parameters
-        self._seen: dict[str, _Seen] = {}
-        for division in name.divisions:
+        self._seen: dict[str, QueryWord] = {}
+        for division in name.segmentations:
             for word in division:
                 if word.letters not in self._seen:
-                    self._seen[word.letters] = _Seen(word, index, parameters)
+                    self._seen[word.letters] = QueryWord(word, index, parameters)
         self.done = np.zeros(len(index.names), bool)
         self._left_out = left_out
         self.found: list[tuple[Places, Values]] = []
@@ -181,7 +183,7 @@ class _Search:
             return
         self.done[names] = True
         rows = self.index.rows_of_names(names)
-        words, _ = self.index.row_words.of(rows)
+        words, _ = self.index.row_words.gather(rows)
         distinct = np.unique(words.astype(np.int64))
         for seen in self._seen.values():
             seen.work_out(distinct)
@@ -196,13 +198,13 @@ class _Search:
         Given the level above which they have been, the most that it can be: what is taken off weak words is left on.
         """
         parameters = self.parameters
-        words, ends = self.index.row_words.of(rows)
+        words, ends = self.index.row_words.gather(rows)
         starts = ends[:-1]
         weight = self.index.weight[words]
         whole = np.add.reduceat(weight, starts)
         counts = np.diff(ends)
         best = np.zeros(len(rows))
-        for division in self.name.divisions:
+        for division in self.name.segmentations:
             theirs = np.zeros(len(words))
             share = np.zeros(len(rows))
             ours = np.zeros(len(rows))
@@ -248,18 +250,18 @@ class _Search:
         for seen in self._seen.values():
             seen.look(level)
         self._rank(top, level, at_once=True)
-        level = max(LEAST_LEVEL, self._level(self.last_place(top)))
+        level = max(LEAST_LEVEL, self._minimum_word_similarity(self.last_place(top)))
         if level < FIRST_LEVEL:
             for seen in self._seen.values():
                 seen.hear(FIRST_SOUND)
             self._rank(top, level, at_once=True)
-            level = max(LEAST_LEVEL, self._level(self.last_place(top)))
+            level = max(LEAST_LEVEL, self._minimum_word_similarity(self.last_place(top)))
         for seen in self._seen.values():
             seen.look(level)
             seen.hear(level)
         self._rank(top, level)
 
-    def _level(self, overall: float) -> float:
+    def _minimum_word_similarity(self, overall: float) -> float:
         """How alike a word of a name must be to one of ours, at least, for the names to be so close overall.
 
         With all words at most v alike, both shares are at most v, and the first words close at most
@@ -277,7 +279,7 @@ class _Search:
         index = self.index
         touched = np.zeros(len(index.names), bool)
         for seen in self._seen.values():
-            holding, _ = index.word_rows.of(seen.at_least(max(level - ROUNDING, ROUNDING)))
+            holding, _ = index.postings.gather(seen.at_least(max(level - ROUNDING, ROUNDING)))
             touched[index.row_name[holding]] = True
         if self._left_out is not None:
             touched &= ~self._left_out
@@ -305,7 +307,7 @@ class _Search:
             self.score(names[:part])
             names, most = names[part:], most[part:]
 
-    def run_together(self, top: int) -> None:
+    def unspaced(self, top: int) -> None:
         """Names that are close only with their words run together."""
         index = self.index
         last = max(self.last_place(top) - ROUNDING, ROUNDING)
@@ -321,13 +323,13 @@ class _Search:
             shared = min(SHARED_LONG, SHARED_JOINED + 0.01 * len(self.name.letters))
             names = index.names.sharing(self.name.letters, shared)
             names = names[index.names.in_order(self.name.letters, names) >= SHARED_IN_ORDER]
-            said, _ = index.name_codes.ids.of(names)
+            said, _ = index.name_codes.ids.gather(names)
             among = np.unique(said.astype(np.int64))
-        codes, raw = index.name_codes.near(self.name.codes, sounds, among)
-        owners, ends = index.name_codes.owners.of(codes)
+        codes, raw = index.name_codes.near(self.name.phoneme_codes, sounds, among)
+        owners, ends = index.name_codes.owners.gather(codes)
         names = owners.astype(np.int64)
         joined = JOINED * (np.repeat(raw, np.diff(ends)) - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR)
-        apart = ~self._share_a_word(names, passed_over(self.name))
+        apart = ~self._share_a_word(names, stop_words(self.name))
         self._raise(names[apart], joined[apart])
 
     def _share_a_word(self, names: Places, words: Iterable[str]) -> NDArray[np.bool_]:
@@ -337,7 +339,7 @@ class _Search:
         for word in words:
             place = index.words.find(word)
             if place is not None and len(names):
-                held, ends = index.row_words.of(index.name_rows[names].astype(np.int64))
+                held, ends = index.row_words.gather(index.name_rows[names].astype(np.int64))
                 sharing |= np.logical_or.reduceat(held == place, ends[:-1])
         return sharing
 
@@ -351,11 +353,11 @@ class _Search:
         order = np.argsort(names, kind="stable")
         names, joined = names[order], joined[order]
         rows = self.index.rows_of_names(names)
-        words, ends = self.index.row_words.of(rows)
+        words, ends = self.index.row_words.gather(rows)
         heaviest = np.maximum.reduceat(self.index.weight[words], ends[:-1])
         sizes = (self.index.name_rows[names + 1] - self.index.name_rows[names]).astype(np.int64)
         first = np.cumsum(sizes) - sizes
-        own = max(word.weight for division in self.name.divisions for word in division)
+        own = max(word.weight for division in self.name.segmentations for word in division)
         strongest = np.maximum(np.maximum.reduceat(heaviest, first), own)
         value = np.where(joined >= 1.0, 1.0, less_if_weak(joined, strongest, self.parameters))
         self.found.append((names, value))
@@ -402,9 +404,9 @@ def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] 
 
     Names that have nothing in common with `name` (closeness 0) are not among them, nor those `left_out`.
     """
-    if not name.divisions or not len(index.names):
+    if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64), np.zeros(0)
     search = _Search(index, name, shipped_parameters(), left_out)
     search.by_words(top)
-    search.run_together(top)
+    search.unspaced(top)
     return search.best(top)

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     Arrays = dict[str, NDArray[np.generic]]
 
-__all__ = ["Lists", "boundaries", "pack_inverse", "pack_lists", "pack_shapes", "pack_strings"]
+__all__ = ["RaggedArray", "boundaries", "pack_inverse", "pack_lists", "pack_shapes", "pack_strings"]
 
 
 def boundaries(sizes: NDArray[np.integer]) -> NDArray[np.uint32]:
@@ -43,10 +43,12 @@ def pack_strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool 
 
 def pack_shapes(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
     """The shapes of these strings, and which of them hold two letters that are easily read as one."""
-    from ..closeness.appearance import shaped
+    from ..closeness.appearance import confusable_skeleton
 
     # All at once, a line each: no shape holds a line break.
-    pack_strings(arrays, f"{name}_shape", shaped("\n".join(strings)).split("\n") if strings else [], kept=kept)
+    pack_strings(
+        arrays, f"{name}_shape", confusable_skeleton("\n".join(strings)).split("\n") if strings else [], kept=kept
+    )
     merging = np.not_equal(arrays[f"{name}_shape_length"], arrays[f"{name}_length"])
     arrays[f"{name}_merging"] = merging.nonzero()[0].astype(np.uint32)
 
@@ -79,14 +81,14 @@ def pack_inverse(
     arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)
 
 
-class Lists:
+class RaggedArray:
     """Lists of numbers, one after another, with their boundaries."""
 
     def __init__(self, arrays: Mapping[str, NDArray[np.generic]], name: str) -> None:
         self.values = arrays[name].view(np.uint32)
         self.start = arrays[f"{name}_start"].view(np.uint32)
 
-    def of(self, places: NDArray[np.integer]) -> tuple[NDArray[np.uint32], NDArray[np.int64]]:
+    def gather(self, places: NDArray[np.integer]) -> tuple[NDArray[np.uint32], NDArray[np.int64]]:
         """The lists of some places, run together, and where each begins (one more boundary than places)."""
         starts = self.start[places].astype(np.int64)
         sizes = self.start[places + 1].astype(np.int64) - starts

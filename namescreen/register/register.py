@@ -9,10 +9,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ..errors import Problem
-from .columns import MarkColumns, Selection
+from ..marks.columns import MarkColumns, Selection
+from ..marks.mark import Mark
+from ..marks.reader import Progress, Source
 from .hit import Hit
-from .mark import Mark
-from .reading import Progress, Source
 
 if TYPE_CHECKING:
     import numpy as np

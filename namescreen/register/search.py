@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from ..marks.columns import Selection
+from ..marks.reader import Progress
 from ..tables import open_table
-from .columns import Selection
 from .hit import Hit
 from .nearest import nearest
 from .processes import begin_worker, fork_or_spawn, processors
-from .reading import Progress
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -55,7 +55,7 @@ def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found
         return
     if len(names) >= WORTH_KEEPING:
         for table in TABLES:
-            open_table(table).keep()
+            open_table(table).preload()
     context = fork_or_spawn()
     if context.get_start_method() == "fork":
         _inherit(finder)
@@ -104,7 +104,7 @@ def _inherit(finder: _Finder) -> None:
 
 
 def _open(path: Path, chosen: object, top: int) -> None:
-    from .doors import open_prepared
+    from .loading import open_prepared
     from .register import Filter
 
     begin_worker()

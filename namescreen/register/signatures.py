@@ -23,9 +23,9 @@ __all__ = ["ALIKE", "LETTERS", "lacking", "lengths", "one_signature", "popcount"
 
 # Byte -> how many occurrences of it are counted: three for the letters most common in English words, two for
 # the other letters. Four more bits count all other characters together. Characters whose shapes are easily
-# taken for one another (`closeness.appearance.shaped`) count as one, so that the bound holds for shapes as well.
+# taken for one another (`confusable_skeleton`) count as one, so the bound holds for shapes too.
 ALIKE = str.maketrans("il058", "11osb")
-"""Characters easily taken for one another, each with its stand-in: `closeness.appearance.shaped`, one by one."""
+"""Easily confused characters, each with its prototype: `confusable_skeleton` one character at a time."""
 _ALIKE = bytes.maketrans(b"il058", b"11osb")
 LETTERS: dict[bytes, int] = {bytes([c]): 2 for c in b"abcdefghjkmopqrstuvwxyz1n"}
 LETTERS.update({bytes([c]): 3 for c in b"aeinorst1"})

@@ -3,7 +3,7 @@
 The door is `Report` (data) and `assemble` (a brief and its screenings as a `Report`); the forms
 `to_markdown`,
 `to_html`, `to_json`, `to_csv` and `to_svg`; `from_json`, which reads an earlier report; and `changes`, what
-is new since. Each is imported when first used, so that `namescreen.report.text` alone costs next to nothing.
+is new since. Each is imported when first used, so that `namescreen.plain_text` alone costs next to nothing.
 """
 
 from __future__ import annotations
@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from .assembly import assemble as assemble
-    from .compare import Changes as Changes
-    from .compare import changes as changes
+    from .comparison import Changes as Changes
+    from .comparison import changes as changes
     from .csv import to_csv as to_csv
     from .figure import to_svg as to_svg
     from .html import to_html as to_html
@@ -25,10 +25,10 @@ if TYPE_CHECKING:
     from .model import Report as Report
 
 _HOMES = {
-    "Changes": "compare",
+    "Changes": "comparison",
     "Report": "model",
     "assemble": "assembly",
-    "changes": "compare",
+    "changes": "comparison",
     "from_json": "json",
     "schema": "json",
     "to_csv": "csv",

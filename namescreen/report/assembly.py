@@ -7,8 +7,9 @@ from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from ..names import parse, split_compound
 from ..outcome import NotChecked
+from ..plain_text import plural, some
+from ..text import parse, split_closed_compound
 from .model import (
     CHECKS,
     Address,
@@ -24,12 +25,11 @@ from .model import (
     Report,
     Weights,
 )
-from .text import plural, some
 
 if TYPE_CHECKING:
-    from .. import brief, goods, register, screening
+    from .. import brief, goods, marks, register, screening
     from ..addresses import Estimate, Handle
-    from ..readings import Reading as Found
+    from ..connotations import Reading as Found
 
 __all__ = ["assemble"]
 
@@ -157,7 +157,7 @@ def _words(name: str) -> tuple[str, ...]:
     """The words of a name, closed compounds of known words divided."""
     from ..lexicon import zipf
 
-    return tuple(part for word in parse(name).words for part in split_compound(word, zipf))
+    return tuple(part for word in parse(name).words for part in split_closed_compound(word, zipf))
 
 
 def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
@@ -220,7 +220,7 @@ def _covered(searched: register.Register, part: slice) -> tuple[tuple[int, ...],
     return tuple(number for number in range(1, 46) if mask >> number & 1), tuple(offices), latest
 
 
-def _remarks(searched: register.Register, source: register.Source) -> tuple[str, ...]:
+def _remarks(searched: register.Register, source: marks.Source) -> tuple[str, ...]:
     """What was wrong with the rows of one list, the first few in words."""
     problems = [problem for problem in searched.problems if problem.source == source.name]
     told = []

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..outcome import NotChecked
+from ..plain_text import cell
 from .model import Report
-from .text import cell
 
 __all__ = ["never_checked", "not_checked_words", "partly_searched", "unsearched_markets"]
 

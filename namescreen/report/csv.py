@@ -11,10 +11,10 @@ import csv
 import io
 
 from ..outcome import NotChecked
+from ..plain_text import in_one_sentence, visible
 from .findings import Level, findings, mark_level, matters, worst
 from .model import CHECKS, CloseMark, NameEntry, Report
 from .sensitivity import standings
-from .text import in_one_sentence, visible
 
 __all__ = ["COLUMNS", "to_csv"]
 

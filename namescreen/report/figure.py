@@ -12,10 +12,10 @@ from collections.abc import Iterable
 from xml.sax.saxutils import escape
 
 from ..outcome import DISCLAIMER
+from ..plain_text import shorten, some, visible, width
 from .findings import Level, findings, worst
 from .model import CHECKS, NameEntry, Report
 from .sensitivity import standings
-from .text import shorten, some, visible, width
 
 __all__ = ["MOST_ROWS", "alternative", "description", "to_svg"]
 

@@ -10,8 +10,8 @@ from dataclasses import dataclass, replace
 from enum import IntEnum
 
 from ..outcome import NotChecked
+from ..plain_text import number, plural, shorten
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
-from .text import number, plural, shorten
 
 __all__ = [
     *("PASSED_OVER", "STEPS", "Finding", "Level", "findings", "level_of"),

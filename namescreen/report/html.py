@@ -12,12 +12,12 @@ from html import escape
 from importlib.resources import files
 from typing import Any
 
-from .compare import Changes
+from ..plain_text import visible
+from .comparison import Changes
 from .figure import to_svg
 from .markdown import to_markdown
 from .model import Report
 from .pages import MARK_HEADS
-from .text import visible
 
 __all__ = ["to_html"]
 

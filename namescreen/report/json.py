@@ -16,13 +16,13 @@ from typing import Any
 
 from ..errors import InputError, Problem
 from ..outcome import DISCLAIMER, NotChecked
-from .compare import Changes
+from ..plain_text import unseen_escaped
+from .comparison import Changes
 from .costs import worksheet
 from .findings import findings, mark_level, matters, worst
 from .model import Report
 from .questions import general_questions, questions
 from .sensitivity import moves, places, standings
-from .text import unseen_escaped
 
 __all__ = ["FORMAT", "from_json", "schema", "to_json"]
 

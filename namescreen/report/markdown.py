@@ -11,7 +11,8 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from ..outcome import DISCLAIMER, NotChecked
-from .compare import LEAST, Changes
+from ..plain_text import cell, number, plural, shorten, some, table
+from .comparison import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
 from .findings import PASSED_OVER, Level, findings, worst, worst_words
@@ -20,7 +21,6 @@ from .pages import name_pages
 from .questions import general_questions
 from .record import costs_worksheet, next_steps, record, terms
 from .sensitivity import moves, places, standings, weighed
-from .text import cell, number, plural, shorten, some, table
 
 __all__ = ["to_markdown"]
 

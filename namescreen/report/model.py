@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..register.mark import Mark
 
 __all__ = [
     "CHECKS",

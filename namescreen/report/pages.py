@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from ..connotations.languages import language_name
+from ..marks.mark import Mark
 from ..outcome import DISCLAIMER, NotChecked
-from ..readings.languages import language_name
-from ..register.mark import Mark
+from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
 from .coverage import never_checked, not_checked_words
 from .findings import Level, mark_level, matters, words_read, worst_words
 from .model import Address, Addresses, CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings
-from .text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
 
 __all__ = ["MARK_HEADS", "mark_cells", "marks_shown", "name_pages", "register_cells"]
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 
-from ..names import parse
+from ..connotations.languages import language_name
 from ..outcome import NotChecked
-from ..readings.languages import language_name
+from ..plain_text import in_one_sentence, number, plural, shorten, some
+from ..text import parse
 from .coverage import unsearched_markets
 from .findings import Level, mark_level, matters, words_read
 from .model import CloseMark, NameEntry, Report
-from .text import in_one_sentence, number, plural, shorten, some
 
 __all__ = ["general_questions", "questions"]
 

@@ -6,11 +6,11 @@ import shlex
 from collections.abc import Iterable
 from decimal import Decimal
 
+from ..plain_text import cell, shorten, some, table, visible
 from .costs import money, worksheet
 from .coverage import never_checked, not_checked_words, partly_searched, unsearched_markets
 from .glossary import GLOSSARY
 from .model import Report
-from .text import cell, shorten, some, table, visible
 
 __all__ = ["costs_worksheet", "next_steps", "record", "terms"]
 

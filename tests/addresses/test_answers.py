@@ -25,11 +25,13 @@ NOW = datetime.datetime(2026, 11, 25, 12, 0, 0, tzinfo=datetime.UTC)
 MEMBERS = "objectClassName ldhName events entities roles vcardArray eventAction eventDate handle services version"
 json_values = st.recursive(
     st.none() | st.booleans() | st.integers() | st.text(max_size=8),
-    lambda inner: st.lists(inner, max_size=3)
-    | st.dictionaries(
-        st.sampled_from(MEMBERS.split()),
-        inner | st.sampled_from(["domain", "a.example", "registrar", "registration", ["registrar"], "fn"]),
-        max_size=5,
+    lambda inner: (
+        st.lists(inner, max_size=3)
+        | st.dictionaries(
+            st.sampled_from(MEMBERS.split()),
+            inner | st.sampled_from(["domain", "a.example", "registrar", "registration", ["registrar"], "fn"]),
+            max_size=5,
+        )
     ),
     max_leaves=12,
 )
@@ -96,8 +98,18 @@ def test_retry_after_reads_both_forms(moment: datetime.datetime) -> None:
 
 @pytest.mark.parametrize(
     ("value", "seconds"),
-    [("120", 120.0), (" 0 ", 0.0), ("", None), ("soon", None), ("-5", None), ("1e9", None), ("٣", None),
-     ("Fri, 31 Dec 99999 23:59:59 GMT", None), ("Fri, 31 Dec 9999 23:59:59 -9999", None), ("9" * 400, 999_999_999.0)],
+    [
+        ("120", 120.0),
+        (" 0 ", 0.0),
+        ("", None),
+        ("soon", None),
+        ("-5", None),
+        ("1e9", None),
+        ("٣", None),
+        ("Fri, 31 Dec 99999 23:59:59 GMT", None),
+        ("Fri, 31 Dec 9999 23:59:59 -9999", None),
+        ("9" * 400, 999_999_999.0),
+    ],
 )
 def test_retry_after_in_seconds(value: str, seconds: float | None) -> None:
     assert retry_after(value, NOW) == seconds
@@ -175,7 +187,12 @@ def test_all_places_that_cannot_be_asked_are_named_at_once() -> None:
     with pytest.raises(InputError) as caught:
         places(
             ["social.example", "localhost"],
-            ["https://{handle}.pots.example/", "https://pots.example/", "https://pots.example/{handle}", "https://10.0.0.1/{handle}"],
+            [
+                "https://{handle}.pots.example/",
+                "https://pots.example/",
+                "https://pots.example/{handle}",
+                "https://10.0.0.1/{handle}",
+            ],
             allow_private=False,
         )
     told = str(caught.value)

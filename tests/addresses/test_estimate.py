@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from namescreen.addresses import a_label, effort, estimate, label_problem, lookalike_labels, slips
 from namescreen.addresses.joins import COARSE, doubled_at_join, unlucky_break
 from namescreen.addresses.keys import ALIKE, TWINS
-from namescreen.names import parse
-from namescreen.readings.scripts import confusable
+from namescreen.connotations.scripts import confusable
+from namescreen.text import parse
 
 WORDS = ("clay", "sill", "herb", "loam", "drip", "kettle", "garden", "mint", "rain", "pot")
 

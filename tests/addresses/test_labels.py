@@ -17,7 +17,7 @@ from namescreen.addresses import (
     labels_of,
 )
 from namescreen.addresses.handles import spare_handles
-from namescreen.names import parse
+from namescreen.text import parse
 
 names = st.text(max_size=40) | st.text("abcdeäöüßñéшкот日本語हिन्दी -_.'&2", min_size=1, max_size=80)
 

@@ -19,8 +19,8 @@ import idna
 from namescreen import brainstorm
 from namescreen.addresses import estimate
 from namescreen.brief import Brief, Concept
-from namescreen.names import parse
 from namescreen.tables import open_table
+from namescreen.text import parse
 
 ENDINGS = ("com", "nl", "de", "co.uk", "example")
 

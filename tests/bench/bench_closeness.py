@@ -20,7 +20,7 @@ from rapidfuzz import distance, fuzz
 
 from namescreen import compare
 from namescreen.closeness import features, score
-from namescreen.names import parse
+from namescreen.text import parse
 
 HERE = Path(__file__).parent
 Row = dict[str, str]

@@ -71,8 +71,8 @@ def first_page() -> None:
 
 def scored() -> None:
     """Proposals made, sifted and judged a second, in one process, beside one table look-up for each."""
+    from namescreen.generation.brainstorming import Taste, _Search
     from namescreen.generation.candidate import Proposal
-    from namescreen.generation.search import Taste, _Search
     from namescreen.lexicon import zipf
 
     class Counting(_Search):

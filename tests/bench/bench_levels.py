@@ -14,7 +14,7 @@ from pathlib import Path
 
 from namescreen import compare
 from namescreen.goods import relatedness
-from namescreen.register import Mark
+from namescreen.marks import Mark
 from namescreen.report.findings import Level, level_of
 from namescreen.screening import CloseMark, is_knockout
 

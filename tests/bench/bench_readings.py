@@ -25,11 +25,11 @@ from collections import Counter
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from namescreen.names import fold
-from namescreen.readings import LANGUAGES, readings
-from namescreen.readings.entries import Entry, read_entries
-from namescreen.readings.letters import letter_cost, train
+from namescreen.connotations import LANGUAGES, readings
+from namescreen.connotations.letter_patterns import letter_cost, train
+from namescreen.connotations.unlucky_entries import Entry, read_entries
 from namescreen.tables import open_table, wordlists_folder
+from namescreen.text import fold
 
 FIFTEEN = "de fr es it pt nl sv da nb fi pl cs tr hu ro".split()
 
@@ -78,7 +78,7 @@ def area(own: Sequence[float], others: Sequence[float]) -> float:
 
 
 def letters() -> None:
-    sys.path.insert(0, str(wordlists_folder() / "draw"))
+    sys.path.insert(0, str(wordlists_folder() / "build"))
     words: Callable[[str], list[str]] = __import__("letters").words
     known = {language: words(language) for language in FIFTEEN}
     for language in FIFTEEN:
@@ -120,7 +120,7 @@ def speed() -> None:
 
 
 def agreement() -> None:
-    from namescreen.readings.dictionaries import installed
+    from namescreen.connotations.dictionaries import installed
 
     sources = installed()
     if not sources:

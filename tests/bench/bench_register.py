@@ -93,7 +93,7 @@ def exhaustive(index: Index, name: str) -> tuple[engine.Places, engine.Values]:
     """The closest by scoring every name."""
     search = engine._Search(index, features(name), shipped_parameters(), None)
     search.score(np.arange(len(index.names)))
-    search.run_together(TOP)
+    search.unspaced(TOP)
     return search.best(TOP)
 
 

@@ -12,7 +12,8 @@ import numpy as np
 from rapidfuzz import process
 from rapidfuzz.distance import Indel
 
-from namescreen.pronunciation import closeness_bound_many, prepare_codes, sound_closeness, sound_closeness_many
+from namescreen.pronunciation import sound_similarity
+from namescreen.pronunciation.alignment_batch import prepare_codes, sound_similarities, sound_similarity_bounds
 from namescreen.pronunciation.phones import code_of, from_marked
 from namescreen.tables import open_table
 
@@ -30,31 +31,31 @@ def seconds(work: Callable[[], object]) -> float:
 
 
 def main() -> None:
-    codes = sorted({code_of(from_marked(v.split(" ")[0])) for _, v in open_table("pronunciations.tsv").items()})
-    prepared = prepare_codes(codes)
-    pairs = len(codes) * len(NAMES)
-    baseline = seconds(lambda: process.cdist(NAMES, codes, scorer=Indel.normalized_similarity, workers=1))
-    print(f"{len(codes):,} codes, {len(NAMES)} names; times beside rapidfuzz cdist(Indel), one core")
+    phoneme_codes = sorted({code_of(from_marked(v.split(" ")[0])) for _, v in open_table("pronunciations.tsv").items()})
+    prepared = prepare_codes(phoneme_codes)
+    pairs = len(phoneme_codes) * len(NAMES)
+    baseline = seconds(lambda: process.cdist(NAMES, phoneme_codes, scorer=Indel.normalized_similarity, workers=1))
+    print(f"{len(phoneme_codes):,} codes, {len(NAMES)} names; times beside rapidfuzz cdist(Indel), one core")
     print(f"{'rapidfuzz Indel':28}{pairs / baseline:14,.0f} pairs/s  1.0")
     for label, work in (
-        ("sound_closeness_many", lambda: [sound_closeness_many(name, prepared) for name in NAMES]),
-        ("closeness_bound_many", lambda: [closeness_bound_many(name, prepared) for name in NAMES]),
+        ("sound_similarities", lambda: [sound_similarities(name, prepared) for name in NAMES]),
+        ("sound_similarity_bounds", lambda: [sound_similarity_bounds(name, prepared) for name in NAMES]),
     ):
         spent = seconds(work)
         print(f"{label:28}{pairs / spent:14,.0f} pairs/s  {spent / baseline:.1f}")
-    few = codes[::60]
+    few = phoneme_codes[::60]
 
     def one_by_one() -> None:
-        sound_closeness.cache_clear()
+        sound_similarity.cache_clear()
         for code in few:
-            sound_closeness(NAMES[0], code)
+            sound_similarity(NAMES[0], code)
 
     spent = seconds(one_by_one)
     print(f"{'sound_closeness':28}{len(few) / spent:14,.0f} pairs/s  {spent / len(few) / (baseline / pairs):.1f}")
     kept = []
     for name in NAMES:
-        values = sound_closeness_many(name, prepared)
-        kept.append(float(np.mean(closeness_bound_many(name, prepared) >= np.sort(values)[-50])))
+        values = sound_similarities(name, prepared)
+        kept.append(float(np.mean(sound_similarity_bounds(name, prepared) >= np.sort(values)[-50])))
     print(f"share of codes the bound leaves for the top 50: {np.mean(kept):.1%}")
 
 

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from namescreen.cli.compare import _aligned
 from namescreen.closeness import compare, explain
-from namescreen.report.text import width as columns
+from namescreen.plain_text import width as columns
 from tests.conftest import Run
 
 places = st.lists(st.tuples(st.none() | st.sampled_from("abcé陶"), st.none() | st.sampled_from("abcé陶")), max_size=90)

@@ -13,7 +13,7 @@ from markdown_it import MarkdownIt
 
 from namescreen.cli.output import Column, Format, Row, json_line, show, show_table
 from namescreen.outcome import DISCLAIMER
-from namescreen.report.text import width
+from namescreen.plain_text import width
 from tests.conftest import Run
 
 COLUMNS = (Column("name", "name"), Column("score", "score", right=True), Column("why", "why"))
@@ -77,7 +77,7 @@ def test_markdown_is_one_table_whatever_the_text(capsys: Capture, rows: list[Row
 def test_a_table_stays_within_its_width(
     capsys: Capture, monkeypatch: pytest.MonkeyPatch, width: str, text: str
 ) -> None:
-    from namescreen.report.text import width as columns
+    from namescreen.plain_text import width as columns
 
     monkeypatch.setenv("COLUMNS", width)
     show_table([{"name": text, "score": 0.5, "why": [text]}], COLUMNS)

@@ -56,9 +56,7 @@ def test_a_screening_may_take_the_place_of_an_earlier_one(run: Run, tmp_path: Pa
     ("output", "told"),
     [("marks.csv", "is there already, and is no prepared register"), ("pipe", "is no ordinary file")],
 )
-def test_a_prepared_register_is_not_written_over_something_else(
-    run: Run, marks: Path, output: str, told: str
-) -> None:
+def test_a_prepared_register_is_not_written_over_something_else(run: Run, marks: Path, output: str, told: str) -> None:
     done = run("register", "prepare", "marks.csv", "--output", output)
     assert done.returncode == 2
     assert told in done.stderr

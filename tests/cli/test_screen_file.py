@@ -72,8 +72,8 @@ def test_results_kept_in_another_form_are_not_taken_up(tmp_path: Path, monkeypat
     from typer.testing import CliRunner
 
     from namescreen import screening
+    from namescreen.cli.journal import Journal
     from namescreen.cli.screen import app
-    from namescreen.register import Journal
 
     monkeypatch.chdir(tmp_path)
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
@@ -84,7 +84,7 @@ def test_results_kept_in_another_form_are_not_taken_up(tmp_path: Path, monkeypat
         def finish(self) -> None:  # as if stopped before the output stood
             kept.append(dict(self.results))
 
-    monkeypatch.setattr("namescreen.register.Journal", Kept)
+    monkeypatch.setattr("namescreen.cli.journal.Journal", Kept)
     older = screening.schema()
     del older["$defs"]["close_mark"]["properties"]["others"]
     now = screening.schema

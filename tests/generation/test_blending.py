@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from namescreen import blends
 from namescreen.generation.blending.cuts import cuts, shared
-from namescreen.generation.blending.features import FEATURES, Likeness, features
-from namescreen.generation.blending.source import align, source, strain
-from namescreen.generation.blending.spelling import doubt_of_beginning, doubt_of_ending, surprise
+from namescreen.generation.blending.features import FEATURES, Similarity, features
+from namescreen.generation.blending.letter_statistics import doubt_of_beginning, doubt_of_ending, surprise
+from namescreen.generation.blending.source_word import align, source, strain
 from namescreen.tables import open_table
 
 WORDS = st.sampled_from(
@@ -74,7 +74,7 @@ def test_features_are_known_and_finite(first: str, second: str) -> None:
     weights = dict(open_table("blend_weights.tsv").items())
     assert set(weights) == set(FEATURES)
     for cut in cuts(one, two):
-        found = features(cut, Likeness(cut.first, cut.second))
+        found = features(cut, Similarity(cut.first, cut.second))
         assert set(found) <= set(FEATURES)
         assert all(abs(value) < 100 for value in found.values())
 

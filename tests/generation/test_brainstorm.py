@@ -13,11 +13,11 @@ from namescreen import readings
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
-from namescreen.generation.widening import unfit
-from namescreen.names import parse
+from namescreen.generation.expansion import unfit
 from namescreen.pronunciation import pronounce_words
 from namescreen.pronunciation.phones import is_vowel
 from namescreen.register import read_register
+from namescreen.text import parse
 
 
 def test_the_first_hundred_keep_every_limit(hundred: list[Candidate], studio: Brief) -> None:

@@ -11,11 +11,11 @@ from namescreen.generation.constructions.affixation import attach
 from namescreen.generation.constructions.clipping import clip
 from namescreen.generation.constructions.compound import seam
 from namescreen.generation.constructions.respelling import respelled
+from namescreen.generation.expansion import Idea
 from namescreen.generation.material import Material, best_pairs, title
-from namescreen.generation.widening import Idea
-from namescreen.names import parse
 from namescreen.pronunciation import rhyme
 from namescreen.tables import open_table
+from namescreen.text import parse
 
 
 @pytest.mark.parametrize("name", list(CONSTRUCTIONS))
@@ -75,7 +75,7 @@ def test_respellings_are_not_words_and_say_what_changed() -> None:
 
 
 def test_echoes_rhyme(material: Material) -> None:
-    from namescreen.generation.sounds import sounds_of
+    from namescreen.generation.word_sounds import sounds_of
 
     rhymes = [one for one in islice(CONSTRUCTIONS["echo"](material), 300) if "rhymes" in one.how]
     assert rhymes

@@ -12,8 +12,8 @@ from namescreen.errors import InputError
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.material import Material
-from namescreen.generation.scoring import DEFAULT_WEIGHTS, PARTS, Judge, likeness, syllables
-from namescreen.generation.sounds import sounds_of
+from namescreen.generation.scoring import DEFAULT_WEIGHTS, PARTS, Judge, similarity, syllables
+from namescreen.generation.word_sounds import sounds_of
 
 
 def proposal(text: str, *sources: str, construction: str = "compound") -> Proposal:
@@ -83,5 +83,5 @@ def test_syllables_are_counted_by_sound_or_by_letters() -> None:
 
 
 def test_likeness_is_greatest_for_the_model_itself() -> None:
-    assert likeness(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
-    assert likeness(proposal("Fernwell"), ("fernwick",)) > likeness(proposal("Bold Otter"), ("fernwick",))
+    assert similarity(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
+    assert similarity(proposal("Fernwell"), ("fernwick",)) > similarity(proposal("Bold Otter"), ("fernwick",))

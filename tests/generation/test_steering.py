@@ -12,7 +12,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import Candidate, Session, Step, brainstorm
 from namescreen.generation.steering import KINDS, journal, read_journal, shortlist_text
-from namescreen.register import read_names
+from namescreen.marks import read_names
 
 NAMES = st.sampled_from(["Fernwick", "Claynest", "Sip Sill", "Öland & Fern", "Mossy # 1"])
 STEPS = st.lists(
@@ -132,7 +132,7 @@ def test_a_step_about_a_candidate_holds_what_learning_needs() -> None:
 
 def test_one_meaning_can_be_left_and_the_others_kept() -> None:
     from namescreen.cli.steer import concept_step
-    from namescreen.generation.widening import chosen_senses
+    from namescreen.generation.expansion import chosen_senses
     from namescreen.lexicon import lexicon
 
     step = concept_step("without", "spring=season")

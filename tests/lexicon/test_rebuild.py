@@ -15,7 +15,7 @@ ROOT = Path(__file__).parents[2]
 
 
 def draw(script: str, to: Path, **env: str) -> None:
-    command = [sys.executable, str(ROOT / "wordlists" / "draw" / script), "--to", str(to)]
+    command = [sys.executable, str(ROOT / "wordlists" / "build" / script), "--to", str(to)]
     subprocess.run(command, check=True, capture_output=True, env={**os.environ, **env}, timeout=300)
 
 

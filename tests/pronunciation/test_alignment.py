@@ -7,16 +7,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.pronunciation import (
-    align,
-    closeness_bound_many,
-    prepare_codes,
-    pronounce,
-    sound_closeness,
-    sound_closeness_many,
-)
+from namescreen.pronunciation import align, pronounce, sound_similarity
 from namescreen.pronunciation.alignment import phone_weights
-from namescreen.pronunciation.features import difference, percent_differences
+from namescreen.pronunciation.alignment_batch import prepare_codes, sound_similarities, sound_similarity_bounds
+from namescreen.pronunciation.articulatory_features import difference, percent_differences
 from namescreen.pronunciation.phones import VOWEL_LETTERS, code_of
 
 CODES = st.text(alphabet=sorted(percent_differences()), max_size=14)
@@ -24,39 +18,39 @@ CODES = st.text(alphabet=sorted(percent_differences()), max_size=14)
 
 @given(CODES, CODES)
 def test_symmetric_and_within_range(a: str, b: str) -> None:
-    assert sound_closeness(a, b) == sound_closeness(b, a)
-    assert 0.0 <= sound_closeness(a, b) <= 1.0
+    assert sound_similarity(a, b) == sound_similarity(b, a)
+    assert 0.0 <= sound_similarity(a, b) <= 1.0
 
 
 @given(CODES, CODES)
 def test_one_is_for_the_same_sound_alone(a: str, b: str) -> None:
-    assert sound_closeness(a, a) == 1.0
+    assert sound_similarity(a, a) == 1.0
     if a != b:
-        assert sound_closeness(a, b) < 1.0
+        assert sound_similarity(a, b) < 1.0
 
 
 @given(CODES, st.lists(CODES, min_size=1, max_size=40))
 def test_many_at_once_equal_one_by_one(code: str, codes: list[str]) -> None:
-    many = sound_closeness_many(code, codes)
+    many = sound_similarities(code, codes)
     assert many.shape == (len(codes),)
-    assert many.tolist() == pytest.approx([sound_closeness(code, other) for other in codes], abs=1e-9)
+    assert many.tolist() == pytest.approx([sound_similarity(code, other) for other in codes], abs=1e-9)
 
 
 @given(CODES, st.lists(CODES, min_size=1, max_size=40))
 def test_the_bound_is_never_below_the_closeness(code: str, codes: list[str]) -> None:
     prepared = prepare_codes(codes)
-    assert np.all(closeness_bound_many(code, prepared) >= sound_closeness_many(code, prepared))
+    assert np.all(sound_similarity_bounds(code, prepared) >= sound_similarities(code, prepared))
 
 
 def test_no_codes_give_no_values() -> None:
-    assert sound_closeness_many("klOraks", []).shape == (0,)
+    assert sound_similarities("klOraks", []).shape == (0,)
 
 
 def test_batches_longer_than_one_piece_keep_their_order() -> None:
     codes = ["klOraks"[: at % 8] + "nim" * (at % 3) for at in range(9000)]
-    many = sound_closeness_many("klOraks", codes)
+    many = sound_similarities("klOraks", codes)
     for at in (0, 1, 4095, 4096, 4097, 8999):
-        assert many[at] == sound_closeness("klOraks", codes[at])
+        assert many[at] == sound_similarity("klOraks", codes[at])
 
 
 @given(CODES, CODES)
@@ -82,7 +76,7 @@ def test_the_cost_is_the_cheapest_of_all_alignments(a: str, b: str) -> None:
     plain = 1 - cheapest(len(a), len(b)) / whole if whole else 1.0
     syllables = [sum(letter in VOWEL_LETTERS for letter in code) for code in (a, b)]
     rhythm = 1 - 0.1 * abs(syllables[0] - syllables[1]) / max(1, *syllables)
-    assert sound_closeness(a, b) == pytest.approx(plain * rhythm)
+    assert sound_similarity(a, b) == pytest.approx(plain * rhythm)
 
 
 def _said(word: str) -> str:
@@ -103,11 +97,11 @@ def _said(word: str) -> str:
 )
 def test_ears_agree(name: str, closer: str, farther: str) -> None:
     """Everyday judgements; common practice, no source."""
-    assert sound_closeness(_said(name), _said(closer)) > sound_closeness(_said(name), _said(farther))
+    assert sound_similarity(_said(name), _said(closer)) > sound_similarity(_said(name), _said(farther))
 
 
 def test_a_first_sound_weighs_more_than_a_later_one() -> None:
-    assert sound_closeness("nimb", "kimb") < sound_closeness("bmin", "bmik")
+    assert sound_similarity("nimb", "kimb") < sound_similarity("bmin", "bmik")
 
 
 @given(
@@ -130,4 +124,6 @@ def test_an_alignment_explains_the_closeness() -> None:
     for x, y, cost in align(a, b):
         spent += cost * ((weights["a", i] if x else 0) + (weights["b", j] if y else 0))
         i, j = i + bool(x), j + bool(y)
-    assert sound_closeness(code_of(a), code_of(b)) == pytest.approx((1 - spent / sum(weights.values())) * (1 - 0.1 / 2))
+    assert sound_similarity(code_of(a), code_of(b)) == pytest.approx(
+        (1 - spent / sum(weights.values())) * (1 - 0.1 / 2)
+    )

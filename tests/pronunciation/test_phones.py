@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.pronunciation.features import CONSONANT, VOWEL, difference, percent_differences
+from namescreen.pronunciation.articulatory_features import CONSONANT, VOWEL, difference, percent_differences
 from namescreen.pronunciation.phones import (
     CONSONANTS,
     LETTER_OF,

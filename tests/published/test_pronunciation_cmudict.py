@@ -10,9 +10,9 @@ import re
 
 import pytest
 
-from namescreen.names import fold
 from namescreen.pronunciation import pronounce, stress_pattern, syllable_count
 from namescreen.pronunciation.phones import CONSONANTS, VOWELS
+from namescreen.text import fold
 
 ROWS = """
 abacus      AE1 B AH0 K AH0 S

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.pronunciation.features import CONSONANT, VOWEL
+from namescreen.pronunciation.articulatory_features import CONSONANT, VOWEL
 
 CHART = {
     # manner: {place: (voiceless, voiced)}

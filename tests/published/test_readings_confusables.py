@@ -6,8 +6,8 @@ import unicodedata
 
 import pytest
 
-from namescreen.readings import lookalikes
-from namescreen.readings.scripts import confusable, resolved_scripts, skeleton
+from namescreen.connotations import lookalikes
+from namescreen.connotations.scripts import confusable, resolved_scripts, skeleton
 from namescreen.tables import open_table
 
 

@@ -12,13 +12,13 @@ from pathlib import Path
 
 import pytest
 
+from namescreen.connotations import readings
+from namescreen.connotations.dictionaries import installed
+from namescreen.connotations.languages import LANGUAGES
+from namescreen.connotations.unlucky_entries import read_entries
 from namescreen.lexicon import zipf
-from namescreen.names import fold
-from namescreen.readings import readings
-from namescreen.readings.dictionaries import installed
-from namescreen.readings.entries import read_entries
-from namescreen.readings.languages import LANGUAGES
 from namescreen.tables import wordlists_folder
+from namescreen.text import fold
 
 ALL, COMMON = 0.55, 0.80
 """The shares to reach: of all words, and of those in the language's 30,000 most frequent."""
@@ -72,9 +72,9 @@ def test_shipped_meanings_agree_with_the_open_multilingual_wordnet(shared_folder
     # In a process of its own: NLTK reads NLTK_DATA when it is imported.
     code = """
 from test_readings_foreign_words import AGREEMENT, _roots
-from namescreen.names import fold
-from namescreen.readings.entries import read_entries
-from namescreen.readings.wordnets import wordnets
+from namescreen.text import fold
+from namescreen.connotations.unlucky_entries import read_entries
+from namescreen.connotations.wordnets import wordnets
 from namescreen.tables import wordlists_folder
 nets = wordnets()
 for language in ("it", "pt", "sv"):

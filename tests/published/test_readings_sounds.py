@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.readings.sounds import classes, english_heard_in, read_aloud, sound_code
+from namescreen.connotations.g2p_rules import classes, english_heard_in, read_aloud, sound_code
 
 ILLUSTRATIONS = {
     "de": ("K. Kohler, German, Handbook 1999",

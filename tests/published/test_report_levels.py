@@ -9,7 +9,7 @@ import pytest
 
 from namescreen import compare
 from namescreen.goods import relatedness
-from namescreen.register import Mark
+from namescreen.marks import Mark
 from namescreen.report.findings import PASSED_OVER, Level, level_of
 from namescreen.screening import CloseMark, is_knockout
 

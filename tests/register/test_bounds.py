@@ -10,16 +10,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from rapidfuzz.distance import OSA, Indel
 
-from namescreen.closeness.appearance import letters_closeness
-from namescreen.closeness.sound import sound_of_words
-from namescreen.kernel import kernel
-from namescreen.kernel.alphabet import MOST_SOUNDS, likeness_of_readings
-from namescreen.pronunciation import prepare_codes, sound_closeness
-from namescreen.pronunciation.features import percent_differences
-from namescreen.register.letters import Strings
+from namescreen.closeness.appearance import appearance_similarity
+from namescreen.closeness.sound import sound_similarity_of_words
+from namescreen.native import kernel
+from namescreen.native.phonemes import MOST_SOUNDS, similarity_of_codes
+from namescreen.pronunciation import sound_similarity
+from namescreen.pronunciation.alignment_batch import prepare_codes
+from namescreen.pronunciation.articulatory_features import percent_differences
 from namescreen.register.packing import pack_shapes, pack_strings
+from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.signatures import one_signature, popcount
-from namescreen.register.sounds import Codes, code_arrays
+from namescreen.register.string_index import Strings
 
 both_paths = pytest.mark.parametrize(
     "compiled",
@@ -42,7 +43,7 @@ def strings_of(texts: list[str], compiled: bool) -> Strings:
     return strings
 
 
-def codes_of(lists: Sequence[tuple[str, ...]], compiled: bool) -> Codes:
+def phoneme_codes_of(lists: Sequence[tuple[str, ...]], compiled: bool) -> Codes:
     arrays: dict[str, np.ndarray] = {}
     code_arrays(arrays, "code", lists)
     table = Codes(arrays, "code")
@@ -58,7 +59,7 @@ def test_letters_no_string_is_lost_and_likeness_is_exact(
 ) -> None:
     strings = strings_of(texts, compiled)
     everything = strings.texts(np.arange(len(strings)))
-    exact = np.array([letters_closeness(text, other) for other in everything])
+    exact = np.array([appearance_similarity(text, other) for other in everything])
     assert np.array_equal(strings.alike(text, np.arange(len(strings))), exact)
     places, most = strings.within(text, least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
@@ -68,9 +69,9 @@ def test_letters_no_string_is_lost_and_likeness_is_exact(
     assert all(value in (0.0, exactly) for value, exactly in zip(above.tolist(), exact.tolist(), strict=True))
     in_order = [Indel.normalized_similarity(text, other) for other in everything]
     assert strings.in_order(text, np.arange(len(strings))).tolist() == in_order
-    near, likeness = strings.near(text, least)
+    near, similarity = strings.near(text, least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
-    assert np.array_equal(likeness, exact[near])
+    assert np.array_equal(similarity, exact[near])
     for at, other in enumerate(everything):
         assert strings.find(other) == at
     if text not in everything:
@@ -91,20 +92,20 @@ def test_signatures_never_count_more_edits_than_there_are(one: str, other: str) 
 def test_sounds_no_code_is_lost_and_likeness_is_exact(
     compiled: bool, others: list[str], own: list[str], least: float
 ) -> None:
-    table = codes_of([(code,) for code in others], compiled)
+    table = phoneme_codes_of([(code,) for code in others], compiled)
     texts = [table.text(at) for at in range(len(table))]
     assert sorted(texts) == sorted(set(others))
     assert table.lists() == [(code,) for code in others]
-    exact = np.array([max(sound_closeness(mine, other) for mine in own) for other in texts])
+    exact = np.array([max(sound_similarity(mine, other) for mine in own) for other in texts])
     assert np.array_equal(table.alike(own, np.arange(len(table))), exact)
     places, most = table.within(own, least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()
     close = (exact >= least).nonzero()[0]
     for among in (None, np.arange(len(table))):
-        near, likeness = table.near(own, least, among)
+        near, similarity = table.near(own, least, among)
         assert near.tolist() == close.tolist()
-        assert np.array_equal(likeness, exact[close])
+        assert np.array_equal(similarity, exact[close])
     mine, theirs = table._prepared(np.arange(len(table))), prepare_codes(texts)
     for field in ("order", "lengths", "sounds", "weights", "whole", "syllables"):
         assert np.array_equal(getattr(mine, field), getattr(theirs, field)), field
@@ -115,10 +116,10 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(
 def test_sounds_of_words_are_those_of_the_closest_readings(
     compiled: bool, words: list[list[str]], own: list[str], least: float
 ) -> None:
-    table = codes_of([tuple(each) for each in words], compiled)
-    likeness = table.of(own, np.arange(len(words)), least)
-    for each, value in zip(words, likeness.tolist(), strict=True):
-        exact = max((sound_closeness(mine, other) for mine in own for other in each), default=0.0)
+    table = phoneme_codes_of([tuple(each) for each in words], compiled)
+    similarity = table.of(own, np.arange(len(words)), least)
+    for each, value in zip(words, similarity.tolist(), strict=True):
+        exact = max((sound_similarity(mine, other) for mine in own for other in each), default=0.0)
         assert value == exact or (value == 0 and exact < least)
 
 
@@ -131,11 +132,11 @@ def test_sounds_of_many_words_are_those_of_single_pairs(
     """Enough of them that codes are dealt with side by side, with some left over."""
     readings = (own, others[0] + others[1], others[2])
     words = [(other, others[at // 2]) for at, other in enumerate(others)]
-    table = codes_of(words, compiled)
-    exact = np.array([max(sound_closeness(mine, table.text(at)) for mine in readings) for at in range(len(table))])
-    places, likeness = table.near(readings, least)
+    table = phoneme_codes_of(words, compiled)
+    exact = np.array([max(sound_similarity(mine, table.text(at)) for mine in readings) for at in range(len(table))])
+    places, similarity = table.near(readings, least)
     assert places.tolist() == (exact >= least).nonzero()[0].tolist()
-    assert np.array_equal(likeness, exact[places])
+    assert np.array_equal(similarity, exact[places])
     of_words = table.of(readings, np.arange(len(words)), least)
     by_text = {table.text(at): exact[at] for at in range(len(table))}
     for word, value in zip(words, of_words.tolist(), strict=True):
@@ -147,12 +148,12 @@ def test_sounds_of_many_words_are_those_of_single_pairs(
 @given(st.lists(codes, max_size=4), st.lists(codes, max_size=4), st.floats(0.0, 1.0))
 def test_sounds_of_one_pair_are_the_same_without_the_kernel(one: list[str], other: list[str], least: float) -> None:
     pair = tuple(one), tuple(other)
-    value = max((sound_closeness(mine, yours) for mine in one for yours in other), default=0.0)
-    assert likeness_of_readings(*pair, least) == (value if value >= least else 0.0)
+    value = max((sound_similarity(mine, yours) for mine in one for yours in other), default=0.0)
+    assert similarity_of_codes(*pair, least) == (value if value >= least else 0.0)
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("namescreen.closeness.sound.likeness_of_readings", lambda *_: None)
-        assert sound_of_words.__wrapped__(*pair, least) == likeness_of_readings(*pair, least)
-    assert likeness_of_readings(("A" * (MOST_SOUNDS + 1),), ("A",), least) is None
+        patch.setattr("namescreen.closeness.sound.similarity_of_codes", lambda *_: None)
+        assert sound_similarity_of_words.__wrapped__(*pair, least) == similarity_of_codes(*pair, least)
+    assert similarity_of_codes(("A" * (MOST_SOUNDS + 1),), ("A",), least) is None
 
 
 long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
@@ -165,13 +166,13 @@ def test_sounds_of_very_long_names_stay_within_the_bound(
 ) -> None:
     own = own if len(own) % 2 else own[:40]
     others = [*others, own + others[0][:5], own[3:]]
-    table = codes_of([(code,) for code in others], compiled)
+    table = phoneme_codes_of([(code,) for code in others], compiled)
     everything = np.arange(len(table))
-    exact = np.array([sound_closeness(own, table.text(at)) for at in everything.tolist()])
+    exact = np.array([sound_similarity(own, table.text(at)) for at in everything.tolist()])
     assert np.array_equal(table.alike([own], everything), exact)
-    near, likeness = table.near([own], least)
+    near, similarity = table.near([own], least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
-    assert np.array_equal(likeness, exact[near])
+    assert np.array_equal(similarity, exact[near])
     places, most = table.within([own], least)
     assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
     assert (most >= exact[places] - 1e-9).all()

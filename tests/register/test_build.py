@@ -10,13 +10,13 @@ import numpy as np
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.closeness.appearance import shaped
-from namescreen.closeness.sound import said_in_one
+from namescreen.closeness.appearance import confusable_skeleton
+from namescreen.closeness.sound import merge_double_phonemes
 from namescreen.pronunciation.alignment import phone_weights, syllables_in
-from namescreen.pronunciation.features import percent_differences
+from namescreen.pronunciation.articulatory_features import percent_differences
 from namescreen.register.build import MOST_CODES, _said_together, build
-from namescreen.register.letters import first_letters
-from namescreen.register.sounds import code_arrays
+from namescreen.register.phoneme_index import code_arrays
+from namescreen.register.string_index import first_letters
 
 codes = st.text(alphabet="".join(percent_differences()), min_size=1, max_size=8)
 marks = st.lists(st.text(alphabet="abcilmnorv 0158éłжひ", max_size=12), max_size=6)
@@ -47,19 +47,19 @@ def test_packed_words_look_as_each_looks(texts: list[str]) -> None:
     arrays: dict[str, Any] = build(texts)
     words = strings(arrays, "word")
     assert words == sorted(set(words), key=lambda word: (len(word), word))
-    assert strings(arrays, "word_shape") == [shaped(word) for word in words]
+    assert strings(arrays, "word_shape") == [confusable_skeleton(word) for word in words]
     assert arrays["word_length"].tolist() == [len(word) for word in words]
     assert arrays["word_first"].tolist() == [int(first_letters(word)) for word in words]
-    merging = [at for at, word in enumerate(words) if len(shaped(word)) < len(word)]
+    merging = [at for at, word in enumerate(words) if len(confusable_skeleton(word)) < len(word)]
     assert arrays["word_merging"].tolist() == merging
     names = strings(arrays, "name")
     assert names == sorted(names, key=lambda name: (len(name), name))
-    assert arrays["name_shape_first"].tolist() == [int(first_letters(shaped(name))) for name in names]
+    assert arrays["name_shape_first"].tolist() == [int(first_letters(confusable_skeleton(name))) for name in names]
     assert arrays["name_rows"][-1] == len(arrays["row_name"])
 
 
 phones = st.lists(st.sampled_from(["AH0 ", "AH1 ", "K ", "S "]), min_size=1, max_size=2).map("".join)
-readings = st.tuples(codes.map(said_in_one), st.sampled_from([0.1, 0.2, 0.4, 0.5, 1.0]), phones)
+readings = st.tuples(codes.map(merge_double_phonemes), st.sampled_from([0.1, 0.2, 0.4, 0.5, 1.0]), phones)
 
 
 @given(st.lists(st.lists(readings, min_size=1, max_size=3).map(tuple), min_size=1, max_size=6))
@@ -67,5 +67,5 @@ def test_the_most_probable_ways_to_say_a_name_come_first(words: list[tuple[Any, 
     """Equally probable ones in order of their phones; from the sixth word on, one reading each."""
     ways = list(product(*words[:5], *(word[:1] for word in words[5:])))
     ways.sort(key=lambda way: (-math.prod(one[1] for one in way), [phone for one in way for phone in one[2].split()]))
-    said = [said_in_one("".join(one[0] for one in way)) for way in ways[:MOST_CODES]]
+    said = [merge_double_phonemes("".join(one[0] for one in way)) for way in ways[:MOST_CODES]]
     assert _said_together(list(words)) == tuple(dict.fromkeys(said))

@@ -11,11 +11,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from namescreen.closeness import compare, features, score
-from namescreen.names import divide
-from namescreen.register import Mark, Register, open_prepared, prepare, read_register
+from namescreen.marks import Mark
+from namescreen.marks.columns import MarkColumns, MarkWriter, Selection
+from namescreen.register import Register, open_prepared, prepare, read_register
 from namescreen.register import nearest as engine
 from namescreen.register import nearest as nearest_module
-from namescreen.register.columns import MarkColumns, MarkWriter, Selection
+from namescreen.text import tokenize
 
 WORDS = (
     "herb garden water moss stone clay pot planter leaf root sprig well spring green blue lantern kiln basil mint "
@@ -67,7 +68,7 @@ def test_the_closest_are_those_of_scoring_every_mark(name: str, marks: list[str]
     groups: dict[tuple[str, ...], list[int]] = {}
     for at in closest:
         if scores[at] > 0:
-            groups.setdefault(divide(marks[at]), []).append(at)
+            groups.setdefault(tokenize(marks[at]), []).append(at)
     expected = list(groups.values())[:20]
     assert [[mark.text for mark in hit.marks] for hit in hits] == [[marks[at] for at in group] for group in expected]
     assert [hit.overall for hit in hits] == pytest.approx([scores[group[0]] for group in expected], abs=1e-9)
@@ -163,11 +164,11 @@ def test_every_close_mark_is_accounted_for_once(
     close = [n for n in counted if score(own, features(rows[int(n)][0])).overall > 0]
     found = [mark.number for hit in hits for mark in hit.marks]
     assert sorted(found, key=int) == close
-    assert len({divide(hit.mark.text) for hit in hits}) == len(hits)
+    assert len({tokenize(hit.mark.text) for hit in hits}) == len(hits)
     for hit in hits:
         numbers = [int(mark.number) for mark in hit.marks]
         assert numbers == sorted(numbers)
-        assert {divide(mark.text) for mark in hit.marks} == {divide(hit.mark.text)}
+        assert {tokenize(mark.text) for mark in hit.marks} == {tokenize(hit.mark.text)}
         assert {mark.text for mark in hit.marks} <= set(SPELLINGS)
 
 
@@ -181,7 +182,7 @@ def test_the_foremost_are_live_and_of_every_class(
     writer = MarkWriter()
     for number, (stated, status) in enumerate(rows):
         writer.add(Mark("HERBWICK", number=str(number), classes=tuple(sorted(stated)), status=status))
-    chosen = Selection(writer.columns(), np.arange(len(rows))).foremost(classes, most)
+    chosen = Selection(writer.columns(), np.arange(len(rows))).prioritized(classes, most)
     numbers = [int(mark.number) for mark in chosen]
     assert numbers == sorted(set(numbers))
     assert len(numbers) == min(most, len(rows))
@@ -212,7 +213,7 @@ def test_marks_of_one_name_are_decoded_only_as_far_as_they_are_asked_for(
     [(_, [hit])] = register.search(["Herbwick"], top=50)
     assert (len(hit.marks), blocks) == (20_000, [])
     assert (hit.mark.line, blocks) == (1, [0])
-    assert len(hit.marks.foremost([21], 50)) == 50
+    assert len(hit.marks.prioritized([21], 50)) == 50
     assert len(set(blocks)) <= 50
 
 

@@ -15,10 +15,10 @@ from pathlib import Path
 import pytest
 
 from namescreen.errors import DataError, InputError
-from namescreen.kernel import kernel
+from namescreen.marks.sources import sha256_of
+from namescreen.native import kernel
 from namescreen.register import Register, info, open_prepared, prepare, read_register, store
-from namescreen.register.doors import WORTH_CACHING
-from namescreen.register.sources import sha256_of
+from namescreen.register.loading import WORTH_CACHING
 
 Run = Callable[..., "subprocess.CompletedProcess[str]"]
 
@@ -234,7 +234,7 @@ def run(prepared: Path, before: str) -> subprocess.CompletedProcess[str]:
 @pytest.mark.parametrize(
     "where",
     [
-        "namescreen.register.reading.clean",
+        "namescreen.marks.reader.clean",
         "namescreen.register.build._add_rows",
         "namescreen.register.store.write_store",
         "os.fsync",
@@ -249,7 +249,7 @@ def test_killed_at_any_point_the_old_file_or_the_new_one_is_whole(prepared: Path
     room, _, function = where.rpartition(".")
     kill = (
         f"import os, signal, importlib, pkgutil\nroom = pkgutil.resolve_name({room!r})\n"
-        "import namescreen.register.build, namescreen.register.doors as doors\n"
+        "import namescreen.register.build, namescreen.register.loading as doors\n"
         f"def kill(*_, **__): os.kill(os.getpid(), signal.SIGKILL)\nsetattr(room, {function!r}, kill)\n"
         f"if hasattr(doors, {function!r}): setattr(doors, {function!r}, kill)\n"
     )
@@ -303,20 +303,20 @@ def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
     tracemalloc.start()
     [(_, [hit])] = register.search(["Herbwik"], top=50)
     assert len(hit.marks) == 300_000
-    assert [mark.line for mark in hit.marks.foremost((), 50)] == list(range(1, 51))
+    assert [mark.line for mark in hit.marks.prioritized((), 50)] == list(range(1, 51))
     _, peak = tracemalloc.get_traced_memory()
     tracemalloc.stop()
     assert peak < 100 * about.marks  # a decoded mark takes several times as much
 
 
-@pytest.mark.skipif(kernel() is None, reason="the kernel was not compiled, or NAMESCREEN_KERNEL is off")
+@pytest.mark.skipif(kernel() is None, reason="the kernel was not compiled, or NAMESCREEN_NATIVE is off")
 def test_the_kernel_changes_no_byte(run: Run, tmp_path: Path) -> None:
     letters = random.Random(11)
     words = ["".join(letters.choices(["pl", "o", "thri", "ma", "zel", "ek", "u", "nn"], k=4)) for _ in range(300)]
     marks = ["Kettle & Vane", "THYMEPOT", "4ever Moss", "Żółty", "XTRA", *words, *map(" ".join, pairwise(words))]
     (tmp_path / "marks.csv").write_text("mark\n" + "\n".join(marks), encoding="utf-8")
     for name, setting in (("with.nsr", "on"), ("without.nsr", "off")):
-        env = {"NAMESCREEN_KERNEL": setting, "XDG_CACHE_HOME": str(tmp_path / setting)}  # neither reads the other's
+        env = {"NAMESCREEN_NATIVE": setting, "XDG_CACHE_HOME": str(tmp_path / setting)}  # neither reads the other's
         done = run("register", "prepare", "marks.csv", "--output", name, env=env)
         assert done.returncode == 0, done.stderr
     assert (tmp_path / "with.nsr").read_bytes() == (tmp_path / "without.nsr").read_bytes()

@@ -6,8 +6,8 @@ from dataclasses import replace
 
 import pytest
 
+from namescreen.marks.mark import Mark
 from namescreen.outcome import NotChecked
-from namescreen.register.mark import Mark
 from namescreen.report.model import (
     Address,
     Addresses,

@@ -9,10 +9,11 @@ from pathlib import Path
 from namescreen.addresses import Domain, Estimate, Handle
 from namescreen.brief import Brief, Concept, CostItem, Costs
 from namescreen.closeness import compare
+from namescreen.connotations import Reading
 from namescreen.goods import Distinctiveness, Relatedness
+from namescreen.marks import Mark
 from namescreen.outcome import NotChecked
-from namescreen.readings import Reading
-from namescreen.register import Mark, read_register
+from namescreen.register import read_register
 from namescreen.report import Report, assemble, to_markdown
 from namescreen.report.model import Weights
 from namescreen.screening import CloseMark, Screening

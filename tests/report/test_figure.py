@@ -9,10 +9,10 @@ from xml.etree import ElementTree
 import pytest
 
 from namescreen.outcome import DISCLAIMER
+from namescreen.plain_text import visible
 from namescreen.report import Report, to_svg
 from namescreen.report.figure import MOST_ROWS, _shape, description
 from namescreen.report.findings import Level, findings, worst
-from namescreen.report.text import visible
 
 SVG = "{http://www.w3.org/2000/svg}"
 

@@ -12,14 +12,14 @@ import pytest
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
+from namescreen.marks.mark import Mark
 from namescreen.outcome import DISCLAIMER, NotChecked
-from namescreen.register.mark import Mark
+from namescreen.plain_text import shorten, visible
 from namescreen.report import Report, changes, to_markdown
 from namescreen.report.findings import findings, matters, worst
 from namescreen.report.model import CHECKS
 from namescreen.report.pages import MARK_HEADS, mark_cells, marks_shown, register_cells
 from namescreen.report.sensitivity import standings
-from namescreen.report.text import shorten, visible
 
 READER = MarkdownIt("js-default", {"html": True, "linkify": False})
 HARMLESS = {

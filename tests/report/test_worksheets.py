@@ -9,8 +9,9 @@ from decimal import Decimal
 
 import pytest
 
+from namescreen.marks.mark import Mark
 from namescreen.outcome import NotChecked
-from namescreen.register.mark import Mark
+from namescreen.plain_text import visible
 from namescreen.report import Report, to_csv, to_markdown
 from namescreen.report.costs import money, worksheet
 from namescreen.report.coverage import partly_searched, unsearched_markets
@@ -20,7 +21,6 @@ from namescreen.report.glossary import GLOSSARY
 from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
 from namescreen.report.pages import MARK_HEADS, mark_cells
 from namescreen.report.questions import MOST, general_questions, questions
-from namescreen.report.text import visible
 
 
 def test_costs_are_summed_exactly(report: Report) -> None:

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from .source import Source
+from .source_word import Source
 
 __all__ = ["KINDS", "Cut", "cuts", "shared"]
 

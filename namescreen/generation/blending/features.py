@@ -11,12 +11,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cached_property
 
-from ..sounds import is_onset, is_vowel
+from ..word_sounds import is_onset, is_vowel
 from .cuts import Cut, shared
-from .source import Source
-from .spelling import doubt_of_beginning, doubt_of_ending, is_word, surprise, turn_of_beginning, turn_of_ending
+from .letter_statistics import doubt_of_beginning, doubt_of_ending, is_word, surprise, turn_of_beginning, turn_of_ending
+from .source_word import Source
 
-__all__ = ["FEATURES", "Likeness", "features"]
+__all__ = ["FEATURES", "Similarity", "features"]
 
 FEATURES = {
     # the amount kept
@@ -85,7 +85,7 @@ FEATURES = {
 """Every feature and what it says."""
 
 
-class Likeness:
+class Similarity:
     """How alike the stretches of two sources sound: both tables are worked out once for a pair.
 
     Edit distance over sounds, where changing a vowel for a vowel, or a consonant for a consonant, costs 0.7,
@@ -124,13 +124,13 @@ def _distances(one: Sequence[str], other: Sequence[str]) -> list[list[float]]:
     return table
 
 
-def features(cut: Cut, likeness: Likeness) -> dict[str, float]:
-    """The features of `cut` that are not zero; `likeness` is that of `cut.first` and `cut.second`."""
+def features(cut: Cut, similarity: Similarity) -> dict[str, float]:
+    """The features of `cut` that are not zero; `similarity` is that of `cut.first` and `cut.second`."""
     bits = surprise(cut.text)
     found = {"surprise": sum(bits) / len(bits), "worst": max(bits), "length": float(len(cut.text))}
     if cut.kind in ("joined", "turned"):
         _amounts(cut, bits, found)
-        _sounds(cut, likeness, found)
+        _sounds(cut, similarity, found)
         if cut.kind == "turned":
             found["turned"] = 1.0
     else:
@@ -172,10 +172,10 @@ def _amounts(cut: Cut, bits: list[float], found: dict[str, float]) -> None:
     found["over_longer"] = float(max(0, len(text) - max(len(a), len(b))))
 
 
-def _sounds(cut: Cut, likeness: Likeness, found: dict[str, float]) -> None:
+def _sounds(cut: Cut, similarity: Similarity, found: dict[str, float]) -> None:
     a, b = cut.first, cut.second
     p, q, sounds, lead, trail = _best_seam(cut)
-    heads, tails = likeness.heads(p, q), likeness.tails(p, q)
+    heads, tails = similarity.heads(p, q), similarity.tails(p, q)
     many_a, many_b, many = len(a.bare), len(b.bare), len(sounds)
     # what is kept of a word is like itself, so only the stretch that was replaced can differ
     found["like_second"] = 1 - heads / max(many, many_b, 1)

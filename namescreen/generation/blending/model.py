@@ -8,11 +8,11 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cache
 
-from ...names import MAX_LENGTH
 from ...tables import open_table
+from ...text import MAX_LENGTH
 from .cuts import KINDS, Cut, cuts
-from .features import Likeness, features
-from .source import Source, source
+from .features import Similarity, features
+from .source_word import Source, source
 
 __all__ = ["Blend", "blends", "explain", "rank"]
 
@@ -52,10 +52,10 @@ def rank(first: Source, second: Source, *, limit: int, kinds: Collection[str] = 
     """The best cuts of two sources with their shares of belief among the candidates of these kinds, best first;
     equal ones by their letters."""
     weights = _weights()
-    likeness = {(first, second): Likeness(first, second), (second, first): Likeness(second, first)}
+    similarity = {(first, second): Similarity(first, second), (second, first): Similarity(second, first)}
     valued = [
         (
-            sum(weights[name] * value for name, value in features(cut, likeness[cut.first, cut.second]).items()),
+            sum(weights[name] * value for name, value in features(cut, similarity[cut.first, cut.second]).items()),
             cut,
         )
         for cut in cuts(first, second, kinds)

@@ -13,9 +13,9 @@ from functools import cache
 
 from ...tables import open_table
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs
-from ..sounds import sounds_of
-from ..widening import Idea
+from ..word_sounds import sounds_of
 
 __all__ = ["attach", "propose"]
 

@@ -7,12 +7,12 @@ from collections.abc import Iterator
 from itertools import islice
 
 from ..blending.cuts import Cut
+from ..blending.letter_statistics import doubt_of_beginning, doubt_of_ending
 from ..blending.model import explain, rank
-from ..blending.source import source
-from ..blending.spelling import doubt_of_beginning, doubt_of_ending
+from ..blending.source_word import source
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs
-from ..widening import Idea
 
 __all__ = ["meeting", "propose"]
 

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..blending.source import source
-from ..blending.spelling import doubt_of_beginning
+from ..blending.letter_statistics import doubt_of_beginning
+from ..blending.source_word import source
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs
-from ..sounds import is_vowel
-from ..widening import Idea
+from ..word_sounds import is_vowel
 
 __all__ = ["clip", "propose"]
 

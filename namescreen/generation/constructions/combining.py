@@ -8,8 +8,8 @@ from itertools import chain, zip_longest
 
 from ...tables import open_table
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs
-from ..widening import Idea
 
 __all__ = ["propose"]
 

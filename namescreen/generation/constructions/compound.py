@@ -9,9 +9,9 @@ from collections.abc import Iterator
 from itertools import chain, zip_longest
 
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs, title
-from ..sounds import is_vowel, sounds_of
-from ..widening import Idea
+from ..word_sounds import is_vowel, sounds_of
 
 __all__ = ["joined", "propose", "seam"]
 

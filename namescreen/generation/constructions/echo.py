@@ -14,9 +14,9 @@ from itertools import chain, zip_longest
 from ...lexicon import zipf
 from ...pronunciation import alliterates, rhyme
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs, title
-from ..sounds import is_vowel, sounds_of
-from ..widening import Idea
+from ..word_sounds import is_vowel, sounds_of
 
 __all__ = ["alliteration", "reduplication"]
 

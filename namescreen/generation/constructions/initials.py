@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from itertools import permutations, product
 
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material
-from ..widening import Idea
 
 __all__ = ["propose"]
 

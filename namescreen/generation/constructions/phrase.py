@@ -10,9 +10,9 @@ from collections.abc import Iterator
 from itertools import chain, zip_longest
 
 from ..candidate import Proposal
+from ..expansion import Idea
 from ..material import Material, best_pairs, title
-from ..sounds import sounds_of
-from ..widening import Idea
+from ..word_sounds import sounds_of
 
 _NEAR = 0.3  # lighter nouns say too little to carry another concept's adjective
 

@@ -10,7 +10,7 @@ from ...lexicon import zipf
 from ...tables import open_table
 from ..candidate import Proposal
 from ..material import Material
-from ..sounds import sounds_of
+from ..word_sounds import sounds_of
 from .compound import seam
 
 __all__ = ["propose", "respelled"]

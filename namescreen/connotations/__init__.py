@@ -1,0 +1,29 @@
+"""How a name reads in other languages: unlucky words it is, holds, or sounds like; how readily it is said
+there."""
+
+from __future__ import annotations
+
+from .dictionaries import Dictionary, Meaning
+from .ease import Ease, ease
+from .languages import LANGUAGES, language_name
+from .lookup import coverage, readings
+from .results import KINDS, MATCHES, SEVERITIES, Coverage, Reading
+from .scripts import LookAlikes, lookalikes
+
+__all__ = [
+    "KINDS",
+    "LANGUAGES",
+    "MATCHES",
+    "SEVERITIES",
+    "Coverage",
+    "Dictionary",
+    "Ease",
+    "LookAlikes",
+    "Meaning",
+    "Reading",
+    "coverage",
+    "ease",
+    "language_name",
+    "lookalikes",
+    "readings",
+]

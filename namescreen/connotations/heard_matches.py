@@ -1,0 +1,62 @@
+"""What a name sounds like in other languages: read by their spelling rules, or said in English."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from namescreen.text import Name
+
+from .g2p_rules import TRANSCRIPTION, english_heard_in, has_rules, sound_code
+from .languages import OTHER_SCRIPTS
+from .results import Reading
+from .spelled_matches import Span, found, spans
+from .unlucky import Unlucky, sounding
+
+__all__ = ["english_phones", "heard_in"]
+
+_LONGEST = 30
+"""Letters of a part that is read aloud; longer ones are no single word in any of the tables."""
+
+
+def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
+    """Every unlucky word of severity 2 or 3 that the name, or a word of it, sounds like."""
+    for part in spans(name):
+        if len(part.letters) > _LONGEST:
+            continue
+        latin = part.letters.isascii()
+        ways = english_phones(part, name) if latin else []
+        for language in sorted(languages):
+            ear = language if has_rules(language) else TRANSCRIPTION
+            # A name in Latin letters is met in transcription where another script is written; one in another
+            # script is read by the languages that write it.
+            script = TRANSCRIPTION if latin and language in OTHER_SCRIPTS else ear
+            read = sound_code(part.written, script)
+            for word in sounding(read, language):
+                severity = _weight(word, read, part)
+                if severity > 0:
+                    yield found(word, severity, "heard as", f"{part.where}, read in the language")
+            for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, ear)):
+                for word in sounding(code, language) if code != read else ():
+                    severity = _weight(word, code, part) - 1
+                    if severity > 0 and word.base_severity == 3:
+                        yield found(word, severity, "said in English", part.where)
+
+
+def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:
+    """The likeliest ways an English speaker says this part of the name, as ARPABET phones."""
+    from namescreen.pronunciation import pronounce_words
+
+    words = name.words if part.letters == name.letters else (part.letters,)
+    return [reading.phones for reading in pronounce_words(words, limit=2)]
+
+
+def _weight(word: Unlucky, code: str, part: Span) -> int:
+    """How severe a word is that is only heard, 0 for not worth a word.
+
+    Short sounds are alike by chance: two lose two steps, three lose one (and in a word among others two), and
+    then only the worst words count.
+    """
+    lost = max(0, 4 - len(code))
+    if lost and word.base_severity < 3:
+        return 0
+    return word.base_severity - lost - (part.where != "the whole name" and lost > 0)

@@ -1,0 +1,166 @@
+"""Letter patterns of a language: how surprising a word's letters are, and the consonant groups it allows.
+
+The model is an interpolated n-gram of letters (four at most; Witten and Bell 1991, method C) over the
+frequent words of the language, each counted once. ``wordlists/build/letters.py`` draws it into
+``wordlists/letters/``:
+
+    GRAM        cost left    cost of its last letter after the others, and of leaving it to a shorter gram
+    <GROUP      count        consonant groups that begin words, ...
+    >GROUP      count        ... that end them, ...
+    =GROUP      count        ... that stand between vowels
+    %letters    the letters of the language's alphabet
+    %quantiles  cost a letter of its own words at every hundredth, least first
+
+Costs are in tenths of a bit: -10 log2 of a probability.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from bisect import bisect_left
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from functools import cache, lru_cache
+
+from namescreen.tables import Table, open_table, wordlists_folder
+
+__all__ = [
+    "allowed",
+    "alphabet",
+    "consonant_groups",
+    "has_model",
+    "letter_cost",
+    "percentile",
+    "share_above",
+    "train",
+]
+
+_ORDER = 4
+_LEAST_COUNT = {3: 2, 4: 3}
+"""Rarer grams of these lengths are left to shorter ones: a third of the size for 0.01 to 0.02 of the AUC."""
+_UNSEEN = 60.0
+"""The cost of a letter that the language's words never hold: one in 64."""
+_VOWELS = "aeiouyàáâãäåæèéêëìíîïòóôõöøœùúûüýąęăıůűőěαεηιοωυάέήίόώύаеёиоуыэюяіїє"
+_OFTEN = 0.0005
+"""A consonant group is usual from this share of a language's words, one in 2,000: rarer ones come with names
+and loans that its lists hold (set by looking at the rarest groups kept for Italian, Spanish and Finnish)."""
+
+
+def consonant_groups(word: str) -> list[str]:
+    """The groups of consonant letters in a word, each after its place: < begins it, > ends it, = between
+    vowels."""
+    groups = []
+    for found in re.finditer(f"[^{_VOWELS}]+", word):
+        if found.end() - found.start() < len(word):
+            place = "<" if found.start() == 0 else ">" if found.end() == len(word) else "="
+            groups.append(place + found[0])
+    return groups
+
+
+def train(words: Iterable[str]) -> dict[str, str]:
+    """The model of these words (lower case, accents kept), as entries of a table.
+
+    The quantiles are those of every tenth word under a model of the others: a model is never surprised at the
+    words it was made from, and would call every new name strange.
+    """
+    chosen = sorted(set(words))
+    others = _model([word for at, word in enumerate(chosen) if at % 10]).get
+    costs = sorted(letter_cost(word, others) for word in chosen[::10])
+    quantiles = [costs[min(len(costs) - 1, len(costs) * part // 100)] for part in range(101)]
+    return _model(chosen) | {"%quantiles": " ".join(f"{cost:.1f}" for cost in quantiles)}
+
+
+def _model(chosen: Sequence[str]) -> dict[str, str]:
+    counts: Counter[str] = Counter()
+    groups: Counter[str] = Counter()
+    for word in chosen:
+        padded = _padded(word)
+        for end in range(_ORDER, len(padded) + 1):
+            counts.update(padded[end - length : end] for length in range(1, _ORDER + 1))
+        groups.update(consonant_groups(word))
+    followed: Counter[str] = Counter()
+    kinds: Counter[str] = Counter()
+    for gram, count in counts.items():
+        followed[gram[:-1]] += count
+        kinds[gram[:-1]] += 1
+    likely = {"": 2 ** (-_UNSEEN / 10)}
+    entries: dict[str, str] = {}
+    for gram in sorted(counts, key=lambda gram: (len(gram), gram)):
+        before = gram[:-1]
+        likely[gram] = (counts[gram] + kinds[before] * likely[gram[1:]]) / (followed[before] + kinds[before])
+        if counts[gram] >= _LEAST_COUNT.get(len(gram), 1):
+            entries[gram] = f"{_cost(likely[gram])} {_cost(_left(gram, followed, kinds))}"
+    for length in range(1, _ORDER):
+        entries["^" * length] = f"0 {_cost(_left('^' * length, followed, kinds))}"
+    entries |= {group: str(count) for group, count in groups.items() if count >= _OFTEN * len(chosen)}
+    return entries
+
+
+def letter_cost(word: str, model: Callable[[str], str | None]) -> float:
+    """Surprise at the letters of `word` under a model's entries, in tenths of a bit a letter, at least 0."""
+    padded = _padded(word)
+    total = 0.0
+    for end in range(_ORDER, len(padded) + 1):
+        for start in range(end - _ORDER, end):
+            value = model(padded[start:end])
+            if value is not None:
+                total += float(value.partition(" ")[0])
+                break
+            before = model(padded[start : end - 1]) if end - start > 1 else None
+            total += float(before.partition(" ")[2]) if before is not None else 0.0
+        else:
+            total += _UNSEEN
+    return total / (len(word) + 1)
+
+
+def share_above(cost: float, quantiles: Sequence[float]) -> int:
+    """How many of a hundred words with these quantiles of cost are as surprising as `cost` or more."""
+    return max(0, 100 - bisect_left(quantiles, cost))
+
+
+@cache
+def has_model(language: str) -> bool:
+    """Whether letter patterns of this language are shipped."""
+    return (wordlists_folder() / "letters" / f"{language}.tsv").is_file()
+
+
+def percentile(word: str, language: str) -> int:
+    """The share of the language's own frequent words whose letters are as surprising as this word's, or more,
+    in percent: 100 more usual than any, 0 stranger than all. Raises `DataError` without a model; see
+    `has_model`."""
+    quantiles = [float(cost) for cost in (_table(language).get("%quantiles") or "").split()]
+    return share_above(letter_cost(word, lambda gram: _entry(gram, language)), quantiles)
+
+
+def alphabet(language: str) -> frozenset[str]:
+    """The letters of the language's alphabet, in lower case."""
+    return frozenset((_table(language).get("%letters") or "").split())
+
+
+def allowed(group: str, language: str) -> bool:
+    """Whether words of the language hold this consonant group (as `consonant_groups` gives it) at that
+    place."""
+    return _entry(group, language) is not None
+
+
+def _padded(word: str) -> str:
+    return "^" * (_ORDER - 1) + word + "$"
+
+
+def _left(gram: str, followed: Counter[str], kinds: Counter[str]) -> float:
+    """The weight that a context leaves to shorter ones."""
+    return kinds[gram] / (followed[gram] + kinds[gram]) if followed[gram] else 1.0
+
+
+def _cost(probability: float) -> str:
+    return f"{-10 * math.log2(probability):.0f}"
+
+
+def _table(language: str) -> Table:
+    return open_table(f"letters/{language}.tsv")
+
+
+@lru_cache(maxsize=1 << 17)
+def _entry(gram: str, language: str) -> str | None:
+    return _table(language).get(gram)

@@ -1,0 +1,106 @@
+"""What was found: one word of one language met in a name, and what was looked through to find it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+__all__ = ["KINDS", "MATCHES", "SEVERITIES", "Coverage", "Reading"]
+
+KINDS = (
+    "vulgar",
+    "excrement",
+    "sex",
+    "insult",
+    "death",
+    "disease",
+    "crime",
+    "dirt",
+    "evil",
+    "failure",
+    "pain",
+)
+"""What makes a word unlucky on a product. Any other word has the kind ``ordinary``."""
+
+SEVERITIES = ("ordinary", "mild", "awkward", "severe")
+"""Severity 0 to 3 in words."""
+
+MATCHES = (
+    "exact",
+    "without accents",
+    "inflected",
+    "inside",
+    "heard as",
+    "said in English",
+    "one letter away",
+)
+"""The ways a word can be met in a name, plainest first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A word of another language that a name holds, sounds like, or nearly is.
+
+    `severity` is how badly it weighs on the name: 0 ordinary, 1 mild, 2 awkward, 3 severe. It is never above
+    `base_severity`, how bad the word is by itself: a bad word deep inside a long name weighs less than the word
+    alone. `meaning` None: a word of the language whose meaning is not known here. `frequency` is the word's
+    Zipf value in that language (log10 of occurrences per thousand million words), None when not in its
+    frequency list.
+    """
+
+    language: str
+    word: str
+    meaning: str | None
+    kind: str
+    severity: int
+    match: str
+    where: str
+    frequency: float | None
+    source: str
+    base_severity: int = 0
+
+    def __str__(self) -> str:
+        meaning = self.meaning or "meaning not known here"
+        return f"{self.language}: {self.word} ({meaning}), {self.match}, {self.where}; {SEVERITIES[self.severity]}"
+
+    def mild(self) -> Reading:
+        """The same reading with a severe word shown by its first letter only; its kind still says what it
+        is."""
+        if self.base_severity < 3:
+            return self
+        return replace(self, word=f"{self.word[:1]}***", meaning=f"({self.kind}, masked)")
+
+    def to_json(self) -> dict[str, object]:
+        """The reading as plain values, field by field."""
+        return {
+            "language": self.language, "word": self.word, "meaning": self.meaning, "kind": self.kind,
+            "severity": self.severity, "match": self.match, "where": self.where, "frequency": self.frequency,
+            "source": self.source, "gravity": self.base_severity,
+        }  # fmt: skip
+
+    @property
+    def order(self) -> tuple[object, ...]:
+        """Sorting key: worst first, then the plainest match, the most frequent word, and the language."""
+        return (-self.severity, -self.base_severity, MATCHES.index(self.match), -(self.frequency or 0.0),
+                self.language, self.word, self.where)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Coverage:
+    """What a language was checked with: so many words by frequency, so many unlucky words with meanings,
+    whether its sounds are known, and which further sources of meanings were found."""
+
+    language: str
+    words: int
+    unlucky: int
+    sounds: bool
+    meanings: tuple[str, ...]
+
+    def __str__(self) -> str:
+        sounds = "read aloud by its spelling rules" if self.sounds else "heard by its transcription only"
+        return (f"{self.language}: {self.words:,} words, {self.unlucky:,} unlucky words with meanings, {sounds}; "
+                f"meanings from {', '.join(self.meanings)}")  # fmt: skip
+
+    def to_json(self) -> dict[str, object]:
+        """The coverage as plain values, field by field."""
+        return {"language": self.language, "words": self.words, "unlucky": self.unlucky, "sounds": self.sounds,
+                "meanings": list(self.meanings)}  # fmt: skip

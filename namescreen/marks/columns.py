@@ -1,0 +1,210 @@
+"""Marks packed in columns: what a search filters on as numbers, the rest as compressed blocks of rows.
+
+A million marks as Python objects cost most of a gigabyte; packed, they cost about what their text compresses
+to, and a search decodes only the marks it shows.
+"""
+
+from __future__ import annotations
+
+import zlib
+from array import array
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from typing import TYPE_CHECKING, overload
+
+from .mark import Mark
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+__all__ = ["MarkColumns", "MarkWriter", "Selection"]
+
+ROWS_A_BLOCK = 64
+"""Rows compressed together: larger blocks are smaller on disk but cost more to show one mark."""
+
+_FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
+_STATUS = ("", "live", "dead")
+
+
+class MarkWriter:
+    """Packs marks one after another; `arrays()` gives the columns."""
+
+    def __init__(self) -> None:
+        self._rows: list[str] = []
+        self._blob = bytearray()
+        self._starts = array("Q", [0])
+        self._classes = array("Q")
+        self._status = array("B")
+        self._date = array("I")
+        self._office = array("H")
+        self._offices: dict[str, int] = {"": 0}
+        self._sources: dict[str, int] = {}
+
+    def __len__(self) -> int:
+        return len(self._classes)
+
+    def add(self, mark: Mark) -> None:
+        """Append one mark, whose texts must be free of control characters."""
+        source = self._sources.setdefault(mark.source, len(self._sources))
+        self._rows.append(
+            _FIELD.join(
+                (
+                    mark.text,
+                    mark.number,
+                    mark.office,
+                    mark.goods,
+                    mark.status_as_given,
+                    mark.owner,
+                    mark.filed,
+                    mark.registered,
+                    str(source),
+                    str(mark.line),
+                )
+            )
+        )
+        self._classes.append(sum([1 << number for number in mark.classes]) if mark.classes else 0)
+        self._status.append(_STATUS.index(mark.status))
+        date = mark.filed or mark.registered
+        self._date.append(int(date.replace("-", "")) if date else 0)
+        office = mark.office.casefold()
+        at = self._offices.get(office)
+        if at is None:
+            at = self._offices[office] = min(len(self._offices), 65535)
+        self._office.append(at)
+        if len(self._rows) == ROWS_A_BLOCK:
+            self._flush()
+
+    def _flush(self) -> None:
+        if self._rows:
+            self._blob += zlib.compress(_ROW.join(self._rows).encode("utf-8", "replace"), 6)
+            self._starts.append(len(self._blob))
+            self._rows.clear()
+
+    def columns(self) -> MarkColumns:
+        """The marks so far."""
+        import numpy as np
+
+        self._flush()
+        return MarkColumns(
+            {
+                "rows": np.frombuffer(bytes(self._blob), np.uint8),
+                "row_blocks": np.array(self._starts, np.uint64),
+                "classes": np.array(self._classes, np.uint64),
+                "status": np.array(self._status, np.uint8),
+                "date": np.array(self._date, np.uint32),
+                "office": np.array(self._office, np.uint16),
+            },
+            tuple(self._sources),
+            tuple(self._offices)[:65536],
+        )
+
+
+class MarkColumns(Sequence[Mark]):
+    """A sequence of marks over packed columns, in memory or mapped from a file.
+
+    `arrays` holds `rows` and `row_blocks` (compressed text), `classes` (bit n for Nice class n), `status`
+    (0 not stated, 1 live, 2 dead), `date` (YYYYMMDD as a number, 0 not stated) and `office` (an index into
+    `offices`).
+    """
+
+    def __init__(
+        self, arrays: Mapping[str, NDArray[np.generic]], sources: Sequence[str], offices: Sequence[str]
+    ) -> None:
+        self.arrays = arrays
+        self.sources = tuple(sources)
+        self.offices = tuple(offices)
+        self._held: tuple[int, list[str]] = (-1, [])
+
+    def __len__(self) -> int:
+        return len(self.arrays["classes"])
+
+    @overload
+    def __getitem__(self, at: int) -> Mark: ...
+    @overload
+    def __getitem__(self, at: slice) -> Sequence[Mark]: ...
+    def __getitem__(self, at: int | slice) -> Mark | Sequence[Mark]:
+        if isinstance(at, slice):
+            return [self[i] for i in range(*at.indices(len(self)))]
+        if at < 0:
+            at += len(self)
+        if not 0 <= at < len(self):
+            raise IndexError(at)
+        block, row = divmod(at, ROWS_A_BLOCK)
+        if self._held[0] != block:
+            self._held = (block, self._block(block))
+        return self._mark(self._held[1][row], at)
+
+    def __iter__(self) -> Iterator[Mark]:
+        at = 0
+        for block in range(len(self.arrays["row_blocks"]) - 1):
+            for row in self._block(block):
+                yield self._mark(row, at)
+                at += 1
+
+    def texts(self) -> Iterator[str]:
+        """The words of every mark, in order, without decoding the rest."""
+        for block in range(len(self.arrays["row_blocks"]) - 1):
+            for row in self._block(block):
+                yield row.partition(_FIELD)[0]
+
+    def _block(self, block: int) -> list[str]:
+        start, end = (int(at) for at in self.arrays["row_blocks"][block : block + 2])
+        return zlib.decompress(self.arrays["rows"][start:end].tobytes()).decode().split(_ROW)
+
+    def _mark(self, row: str, at: int) -> Mark:
+        text, number, office, goods, status, owner, filed, registered, source, line = row.split(_FIELD)
+        mask = int(self.arrays["classes"][at])
+        return Mark(
+            text,
+            number,
+            office,
+            tuple(n for n in range(1, 46) if mask >> n & 1),
+            goods,
+            _STATUS[int(self.arrays["status"][at])],
+            status,
+            owner,
+            filed,
+            registered,
+            self.sources[int(source)],
+            int(line),
+        )
+
+
+class Selection(Sequence[Mark]):
+    """Some of the marks of a sequence, by their places, which ascend."""
+
+    def __init__(self, marks: MarkColumns, places: NDArray[np.integer]) -> None:
+        self._marks, self._places = marks, places
+
+    def __len__(self) -> int:
+        return len(self._places)
+
+    @overload
+    def __getitem__(self, at: int) -> Mark: ...
+    @overload
+    def __getitem__(self, at: slice) -> Sequence[Mark]: ...
+    def __getitem__(self, at: int | slice) -> Mark | Sequence[Mark]:
+        if isinstance(at, slice):
+            return [self._marks[int(place)] for place in self._places[at]]
+        return self._marks[int(self._places[at])]
+
+    def prioritized(self, classes: Collection[int], most: int) -> list[Mark]:
+        """At most `most` of the marks, in their order: those to look at first, as far as the columns say without
+        decoding a mark.
+
+        Dead marks come last. Of the others the first of each list of Nice classes comes before those that repeat it,
+        so that no class is hidden behind another; then those that share one of `classes`, or state none.
+        """
+        import numpy as np
+
+        if len(self) <= most:
+            return list(self)
+        arrays = self._marks.arrays
+        stated = arrays["classes"].view(np.uint64)[self._places]
+        dead = arrays["status"].view(np.uint8)[self._places] == 2
+        mask = np.uint64(sum(1 << number for number in classes))
+        elsewhere = (stated != 0) & ((stated & mask) == 0) if classes else np.zeros(len(self), bool)
+        repeats = np.ones(len(self), bool)
+        repeats[np.unique(stated | dead, return_index=True)[1]] = False  # bit 0 stands for no class
+        order = np.argsort(dead * np.uint8(4) + repeats * np.uint8(2) + elsewhere, kind="stable")
+        return [self[int(at)] for at in np.sort(order[:most])]

@@ -1,0 +1,143 @@
+"""Text that others wrote, made safe to show: in a Markdown cell, in a line of Markdown, in a picture.
+
+What a register or a shop holds may carry markup, line breaks or controls that turn the reading order round.
+`visible` makes every such character seen; `cell` then takes away its meaning in Markdown. Nothing is dropped.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterable, Sequence
+
+from .outcome import NotChecked
+
+__all__ = ["cell", "in_one_sentence", "number", "plural", "score_words", "shorten", "some", "table", "unseen_escaped",
+           "visible", "width"]  # fmt: skip
+
+# Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
+_UNSEEN = re.compile(
+    "[\x00-\x09\x0b-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]"
+)
+_JOINERS = "\u200c\u200d"  # needed inside words of Persian and Indic scripts and inside emoji
+
+# CommonMark 0.31.2, section 2.4: a backslash takes the meaning from any ASCII punctuation. Only what can
+# carry meaning inside a line is escaped, so that the text stays readable: code, emphasis, links, HTML, table
+# bars (GFM section 4.10), strikethrough (GFM section 6.5), formulas, and entities.
+_ALWAYS = re.compile(r"[\\`*\[\]<>|~$]")
+_UNDERSCORE = re.compile(r"(?<![^\W_])_|_(?![^\W_])")
+_ENTITY = re.compile(r"&(?=#?\w+;)")
+# GFM section 6.9 makes links of bare addresses.
+_ADDRESS = re.compile(r"(?i)\b(https?|ftp)(?=://)|\b(mailto|xmpp)(?=:)|\b(www)(?=\.)")
+_PADDED = 48  # columns; a wider column holds sentences, and padding it would only push the rest out of sight
+_AT = re.compile(r"(?<=\w)@(?=\w)")
+_LINE_START = re.compile(r"^(\d{1,9})(?=[.)](?:\s|$))|^(?=[+\-](?:\s|$)|#{1,6}(?:\s|$)|>|[-=\s]+$)")
+
+
+def visible(text: str) -> str:
+    """`text` on one line, with every control, override and unassigned character written as ⟨U+202E⟩."""
+    text = " ".join(text.split())
+    if text.isascii() and text.isprintable():
+        return text
+    shown: list[str] = []
+    for place, character in enumerate(text):
+        kind = unicodedata.category(character)
+        if (kind.startswith("C") and not _joins(text, place)) or kind in ("Zl", "Zp"):
+            shown.append(f"⟨U+{ord(character):04X}⟩")
+        elif kind.startswith("Z"):
+            shown.append(" ")
+        elif kind in ("Mn", "Me") and not place:
+            shown.append("◌" + character)
+        else:
+            shown.append(character)
+    return " ".join("".join(shown).split())
+
+
+def unseen_escaped(text: str) -> str:
+    """JSON `text` with every unseen character as its escape: equal as JSON, and safe on a terminal."""
+    return _UNSEEN.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
+
+
+def _joins(text: str, place: int) -> bool:
+    """Whether the character at `place` is a joiner between two characters that are not ASCII."""
+    return text[place] in _JOINERS and 0 < place < len(text) - 1 and not (text[place - 1] + text[place + 1]).isascii()
+
+
+def shorten(text: str, most: int) -> str:
+    """`text` made visible and cut to at most `most` characters, with … where something is left out."""
+    text = visible(text)
+    if len(text) <= most:
+        return text
+    end = most - 1
+    while end > 1 and unicodedata.combining(text[end]):
+        end -= 1
+    return text[:end].rstrip() + "…"
+
+
+def cell(text: str) -> str:
+    """`text` as Markdown that shows exactly `visible(text)`, in a table cell or within a line."""
+    text = _ALWAYS.sub(r"\\\g<0>", visible(text))
+    text = _UNDERSCORE.sub(r"\\_", text)
+    text = _ENTITY.sub(r"\\&", text)
+    text = _AT.sub(r"\\@", text)
+    text = _ADDRESS.sub(r"\g<0>\\", text)
+    return _LINE_START.sub(lambda m: f"{m[1]}\\" if m[1] else "\\", text)
+
+
+def number(value: float) -> str:
+    """A score with two decimals; never rounds to 1.00 what is not identical, nor to 0.00 what is above
+    nothing."""
+    shown = f"{value:.2f}"
+    if shown == "1.00" and value < 1:
+        return "0.99"
+    return "0.01" if shown == "0.00" and value > 0 else shown
+
+
+def score_words(value: float | NotChecked) -> str:
+    """A score with two decimals, or that it was not checked."""
+    return "not checked" if isinstance(value, NotChecked) else number(value)
+
+
+def plural(count: int, one: str, many: str = "") -> str:
+    """`count` with its noun: 1 mark, 2 marks; thousands set apart with a comma."""
+    return f"{count:,} {one if count == 1 else many or one + 's'}"
+
+
+def some(items: Iterable[str], last: str = "and") -> str:
+    """A list in words: a, b and c."""
+    parts = list(items)
+    return f" {last} ".join([", ".join(parts[:-1]), parts[-1]]) if len(parts) > 1 else "".join(parts)
+
+
+def in_one_sentence(sentences: Iterable[str]) -> str:
+    """Sentences as one, with semicolons for their full stops."""
+    return "; ".join(sentence.rstrip(".") for sentence in sentences)
+
+
+def width(text: str) -> int:
+    """Columns `text` takes in a terminal: wide East Asian characters two, combining marks none."""
+    return sum(
+        0 if unicodedata.category(c) in ("Mn", "Me", "Cf") else 2 if unicodedata.east_asian_width(c) in "WF" else 1
+        for c in text
+    )
+
+
+def table(heads: Sequence[str], rows: Iterable[Sequence[str]], numeric: Iterable[int] = ()) -> str:
+    """A Markdown table of raw texts, every cell escaped; columns aligned so that it reads well as it stands.
+
+    `numeric` columns are set to the right. Columns that hold sentences are not padded.
+    """
+    lines = [[cell(text) for text in heads], *([cell(text) for text in row] for row in rows)]
+    right = set(numeric)
+    widths = [max(3, *(width(line[column]) for line in lines)) for column in range(len(heads))]
+    widths = [wide if wide <= _PADDED else max(3, width(head)) for wide, head in zip(widths, lines[0], strict=True)]
+
+    def laid(line: Sequence[str]) -> str:
+        parts = []
+        for column, text in enumerate(line):
+            gap = " " * max(0, widths[column] - width(text))
+            parts.append(gap + text if column in right else text + gap)
+        return "| " + " | ".join(parts) + " |"
+
+    rule = [("-" * (w - 1) + ":") if column in right else "-" * w for column, w in enumerate(widths)]
+    return "\n".join([laid(lines[0]), "| " + " | ".join(rule) + " |", *(laid(line) for line in lines[1:])]) + "\n"

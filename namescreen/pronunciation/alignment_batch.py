@@ -1,0 +1,170 @@
+"""Closeness of sound for many codes at once, and an upper bound on it that needs no alignment.
+
+The arithmetic is that of `alignment.sound_similarity`, in whole numbers, over arrays: every code is padded with
+sounds of no weight, which change no alignment, and one step of the dynamic programme serves all codes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from .alignment import RHYTHM, phone_weights, syllables_in
+from .articulatory_features import percent_differences
+
+__all__ = ["SoundCodes", "prepare_codes", "sound_similarities", "sound_similarity_bounds"]
+
+Whole = NDArray[np.int32]
+_LETTERS = "".join(percent_differences())
+_SIZE = len(_LETTERS) + 1  # index 0 pads
+_INDEX = {letter: at for at, letter in enumerate(_LETTERS, start=1)}
+_DIFFERENCE: Whole = np.full((_SIZE, _SIZE), 100, dtype=np.int32)
+for _one, _row in percent_differences().items():
+    for _other, _cost in _row.items():
+        _DIFFERENCE[_INDEX[_one], _INDEX[_other]] = _cost
+_PIECES, _PIECE = 3, 14
+"""The bits of `present` are looked up in pieces, since a table for all at once would not fit."""
+_WEIGHTS = 8
+"""More than the weight of any sound (`alignment.phone_weights`)."""
+_CHUNK = 4096
+"""Codes aligned in one go: their working rows fit the processor's cache."""
+
+
+@dataclass(frozen=True)
+class SoundCodes:
+    """Codes made ready for comparison, in order of length inside (`order` gives each one's place outside).
+
+    `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight; a bit of
+    `present` is set for each sound that a code has.
+    """
+
+    order: NDArray[np.intp]
+    lengths: Whole
+    sounds: NDArray[np.uint8]
+    weights: NDArray[np.uint8]
+    whole: Whole
+    syllables: Whole
+    present: NDArray[np.uint64]
+
+    def __len__(self) -> int:
+        return len(self.order)
+
+
+def prepare_codes(codes: Sequence[str]) -> SoundCodes:
+    """`codes` as arrays, to be compared again and again."""
+    lengths = np.fromiter((len(code) for code in codes), dtype=np.int32, count=len(codes))
+    order = np.argsort(lengths, kind="stable")
+    longest = int(lengths.max(initial=0))
+    sounds = np.zeros((len(codes), longest), dtype=np.uint8)
+    weights = np.zeros((len(codes), longest), dtype=np.uint8)
+    present = np.zeros(len(codes), dtype=np.uint64)
+    syllables = np.zeros(len(codes), dtype=np.int32)
+    for row, at in enumerate(order):
+        code = codes[at]
+        indices = [_INDEX[letter] for letter in code]
+        sounds[row, : len(code)] = indices
+        weights[row, : len(code)] = phone_weights(code)
+        present[row] = sum(1 << index for index in set(indices))
+        syllables[row] = syllables_in(code)
+    return SoundCodes(
+        order,
+        lengths[order],
+        np.ascontiguousarray(sounds.T),
+        np.ascontiguousarray(weights.T),
+        weights.sum(axis=1, dtype=np.int32),
+        syllables,
+        present,
+    )
+
+
+def sound_similarities(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
+    """`sound_similarity(code, other)` for every other code, in their order."""
+    prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
+    own = np.array([_INDEX[letter] for letter in code], dtype=np.intp)
+    own_weights = phone_weights(code)
+    spent = np.empty(len(prepared), dtype=np.int32)
+    for start in range(0, len(prepared), _CHUNK):
+        part = slice(start, min(start + _CHUNK, len(prepared)))
+        longest = int(prepared.lengths[part.stop - 1])
+        spent[part] = _spent(own, own_weights, prepared.sounds[:longest, part], prepared.weights[:longest, part])
+    return _in_order(_share(spent, code, prepared), prepared)
+
+
+def _spent(
+    own: NDArray[np.intp], own_weights: Sequence[int], sounds: NDArray[np.uint8], weights: NDArray[np.uint8]
+) -> Whole:
+    """What the cheapest alignment of every code with ours costs.
+
+    Worked out by what is saved: setting two sounds against each other costs less than leaving out both, by their
+    weights times their likeness. Then nothing is added where nothing is set, and a step is three sums and maxima.
+    """
+    longest, count = sounds.shape
+    whole = weights.sum(axis=0, dtype=np.int32) + sum(own_weights)
+    small = np.int16 if 100 * int(whole.max(initial=0)) < 2**15 else np.int32
+    both = sounds * np.intp(_WEIGHTS) + weights
+    likeness = (100 - _DIFFERENCE)[:, :, None]
+    there = np.arange(_WEIGHTS)
+    saved = np.zeros((longest + 1, count), dtype=small)
+    more = np.empty((longest, count), dtype=small)
+    for sound, weight in zip(own, own_weights, strict=True):
+        # What pads codes has no weight and is set against nothing.
+        table = (likeness[sound] * (there + weight) * (there > 0)).astype(small)
+        np.take(table.ravel(), both, out=more, mode="clip")
+        more += saved[:-1]
+        np.maximum(saved[1:], more, out=saved[1:])
+        for at in range(1, longest):
+            np.maximum(saved[at], saved[at + 1], out=saved[at + 1])
+    return np.asarray(100 * whole - saved[longest], np.int32)
+
+
+def sound_similarity_bounds(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
+    """An upper bound on `sound_similarity(code, other)` for every other code, at a fraction of the cost.
+
+    Order and number of sounds are forgotten: each sound that one code has and the other lacks must cost at least its
+    weight times its difference from the nearest sound it could be set against.
+    """
+    prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
+    if not code:
+        return _in_order(np.where(prepared.lengths == 0, 1.0, 0.0), prepared)
+    own: dict[str, int] = {}
+    for letter, weight in zip(code, phone_weights(code), strict=True):
+        own[letter] = own.get(letter, 0) + weight
+    there, absent = np.zeros((2, _PIECES * _PIECE), dtype=np.int32)  # the cost of each sound's presence and absence
+    for letter, index in _INDEX.items():
+        costs = percent_differences()[letter]
+        if letter in own:
+            absent[index] = own[letter] * min(cost for other, cost in costs.items() if other != letter)
+        else:
+            there[index] = _least_weight(letter) * min(costs[other] for other in own)
+    least = np.zeros(len(prepared), dtype=np.int32)
+    for piece in range(_PIECES):
+        part = slice(piece * _PIECE, (piece + 1) * _PIECE)
+        sums = np.zeros(1, dtype=np.int32)
+        for with_it, without_it in zip(there[part], absent[part], strict=True):
+            sums = np.concatenate((sums + without_it, sums + with_it))
+        bits = (prepared.present >> np.uint64(piece * _PIECE)) & np.uint64((1 << _PIECE) - 1)
+        least += sums[bits]
+    return _in_order(_share(least, code, prepared), prepared)
+
+
+def _least_weight(letter: str) -> int:
+    """The least a sound can weigh: inside a code, and among consonants if it is one."""
+    return min(phone_weights(f"k{letter}{after}")[1] for after in ("", "A"))
+
+
+def _share(spent: Whole, code: str, prepared: SoundCodes) -> NDArray[np.float64]:
+    whole = 100 * (prepared.whole + sum(phone_weights(code)))
+    syllables = syllables_in(code)
+    most = np.maximum(prepared.syllables, syllables)
+    rhythm = 1.0 - RHYTHM * np.abs(prepared.syllables - syllables) / np.maximum(most, 1)
+    share: NDArray[np.float64] = np.where(whole > 0, 1.0 - spent / np.maximum(whole, 1), 1.0) * rhythm
+    return share
+
+
+def _in_order(values: NDArray[np.float64], prepared: SoundCodes) -> NDArray[np.float64]:
+    result = np.empty_like(values)
+    result[prepared.order] = values
+    return result

@@ -1,0 +1,45 @@
+"""A word as people read it who do not read it as English: every letter with its international value.
+
+Buyers and examiners outside the English-speaking countries meet an invented word without its language, and give the
+letters the values that most languages that write with them agree on. Those are the values that the International
+Phonetic Association gives them too ("international usage should decide": Handbook of the International Phonetic
+Association, 1999, appendix 1, from memory): a as in father, i as in machine, j as in hallelujah. The combinations
+are those that German, French, Italian, Spanish and Dutch share or do not contradict; stress lies on the last syllable
+but one, as in Italian, Spanish and Polish. All from memory of the languages' primers; no source for the choice.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+from itertools import groupby
+
+from .phones import VOWELS
+from .pronouncing import Pronunciation
+
+__all__ = ["language_neutral_reading"]
+
+_VALUES = {
+    "c(?=[eiy])": "S", "y(?=[aeiou])": "Y",
+    "sch": "SH", "sh": "SH", "ch": "CH", "ph": "F", "th": "T", "qu": "K W", "ng": "NG", "ai": "AY", "ei": "AY",
+    "ay": "AY", "ey": "AY", "au": "AW", "ou": "UW", "ie": "IY", "x": "K S", "a": "AA", "e": "EH", "i": "IY", "o": "OW",
+    "u": "UW", "y": "IY", "j": "Y", "c": "K", "q": "K", "w": "V", "b": "B", "d": "D", "f": "F", "g": "G", "h": "HH",
+    "k": "K", "l": "L", "m": "M", "n": "N", "p": "P", "r": "R", "s": "S", "t": "T", "v": "V", "z": "Z",
+}  # fmt: skip
+_LETTERS = re.compile("|".join(f"({letters})" for letters in _VALUES))
+_SOUNDS = tuple(value.split() for value in _VALUES.values())
+
+
+@lru_cache(maxsize=1 << 16)
+def language_neutral_reading(word: str) -> Pronunciation | None:
+    """The reading of a word by its letters' international values; None if it has others than a to z, or no vowel."""
+    if not (word.isascii() and word.isalpha() and word.islower()):
+        return None
+    sounds = [sound for found in _LETTERS.finditer(word) for sound in _SOUNDS[(found.lastindex or 1) - 1]]
+    phones = [sound for sound, _ in groupby(sounds)]  # what is written twice is the same sound, held
+    vowels = [at for at, phone in enumerate(phones) if phone in VOWELS]
+    if not vowels:
+        return None
+    for at in vowels:
+        phones[at] += "1" if at == vowels[-2:][0] else "0"
+    return Pronunciation(tuple(phones), "letters", 1.0)

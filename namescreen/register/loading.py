@@ -1,0 +1,228 @@
+"""The ways in: read a register from any list of marks, prepare a large one once, open it, say what is in
+it."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from contextlib import suppress
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import Any
+
+from ..errors import DataError, InputError, Problem
+from ..marks.columns import MarkColumns, MarkWriter
+from ..marks.reader import Progress, Source, read_marks
+from ..marks.sources import files_of, sha256_of
+from . import store
+from .register import Register
+from .store import VERSION, is_prepared, open_store, verify, write_store
+
+__all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
+
+WORTH_CACHING = 2_000
+"""Marks from which a plain list, once prepared, is kept in the user's cache folder."""
+MOST_CACHED = 8
+"""Prepared lists kept there; the oldest goes first."""
+
+
+def read_register(
+    sources: Path | str | Sequence[Path | str],
+    *,
+    column: str | None = None,
+    encoding: str | None = None,
+    classes: Iterable[int] | None = None,
+    live_only: bool = False,
+    office: str | Collection[str] | None = None,
+    since: str | None = None,
+    until: str | None = None,
+    progress: Progress | None = None,
+) -> Register:
+    """The marks of `sources`: files and folders of text, CSV, TSV, JSON Lines, WIPO ST.66 or ST.96 XML, as
+    they are or as gzip or zip, and prepared registers.
+
+    `column` names the column of the marks where it is not recognised, `encoding` that of text files where
+    UTF-8 is wrong. The filters leave out only marks that state otherwise: those with no Nice class among
+    `classes`, dead ones (`live_only`), those of another `office`, and those whose filing date (registration
+    date where no filing date is stated) is before `since` or after `until` (YYYY-MM-DD).
+
+    Raises `InputError` if a source cannot be read or holds no mark; single bad rows are among
+    `Register.problems`. Raises `DataError` for a prepared register that is damaged or of another version.
+    """
+    paths = [Path(sources)] if isinstance(sources, (str, Path)) else [Path(source) for source in sources]
+    if len(paths) == 1 and is_prepared(paths[0]):
+        register = open_prepared(paths[0])
+    else:
+        register = _read(paths, column, encoding, progress)
+    if classes is None and not live_only and office is None and since is None and until is None:
+        return register
+    return register.only(classes=classes, live_only=live_only, office=office, since=since, until=until)
+
+
+def _read(paths: Sequence[Path], column: str | None, encoding: str | None, progress: Progress | None) -> Register:
+    prepared = [path for path in paths if is_prepared(path)]
+    plain = [path for path in paths if path not in prepared]
+    parts = [open_prepared(path) for path in prepared]
+    if plain or not parts:
+        digests = {path: sha256_of(path) for path in files_of(plain)}
+        kept = _cached(digests, column, encoding)
+        try:
+            parts.append(open_prepared(kept))
+        except DataError:  # not there, or not whole: it is made again
+            parts.append(_read_plain(plain, kept, digests, column, encoding, progress))
+    return parts[0] if len(parts) == 1 else _joined(parts)
+
+
+def _read_plain(
+    paths: Sequence[Path],
+    kept: Path,
+    digests: dict[Path, str],
+    column: str | None,
+    encoding: str | None,
+    progress: Progress | None,
+) -> Register:
+    def save(register: Register) -> Path | None:
+        with suppress(InputError, OSError):  # a cache that cannot be written costs time, not the result
+            kept.parent.mkdir(parents=True, exist_ok=True)
+            newest = sorted(kept.parent.glob("*.nsr"), key=lambda file: -file.stat().st_mtime)
+            for old in newest[MOST_CACHED - 1 :]:
+                old.unlink()
+            _write(register, kept)
+            return kept
+        return None
+
+    columns, sources, problems = read_marks(paths, column=column, encoding=encoding, digests=digests, progress=progress)
+    worth = len(columns) >= WORTH_CACHING
+    return Register(columns, sources, problems, save=save if worth else None)
+
+
+def _cached(digests: Mapping[Path, str], column: str | None, encoding: str | None) -> Path:
+    """Where a list of these contents is kept once it is prepared."""
+    from .. import __version__
+
+    what = json.dumps(
+        [[(str(path), digest) for path, digest in digests.items()], column, encoding, __version__, VERSION]
+    )
+    return store.user_cache() / "prepared" / f"{hashlib.sha256(what.encode()).hexdigest()[:32]}.nsr"
+
+
+def _joined(parts: Sequence[Register]) -> Register:
+    """Several registers as one; a mark with the number and office of a later one is replaced by that one."""
+    last: dict[tuple[str, str], int] = {}
+    for number, part in enumerate(parts):
+        for mark in part.marks:
+            if mark.number:
+                last[mark.office.casefold(), mark.number] = number
+    writer = MarkWriter()
+    for number, part in enumerate(parts):
+        for mark in part.marks:
+            if not mark.number or last[mark.office.casefold(), mark.number] == number:
+                writer.add(mark)
+    prepared = next((part for part in parts if part.path), None)
+    return Register(
+        writer.columns(),
+        [source for part in parts for source in part.sources],
+        [problem for part in parts for problem in part.problems],
+        base=prepared.index() if prepared else None,
+    )
+
+
+def prepare(
+    sources: Path | str | Sequence[Path | str],
+    output: Path | str,
+    *,
+    column: str | None = None,
+    encoding: str | None = None,
+    progress: Progress | None = None,
+) -> About:
+    """Read `sources` and write them as one prepared register at `output`, which opens at once whatever its
+    size.
+
+    A prepared register among the sources is taken over as it is, and newer marks with the same number and
+    office replace its own: so a newer file updates it without doing everything again. The file is written
+    beside `output` and renamed. Raises `InputError` as `read_register` does, and if `output` cannot be
+    written.
+    """
+    target = Path(output)
+    if target.is_dir() or not target.parent.is_dir():
+        raise InputError(
+            Problem(
+                "is a folder" if target.is_dir() else "lies in a folder that does not exist",
+                "Name a file to write, such as marks.nsr",
+                str(target),
+            )
+        )
+    register = read_register(sources, column=column, encoding=encoding, progress=progress)
+    _write(register, target, progress)
+    return info(target)
+
+
+def _write(register: Register, target: Path, progress: Progress | None = None) -> None:
+    write_store(target, {**register.columns.arrays, **register.index(progress).arrays}, _about(register))
+
+
+def _about(register: Register) -> Mapping[str, Any]:
+    return {
+        "marks": len(register.columns),
+        "sources": [asdict(source) for source in register.sources],
+        "problems": [asdict(problem) for problem in register.problems],
+        "source_names": register.columns.sources,
+        "offices": register.columns.offices,
+    }
+
+
+def open_prepared(path: Path | str) -> Register:
+    """The register prepared at `path`, mapped, not read: see `prepare`.
+
+    Raises `DataError`, with the remedy, if it is missing, cut, damaged or of another version.
+    """
+    arrays, about = open_store(Path(path))
+    columns = MarkColumns(arrays, about["source_names"], about["offices"])
+    sources = [Source(**source) for source in about["sources"]]
+    problems = [Problem(**problem) for problem in about["problems"]]
+    return Register(columns, sources, problems, arrays=arrays, path=Path(path))
+
+
+@dataclass(frozen=True, slots=True)
+class About:
+    """What a prepared register holds."""
+
+    path: Path
+    version: int
+    marks: int
+    bytes: int
+    sources: tuple[Source, ...]
+    problems: tuple[Problem, ...]
+    classes: Mapping[int, int]
+    live: int
+    dead: int
+    offices: Mapping[str, int]
+
+
+def info(path: Path | str) -> About:
+    """What the prepared register at `path` holds, every byte of it checked; raises `DataError` if it is not
+    whole."""
+    import numpy as np
+
+    path = Path(path)
+    if not path.exists():
+        raise DataError(path, "does not exist", f"Make it with: namescreen register prepare SOURCE... --output {path}")
+    register = open_prepared(path)
+    verify(path)
+    arrays = register.columns.arrays
+    masks = arrays["classes"].astype(np.uint64)
+    counts = {n: int(((masks >> np.uint64(n)) & np.uint64(1)).sum()) for n in range(1, 46)}
+    offices = np.bincount(arrays["office"], minlength=len(register.columns.offices))
+    return About(
+        path=path,
+        version=VERSION,
+        marks=len(register.columns),
+        bytes=path.stat().st_size,
+        sources=register.sources,
+        problems=register.problems,
+        classes={n: count for n, count in counts.items() if count},
+        live=int((arrays["status"] == 1).sum()),
+        dead=int((arrays["status"] == 2).sum()),
+        offices={office: int(n) for office, n in zip(register.columns.offices, offices, strict=True) if office and n},
+    )

@@ -1,0 +1,245 @@
+"""What changed since an earlier report, so that a maker can look again in a month.
+
+What counts as a change:
+
+- marks of the same words are told together, by the one of most concern; they are the same if their folded words are;
+- one mark among those is the same if its office and number are, or, without a number, its owner;
+- a score has changed if it differs by `LEAST` or more; smaller differences are left out, changes of level
+never;
+- a list is the same list if its name is; it has changed if its sha256 has.
+
+A mark that is new among the closest need not be new in the list: the list, the program or its settings may
+have changed. The comparison says which of these did.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from pathlib import PurePath
+
+from ..marks.mark import Mark
+from ..outcome import NotChecked
+from ..plain_text import number, plural, score_words, shorten, some
+from ..text import fold, parse
+from .findings import findings, mark_level
+from .model import CHECKS, CloseMark, ListSearched, NameEntry, Reading, Report
+
+__all__ = ["LEAST", "Change", "Changes", "changes"]
+
+LEAST = 0.02
+"""The least change of a score that is told: below it two decimals may differ by rounding alone."""
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One change: what it concerns (a name, a list, or the report), its kind, and the words for it."""
+
+    about: str
+    kind: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Changes:
+    """Every change since the report of `since` made by `version`, in reading order."""
+
+    since: str
+    version: str
+    found: tuple[Change, ...]
+
+
+def changes(old: Report, new: Report) -> Changes:
+    """The changes from `old` to `new`."""
+    before = {entry.name: entry for entry in old.names}
+    after = {entry.name: entry for entry in new.names}
+    found = [*_grounds(old, new), *_lists(old, new)]
+    found += [Change(name, "name added", "was not in the earlier report") for name in after if name not in before]
+    found += [Change(name, "name gone", "was in the earlier report") for name in before if name not in after]
+    for name, entry in after.items():
+        if name in before:
+            found += _entry(before[name], entry)
+    return Changes(old.date, old.version, tuple(found))
+
+
+def _grounds(old: Report, new: Report) -> list[Change]:
+    """What makes scores differ although no mark changed: the program, the brief, the settings."""
+    pairs = [
+        ("program version", old.version, new.version),
+        ("goods", old.goods, new.goods),
+        ("classes", some(map(str, old.classes)), some(map(str, new.classes))),
+        ("markets", some(old.markets), some(new.markets)),
+        ("languages", some(old.languages), some(new.languages)),
+        ("weights", str(old.weights), str(new.weights)),
+    ]
+    earlier, later = dict(old.settings), dict(new.settings)
+    pairs += [(f"setting {key}", earlier.get(key, ""), later.get(key, "")) for key in sorted({*earlier, *later})]
+    return [
+        Change("the report", "basis changed", _grounds_words(what, shorten(one, 60), shorten(two, 60)))
+        for what, one, two in pairs
+        if one != two
+    ]
+
+
+def _grounds_words(what: str, one: str, two: str) -> str:
+    if what == "weights":
+        return "the weights of the comparison changed"
+    return f"{what}: {one or 'none'} before, {two or 'none'} now"
+
+
+def _lists(old: Report, new: Report) -> list[Change]:
+    before = {_list_key(item): item for item in old.lists}
+    after = {_list_key(item): item for item in new.lists}
+    found = []
+    for key, item in after.items():
+        shown = shorten(item.name, 60)
+        if key not in before:
+            found.append(Change(shown, "list added", f"{plural(item.rows_read, 'row')} read"))
+        elif before[key].sha256 != item.sha256:
+            earlier = before[key]
+            more = item.rows_read - earlier.rows_read
+            kind = "list grew" if more > 0 else "list shrank" if more < 0 else "list changed"
+            dated = f"; dated {earlier.dated} before, {item.dated} now" if item.dated != earlier.dated else ""
+            rows = f"{plural(earlier.rows_read, 'row')} before, {item.rows_read:,} now{dated}"
+            found.append(Change(shown, kind, rows))
+    found += [
+        Change(
+            shorten(item.name, 60),
+            "list not searched",
+            f"{plural(item.rows_read, 'row')} in the earlier report",
+        )
+        for key, item in before.items()
+        if key not in after
+    ]
+    return found
+
+
+def _list_key(item: ListSearched) -> str:
+    return PurePath(item.name).name
+
+
+def _entry(old: NameEntry, new: NameEntry) -> list[Change]:
+    found = _marks(old, new)
+    if not isinstance(old.readings, NotChecked) and not isinstance(new.readings, NotChecked):
+        found += _readings(old.readings, new.readings, new.name)
+    for one, two in zip(findings(old), findings(new), strict=True):
+        if one.level != two.level:
+            words = f"{CHECKS[two.check]}: {one.level.words} before, {two.level.words} now ({two.evidence})"
+            found.append(Change(new.name, "level changed", words))
+        elif two.check != "marks" and one.value is not None and two.value is not None:
+            told = one.evidence != two.evidence if two.check == "addresses" else _moved(one.value, two.value)
+            if told:
+                words = f"{CHECKS[two.check]}: {one.evidence} before, {two.evidence} now"
+                found.append(Change(new.name, "finding changed", words))
+    return found
+
+
+def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
+    if isinstance(old.marks, NotChecked) or isinstance(new.marks, NotChecked):
+        return []
+    before, after = _keyed(old.marks), _keyed(new.marks)
+    found = []
+    for key, two in after.items():
+        one = before.get(key)
+        if one is None:
+            words = f"{_title(two.mark)}: closeness {number(two.overall)}, {mark_level(two).words}"
+            found.append(Change(new.name, "new close mark", words))
+            continue
+        parts = [
+            f"{aspect} {score_words(getattr(one, aspect))} to {score_words(getattr(two, aspect))}"
+            for aspect in ("overall", "appearance", "sound", "meaning")
+            if _moved(getattr(one, aspect), getattr(two, aspect))
+        ]
+        if not isinstance(one.goods, NotChecked) and not isinstance(two.goods, NotChecked):
+            if _moved(one.goods.score, two.goods.score):
+                parts.append(f"goods {number(one.goods.score)} to {number(two.goods.score)}")
+        elif isinstance(one.goods, NotChecked) != isinstance(two.goods, NotChecked):
+            parts.append("goods compared now" if isinstance(one.goods, NotChecked) else "goods no longer compared")
+        earlier, now = _listed(one), _listed(two)
+        same = earlier.get(_key(two.mark))
+        parts += _register_parts(same, two.mark) if same else []
+        if one.knockout != two.knockout:
+            parts.append("now a knockout" if two.knockout else "no longer a knockout")
+        if one.marks != two.marks:
+            parts.append(f"marks of these words {one.marks:,} to {two.marks:,}")
+        if parts:
+            found.append(Change(new.name, "changed mark", f"{_title(two.mark)}: {some(parts)}"))
+        for which, mark in now.items():
+            if which in earlier:
+                told = _register_parts(earlier[which], mark) if mark is not two.mark else []
+                if told:
+                    found.append(Change(new.name, "changed mark", f"{_title(mark)}: {some(told)}"))
+            elif len(earlier) == one.marks:  # else it may have been there, unlisted
+                words = f"{_title(mark)}, {mark.status or 'status not stated'}, owner {_owner(mark)}"
+                found.append(Change(new.name, "new mark of the same words", words))
+        if len(now) == two.marks:
+            lost = (mark for which, mark in earlier.items() if which not in now)
+            found += [Change(new.name, "mark of the same words gone", _title(mark)) for mark in lost]
+    found += [
+        Change(new.name, "mark gone", f"{_title(one.mark)} is no longer among the closest")
+        for key, one in before.items()
+        if key not in after
+    ]
+    return found
+
+
+def _readings(old: tuple[Reading, ...], new: tuple[Reading, ...], name: str) -> list[Change]:
+    def keys(readings: tuple[Reading, ...]) -> dict[tuple[str, str], Reading]:
+        return {(reading.language, reading.word): reading for reading in readings}
+
+    before, after = keys(old), keys(new)
+    told = [("new reading", after[key]) for key in after if key not in before]
+    told += [("reading gone", before[key]) for key in before if key not in after]
+    return [
+        Change(name, kind, f"{one.language}: {shorten(one.word, 30)}, {shorten(one.meaning or one.kind, 40)}")
+        for kind, one in told
+    ]
+
+
+def _register_parts(one: Mark, two: Mark) -> list[str]:
+    """What the register says otherwise of one mark."""
+    parts = []
+    if one.status != two.status:
+        parts.append(f"status {one.status or 'not stated'} to {two.status or 'not stated'}")
+    if one.owner != two.owner:
+        parts.append(f"owner now {_owner(two)}")
+    return parts
+
+
+def _owner(mark: Mark) -> str:
+    return shorten(mark.owner, 40) or "not stated"
+
+
+def _keyed(marks: tuple[CloseMark, ...]) -> dict[tuple[str, ...], CloseMark]:
+    """Close marks by their words. Reports of earlier versions have one for each mark: those are put together."""
+    found: dict[tuple[str, ...], CloseMark] = {}
+    for one in marks:
+        words = parse(one.mark.text).words
+        first = found.get(words)
+        if first is None:
+            found[words] = one
+            continue
+        if one.concern > first.concern:
+            one, first = first, one
+        others = (*first.others, one.mark, *one.others)
+        found[words] = replace(first, others=others, marks=first.marks + one.marks)
+    return found
+
+
+def _listed(found: CloseMark) -> dict[tuple[str, ...], Mark]:
+    """The marks of the same words that a report lists, by what makes each the same mark."""
+    return {_key(mark): mark for mark in (found.mark, *found.others)}
+
+
+def _key(mark: Mark) -> tuple[str, ...]:
+    return (mark.office, mark.number) if mark.number else ("", "", fold(mark.owner))
+
+
+def _title(mark: Mark) -> str:
+    told = f" (no. {shorten(mark.number, 24)})" if mark.number else ""
+    return shorten(mark.text, 60) + told
+
+
+def _moved(one: float | NotChecked, two: float | NotChecked) -> bool:
+    if isinstance(one, NotChecked) or isinstance(two, NotChecked):
+        return isinstance(one, NotChecked) != isinstance(two, NotChecked)
+    return abs(one - two) >= LEAST - 1e-9

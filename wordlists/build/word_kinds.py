@@ -1,0 +1,105 @@
+"""Draw wordlists/word_kinds.tsv: word -> the kinds of word it is, as KIND or KIND:RANK, comma-separated;
+and *KIND -> the words of a small closed kind.
+
+    python wordlists/build/word_kinds.py [--to FOLDER]
+
+Places come from the shipped WordNet tables (run wordnet.py first): instances in the lexicographer files
+noun.location and noun.object, and adjectives that pertain to them. Surnames and given names with their
+ranks are those of the US Census of 1990 (public domain), as the PyPI package `names` carries them. The
+small closed kinds are our own, in wordlists/curated/word_kinds.txt."""
+
+from __future__ import annotations
+
+import argparse
+from collections import defaultdict
+from pathlib import Path
+
+import names
+from sources import record_source
+
+from namescreen.lexicon.wordnet import DOMAINS, lexicon
+from namescreen.text import fold
+from namescreen.tables import open_table, table_bytes, write_whole
+
+HERE = Path(__file__).resolve().parent.parent
+SURNAMES = 30_000
+
+
+def curated() -> dict[str, set[str]]:
+    """The small closed kinds, from our own list."""
+    found: dict[str, set[str]] = defaultdict(set)
+    for line in (HERE / "curated" / "word_kinds.txt").read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            kind, words = line.split(":")
+            for word in words.split():
+                found[word].add(kind)
+    return found
+
+
+def places() -> set[str]:
+    """Words for places: proper nouns that WordNet files as instances, and the adjectives formed from them."""
+    words = lexicon()
+    named: set[str] = set()
+    found: set[str] = set()
+    for sense_id, _ in open_table("wordnet-senses.tsv").items():
+        entry = words.entry(sense_id)
+        is_instance = any(symbol == "@i" for symbol, *_ in words.pointers(sense_id))
+        if sense_id[0] == "n" and is_instance and DOMAINS[entry.domain] in ("noun.location", "noun.object"):
+            named.add(sense_id)
+            found.update(word for word in entry.words if word[0].isupper())
+    for sense_id in sorted(named):
+        for symbol, other, _, there in words.pointers(sense_id):
+            if symbol in ("<\\", "+") and there:
+                word = words.entry(other).words[there - 1]
+                if word[0].isupper():
+                    found.add(word)
+    return {fold(word) for word in found}
+
+
+def ranked(file: str, rows: int) -> dict[str, int]:
+    """Names and their ranks from one census file."""
+    lines = (Path(names.__file__).parent / file).read_text(encoding="ascii").splitlines()[:rows]
+    return {name.lower(): int(rank) for name, _, _, rank in (line.split() for line in lines)}
+
+
+def draw() -> bytes:
+    """The table."""
+    kinds: dict[str, set[str]] = curated()
+    closed: dict[str, list[str]] = defaultdict(list)
+    for word, of_word in kinds.items():
+        for kind in of_word:
+            closed[kind].append(word)
+    for word in places():
+        kinds[word].add("place")
+    for word, rank in ranked("dist.all.last", SURNAMES).items():
+        kinds[word].add(f"surname:{rank}")
+    female, male = ranked("dist.female.first", 5000), ranked("dist.male.first", 5000)
+    for word in female.keys() | male.keys():
+        kinds[word].add(f"given name:{min(female.get(word, 9999), male.get(word, 9999))}")
+    rows = [(word, ",".join(sorted(of_word))) for word, of_word in kinds.items()]
+    rows += [(f"*{kind}", " ".join(sorted(words))) for kind, words in closed.items()]
+    return table_bytes("word_kinds", rows)
+
+
+def main() -> None:
+    """Write the table and its source record."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--to", type=Path, default=HERE)
+    to = parser.parse_args().to
+    contents = draw()
+    write_whole(to / "word_kinds.tsv", contents)
+    print(f"word_kinds.tsv: {len(contents):,} bytes")
+    record_source(
+        to,
+        "word_kinds.tsv",
+        contents,
+        source="WordNet 3.0 (places); US Census Bureau names of 1990, as in the PyPI package "
+        "names 0.3.0; small closed kinds written by us, curated/word_kinds.txt",
+        version="WordNet 3.0; names 0.3.0; own list of 2026-11-25",
+        licence="WordNet 3.0 licence; public domain; MIT",
+        build="python wordlists/build/word_kinds.py (after wordnet.py)",
+    )
+
+
+if __name__ == "__main__":
+    main()
