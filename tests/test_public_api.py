@@ -2,7 +2,6 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from importlib import import_module
 
 import pytest
 
@@ -26,13 +25,6 @@ def test_the_public_names_are_these() -> None:
 def test_every_public_name_is_there_and_says_what_it_is(name: str) -> None:
     value = getattr(namescreen, name)
     assert name == "__version__" or value.__doc__
-
-
-def test_a_function_that_shares_its_module_s_name_is_the_function() -> None:
-    import_module("namescreen.connotations")
-    assert callable(namescreen.readings)
-    import_module("namescreen.connotations")
-    assert callable(namescreen.readings)
 
 
 def test_what_is_not_public_is_refused_by_name() -> None:
@@ -70,7 +62,7 @@ def test_imports_that_cost_wait_until_they_are_used(statement: str, allowed: set
 
 
 def test_the_core_does_not_know_the_shell() -> None:
-    rooms = ["brief", "screening", "names", "closeness", "register", "goods", "generation", "lexicon",
-             "pronunciation", "readings", "addresses", "report"]  # fmt: skip
+    rooms = ["brief", "screening", "text", "closeness", "marks", "register", "goods", "generation",
+             "lexicon", "pronunciation", "connotations", "addresses", "report"]  # fmt: skip
     statement = "; ".join(f"import namescreen.{room}" for room in rooms)
     assert not loaded_by(statement) & {"typer", "rich"}

@@ -128,7 +128,7 @@ def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_las
         search.found = [(np.array([places[text] for text in bits]), np.array(list(bits.values())))]
 
     monkeypatch.setattr(engine._Search, "by_words", found)
-    monkeypatch.setattr(engine._Search, "run_together", lambda search, top: None)
+    monkeypatch.setattr(engine._Search, "unspaced", lambda search, top: None)
     for top in (1, 2, 3):
         [(_, hits)] = register.search(["Moss"], top=top)
         assert [hit.mark.text for hit in hits] == ["MOSS QUOIN", "QUOIN MOSS", "ZED MOSS"][:top]
