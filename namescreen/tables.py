@@ -11,19 +11,18 @@ the same for ten rows as for a million, and a look-up touches about log2(size) p
 
 from __future__ import annotations
 
-import errno
 import hashlib
 import mmap
-import os
-import tempfile
+import re
 from collections.abc import Iterable, Iterator
 from functools import cache
 from itertools import pairwise
 from pathlib import Path
 
 from .errors import DataError
+from .files import write_whole
 
-__all__ = ["Table", "open_table", "refuse_devices", "table_bytes", "wordlists_folder", "write_whole"]
+__all__ = ["Table", "open_table", "table_bytes", "wordlists_folder", "write_whole"]
 
 _FORMAT = b"#namescreen-table 1 "
 MOST_PROBES = 1 << 14
@@ -52,13 +51,14 @@ class Table:
         except (OSError, ValueError) as error:
             raise DataError(path, f"cannot be opened ({error})", _REMEDY) from error
         end = self._map.find(b"\n")
-        head = self._map[: max(end, 0)]
-        if not head.startswith(_FORMAT):
+        head = re.fullmatch(_FORMAT + rb"\S+ rows=(\d{1,12}) sha256=([0-9a-f]{64})", self._map[: max(end, 0)])
+        if head is None:
             raise DataError(path, "is not a table this version reads", _REMEDY)
-        fields = dict(part.split("=", 1) for part in head.decode().split() if "=" in part)
         self._start = end + 1
-        self._rows = int(fields["rows"])
-        self._sha256 = fields["sha256"]
+        self._rows = int(head[1])
+        self._sha256 = head[2].decode()
+        if self._map[-1:] != b"\n":  # every search relies on lines that end
+            raise self._damaged("it is cut")
         self._probes: dict[int, tuple[int, int, bytes]] = {}
         self._kept: dict[str, str] | None = None
 
@@ -72,16 +72,18 @@ class Table:
         """The value stored under `key`, or None if there is none."""
         if self._kept is not None:
             return self._kept.get(key)
-        wanted = key.encode()
+        wanted = key.encode(errors="surrogatepass")
         at = self._seek(wanted)
         found, tab, value = self._line(at).partition(b"\t")
-        return value.decode() if tab and found == wanted else None
+        return self._text(value) if tab and found == wanted else None
 
     def preload(self) -> None:
         """Hold the whole table in memory, for work that asks for much of it: some ten times its size, and each answer
         takes a thirtieth of the time."""
         if self._kept is None:
-            lines = self._map[self._start :].decode().split("\n")[:-1]
+            lines = self._text(self._map[self._start :]).split("\n")[:-1]
+            if len(lines) != self._rows:
+                raise self._damaged(f"it holds {len(lines):,} of {self._rows:,} rows")
             self._kept = {key: value for key, _, value in (line.partition("\t") for line in lines)}
 
     def lines(self) -> memoryview:
@@ -90,14 +92,14 @@ class Table:
 
     def starting(self, prefix: str) -> Iterator[tuple[str, str]]:
         """Every (key, value) whose key starts with `prefix`, in order."""
-        wanted = prefix.encode()
+        wanted = prefix.encode(errors="surrogatepass")
         at = self._seek(wanted)
         while at < len(self._map):
             line = self._line(at)
             if not line.startswith(wanted):
                 return
             key, _, value = line.partition(b"\t")
-            yield key.decode(), value.decode()
+            yield self._text(key), self._text(value)
             at += len(line) + 1
 
     def items(self) -> Iterator[tuple[str, str]]:
@@ -107,7 +109,16 @@ class Table:
     def verify(self) -> None:
         """Compare the digest in the header with the contents; raises `DataError` if they differ."""
         if hashlib.sha256(self._map[self._start :]).hexdigest() != self._sha256:
-            raise DataError(self.path, "is damaged: its contents do not match its checksum", _REMEDY)
+            raise self._damaged("its contents do not match its checksum")
+
+    def _damaged(self, how: str) -> DataError:
+        return DataError(self.path, f"is damaged: {how}", _REMEDY)
+
+    def _text(self, raw: bytes) -> str:
+        try:
+            return raw.decode()
+        except UnicodeDecodeError:
+            raise self._damaged("it is not UTF-8 text") from None
 
     def _line(self, at: int) -> bytes:
         end = self._map.find(b"\n", at)
@@ -153,29 +164,3 @@ def table_bytes(name: str, entries: Iterable[tuple[str, str]]) -> bytes:
     body = b"".join(key + b"\t" + value + b"\n" for key, value in rows)
     digest = hashlib.sha256(body).hexdigest()
     return _FORMAT + f"{name} rows={len(rows)} sha256={digest}\n".encode() + body
-
-
-def refuse_devices(path: Path) -> None:
-    """Raises OSError if something stands at `path` that is neither a file nor a folder."""
-    if path.exists() and not (path.is_file() or path.is_dir()):
-        raise OSError(errno.EINVAL, "it is no ordinary file", str(path))
-
-
-def write_whole(path: Path, contents: bytes) -> None:
-    """Write `contents` beside `path`, then rename: a reader sees the old file or the new, never a part.
-
-    Raises OSError if that fails, or if `path` is a device or pipe, which a rename would put an ordinary file in
-    place of.
-    """
-    refuse_devices(path)
-    handle, beside = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
-    try:
-        with os.fdopen(handle, "wb") as file:
-            file.write(contents)
-            file.flush()
-            os.fsync(file.fileno())
-        Path(beside).chmod(0o644)
-        Path(beside).replace(path)
-    except BaseException:
-        Path(beside).unlink(missing_ok=True)
-        raise

@@ -1,9 +1,8 @@
 from __future__ import annotations
 
 import hashlib
-import os
 import re
-import threading
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
@@ -11,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.errors import DataError
-from namescreen.tables import Table, open_table, table_bytes, wordlists_folder, write_whole
+from namescreen.tables import Table, open_table, table_bytes, wordlists_folder
 
 text = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\t\n\r"), max_size=12)
 entries = st.dictionaries(text.filter(bool), text, max_size=40)
@@ -86,6 +85,42 @@ def test_a_changed_byte_is_noticed(tmp_path: Path) -> None:
         Table(path).verify()
 
 
+ROWS = [(f"herb {number}", str(number)) for number in range(50)]
+
+
+def test_a_table_cut_anywhere_within_a_line_is_named_and_never_searched_for_ever(tmp_path: Path) -> None:
+    path = tmp_path / "t.tsv"
+    whole = table_bytes("t.tsv", ROWS)
+    for length in range(len(whole)):
+        path.write_bytes(whole[:length])
+        if whole[length - 1 : length] == b"\n" and length > whole.index(b"\n"):
+            with pytest.raises(DataError, match="damaged"):
+                Table(path).preload()
+        else:
+            with pytest.raises(DataError, match="Install namescreen again"):
+                Table(path)
+
+
+@given(st.integers(0, 10_000), st.binary(min_size=1, max_size=3))
+def test_a_table_damaged_anywhere_answers_or_is_named(
+    tmp_path_factory: pytest.TempPathFactory, place: int, junk: bytes
+) -> None:
+    path = tmp_path_factory.mktemp("table") / "t.tsv"
+    whole = table_bytes("t.tsv", ROWS)
+    place %= len(whole)
+    path.write_bytes(whole[:place] + junk + whole[place + len(junk) :])
+    with suppress(DataError):
+        table = Table(path)
+        for key, _ in ROWS:
+            table.get(key)
+    with suppress(DataError):
+        list(Table(path).items())
+
+
+def test_a_key_that_is_not_text_is_not_in_a_table(tmp_path: Path) -> None:
+    assert table_of(tmp_path, {"herb": "1"}).get("her\udcff") is None
+
+
 SHIPPED = sorted(
     path.relative_to(wordlists_folder()).as_posix()
     for path in wordlists_folder().rglob("*.tsv")
@@ -102,48 +137,6 @@ def test_every_shipped_table_is_whole_and_sorted(name: str) -> None:
     assert len(keys) == len(table)
 
 
-def test_writing_whole_replaces_the_file_and_leaves_nothing_beside(tmp_path: Path) -> None:
-    path = tmp_path / "report.md"
-    path.write_text("old")
-    write_whole(path, b"new")
-    assert path.read_bytes() == b"new"
-    assert [file.name for file in tmp_path.iterdir()] == ["report.md"]
-
-
-def test_a_failed_write_keeps_the_old_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    path = tmp_path / "report.md"
-    path.write_text("old")
-
-    def refuse(self: Path, target: Path) -> Path:
-        raise KeyboardInterrupt
-
-    monkeypatch.setattr(Path, "replace", refuse)
-    with pytest.raises(KeyboardInterrupt):
-        write_whole(path, b"new")
-    assert path.read_text() == "old"
-    assert [file.name for file in tmp_path.iterdir()] == ["report.md"]
-
-
-def test_a_reader_never_sees_a_part(tmp_path: Path) -> None:
-    path = tmp_path / "file"
-    wholes = [letter * 200_000 for letter in (b"a", b"b")]
-    write_whole(path, wholes[0])
-    seen: set[bytes] = set()
-    done = threading.Event()
-
-    def read() -> None:
-        while not done.is_set():
-            seen.add(path.read_bytes())
-
-    reader = threading.Thread(target=read)
-    reader.start()
-    for turn in range(40):
-        write_whole(path, wholes[turn % 2])
-    done.set()
-    reader.join()
-    assert seen <= set(wholes)
-
-
 def test_every_drawn_table_stands_in_sources_with_its_checksum() -> None:
     folder = wordlists_folder()
     text = (folder / "SOURCES.md").read_text("utf-8")
@@ -158,12 +151,3 @@ def test_every_drawn_table_stands_in_sources_with_its_checksum() -> None:
     for family in ("unlucky/*.tsv", "sounds/*.tsv"):  # written by hand, one checksum for all in order of name
         contents = b"".join(path.read_bytes() for path in sorted(folder.glob(family)))
         assert hashlib.sha256(contents).hexdigest() in sections[family], f"{family} has changed since"
-
-
-def test_a_device_or_pipe_is_not_replaced_by_a_file(tmp_path: Path) -> None:
-    path = tmp_path / "pipe"
-    os.mkfifo(path)
-    with pytest.raises(OSError, match="no ordinary file"):
-        write_whole(path, b"x")
-    assert path.is_fifo()
-    assert list(tmp_path.iterdir()) == [path]

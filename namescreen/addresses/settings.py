@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from ..files import user_cache
 from .bootstrap import IANA
 
 __all__ = ["DAY", "Settings", "cache_file"]
@@ -46,6 +47,4 @@ class Settings:
 
 def cache_file() -> Path:
     """Where answers are stored: in the user's cache folder."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("namescreen", appauthor=False) / "addresses.sqlite"
+    return user_cache() / "addresses.sqlite"

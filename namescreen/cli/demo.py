@@ -63,7 +63,7 @@ def demo(
 def _unpacked(folder: Path) -> Path:
     """The path of the example's brief, written to `folder` with its list of marks; changed files are kept."""
     from namescreen.demo import demo_files
-    from namescreen.tables import write_whole
+    from namescreen.files import write_whole
 
     changed: list[Problem] = []
     try:

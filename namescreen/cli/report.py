@@ -279,9 +279,9 @@ def _command(brief: Path | None, options: Mapping[str, object]) -> tuple[str, ..
 
 
 def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | None) -> None:
+    from namescreen.files import write_whole
     from namescreen.outcome import DISCLAIMER
     from namescreen.report import to_svg
-    from namescreen.tables import write_whole
 
     written: list[str] = []
     for path, form in forms.items():

@@ -134,9 +134,9 @@ def _to_file(
     """Screen into a file, by way of a journal beside it from which a stopped run is taken up again."""
     from namescreen import __version__
     from namescreen.cli.journal import Journal
+    from namescreen.files import write_whole
     from namescreen.screening import schema
     from namescreen.screening import screen as screen_names
-    from namescreen.tables import write_whole
 
     lists = [source.sha256 for source in existing.sources] if existing else []
     marks = repr(existing.filter) if existing else ""

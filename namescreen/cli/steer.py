@@ -12,13 +12,13 @@ from typing import TYPE_CHECKING
 
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted
+from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
 from namescreen.generation.expansion import chosen_senses
 from namescreen.generation.steering import journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
-from namescreen.tables import write_whole
 
 from .output import Column, on_screen, say_below, show_table
 

@@ -14,7 +14,8 @@ from collections.abc import Callable
 from pathlib import Path
 
 from namescreen.errors import DataError, InputError, Problem
-from namescreen.tables import Table, table_bytes, write_whole
+from namescreen.files import user_cache, write_whole
+from namescreen.tables import Table, table_bytes
 from namescreen.text import fold
 
 __all__ = ["Headword", "headwords"]
@@ -45,12 +46,10 @@ def _split(value: str | None) -> list[Headword]:
 
 def _prepared_path(index: Path) -> Path | None:
     """Where the prepared table of this index, as it is now, belongs; None if there can be none."""
-    from platformdirs import user_cache_path
-
     try:
         state = index.stat()
         place = hashlib.sha256(os.fsencode(index.resolve())).hexdigest()[:12]
-        folder = user_cache_path("namescreen", appauthor=False) / "dictionaries"
+        folder = user_cache() / "dictionaries"
     except (OSError, RuntimeError):
         return None
     return folder / f"{index.stem}-{place}" / f"1-{state.st_size}-{state.st_mtime_ns}.tsv"

@@ -78,5 +78,6 @@ def wordnets() -> Wordnets | NotChecked:
 def _data_folders() -> list[Path]:
     """NLTK's own search path (nltk.data.path), without importing NLTK."""
     named = [Path(part) for part in os.environ.get("NLTK_DATA", "").split(os.pathsep) if part]
-    return [*named, Path.home() / "nltk_data", *(Path(root) / "nltk_data" for root in (
+    home = Path(os.path.expanduser("~/nltk_data"))  # noqa: PTH111 (Path.home fails for a user without one)
+    return [*named, home, *(Path(root) / "nltk_data" for root in (
         "/usr/share", "/usr/local/share", "/usr/lib", "/usr/local/lib"))]  # fmt: skip

@@ -20,14 +20,13 @@ import json
 import mmap
 import os
 import struct
-import tempfile
 from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from ..errors import DataError, InputError, Problem
-from ..tables import refuse_devices
+from ..files import replacing, user_cache
 
 if TYPE_CHECKING:
     import numpy as np
@@ -82,22 +81,14 @@ def write_store(path: Path, arrays: Arrays, about: Mapping[str, Any]) -> None:
         at += -(-array.nbytes // _ALIGN) * _ALIGN
     # Escaped, as the name of a source need not be UTF-8.
     header = json.dumps({"about": dict(about), "arrays": places, "bytes": at}).encode()
-    beside: Path | None = None
     try:
-        refuse_devices(path)
-        handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.", suffix=".part")
-        beside = Path(name)
-        with os.fdopen(handle, "wb") as file:
+        with replacing(path) as file:
             file.write(_HEAD.pack(MAGIC, VERSION, len(header), hashlib.sha256(header).digest()))
             file.write(header)
             file.write(b"\0" * (-file.tell() % _ALIGN))
             for array in contiguous.values():
                 file.write(_bytes(array))
                 file.write(b"\0" * (-array.nbytes % _ALIGN))
-            file.flush()
-            os.fsync(file.fileno())
-        beside.chmod(0o644)
-        beside.replace(path)
     except OSError as error:
         raise InputError(
             Problem(
@@ -106,10 +97,6 @@ def write_store(path: Path, arrays: Arrays, about: Mapping[str, Any]) -> None:
                 str(path),
             )
         ) from error
-    finally:
-        if beside is not None:
-            with suppress(OSError):
-                beside.unlink(missing_ok=True)
     remember_checked(path)
 
 
@@ -181,13 +168,6 @@ def _compare(path: Path, mapped: mmap.mmap, header: Mapping[str, Any], start: in
             raise DataError(
                 path, f"is damaged: its part {name!r} does not match its checksum", _REMEDY.format(path=path)
             )
-
-
-def user_cache() -> Path:
-    """The folder for what can be made again: prepared lists, and which files were found whole."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("namescreen", appauthor=False)
 
 
 def _stamp(path: Path) -> tuple[Path, str]:

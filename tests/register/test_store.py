@@ -192,7 +192,7 @@ def test_a_folder_that_cannot_be_written(prepared: Path, monkeypatch: pytest.Mon
     def refuse(*_: object, **__: object) -> None:
         raise PermissionError(13, "Permission denied")
 
-    monkeypatch.setattr("tempfile.mkstemp", refuse)
+    monkeypatch.setattr("namescreen.register.store.replacing", refuse)
     with pytest.raises(InputError, match=r"Permission denied.*untouched"):
         prepare(prepared.with_name("marks.csv"), prepared)
     assert prepared.read_bytes() == before
