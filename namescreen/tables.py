@@ -22,13 +22,14 @@ from pathlib import Path
 from .errors import DataError
 from .files import write_whole
 
-__all__ = ["Table", "open_table", "table_bytes", "wordlists_folder", "write_whole"]
+__all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder", "write_whole"]
 
 _FORMAT = b"#namescreen-table 1 "
 MOST_PROBES = 1 << 14
 """Places of a table remembered with their keys: every search begins at the same ones, so some 14 of its 20 steps
 need not read the file again."""
-_REMEDY = "Install namescreen again; to rebuild the tables from their sources, see wordlists/SOURCES.md"
+REMEDY = "Install namescreen again; to rebuild the tables from their sources, see wordlists/SOURCES.md"
+"""What to do about a table that is missing or damaged."""
 
 
 def wordlists_folder() -> Path:
@@ -49,11 +50,11 @@ class Table:
             with path.open("rb") as file:
                 self._map = mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_COPY)  # see `lines`
         except (OSError, ValueError) as error:
-            raise DataError(path, f"cannot be opened ({error})", _REMEDY) from error
+            raise DataError(path, f"cannot be opened ({error})", REMEDY) from error
         end = self._map.find(b"\n")
         head = re.fullmatch(_FORMAT + rb"\S+ rows=(\d{1,12}) sha256=([0-9a-f]{64})", self._map[: max(end, 0)])
         if head is None:
-            raise DataError(path, "is not a table this version reads", _REMEDY)
+            raise DataError(path, "is not a table this version reads", REMEDY)
         self._start = end + 1
         self._rows = int(head[1])
         self._sha256 = head[2].decode()
@@ -112,7 +113,7 @@ class Table:
             raise self._damaged("its contents do not match its checksum")
 
     def _damaged(self, how: str) -> DataError:
-        return DataError(self.path, f"is damaged: {how}", _REMEDY)
+        return DataError(self.path, f"is damaged: {how}", REMEDY)
 
     def _text(self, raw: bytes) -> str:
         try:

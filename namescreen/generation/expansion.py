@@ -215,7 +215,7 @@ def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[I
             if fitness(word):
                 nearness = share * _NEARNESS[kind] * _leading(word, sense_id)
                 if kind in _LEARNED:  # a zoologist's duck, a botanist's herb: is it so in people's minds too?
-                    nearness *= 0.6 + 0.4 * min(1.0, 2 * association(word, words[-1]))
+                    nearness *= 0.6 + 0.4 * (association(word, words[-1]) or 0.0)
                 offer(word, f"{_WAY.get(kind, kind + ' of')} {words[-1]}", 1, nearness, sense_id[0])
     guides = [fold(word) for word in concept.senses]
     if guides:  # the meaning's own words, and its broader one, know their company too
@@ -236,7 +236,7 @@ def _of_concept(concept: Concept, company: tuple[str, ...], most: int) -> list[I
     firm = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[:_FIRM]
     for idea in firm:  # one step further in company, so that the concept shows in more than its own kind
         for word, strength in list(associated(idea.word).items())[:8]:
-            if association(word, words[-1]) > 0.1 and belongs(word):
+            if (association(word, words[-1]) or 0.0) > 0.3 and belongs(word):
                 pos = _pos(word)
                 offer(word, f"goes with {idea.word}", 2, _COMPANY_OF[pos] * _HOPS * strength**0.5, pos)
     best = sorted(reached.values(), key=lambda idea: (-idea.weight, idea.word))[: 2 * most]
@@ -250,7 +250,7 @@ def _weight(idea: Idea | None) -> float:
 
 def _company(word: str, company: tuple[str, ...]) -> float:
     """How well a word keeps company with the brief's other words: 0.6 with none of them, up to 1."""
-    return 0.6 + 0.4 * min(1.0, 2 * max((association(word, other) for other in company), default=0.5))
+    return 0.6 + 0.4 * max((association(word, other) or 0.0 for other in company), default=1.0)
 
 
 def _shares(senses: Sequence[Sense], company: tuple[str, ...]) -> list[tuple[Sense, float]]:
@@ -262,7 +262,9 @@ def _shares(senses: Sequence[Sense], company: tuple[str, ...]) -> list[tuple[Sen
             continue
         usual = ((sense.count + 1) / (most + 1)) ** 0.5
         words = [word.lower() for word in (*sense.words, *_above(sense)) if word.isalpha()][:4]
-        fits = max((association(word, other) for word in words for other in company if word != other), default=0.0)
+        fits = max(
+            (association(word, other) or 0.0 for word in words for other in company if word != other), default=0.0
+        )
         found.append((sense, max(0.2, min(1.0, 0.8 * usual + fits))))
     return sorted(found, key=lambda entry: -entry[1])[:_SENSES]
 

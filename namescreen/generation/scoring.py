@@ -138,7 +138,7 @@ def _describes(word: str, goods: tuple[str, ...]) -> float:
     for other in goods:
         if other in bases or bases & set(lexicon().bases(other)):
             return 1.0
-    return 0.6 * max((association(word, other) for other in goods), default=0.0)
+    return 0.6 * max((association(word, other) or 0.0 for other in goods), default=0.0)
 
 
 def _sayable_as(proposal: Proposal) -> float:

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import Sense, association, kinds, lexicon, name_rank, zipf
+from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .nice import listed_classes
 from .terms import base_form
@@ -133,7 +133,7 @@ def _kind_of(word: str, around: Context) -> Evidence:
 def _associated(word: str, around: Context) -> Evidence:
     best = NOTHING
     for one in around.words:
-        weight = ASSOCIATED * association(base_form(word), one.word)
+        weight = ASSOCIATED * associated(word).get(one.word, 0.0)
         if weight > best.weight:
             best = Evidence(weight, f'brings "{one.word}" to mind')
     return best

@@ -105,4 +105,4 @@ def _word_closeness(word_a: str, word_b: str) -> float:
     if word_a == word_b:
         return 1.0
     meaning = lexicon().closeness(word_a, word_b) or 0.0
-    return max(meaning if meaning >= 0.4 else meaning / 2, 0.6 * association(word_a, word_b))
+    return max(meaning if meaning >= 0.4 else meaning / 2, 0.6 * (association(word_a, word_b) or 0.0))

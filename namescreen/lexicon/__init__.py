@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from .association import associated, association
+from .association import associated, association, neighbours
+from .feeling import concreteness, feeling
 from .foreign import Equivalent, equivalents, foreign_words
 from .frequency import frequency_languages, zipf
-from .word_kinds import KINDS, kinds, name_rank, words_of_kind
+from .word_kinds import KINDS, kinds, name_rank, proper_name, words_of_kind
 from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
 __all__ = [
@@ -17,12 +18,16 @@ __all__ = [
     "Sense",
     "associated",
     "association",
+    "concreteness",
     "equivalents",
+    "feeling",
     "foreign_words",
     "frequency_languages",
     "kinds",
     "lexicon",
     "name_rank",
+    "neighbours",
+    "proper_name",
     "words_of_kind",
     "zipf",
 ]

@@ -1,27 +1,107 @@
-"""Words that belong together in people's minds without being alike: denim and jeans, clay and kiln.
+"""Words that belong together in people's minds, alike or not: denim and jeans, clay and kiln, sting and pain.
 
-Drawn by wordlists/build/associations.py from which words WordNet's definitions mention. Word association of
-this kind is symmetric; it says nothing about how the two are related."""
+One measure from two kinds of evidence: word vectors (the company that words keep in running text, the entries of a
+thesaurus; see `embedding`), and which words WordNet's definitions mention together (associations.tsv, drawn by
+wordlists/build/associations.py). Association is symmetric; it says nothing about how two words are related, and
+opposites are associated too. On WordSim-353 (Finkelstein and others 2002), which had no part in drawing the tables,
+Spearman's rho with people's judgement is 0.75."""
 
 from __future__ import annotations
 
-import math
+from collections.abc import Sequence
 from functools import lru_cache
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
+from .embedding import embedded_words, frequent_rank, frequent_vectors, vector
 from .wordnet import lexicon
 
-__all__ = ["associated", "association"]
+if TYPE_CHECKING:
+    from .embedding import Vector
 
+__all__ = ["associated", "association", "neighbours"]
+
+UNRELATED, NEAREST = 0.20, 0.70
+"""Cosines that count as 0 and 1: that which 19 of 20 pairs of frequent words drawn at random stay below, and that of a
+frequent word with its nearest, the median (measured over the table)."""
+_SPREAD = NEAREST - UNRELATED
 FULL = 50.0
-"""A strength in the table at which two words count as fully associated: the strongest partner of a common
+"""A strength in associations.tsv at which two words count as fully associated: the strongest partner of a common
 noun has between 40 and 60 (measured over the table: the 90th hundredth of the strongest partners is 53)."""
+DEFINED = 0.7
+"""The association of two words that definitions mention together as strongly as any, if nothing else speaks for it."""
+
+
+class _Known(NamedTuple):
+    """What is known of one word: its vector, the form that definitions mention, and what they mention with it."""
+
+    vector: Vector | None
+    form: str
+    defined: dict[str, float]
+
+
+@lru_cache(maxsize=1 << 14)
+def _known(word: str) -> _Known:
+    forms = (word.lower(), *lexicon().bases(word))
+    form = next((form for form in forms if form in open_table("associations.tsv")), forms[0])
+    return _Known(vector(word), form, associated(form))
+
+
+@lru_cache(maxsize=1 << 17)
+def association(a: str, b: str) -> float | None:
+    """How strongly two words bring each other to mind, in [0, 1]; None where a word is unknown; symmetric.
+
+    0: no more than two words drawn at random; about 0.2 a loose link, 0.5 a close one (sting, pain); 1: as much as a
+    word and its nearest neighbour. Two kinds of evidence strengthen each other, as independent chances do (noisy or).
+    An inflected form counts as its base form where it has no vector of its own; of several words, the sum counts.
+    """
+    one, other = _known(a), _known(b)
+    if one.vector is None or other.vector is None:
+        return None
+    value = (float(one.vector @ other.vector) - UNRELATED) / _SPREAD
+    value = 0.0 if value <= 0.0 else 1.0 if value >= 1.0 else value
+    mentioned = one.defined.get(other.form, 0.0), other.defined.get(one.form, 0.0)
+    return 1 - (1 - value) * (1 - DEFINED * max(mentioned))
+
+
+def neighbours(words: str | Sequence[str], limit: int = 100) -> list[tuple[str, float]]:
+    """The words most associated with `words` on average, best first, at most `limit`, none of them given.
+
+    The value is the mean `association`, in [0, 1]; words of 0 are left out. Given words that are unknown are passed
+    over; the list is empty where none is known. Rare words, which hardly anyone knows, are not offered.
+    """
+    given = (words.lower(),) if isinstance(words, str) else tuple(dict.fromkeys(word.lower() for word in words))
+    return list(_nearest(given, limit))
+
+
+@lru_cache(maxsize=1 << 8)
+def _nearest(given: tuple[str, ...], limit: int) -> tuple[tuple[str, float], ...]:
+    import numpy as np
+
+    known = [one for one in map(_known, given) if one.vector is not None]
+    if not known or limit <= 0:
+        return ()
+    values = np.array([one.vector for one in known]) @ frequent_vectors()
+    values = np.clip((values - UNRELATED) / _SPREAD, 0.0, 1.0)
+    rank = frequent_rank()
+    for row, one in zip(values, known, strict=True):
+        for other, strength in one.defined.items():
+            if (place := rank.get(other)) is not None:
+                row[place] = 1 - (1 - row[place]) * (1 - DEFINED * strength)
+    mean = values.mean(axis=0)
+    passed = {one.form for one in known} | set(given)
+    most = min(limit + len(passed), len(mean))
+    chosen = np.argpartition(-mean, most - 1)[:most]
+    chosen = chosen[np.lexsort((chosen, -mean[chosen]))]
+    names = embedded_words()
+    found = ((names[place], round(float(mean[place]), 4)) for place in chosen)
+    return tuple((word, value) for word, value in found if value > 0.0 and word not in passed)[:limit]
 
 
 @lru_cache(maxsize=1 << 14)
 def associated(word: str) -> dict[str, float]:
-    """The words associated with `word` or its base form, in [0, 1], 1 = as strongly as any; the strongest
-    first.
+    """The words that WordNet's definitions mention together with `word` or its base form, in [0, 1], 1 = as strongly as
+    any; the strongest first.
 
     Empty for a word that no definition mentions. Do not change the result.
     """
@@ -33,24 +113,3 @@ def associated(word: str) -> dict[str, float]:
             pairs = (entry.rpartition(":") for entry in value.split())
             return {other: min(int(strength) / FULL, 1.0) for other, _, strength in pairs}
     return {}
-
-
-@lru_cache(maxsize=1 << 16)
-def association(word_a: str, word_b: str) -> float:
-    """How strongly two words are associated, in [0, 1]: directly, or by the company they share; symmetric.
-
-    0.0 for unrelated words and for words nothing is known of.
-    """
-    a, b = associated(word_a), associated(word_b)
-    if not a or not b:
-        return 0.0
-    bases_a, bases_b = _forms(word_a), _forms(word_b)
-    direct = max([a.get(form, 0.0) for form in bases_b] + [b.get(form, 0.0) for form in bases_a])
-    shared = sum(a[word] * b[word] for word in a.keys() & b.keys())
-    if shared:
-        shared /= math.sqrt(sum(x * x for x in a.values()) * sum(x * x for x in b.values()))
-    return round(max(direct, min(2 * shared, 1.0)), 4)
-
-
-def _forms(word: str) -> tuple[str, ...]:
-    return (word.lower(), *lexicon().bases(word))

@@ -3,8 +3,10 @@
 Every kind of relation has a weight in [0, 1]; where two words are related in several ways the strongest
 counts. Up and down the hierarchy the weight follows Lin's measure (Lin 1998) on intrinsic information
 content (Seco, Veale and Hayes 2004: a sense says the less, the more senses lie below it), less a tenth for
-every step after the first. Everything is symmetric by construction. The weights are an ordering made plain
-(same, synonym, derived, similar, broader, sister, part, opposite), not fitted to data."""
+every step after the first. Of words that no relation joins, the Moby Thesaurus says which are nearer: the more of its
+entries they share, the closer, but never as close as related words. Everything is symmetric by construction. The
+weights are an ordering made plain (same, synonym, derived, similar, broader, sister, part, opposite), not fitted to
+data."""
 
 from __future__ import annotations
 
@@ -232,8 +234,10 @@ class Nearness:
         return HIERARCHY * 2 * shared / total * STEP ** max(steps - 1, 0) if total else 0.0
 
     def _far(self, lemma_a: str, lemma_b: str) -> float:
-        """Path-based closeness of two words that are not neighbours: below `FLOOR`."""
-        best = 0.0
+        """Closeness of two words that are not neighbours, by path or by the thesaurus they share: below `FLOOR`."""
+        from .embedding import thesaurus_cosine  # which asks this lexicon for base forms
+
+        best = (FLOOR - 0.01) * max(thesaurus_cosine(lemma_a, lemma_b) or 0.0, 0.0)
         senses_b = self._leading(lemma_b)
         for a, strength_a in self._leading(lemma_a):
             for b, strength_b in senses_b:

@@ -6,8 +6,9 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..tables import open_table
+from ..text import fold
 
-__all__ = ["KINDS", "kinds", "name_rank", "words_of_kind"]
+__all__ = ["KINDS", "kinds", "name_rank", "proper_name", "words_of_kind"]
 
 KINDS = (
     "laudatory", "quality", "function word", "company form", "domain ending", "place", "surname",
@@ -43,3 +44,15 @@ def name_rank(word: str, kind: str = "surname") -> int | None:
         if name == kind and rank:
             return int(rank)
     return None
+
+
+_PROPER = {"surname": "surname", "given name": "first name", "place": "place"}
+
+
+def proper_name(word: str) -> frozenset[str]:
+    """Which proper names `word` is, of "surname", "first name" and "place"; empty for none, or none known.
+
+    Surnames and first names by the US Census of 1990 (`name_rank` says how frequent), places by WordNet 3.0. Many are
+    ordinary words as well (baker, rose, reading).
+    """
+    return frozenset(_PROPER[kind] for kind in kinds(fold(word)) if kind in _PROPER)

@@ -1,16 +1,12 @@
-"""Frequency, kinds and association of words."""
+"""Frequency and kinds of words."""
 
 from __future__ import annotations
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from namescreen.errors import DataError
 from namescreen.lexicon import (
     KINDS,
-    associated,
-    association,
     frequency_languages,
     kinds,
     name_rank,
@@ -18,8 +14,6 @@ from namescreen.lexicon import (
     zipf,
 )
 from namescreen.tables import open_table, wordlists_folder
-
-ASSOCIATED = [word for word, _ in open_table("associations.tsv").items()][::499]
 
 
 class TestFrequency:
@@ -81,26 +75,3 @@ class TestKinds:
             if line and not line.startswith("#"):
                 kind, listed = line.split(":")
                 assert all(kind in kinds(word) for word in listed.split())
-
-
-class TestAssociation:
-    @given(st.sampled_from(ASSOCIATED), st.sampled_from(ASSOCIATED))
-    def test_symmetric_and_within_range(self, a: str, b: str) -> None:
-        assert association(a, b) == association(b, a)
-        assert 0.0 <= association(a, b) <= 1.0
-
-    @pytest.mark.parametrize(
-        ("near", "far"),
-        [(("denim", "jeans"), ("denim", "piano")), (("clay", "kiln"), ("clay", "violin")),
-         (("whiskey", "bourbon"), ("whiskey", "bicycle")), (("bakery", "bread"), ("bakery", "rifle"))],
-    )  # fmt: skip
-    def test_what_belongs_together_scores_higher(self, near: tuple[str, str], far: tuple[str, str]) -> None:
-        assert association(*near) > association(*far)
-
-    def test_strongest_first(self) -> None:
-        strengths = list(associated("pottery").values())
-        assert strengths == sorted(strengths, reverse=True)
-
-    def test_unknown_words_have_no_associations(self) -> None:
-        assert associated("zzyzxq") == {}
-        assert association("zzyzxq", "herb") == 0.0

@@ -13,14 +13,14 @@ _SECTION = re.compile(r"^## (.+)$", re.MULTILINE)
 
 
 def record_source(
-    to: Path, table: str, contents: bytes, *, source: str, version: str, licence: str, build: str
+    to: Path, table: str, contents: bytes, *, source: str, version: str, licence: str, build: str, drawn: str = DRAWN
 ) -> None:
     """Write the section of `table` in SOURCES.md under `to`, one line a fact, in its place among the others."""
     path = to / "SOURCES.md"
     opening, *parts = _SECTION.split(path.read_text(encoding="utf-8")) if path.exists() else ("",)
     sections = dict(zip(parts[::2], parts[1::2], strict=True))
     sections[table] = (
-        f"\n\n- source: {source}\n- version: {version}\n- licence: {licence}\n- drawn: {DRAWN}\n"
+        f"\n\n- source: {source}\n- version: {version}\n- licence: {licence}\n- drawn: {drawn}\n"
         f"- sha256: {hashlib.sha256(contents).hexdigest()}\n- build: `{build}`\n\n"
     )
     text = opening + "".join(f"## {name}{sections[name]}" for name in sorted(sections))
