@@ -6,10 +6,37 @@ Everything here works on folded words (see `names.fold`). All values are in [0, 
 from __future__ import annotations
 
 from functools import lru_cache
+from typing import TYPE_CHECKING, TypeVar
 
 from rapidfuzz.distance import OSA, Indel
 
-__all__ = ["FLOOR", "above_floor", "appearance_similarity", "confusable_skeleton"]
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+__all__ = [
+    "DIFFERENT",
+    "FLOOR",
+    "INSIDE",
+    "INSIDE_ELSEWHERE",
+    "INSIDE_START",
+    "ORDER",
+    "PREFIX_BONUS",
+    "PREFIX_LETTERS",
+    "SHAPE_ONLY",
+    "SHORTEST_INSIDE",
+    "Numbers",
+    "above_floor",
+    "add_shared_letter",
+    "appearance_similarity",
+    "confusable_skeleton",
+    "edits_and_order",
+    "inside",
+    "positive_part",
+]
+
+Numbers = TypeVar("Numbers", float, "NDArray[np.float64]")
+"""One number or an array of them: the arithmetic of a pair of words is also that of a whole register."""
 
 FLOOR = 0.5
 """Raw likeness at or below which two words are not seen as alike at all. Half of the letters in place is what
@@ -24,9 +51,13 @@ Winkler's (1990), with a slightly smaller step than his 0.1 because order is alr
 ORDER = 0.5
 """Share of raw likeness that comes from letters in a common order, the rest from edits; ours."""
 
-INSIDE = 0.45
-"""Raw likeness given to a word that stands wholly inside another, before its share of the length is added
-(one mark incorporated in the other: TMEP 1207.01(b)(iii))."""
+INSIDE, INSIDE_START, INSIDE_ELSEWHERE, SHORTEST_INSIDE = 0.45, 0.55, 0.5, 3
+"""Raw likeness given to a word of at least three letters that stands wholly inside another; what its share of the
+length adds where it begins the other word, and where it stands elsewhere (one mark incorporated in the other: TMEP
+1207.01(b)(iii))."""
+
+DIFFERENT = 0.99
+"""The most that two words look alike whose letters differ in any way."""
 
 SHAPE_ONLY = 0.97
 """Likeness of words that differ only by shapes easily taken for one another."""
@@ -52,22 +83,42 @@ def appearance_similarity(one: str, other: str) -> float:
         return 0.0
     raw = max(_in_order(one, other), SHAPE_ONLY * _in_order(confusable_skeleton(one), confusable_skeleton(other)))
     short, long = sorted((one, other), key=len)
-    if len(short) >= 3 and short in long:
-        at_start = long.startswith(short)
-        raw = max(raw, INSIDE + (0.55 if at_start else 0.5) * len(short) / len(long))
-    return min(raw, 0.99)
+    if len(short) >= SHORTEST_INSIDE and short in long:
+        share = INSIDE_START if long.startswith(short) else INSIDE_ELSEWHERE
+        raw = max(raw, inside(len(short), len(long), share))
+    return min(raw, DIFFERENT)
+
+
+def inside(shorter: Numbers, longer: Numbers, share: float) -> Numbers:
+    """Raw likeness of a word and a longer one that holds it, by their numbers of letters and what the share counts."""
+    return INSIDE + share * shorter / longer
+
+
+def edits_and_order(edits: Numbers, order: Numbers) -> Numbers:
+    """Raw likeness from the likeness by edits (OSA) and by letters in a common order (Indel), each in [0, 1]."""
+    return (1 - ORDER) * edits + ORDER * order
+
+
+def add_shared_letter(raw: Numbers) -> Numbers:
+    """`raw` raised for one more first letter that two words share."""
+    return raw + PREFIX_BONUS * (1 - raw)
 
 
 def _in_order(one: str, other: str) -> float:
     """Restricted Damerau-Levenshtein similarity (adjacent letters swapped count once), prefix weighed more."""
-    raw = (1 - ORDER) * OSA.normalized_similarity(one, other) + ORDER * Indel.normalized_similarity(one, other)
+    raw = edits_and_order(OSA.normalized_similarity(one, other), Indel.normalized_similarity(one, other))
     for mine, yours in zip(one[:PREFIX_LETTERS], other[:PREFIX_LETTERS], strict=False):
         if mine != yours:
             break
-        raw += PREFIX_BONUS * (1 - raw)
+        raw = add_shared_letter(raw)
     return raw
 
 
-def above_floor(raw: float, floor: float = FLOOR) -> float:
+def above_floor(raw: Numbers, floor: float = FLOOR) -> Numbers:
     """`raw` rescaled so that `floor` and below is 0 and 1 stays 1."""
-    return max(0.0, (raw - floor) / (1.0 - floor))
+    return positive_part((raw - floor) / (1.0 - floor))
+
+
+def positive_part(value: Numbers) -> Numbers:
+    """`value` where it is above 0, else 0; exact."""
+    return (value + abs(value)) / 2

@@ -13,7 +13,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import NamedTuple
 
-from .appearance import above_floor, appearance_similarity
+from .appearance import Numbers, above_floor, appearance_similarity, positive_part
 from .features import Features, Word
 from .parameters import Parameters, shipped_parameters
 from .sound import sound_similarity_of_words
@@ -28,7 +28,15 @@ from .word_similarity import (
     combine_aspects,
 )
 
-__all__ = ["Scores", "score", "stop_words"]
+__all__ = [
+    "Scores",
+    "add_first_word",
+    "combine_coverage",
+    "lower_if_weak",
+    "score",
+    "similarity_unspaced",
+    "stop_words",
+]
 
 JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.65
 """Raw likeness at or below which two names run together are not taken for one another. Higher than for words:
@@ -75,14 +83,13 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
     parameters = parameters or shipped_parameters()
     if other.letters < one.letters:  # sums run in one order, so that the result is symmetric to the last bit
         one, other = other, one
-    look = JOINED * above_floor(appearance_similarity(one.letters, other.letters), JOINED_FLOOR)
+    look = similarity_unspaced(appearance_similarity(one.letters, other.letters), JOINED_FLOOR)
     sound = 0.0
     if not stop_words(one) & stop_words(other):
-        sound = JOINED * above_floor(
-            sound_similarity_of_words(one.phoneme_codes, other.phoneme_codes, JOINED_SOUND_FLOOR), JOINED_SOUND_FLOOR
-        )
+        heard = sound_similarity_of_words(one.phoneme_codes, other.phoneme_codes, JOINED_SOUND_FLOOR)
+        sound = similarity_unspaced(heard, JOINED_SOUND_FLOOR)
     strongest = max(word.weight for words in (*one.segmentations, *other.segmentations) for word in words)
-    best = [look, sound, 0.0, _less_if_weak(max(look, sound), strongest, parameters)]
+    best = [look, sound, 0.0, lower_if_weak(max(look, sound), strongest, parameters)]
     for ours in one.segmentations:
         for theirs in other.segmentations:
             grid = [[aspect_similarity(word, match) for match in theirs] for word in ours]
@@ -106,16 +113,39 @@ def _aspects(ours: Side, theirs: Side, grid: Grid, parameters: Parameters) -> tu
     meaning = _covered(ours, theirs, [[_said(pair.meaning) for pair in row] for row in grid], _counts)
     table = [[combine_aspects(pair, parameters) for pair in row] for row in grid]
     whole = _covered(ours, theirs, table, _counts)
-    fuller = parameters.fuller_side
-    value = fuller * whole.more + (1 - fuller) * whole.less
     first, second = _first(ours), _first(theirs)
-    value += parameters.first_word * table[first][second] * min(ours[first].weight, theirs[second].weight) * (1 - value)
+    weight = min(ours[first].weight, theirs[second].weight)
+    value = combine_coverage(whole.less, whole.more, parameters)
+    value = add_first_word(value, table[first][second] * weight, parameters)
     return (
         look.less,
         sound.less,
-        fuller * meaning.more + (1 - fuller) * meaning.less,
-        _less_if_weak(value, whole.strength, parameters),
+        combine_coverage(meaning.less, meaning.more, parameters),
+        lower_if_weak(value, whole.strength, parameters),
     )
+
+
+def similarity_unspaced(raw: Numbers, floor: float) -> Numbers:
+    """What a raw likeness of two names without their spaces counts."""
+    return JOINED * above_floor(raw, floor)
+
+
+def combine_coverage(one: Numbers, other: Numbers, parameters: Parameters) -> Numbers:
+    """Closeness from the matched shares of two names: `fuller_side` times the better covered one, the rest times the
+    worse covered one."""
+    return (one + other + (2 * parameters.fuller_side - 1) * abs(one - other)) / 2
+
+
+def add_first_word(value: Numbers, similarity: Numbers, parameters: Parameters) -> Numbers:
+    """`value` raised by what the first words have in common: their `similarity` times the lesser of their weights."""
+    return value + parameters.first_word * similarity * (1 - value)
+
+
+def lower_if_weak(value: Numbers, strength: Numbers, parameters: Parameters) -> Numbers:
+    """`value` (0 or more) lowered where it rests on words of little weight; `strength` is their mean weight."""
+    missing = positive_part(1 - strength / parameters.enough_strength)
+    lowered: Numbers = value ** (1 + parameters.weak_element * missing)
+    return lowered
 
 
 class _Coverage(NamedTuple):
@@ -175,10 +205,3 @@ def _meant(features: Features) -> bool:
         >= ENOUGH_KNOWN * sum(word.weight for word in words)
         for words in features.segmentations
     )
-
-
-def _less_if_weak(value: float, strength: float, parameters: Parameters) -> float:
-    if value <= 0.0:
-        return 0.0
-    missing = max(0.0, 1 - strength / parameters.enough_strength)
-    return float(value ** (1 + parameters.weak_element * missing)) if missing else value

@@ -9,6 +9,7 @@ from ..lexicon import equivalents, foreign_words, kinds, lexicon, zipf
 __all__ = [
     "base_forms",
     "has_meaning",
+    "has_senses",
     "is_known",
     "meaning_similarity_of_words",
     "segmentations",
@@ -28,6 +29,12 @@ def is_known(word: str) -> bool:
 def has_meaning(word: str) -> bool:
     """Whether something is known of what `word` means, in English or another language."""
     return is_known(word) or bool(equivalents(word))
+
+
+def has_senses(word: str) -> bool:
+    """Whether the meaning of `word` can be compared: it or an equivalent has senses in the lexicon, which
+    function words have not."""
+    return bool(base_forms(word)) or bool(equivalents(word))
 
 
 def base_forms(word: str) -> tuple[str, ...]:

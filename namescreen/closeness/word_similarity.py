@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import NamedTuple
 
-from .appearance import above_floor, appearance_similarity
+from .appearance import Numbers, above_floor, appearance_similarity
 from .features import Word
 from .parameters import Parameters, shipped_parameters
 from .sound import FLOOR as SOUND_FLOOR
@@ -19,6 +19,7 @@ __all__ = [
     "AspectSimilarity",
     "aspect_similarity",
     "combine_aspects",
+    "combine_look_and_sound",
     "similarity_of_words",
 ]
 
@@ -66,14 +67,18 @@ def combine_aspects(pair: AspectSimilarity, parameters: Parameters) -> float:
     """Overall closeness of two words so alike, in [0, 1]: look and sound, raised or lowered by what they mean."""
     if pair is _SAME:
         return 1.0
-    look, sound = above_floor(pair.look), above_floor(pair.sound, SOUND_FLOOR)
-    share = parameters.stronger_aspect
-    seen_or_heard = share * max(look, sound) + (1 - share) * (look + sound) / 2
+    seen_or_heard = combine_look_and_sound(above_floor(pair.look), above_floor(pair.sound, SOUND_FLOOR), parameters)
     if pair.meaning is None:
         return seen_or_heard
     if pair.meaning < SAME_MEANING:
         return seen_or_heard * parameters.different_meaning
     return max(seen_or_heard, pair.meaning * parameters.meaning_share)
+
+
+def combine_look_and_sound(look: Numbers, sound: Numbers, parameters: Parameters) -> Numbers:
+    """Closeness of words so alike in look and sound, meaning apart: `stronger_aspect` times the stronger of the two
+    and the rest times their mean."""
+    return (look + sound + parameters.stronger_aspect * abs(look - sound)) / 2
 
 
 def similarity_of_words(one: Word, other: Word, parameters: Parameters | None = None) -> float:

@@ -209,15 +209,14 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
 
 def _read_words(words: list[str]) -> list[_Word]:
     from ..closeness.sound import phoneme_codes_of
-    from ..closeness.vocabulary import base_forms, segmentations
+    from ..closeness.vocabulary import base_forms, has_senses, segmentations
     from ..closeness.weights import word_weight
-    from .nearest import has_meaning
 
     # One thing after another for all words, so that what each works with stays at hand: the search through the spelling
     # alone goes through more memory than all the rest.
     plain = [_said_neutrally(word) for word in words]
     readings = [_neutral_readings(word) if neutral else () for word, neutral in zip(words, plain, strict=True)]
-    known = list(map(has_meaning, words))
+    known = list(map(has_senses, words))
     divided = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
     weights = list(map(word_weight, words))

@@ -24,11 +24,21 @@ import numpy as np
 
 from ..closeness import Features, Parameters, Word, shipped_parameters
 from ..closeness.appearance import FLOOR as LOOK_FLOOR
-from ..closeness.name_similarity import COUNTS_FIRST, JOINED, JOINED_FLOOR, JOINED_SOUND_FLOOR, stop_words
+from ..closeness.appearance import above_floor
+from ..closeness.name_similarity import (
+    COUNTS_FIRST,
+    JOINED,
+    JOINED_FLOOR,
+    JOINED_SOUND_FLOOR,
+    add_first_word,
+    combine_coverage,
+    lower_if_weak,
+    similarity_unspaced,
+    stop_words,
+)
 from ..closeness.sound import FLOOR as SOUND_FLOOR
-from ..closeness.vocabulary import words_similar_in_meaning
-from ..closeness.word_similarity import SAME_MEANING
-from ..lexicon import equivalents, lexicon
+from ..closeness.vocabulary import has_senses, words_similar_in_meaning
+from ..closeness.word_similarity import SAME_MEANING, combine_look_and_sound
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -72,7 +82,7 @@ class QueryWord:
         self.value, self.done = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
         self._worked_out: list[Places] = []
         self._meaning: dict[int, float] = {}
-        self._known = has_meaning(word.letters)
+        self._known = has_senses(word.letters)
         if self._known:
             for other, value in words_similar_in_meaning(word.letters, SAME_MEANING).items():
                 for place in index.words_of_lemma(other).tolist():
@@ -119,9 +129,9 @@ class QueryWord:
         if len(places):
             self.done[places] = True
             self._worked_out.append(places)
-            look = _above(self._index.words.above(self.word.letters, places, LOOK_FLOOR), LOOK_FLOOR)
-            heard = _above(self._index.word_codes.of(self.word.phoneme_codes, places, SOUND_FLOOR), SOUND_FLOOR)
-            self.value[places] = self._together(places, look, heard)
+            look = above_floor(self._index.words.above(self.word.letters, places, LOOK_FLOOR))
+            sound = above_floor(self._index.word_codes.of(self.word.phoneme_codes, places, SOUND_FLOOR), SOUND_FLOOR)
+            self.value[places] = self._combined(places, look, sound)
 
     def at_least(self, level: float) -> Places:
         """The words that have been worked out to be at least so alike."""
@@ -133,10 +143,10 @@ class QueryWord:
         value = self.value[words]
         return value if level is None else np.where(self.done[words], value, level)
 
-    def _together(self, places: Places, look: Values, heard: Values) -> Values:
-        """`closeness.alike.together` over arrays."""
-        parameters, share = self._parameters, self._parameters.stronger_aspect
-        value = np.maximum(look, heard) * share + (1 - share) / 2 * (look + heard)
+    def _combined(self, places: Places, look: Values, sound: Values) -> Values:
+        """`closeness.word_similarity.combine_aspects` for many words."""
+        parameters = self._parameters
+        value = combine_look_and_sound(look, sound, parameters)
         if self._known:
             meaning = np.zeros(len(places))
             if len(self._meant):
@@ -147,16 +157,6 @@ class QueryWord:
             value[alike] = np.maximum(value[alike], parameters.meaning_share * meaning[alike])
         value[places == self._same] = 1.0
         return value
-
-
-def _above(raw: Values, floor: float) -> Values:
-    """`closeness.appearance.above_floor` over arrays."""
-    return np.asarray(np.maximum(0.0, (raw - floor) / (1 - floor)), np.float64)
-
-
-def has_meaning(word: str) -> bool:
-    """Whether a meaning can be compared: the word or an equivalent stands in the lexicon."""
-    return bool(lexicon().bases(word) if word.isascii() else ()) or bool(equivalents(word))
 
 
 class _Search:
@@ -219,19 +219,17 @@ class _Search:
                 ours += nearest_here
             own = sum(word.weight for word in division)
             hits = np.add.reduceat(weight * theirs, starts)
-            one, other = share / own, hits / whole
-            value = parameters.fuller_side * np.maximum(one, other)
-            value += (1 - parameters.fuller_side) * np.minimum(one, other)
+            value = combine_coverage(share / own, hits / whole, parameters)
             if parameters.first_word:
                 theirs_first = _firsts(weight, starts, counts)
                 firsts = of_first[theirs_first] * np.minimum(weight[theirs_first], first.weight)
-                value += parameters.first_word * firsts * (1 - value)
+                value = add_first_word(value, firsts, parameters)
             if level is not None:
                 np.maximum(best, value, out=best)
                 continue
             matched = ours + np.add.reduceat(theirs, starts)
             strength = np.divide(share + hits, matched, out=np.zeros(len(rows)), where=matched > 0)
-            np.maximum(best, less_if_weak(value, strength, parameters), out=best)
+            np.maximum(best, lower_if_weak(value, strength, parameters), out=best)
         return best
 
     def last_place(self, top: int) -> float:
@@ -313,7 +311,7 @@ class _Search:
         last = max(self.last_place(top) - ROUNDING, ROUNDING)
         looks = min(1.0, JOINED_FLOOR + last / JOINED * (1 - JOINED_FLOOR))
         names, raw = index.names.near(self.name.letters, looks)
-        value = np.where(raw == 1.0, 1.0, JOINED * np.maximum(0, (raw - JOINED_FLOOR) / (1 - JOINED_FLOOR)))
+        value = np.where(raw == 1.0, 1.0, similarity_unspaced(raw, JOINED_FLOOR))
         self._raise(names[value > 0], value[value > 0])
         sounds = min(1.0, JOINED_SOUND_FLOOR + last / JOINED * (1 - JOINED_SOUND_FLOOR))
         among = None
@@ -328,7 +326,7 @@ class _Search:
         codes, raw = index.name_codes.near(self.name.phoneme_codes, sounds, among)
         owners, ends = index.name_codes.owners.gather(codes)
         names = owners.astype(np.int64)
-        joined = JOINED * (np.repeat(raw, np.diff(ends)) - JOINED_SOUND_FLOOR) / (1 - JOINED_SOUND_FLOOR)
+        joined = similarity_unspaced(np.repeat(raw, np.diff(ends)), JOINED_SOUND_FLOOR)
         apart = ~self._share_a_word(names, stop_words(self.name))
         self._raise(names[apart], joined[apart])
 
@@ -359,7 +357,7 @@ class _Search:
         first = np.cumsum(sizes) - sizes
         own = max(word.weight for division in self.name.segmentations for word in division)
         strongest = np.maximum(np.maximum.reduceat(heaviest, first), own)
-        value = np.where(joined >= 1.0, 1.0, less_if_weak(joined, strongest, self.parameters))
+        value = np.where(joined >= 1.0, 1.0, lower_if_weak(joined, strongest, self.parameters))
         self.found.append((names, value))
 
     def best(self, top: int) -> tuple[Places, Values]:
@@ -390,13 +388,6 @@ def _firsts(weight: Values, starts: Places, counts: Places) -> Places:
     place = np.where(weight >= COUNTS_FIRST, np.arange(len(weight)), len(weight))
     found = np.minimum.reduceat(place, starts)
     return np.where(found < starts + counts, found, starts)
-
-
-def less_if_weak(value: Values, strength: Values, parameters: Parameters) -> Values:
-    """`closeness.overall._less_if_weak` over arrays."""
-    missing = np.maximum(0.0, 1 - strength / parameters.enough_strength)
-    result: Values = np.where(value > 0, np.maximum(value, 1e-300) ** (1 + parameters.weak_element * missing), 0.0)
-    return result
 
 
 def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] | None = None) -> tuple[Places, Values]:

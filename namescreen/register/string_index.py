@@ -15,7 +15,21 @@ import numpy as np
 from rapidfuzz.distance import OSA, Indel
 from rapidfuzz.process import cdist
 
-from ..closeness.appearance import INSIDE, ORDER, PREFIX_BONUS, PREFIX_LETTERS, SHAPE_ONLY, confusable_skeleton
+from ..closeness.appearance import (
+    DIFFERENT,
+    INSIDE,
+    INSIDE_ELSEWHERE,
+    INSIDE_START,
+    ORDER,
+    PREFIX_BONUS,
+    PREFIX_LETTERS,
+    SHAPE_ONLY,
+    SHORTEST_INSIDE,
+    add_shared_letter,
+    confusable_skeleton,
+    edits_and_order,
+    inside,
+)
 from ..native.strings import MOST_CHARACTERS, CompiledStrings, Query, compiled_find, compiled_strings
 from .signatures import ALIKE, one_signature, popcount
 
@@ -28,12 +42,10 @@ if TYPE_CHECKING:
 
 __all__ = ["OrderedTexts", "Strings", "Texts", "first_letters"]
 
-_NEARLY = 0.99  # what letters_closeness gives at most to strings that differ
 _NO_LEAST = -1e3
-_INSIDE_START, _INSIDE_ELSEWHERE, _SHORTEST_INSIDE = 0.55, 0.5, 3
 _CONSTANTS = {
-    "order": ORDER, "bonus": PREFIX_BONUS, "shape_only": SHAPE_ONLY, "inside": INSIDE, "inside_start": _INSIDE_START,
-    "inside_elsewhere": _INSIDE_ELSEWHERE, "nearly": _NEARLY,
+    "order": ORDER, "bonus": PREFIX_BONUS, "shape_only": SHAPE_ONLY, "inside": INSIDE, "inside_start": INSIDE_START,
+    "inside_elsewhere": INSIDE_ELSEWHERE, "nearly": DIFFERENT,
 }  # fmt: skip
 
 
@@ -135,7 +147,7 @@ class Strings(Texts):
         """
         size, sizes = len(text), np.arange(int(self._lengths[-1]) + 1)
         longer, both, apart = np.maximum(sizes, size), sizes + size, np.abs(sizes - size)
-        inside = _inside(size, sizes)
+        inside = _most_inside(size, sizes)
         reach = _with_prefix(1 - (1 - ORDER) * apart / longer - ORDER * apart / both, PREFIX_LETTERS)
         fit = (np.maximum(reach, inside) >= least - 1e-9).nonzero()[0]
         low, high = self._with_length(int(fit[0]), int(fit[-1])) if len(fit) else (0, 0)
@@ -200,7 +212,7 @@ class Strings(Texts):
 
     def above(self, text: str, places: Places, floor: float) -> Similarities:
         """How alike `text` looks to each of these strings, as `alike`; 0 where it cannot be above `floor`."""
-        inside = _inside(len(text), np.arange(int(self._lengths[-1]) + 1 if len(self) else 0))
+        inside = _most_inside(len(text), np.arange(int(self._lengths[-1]) + 1 if len(self) else 0))
         compiled = self._kernel(text)
         if compiled is not None:
             return compiled.above(_query(text), places, inside, floor)
@@ -249,13 +261,13 @@ class Strings(Texts):
         raw = np.maximum(raw, SHAPE_ONLY * _in_order(confusable_skeleton(text), shapes))
         sizes = self._lengths[places].astype(np.int64)
         shorter, longer = np.minimum(sizes, len(text)), np.maximum(sizes, len(text))
-        could = (shorter >= _SHORTEST_INSIDE) & (INSIDE + _INSIDE_START * shorter / longer > raw)
+        could = (shorter >= SHORTEST_INSIDE) & (inside(shorter, longer, INSIDE_START) > raw)
         for at in could.nonzero()[0].tolist():
             short, long = (text, others[at]) if len(text) < len(others[at]) else (others[at], text)
             if short in long:
-                share = _INSIDE_START if long.startswith(short) else _INSIDE_ELSEWHERE
-                raw[at] = max(raw[at], INSIDE + share * len(short) / len(long))
-        return np.where([other == text for other in others], 1.0, np.minimum(raw, _NEARLY))
+                share = INSIDE_START if long.startswith(short) else INSIDE_ELSEWHERE
+                raw[at] = max(raw[at], inside(len(short), len(long), share))
+        return np.where([other == text for other in others], 1.0, np.minimum(raw, DIFFERENT))
 
 
 @lru_cache(maxsize=256)
@@ -298,12 +310,10 @@ def first_letters(text: str) -> np.uint64:
     return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(first)))
 
 
-def _inside(size: int, sizes: Places) -> Similarities:
+def _most_inside(size: int, sizes: Places) -> Similarities:
     """How alike strings of these lengths are at most to one of `size` letters because one stands inside the other."""
-    shorter = np.minimum(sizes, size)
-    inside = shorter / np.maximum(np.maximum(sizes, size), 1) * _INSIDE_START + INSIDE
-    inside[shorter < _SHORTEST_INSIDE] = 0
-    return np.asarray(inside, np.float64)
+    shorter, longer = np.minimum(sizes, size), np.maximum(np.maximum(sizes, size), 1)
+    return np.where(shorter < SHORTEST_INSIDE, 0.0, inside(shorter, longer, INSIDE_START))
 
 
 def _with_prefix(raw: Similarities, letters: int | NDArray[np.int8]) -> Similarities:
@@ -313,11 +323,11 @@ def _with_prefix(raw: Similarities, letters: int | NDArray[np.int8]) -> Similari
 def _in_order(text: str, others: list[str]) -> Similarities:
     osa = cdist([text], others, scorer=OSA.normalized_similarity, dtype=np.float64)[0]
     indel = cdist([text], others, scorer=Indel.normalized_similarity, dtype=np.float64)[0]
-    raw: Similarities = (1 - ORDER) * osa + ORDER * indel
+    raw: Similarities = edits_and_order(osa, indel)
     alive = np.ones(len(others), bool)
     first = np.array([other[:PREFIX_LETTERS] for other in others], f"U{PREFIX_LETTERS}")
     letters = first.view("U1").reshape(-1, PREFIX_LETTERS)
     for at, letter in enumerate(text[:PREFIX_LETTERS]):
         alive &= letters[:, at] == letter
-        raw[alive] += PREFIX_BONUS * (1 - raw[alive])
+        raw[alive] = add_shared_letter(raw[alive])
     return raw
