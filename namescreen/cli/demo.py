@@ -52,7 +52,7 @@ def demo(
     assert existing is not None  # the example's brief names its list
     found = list(screen(brief.shortlist, existing, **settings_of(brief)))
     sys.stdout.write(f"\nThe shortlist, screened against {len(existing)} marks\n")
-    show_ranking(found, Format.table)
+    show_ranking(found, Format.table, brief)
 
     written = output / "report.md"
     report(brief=path, output=[written])

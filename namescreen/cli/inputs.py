@@ -82,6 +82,7 @@ def settings_of(brief: Brief) -> dict[str, Any]:
         "goods": brief.goods,
         "classes": brief.classes,
         "languages": brief.languages or None,
+        "markets": brief.markets,
         "endings": brief.endings,
         "handle_lengths": brief.handle_lengths,
     }

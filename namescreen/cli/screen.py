@@ -118,7 +118,7 @@ def screen(
         with progress("Screening names") as advance:
             found = screen_names(wanted, existing, progress=advance, **options)
             shown = kept(found, len(wanted), "names; those are shown, whole.")
-            outcomes = show_screenings(shown, form)
+            outcomes = show_screenings(shown, form, settled)
     exceeded = [one.name for one in outcomes if fail_above is not None and one.closest > fail_above]
     if exceeded:
         say(f"A mark is closer than {fail_above} overall: {', '.join(exceeded)}")

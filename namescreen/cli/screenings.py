@@ -8,14 +8,16 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten
+from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
 
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
 
 if TYPE_CHECKING:
+    from namescreen.brief import Brief
+    from namescreen.report.model import NameEntry
     from namescreen.screening import CloseMark, Screening
 
-__all__ = ["Outcome", "ranked", "show_ranking", "show_screenings", "write_rows"]
+__all__ = ["Outcome", "show_ranking", "show_screenings", "write_rows"]
 
 
 def _alarm(row: Row) -> str:
@@ -34,11 +36,8 @@ MARKS = (
 )
 RANKING = (
     Column("name", "name", shrink=False),
-    Column("found", "mark of most concern", style=_alarm),
-    Column("overall", "overall", right=True),
-    Column("goods", "goods", right=True),
-    Column("distinctiveness", "distinctive", shrink=False),
-    Column("reading", "reads badly"),
+    Column("worst", "worst finding", shrink=False, style=_alarm),
+    Column("found", "what was found"),
 )
 CSV = tuple(
     Column(key, key)
@@ -48,6 +47,13 @@ CSV = tuple(
         "distinctiveness", "distinctiveness_score", "worst_reading", "not_checked",
     )
 )  # fmt: skip
+
+_CHECK_WORDS = {
+    "marks": "existing marks",
+    "distinctiveness": "distinctiveness",
+    "readings": "other languages",
+    "addresses": "domain and handle",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +76,8 @@ class Outcome:
         )
 
 
-def show_screenings(found: Iterable[Screening], form: Format) -> list[Outcome]:
-    """Write screenings as they come, then, for a reader, all of them ranked."""
+def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> list[Outcome]:
+    """Write screenings as they come, then, for a reader, all of them in the order of the brief's weights."""
     outcomes: list[Outcome] = []
 
     def rows() -> Iterator[Row]:
@@ -90,7 +96,7 @@ def show_screenings(found: Iterable[Screening], form: Format) -> list[Outcome]:
         outcomes = [Outcome.of(one.to_json()) for one in done]
         _show_not_checked(done, form)
         if len(done) > 1:
-            show_ranking(done, form)
+            show_ranking(done, form, brief)
     print_disclaimer(form)
     return outcomes
 
@@ -103,15 +109,32 @@ def write_rows(rows: Iterable[Row], form: Format) -> None:
         show(rows, (), form)
 
 
-def show_ranking(found: Iterable[Screening], form: Format) -> None:
-    """All names in one table, those with least against them first."""
+def show_ranking(found: Iterable[Screening], form: Format, brief: Brief) -> None:
+    """All names in one table, those with least against them first: the order of the report."""
+    from namescreen.report.assembly import entry_of, weights_of
+    from namescreen.report.sensitivity import standings_of
+
+    entries = {one.name: entry_of(one) for one in found}
     _head("At a glance, least against it first", form)
-    show([_ranking_row(one) for one in ranked(found)], RANKING, form)
+    order = standings_of(entries.values(), weights_of(brief))
+    show([_ranking_row(entries[row.name]) for row in order], RANKING, form)
 
 
-def ranked(found: Iterable[Screening]) -> list[Screening]:
-    """Names with least against them first: by the mark of most concern, then by the worst reading."""
-    return sorted(found, key=lambda one: (one.concern, _severity(one)))
+def _ranking_row(entry: NameEntry) -> Row:
+    """A name, its worst finding, and what was found, the worst first."""
+    from namescreen.policy import Level
+    from namescreen.report.findings import findings, worst
+
+    each = sorted(findings(entry), key=lambda one: (-one.level, not one.bars))
+    telling = [one for one in each if one.level > Level.NOTHING] or each[:1]
+    unmade = [_CHECK_WORDS[one.check] for one in each if one.level is Level.NOT_CHECKED]
+    told = [one.evidence for one in telling if one.level is not Level.NOT_CHECKED]
+    return {
+        "name": entry.name,
+        "worst": worst(entry).level.words,
+        "found": "; ".join([*told, *([f"not checked: {some(unmade)}"] if unmade else [])]),
+        "knockout": worst(entry).bars,
+    }
 
 
 def _show_one(one: Screening, form: Format) -> None:
@@ -215,35 +238,9 @@ def _or_unknown(score: float | NotChecked) -> float | str:
     return "?" if isinstance(score, NotChecked) else score
 
 
-def _ranking_row(one: Screening) -> Row:
-    row: dict[str, object] = {"name": one.name, "distinctiveness": _category(one), "reading": _worst(one)}
-    if isinstance(one.close_marks, NotChecked):
-        return {**row, "found": "not checked"}
-    first = max(one.close_marks, key=lambda mark: mark.concern, default=None)
-    if first is None:
-        return {**row, "found": "none"}
-    about = _mark_row(first)
-    return {**about, **row, "found": ", ".join(filter(None, (first.mark.text, str(about["remark"]))))}
-
-
 def _distinctive(one: Screening) -> str:
     found = one.distinctiveness
     return "not checked" if isinstance(found, NotChecked) else f"{found.category} {number(found.score)}"
-
-
-def _category(one: Screening) -> str:
-    return "not checked" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.category
-
-
-def _severity(one: Screening) -> int:
-    return 0 if isinstance(one.readings, NotChecked) else max((r.severity for r in one.readings), default=0)
-
-
-def _worst(one: Screening) -> str:
-    if isinstance(one.readings, NotChecked):
-        return "not checked"
-    bad = [reading for reading in one.readings if reading.severity > 1]
-    return f"{bad[0].language}: {bad[0].word}" if bad else ""
 
 
 def _csv_rows(row: Row) -> Iterator[Row]:

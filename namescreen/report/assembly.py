@@ -31,7 +31,7 @@ if TYPE_CHECKING:
     from ..addresses import Estimate, Handle
     from ..connotations import Reading as Found
 
-__all__ = ["assemble"]
+__all__ = ["assemble", "entry_of", "weights_of"]
 
 _MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
 
@@ -57,21 +57,20 @@ def assemble(
     """
     found = tuple(screenings)
     spoken = {line: None for one in found for line in map(str, one.coverage)}
-    weights = {check: float(naming.comparison_weights.get(check, 1.0)) for check in CHECKS}
     return Report(
         product=naming.product,
         goods=naming.goods,
         classes=naming.classes,
         markets=naming.markets,
         languages=naming.languages,
-        names=tuple(_entry(one, (made or {}).get(one.name, ""), mild) for one in found),
+        names=tuple(entry_of(one, (made or {}).get(one.name, ""), mild) for one in found),
         lists=() if searched is None else _lists(searched, naming.source),
         date=date,
         date_from=date_from,
         version=version,
         command=tuple(command),
         concepts=tuple(concept.word for concept in naming.concepts),
-        weights=Weights(**weights),
+        weights=weights_of(naming),
         costs=_costs(naming.costs),
         settings=tuple(settings),
         languages_searched=tuple(spoken),
@@ -79,7 +78,13 @@ def assemble(
     )
 
 
-def _entry(found: screening.Screening, made: str, mild: bool) -> NameEntry:
+def weights_of(naming: brief.Brief) -> Weights:
+    """How much each check counts in the comparison; equal where the brief does not say."""
+    return Weights(**{check: float(naming.comparison_weights.get(check, 1.0)) for check in CHECKS})
+
+
+def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> NameEntry:
+    """A screening in the report's own words: see `assemble` for `made` and `mild`."""
     words = _words(found.name)
     construction, meaning = _made_of(found.name, words)
     return NameEntry(
@@ -119,6 +124,7 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         reasons=tuple(near.reasons),
         others=tuple(other.mark for other in found.others),
         marks=found.marks,
+        bites=found.bites,
     )
 
 

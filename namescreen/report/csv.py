@@ -12,7 +12,8 @@ import io
 
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, visible
-from .findings import Level, findings, mark_level, matters, worst
+from ..policy import Level
+from .findings import findings, mark_level, matters, worst
 from .model import CHECKS, CloseMark, NameEntry, Report
 from .sensitivity import standings
 
@@ -60,7 +61,7 @@ def to_csv(report: Report) -> str:
             standing.name,
             str(standing.place),
             worst(entry).level.words,
-            *(f"{found.level.words}: {found.evidence}" for found in findings(entry)),
+            *(found.words for found in findings(entry)),
         ]
         for found in matters(entry) or (None,):
             writer.writerow([_safe(text) for text in head + _mark(found, entry)])

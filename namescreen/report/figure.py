@@ -13,7 +13,8 @@ from xml.sax.saxutils import escape
 
 from ..outcome import DISCLAIMER
 from ..plain_text import shorten, some, visible, width
-from .findings import Level, findings, worst
+from ..policy import Level
+from .findings import findings, worst
 from .model import CHECKS, NameEntry, Report
 from .sensitivity import standings
 
@@ -68,7 +69,7 @@ def description(report: Report) -> str:
     """All that the picture says, in words."""
     return " ".join(
         f"{visible(entry.name)}: worst finding {worst(entry).level.words}; "
-        + some(f"{CHECKS[found.check].lower()} {found.level.words}" for found in findings(entry))
+        + some(f"{CHECKS[found.check].lower()} {found.title}" for found in findings(entry))
         + "."
         for entry in _ordered(report)[:MOST_ROWS]
     )
@@ -106,9 +107,10 @@ def _row(entry: NameEntry, top: int) -> Iterable[str]:
     yield _text(_MARGIN + _NAME + 22, middle, level.words, "x" if level is Level.NOT_CHECKED else "w")
     for at, found in enumerate(findings(entry)):
         left = _left(at)
-        yield _shape(found.level, left + 7, middle - 4)
-        skipped = found.level is Level.NOT_CHECKED
-        yield _text(left + 20, middle - 5, found.level.words, "x" if skipped else "w")
+        unasked = found.title == "not asked"
+        yield _shape(Level.NOT_CHECKED if unasked else found.level, left + 7, middle - 4)
+        skipped = unasked or found.level is Level.NOT_CHECKED
+        yield _text(left + 20, middle - 5, found.title, "x" if skipped else "w")
         yield _text(left + 20, middle + 7, _fit(found.evidence, _CHECK - 24, 9.5), "e")
     yield f'<path d="M{_MARGIN} {top + _ROW - 4}H{_WIDE - _MARGIN}" stroke="{_LINE}" stroke-width="0.75"/>'
 

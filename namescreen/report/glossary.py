@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from .findings import STEPS
+from ..policy import STEPS
 
 __all__ = ["GLOSSARY", "Term"]
 

@@ -84,6 +84,8 @@ def _drawn(report: Report) -> dict[str, Any]:
                     {
                         "check": found.check,
                         "level": found.level.words,
+                        "label": found.title,
+                        "bars": found.bars,
                         "evidence": found.evidence,
                         "value": found.value,
                     }
@@ -102,6 +104,7 @@ def _drawn(report: Report) -> dict[str, Any]:
                 "name": row.name,
                 "place": row.place,
                 "knockout": row.knockout,
+                "group": row.group,
                 "low": row.low,
                 "high": row.high,
                 "best_place": span[row.name][0],

@@ -8,19 +8,20 @@ from __future__ import annotations
 
 import os
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from ..outcome import DISCLAIMER, NotChecked
 from ..plain_text import cell, number, plural, shorten, some, table
+from ..policy import Level
 from .comparison import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
-from .findings import PASSED_OVER, Level, findings, worst, worst_words
+from .findings import MISSED, findings, worst, worst_words
 from .model import CHECKS, NameEntry, Report
 from .pages import name_pages
 from .questions import general_questions
 from .record import costs_worksheet, next_steps, record, terms
-from .sensitivity import moves, places, standings, weighed
+from .sensitivity import Standing, moves, places, standings, weighed
 
 __all__ = ["to_markdown"]
 
@@ -87,20 +88,31 @@ def _in_short(report: Report) -> Iterable[str]:
         if names:
             verb = "meets" if len(names) == 1 else "meet"
             yield f"{_few(names)} {verb} an identical or nearly identical mark {goods}."
-    standing = [row.name for row in order if not row.knockout]
-    if len(standing) > 1:
-        first = standing[0]
-        by = "with all checks weighing the same" if _equal(report) else "by the maker's weights"
-        firm = (
-            "and stays first when each is halved or doubled"
-            if places(report)[first] == (1, 1)
-            else "but not whichever weight moves: see the comparison"
-        )
-        yield f"{_few([first])} stands first {by}, {firm}. Worst finding: {worst_words(entries[first])}."
+    named = [name for name in entries if _names_the_goods(entries[name])]
+    if named:
+        yield f"{_few(named)} {'names' if len(named) == 1 else 'name'} the goods themselves, which offices refuse."
+    if len(order) > 1:
+        yield _first(report, order, entries)
     yield from _skipped(report)
     missing = unsearched_markets(report)
     if missing:
         yield f"No list searched comes from the trade mark office of {some(missing, 'or')}."
+
+
+def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
+    """Which name stands first, or that none does: a serious finding is never passed over."""
+    first = order[0]
+    if first.group >= Level.SERIOUS:
+        return "No name can be put first: something serious stands against each."
+    rest = [row for row in order if row.group == first.group]
+    told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entries[first.name])}."
+    if len(rest) > 1 and places(report)[first.name] != (1, 1):
+        told += f" {_few([row.name for row in rest[1:]])} came as far; other weights would put another of them first."
+    return told
+
+
+def _names_the_goods(entry: NameEntry) -> bool:
+    return any(found.bars and found.check == "distinctiveness" for found in findings(entry))
 
 
 def _goods_compared(entry: NameEntry) -> bool:
@@ -140,7 +152,7 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
     yield (
         "In the order of the comparison below. *Nothing found* means that the check was made and nothing "
         "reached the line from which it is worth a look; *not checked* means that it was not made. Even "
-        f"so, of pairs of marks that tribunals held too alike, about {PASSED_OVER} stays below that line. "
+        f"so, of pairs of marks that tribunals held too alike, about {MISSED} stays below that line. "
         "Numbers in brackets run from 0 to 1: closeness to the mark (1 = identical), distinctiveness and "
         "fit (1 = best)."
     )
@@ -194,9 +206,9 @@ def _comparison(report: Report) -> Iterable[str]:
     without = f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
     yield (
         "Each value runs from 0 to 1, 1 = nothing found against the name. The total is their mean, "
-        f"{how}.{without} Where a check was not made the total is a span, and the name stands by its lower "
-        "end. A knockout is not outweighed by anything: such names stand last. *Places* are the best and "
-        "worst that a name takes when each weight in turn is halved and doubled."
+        f"{how}.{without} Names are grouped by their worst finding, and no total lifts a name out of its group; inside "
+        "a group the total decides. Where a check was not made the total is a span, and the name stands by its lower "
+        "end. *Places* are the best and worst that a name takes when one weight at a time is halved or doubled."
     )
     if not checks:
         return

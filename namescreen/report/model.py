@@ -52,7 +52,8 @@ class CloseMark:
     Appearance, sound, meaning and overall are closeness in [0, 1], 1 = identical; meaning is not checked where
     too few words of the names are known. `concern`, in [0, 1], is how much the mark asks for attention, 1 =
     most, as the screening reckons it. Of several marks with the same words it is the one of most concern; `others`
-    are some of the rest, in that order, and `marks` counts them all, this one included.
+    are some of the rest, in that order, and `marks` counts them all, this one included. `bites` says whether the mark
+    holds in one of the markets; None where that is not known.
     """
 
     mark: Mark
@@ -66,6 +67,7 @@ class CloseMark:
     reasons: tuple[str, ...] = ()
     others: tuple[Mark, ...] = ()
     marks: int = 1
+    bites: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,8 +8,9 @@ from ..connotations.languages import language_name
 from ..marks.mark import Mark
 from ..outcome import DISCLAIMER, NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
+from ..policy import Level
 from .coverage import never_checked, not_checked_words
-from .findings import Level, mark_level, matters, words_read, worst_words
+from .findings import mark_level, matters, words_read, worst_words
 from .model import Address, Addresses, CloseMark, Distinctiveness, NameEntry, Report
 from .questions import questions
 from .sensitivity import standings

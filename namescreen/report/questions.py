@@ -8,9 +8,10 @@ from collections import defaultdict
 from ..connotations.languages import language_name
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some
+from ..policy import Level
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import Level, mark_level, matters, words_read
+from .findings import mark_level, matters, words_read
 from .model import CloseMark, NameEntry, Report
 
 __all__ = ["general_questions", "questions"]

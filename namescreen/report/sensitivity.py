@@ -1,9 +1,9 @@
 """The names side by side under the brief's weights, and how firm their order is when the weights move.
 
-A name's total is the weighted mean of its checks' values (see `findings`), 1 = nothing speaks against it. A
-check that was not made for a name could have come out anywhere, so the total is then a span, and the name
-stands by the lower end. A check that was made for no name drops out. A knockout is not outweighed: such
-names stand last.
+Names are grouped by their worst finding (see `policy.gate`), and no weight moves a name to another group. Inside a
+group the total decides: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks against the name.
+A check that was not made for a name could have come out anywhere, so the total is then a span, and the name stands by
+the lower end. A check that was made for no name drops out.
 """
 
 from __future__ import annotations
@@ -11,10 +11,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from .findings import findings, matters
-from .model import CHECKS, Report, Weights
+from ..policy import Level, gate
+from .findings import findings
+from .model import CHECKS, NameEntry, Report, Weights
 
-__all__ = ["Move", "Standing", "moves", "places", "standings", "weighed"]
+__all__ = ["Move", "Standing", "moves", "places", "standings", "standings_of", "weighed"]
 
 MOVED = 2.0
 """Each weight in turn is halved and doubled: a plain, wide share (common practice, no source)."""
@@ -22,10 +23,15 @@ MOVED = 2.0
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """A name's place: `values` by check (None when not checked), and the span of its total in [0, 1]."""
+    """A name's place: `values` by check (None when not checked), and the span of its total in [0, 1].
+
+    `group` is that of the worst finding, from 0 (nothing found) to 4 (barred); a lower group stands first. `knockout`
+    says that a mark bars the name.
+    """
 
     name: str
     place: int
+    group: int
     knockout: bool
     values: tuple[float | None, ...]
     low: float
@@ -41,37 +47,45 @@ class Move:
     pairs_changed: int
 
 
-_Row = tuple[str, bool, tuple[float | None, ...]]
-"""A name, whether a knockout stands against it, and its values in the order of `CHECKS`."""
+_Row = tuple[str, int, bool, tuple[float | None, ...]]
+"""A name, its group, whether a mark bars it, and its values in the order of `CHECKS`."""
 
 
-def _rows(report: Report) -> list[_Row]:
+def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
+    found = [(entry.name, findings(entry)) for entry in entries]
+    made = {one.check for _, each in found for one in each if one.level is not Level.NOT_CHECKED}
     return [
         (
-            entry.name,
-            any(found.knockout and found.mark.status != "dead" for found in matters(entry)),
-            tuple(finding.value for finding in findings(entry)),
+            name,
+            gate(each, made),
+            any(one.bars and one.check == "marks" for one in each),
+            tuple(one.value for one in each),
         )
-        for entry in report.names
+        for name, each in found
     ]
 
 
 def _weighed(rows: Iterable[_Row], weights: Weights) -> tuple[str, ...]:
-    made = {at for _, _, values in rows for at, value in enumerate(values) if value is not None}
+    made = {at for *_, values in rows for at, value in enumerate(values) if value is not None}
     return tuple(check for at, check in enumerate(CHECKS) if getattr(weights, check) > 0 and at in made)
 
 
 def weighed(report: Report) -> tuple[str, ...]:
     """The checks that enter the comparison: weight above zero, and made for at least one name."""
-    return _weighed(_rows(report), report.weights)
+    return _weighed(_rows(report.names), report.weights)
 
 
 def standings(report: Report) -> tuple[Standing, ...]:
-    """Every name in order, best first, under the report's weights.
+    """Every name of a report in order: see `standings_of`."""
+    return standings_of(report.names, report.weights)
 
-    Equal totals, seen to six decimals, share a place and stand in the order of the brief.
+
+def standings_of(entries: Iterable[NameEntry], weights: Weights) -> tuple[Standing, ...]:
+    """Every name in order, least against it first.
+
+    Names of one group with equal totals, seen to six decimals, share a place and stand in the order given.
     """
-    return _placed(_rows(report), report.weights)
+    return _placed(_rows(entries), weights)
 
 
 def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
@@ -84,12 +98,12 @@ def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
     return tuple(placed)
 
 
-def _rank(row: Standing) -> tuple[bool, float, float]:
-    return row.knockout, -round(row.low, 6), -round(row.high, 6)
+def _rank(row: Standing) -> tuple[int, float, float]:
+    return row.group, -round(row.low, 6), -round(row.high, 6)
 
 
 def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standing:
-    name, knockout, values = found
+    name, group, knockout, values = found
     by_check = dict(zip(CHECKS, values, strict=True))
     total = sum(getattr(weights, check) for check in checks)
 
@@ -99,12 +113,12 @@ def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standin
         parts = ((getattr(weights, check), by_check[check]) for check in checks)
         return float(sum(weight * (unknown if value is None else value) for weight, value in parts) / total)
 
-    return Standing(name, 0, knockout, values, mean(0.0), mean(1.0))
+    return Standing(name, 0, group, knockout, values, mean(0.0), mean(1.0))
 
 
 def _moved(report: Report) -> Iterator[tuple[str, tuple[Standing, ...]]]:
     """The order by the report's own weights, then with each weight in turn halved and doubled."""
-    found = _rows(report)
+    found = _rows(report.names)
     yield "weights as they stand", _placed(found, report.weights)
     for check in _weighed(found, report.weights):
         for share, word in ((1 / MOVED, "halved"), (MOVED, "doubled")):

@@ -15,7 +15,7 @@ from pathlib import Path
 from namescreen import compare
 from namescreen.goods import relatedness
 from namescreen.marks import Mark
-from namescreen.report.findings import Level, level_of
+from namescreen.policy import Level, level_of
 from namescreen.screening import CloseMark, is_knockout
 
 PAIRS = Path(__file__).parents[3] / "shared" / "checks" / "decided_pairs.csv"

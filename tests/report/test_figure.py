@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 import re
 from dataclasses import replace
 from xml.etree import ElementTree
@@ -10,9 +12,10 @@ import pytest
 
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import visible
-from namescreen.report import Report, to_svg
+from namescreen.policy import Level
+from namescreen.report import Report, to_csv, to_svg
 from namescreen.report.figure import MOST_ROWS, _shape, description
-from namescreen.report.findings import Level, findings, worst
+from namescreen.report.findings import findings, worst
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -39,11 +42,22 @@ def test_every_finding_has_its_words(report: Report) -> None:
     for entry in report.names:
         assert entry.name in told
         assert worst(entry).level.words in told
+        for one in findings(entry):
+            assert one.title in told
     for level in Level:
-        beside_legend = 1 + sum(one.level is level for entry in report.names for one in findings(entry))
+        beside_legend = 1 + sum(one.title == level.words for entry in report.names for one in findings(entry))
         of_worst = sum(worst(entry).level is level for entry in report.names)
         assert told.count(level.words) == beside_legend + of_worst
     assert any(text.startswith(DISCLAIMER) for text in told)
+
+
+def test_an_address_that_nobody_was_asked_about_never_reads_as_nothing_found(report: Report) -> None:
+    one = replace(report, names=report.names[:1])
+    (fit,) = (found for found in findings(one.names[0]) if found.check == "addresses")
+    assert (fit.title, fit.level) == ("not asked", Level.NOTHING)
+    assert words(to_svg(one)).count("nothing found") == 2  # the readings, and the legend
+    rows = list(csv.DictReader(io.StringIO(to_csv(one), newline="")))
+    assert {row["addresses"] for row in rows} == {"not asked: fits 0.82"}
 
 
 def test_levels_differ_in_shape_not_only_in_colour() -> None:

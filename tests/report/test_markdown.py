@@ -154,7 +154,7 @@ def test_the_glance_says_level_and_evidence(report: Report) -> None:
         "serious: knockout: HERB WELL (0.99) and 1 more",
         "look closer: descriptive (0.31)",
         "nothing found: in 3 languages",
-        "fits 0.82; not asked",
+        "not asked: fits 0.82",
     ]
     assert rows["Mistel"][3] == "serious: de: Mist, dung; rubbish"
     assert rows["Rootlark"][4] == "minor: fits 0.90; 1 of 2 taken"

@@ -62,6 +62,26 @@ def test_a_knockout_stands_last_whatever_its_other_values(report: Report) -> Non
     assert [row.name for row in standings(of(report, knocked, worst))] == ["b", "Herbwell"]
 
 
+def test_no_good_value_lifts_a_name_out_of_the_group_of_its_worst_finding(report: Report) -> None:
+    plain = Weights(1, 1, 0, 1)
+    generic = replace(entry("generic"), distinctiveness=Distinctiveness("generic", 0.9))
+    serious = entry("serious", 1.0, 3)
+    look = entry("look", 1.0, 2)
+    minor = entry("minor", 0.1, 1, 0.1)
+    minor = replace(minor, addresses=Addresses(0.5))
+    rows = standings(of(report, generic, serious, look, minor, entry("clear", 0.1, 0, 0.6), weights=plain))
+    assert [(row.name, row.group) for row in rows] == [
+        ("clear", 0), ("minor", 1), ("look", 2), ("serious", 3), ("generic", 4),
+    ]  # fmt: skip
+
+
+def test_what_was_not_looked_at_does_not_stand_before_what_was(report: Report) -> None:
+    unseen = entry("unseen", distinctive=None)
+    assert [row.name for row in standings(of(report, unseen, entry("minor", 1.0, 1)))] == ["minor", "unseen"]
+    both = of(report, unseen, entry("other", distinctive=None, severity=1))  # made for no name: it says nothing
+    assert [row.group for row in standings(both)] == [0, 1]
+
+
 def test_equal_totals_share_a_place(report: Report) -> None:
     rows = standings(of(report, entry("b"), entry("a"), entry("c", 0.1)))
     assert [(row.name, row.place) for row in rows] == [("b", 1), ("a", 1), ("c", 3)]
@@ -69,7 +89,7 @@ def test_equal_totals_share_a_place(report: Report) -> None:
 
 def test_moves_tell_when_the_order_turns(report: Report) -> None:
     # a leads by distinctiveness, b by its address: at equal weights a by 0.1, with addresses doubled b.
-    two = of(report, entry("a", 1.0, 0, 0.5), entry("b", 0.6, 0, 0.8))
+    two = of(report, entry("a", 1.0, 0, 0.6), entry("b", 0.6, 0, 0.9))
     told = {move.change: move for move in moves(two)}
     assert told["weights as they stand"].first == ("a", "b")
     assert told["Domain and handle doubled"].first == ("b", "a")
@@ -103,8 +123,8 @@ def test_a_better_value_never_lowers_a_name(report: Report, values: list[tuple[f
 
 
 def test_a_tie_is_no_change_of_order(report: Report) -> None:
-    # by distinctiveness and address alike a leads, 1.2 to 1.0; with addresses doubled both reach 1.6
-    two = of(report, entry("b", 0.4, 0, 0.6), entry("a", 0.8, 0, 0.4), weights=Weights(0, 1, 0, 1))
+    # by distinctiveness and address alike a leads, 1.4 to 1.2; with addresses doubled both reach 2.0
+    two = of(report, entry("b", 0.4, 0, 0.8), entry("a", 0.8, 0, 0.6), weights=Weights(0, 1, 0, 1))
     told = {move.change: move.pairs_changed for move in moves(two)}
     assert standings(two)[0].name == "a"
     assert told["Domain and handle doubled"] == 0

@@ -12,11 +12,12 @@ import pytest
 from namescreen.marks.mark import Mark
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import visible
+from namescreen.policy import Level
 from namescreen.report import Report, to_csv, to_markdown
 from namescreen.report.costs import money, worksheet
 from namescreen.report.coverage import partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
-from namescreen.report.findings import Level, mark_level, matters, words_read
+from namescreen.report.findings import mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
 from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
 from namescreen.report.pages import MARK_HEADS, mark_cells

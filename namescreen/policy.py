@@ -1,0 +1,181 @@
+"""How findings order marks and names. The screen, the demo, the report and its picture all use this one policy.
+
+A mark is judged by its closeness to the name, by how related the goods are, by whether it is in force, and by whether
+it holds in the maker's markets. The result is its concern, a number from 0 to 1 that sorts marks and gives their level.
+
+A name is judged by its worst finding. Names are grouped by it, and no good finding lifts a name out of its group:
+only inside a group does the weighted mean of all checks decide.
+
+A finding is an invitation to look, not a legal conclusion. "Nothing found" and "not checked" are different things and
+never share a word or a shape.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from enum import IntEnum
+
+from .marks.mark import Mark
+
+__all__ = [
+    *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "SAME_GOODS", "STEPS"),
+    *("Conflict", "Finding", "Level", "gate", "has_ended", "level_of", "worst"),
+]
+
+
+class Level(IntEnum):
+    """How much attention a finding asks for; a higher level asks for more. `NOT_CHECKED` stands outside the order."""
+
+    NOT_CHECKED = -1
+    NOTHING = 0
+    MINOR = 1
+    LOOK = 2
+    SERIOUS = 3
+
+    @property
+    def words(self) -> str:
+        """The level as the reader sees it."""
+        return ("nothing found", "minor", "look closer", "serious", "not checked")[self.value]
+
+
+NEAR_IN_APPEARANCE = 0.92
+NEAR_IN_SOUND = 0.95
+"""From here on two names are near-identical to the eye or the ear. Set by looking at one-letter changes in names of six
+letters and more, not fitted."""
+
+SAME_GOODS = 0.6
+"""Relatedness from which goods count as the same or closely related: more than a shared class alone (0.5), so a shared
+or related subject too. Ours, not fitted."""
+
+LEAST_CLOSE = 0.2
+"""Overall closeness below which a mark is not listed as close to a name. Ours, not fitted."""
+
+TRANSLATED = 0.9
+"""What the closeness of a mark to the translation of a name counts beside closeness to the name itself: not every
+buyer translates. Ours, not fitted."""
+
+# Chosen, not fitted: so that a mark much like the name for the same goods is serious and the same mark for distant
+# goods, or a dead one, is minor; and so low that few marks a tribunal would hold too near are passed over. How decided
+# cases fall: tests/bench/bench_levels.py.
+STEPS = ((0.75, Level.SERIOUS), (0.55, Level.LOOK), (0.35, Level.MINOR))
+"""Concern at or above which a mark has a level."""
+
+_LOOK_FROM = {level: least for least, level in STEPS}[Level.LOOK]
+
+
+def level_of(concern: float) -> Level:
+    """The level of a mark's concern, in [0, 1]."""
+    return next((level for least, level in STEPS if concern >= least), Level.NOTHING)
+
+
+def has_ended(mark: Mark) -> bool:
+    """Whether the list says that a mark has lapsed, was refused or was withdrawn."""
+    return mark.status == "dead"
+
+
+@dataclass(frozen=True, slots=True)
+class Conflict:
+    """What the policy looks at in one mark. Closeness is in [0, 1], 1 = identical.
+
+    `goods` is how related the goods are, in [0, 1]; None if they were not compared, which counts as the same goods: a
+    list typed by hand is a list of competitors. `ended` says that the list calls the mark dead. `bites` says whether
+    the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
+    of the mark to a translation of the name, 0 if there is none.
+    """
+
+    appearance: float
+    sound: float
+    overall: float
+    goods: float | None
+    ended: bool = False
+    bites: bool | None = None
+    translated: float = 0.0
+
+    @property
+    def identical(self) -> bool:
+        """Whether name and mark have the same letters in the same order: nothing else reaches appearance 1."""
+        return self.appearance >= 1.0
+
+    @property
+    def near_identical(self) -> bool:
+        """Whether name and mark as wholes look or sound almost the same, or do."""
+        return self.appearance >= NEAR_IN_APPEARANCE or self.sound >= NEAR_IN_SOUND
+
+    @property
+    def knockout(self) -> bool:
+        """Whether a live mark of the markets is identical or near-identical, for the same or closely related goods.
+
+        Not a legal finding: it says which marks to look at first.
+        """
+        related = self.goods is None or self.goods >= SAME_GOODS
+        return self.near_identical and related and not self.ended and self.bites is not False
+
+    @property
+    def concern(self) -> float:
+        """How much the mark asks for attention, in [0, 1], 1 = most: a sort key, not a likelihood.
+
+        Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
+        the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
+        is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
+        reach beyond them. A mark that has ended counts half, and so does one that holds outside the markets.
+        """
+        if self.knockout:
+            return 1.0
+        share = 1.0 if self.goods is None else self.goods
+        value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
+        if self.identical:
+            value = max(value, _LOOK_FROM)
+        if self.ended:
+            value /= 2
+        return value / 2 if self.bites is False else value
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What one check found for one name: its level, and the evidence in a few words.
+
+    `value` in [0, 1] is what the comparison weighs, 1 = nothing speaks against the name; None when not checked. `bars`
+    says that a name cannot get past the finding without an adviser: a knockout, or a name of the goods themselves.
+    `label` takes the place of the level's words where these would say too much: nobody was asked about a domain, so
+    nothing can have been found.
+    """
+
+    check: str
+    level: Level
+    evidence: str
+    value: float | None
+    bars: bool = False
+    label: str = ""
+
+    @property
+    def title(self) -> str:
+        """The level as the reader sees it."""
+        return self.label or self.level.words
+
+    @property
+    def words(self) -> str:
+        """Level and evidence in one line; the reason of a check not made stands elsewhere."""
+        return self.title if self.level is Level.NOT_CHECKED else f"{self.title}: {self.evidence}"
+
+
+def worst(findings: Iterable[Finding]) -> Finding:
+    """The finding that asks for most attention; the first of equals. Not checked only when nothing was."""
+    return max(findings, key=lambda found: (found.level, found.bars))
+
+
+def gate(findings: Iterable[Finding], made: Iterable[str]) -> int:
+    """The group a name belongs to, from 0 (nothing found) to 4 (barred); names of a lower group stand first.
+
+    The group is that of the worst finding. A check that was `made` for other names and not for this one counts as "look
+    closer": what was not looked at is not harmless.
+    """
+    known = set(made)
+    return max(
+        (
+            len(STEPS) + 1 if one.bars else Level.LOOK if one.level is Level.NOT_CHECKED else one.level
+            for one in findings
+            if one.level is not Level.NOT_CHECKED or one.check in known
+        ),
+        default=0,
+    )

@@ -1,0 +1,224 @@
+"""Every check for each name, in the order in which the results come."""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
+from importlib import import_module
+from typing import TYPE_CHECKING, TypeVar
+
+from ..errors import DataError
+from ..marks.mark import Mark
+from ..outcome import NotChecked
+from ..policy import LEAST_CLOSE, Level, has_ended
+from .results import CloseMark, Screening, is_knockout
+
+if TYPE_CHECKING:
+    from ..addresses import Estimate
+    from ..closeness import Closeness
+    from ..connotations import Coverage, Reading
+    from ..goods import Distinctiveness, Relatedness
+    from ..register import Hit, Register
+
+__all__ = ["MOST_JUDGED", "NOT_JUDGED", "screen"]
+
+OVER_FETCH = 2
+"""So many times the names asked for are searched where the goods are known. Words that merely describe the goods count
+less, which changes the order; the search itself does not know the goods."""
+
+MOST_JUDGED = 50
+"""Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
+first (`Selection.prioritized`)."""
+NOT_JUDGED = NotChecked(
+    "goods_relatedness", f"of many marks with the same words the goods of {MOST_JUDGED} at most are compared"
+)
+
+Found = TypeVar("Found")
+
+
+def screen(
+    names: Iterable[str],
+    register: Register | None,
+    *,
+    goods: str = "",
+    classes: Sequence[int] = (),
+    languages: Sequence[str] | None = None,
+    markets: Sequence[str] = (),
+    endings: Sequence[str] = (),
+    handle_lengths: Sequence[int] = (),
+    top: int = 10,
+    progress: Callable[[int, int | None], None] | None = None,
+) -> Iterator[Screening]:
+    """Every check for each of `names`, in order, as the results come.
+
+    `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers
+    (BCP 47; None: all that are covered); `markets` the countries where it will be sold (ISO 3166-1); `endings` and
+    `handle_lengths` what domains and handles are estimated for. The `top` closest names among the marks are kept, each
+    with the marks that carry it, and every further one met that asks for a closer look. Marks less close than
+    `LEAST_CLOSE` are left out. Without a register, and wherever else something is missing, the check is `NotChecked`.
+    """
+    wanted = list(names)
+    checks = _Checks(goods, tuple(classes), languages, tuple(markets), tuple(endings), tuple(handle_lengths))
+    for name, marks in _searched(wanted, register, checks, top, progress):
+        yield checks.screening(name, marks)
+
+
+def _searched(
+    names: list[str],
+    register: Register | None,
+    checks: _Checks,
+    top: int,
+    progress: Callable[[int, int | None], None] | None,
+) -> Iterator[tuple[str, tuple[CloseMark, ...] | NotChecked]]:
+    if register is None:
+        nothing = NotChecked("close_marks", "no list of existing marks was given")
+        for done, name in enumerate(names, 1):
+            yield name, nothing
+            if progress:
+                progress(done, len(names))
+        return
+    wide = top * OVER_FETCH if checks.goods else top
+    for name, hits in register.search(names, wide, progress=progress):
+        close = checks.close_marks(name, hits)
+        yield name, (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK))
+
+
+@dataclass(frozen=True, slots=True)
+class _Checks:
+    """What the product is, and each check for it."""
+
+    goods: str
+    classes: tuple[int, ...]
+    languages: Sequence[str] | None
+    markets: tuple[str, ...]
+    endings: tuple[str, ...]
+    handle_lengths: tuple[int, ...]
+
+    def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
+        distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
+        readings = _made("readings", lambda: self._readings(name))
+        addresses = _made("addresses", lambda: self._addresses(name))
+        coverage, missing = self._coverage()
+        if not coverage and not isinstance(readings, NotChecked):
+            # Nothing was met because nothing was looked through.
+            readings = NotChecked("readings", f"no words are shipped of {' or '.join(self.languages or ())}")
+        parts = (marks, distinctiveness, readings, addresses)
+        close = () if isinstance(marks, NotChecked) else marks
+        goods = [mark.goods_relatedness for one in close for mark in (one, *one.others)]
+        unjudged = [NOT_JUDGED for one in close if _may_hide_a_knockout(one)]
+        reasons = dict.fromkeys(one for one in (*parts, *goods, *unjudged, *missing) if isinstance(one, NotChecked))
+        return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
+
+    def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
+        found = (self._close_mark(name, hit) for hit in hits)
+        return tuple(
+            sorted(
+                (one for one in found if one.closeness.overall >= LEAST_CLOSE),
+                # Rounded: a last bit that differs is no difference.
+                key=lambda one: (-round(one.closeness.overall, 9), -one.concern),
+            )
+        )
+
+    def _close_mark(self, name: str, hit: Hit) -> CloseMark:
+        """The mark of most concern among those of one name, the others with it."""
+        from ..closeness import compare
+
+        marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
+        closeness = compare(name, marks[0].text, name_goods=self.goods or None)
+        first, *others = sorted((self._judged(mark, closeness) for mark in marks), key=_gravest_first)
+        return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
+
+    def _judged(self, mark: Mark, closeness: Closeness) -> CloseMark:
+        related = _made("goods_relatedness", lambda: self._relatedness(mark))
+        bites = _bites(mark, self.markets)
+        return CloseMark(mark, closeness, related, is_knockout(mark, closeness, related, bites), bites=bites)
+
+    def _own_classes(self) -> tuple[int, ...]:
+        """The classes of the product; those that its goods are likely in, where none are stated."""
+        likely = _made("goods_relatedness", lambda: self.classes or _likely_classes(self.goods))
+        return () if isinstance(likely, NotChecked) else likely
+
+    def _relatedness(self, mark: Mark) -> Relatedness | NotChecked:
+        if not self.goods and not self.classes:
+            return NotChecked("goods_relatedness", "the goods of the product are not stated")
+        if not mark.goods and not mark.classes:
+            return NotChecked("goods_relatedness", "the list of marks does not state the goods of some marks")
+        from ..goods import relatedness
+
+        return relatedness(self.goods, mark.goods, self.classes, mark.classes)
+
+    def _distinctiveness(self, name: str) -> Distinctiveness | NotChecked:
+        if not self.goods:
+            return NotChecked("distinctiveness", "the goods of the product are not stated in words")
+        from ..goods import distinctiveness
+
+        return distinctiveness(name, self.goods)
+
+    def _readings(self, name: str) -> tuple[Reading, ...]:
+        from ..connotations import readings
+
+        # Shipped tables only: what a user has installed must not change a dated, repeatable result.
+        return tuple(readings(name, languages=self.languages, dictionaries=()))
+
+    def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
+        found = _made("readings", lambda: _coverage(None if self.languages is None else tuple(self.languages)))
+        return ((), (found,)) if isinstance(found, NotChecked) else found
+
+    def _addresses(self, name: str) -> Estimate | NotChecked:
+        from ..addresses import estimate
+
+        return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+
+
+def _bites(mark: Mark, markets: tuple[str, ...]) -> bool | None:
+    """Whether a mark holds in one of the markets; None if no market is stated, or not where the mark holds."""
+    if not markets or not getattr(mark, "territories", ()):
+        return None
+    found: bool | None = import_module("namescreen.marks.territory").bites_in(mark, markets)
+    return found
+
+
+def _may_hide_a_knockout(close: CloseMark) -> bool:
+    """Whether a mark of the same words whose goods were not compared might be a knockout where none that was is."""
+    seen = (close, *close.others)
+    live_unseen = close.marks > len(seen) and not any(has_ended(one.mark) for one in seen)  # the dead come last
+    return live_unseen and not close.knockout and close.conflict.near_identical
+
+
+def _gravest_first(close: CloseMark) -> tuple[bool, float, float, bool]:
+    """Sorts marks of one name: knockouts, then by concern, goods that are known to be related before others, and live
+    marks before dead ones; equal ones stay in the order of the register."""
+    related = close.goods_relatedness
+    score = 0.0 if isinstance(related, NotChecked) else related.score
+    return not close.knockout, -close.concern, -score, has_ended(close.mark)
+
+
+def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:
+    """What a check finds; a table or package that it needs and cannot have makes it `NotChecked`."""
+    try:
+        return make()
+    except DataError as error:
+        return NotChecked(check, str(error))
+    except ImportError as error:
+        return NotChecked(check, f"this installation lacks a part that the check needs ({error})")
+
+
+@cache
+def _likely_classes(goods: str) -> tuple[int, ...]:
+    from ..goods import classes_for
+
+    return tuple(guess.number for guess in classes_for(goods))
+
+
+@cache
+def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
+    """What is known of each language, and which of them are not covered."""
+    from ..connotations import coverage
+
+    found = tuple(coverage(languages, ()))
+    covered = tuple(one for one in found if not isinstance(one, NotChecked))
+    # A dictionary that is not installed leaves no language unchecked: coverage says what was looked through.
+    missing = (one for one in found if isinstance(one, NotChecked) and one.check.startswith("readings"))
+    return covered, tuple(missing)

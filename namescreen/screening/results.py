@@ -1,0 +1,164 @@
+"""What a screening found: the records, with their scores, levels and JSON form."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from ..marks.mark import Mark
+from ..outcome import NotChecked
+from ..policy import Conflict, Level, has_ended, level_of
+from .json import number, plain
+
+if TYPE_CHECKING:
+    from ..addresses import Estimate
+    from ..closeness import Closeness
+    from ..connotations import Coverage, Reading
+    from ..goods import Distinctiveness, Relatedness
+
+__all__ = ["CloseMark", "Screening", "is_knockout"]
+
+
+def _conflict(
+    mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None
+) -> Conflict:
+    """A mark as the policy looks at it."""
+    return Conflict(
+        closeness.appearance,
+        closeness.sound,
+        closeness.overall,
+        None if isinstance(goods_relatedness, NotChecked) else goods_relatedness.score,
+        has_ended(mark),
+        bites,
+    )
+
+
+def is_knockout(
+    mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None = None
+) -> bool:
+    """Whether a mark is identical or near-identical, for the same or closely related goods: see `policy.Conflict`."""
+    return _conflict(mark, closeness, goods_relatedness, bites).knockout
+
+
+@dataclass(frozen=True, slots=True)
+class CloseMark:
+    """An existing mark near a name: how close the names are, and how related the goods.
+
+    `knockout`: a live mark identical or near-identical to the name, for the same or closely related goods. `bites`:
+    whether the mark holds in one of the markets; None where that is not known. Of several marks with the same folded
+    words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
+    one, in the order of concern; `marks` is how many there are in all.
+    """
+
+    mark: Mark
+    closeness: Closeness
+    goods_relatedness: Relatedness | NotChecked
+    knockout: bool
+    others: tuple[CloseMark, ...] = ()
+    marks: int = 1
+    bites: bool | None = None
+
+    @property
+    def conflict(self) -> Conflict:
+        """The mark as the policy looks at it."""
+        return _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
+
+    @property
+    def meaning(self) -> float | NotChecked:
+        """Closeness in meaning, in [0, 1]; `NotChecked` where too few words are known."""
+        missing = (one for one in self.closeness.not_checked if one.check == "meaning")
+        return next(missing, self.closeness.meaning)
+
+    @property
+    def concern(self) -> float:
+        """How much the mark asks for attention, in [0, 1], 1 = most: see `policy.Conflict`."""
+        return self.conflict.concern
+
+    @property
+    def level(self) -> Level:
+        """How much attention the mark asks for, in four steps."""
+        return level_of(self.concern)
+
+    def to_json(self) -> dict[str, Any]:
+        """The mark and its scores side by side, as in the published schema."""
+        related = self.goods_relatedness
+        return {
+            "mark": self.mark.text,
+            "overall": number(self.closeness.overall),
+            "appearance": number(self.closeness.appearance),
+            "sound": number(self.closeness.sound),
+            "meaning": plain(self.meaning),
+            "goods_relatedness": plain(related if isinstance(related, NotChecked) else related.score),
+            "knockout": self.knockout,
+            "concern": number(self.concern),
+            "level": self.level.words,
+            **_register_facts(self),
+            "goods": self.mark.goods,
+            "filed": self.mark.filed,
+            "registered": self.mark.registered,
+            "source": self.mark.source,
+            "line": self.mark.line,
+            "reasons": list(self.closeness.reasons),
+            "marks": self.marks,
+            "others": [_register_facts(other) for other in self.others],
+        }
+
+
+def _register_facts(close: CloseMark) -> dict[str, Any]:
+    """What the register says of a mark, and whether it holds in the markets."""
+    return {
+        "number": close.mark.number,
+        "office": close.mark.office,
+        "classes": list(close.mark.classes),
+        "status": close.mark.status,
+        "owner": close.mark.owner,
+        "in_markets": close.bites,
+    }
+
+
+@dataclass(frozen=True, slots=True)
+class Screening:
+    """What every check found for one name.
+
+    A check that was not made is `NotChecked`, and listed in `not_checked`. `close_marks` stand closest first
+    by overall closeness, marks of the same words together as one; `coverage` says what the readings were looked up in.
+    """
+
+    name: str
+    close_marks: tuple[CloseMark, ...] | NotChecked
+    distinctiveness: Distinctiveness | NotChecked
+    readings: tuple[Reading, ...] | NotChecked
+    coverage: tuple[Coverage, ...]
+    addresses: Estimate | NotChecked
+    not_checked: tuple[NotChecked, ...]
+
+    @property
+    def knockouts(self) -> tuple[CloseMark, ...]:
+        """The close marks that are knockouts, closest first."""
+        return tuple(mark for mark in self._marks if mark.knockout)
+
+    @property
+    def concern(self) -> float:
+        """The most that a close mark asks for attention (see `CloseMark.concern`); 0 if none was found."""
+        return max((mark.concern for mark in self._marks), default=0.0)
+
+    @property
+    def closest(self) -> float:
+        """The overall closeness of the closest mark, in [0, 1]; 0 if no mark was searched."""
+        return max((mark.closeness.overall for mark in self._marks), default=0.0)
+
+    @property
+    def _marks(self) -> tuple[CloseMark, ...]:
+        return () if isinstance(self.close_marks, NotChecked) else self.close_marks
+
+    def to_json(self) -> dict[str, Any]:
+        """The screening as JSON types, in the form that `schema` publishes."""
+        return {
+            "name": self.name,
+            "close_marks": plain(self._marks),
+            "distinctiveness": plain(self.distinctiveness),
+            "readings": [] if isinstance(self.readings, NotChecked) else plain(self.readings),
+            "coverage": plain(self.coverage),
+            "addresses": plain(self.addresses),
+            "not_checked": [{"check": one.check, "because": one.because} for one in self.not_checked],
+        }

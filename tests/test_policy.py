@@ -1,0 +1,95 @@
+"""The policy: what holds for all marks and findings, and the cases that a maker must not be misled about."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.policy import STEPS, Conflict, Finding, Level, gate, level_of, worst
+
+SHARE = st.floats(0, 1)
+conflicts = st.builds(
+    Conflict,
+    appearance=SHARE,
+    sound=SHARE,
+    overall=SHARE,
+    goods=SHARE | st.none(),
+    ended=st.booleans(),
+    bites=st.booleans() | st.none(),
+    translated=SHARE,
+)
+SAME = Conflict(1.0, 1.0, 1.0, 1.0)
+
+
+@given(conflicts)
+def test_concern_is_a_share_and_a_knockout_is_the_whole(one: Conflict) -> None:
+    assert 0 <= one.concern <= 1
+    if one.knockout:
+        assert one.concern == 1
+        assert level_of(one.concern) is Level.SERIOUS
+
+
+@given(conflicts, SHARE)
+def test_more_closeness_and_nearer_goods_never_lower_concern(one: Conflict, more: float) -> None:
+    for aspect in ("appearance", "sound", "overall", "translated"):
+        assert replace(one, **{aspect: max(more, getattr(one, aspect))}).concern >= one.concern
+    if one.goods is not None:
+        assert replace(one, goods=max(more, one.goods)).concern >= one.concern
+        assert replace(one, goods=None).concern >= one.concern  # not compared counts as the same goods
+
+
+@given(conflicts)
+def test_an_ended_mark_and_one_of_other_markets_are_no_knockouts(one: Conflict) -> None:
+    for less in (replace(one, ended=True), replace(one, bites=False)):
+        assert not less.knockout
+        assert less.concern <= replace(one, ended=False, bites=True).concern
+    assert replace(one, bites=None).concern == replace(one, bites=True).concern  # not known counts as yes
+
+
+@given(conflicts)
+def test_an_identical_live_mark_is_looked_at_whatever_its_goods(one: Conflict) -> None:
+    same = replace(one, appearance=1.0, ended=False, bites=True)
+    assert level_of(same.concern) >= Level.LOOK
+
+
+@pytest.mark.parametrize(
+    ("one", "knockout", "level"),
+    [
+        (SAME, True, Level.SERIOUS),
+        (replace(SAME, goods=None), True, Level.SERIOUS),
+        (replace(SAME, goods=0.0), False, Level.LOOK),
+        (replace(SAME, ended=True), False, Level.MINOR),
+        (replace(SAME, bites=False), False, Level.MINOR),
+        (replace(SAME, bites=False, goods=0.0), False, Level.NOTHING),
+        (replace(SAME, appearance=0.92, sound=0.0), True, Level.SERIOUS),
+        (replace(SAME, appearance=0.91, sound=0.94, overall=0.9), False, Level.SERIOUS),
+        (Conflict(0.1, 0.1, 0.1, 1.0, translated=1.0), False, Level.SERIOUS),
+        (Conflict(0.1, 0.1, 0.1, 0.0, translated=1.0), False, Level.MINOR),
+    ],
+)
+def test_cases(one: Conflict, knockout: bool, level: Level) -> None:
+    assert (one.knockout, level_of(one.concern)) == (knockout, level)
+
+
+def test_steps_fall_from_the_gravest() -> None:
+    assert [level for _, level in STEPS] == sorted((level for _, level in STEPS), reverse=True)
+    assert [least for least, _ in STEPS] == sorted((least for least, _ in STEPS), reverse=True)
+
+
+found = st.builds(
+    Finding, st.sampled_from("abcd"), st.sampled_from(Level), st.just("evidence"), SHARE, st.booleans()
+).map(lambda one: replace(one, bars=one.bars and one.level is Level.SERIOUS))
+
+
+@given(st.lists(found, min_size=1, max_size=4))
+def test_a_name_is_in_the_group_of_its_worst_finding(each: list[Finding]) -> None:
+    made = {one.check for one in each if one.level is not Level.NOT_CHECKED}
+    group = gate(each, made)
+    assert group >= max(worst(each).level, 0)
+    assert (group == 4) == any(one.bars for one in each)
+    assert gate(each[:1], made) <= group
+    unmade = [one for one in each if one.level is Level.NOT_CHECKED and one.check in made]
+    assert not unmade or group >= Level.LOOK
