@@ -26,7 +26,9 @@ if TYPE_CHECKING:
     from .generation import Candidate as Candidate
     from .generation import blends as blends
     from .generation import brainstorm as brainstorm
+    from .goods import ClassGuess as ClassGuess
     from .goods import Distinctiveness as Distinctiveness
+    from .goods import classes as classes
     from .goods import distinctiveness as distinctiveness
     from .marks import Mark as Mark
     from .outcome import NotChecked as NotChecked
@@ -36,18 +38,18 @@ if TYPE_CHECKING:
     from .screening import screen as screen
 
 _HOMES = {
-    "Blend": "generation", "Brief": "brief", "Candidate": "generation", "Closeness": "closeness",
+    "Blend": "generation", "Brief": "brief", "Candidate": "generation", "ClassGuess": "goods", "Closeness": "closeness",
     "DataError": "errors", "Distinctiveness": "goods", "InputError": "errors", "Interrupted": "errors",
     "Mark": "marks", "NamescreenError": "errors", "NotChecked": "outcome", "Reading": "connotations",
     "Register": "register", "Screening": "screening", "blends": "generation", "brainstorm": "generation",
-    "compare": "closeness", "distinctiveness": "goods", "load_brief": "brief", "read_register": "register",
-    "readings": "connotations", "screen": "screening",
+    "classes": "goods", "compare": "closeness", "distinctiveness": "goods", "load_brief": "brief",
+    "read_register": "register", "readings": "connotations", "screen": "screening",
 }  # fmt: skip
 
 __all__ = [
-    "Blend", "Brief", "Candidate", "Closeness", "DataError", "Distinctiveness", "InputError", "Interrupted",
-    "Mark", "NamescreenError", "NotChecked", "Reading", "Register", "Screening", "__version__", "blends",
-    "brainstorm", "compare", "distinctiveness", "load_brief", "read_register", "readings", "screen",
+    "Blend", "Brief", "Candidate", "ClassGuess", "Closeness", "DataError", "Distinctiveness", "InputError",
+    "Interrupted", "Mark", "NamescreenError", "NotChecked", "Reading", "Register", "Screening", "__version__", "blends",
+    "brainstorm", "classes", "compare", "distinctiveness", "load_brief", "read_register", "readings", "screen",
 ]  # fmt: skip
 
 

@@ -260,6 +260,16 @@ def _whole(least: int, most: int) -> _Read:
     return read
 
 
+def _nice_class(checker: _Checker, value: Any, place: Place) -> int:
+    try:
+        number: int = _whole(1, 45)(checker, value, place)
+    except _WrongError as wrong:
+        from .goods import list_of_classes
+
+        raise _WrongError(wrong.what, list_of_classes() if isinstance(value, int) else wrong.remedy) from None
+    return number
+
+
 def _amount(_: _Checker, value: Any, place: Place) -> Decimal:
     if isinstance(value, bool) or not isinstance(value, int | Decimal):
         raise _WrongError(
@@ -424,7 +434,7 @@ _TABLES: dict[str, dict[str, _Read]] = {
 _TOP: dict[str, _Read] = {
     "product": _text,
     "goods": _text,
-    "classes": _list_of(_whole(1, 45)),
+    "classes": _list_of(_nice_class),
     "concepts": _list_of(_concept),
     "avoid": _list_of(_word),
     "tone": _list_of(_word),

@@ -10,9 +10,9 @@ from namescreen import errors
 
 # What a user may rely on. A name that goes, or moves, breaks other people's programs: change this with care.
 PUBLIC = [
-    "Blend", "Brief", "Candidate", "Closeness", "DataError", "Distinctiveness", "InputError", "Interrupted",
-    "Mark", "NamescreenError", "NotChecked", "Reading", "Register", "Screening", "__version__", "blends",
-    "brainstorm", "compare", "distinctiveness", "load_brief", "read_register", "readings", "screen",
+    "Blend", "Brief", "Candidate", "ClassGuess", "Closeness", "DataError", "Distinctiveness", "InputError",
+    "Interrupted", "Mark", "NamescreenError", "NotChecked", "Reading", "Register", "Screening", "__version__", "blends",
+    "brainstorm", "classes", "compare", "distinctiveness", "load_brief", "read_register", "readings", "screen",
 ]  # fmt: skip
 
 

@@ -35,6 +35,7 @@ class _Entry:
 
 COMMANDS = {
     "brief": _Entry("brief", "Start a naming brief.", "brief new brief.toml"),
+    "classes": _Entry("classes", "Find the Nice classes of goods.", "classes 'glazed herb planters'"),
     "brainstorm": _Entry(
         "brainstorm", "Make candidate names from concept words.", "brainstorm --concept herb --concept well"
     ),

@@ -84,8 +84,14 @@ def nice_classes(text: str | None) -> tuple[int, ...] | None:
         return None
     numbers = [number for number in re.split(r"[,;\s]+", text) if number]
     if not numbers or not all(re.fullmatch("[0-9]{1,3}", number) and 1 <= int(number) <= 45 for number in numbers):
+        from namescreen.goods import list_of_classes
+
         raise InputError(
-            Problem(f"{text!r} is no list of Nice classes", "Write numbers from 1 to 45: 21,31", "--classes")
+            Problem(
+                f"{text!r} is no list of Nice classes",
+                f"Write numbers from 1 to 45: 21,31. {list_of_classes()}",
+                "--classes",
+            )
         )
     return tuple(sorted({int(number) for number in numbers}))
 

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import associated, lexicon
-from .nice import CLASSES, classes_for
+from .classification import likely_classes
+from .nice import CLASSES
 from .terms import GoodsWord, goods_words
 
 __all__ = ["FOOD_CLASSES", "Context", "Near", "ancestors", "context", "leading_senses"]
@@ -56,7 +57,7 @@ class Context:
 def context(goods: str) -> Context:
     """The context of goods in plain words."""
     words = goods_words(goods)
-    classes = tuple(guess.number for guess in classes_for(goods))
+    classes = likely_classes(goods)
     near: dict[str, Near] = {}
     senses: dict[str, Near] = {}
 

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
+from .classification import classes
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
-from .nice import listed_classes
 from .terms import base_form
 
 __all__ = ["Evidence", "describe", "describe_plainly", "is_settled_place", "is_trade_name"]
@@ -33,6 +33,7 @@ SURNAME = 0.6
 WELL_KNOWN = 500
 INGREDIENT = 0.55
 SAME_CLASS = 0.65
+PLAIN_CLASS = 0.8  # how likely its class must be for a word to be one for goods of that class
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
 INITIAL = 0.3
@@ -150,9 +151,9 @@ def _ingredient(word: str, around: Context) -> Evidence:
 
 def _same_class(word: str, around: Context) -> Evidence:
     """The word is itself a term for goods or services of the same Nice class."""
-    for number in around.classes[:2]:
-        if number in listed_classes(base_form(word)):
-            return Evidence(SAME_CLASS, f"a word for goods of class {number}")
+    for guess in classes(word, limit=1):
+        if guess.score >= PLAIN_CLASS and guess.number in around.classes[:2]:
+            return Evidence(SAME_CLASS, f"a word for goods of class {guess.number}")
     return NOTHING
 
 

@@ -1,20 +1,14 @@
-"""The Nice Classification: its 45 classes, and the classes that goods in plain words probably belong to.
+"""The 45 classes of the Nice Classification, and what belongs in each.
 
 Source: International Classification of Goods and Services for the Purposes of the Registration of Marks (Nice
-Agreement), WIPO, 12th edition, written from memory in our own short words. The 13th edition, in force since 2026,
-moved some goods (spectacles, for one, to class 10; from memory). The official list decides.
+Agreement), WIPO, 13th edition, in force since 2026, told in our own short words. The official list decides.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import lru_cache
+import re
 
-from ..lexicon import lexicon
-from ..tables import open_table
-from ..text import parse
-
-__all__ = ["CLASSES", "COORDINATED", "ClassGuess", "classes_for", "is_service", "listed_classes"]
+__all__ = ["CLASSES", "COORDINATED", "EXPLAINED", "is_service", "list_of_classes"]
 
 CLASSES = {
     1: "chemicals for industry, science and agriculture; fertilisers",
@@ -65,6 +59,89 @@ CLASSES = {
 }
 """Class number -> the subject of its heading, in our own short words."""
 
+EXPLAINED = {
+    1: "Chemicals that industry, science, farming and gardening use as they are: fertiliser, potting soil, industrial "
+    "glue, raw resin. Medicines are in 5, paints in 2, household glue in 16.",
+    2: "What colours or protects a surface: paint, varnish, wood stain, dye, printing ink, rust preventives. Hair dye "
+    "is in 3, paint boxes for children in 16.",
+    3: "What cleans or cares for people, animals and things without being a medicine: soap, cosmetics, perfume, "
+    "room scents, polish, detergent. Medicated preparations are in 5.",
+    4: "Fuels, lubricants and lighting materials: candles, wax, firewood, lamp oil, grease. Cooking oils are in 29, "
+    "lamps in 11.",
+    5: "What treats, prevents or feeds for health: medicines, vitamins, supplements, plasters, baby food, "
+    "disinfectants, pest control. Cosmetics are in 3, medical apparatus in 10.",
+    6: "Common metal and simple goods of it: nails, hinges, locks, wire, metal boxes, metal building parts. Tools are "
+    "in 8, machines in 7, precious metal in 14.",
+    7: "Machines and motors driven by power: pumps, drills, mixers, washing machines, 3D printers. Hand tools are in "
+    "8, vehicles in 12, heating and cooling in 11.",
+    8: "Tools worked by hand: knives, cutlery, scissors, garden tools, razors, tweezers. Power tools are in 7, kitchen "
+    "utensils that do not cut in 21.",
+    9: "Software to download, computers, electronics, measuring and safety equipment, batteries, magnets. Software "
+    "used over a network is in 42, games consoles in 28.",
+    10: "Apparatus for doctors, dentists, vets and carers: instruments, supports, hearing aids, massage devices, baby "
+    "bottles; since 2026 glasses and sunglasses. Medicines and plasters are in 5.",
+    11: "Installations for light, heat, cold, cooking, water and air: lamps, stoves, fridges, kettles, taps, filters. "
+    "Pots and pans are in 21, candles in 4.",
+    12: "What carries people or goods by land, air or water, and its parts: bicycles, cars, boats, pushchairs, tyres. "
+    "Toy vehicles are in 28.",
+    13: "Firearms, ammunition, explosives and fireworks. Matches are in 34, toy guns in 28.",
+    14: "Jewellery, watches, clocks, precious metals and stones, key rings, jewellery boxes. Cutlery of silver is in "
+    "8, smartwatches in 9.",
+    15: "Musical instruments, their parts, stands and cases. Recordings are in 9, toy instruments in 28.",
+    16: "Paper and card, printed matter, stationery, artists' and teaching materials, wrapping, glue for the home. "
+    "Downloadable books are in 9, wallpaper in 27.",
+    17: "Rubber and plastics as half-finished material, insulation, seals, flexible pipes, padding. Finished goods go "
+    "where their use is.",
+    18: "Leather and what is carried: bags, wallets, suitcases, umbrellas; also collars, leads and clothes for "
+    "animals. Bags made for one device go with it.",
+    19: "Building materials that are not metal: timber, brick, tiles, glass for building, sheds, stone figures. Metal "
+    "ones are in 6.",
+    20: "Furniture and its parts, mirrors, frames, mattresses, cushions, goods of wood, cork, reed or plastic with no "
+    "other place. Bed linen is in 24, lamps in 11.",
+    21: "Small things for household and kitchen: pots, cups, vases, planters, brushes, bottles, glass and ceramics. "
+    "Cutlery is in 8, electric cookers in 11.",
+    22: "Rope, string, nets, tents, sails, sacks, padding and raw fibres. Yarn is in 23, camping furniture in 20.",
+    23: "Yarn and thread for making textiles. String is in 22, finished cloth in 24.",
+    24: "Cloth and things of cloth for the house: bed linen, towels, curtains, tablecloths, blankets. Clothing is in "
+    "25, rugs in 27.",
+    25: "Clothing, shoes and headgear for people. Bags are in 18, clothes for animals in 18, protective wear in 9.",
+    26: "What is added to clothes and hair, and needlework: buttons, zips, ribbons, hair clips, artificial flowers. "
+    "Yarn is in 23, jewellery in 14.",
+    27: "What covers floors and walls: carpets, rugs, mats, wallpaper. Wooden floors are in 19, textile wall "
+    "hangings in 24.",
+    28: "Games, toys and sports equipment, decorations for festive trees. Sports clothing is in 25, game software "
+    "in 9.",
+    29: "Food from animals, and vegetables and fruit that are kept or prepared: meat, fish, dairy, jam, nuts, edible "
+    "oils. Fresh produce is in 31, bakery in 30.",
+    30: "Plant food made ready: coffee, tea, flour, bread, cakes, sweets, chocolate, honey, sauces, spices. Teas taken "
+    "as a remedy are in 5.",
+    31: "Land and sea produce that has not been prepared: fresh fruit and vegetables, seeds, plants, live animals, "
+    "animal feed. Planters are in 21.",
+    32: "Drinks without alcohol, and beer: water, juice, lemonade, syrups for drinks. Coffee and tea are in 30, wine "
+    "and spirits in 33.",
+    33: "Drinks with alcohol other than beer: wine, cider, spirits, liqueurs. Beer is in 32.",
+    34: "Tobacco, what takes its place, and articles for smokers: pipes, lighters, matches, e-cigarettes.",
+    35: "Help in running or promoting someone else's business, and selling: advertising, office work, shops, online "
+    "shops. To sell only your own goods you may not need it.",
+    36: "Money matters: insurance, banking, payment, property, charitable collections. Accounting is in 35.",
+    37: "Building, installing, repairing, cleaning and mining. Making goods to order is in 40.",
+    38: "Letting people communicate: telephone, internet access, broadcasting, streaming. The content itself is in "
+    "41.",
+    39: "Moving and keeping people and goods: transport, delivery, storage, parking, travel arrangement. Booking of "
+    "rooms is in 43.",
+    40: "Changing or making something for someone else: printing, dyeing, engraving, tailoring, 3D printing to order, "
+    "recycling. Repair is in 37.",
+    41: "Teaching, entertaining, sport and culture: courses, events, publishing, games played online. Advertising is "
+    "in 35.",
+    42: "Science, engineering, design, and software made or offered as a service. Software to download is in 9.",
+    43: "Food and drink served, and places to stay: cafes, restaurants, catering, hotels, boarding for animals.",
+    44: "Care of people, animals and plants: medicine, beauty, massage, veterinary care, gardening, farming.",
+    45: "Services for single people's needs that no other class has, and law and safety: legal work, security, "
+    "funerals, dating, licensing.",
+}
+"""Class number -> what belongs there and what does not, in our own words for makers, after the headings and notes of
+the 13th edition (2026)."""
+
 _GROUPS = (
     (29, 30, 31, 32, 33, 43), (3, 5, 44), (5, 10, 44), (14, 18, 25, 26), (9, 38, 41, 42), (9, 16, 41),
     (11, 20, 21, 24, 27), (8, 21), (21, 31, 44), (1, 31, 44), (1, 5, 31), (7, 8, 6), (4, 12, 37, 39),
@@ -77,81 +154,13 @@ COORDINATED = frozenset(
 """Pairs of classes whose goods often come from one maker or are sold side by side. From memory of search
 practice at trade mark offices (cross-class searching); a starting point, not a rule of any office."""
 
-_LEVELS = 4
-_SENSES = 3
-
-
-@dataclass(frozen=True, slots=True)
-class ClassGuess:
-    """A class that the words of a goods text point to, and the word or broader term that does."""
-
-    number: int
-    because: str
-
 
 def is_service(number: int) -> bool:
     """Whether the class holds services (35 to 45)."""
     return number >= 35
 
 
-def listed_classes(term: str) -> tuple[int, ...]:
-    """The classes under which our list holds this very term, folded; most words are not in it."""
-    return tuple(int(number) for number in (open_table("nice_words.tsv").get(term) or "").split())
-
-
-@lru_cache(maxsize=4096)
-def classes_for(text: str) -> tuple[ClassGuess, ...]:
-    """The Nice classes that goods in plain words probably belong to, likeliest first; empty if none is found.
-
-    The longest known term at each place counts; a word that is not listed is tried through its broader terms
-    (basil -> herb -> class 31). A guess to start from: the official list decides.
-    """
-    table = open_table("nice_words.tsv")
-    words = parse(text).words
-    votes: dict[int, tuple[float, str]] = {}
-
-    def vote(term: str, weight: float, because: str) -> bool:
-        value = table.get(term)
-        for number in value.split() if value else ():
-            before, reason = votes.get(int(number), (0.0, because))
-            votes[int(number)] = (before + weight / len((value or "").split()), reason)
-        return value is not None
-
-    at = 0
-    while at < len(words):
-        for size in range(min(4, len(words) - at), 0, -1):
-            phrase = words[at : at + size]
-            forms = [(*phrase[:-1], last) for last in dict.fromkeys((phrase[-1], *_singular(phrase[-1])))]
-            term = next((" ".join(form) for form in forms if vote(" ".join(form), float(size), " ".join(form))), None)
-            if term is not None:
-                break
-        else:
-            size = 1
-            for because, term, level in _broader(words[at]):
-                if vote(term, 0.5**level, because):
-                    break
-        at += size
-    order = sorted(votes.items(), key=lambda item: (-item[1][0], item[0]))
-    if not order:
-        return ()
-    least = order[0][1][0] / 3
-    return tuple(ClassGuess(number, because) for number, (weight, because) in order if weight >= least)
-
-
-def _singular(word: str) -> tuple[str, ...]:
-    return lexicon().bases_by_pos(word).get("n", ())
-
-
-def _broader(word: str) -> list[tuple[str, str, int]]:
-    """(explanation, broader term, level) upward from the leading noun senses of `word`, nearest first."""
-    words = lexicon()
-    found = []
-    layer = [(sense.id, word) for sense in words.senses(word, "n")[:_SENSES]]
-    for level in range(1, _LEVELS + 1):
-        layer = [
-            (up, f"{path}, {words.entry(up).words[0]}")
-            for sense_id, path in layer
-            for up in words.related_ids(sense_id, "@", "@i")
-        ]
-        found += [(path, term.lower(), level) for sense_id, path in layer for term in words.entry(sense_id).words]
-    return found
+def list_of_classes() -> str:
+    """Every class with the first words of its subject, in one sentence, and where to ask for more."""
+    briefly = (f"{number} {re.split('[,;]', subject)[0]}" for number, subject in CLASSES.items())
+    return f"The classes: {', '.join(briefly)}. Which your goods belong to: namescreen classes 'YOUR GOODS'"

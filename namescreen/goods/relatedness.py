@@ -8,7 +8,8 @@ from functools import lru_cache
 
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
-from .nice import COORDINATED, classes_for, is_service
+from .classification import likely_classes
+from .nice import COORDINATED, is_service
 from .terms import GoodsWord, goods_words
 
 __all__ = ["Relatedness", "relatedness"]
@@ -50,7 +51,7 @@ def _relatedness(
     by_class, class_reasons = _by_class(goods_a, goods_b, classes_a, classes_b)
     by_word, word_reasons = _by_words(goods_words(goods_a), goods_words(goods_b))
     if not class_reasons and not (goods_words(goods_a) and goods_words(goods_b)):
-        guessed = not (classes_a or classes_for(goods_a)) or not (classes_b or classes_for(goods_b))
+        guessed = not (classes_a or likely_classes(goods_a)) or not (classes_b or likely_classes(goods_b))
         if guessed:
             return NotChecked("goods_relatedness", "the class of the goods in words is not known")
     score = 1 - (1 - by_class) * (1 - by_word)
@@ -60,8 +61,8 @@ def _relatedness(
 def _by_class(
     goods_a: str, goods_b: str, stated_a: tuple[int, ...], stated_b: tuple[int, ...]
 ) -> tuple[float, tuple[str, ...]]:
-    all_a = stated_a or tuple(guess.number for guess in classes_for(goods_a))
-    all_b = stated_b or tuple(guess.number for guess in classes_for(goods_b))
+    all_a = stated_a or likely_classes(goods_a)
+    all_b = stated_b or likely_classes(goods_b)
     trust = (1.0 if stated_a else GUESSED) * (1.0 if stated_b else GUESSED)
     how = "" if stated_a and stated_b else " (guessed from the goods)"
     shared = sorted(set(all_a) & set(all_b))

@@ -7,7 +7,8 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import kinds, lexicon
+from ..lexicon import kinds, lexicon, zipf
+from ..lexicon.morphology import DETACHMENTS
 from ..text import parse
 
 __all__ = ["GoodsWord", "base_form", "goods_words", "plain_words"]
@@ -55,7 +56,22 @@ def plain_words(text: str) -> tuple[str, ...]:
 def base_form(word: str) -> str:
     """The base form under which the lexicon holds `word`, a noun first; the word itself if it is unknown."""
     bases = lexicon().bases_by_pos(word)
-    return (bases.get("n") or bases.get("v") or bases.get("a") or (word,))[0]
+    nouns = bases.get("n", ())
+    if len(nouns) > 1 and not (nouns[0] == word and _has_own_meaning(word)):
+        return max((form for form in nouns if form != word), key=zipf)
+    return (nouns or bases.get("v") or bases.get("a") or (_regular_singular(word),))[0]
+
+
+def _regular_singular(word: str) -> str:
+    """The singular of a word that is not in the lexicon, if that is in use (apps: app); else the word."""
+    forms = (word[: -len(old)] + new for old, new in DETACHMENTS["n"] if word.endswith(old))
+    return max((word, *forms), key=lambda form: zipf(form) if len(form) > 2 else 0.0) if len(word) > 3 else word
+
+
+def _has_own_meaning(plural: str) -> bool:
+    """Whether a plural is the name of a thing of its own (glasses, arms), and in use as such."""
+    own = (sense for sense in lexicon().senses(plural, "n", labelled=False) if plural in sense.words)
+    return any(sense.domain == "noun.artifact" and sense.count > 2 for sense in own)
 
 
 @lru_cache(maxsize=4096)

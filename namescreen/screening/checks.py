@@ -207,9 +207,9 @@ def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChec
 
 @cache
 def _likely_classes(goods: str) -> tuple[int, ...]:
-    from ..goods import classes_for
+    from ..goods import likely_classes
 
-    return tuple(guess.number for guess in classes_for(goods))
+    return likely_classes(goods)
 
 
 @cache

@@ -26,11 +26,6 @@ def test_wordnet_rebuilds_to_the_same_bytes(tmp_path: Path, shared_folder: Path)
         assert (tmp_path / name).read_bytes() == (wordlists_folder() / name).read_bytes()
 
 
-def test_nice_words_rebuild_to_the_same_bytes(tmp_path: Path) -> None:
-    draw("nice_words.py", tmp_path)
-    assert (tmp_path / "nice_words.tsv").read_bytes() == (wordlists_folder() / "nice_words.tsv").read_bytes()
-
-
 def test_word_kinds_rebuild_to_the_same_bytes(tmp_path: Path) -> None:
     pytest.importorskip("names", reason="needs the package `names`, which only the draw scripts use")
     draw("word_kinds.py", tmp_path)
@@ -40,7 +35,7 @@ def test_word_kinds_rebuild_to_the_same_bytes(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     "name",
     ["wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv", "word_kinds.tsv", "associations.tsv",
-     "nice_words.tsv"],
+     "class_weights.tsv"],
 )  # fmt: skip
 def test_tables_match_their_checksums(name: str) -> None:
     open_table(name).verify()

@@ -1,4 +1,4 @@
-"""Class numbers and what their headings are about: Nice Classification (WIPO), 12th edition, from memory.
+"""Class numbers and what their headings are about: Nice Classification (WIPO), 13th edition (2026).
 
 Each row has words of our own for goods that the class heading or its explanatory note names.
 """
@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.goods import CLASSES, classes_for
+from namescreen.goods import CLASSES, classes
 
 HEADINGS = {
     1: "fertilizers", 2: "paints and varnishes", 3: "soap", 4: "fuel and candles", 5: "medicines",
@@ -28,4 +28,4 @@ def test_there_are_45_classes() -> None:
 
 @pytest.mark.parametrize(("number", "goods"), HEADINGS.items())
 def test_goods_of_the_heading_lead_to_the_class(number: int, goods: str) -> None:
-    assert number in [guess.number for guess in classes_for(goods)][:2]
+    assert number in [guess.number for guess in classes(goods, limit=2)]

@@ -1,4 +1,4 @@
-"""Nice classes, and how related two lists of goods are."""
+"""The words of goods, and how related two lists of goods are."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.goods import CLASSES, Relatedness, classes_for, goods_words, relatedness
+from namescreen.goods import Relatedness, goods_words, relatedness
 from namescreen.outcome import NotChecked
 
 GOODS = (
@@ -24,38 +24,6 @@ GOODS = (
 )
 goods = st.sampled_from(GOODS)
 classes = st.lists(st.integers(1, 45), max_size=3)
-
-
-@pytest.mark.parametrize(
-    ("text", "number"),
-    [
-        ("planters", 21),
-        ("herb planters", 21),
-        ("fresh herbs", 31),
-        ("basil plants", 31),
-        ("potting soil", 1),
-        ("T-shirts", 25),
-        ("wine", 33),
-        ("craft beer", 32),
-        ("computer software", 9),
-        ("bakery products", 30),
-        ("retail store services", 35),
-        ("restaurant services", 43),
-        ("legal services", 45),
-    ],
-)
-def test_likely_classes(text: str, number: int) -> None:
-    assert number in [guess.number for guess in classes_for(text)][:2]
-
-
-def test_a_guess_says_what_it_rests_on() -> None:
-    (guess,) = classes_for("thyme")[:1]
-    assert guess.number in CLASSES
-    assert guess.because.startswith("thyme, ")
-
-
-def test_what_is_not_known_has_no_class() -> None:
-    assert classes_for("") == classes_for("zzyzxq") == ()
 
 
 @pytest.mark.parametrize(

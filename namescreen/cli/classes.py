@@ -1,0 +1,87 @@
+"""`namescreen classes`: the Nice classes that goods in plain words probably belong to."""
+
+from __future__ import annotations
+
+import sys
+from typing import Annotated
+
+import typer
+
+from namescreen.errors import InputError, Problem
+
+from .options import FormatOption, make_app
+from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
+
+app = make_app("Find the Nice classes of goods.")
+
+COLUMNS = (
+    Column("number", "class", right=True),
+    Column("score", "likely", right=True),
+    Column("subject", "what it holds"),
+    Column("reason", "because of"),
+)
+ALL = (Column("number", "class", right=True), Column("subject", "what it holds"))
+CSV = (*COLUMNS, Column("explained", "explained"))
+OFFICE = (
+    "The trade mark office decides in which class goods belong; its own search of terms is the place to confirm. "
+    "Goods of several kinds may need several classes."
+)
+
+
+@app.command(
+    epilog="Examples:\n\nnamescreen classes 'planters of glazed clay; herb seeds'\n\nnamescreen classes --all"
+)
+def classes(
+    goods: Annotated[
+        str | None, typer.Argument(help="The goods in plain words; a semicolon between goods of different kinds.")
+    ] = None,
+    limit: Annotated[int, typer.Option("--limit", min=1, max=45, help="How many classes to show at most.")] = 3,
+    every: Annotated[bool, typer.Option("--all", help="List all 45 classes, each explained.")] = False,
+    form: FormatOption = Format.table,
+) -> None:
+    """Find the Nice classes that goods probably belong to, the likeliest first, and what each class holds.
+
+    "likely" is from 0 to 1: how likely it is that some of the goods are in the class.
+    """
+    from namescreen.goods import CLASSES, EXPLAINED
+    from namescreen.goods import classes as classes_of
+
+    if every:
+        rows: list[Row] = [
+            {"number": number, "subject": subject, "explained": EXPLAINED[number]} | _below(number, form)
+            for number, subject in CLASSES.items()
+        ]
+    else:
+        found = classes_of(goods or "", limit=limit)
+        if not found:
+            raise InputError(
+                Problem(
+                    f"no word of {goods!r} is known" if goods else "no goods are given",
+                    "Say it in everyday English words, or read what each class holds: namescreen classes --all",
+                )
+            )
+        rows = [
+            {
+                "number": one.number,
+                "score": one.score,
+                "subject": CLASSES[one.number],
+                "reason": one.reason,
+                "explained": EXPLAINED[one.number],
+            }
+            | _below(one.number, form)
+            for one in found
+        ]
+    columns = ALL if every else COLUMNS
+    show(rows, (*columns, CSV[-1]) if form in (Format.csv, Format.markdown) else columns, form)
+    if form is Format.table:
+        sys.stdout.write("\n")
+        say_below(OFFICE, "")
+    else:
+        sys.stderr.write(f"{OFFICE}\n")
+    print_disclaimer(form)
+
+
+def _below(number: int, form: Format) -> dict[str, object]:
+    from namescreen.goods import EXPLAINED
+
+    return {BELOW: EXPLAINED[number]} if form is Format.table else {}

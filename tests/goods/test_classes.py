@@ -1,0 +1,94 @@
+"""The Nice classes of goods in plain words."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from namescreen.errors import InputError
+from namescreen.goods import CLASSES, EXPLAINED, classes, likely_classes, list_of_classes
+from tests.conftest import Run
+
+words = st.sampled_from(
+    ("planters", "of", "glazed", "clay", "herb", "seeds", "retail", "services", "for", "app", ",", "and", ";", "zq")
+)
+
+
+def numbers(goods: str, limit: int = 3) -> list[int]:
+    return [guess.number for guess in classes(goods, limit=limit)]
+
+
+@pytest.mark.parametrize(
+    ("goods", "number"),
+    [
+        ("planters", 21), ("herb planters", 21), ("fresh herbs", 31), ("basil plants", 31), ("potting soil", 1),
+        ("T-shirts", 25), ("wine", 33), ("craft beer", 32), ("computer software", 9), ("bakery products", 30),
+        ("retail store services", 35), ("restaurant services", 43), ("legal services", 45),
+        ("hand-poured soya candles", 4), ("leather dog collars", 18), ("beeswax food wraps", 21),
+        ("knitting yarn dyed by hand", 23), ("enamel pins", 14), ("board games", 28), ("sourdough bread", 30),
+        ("mobile app for gardeners", 9), ("wooden shelves", 20), ("yoga mats", 27), ("bicycle bells", 12),
+        ("kombucha", 32), ("sunglasses", 10),
+    ],
+)  # fmt: skip
+def test_goods_of_small_makers(goods: str, number: int) -> None:
+    """Where the note of the class or its heading places them; common practice, no source, for the rest."""
+    assert number in numbers(goods)
+
+
+def test_the_whole_is_heard_and_not_only_its_words() -> None:
+    assert numbers("retail services in relation to soap")[0] == 35
+    assert numbers("repair of bicycles")[0] == 37
+    assert numbers("clay")[0] != numbers("clay vases")[0] == 21
+
+
+def test_goods_of_several_kinds_have_several_classes() -> None:
+    assert set(numbers("herb planters; seeds; gardening courses")) == {21, 31, 41}
+    assert set(numbers("handbags and shirts")) >= {18, 25}
+
+
+@pytest.mark.parametrize("goods", ["", "   ", "zzyzxq", "...", "!;!"])
+def test_what_is_not_known_has_no_class(goods: str) -> None:
+    assert classes(goods) == []
+    assert likely_classes(goods) == ()
+
+
+@settings(deadline=None)
+@given(st.lists(words, max_size=9).map(" ".join), st.integers(1, 45))
+def test_scores_are_chances_in_order_each_with_its_reason(goods: str, limit: int) -> None:
+    found = classes(goods, limit=limit)
+    assert len(found) <= limit
+    assert [one.score for one in found] == sorted((one.score for one in found), reverse=True)
+    assert len({one.number for one in found}) == len(found)
+    for one in found:
+        assert one.number in CLASSES
+        assert 0.0 <= one.score <= 1.0
+        assert one.reason
+    assert set(likely_classes(goods)) <= {one.number for one in classes(goods, limit=45)}
+
+
+def test_every_class_is_explained_and_listed() -> None:
+    assert list(CLASSES) == list(EXPLAINED) == list(range(1, 46))
+    assert all(f"{number} " in list_of_classes() for number in CLASSES)
+
+
+def test_the_command_explains_and_defers_to_the_office(run: Run) -> None:
+    done = run("classes", "herb planters of clay; herb seeds")
+    assert done.returncode == 0, done.stderr
+    for part in (" 21 ", " 31 ", "The trade mark office decides", "not legal clearance"):
+        assert part in done.stdout
+    listed = run("classes", "--all", "--format", "csv")
+    assert listed.stdout.count("\n") == 46
+
+
+def test_the_command_refuses_what_it_cannot_read(run: Run) -> None:
+    done = run("classes", "zzyzxq")
+    assert (done.returncode, done.stdout) == (2, "")
+    assert "namescreen classes --all" in done.stderr
+
+
+def test_a_class_that_is_none_is_refused_with_the_list() -> None:
+    from namescreen.cli.options import nice_classes
+
+    with pytest.raises(InputError, match=r"1 chemicals.*45 legal.*namescreen classes"):
+        nice_classes("46")
