@@ -1,7 +1,8 @@
 """A long run that can be stopped and taken up again: finished results, kept beside the output as they come.
 
-The journal is a text file, `OUTPUT.journal`: one line that says which run it belongs to, then one JSON line a
-finished name. A run with other names, another register, other options or results of another form begins anew.
+The journal is a text file, `OUTPUT.journal`. Its first line holds the digest of the run: names, marks, options and the
+form of the results. Each further line is one finished name: a checksum, then its result as JSON. A run with another
+digest begins anew, and a line that does not match its checksum is screened again.
 """
 
 from __future__ import annotations
@@ -14,68 +15,93 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from ..errors import InputError, Problem
+from namescreen.errors import InputError, Problem
+
+from .outputs import set_aside
 
 __all__ = ["Journal"]
+
+_MAGIC = "namescreen journal "
 
 
 class Journal:
     """The results of one run so far: `results` maps each finished name to its result.
 
-    `run` is whatever makes this run what it is (names, options, digests of the sources, the form of its results), as
-    JSON values. `other`: a journal of another run stood here and is begun anew. Raises `InputError` if the journal
-    cannot be written.
+    `run` is whatever makes this run what it is, as JSON values. `damaged` counts the lines that do not match their
+    checksum. `other` is where the journal of another run is kept that stood here, if one did. Raises `InputError` if
+    something else stands here, or if the journal cannot be written.
     """
 
     def __init__(self, output: Path, run: Mapping[str, Any]) -> None:
         self.path = output.with_name(output.name + ".journal")
         described = json.dumps(run, sort_keys=True, default=str)
-        self._first = f"namescreen journal 1 {hashlib.sha256(described.encode()).hexdigest()}\n"
+        self._key = hashlib.sha256(described.encode()).hexdigest()
         self.results: dict[str, Any] = {}
-        whole = self._read()
-        self.other = not whole and self.path.is_file() and self.path.stat().st_size > 0
+        self.damaged = 0
+        self.other: Path | None = None
         try:
-            if whole:
-                with self.path.open("r+b") as file:
-                    file.truncate(whole)  # the last line may have been cut
-            else:
-                self.path.write_text(self._first, "utf-8")
+            begun = self._take_up()
             self._file = self.path.open("a", encoding="utf-8")
+            if not begun:
+                self._write(f"{_MAGIC}2 {self._key}\n")
         except OSError as error:
-            if not whole:
-                with suppress(OSError):
-                    self.path.unlink(missing_ok=True)  # begun, but not whole
             raise self._unwritten(error, "Choose another place for the output") from error
 
-    def _read(self) -> int:
-        """Take up what is whole, and say how many bytes that is; 0 for another run's journal or none."""
+    def _take_up(self) -> bool:
+        """Take up what is whole in this run's journal; False if there is none. Another run's is set aside."""
+        if not self.path.exists():
+            return False
+        if not self.path.is_file():  # a pipe would be waited for
+            raise self._foreign()
+        with self.path.open("rb") as file:
+            first = file.readline(200)
+            if not first:
+                return False
+            if not first.startswith(_MAGIC.encode()):
+                raise self._foreign()
+            if first != f"{_MAGIC}2 {self._key}\n".encode():
+                self.other = set_aside(self.path)
+                self.path.unlink()
+                return False
+            whole = file.tell()
+            for line in file:
+                if not line.endswith(b"\n"):  # cut while it was written
+                    break
+                whole += len(line)
+                self._take(line)
+        with self.path.open("r+b") as file:
+            file.truncate(whole)
+        return True
+
+    def _take(self, line: bytes) -> None:
+        check, _, text = line[:-1].partition(b" ")
         try:
-            raw = self.path.read_bytes()
-        except OSError:
-            return 0
-        if not raw.startswith(self._first.encode()):
-            return 0
-        whole = len(self._first)
-        for line in raw[whole:].splitlines(keepends=True):
-            try:
-                name, result = json.loads(line)
-            except (TypeError, ValueError):
-                break
-            if not (line.endswith(b"\n") and isinstance(name, str)):
-                break
-            self.results[name] = result
-            whole += len(line)
-        return whole
+            if check.decode() != self._checksum(text):
+                raise ValueError
+            name, result = json.loads(text)
+            self.results[str(name)] = result
+        except (RecursionError, TypeError, ValueError):
+            self.damaged += 1
+
+    def _checksum(self, text: bytes) -> str:
+        return hashlib.sha256(self._key.encode() + text).hexdigest()[:16]
 
     def add(self, name: str, result: Any) -> None:
         """Keep the finished result of one name. Raises `InputError` if it cannot be written: those before it stay."""
         self.results[name] = result
-        # Escaped, as the name of a source need not be UTF-8.
+        text = json.dumps([name, result])  # escaped, as the name of a source need not be UTF-8
         try:
-            self._file.write(json.dumps([name, result]) + "\n")
-            self._file.flush()
+            self._write(f"{self._checksum(text.encode())} {text}\n")
         except OSError as error:
             raise self._unwritten(error, "Make room; the same command then takes the run up again") from error
+
+    def _write(self, text: str) -> None:
+        self._file.write(text)
+        self._file.flush()
+
+    def _foreign(self) -> InputError:
+        what = "stands where the journal of the run would be kept, and is none"
+        return InputError(Problem(what, "Move it away, or choose another place for the output", str(self.path)))
 
     def _unwritten(self, error: OSError, remedy: str) -> InputError:
         return InputError(

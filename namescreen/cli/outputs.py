@@ -1,14 +1,21 @@
-"""Where a command may write: never over what it reads, and never over a file that it did not write itself."""
+"""Where a command may write: never over what it reads, and never over work of the user's own."""
 
 from __future__ import annotations
 
+import hashlib
 import os
+import shutil
 from collections.abc import Iterable
+from contextlib import suppress
+from itertools import count
 from pathlib import Path
 
 from namescreen.errors import Problem
+from namescreen.files import user_cache, write_whole
 
-__all__ = ["unfit_output"]
+from .talk import say
+
+__all__ = ["set_aside", "unfit_output", "write_output"]
 
 
 def unfit_output(path: Path, kind: str, beginnings: tuple[bytes, ...], inputs: Iterable[Path]) -> Problem | None:
@@ -37,3 +44,56 @@ def _begins(path: Path, beginnings: tuple[bytes, ...]) -> bool:
     except OSError:
         return False
     return not start or start.startswith(beginnings)
+
+
+def write_output(path: Path, contents: bytes) -> None:
+    """Write `contents` to `path`, whole or not at all; raises OSError.
+
+    A file that stands there and has been changed since it was written, or was not written here, is kept beside it
+    under another name, and that is said.
+    """
+    aside = None if _as_written(path) or _digest(path) == hashlib.sha256(contents).hexdigest() else set_aside(path)
+    try:
+        write_whole(path, contents)
+    except BaseException:
+        if aside is not None:
+            aside.unlink()
+        raise
+    if aside is not None:
+        say(f"{path} was changed since it was written, or was not written here: it is kept as {aside}.")
+    with suppress(OSError):
+        record = _record(path)
+        record.parent.mkdir(parents=True, exist_ok=True)
+        record.write_text(_digest(path))
+
+
+def set_aside(path: Path) -> Path:
+    """A second name for the file at `path`, one that is free, under which it stays when `path` is replaced."""
+    target = Path(os.path.realpath(path))
+    endings = ("old" if number == 1 else f"old-{number}" for number in count(1))
+    spare = next(one for ending in endings if not os.path.lexists(one := target.with_name(f"{target.name}.{ending}")))
+    try:
+        os.link(target, spare)
+    except OSError:  # a disk without hard links
+        shutil.copy2(target, spare)
+    return spare
+
+
+def _as_written(path: Path) -> bool:
+    """Whether nothing, or an empty file, or just what was last written there stands at `path`."""
+    if not path.exists() or not path.stat().st_size:
+        return True
+    try:
+        return _record(path).read_text() == _digest(path)
+    except (OSError, UnicodeDecodeError):
+        return False
+
+
+def _digest(path: Path) -> str:
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def _record(path: Path) -> Path:
+    """Where the digest of what was last written at `path` is kept; the name of the file does not tell what it is."""
+    return user_cache() / "written" / hashlib.sha256(os.fsencode(os.path.realpath(path))).hexdigest()[:32]

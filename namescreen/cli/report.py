@@ -33,7 +33,7 @@ from .options import (
     make_app,
     nice_classes,
 )
-from .outputs import unfit_output
+from .outputs import unfit_output, write_output
 from .talk import progress, say
 
 if TYPE_CHECKING:
@@ -279,7 +279,6 @@ def _command(brief: Path | None, options: Mapping[str, object]) -> tuple[str, ..
 
 
 def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | None) -> None:
-    from namescreen.files import write_whole
     from namescreen.outcome import DISCLAIMER
     from namescreen.report import to_svg
 
@@ -296,8 +295,8 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
             continue
         try:
             if picture is not None:
-                write_whole(picture, to_svg(drawn).encode())
-            write_whole(path, text.encode())
+                write_output(picture, to_svg(drawn).encode())
+            write_output(path, text.encode())
         except OSError as error:
             remedy = "Write to another folder, or make room"
             raise InputError(Problem(f"cannot be written ({error.strerror})", remedy, str(path))) from None

@@ -34,7 +34,7 @@ from .options import (
     nice_classes,
 )
 from .output import Format
-from .outputs import unfit_output
+from .outputs import unfit_output, write_output
 from .screenings import Outcome, show_screenings, write_rows
 from .talk import kept, progress, say
 
@@ -134,23 +134,22 @@ def _to_file(
     """Screen into a file, by way of a journal beside it from which a stopped run is taken up again."""
     from namescreen import __version__
     from namescreen.cli.journal import Journal
-    from namescreen.files import write_whole
     from namescreen.screening import schema
     from namescreen.screening import screen as screen_names
 
-    lists = [source.sha256 for source in existing.sources] if existing else []
-    marks = repr(existing.filter) if existing else ""
     run = {
         "version": __version__,
         "schema": schema(),  # results that were kept in another form are never taken up
         "names": names,
-        "lists": lists,
-        "marks": marks,
+        "marks": existing.digest() if existing else "",  # as read: whatever decides how a list is read counts
         "options": options,
     }
     with Journal(output, run) as journal:
         if journal.other:
-            say(f"{journal.path} is of another run, or of another version of the program: this run begins anew.")
+            say(f"{journal.path} is of another run, or of another version of the program: this run begins anew, "
+                f"and that journal is kept as {journal.other}.")  # fmt: skip
+        if journal.damaged:
+            say(f"{journal.path}: {plural(journal.damaged, 'line')} damaged; what was in them is screened again.")
         left = [name for name in names if name not in journal.results]
         if len(left) < len(names):
             say(f"Taking up an earlier run: {len(names) - len(left):,} of {len(names):,} names are done.")
@@ -164,7 +163,7 @@ def _to_file(
         with contextlib.redirect_stdout(text):
             write_rows(rows, form)
         try:
-            write_whole(output, text.getvalue().encode("utf-8", "backslashreplace"))
+            write_output(output, text.getvalue().encode("utf-8", "backslashreplace"))
         except OSError as error:
             reason = Problem(f"cannot be written ({error.strerror})", "Make room, then start again", str(output))
             raise InputError(reason) from None

@@ -31,8 +31,11 @@ def test_another_run_begins_anew(tmp_path: Path) -> None:
         journal.add("a", 1)
     with Journal(tmp_path / "out", {"names": ["b"]}) as journal:
         assert journal.results == {}
-        assert journal.other
     assert journal.path.read_text().count("\n") == 1
+    assert journal.other is not None  # what the other run had done is not lost
+    journal.other.replace(journal.path)
+    with Journal(tmp_path / "out", {"names": ["a"]}) as journal:
+        assert journal.results == {"a": 1}
 
 
 def test_whether_another_runs_journal_stood_there_is_said(tmp_path: Path) -> None:
@@ -53,7 +56,45 @@ def test_a_journal_is_taken_up_to_what_is_damaged(tmp_path: Path, line: str) -> 
     with journal.path.open("a") as file:
         file.write(line + "\n")
     with Journal(tmp_path / "out", {}) as journal:
-        assert journal.results == {"a": 1}
+        assert (journal.results, journal.damaged) == ({"a": 1}, 1)
+
+
+def test_a_changed_bit_costs_a_line_and_never_changes_a_result(tmp_path: Path) -> None:
+    results = {name: {"overall": number / 8} for number, name in enumerate("abcd")}
+    with Journal(tmp_path / "out", {}) as journal:
+        for name, result in results.items():
+            journal.add(name, result)
+    whole = journal.path.read_bytes()
+    first = whole.index(b"\n") + 1
+    for place in range(first, len(whole)):
+        for bit in range(8):
+            journal.path.write_bytes(whole[:place] + bytes([whole[place] ^ 1 << bit]) + whole[place + 1 :])
+            with Journal(tmp_path / "out", {}) as again:
+                assert again.results.items() <= results.items()
+                assert len(again.results) >= 2  # a line break that went may take the line after it along
+
+
+def test_a_line_nested_without_end_is_damaged(tmp_path: Path) -> None:
+    with Journal(tmp_path / "out", {}) as journal:
+        journal.add("a", 1)
+        text = b"[" * 100_000
+        journal._write(f"{journal._checksum(text)} {text.decode()}\n")
+    with Journal(tmp_path / "out", {}) as journal:
+        assert (journal.results, journal.damaged) == ({"a": 1}, 1)
+
+
+@pytest.mark.parametrize("kind", ["text", "pipe", "folder"])
+def test_what_is_no_journal_stays(tmp_path: Path, kind: str) -> None:
+    path = tmp_path / "out.journal"
+    if kind == "text":
+        path.write_text("Dear journal, ...\n")
+    elif kind == "pipe":
+        os.mkfifo(path)
+    else:
+        path.mkdir()
+    with pytest.raises(InputError, match=r"out\.journal: stands where the journal .*Move it away"):
+        Journal(tmp_path / "out", {})
+    assert list(tmp_path.iterdir()) == [path]
 
 
 def test_what_is_not_utf8_is_kept(tmp_path: Path) -> None:

@@ -72,3 +72,45 @@ def test_a_link_that_leads_to_itself_is_named(run: Run) -> None:
 def test_a_pipe_is_no_list_of_marks_and_is_not_waited_for(run: Run) -> None:
     done = run("screen", "--name", "Loamlet", "--register", "pipe")
     assert (done.returncode, "pipe: is no ordinary file" in done.stderr) == (2, True)
+
+
+REPORT = ("report", "--name", "Loamlet", "--languages", "nl", "--date", "2026-03-02", "--output", "r.md")
+MINE = {
+    "r.md": "# Name screening: my own notes\n",
+    "r-figure.svg": "<svg xmlns='http://www.w3.org/2000/svg'><text>my own drawing</text></svg>",
+}
+
+
+@pytest.mark.parametrize("name", MINE)
+def test_what_begins_like_ours_and_is_not_is_kept_aside(run: Run, tmp_path: Path, name: str) -> None:
+    (tmp_path / name).write_text(MINE[name])
+    done = run(*REPORT)
+    assert done.returncode == 0, done.stderr
+    assert (tmp_path / f"{name}.old").read_text() == MINE[name]
+    assert f"kept as {name}.old" in done.stderr.replace(str(tmp_path) + "/", "")
+    assert "Loamlet" in (tmp_path / name).read_text()
+
+
+def test_only_what_was_changed_since_is_kept_aside(run: Run, tmp_path: Path) -> None:
+    assert run(*REPORT).returncode == 0
+    assert run(*REPORT, "--goods", "herb planters").returncode == 0  # what was written here is replaced
+    assert not list(tmp_path.glob("*.old"))
+    written = (tmp_path / "r.md").read_text()
+    for number, ending in enumerate(("old", "old-2")):
+        (tmp_path / "r.md").write_text(written + f"\nMy remark {number}\n")
+        assert run(*REPORT).returncode == 0
+        assert f"My remark {number}" in (tmp_path / f"r.md.{ending}").read_text()
+    assert sorted(path.name for path in tmp_path.glob("*.old*")) == ["r.md.old", "r.md.old-2"]
+
+
+def test_a_report_is_as_private_as_the_umask_and_the_old_one_say(run: Run, tmp_path: Path) -> None:
+    before = os.umask(0o077)
+    try:
+        assert run(*REPORT).returncode == 0
+        assert run(*SCREEN, "--output", "found").returncode == 0
+    finally:
+        os.umask(before)
+    modes = {path.name: path.stat().st_mode & 0o777 for path in tmp_path.iterdir() if path.is_file()}
+    assert (modes["r.md"], modes["r-figure.svg"], modes["found"]) == (0o600, 0o600, 0o600)
+    assert run(*REPORT, "--goods", "pots").returncode == 0
+    assert (tmp_path / "r.md").stat().st_mode & 0o777 == 0o600

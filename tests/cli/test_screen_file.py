@@ -60,10 +60,12 @@ def test_a_stopped_run_is_taken_up_where_it_stopped(run: Run, tmp_path: Path) ->
 
 def test_another_run_does_not_take_up_the_journal(run: Run, tmp_path: Path) -> None:
     command = [*SCREEN, "--format", "jsonl", "--output", "out"]
-    (tmp_path / "out.journal").write_text('namescreen journal 1 0\n["Loamlet 0", {"name": "wrong"}]\n')
+    before = 'namescreen journal 1 0\n["Loamlet 0", {"name": "wrong"}]\n'
+    (tmp_path / "out.journal").write_text(before)
     done = run(*command)
     assert "Taking up" not in done.stderr
-    assert "out.journal is of another run, or of another version of the program: this run begins anew." in done.stderr
+    assert "out.journal is of another run, or of another version of the program: this run begins anew" in done.stderr
+    assert (tmp_path / "out.journal.old").read_text() == before
     assert "wrong" not in (tmp_path / "out").read_text("utf-8")
 
 
@@ -96,6 +98,29 @@ def test_results_kept_in_another_form_are_not_taken_up(tmp_path: Path, monkeypat
     assert "Taking up an earlier run: 4 of 4 names are done." in again.stderr
     assert "begins anew" not in again.stderr
     assert [list(one) for one in kept] == [NAMES[:4]] * 3
+
+
+@pytest.mark.parametrize("option", [("--column", "owner"), ("--encoding", "latin-1"), ("--live",)])
+def test_a_run_is_not_taken_up_with_the_list_read_in_another_way(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, option: tuple[str, ...]
+) -> None:
+    from typer.testing import CliRunner
+
+    from namescreen.cli.journal import Journal
+    from namescreen.cli.screen import app
+
+    rows = ("mark,owner,status", "TIMELO,Loamlette,dead", "SILLW\u00c9LL,Fernsill,registered")
+    (tmp_path / "marks.csv").write_text("\n".join(rows), "utf-8")
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
+    monkeypatch.setattr(Journal, "finish", lambda journal: journal._file.close())  # as if stopped at the very end
+    command = [*SCREEN[1:], "--format", "jsonl", "--output", "out"]
+    assert CliRunner().invoke(app, command).exit_code == 0
+    other = CliRunner().invoke(app, [*command, *option])
+    assert other.exit_code == 0
+    assert "begins anew" in other.stderr
+    again = CliRunner().invoke(app, [*command, *option])
+    assert "4 of 4 names are done" in again.stderr
 
 
 def test_a_table_is_not_written_to_a_file(run: Run, tmp_path: Path) -> None:
