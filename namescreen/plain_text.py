@@ -1,4 +1,4 @@
-"""Text that others wrote, made safe to show: in a Markdown cell, in a line of Markdown, in a picture.
+"""Text that others wrote, made safe to show: in Markdown, in CSV, in a picture.
 
 What a register or a shop holds may carry markup, line breaks or controls that turn the reading order round.
 `visible` makes every such character seen; `cell` then takes away its meaning in Markdown. Nothing is dropped.
@@ -6,14 +6,16 @@ What a register or a shop holds may carry markup, line breaks or controls that t
 
 from __future__ import annotations
 
+import csv
+import io
 import re
 import unicodedata
 from collections.abc import Iterable, Sequence
 
 from .outcome import NotChecked
 
-__all__ = ["cell", "in_one_sentence", "number", "plural", "score_words", "shorten", "some", "table", "unseen_escaped",
-           "visible", "width"]  # fmt: skip
+__all__ = ["cell", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten", "some", "table",
+           "unseen_escaped", "visible", "width"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
 _UNSEEN = re.compile(
@@ -32,6 +34,10 @@ _ADDRESS = re.compile(r"(?i)\b(https?|ftp)(?=://)|\b(mailto|xmpp)(?=:)|\b(www)(?
 _PADDED = 48  # columns; a wider column holds sentences, and padding it would only push the rest out of sight
 _AT = re.compile(r"(?<=\w)@(?=\w)")
 _LINE_START = re.compile(r"^(\d{1,9})(?=[.)](?:\s|$))|^(?=[+\-](?:\s|$)|#{1,6}(?:\s|$)|>|[-=\s]+$)")
+
+
+# What a spreadsheet takes for a formula (OWASP, "CSV Injection", from memory); a number is none.
+_FORMULA = re.compile(r"(?![+-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?$)[=+\-@＝＋－＠]")
 
 
 def visible(text: str) -> str:
@@ -82,6 +88,17 @@ def cell(text: str) -> str:
     text = _AT.sub(r"\\@", text)
     text = _ADDRESS.sub(r"\g<0>\\", text)
     return _LINE_START.sub(lambda m: f"{m[1]}\\" if m[1] else "\\", text)
+
+
+def csv_line(cells: Iterable[str]) -> str:
+    """A row of CSV (RFC 4180, but for the line feed at its end), every cell `visible`.
+
+    A text that a spreadsheet would take for a formula is set behind an apostrophe.
+    """
+    out = io.StringIO()
+    safe = (f"'{text}" if _FORMULA.match(text) else text for text in map(visible, cells))
+    csv.writer(out, lineterminator="\n").writerow(list(safe))
+    return out.getvalue()
 
 
 def number(value: float) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import unicodedata
 
 import pytest
@@ -10,7 +11,7 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
-from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some, table, visible, width
+from namescreen.plain_text import cell, csv_line, in_one_sentence, number, plural, shorten, some, table, visible, width
 
 # The most that a reader's program may understand: raw HTML, tables, strikethrough.
 READER = MarkdownIt("js-default", {"html": True, "linkify": False})
@@ -137,3 +138,15 @@ def test_table_is_aligned_for_reading_as_text() -> None:
 )
 def test_sentences_become_one(sentences: tuple[str, ...], one: str) -> None:
     assert in_one_sentence(sentences) == one
+
+
+@given(st.lists(TEXT, min_size=1, max_size=4))
+@example(["=1+1", "@SUM(A1)", "+1-1", "-cmd|' /C calc'!A0", "\t=1", "\r=1", " =1", "＝1+1", '=1,"2', "-0.5", "1e-3"])
+def test_csv_reads_back_as_its_cells_and_none_is_a_formula(cells: list[str]) -> None:
+    """OWASP, "CSV Injection" (from memory): what begins with = + - @, or with these after a tab or line break."""
+    [read] = csv.reader([csv_line(cells)])
+    assert [text.removeprefix("'") for text in read] == [visible(text).removeprefix("'") for text in cells]
+    for text in read:
+        assert not text.startswith(("=", "@", "＝", "\t", "\r"))
+        if text.startswith(("+", "-")):
+            float(text)

@@ -6,7 +6,6 @@ overrides are written out, never passed on to the terminal.
 
 from __future__ import annotations
 
-import csv
 import json
 import os
 import shutil
@@ -17,7 +16,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
-from namescreen.plain_text import number, table, unseen_escaped, visible
+from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible
 from namescreen.plain_text import width as columns
 
 __all__ = [
@@ -104,11 +103,9 @@ def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
         for row in rows:
             _line(json_line(row))
     elif form is Format.csv:
-        writer = csv.writer(sys.stdout, lineterminator="\n")
-        writer.writerow([column.key for column in columns])
+        _write(csv_line(column.key for column in columns))
         for row in rows:
-            writer.writerow([visible(column.value(row)) for column in columns])
-            sys.stdout.flush()
+            _write(csv_line(column.value(row) for column in columns))
     elif form is Format.markdown:
         heads = [column.title for column in columns]
         numeric = [place for place, column in enumerate(columns) if column.right]
@@ -174,5 +171,9 @@ def print_disclaimer(form: Format) -> None:
 
 
 def _line(text: str) -> None:
-    sys.stdout.write(text + "\n")
+    _write(text + "\n")
+
+
+def _write(text: str) -> None:
+    sys.stdout.write(text)
     sys.stdout.flush()

@@ -1,17 +1,13 @@
 """The close marks of a report as CSV: one row a name and mark, for a spreadsheet; marks of the same words are counted
 in the row of the one of most concern.
 
-A name without close marks has one row, so that no name is lost. A text that a spreadsheet would take for a
-formula is set behind an apostrophe.
+A name without close marks has one row, so that no name is lost.
 """
 
 from __future__ import annotations
 
-import csv
-import io
-
 from ..outcome import NotChecked
-from ..plain_text import in_one_sentence, visible
+from ..plain_text import csv_line, in_one_sentence
 from ..policy import Level
 from .findings import findings, mark_level, matters, worst
 from .model import CHECKS, CloseMark, NameEntry, Report
@@ -45,15 +41,9 @@ COLUMNS = (
     "reasons",
 )
 
-_FORMULA = ("=", "+", "-", "@")
-
-
 def to_csv(report: Report) -> str:
-    """The report's names, their findings and their close marks as CSV (RFC 4180), names in the order of
-    places."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(COLUMNS)
+    """The report's names, their findings and their close marks as CSV, names in the order of places."""
+    lines = [csv_line(COLUMNS)]
     entries = {entry.name: entry for entry in report.names}
     for standing in standings(report):
         entry = entries[standing.name]
@@ -64,8 +54,8 @@ def to_csv(report: Report) -> str:
             *(found.words for found in findings(entry)),
         ]
         for found in matters(entry) or (None,):
-            writer.writerow([_safe(text) for text in head + _mark(found, entry)])
-    return out.getvalue()
+            lines.append(csv_line(head + _mark(found, entry)))
+    return "".join(lines)
 
 
 def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
@@ -97,7 +87,3 @@ def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
         in_one_sentence(found.reasons),
     ]
 
-
-def _safe(text: str) -> str:
-    text = visible(text)
-    return "'" + text if text.startswith(_FORMULA) else text

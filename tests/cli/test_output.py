@@ -5,6 +5,7 @@ import io
 import json
 import re
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -127,3 +128,18 @@ def test_a_name_that_would_be_cut_is_not_compared(run: Run) -> None:
     done = run("compare", "a" * 301, "a" * 302)
     assert (done.returncode, done.stdout) == (2, "")
     assert "at most 300" in done.stderr.lower()
+
+
+def test_no_command_writes_a_formula_as_csv(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text("mark,owner\n=Timelo()+1,@cmd\n-Timelow,+1-1\n")
+    name = "=Timelo()"
+    for command in (
+        ("screen", "--languages", "nl", "--register", "marks.csv", "--name", name),
+        ("addresses", name),
+        ("readings", "--languages", "nl", name),
+        ("report", "--languages", "nl", "--register", "marks.csv", "--name", name, "--output", "-"),
+    ):
+        done = run(*command, "--format", "csv")
+        assert done.returncode == 0, done.stderr
+        cells = [cell for row in csv.reader(io.StringIO(done.stdout)) for cell in row]
+        assert not [cell for cell in cells if cell.startswith(("=", "+", "-", "@"))]
