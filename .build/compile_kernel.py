@@ -5,6 +5,7 @@ Without one, or where it fails, the package is built without the kernel: the sam
 
 from __future__ import annotations
 
+import hashlib
 import os
 import shlex
 import shutil
@@ -17,7 +18,7 @@ from typing import Any
 
 from hatchling.builders.hooks.plugin.interface import BuildHookInterface
 
-LIBRARY = "namescreen/native/native.so"
+LIBRARY, CHECKSUM = "namescreen/native/native.so", "namescreen/native/native.sha256"
 FLAGS = ("-O3", "-std=c11", "-fPIC", "-shared", "-ffp-contract=off")
 """No fused multiply and add: results are those of the other path to the last bit."""
 
@@ -38,7 +39,7 @@ class CompileKernel(BuildHookInterface):  # type: ignore[type-arg]
             platform = sysconfig.get_platform().replace("-", "_").replace(".", "_")
             build_data["tag"] = f"py3-none-{platform}"
             build_data["pure_python"] = False
-            build_data["force_include"][str(library)] = LIBRARY
+            build_data["force_include"] |= {str(library): LIBRARY, str(library.with_suffix(".sha256")): CHECKSUM}
 
     def finalize(self, version: str, build_data: dict[str, Any], artifact_path: str) -> None:
         """Remove what was compiled beside the wheel."""
@@ -47,7 +48,8 @@ class CompileKernel(BuildHookInterface):  # type: ignore[type-arg]
 
 
 def compiled(root: Path, library: Path) -> bool:
-    """Compile the kernel to `library`, in place of what stood there; False, with a remark, where that cannot be."""
+    """Compile the kernel to `library`, in place of what stood there, and write its sha256 beside it, which is compared
+    before it is loaded; False, with a remark, where that cannot be."""
     library.unlink(missing_ok=True)
     sources = sorted(map(str, root.glob("namescreen/native/*.c")))
     beside = library.with_suffix(".part")
@@ -57,5 +59,6 @@ def compiled(root: Path, library: Path) -> bool:
     except (OSError, subprocess.CalledProcessError) as error:
         sys.stderr.write(f"namescreen is built without its kernel: {getattr(error, 'stderr', '') or error}\n")
         return False
+    library.with_suffix(".sha256").write_text(hashlib.sha256(beside.read_bytes()).hexdigest() + "\n", "ascii")
     beside.replace(library)
     return True

@@ -9,13 +9,12 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import groupby
 
-from ..native.phonemes import similarity_of_codes
 from ..pronunciation import (
     Pronunciation,
+    closest_similarity,
     language_neutral_reading,
     pronounce,
     pronounce_words,
-    sound_similarity,
 )
 from ..text import ways_to_say
 from .vocabulary import is_known, segmentations
@@ -97,11 +96,4 @@ def sound_similarity_of_words(one: tuple[str, ...], other: tuple[str, ...], leas
 
     A value below `least` comes out as 0.
     """
-    similarity = similarity_of_codes(one, other, least)
-    if similarity is not None:
-        return similarity
-    best = 0.0
-    for mine in one:
-        for yours in other:
-            best = max(best, sound_similarity(mine, yours, max(best, least)))
-    return best if best >= least else 0.0
+    return closest_similarity(one, other, least)

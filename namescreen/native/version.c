@@ -1,5 +1,5 @@
-/* What namescreen/native/__init__.py expects: raised with every change of a function's arguments. */
+/* VERSION in library.py: raised with every change of a function's arguments. */
 int kernel_version(void)
 {
-    return 8;
+    return 9;
 }

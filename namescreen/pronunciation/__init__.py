@@ -5,7 +5,7 @@
 
 from __future__ import annotations
 
-from .alignment import align, sound_similarity
+from .alignment import align, closest_similarity, sound_similarity
 from .language_neutral import language_neutral_reading
 from .phonotactics import pronounceability
 from .predictability import heard_as_spelled, spelled_as_heard, spellings
@@ -18,6 +18,7 @@ __all__ = [
     "Syllable",
     "align",
     "alliterates",
+    "closest_similarity",
     "heard_as_spelled",
     "language_neutral_reading",
     "may_open",

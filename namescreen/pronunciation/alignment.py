@@ -3,19 +3,21 @@
 Every phone of a code has a weight; two phones set against each other cost their articulatory difference times
 both weights, a phone set against nothing costs its own weight, and the cheapest alignment counts (dynamic
 programming, as in G. Kondrak, NAACL 2000). All costs are whole numbers, so that one pair and a batch agree
-exactly. `batch` does the same for many codes at once.
+exactly. `alignment_batch` does the same for many codes at once.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
+from functools import cache, lru_cache
 from itertools import accumulate
 
+from ..native import choose
+from ..native.phonemes import Closest, PhonemeCosts, compiled_closest
 from .articulatory_features import percent_differences
 from .phones import VOWEL_LETTERS, code_of
 
-__all__ = ["align", "phone_weights", "sound_similarity"]
+__all__ = ["align", "closest_similarity", "phone_weights", "phoneme_costs", "sound_similarity"]
 
 BASE = dict.fromkeys(percent_differences(), 4) | {"x": 2, "h": 2, "y": 3, "w": 3}
 """Weight in quarters of a full phone. The schwa, h and the glides come and go in English speech (P. Ladefoged, A
@@ -84,6 +86,33 @@ def sound_similarity(code_a: str, code_b: str, least: float = 0.0) -> float:
     whole = whole_a + whole_b
     rows = _rows(code_a, code_b, int(whole * max(0.0, 1.0 - least / rhythm)) + 1)
     return (1.0 - rows[-1][-1] / whole) * rhythm if rows else 0.0
+
+
+def closest_similarity(codes: tuple[str, ...], others: tuple[str, ...], least: float = 0.0) -> float:
+    """The sound similarity of the closest of some codes and of some others, in [0, 1]; 0 where it is below `least`, or
+    where there are no codes."""
+    return _closest()(codes, others, least)
+
+
+@cache
+def _closest() -> Closest:
+    return choose(
+        lambda library: compiled_closest(library, phoneme_costs(), _closest_in_python), lambda: _closest_in_python
+    )
+
+
+def _closest_in_python(codes: tuple[str, ...], others: tuple[str, ...], least: float) -> float:
+    best = 0.0
+    for code in codes:
+        for other in others:
+            best = max(best, sound_similarity(code, other, max(best, least)))
+    return best if best >= least else 0.0
+
+
+@cache
+def phoneme_costs() -> PhonemeCosts:
+    """What is said above of phones, for the compiled code."""
+    return PhonemeCosts(percent_differences(), BASE, VOWEL_LETTERS, first=FIRST, clustered=CLUSTERED, rhythm=RHYTHM)
 
 
 def _rows(code_a: str, code_b: str, most: int = 1 << 30) -> list[list[int]]:

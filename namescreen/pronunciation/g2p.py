@@ -16,15 +16,17 @@ import re
 from collections.abc import Callable
 from functools import cache, cached_property, reduce
 from operator import add, itemgetter
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
+from ..native import choose
+from ..native.g2p import CompiledReadings
 from ..tables import Table, open_table
 from .phones import LETTER_OF, SCHWA, VOWEL_LETTERS
 
 if TYPE_CHECKING:
-    from ..native.g2p import LetterSearch
+    from ctypes import CDLL
 
-__all__ = ["END", "NO_PHONES", "START", "JointModel", "cost_character", "joint_model"]
+__all__ = ["END", "NO_PHONES", "START", "JointModel", "PythonReadings", "cost_character", "joint_model"]
 
 START, END = "!!", '!"'
 NO_PHONES = "-"
@@ -78,7 +80,6 @@ class JointModel:
         for identity, value in units.items():
             letters, phones = value.split(" ")
             self._units[identity] = (letters, "" if phones == NO_PHONES else phones)
-        self._last: tuple[str, int, float, list[Place]] = ("", 0, 0.0, [])
         self._sought: dict[str, str | None] = {}
         self._by_letters: dict[str, Node] = {}
         self._by_phones: dict[str, Node] = {}
@@ -87,74 +88,21 @@ class JointModel:
 
     def readings(self, word: str, limit: int, beam: int = _BEAM, within: float = _WITHIN) -> list[tuple[str, float]]:
         """The `limit` most probable readings of `word` (letters a to z), as marked codes, each with its probability
-        among all that the search kept, most probable first. Empty if no sequence of units spells the word."""
-        found = self._compiled.readings(word, limit, beam, within) if self._compiled and beam > 0 else None
-        return self._readings(word, beam, within)[:limit] if found is None else found
+        among all that the search kept, most probable first. Empty if no sequence of units spells the word. `beam` is at
+        least 1."""
+        return self._search.readings(word, beam, within)[:limit]
 
     def preload(self) -> None:
-        """Make ready for many words: the kernel, or else the whole table in memory."""
-        if self._compiled is None:
-            self._table.preload()
-
-    def _readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
-        """What the kernel does, or the same without it."""
-        self._forget()
-        places = self._read_so_far(word, beam, within)
-        for at in range(len(places) - 1, len(word)):
-            kept, limit_one, begun = places[at]
-            pair = word[at : at + 2]
-            one: Front = begun.copy()
-            two: Front = {}
-            limit_two = math.inf
-            for (context, phones), cost in kept:
-                stressed, last = "1" in phones, phones[-1:]
-                if last in VOWEL_LETTERS:
-                    last = ""
-                spent, arcs = self._reading_on(context, pair)
-                spent += cost
-                for step, following, letters, sound, _ in arcs:
-                    if stressed and "1" in sound:
-                        continue
-                    total = spent + step
-                    if len(letters) == 1:
-                        if total > limit_one:
-                            if total > limit_two:
-                                break  # the arcs that follow cost no less
-                            continue
-                        target = one
-                        if total + within < limit_one:
-                            limit_one = total + within
-                    else:
-                        if total > limit_two:
-                            continue
-                        target = two
-                        if total + within < limit_two:
-                            limit_two = total + within
-                    if last and sound and sound[0] == last:
-                        sound = sound[1:]
-                    key = (following, phones + sound)
-                    if target.get(key, math.inf) > total:
-                        target[key] = total
-            front = [item for item in one.items() if item[1] <= limit_one]
-            front.sort(key=_by_cost)
-            places.append((front[:beam], limit_two, two))
-        self._last = word, beam, within, places
-        ended = [
-            (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
-            for (context, phones), cost in places[len(word)][0]
-            for step in self._ending(context)
-        ]
-        least = min((cost for _, cost in ended), default=0.0)
-        found: dict[str, float] = {}
-        for phones, cost in ended:
-            found[phones] = found.get(phones, 0.0) + math.exp(least - cost)
-        return _merged(found)
+        """Make ready for many words."""
+        self._search.preload()
 
     @cached_property
-    def _compiled(self) -> LetterSearch | None:
-        from ..native.g2p import letter_search
+    def _search(self) -> ReadingSearch:
+        return choose(self._compiled_search, lambda: PythonReadings(self))
 
-        return letter_search(
+    def _compiled_search(self, library: CDLL) -> ReadingSearch:
+        return CompiledReadings(
+            library,
             self._table.lines(),
             [(name, letters, phones) for name, (letters, phones) in self._units.items()],
             _COST,
@@ -166,19 +114,6 @@ class JointModel:
             schwa=SCHWA,
             strut=_STRUT,
         )
-
-    def _read_so_far(self, word: str, beam: int, within: float) -> list[Place]:
-        """The places of the word read last that stand in this one as well: a place depends on the letters up to it and
-        one more. Words in alphabetical order so take half the work."""
-        last, last_beam, last_within, places = self._last
-        if (last_beam, last_within) != (beam, within):
-            return [([((START, ""), 0.0)], math.inf, {})]
-        shared = 0
-        for one, other in zip(last, word, strict=False):
-            if one != other:
-                break
-            shared += 1
-        return places[: max(1, shared)]
 
     def spellings(
         self,
@@ -316,6 +251,95 @@ class JointModel:
         if len(self._reading_steps) + len(self._spelling_steps) > _REMEMBERED:
             for memory in (self._by_letters, self._by_phones, self._reading_steps, self._spelling_steps):
                 memory.clear()
+
+
+class ReadingSearch(Protocol):
+    """The search of one model for the readings of words."""
+
+    def readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
+        """As `JointModel.readings`, all that were found."""
+
+    def preload(self) -> None:
+        """Make ready for many words."""
+
+
+class PythonReadings:
+    """The search in Python; `native/g2p.c` does the same."""
+
+    def __init__(self, model: JointModel) -> None:
+        self._model = model
+        self._last: tuple[str, int, float, list[Place]] = ("", 0, 0.0, [])
+
+    def preload(self) -> None:
+        """Hold the whole table in memory."""
+        self._model._table.preload()
+
+    def readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
+        """As `JointModel.readings`, all that were found."""
+        self._model._forget()
+        places = self._read_so_far(word, beam, within)
+        for at in range(len(places) - 1, len(word)):
+            kept, limit_one, begun = places[at]
+            pair = word[at : at + 2]
+            one: Front = begun.copy()
+            two: Front = {}
+            limit_two = math.inf
+            for (context, phones), cost in kept:
+                stressed, last = "1" in phones, phones[-1:]
+                if last in VOWEL_LETTERS:
+                    last = ""
+                spent, arcs = self._model._reading_on(context, pair)
+                spent += cost
+                for step, following, letters, sound, _ in arcs:
+                    if stressed and "1" in sound:
+                        continue
+                    total = spent + step
+                    if len(letters) == 1:
+                        if total > limit_one:
+                            if total > limit_two:
+                                break  # the arcs that follow cost no less
+                            continue
+                        target = one
+                        if total + within < limit_one:
+                            limit_one = total + within
+                    else:
+                        if total > limit_two:
+                            continue
+                        target = two
+                        if total + within < limit_two:
+                            limit_two = total + within
+                    if last and sound and sound[0] == last:
+                        sound = sound[1:]
+                    key = (following, phones + sound)
+                    if target.get(key, math.inf) > total:
+                        target[key] = total
+            front = [item for item in one.items() if item[1] <= limit_one]
+            front.sort(key=_by_cost)
+            places.append((front[:beam], limit_two, two))
+        self._last = word, beam, within, places
+        ended = [
+            (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
+            for (context, phones), cost in places[len(word)][0]
+            for step in self._model._ending(context)
+        ]
+        least = min((cost for _, cost in ended), default=0.0)
+        found: dict[str, float] = {}
+        for phones, cost in ended:
+            found[phones] = found.get(phones, 0.0) + math.exp(least - cost)
+        return _merged(found)
+
+    def _read_so_far(self, word: str, beam: int, within: float) -> list[Place]:
+        """The places of the word read last that stand in this one as well: a place depends on the letters up to it and
+        one more. Words in alphabetical order so take half the work."""
+        last, last_beam, last_within, places = self._last
+        if (last_beam, last_within) != (beam, within):
+            return [([((START, ""), 0.0)], math.inf, {})]
+        shared = 0
+        for one, other in zip(last, word, strict=False):
+            if one != other:
+                break
+            shared += 1
+        return places[: max(1, shared)]
 
 
 _by_cost = itemgetter(1)

@@ -130,8 +130,8 @@ class QueryWord:
             self.done[places] = True
             self._worked_out.append(places)
             look = above_floor(self._index.words.above(self.word.letters, places, LOOK_FLOOR))
-            sound = above_floor(self._index.word_codes.of(self.word.phoneme_codes, places, SOUND_FLOOR), SOUND_FLOOR)
-            self.value[places] = self._combined(places, look, sound)
+            sound = self._index.word_codes.similarity_of(self.word.phoneme_codes, places, SOUND_FLOOR)
+            self.value[places] = self._combined(places, look, above_floor(sound, SOUND_FLOOR))
 
     def at_least(self, level: float) -> Places:
         """The words that have been worked out to be at least so alike."""

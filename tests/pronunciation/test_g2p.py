@@ -6,15 +6,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.pronunciation.g2p import JointModel, cost_character, joint_model
+from namescreen.pronunciation.g2p import JointModel, PythonReadings, cost_character, joint_model
 from namescreen.pronunciation.phones import from_marked, is_vowel
 from namescreen.tables import open_table
 
 
 def in_python() -> JointModel:
-    """The model without the kernel, which has tests of its own."""
+    """The model without compiled code, which has tests of its own."""
     model = JointModel(open_table("g2p.tsv"), open_table("joint_units.tsv"))
-    model._compiled = None
+    model._search = PythonReadings(model)
     return model
 
 

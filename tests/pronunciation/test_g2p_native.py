@@ -12,15 +12,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.native import kernel
-from namescreen.pronunciation.g2p import JointModel
+from namescreen.native import is_compiled
+from namescreen.native.g2p import CompiledReadings
+from namescreen.pronunciation.g2p import JointModel, PythonReadings
 from namescreen.tables import open_table
 
-pytestmark = pytest.mark.skipif(kernel() is None, reason="the kernel was not compiled, or NAMESCREEN_NATIVE is off")
+pytestmark = pytest.mark.skipif(not is_compiled(), reason="the kernel was not compiled, or NAMESCREEN_NATIVE is off")
 
 TABLES = open_table("g2p.tsv"), open_table("joint_units.tsv")
 COMPILED, PLAIN = JointModel(*TABLES), JointModel(*TABLES)
-PLAIN._compiled = None
+PLAIN._search = PythonReadings(PLAIN)
 ALL = 1_000
 
 invented = st.lists(st.text(alphabet=string.ascii_lowercase, max_size=14), min_size=1, max_size=12)
@@ -31,9 +32,8 @@ def same(word: str, beam: int = 24, within: float = 6.0) -> None:
     assert COMPILED.readings(word, ALL, beam, within) == PLAIN.readings(word, ALL, beam, within), word
 
 
-def test_the_kernel_is_what_is_tried() -> None:
-    assert COMPILED._compiled
-    assert not PLAIN._compiled
+def test_the_compiled_search_is_what_is_tried() -> None:
+    assert isinstance(COMPILED._search, CompiledReadings)
 
 
 def test_words_of_the_dictionary() -> None:

@@ -11,23 +11,19 @@ from hypothesis import strategies as st
 from rapidfuzz.distance import OSA, Indel
 
 from namescreen.closeness.appearance import appearance_similarity
-from namescreen.closeness.sound import sound_similarity_of_words
-from namescreen.native import kernel
-from namescreen.native.phonemes import MOST_SOUNDS, similarity_of_codes
-from namescreen.pronunciation import sound_similarity
-from namescreen.pronunciation.alignment_batch import prepare_codes
+from namescreen.native import is_compiled
+from namescreen.pronunciation import alignment, closest_similarity, sound_similarity
 from namescreen.pronunciation.articulatory_features import percent_differences
 from namescreen.register.packing import pack_shapes, pack_strings
 from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.signatures import one_signature, popcount
 from namescreen.register.string_index import Strings
 
-both_paths = pytest.mark.parametrize(
-    "compiled",
-    [False, pytest.param(True, marks=pytest.mark.skipif(kernel() is None, reason="installed without a C compiler"))],
-)
+needs_compiled = pytest.mark.skipif(not is_compiled(), reason="installed without a C compiler")
+both_paths = pytest.mark.parametrize("compiled", [False, pytest.param(True, marks=needs_compiled)])
 words = st.text("abceilmnrsw1o0é", min_size=1, max_size=12)
 codes = st.text("".join(percent_differences()), min_size=1, max_size=9)
+long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
 longer_codes = st.text("".join(percent_differences()), min_size=1, max_size=24)
 levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
 
@@ -37,19 +33,19 @@ def strings_of(texts: list[str], compiled: bool) -> Strings:
     arrays: dict[str, np.ndarray] = {}
     pack_strings(arrays, "word", ordered)
     pack_shapes(arrays, "word", ordered)
-    strings = Strings(arrays, "word")
-    if not compiled:
-        strings._compiled = None
-    return strings
+    with pytest.MonkeyPatch.context() as patch:
+        if not compiled:
+            patch.setattr("namescreen.native.library", lambda: None)
+        return Strings(arrays, "word")
 
 
 def phoneme_codes_of(lists: Sequence[tuple[str, ...]], compiled: bool) -> Codes:
     arrays: dict[str, np.ndarray] = {}
     code_arrays(arrays, "code", lists)
-    table = Codes(arrays, "code")
-    if not compiled:
-        table._compiled = None
-    return table
+    with pytest.MonkeyPatch.context() as patch:
+        if not compiled:
+            patch.setattr("namescreen.native.library", lambda: None)
+        return Codes(arrays, "code")
 
 
 @both_paths
@@ -60,10 +56,6 @@ def test_letters_no_string_is_lost_and_likeness_is_exact(
     strings = strings_of(texts, compiled)
     everything = strings.texts(np.arange(len(strings)))
     exact = np.array([appearance_similarity(text, other) for other in everything])
-    assert np.array_equal(strings.alike(text, np.arange(len(strings))), exact)
-    places, most = strings.within(text, least)
-    assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
-    assert (most >= exact[places] - 1e-9).all()
     above = strings.above(text, np.arange(len(strings)), least)
     assert np.array_equal(above[exact > least], exact[exact > least])
     assert all(value in (0.0, exactly) for value, exactly in zip(above.tolist(), exact.tolist(), strict=True))
@@ -97,18 +89,11 @@ def test_sounds_no_code_is_lost_and_likeness_is_exact(
     assert sorted(texts) == sorted(set(others))
     assert table.lists() == [(code,) for code in others]
     exact = np.array([max(sound_similarity(mine, other) for mine in own) for other in texts])
-    assert np.array_equal(table.alike(own, np.arange(len(table))), exact)
-    places, most = table.within(own, least)
-    assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
-    assert (most >= exact[places] - 1e-9).all()
     close = (exact >= least).nonzero()[0]
     for among in (None, np.arange(len(table))):
         near, similarity = table.near(own, least, among)
         assert near.tolist() == close.tolist()
         assert np.array_equal(similarity, exact[close])
-    mine, theirs = table._prepared(np.arange(len(table))), prepare_codes(texts)
-    for field in ("order", "lengths", "sounds", "weights", "whole", "syllables"):
-        assert np.array_equal(getattr(mine, field), getattr(theirs, field)), field
 
 
 @both_paths
@@ -117,7 +102,7 @@ def test_sounds_of_words_are_those_of_the_closest_readings(
     compiled: bool, words: list[list[str]], own: list[str], least: float
 ) -> None:
     table = phoneme_codes_of([tuple(each) for each in words], compiled)
-    similarity = table.of(own, np.arange(len(words)), least)
+    similarity = table.similarity_of(own, np.arange(len(words)), least)
     for each, value in zip(words, similarity.tolist(), strict=True):
         exact = max((sound_similarity(mine, other) for mine in own for other in each), default=0.0)
         assert value == exact or (value == 0 and exact < least)
@@ -137,26 +122,23 @@ def test_sounds_of_many_words_are_those_of_single_pairs(
     places, similarity = table.near(readings, least)
     assert places.tolist() == (exact >= least).nonzero()[0].tolist()
     assert np.array_equal(similarity, exact[places])
-    of_words = table.of(readings, np.arange(len(words)), least)
+    of_words = table.similarity_of(readings, np.arange(len(words)), least)
     by_text = {table.text(at): exact[at] for at in range(len(table))}
     for word, value in zip(words, of_words.tolist(), strict=True):
         best = max(by_text[code] for code in word)
         assert value == best or (best < least and value < least)
 
 
-@pytest.mark.skipif(kernel() is None, reason="installed without a C compiler")
-@given(st.lists(codes, max_size=4), st.lists(codes, max_size=4), st.floats(0.0, 1.0))
-def test_sounds_of_one_pair_are_the_same_without_the_kernel(one: list[str], other: list[str], least: float) -> None:
-    pair = tuple(one), tuple(other)
+@both_paths
+@given(st.lists(st.one_of(codes, long_codes), max_size=4), st.lists(codes, max_size=4), st.floats(0.0, 1.0))
+def test_the_closest_of_two_lists_of_readings(compiled: bool, one: list[str], other: list[str], least: float) -> None:
     value = max((sound_similarity(mine, yours) for mine in one for yours in other), default=0.0)
-    assert similarity_of_codes(*pair, least) == (value if value >= least else 0.0)
+    alignment._closest.cache_clear()
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("namescreen.closeness.sound.similarity_of_codes", lambda *_: None)
-        assert sound_similarity_of_words.__wrapped__(*pair, least) == similarity_of_codes(*pair, least)
-    assert similarity_of_codes(("A" * (MOST_SOUNDS + 1),), ("A",), least) is None
-
-
-long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
+        if not compiled:
+            patch.setattr("namescreen.native.library", lambda: None)
+        assert closest_similarity(tuple(one), tuple(other), least) == (value if value >= least else 0.0)
+    alignment._closest.cache_clear()
 
 
 @both_paths
@@ -169,10 +151,6 @@ def test_sounds_of_very_long_names_stay_within_the_bound(
     table = phoneme_codes_of([(code,) for code in others], compiled)
     everything = np.arange(len(table))
     exact = np.array([sound_similarity(own, table.text(at)) for at in everything.tolist()])
-    assert np.array_equal(table.alike([own], everything), exact)
     near, similarity = table.near([own], least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
     assert np.array_equal(similarity, exact[near])
-    places, most = table.within([own], least)
-    assert set((exact >= least).nonzero()[0]) <= set(places.tolist())
-    assert (most >= exact[places] - 1e-9).all()

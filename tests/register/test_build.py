@@ -16,7 +16,7 @@ from namescreen.pronunciation.alignment import phone_weights, syllables_in
 from namescreen.pronunciation.articulatory_features import percent_differences
 from namescreen.register.build import MOST_CODES, _said_together, build
 from namescreen.register.phoneme_index import code_arrays
-from namescreen.register.string_index import first_letters
+from namescreen.register.string_search import first_letters
 
 codes = st.text(alphabet="".join(percent_differences()), min_size=1, max_size=8)
 marks = st.lists(st.text(alphabet="abcilmnorv 0158éłжひ", max_size=12), max_size=6)

@@ -16,7 +16,7 @@ import pytest
 
 from namescreen.errors import DataError, InputError
 from namescreen.marks.sources import sha256_of
-from namescreen.native import kernel
+from namescreen.native import is_compiled
 from namescreen.register import Register, info, open_prepared, prepare, read_register, store
 from namescreen.register.loading import WORTH_CACHING
 
@@ -309,7 +309,7 @@ def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
     assert peak < 100 * about.marks  # a decoded mark takes several times as much
 
 
-@pytest.mark.skipif(kernel() is None, reason="the kernel was not compiled, or NAMESCREEN_NATIVE is off")
+@pytest.mark.skipif(not is_compiled(), reason="the kernel was not compiled, or NAMESCREEN_NATIVE is off")
 def test_the_kernel_changes_no_byte(run: Run, tmp_path: Path) -> None:
     letters = random.Random(11)
     words = ["".join(letters.choices(["pl", "o", "thri", "ma", "zel", "ek", "u", "nn"], k=4)) for _ in range(300)]

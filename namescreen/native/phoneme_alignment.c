@@ -1,0 +1,204 @@
+/* Sound similarity of two phoneme codes: the arithmetic of pronunciation/alignment.py. All costs are whole numbers, and
+   the few steps after them come in the same order as there, so that the results are equal to the last bit. */
+
+#include <string.h>
+
+#include "phonemes.h"
+
+/* pronunciation.alignment.phone_weights; returns their sum. */
+int64_t phoneme_weights(const PhonemeTable *table, const uint8_t *code, int64_t size, int32_t *weight)
+{
+    int64_t whole = 0;
+    for (int64_t at = 0; at < size; at++) {
+        int32_t here = table->weight[code[at]];
+        if (at && !table->vowel[code[at]] && !table->vowel[code[at - 1]] &&
+            (at + 1 == size || !table->vowel[code[at + 1]]))
+            here -= (int32_t)table->clustered;
+        if (!at)
+            here += (int32_t)table->first;
+        weight[at] = here;
+        whole += here;
+    }
+    return whole;
+}
+
+int64_t phoneme_syllables(const PhonemeTable *table, const uint8_t *code, int64_t size)
+{
+    int64_t syllables = 0;
+    for (int64_t at = 0; at < size; at++)
+        syllables += table->vowel[code[at]];
+    return syllables;
+}
+
+/* The least weight that a phoneme can have in any code. */
+static int32_t lightest(const PhonemeTable *table, uint8_t letter)
+{
+    return table->weight[letter] - (table->vowel[letter] ? 0 : (int32_t)table->clustered);
+}
+
+/* The difference of one phoneme from the nearest in each byte of a phoneme set, for every content of the byte. */
+static void fill_nearest_in_set(const PhonemeTable *table, const uint8_t *difference,
+                                Differences nearest[COLUMNS][BYTES], int at)
+{
+    for (int column = 0; column < COLUMNS; column++) {
+        const uint8_t *letter = table->letter + 8 * column;
+        nearest[column][0][at] = 100;
+        for (int mask = 1; mask < BYTES; mask++) {
+            uint8_t other = letter[__builtin_ctz((unsigned)mask)];
+            int8_t before = nearest[column][mask & (mask - 1)][at];
+            nearest[column][mask][at] = other && difference[other] < before ? (int8_t)difference[other] : before;
+        }
+    }
+}
+
+/* The cost of the phonemes that a set has and the reading lacks: each is set against the nearest of the reading. */
+static void add_costs_of_presence(const PhonemeTable *table, Reading *reading)
+{
+    for (int column = 0; column < COLUMNS; column++) {
+        int32_t cost[8] = {0}, *sum = reading->set_costs[column];
+        for (int bit = 0; bit < 8; bit++) {
+            uint8_t letter = table->letter[8 * column + bit];
+            if (letter)
+                cost[bit] = lightest(table, letter) * reading->nearest[letter];
+        }
+        sum[0] = 0;
+        for (int mask = 1; mask < BYTES; mask++)
+            sum[mask] = sum[mask & (mask - 1)] + cost[__builtin_ctz((unsigned)mask)];
+    }
+}
+
+/* The cost of the phonemes that the reading has: each is set against the nearest in the set, as far as its own byte
+   tells. The phonemes of the other bytes may all be there. */
+static void add_costs_of_absence(const PhonemeTable *table, Reading *reading, const int8_t *kind_of)
+{
+    for (int bit = 0; bit < 8 * COLUMNS; bit++) {
+        uint8_t letter = table->letter[bit];
+        if (!letter || kind_of[letter] < 0)
+            continue;
+        Differences(*nearest)[BYTES] = reading->nearest_in_set[kind_of[letter] / GROUP];
+        int home = bit / 8, at = kind_of[letter] % GROUP;
+        int32_t elsewhere = 100, weight = reading->kind_weight[kind_of[letter]];
+        for (int column = 0; column < COLUMNS; column++)
+            if (column != home && nearest[column][BYTES - 1][at] < elsewhere)
+                elsewhere = nearest[column][BYTES - 1][at];
+        for (int mask = 0; mask < BYTES; mask++) {
+            int32_t here = nearest[home][mask][at];
+            reading->set_costs[home][mask] += weight * (here < elsewhere ? here : elsewhere);
+        }
+    }
+}
+
+/* Prepare a reading of at most LONGEST_QUERY phonemes for a search. */
+void phoneme_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading)
+{
+    int8_t kind_of[BYTES];
+    memset(reading, 0, sizeof *reading);
+    memset(kind_of, -1, sizeof kind_of);
+    memset(reading->nearest, 100, sizeof reading->nearest);
+    reading->code = code;
+    reading->size = size;
+    reading->whole = phoneme_weights(table, code, size, reading->weight);
+    reading->syllables = phoneme_syllables(table, code, size);
+    for (int64_t at = 0; at < size; at++) {
+        const uint8_t *difference = reading->difference[at] = table->difference + code[at] * BYTES;
+        for (int bit = 0; bit < 8 * COLUMNS; bit++) {
+            uint8_t letter = table->letter[bit];
+            if (difference[letter] < reading->nearest[letter])
+                reading->nearest[letter] = difference[letter];
+        }
+        if (kind_of[code[at]] < 0) {
+            int64_t kind = reading->kinds++;
+            kind_of[code[at]] = (int8_t)kind;
+            fill_nearest_in_set(table, difference, reading->nearest_in_set[kind / GROUP], (int)(kind % GROUP));
+        }
+        reading->kind[at] = kind_of[code[at]];
+        reading->kind_weight[reading->kind[at]] += reading->weight[at];
+    }
+    add_costs_of_presence(table, reading);
+    add_costs_of_absence(table, reading, kind_of);
+}
+
+/* The cost of the cheapest alignment above what no alignment avoids (`aside`); NEVER where that is above `most`. Only
+   the stretch of a row that is not above it is gone through (E. Ukkonen, "Algorithms for approximate string matching",
+   1985). */
+int32_t phoneme_alignment_cost(const Reading *reading, const Other *other, int32_t most)
+{
+    const uint8_t *code = other->code;
+    int64_t size = other->size, low = 0, high = 0; /* row[low] to row[high - 1] are not above `most` */
+    int32_t *row = other->row, here = 0;
+    while (here <= most) {
+        row[high] = here;
+        if (high == size) {
+            high++;
+            break;
+        }
+        here += 100 * other->weight[high] - other->aside[high];
+        high++;
+    }
+    for (int64_t mine = 0; mine < reading->size; mine++) {
+        const uint8_t *difference = reading->difference[mine];
+        int32_t weight = reading->weight[mine], aside = weight * other->reading_aside[reading->kind[mine]];
+        int32_t alone = 100 * weight - aside, corner = NEVER, left = NEVER;
+        int64_t from = NEVER, to = 0;
+        for (int64_t at = low; at <= size; at++) {
+            int32_t above = at < high ? row[at] : NEVER;
+            if (at > high && left > most)
+                break;
+            int32_t best = above + alone;
+            if (at) {
+                int32_t other_aside = other->aside[at - 1], other_weight = other->weight[at - 1];
+                int32_t both = corner + difference[code[at - 1]] * (weight + other_weight) - aside - other_aside;
+                int32_t lone = left + 100 * other_weight - other_aside;
+                best = both < best ? both : best;
+                best = lone < best ? lone : best;
+            }
+            corner = above;
+            row[at] = left = best < NEVER ? best : NEVER;
+            if (best <= most) {
+                from = from == NEVER ? at : from;
+                to = at + 1;
+            }
+        }
+        low = from;
+        high = to;
+        if (from == NEVER)
+            return NEVER;
+    }
+    return high > size ? row[size] : NEVER;
+}
+
+/* The similarity of the closest of some readings and of some others, each of at most LONGEST_QUERY phonemes and ended
+   by a zero byte; 0 where it is below `least`. For one pair a bound would cost more than the alignment. */
+double phonemes_closest(const PhonemeTable *table, const uint8_t *codes, int64_t readings, const uint8_t *others,
+                        int64_t count, double least)
+{
+    uint8_t weight[LONGEST_QUERY];
+    int32_t aside[LONGEST_QUERY] = {0}, row[LONGEST_QUERY + 1], weights[LONGEST_QUERY];
+    Reading reading;
+    Other other = {.weight = weight, .aside = aside, .row = row};
+    double best = 0;
+    memset(reading.kind, 0, sizeof reading.kind);
+    for (; readings--; codes += reading.size + 1) {
+        reading.size = (int64_t)strlen((const char *)codes);
+        reading.whole = phoneme_weights(table, codes, reading.size, reading.weight);
+        reading.syllables = phoneme_syllables(table, codes, reading.size);
+        for (int64_t at = 0; at < reading.size; at++)
+            reading.difference[at] = table->difference + codes[at] * BYTES;
+        const uint8_t *code = others;
+        for (int64_t each = 0; each < count; each++, code += other.size + 1) {
+            other.code = code;
+            other.size = (int64_t)strlen((const char *)code);
+            other.whole = phoneme_weights(table, code, other.size, weights);
+            other.syllables = phoneme_syllables(table, code, other.size);
+            for (int64_t at = 0; at < other.size; at++)
+                weight[at] = (uint8_t)weights[at];
+            double budget = 100 * (1 - least / rhythm_factor(table, other.syllables, reading.syllables));
+            budget = budget * (double)(other.whole + reading.whole) + 1e-6;
+            int32_t cost = phoneme_alignment_cost(&reading, &other, (int32_t)budget);
+            double value = cost == NEVER ? 0 : similarity_at(table, &reading, cost, other.whole, other.syllables);
+            if (value >= least)
+                best = least = value;
+        }
+    }
+    return best;
+}

@@ -1,0 +1,262 @@
+/* Sound similarity against all the phoneme codes of a register, behind bounds that forget the order of the phonemes.
+   Equal to the last bit to register/phoneme_search.py. */
+
+#include <string.h>
+
+#include "phonemes.h"
+
+enum { FEW = 256, BLOCK = 512 };
+
+/* _Arrays in phoneme_search.py: the distinct codes, in order of their weight. */
+typedef struct {
+    const uint8_t *blob, *weights;
+    const uint32_t *start;
+    const uint16_t *whole, *present; /* `present` is a set of phonemes, in three columns of `count` */
+    const uint8_t *syllables;
+    int64_t count, size; /* `size` of the blob */
+} CodeArrays;
+
+typedef struct {
+    const PhonemeTable *table;
+    const CodeArrays *arrays;
+    Reading *readings;
+    int64_t reading_count;
+    SetCosts cheapest; /* over all readings */
+    Other other;
+    int64_t room; /* for the phonemes of the other code */
+    int error;
+} Search;
+
+static void make_room(Search *search, int64_t phonemes)
+{
+    if (phonemes <= search->room)
+        return;
+    free(search->other.aside);
+    search->room = 2 * phonemes;
+    search->other.aside = malloc((2 * (size_t)search->room + 1) * sizeof *search->other.aside);
+    if (!search->other.aside) {
+        search->room = 0;
+        search->error = NO_MEMORY;
+        return;
+    }
+    search->other.row = search->other.aside + search->room;
+}
+
+/* `codes` are the readings, each of at most LONGEST_QUERY phonemes and ended by a zero byte. */
+static void begin(Search *search, const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes,
+                  int64_t readings, double least)
+{
+    memset(search, 0, sizeof *search);
+    search->table = table;
+    search->arrays = arrays;
+    search->reading_count = readings;
+    search->readings = aligned_alloc(64, ((size_t)readings * sizeof *search->readings + 63) / 64 * 64);
+    if (!search->readings) {
+        search->error = NO_MEMORY;
+        return;
+    }
+    make_room(search, FEW);
+    for (int64_t number = 0; number < readings; number++) {
+        Reading *reading = &search->readings[number];
+        int64_t size = (int64_t)strlen((const char *)codes);
+        phoneme_reading(table, codes, size, reading);
+        for (int64_t syllables = 0; syllables < BYTES; syllables++)
+            reading->budget[syllables] = 100 * (1 - least / rhythm_factor(table, syllables, reading->syllables));
+        for (int column = 0; column < COLUMNS; column++)
+            for (int mask = 0; mask < BYTES; mask++) {
+                int32_t cost = reading->set_costs[column][mask];
+                if (!number || cost < search->cheapest[column][mask])
+                    search->cheapest[column][mask] = cost;
+            }
+        codes += size + 1;
+    }
+}
+
+static void end(Search *search)
+{
+    free(search->readings);
+    free(search->other.aside);
+}
+
+/* The greatest cost at which a code reaches the similarity that `begin` was told. */
+INLINE int64_t budget_of(const CodeArrays *arrays, const Reading *reading, int64_t place)
+{
+    return (int64_t)(reading->budget[arrays->syllables[place]] * (double)(arrays->whole[place] + reading->whole) +
+                     1e-6);
+}
+
+INLINE void phoneme_set(const CodeArrays *arrays, int64_t place, uint8_t *set)
+{
+    for (int column = 0; column < COLUMNS; column += 2) {
+        uint16_t present = arrays->present[(column / 2) * arrays->count + place];
+        set[column] = (uint8_t)present;
+        set[column + 1] = (uint8_t)(present >> 8);
+    }
+}
+
+INLINE int64_t set_cost(const int32_t (*costs)[BYTES], const uint8_t *set)
+{
+    int32_t cost = 0;
+    for (int column = 0; column < COLUMNS; column++)
+        cost += costs[column][set[column]];
+    return cost;
+}
+
+/* The part of an alignment's cost that falls to the reading in any order: each phoneme is set against another, or
+   against nothing. Fills in `reading_aside`. */
+INLINE int64_t least_cost_of_reading(Search *search, const Reading *reading, const uint8_t *set)
+{
+    int64_t cost = 0;
+    int8_t *aside = search->other.reading_aside;
+    for (int64_t group = 0; group * GROUP < reading->kinds; group++) {
+        Differences nearest = reading->nearest_in_set[group][0][set[0]];
+        for (int column = 1; column < COLUMNS; column++) {
+            Differences here = reading->nearest_in_set[group][column][set[column]];
+            Differences less = here < nearest;
+            nearest = (here & less) | (nearest & ~less);
+        }
+        memcpy(aside + group * GROUP, &nearest, GROUP);
+        for (int64_t kind = group * GROUP; kind < reading->kinds && kind < (group + 1) * GROUP; kind++)
+            cost += reading->kind_weight[kind] * aside[kind];
+    }
+    return cost;
+}
+
+/* The part that falls to the phonemes of a code. */
+INLINE int64_t least_cost_of_code(const CodeArrays *arrays, const Reading *reading, int64_t place)
+{
+    int64_t cost = 0;
+    for (int64_t at = arrays->start[place]; at < arrays->start[place + 1]; at++)
+        cost += arrays->weights[at] * reading->nearest[arrays->blob[at]];
+    return cost;
+}
+
+/* Make a code the one to be aligned. The arrays hold no more of a weight or a count than fits them. */
+INLINE void turn_to(Search *search, int64_t place)
+{
+    const CodeArrays *arrays = search->arrays;
+    Other *other = &search->other;
+    other->code = arrays->blob + arrays->start[place];
+    other->size = arrays->start[place + 1] - arrays->start[place];
+    make_room(search, other->size);
+    other->weight = arrays->weights + arrays->start[place];
+    other->whole = arrays->whole[place];
+    if (other->whole == UINT16_MAX) {
+        other->whole = 0;
+        for (int64_t at = 0; at < other->size; at++)
+            other->whole += other->weight[at];
+    }
+    other->syllables = arrays->syllables[place];
+    if (other->syllables == BYTES - 1)
+        other->syllables = phoneme_syllables(search->table, other->code, other->size);
+}
+
+/* The similarity of one reading and a code, or 0 if it is below what `begin` was told. */
+static double similarity(Search *search, const Reading *reading, int64_t place)
+{
+    const CodeArrays *arrays = search->arrays;
+    uint8_t set[COLUMNS];
+    if (place < 0 || place >= arrays->count ||
+        !within(arrays->start[place], arrays->start[place + 1], arrays->size, LONGEST_CODE)) {
+        search->error = OUT_OF_BOUNDS;
+        return 0;
+    }
+    int64_t most = budget_of(arrays, reading, place);
+    phoneme_set(arrays, place, set);
+    int64_t least = least_cost_of_reading(search, reading, set);
+    if (least + least_cost_of_code(arrays, reading, place) > most)
+        return 0;
+    turn_to(search, place);
+    if (search->error)
+        return 0;
+    Other *other = &search->other;
+    for (int64_t at = 0; at < other->size; at++)
+        least += other->aside[at] = other->weight[at] * reading->nearest[other->code[at]];
+    if (least > most)
+        return 0;
+    int32_t more = phoneme_alignment_cost(reading, other, most - least < NEVER ? (int32_t)(most - least) : NEVER - 1);
+    return more == NEVER ? 0 : similarity_at(search->table, reading, least + more, other->whole, other->syllables);
+}
+
+/* The similarity of the closest reading and the closest code of each word, as `ids` (`id_count` of them) lists them for
+   `word_count` words; values below `least` may come out as 0. Returns 0 or an error. */
+int64_t phonemes_similarity_of(const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes,
+                               int64_t readings, const uint32_t *ids, int64_t id_count, const uint32_t *ids_start,
+                               int64_t word_count, const int64_t *words, int64_t count, double least, double *values)
+{
+    Search search;
+    begin(&search, table, arrays, codes, readings, least);
+    for (int64_t at = 0; at < count && !search.error; at++) {
+        int64_t word = words[at];
+        values[at] = 0;
+        if (word < 0 || word >= word_count || !within(ids_start[word], ids_start[word + 1], id_count, id_count)) {
+            search.error = OUT_OF_BOUNDS;
+            break;
+        }
+        for (int64_t id = ids_start[word]; id < ids_start[word + 1]; id++)
+            for (int64_t number = 0; number < readings; number++) {
+                double value = similarity(&search, &search.readings[number], ids[id]);
+                values[at] = value > values[at] ? value : values[at];
+            }
+    }
+    end(&search);
+    return search.error;
+}
+
+/* Every code that is at least `least` similar to one of the readings, with its similarity; returns how many, or an
+   error. Looks through the `given` places, or, where that is NULL, all from `low` on; `count` of them. What is left
+   after each filter is written down without a branch, as a processor guesses wrong which codes these will be. */
+int64_t phonemes_near(const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes, int64_t readings,
+                      const int64_t *given, int64_t low, int64_t count, double least, int64_t *places, double *values)
+{
+    if (!given && (low < 0 || count < 0 || low + count > arrays->count))
+        return OUT_OF_BOUNDS;
+    Search search;
+    begin(&search, table, arrays, codes, readings, least);
+    int64_t found = 0, heaviest = 0, size = arrays->count ? arrays->whole[arrays->count - 1] + 1 : 1;
+    int32_t *budget = malloc((size_t)size * sizeof *budget); /* for any reading, by the weight of the code */
+    if (!budget)
+        search.error = NO_MEMORY;
+    for (int64_t number = 0; number < readings && !search.error; number++)
+        heaviest = search.readings[number].whole > heaviest ? search.readings[number].whole : heaviest;
+    for (int64_t whole = 0; whole < size && !search.error; whole++)
+        budget[whole] = (int32_t)(100 * (1 - least) * (double)(whole + heaviest) + 1e-6);
+    for (int64_t from = 0; from < count && !search.error; from += BLOCK) {
+        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0;
+        int64_t block[BLOCK], left[BLOCK], second[BLOCK];
+        double best[BLOCK];
+        uint8_t set[COLUMNS];
+        for (int64_t at = 0; at < here; at++) {
+            int64_t place = block[at] = given ? given[from + at] : low + from + at;
+            if (place < 0 || place >= arrays->count || arrays->whole[place] >= size) {
+                search.error = OUT_OF_BOUNDS;
+                break;
+            }
+            best[at] = 0;
+            phoneme_set(arrays, place, set);
+            left[passed] = at;
+            passed += set_cost(search.cheapest, set) <= budget[arrays->whole[place]];
+        }
+        for (int64_t number = 0; number < readings; number++) {
+            const Reading *reading = &search.readings[number];
+            int64_t chosen = 0;
+            for (int64_t at = 0; at < passed && !search.error; at++) {
+                phoneme_set(arrays, block[left[at]], set);
+                second[chosen] = left[at];
+                chosen += set_cost(reading->set_costs, set) <= budget_of(arrays, reading, block[left[at]]);
+            }
+            for (int64_t at = 0; at < chosen && !search.error; at++) {
+                double value = similarity(&search, reading, block[second[at]]);
+                best[second[at]] = value > best[second[at]] ? value : best[second[at]];
+            }
+        }
+        for (int64_t at = 0; at < here && !search.error; at++)
+            if (best[at] >= least) {
+                places[found] = block[at];
+                values[found++] = best[at];
+            }
+    }
+    free(budget);
+    end(&search);
+    return search.error ? search.error : found;
+}

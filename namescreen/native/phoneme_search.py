@@ -1,0 +1,82 @@
+"""`phoneme_search.c` called from Python: the readings of one name against the phoneme codes of a register."""
+
+from __future__ import annotations
+
+import ctypes
+from collections.abc import Mapping, Sequence
+from ctypes import c_double, c_int64, c_void_p
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from .library import address, check
+from .phonemes import PhonemeCosts, terminated
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Places = NDArray[np.int64]
+    Similarities = NDArray[np.float64]
+
+__all__ = ["CodeArrays"]
+
+_PARTS = {
+    "blob": np.uint8, "weights": np.uint8, "start": np.uint32, "whole": np.uint16, "present": np.uint16,
+    "syllables": np.uint8,
+}  # fmt: skip
+"""The parts of the arrays, in the order of the C structure."""
+
+
+class _Arrays(ctypes.Structure):
+    _fields_ = [*((name, c_void_p) for name in _PARTS), ("count", c_int64), ("size", c_int64)]
+
+
+class CodeArrays:
+    """The codes of `register.phoneme_index.Codes`: their parts, and which words have which (`ids`, `ids_start`)."""
+
+    def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], costs: PhonemeCosts) -> None:
+        self._near, self._similarity_of, self._costs = library.phonemes_near, library.phonemes_similarity_of, costs
+        self._near.restype = self._similarity_of.restype = c_int64
+        self._held = [np.ascontiguousarray(arrays[part].view(kind)) for part, kind in _PARTS.items()]
+        blob, weights, start, whole, present, syllables = map(len, self._held)
+        if not (weights == blob and start == whole + 1 and present == 3 * whole and syllables == whole):
+            raise IndexError("the parts of the phoneme codes differ in length")
+        self._arrays = _Arrays(*map(address, self._held), whole, blob)
+        self._ids, self._ids_start = (
+            np.ascontiguousarray(arrays[part].view(np.uint32)) for part in ("ids", "ids_start")
+        )
+
+    def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
+        """The similarity of the closest of `codes` and the closest of each word's; below `least` it may be 0."""
+        values = np.empty(len(words))
+        words = np.ascontiguousarray(words, np.int64)
+        check(
+            self._similarity_of(
+                *self._query(codes), address(self._ids), c_int64(len(self._ids)), address(self._ids_start),
+                c_int64(len(self._ids_start) - 1), address(words), c_int64(len(words)), c_double(least),
+                address(values),
+            )
+        )  # fmt: skip
+        return values
+
+    def near(self, codes: Sequence[str], least: float, part: Places | slice) -> tuple[Places, Similarities]:
+        """Every code of a part that is at least `least` similar to one of `codes`, with its similarity."""
+        given: c_void_p | None = None
+        if isinstance(part, slice):
+            low, count = part.start, part.stop - part.start
+        else:
+            part = np.ascontiguousarray(part, np.int64)
+            given, low, count = address(part), 0, len(part)
+        places, values = np.empty(count, np.int64), np.empty(count)
+        found = check(
+            self._near(
+                *self._query(codes), given, c_int64(low), c_int64(count), c_double(least), address(places),
+                address(values),
+            )
+        )  # fmt: skip
+        return places[:found].copy(), values[:found].copy()
+
+    def _query(self, codes: Sequence[str]) -> tuple[object, ...]:
+        readings = terminated(tuple(codes))
+        assert readings is not None, "too long for the compiled code"
+        return self._costs.table, ctypes.byref(self._arrays), readings[0], c_int64(readings[1])

@@ -1,0 +1,177 @@
+/* How alike two strings look: the arithmetic of closeness/appearance.py. Every sum comes in the same order as there, so
+   that the results are equal to the last bit. */
+
+#include "strings.h"
+
+enum { FEW = 256 };
+
+static void fill_pattern(Pattern *pattern, const uint32_t *text, int64_t size, uint64_t signature, uint64_t first)
+{
+    memset(pattern, 0, sizeof *pattern);
+    pattern->text = text;
+    pattern->size = size;
+    pattern->signature = signature;
+    pattern->first = first;
+    for (int64_t at = 0; at < size; at++) {
+        uint32_t letter = text[at];
+        if (letter < ASCII) {
+            pattern->ascii[letter] |= 1ULL << at;
+            continue;
+        }
+        int64_t other = 0;
+        while (other < pattern->others && pattern->other[other] != letter)
+            other++;
+        if (other == pattern->others)
+            pattern->other[pattern->others++] = letter;
+        pattern->other_at[other] |= 1ULL << at;
+    }
+}
+
+/* appearance._in_order. Restricted edit distance and longest common subsequence, bit-parallel (H. Hyyrö, "A bit-vector
+   algorithm for computing Levenshtein and Damerau edit distances", 2003; "Bit-parallel LCS-length computation
+   revisited", 2004). */
+static double letter_similarity(const Query *query, const Pattern *pattern, const uint32_t *text, int64_t size)
+{
+    int64_t longer = size > pattern->size ? size : pattern->size, both = size + pattern->size;
+    double edits = 1.0, common = 1.0;
+    if (pattern->size && size) {
+        uint64_t plus = ~0ULL, minus = 0, diagonal = 0, before = 0, unmet = ~0ULL;
+        uint64_t last = 1ULL << (pattern->size - 1);
+        int64_t distance = pattern->size;
+        for (int64_t at = 0; at < size; at++) {
+            uint64_t here = positions_of(pattern, text[at]);
+            uint64_t swapped = ((~diagonal & here) << 1) & before;
+            diagonal = (((here & plus) + plus) ^ plus) | here | minus | swapped;
+            uint64_t rises = minus | ~(diagonal | plus), falls = diagonal & plus;
+            distance += (rises & last) != 0;
+            distance -= (falls & last) != 0;
+            rises = (rises << 1) | 1;
+            falls <<= 1;
+            plus = falls | ~(diagonal | rises);
+            minus = rises & diagonal;
+            before = here;
+            uint64_t met = unmet & here;
+            unmet = (unmet + met) | (unmet - met);
+        }
+        int64_t shared = POPCOUNT(~unmet & all_positions(pattern));
+        edits = 1.0 - (double)distance / (double)longer;
+        common = 1.0 - (double)(both - 2 * shared) / (double)both;
+    } else if (both) {
+        edits = common = 0.0;
+    }
+    double raw = (1 - query->order) * edits + query->order * common;
+    for (int64_t at = 0; at < PREFIX && at < size && at < pattern->size && text[at] == pattern->text[at]; at++)
+        raw = raw + query->prefix_bonus * (1 - raw);
+    return raw;
+}
+
+/* appearance.confusable_skeleton: no stand-in begins or ends another pair, so one pass does what eight do there. */
+static int64_t fill_skeleton(const uint32_t *text, int64_t size, uint32_t *skeleton)
+{
+    int64_t length = 0;
+    for (int64_t at = 0; at < size; at++) {
+        uint32_t letter = text[at], next = at + 1 < size ? text[at + 1] : 0;
+        switch (letter) {
+        case 'r': if (next == 'n') letter = 'm', at++; break;
+        case 'v': if (next == 'v') letter = 'w', at++; break;
+        case 'c': if (next == 'l') letter = 'd', at++; break;
+        case '0': letter = 'o'; break;
+        case '1': case 'i': letter = 'l'; break;
+        case '5': letter = 's'; break;
+        case '8': letter = 'b'; break;
+        }
+        skeleton[length++] = letter;
+    }
+    return length;
+}
+
+/* The share that a string's length counts inside a longer one; 0 where it does not stand there. */
+static double inside_share(const Query *query, const uint32_t *shorter, int64_t size, const uint32_t *longer,
+                           int64_t longer_size)
+{
+    for (int64_t at = 0; at + size <= longer_size; at++)
+        if (!memcmp(longer + at, shorter, (size_t)size * sizeof *shorter))
+            return at ? query->inside_elsewhere : query->inside_start;
+    return 0;
+}
+
+static void make_room(Search *search, int64_t characters)
+{
+    if (characters <= search->room)
+        return;
+    free(search->text);
+    search->room = 2 * characters;
+    search->text = malloc(2 * (size_t)search->room * sizeof *search->text);
+    if (!search->text) {
+        search->room = 0;
+        search->error = NO_MEMORY;
+        return;
+    }
+    search->other_skeleton = search->text + search->room;
+}
+
+/* Decode a string of the register from UTF-8 into `text`; returns the number of its characters, or -1 with an error. */
+int64_t string_decode(Search *search, int64_t place)
+{
+    const StringArrays *arrays = search->arrays;
+    if (place < 0 || place >= arrays->count ||
+        !within(arrays->start[place], arrays->start[place + 1], arrays->size, LONGEST_STRING)) {
+        search->error = OUT_OF_BOUNDS;
+        return -1;
+    }
+    const uint8_t *from = arrays->blob + arrays->start[place], *end = arrays->blob + arrays->start[place + 1];
+    make_room(search, end - from);
+    if (search->error)
+        return -1;
+    uint32_t *to = search->text;
+    while (from < end) {
+        uint32_t byte = *from++;
+        if (byte >= 0x80) {
+            int more = byte >= 0xF0 ? 3 : byte >= 0xE0 ? 2 : 1;
+            byte &= 0x3F >> more;
+            while (more-- && from < end)
+                byte = byte << 6 | (*from++ & 0x3F);
+        }
+        *to++ = byte;
+    }
+    return to - search->text;
+}
+
+/* appearance.appearance_similarity of the query and a string of the register. */
+double string_similarity(Search *search, int64_t place)
+{
+    const Query *query = search->query;
+    int64_t size = string_decode(search, place);
+    if (size < 0)
+        return 0;
+    const uint32_t *text = search->text;
+    if (size == query->size && !memcmp(text, query->text, (size_t)size * sizeof *text))
+        return 1.0;
+    double raw = letter_similarity(query, &search->plain, text, size);
+    int64_t skeleton_size = fill_skeleton(text, size, search->other_skeleton);
+    double seen = query->shape_only * letter_similarity(query, &search->skeleton, search->other_skeleton, skeleton_size);
+    raw = raw > seen ? raw : seen;
+    int64_t shorter = size < query->size ? size : query->size, longer = size + query->size - shorter;
+    if (shorter >= SHORTEST_INSIDE && query->inside + query->inside_start * (double)shorter / (double)longer > raw) {
+        double share = query->size <= size ? inside_share(query, query->text, query->size, text, size)
+                                           : inside_share(query, text, size, query->text, query->size);
+        if (share > 0) {
+            double within = query->inside + share * (double)shorter / (double)longer;
+            raw = raw > within ? raw : within;
+        }
+    }
+    return raw < query->different ? raw : query->different;
+}
+
+void string_search_begin(Search *search, const Query *query, const StringArrays *arrays)
+{
+    search->query = query;
+    search->arrays = arrays;
+    fill_pattern(&search->plain, query->text, query->size, query->signature, query->first);
+    fill_pattern(&search->skeleton, query->skeleton, query->skeleton_size, query->skeleton_signature,
+                 query->skeleton_first);
+    search->room = 0;
+    search->text = NULL;
+    search->error = 0;
+    make_room(search, FEW);
+}
