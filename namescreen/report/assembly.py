@@ -87,19 +87,20 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
     """A screening in the report's own words: see `assemble` for `made` and `mild`."""
     words = _words(found.name)
     construction, meaning = _made_of(found.name, words)
+    coined = not isinstance(found.distinctiveness, NotChecked) and found.distinctiveness.category == "fanciful"
     return NameEntry(
         name=found.name,
         words=words,
         marks=found.close_marks
         if isinstance(found.close_marks, NotChecked)
-        else tuple(_mark(one) for one in found.close_marks),
+        else tuple(_mark(one, coined) for one in found.close_marks),
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
         else tuple(_reading(one.mild() if mild else one) for one in found.readings),
         addresses=_addresses(found.addresses),
         construction=made or construction,
-        meaning=meaning,
+        meaning="" if coined else meaning,
         coverage=tuple(one.language for one in found.coverage),
         not_checked=found.not_checked,
     )
@@ -110,18 +111,22 @@ def _score(value: float) -> float:
     return round(min(1.0, max(0.0, float(value))), 4)
 
 
-def _mark(found: screening.CloseMark) -> CloseMark:
+COINED = NotChecked("meaning", "a coined name has no meaning to compare")
+
+
+def _mark(found: screening.CloseMark, coined: bool) -> CloseMark:
     near, related = found.closeness, found.goods_relatedness
+    meaning = COINED if coined else found.meaning
     return CloseMark(
         mark=found.mark,
         appearance=_score(near.appearance),
         sound=_score(near.sound),
-        meaning=next((one for one in near.not_checked if one.check == "meaning"), None) or _score(near.meaning),
+        meaning=meaning if isinstance(meaning, NotChecked) else _score(meaning),
         overall=_score(near.overall),
         concern=_score(found.concern),
         goods=related if isinstance(related, NotChecked) else Goods(_score(related.score), tuple(related.reasons)),
         knockout=found.knockout,
-        reasons=tuple(near.reasons),
+        reasons=tuple(reason for reason in near.reasons if not (coined and reason.startswith("Meaning:"))),
         others=tuple(other.mark for other in found.others),
         marks=found.marks,
         bites=found.bites,

@@ -7,10 +7,10 @@ from dataclasses import replace
 from .. import policy
 from ..outcome import NotChecked
 from ..plain_text import number, plural, shorten
-from ..policy import Finding, Level, level_of
+from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
-__all__ = ["MISSED", "findings", "mark_level", "matters", "words_read", "worst", "worst_words"]
+__all__ = ["MISSED", "conflict_of", "findings", "mark_level", "matters", "words_read", "worst", "worst_words"]
 
 MISSED = "one in five"
 """Of pairs of marks that tribunals held similar overall, the share that stays below the first step: 0.18 of 76
@@ -26,6 +26,13 @@ PLAINLY_DESCRIPTIVE = 0.3
 def mark_level(found: CloseMark) -> Level:
     """The level of one mark, by its concern."""
     return level_of(found.concern)
+
+
+def conflict_of(found: CloseMark) -> Conflict:
+    """A mark as the policy looks at it."""
+    goods = None if isinstance(found.goods, NotChecked) else found.goods.score
+    ended = policy.has_ended(found.mark)
+    return Conflict(found.appearance, found.sound, found.overall, goods, ended, found.bites)
 
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:

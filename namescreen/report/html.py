@@ -15,9 +15,9 @@ from typing import Any
 from ..plain_text import visible
 from .comparison import Changes
 from .figure import to_svg
+from .mark_tables import MARK_HEADS, REGISTER_HEADS
 from .markdown import to_markdown
 from .model import Report
-from .pages import MARK_HEADS
 
 __all__ = ["to_html"]
 
@@ -66,8 +66,11 @@ def _label_cells(tokens: Sequence[Any]) -> None:
         elif token.type == "th_open":
             heads.append(_plain(tokens[at + 1]))
             token.attrSet("scope", "col")
-        elif token.type == "thead_close" and table is not None and tuple(heads) == MARK_HEADS:
-            table.attrSet("class", "marks")
+        elif token.type == "thead_close" and table is not None:
+            if tuple(heads) == MARK_HEADS:
+                table.attrSet("class", "marks")
+            elif heads[0] == REGISTER_HEADS[0]:
+                table.attrSet("class", "register")
         elif token.type == "td_open":
             token.attrSet("data-label", heads[column])
             column += 1

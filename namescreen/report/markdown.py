@@ -20,7 +20,7 @@ from .findings import MISSED, findings, worst, worst_words
 from .model import CHECKS, NameEntry, Report
 from .pages import name_pages
 from .questions import general_questions
-from .record import costs_worksheet, next_steps, record, terms
+from .record import costs_worksheet, law_page, next_steps, record, terms
 from .sensitivity import Standing, moves, places, standings, weighed
 
 __all__ = ["to_markdown"]
@@ -35,12 +35,13 @@ def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = N
         *_head(report, changes),
         *_glance(report, figure),
         *(_since(changes) if changes else ()),
-        *_comparison(report),
         *_general(report),
         *name_pages(report),
+        *_comparison(report),
         *record(report),
         *costs_worksheet(report),
         *next_steps(report),
+        *law_page(report),
         *terms(),
     ]
     return "\n\n".join(part.rstrip("\n") for part in parts) + "\n"
@@ -228,12 +229,15 @@ def _comparison(report: Report) -> Iterable[str]:
             )
         )
     yield table(("Name", "Place", "Total", *(CHECKS[check] for check in checks), "Places"), rows)
-    told = moves(report)
-    yield "How firm the order is when one weight moves:"
-    yield table(
-        ("Weight", "First", "Second", "Third", "Pairs that change order"),
-        [(move.change, *_three(move.first), f"{move.pairs_changed}") for move in told],
-    )
+    told = [move for move in moves(report) if move.pairs_changed]
+    if told:
+        yield "What changes when one weight is halved or doubled; weights that change nothing are left out:"
+        yield table(
+            ("Weight", "First", "Second", "Third", "Pairs that change order"),
+            [(move.change, *_three(move.first), f"{move.pairs_changed}") for move in told],
+        )
+    else:
+        yield "No weight changes the order when it is halved or doubled."
     yield DISCLAIMER
 
 

@@ -8,11 +8,13 @@ from collections import defaultdict
 from ..connotations.languages import language_name
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some
-from ..policy import Level
+from ..policy import Level, has_ended
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import mark_level, matters, words_read
+from .findings import conflict_of, mark_level, matters, words_read
+from .law import objection
 from .model import CloseMark, NameEntry, Report
+from .register_facts import held_in, in_force_notes
 
 __all__ = ["general_questions", "questions"]
 
@@ -25,16 +27,17 @@ _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apar
 _MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
 _NEAR_DESCRIPTIVE = 0.55  # distinctiveness below which a suggestive name is called near the line
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
+_EVERYWHERE = {"function word", "company form", "generic head", "domain ending"}
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
     """At most `MOST` questions on one name, what weighs most first; plain text, not escaped."""
     asked = [
-        *_on_marks(entry),
+        *_on_marks(entry, report),
         *_on_distinctiveness(entry, report),
         *_on_readings(entry),
-        *_on_shared_words(entry),
+        *_on_shared_words(entry, report),
         *_on_addresses(entry),
     ]
     return tuple(asked[:MOST])
@@ -68,7 +71,7 @@ def general_questions(report: Report) -> tuple[str, ...]:
 def _title(found: CloseMark) -> str:
     mark = found.mark
     office = "" if mark.office and mark.number.startswith(mark.office) else shorten(mark.office, 12)
-    about = [f"no. {shorten(mark.number, 24)}" if mark.number else "", office, shorten(mark.owner, 40)]
+    about = [f"no. {shorten(mark.number, 24)}" if mark.number else "", office, shorten(mark.owner, 60)]
     told = ", ".join(part for part in about if part)
     return shorten(mark.text, 60) + (f" ({told})" if told else "")
 
@@ -82,45 +85,62 @@ def _strongest(found: CloseMark) -> dict[str, float]:
     return {aspect: value for aspect, value in values.items() if value >= least}
 
 
-def _on_marks(entry: NameEntry) -> list[str]:
-    name = shorten(entry.name, 60)
-    asked = []
-    for found in matters(entry)[:_MARKS]:
-        title, question = _title(found), ""
-        if found.mark.status == "dead" and found.concern >= _DEAD_BUT_NEAR:
-            asked.append(
-                f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still "
-                f"in use, or could it be revived, so that {name} would meet it after all?"
-            )
-        elif found.knockout:
-            question = (
-                f"{title} is identical or nearly so{_same_goods(found)}: is there any room left for "
-                f"{name}, by other goods, a coexistence agreement, or non-use?"
-            )
-        elif mark_level(found) >= Level.LOOK:
-            question = f"{title} {_likeness(found, name)}{_goods_clause(found)}?"
-        elif found.overall >= _SAME_NAME:
-            question = (
-                f"{title} is all but the same name for other goods: is it known well enough to be protected "
-                "beyond them, or to enter ours?"
-            )
-        if question:
-            unstated = "" if found.mark.status else " The list does not say whether it is in force."
-            asked.append(question + unstated)
-    return asked
+def _on_marks(entry: NameEntry, report: Report) -> list[str]:
+    ordered = matters(entry)
+    # An identical mark is asked about wherever it stands in the order.
+    chosen = [*ordered[:_MARKS], *(found for found in ordered[_MARKS:] if conflict_of(found).identical)]
+    return list(filter(None, (_on_mark(found, shorten(entry.name, 60), report) for found in chosen)))
 
 
-def _likeness(found: CloseMark, name: str) -> str:
+def _on_mark(found: CloseMark, name: str, report: Report) -> str:
+    """The question that a mark raises, by case; empty where it raises none."""
+    title, conflict = _title(found), conflict_of(found)
+    same = "the same name" if conflict.identical else "all but the same name"
+    near = conflict.identical or conflict.near_identical or found.overall >= _SAME_NAME
+    if conflict.ended:
+        if found.concern < _DEAD_BUT_NEAR:
+            return ""
+        return (
+            f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, or could "
+            f"it be revived, so that {name} would meet it after all?"
+        )
+    if found.bites is False:
+        if not near:
+            return ""
+        return (
+            f"{title} is {same}, but holds outside our markets: could it reach them, by priority, an international "
+            "registration, or because it is known there?"
+        )
+    notes = in_force_notes(found.mark, report)
+    if near and found.knockout:
+        question = (
+            f"{title} is {same}{_same_goods(found)}: is there any room left for {name}, by other goods, an agreement "
+            "with its owner, or because it is not used?"
+        )
+    elif near:
+        question = (
+            f"{title} is {same}, for other goods: is it known well enough to be protected beyond them, and may its "
+            "owner move into ours?"
+        )
+    elif mark_level(found) >= Level.LOOK:
+        question = f"{title} {_likeness(found, name, report)}{_goods_clause(found)}?"
+    else:
+        return ""
+    return " ".join((question, *notes))
+
+
+def _likeness(found: CloseMark, name: str, report: Report) -> str:
     """In which way a mark is close, and the question which that way raises."""
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
+    asked = objection(name, held_in(found.mark, report))
     if set(strongest) == {"meaning"}:
         return f"says much the same in other words, by {told}: would the shared idea alone be held against {name}"
     if set(strongest) == {"sound"}:
-        return f"is close in {told} though spelled otherwise: would sound alone be held against {name}"
+        return f"is close in {told} though spelled otherwise: {asked} for the sound alone"
     if set(strongest) == {"appearance"}:
-        return f"is close in {told} though it sounds otherwise: would an examiner hold the two apart"
-    return f"is close in {told or f'all ({number(found.overall)})'}: would an examiner hold the two apart"
+        return f"is close in {told} though it sounds otherwise: {asked} for the look alone"
+    return f"is close in {told or f'all ({number(found.overall)})'}: {asked}"
 
 
 def _goods_clause(found: CloseMark) -> str:
@@ -139,15 +159,20 @@ def _same_goods(found: CloseMark) -> str:
     return ", for goods that overlap"
 
 
-def _on_shared_words(entry: NameEntry) -> list[str]:
-    """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d))."""
-    if isinstance(entry.marks, NotChecked):
+def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
+    """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d)).
+
+    Not asked of a word that is the whole name, nor of one that names the goods or is in everyone's mouth: of these it
+    says nothing new.
+    """
+    if isinstance(entry.marks, NotChecked) or len(entry.words) < 2:
         return []
+    told = {word for word in entry.words if not _says_little(word, report.goods)}
     owners: dict[str, set[str]] = defaultdict(set)
     held: dict[tuple[str, str], int] = defaultdict(int)
     for found in entry.marks:
-        alive = [mark for mark in (found.mark, *found.others) if mark.status != "dead" and mark.owner]
-        for word in set(parse(found.mark.text).words) & set(entry.words):
+        alive = [mark for mark in (found.mark, *found.others) if not has_ended(mark) and mark.owner]
+        for word in set(parse(found.mark.text).words) & told:
             for owner in {shorten(mark.owner, 60) for mark in alive}:
                 owners[word].add(owner)
                 held[word, owner] += 1  # once: the same words registered again make no family
@@ -163,6 +188,15 @@ def _on_shared_words(entry: NameEntry) -> list[str]:
         if count >= _CROWD
     ]
     return crowded + families
+
+
+def _says_little(word: str, goods: str) -> bool:
+    """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
+    from ..goods import goods_words
+    from ..lexicon import kinds
+
+    named = {one.word for one in goods_words(goods)}
+    return word in named or word.removesuffix("s") in named or bool(kinds(word) & _EVERYWHERE)
 
 
 def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:

@@ -8,11 +8,12 @@ from decimal import Decimal
 
 from ..plain_text import cell, shorten, some, table, visible
 from .costs import money, worksheet
-from .coverage import never_checked, not_checked_words, partly_searched, unsearched_markets
+from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
 from .glossary import GLOSSARY
+from .law import EVERYWHERE, UNDESCRIBED, practices
 from .model import Report
 
-__all__ = ["costs_worksheet", "next_steps", "record", "terms"]
+__all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms"]
 
 
 def record(report: Report) -> Iterable[str]:
@@ -44,6 +45,15 @@ def record(report: Report) -> Iterable[str]:
             yield "\n".join(told)
     else:
         yield "No list of marks was searched."
+    if report.lists and report.markets:
+        yield "Which registers that hold in your markets were searched:"
+        yield table(
+            ("Market", "Searched", "Not searched"),
+            [
+                (one.market, some(one.searched) or "none", some(one.missing) or "nothing left out")
+                for one in market_cover(report)
+            ],
+        )
     if report.languages_searched:
         yield "Languages looked at, and with what:"
         yield "\n".join(f"- {cell(line)}" for line in report.languages_searched)
@@ -150,7 +160,32 @@ def next_steps(report: Report) -> Iterable[str]:
         "Ask the office, or the adviser, about classes, fees and time limits before filing; they differ by country.",
         "Keep this report's JSON form, and run it again before launch with `--since` to see what has changed.",
     )
-    yield "\n".join(f"- ☐ {step}" for step in steps)
+    yield from (f"☐ {step}" for step in steps)
+
+
+def law_page(report: Report) -> Iterable[str]:
+    """What the law of the brief's markets says about earlier marks."""
+    yield "## The law on earlier marks, by market"
+    yield (
+        "In plain words and from memory, to know what to ask. Practice changes: the offices' current texts and your "
+        "adviser decide."
+    )
+    rows = [
+        (
+            f"{one.office}: {', '.join(sorted({*one.markets} & {*report.markets})) or 'its states'}"
+            if len(one.markets) > 1
+            else one.office,
+            one.earlier_marks,
+            one.window,
+            one.unused,
+            one.source,
+        )
+        for one in practices(report.markets)
+    ]
+    described = {market for one in practices(report.markets) for market in one.markets}
+    rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if market not in described]
+    yield table(("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory"), rows)
+    yield "\n".join(f"- **{head}.** {text}" for head, text in EVERYWHERE)
 
 
 def terms() -> Iterable[str]:

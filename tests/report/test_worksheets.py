@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from dataclasses import replace
 from decimal import Decimal
 
@@ -19,9 +20,10 @@ from namescreen.report.coverage import partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
 from namescreen.report.findings import mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
+from namescreen.report.mark_tables import REGISTER_HEADS, mark_cells, register_cells
 from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
-from namescreen.report.pages import MARK_HEADS, mark_cells
 from namescreen.report.questions import MOST, general_questions, questions
+from namescreen.report.record import law_page
 
 
 def test_costs_are_summed_exactly(report: Report) -> None:
@@ -108,23 +110,14 @@ def test_questions_follow_the_findings(report: Report) -> None:
 
     assert asked(entry()) == ""
     assert asked(entry(close("far", 0.3))) == ""
-    assert "identical or nearly so" in asked(entry(close("HERB WELL", 1.0, knockout=True)))
+    assert "is the same name, for goods that overlap" in asked(entry(close("HERB WELL", 1.0, knockout=True)))
     unknown = replace(close("HERB WELL", 1.0, knockout=True), goods=NotChecked("goods", "none are stated"))
-    assert "nearly so, and its goods could not be compared:" in asked(entry(unknown))
+    assert "is the same name, and its goods could not be compared:" in asked(entry(unknown))
     live = asked(entry(close("HERBELLE", 0.9)))
     assert "HERBELLE is close in appearance (0.90) and sound (0.90)" in live
     assert "does not say" not in live
     assert "does not say whether it is in force" in asked(entry(close("HERBELLE", 0.9, status="")))
     assert "still in use" in asked(entry(close("HERBELLE", 0.9, status="dead")))
-    crowd = [close(f"HERB {at}", 0.3, owner=f"Owner {at}") for at in range(3)]
-    assert "3 owners of close marks share the word herb" in asked(entry(*crowd))
-    family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
-    assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
-    again = tuple(Mark("HERB", status="live", owner="One Owner") for _ in range(3))
-    assert "family" not in asked(entry(replace(close("HERB", 0.3, owner="One Owner"), others=again, marks=4)))
-    held = (("live", "B"), ("", "C"), ("dead", "D"))
-    many = tuple(Mark("HERB", status=status, owner=owner) for status, owner in held)
-    assert "3 owners of close marks share" in asked(entry(replace(close("HERB", 0.3, owner="A"), others=many, marks=4)))
     assert "disclaimer" in asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3)))
     reasons = ('"wry": no tie to the goods was found', '"pot": a word for the goods')
     told = asked(entry(distinctiveness=Distinctiveness("descriptive", 0.3, reasons)))
@@ -135,14 +128,84 @@ def test_questions_follow_the_findings(report: Report) -> None:
     assert "In German, Herbwell reads as Mist, dung" in bad
 
 
+def test_a_shared_word_is_asked_about_once_and_only_if_it_tells_something(report: Report) -> None:
+    def asked(one: NameEntry, goods: str = "kitchen knives") -> str:
+        return "\n".join(questions(one, replace(report, goods=goods)))
+
+    crowd = entry(*(close(f"HERB {at}", 0.3, owner=f"Owner {at}") for at in range(3)))
+    assert "3 owners of close marks share the word herb" in asked(crowd)
+    assert asked(crowd, "pots for herbs") == ""  # it names the goods
+    assert asked(replace(crowd, name="Herb", words=("herb",))) == ""  # it is the whole name
+    family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
+    assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
+    again = tuple(Mark("HERB", status="live", owner="One Owner") for _ in range(3))
+    assert "family" not in asked(entry(replace(close("HERB", 0.3, owner="One Owner"), others=again, marks=4)))
+    held = (("live", "B"), ("", "C"), ("dead", "D"))
+    many = tuple(Mark("HERB", status=status, owner=owner) for status, owner in held)
+    assert "3 owners of close marks share" in asked(entry(replace(close("HERB", 0.3, owner="A"), others=many, marks=4)))
+
+
+def test_an_identical_mark_has_a_question_of_its_own(report: Report) -> None:
+    """By goods, by standing, and by where it holds; and never whether an examiner would hold the two apart."""
+
+    def asked(goods: float = 0.0, bites: bool | None = None, **mark: str) -> str:
+        found = close("HERB WELL", 1.0, goods, knockout=goods > 0.6 and bites is not False)
+        whole = Mark("HERB WELL", **{"status": "live", **mark})  # type: ignore[arg-type]
+        return "\n".join(questions(entry(replace(found, appearance=1.0, mark=whole, bites=bites)), report))
+
+    assert "the same name, for other goods: is it known well enough to be protected beyond them" in asked()
+    assert "the same name, for goods that overlap" in asked(1.0)
+    assert "holds outside our markets: could it reach them" in asked(1.0, bites=False)
+    assert "only applied for: when will it be decided?" in asked(1.0, status="pending")
+    assert "Registered for more than five years; can its owner prove use (NL, DE and GB)?" in asked(
+        1.0, filed="2015-01-01", registered="2015-06-01"
+    )
+    assert "prove use" not in asked(1.0, filed="2023-01-01", registered="2023-06-01")
+    for goods in (0.0, 0.5, 1.0):
+        for bites in (True, False, None):
+            assert "examiner" not in asked(goods, bites)
+    far = [close(f"HERB {at}", 0.9) for at in range(4)]
+    same = replace(close("HERB WELL", 1.0, 0.0), appearance=1.0, concern=0.55)
+    assert "is the same name" in "\n".join(questions(entry(*far, same), report))  # however many ask for more
+
+
+@pytest.mark.parametrize(
+    ("markets", "says"),
+    [
+        (("US",), "would an examiner refuse Herbwell because of it"),
+        (("DE", "GB"), "would its owner have good grounds to oppose Herbwell"),
+        (("US", "DE"), "would an examiner refuse Herbwell because of it (US), or its owner have good grounds"),
+        ((), "would it stand in the way of Herbwell"),
+        (("ZZ",), "would it stand in the way of Herbwell"),
+    ],
+)
+def test_the_question_speaks_the_law_of_the_markets(report: Report, markets: tuple[str, ...], says: str) -> None:
+    """US: 15 USC 1052(d), the examiner refuses; EU and UK: owners oppose (EU Regulation 2017/1001, article 46; Trade
+    Marks Act 1994, section 38)."""
+    assert says in questions(entry(close("HERBELLE", 0.9)), replace(report, markets=markets))[0]
+
+
+def test_the_law_page_has_the_offices_of_the_markets_and_says_what_it_does_not_know(report: Report) -> None:
+    page = "\n".join(law_page(replace(report, markets=("US", "DE", "ZZ"))))
+    assert "from memory" in page
+    assert all(office in page for office in ("European Union", "Germany", "United States", "Priority"))
+    assert "United Kingdom" not in page
+    assert re.search(r"\| ZZ +\| not described here: ask the office", page)
+
+
 @pytest.mark.parametrize(
     ("appearance", "sound", "meaning", "says"),
     [
         (0.4, 0.9, 0.2, "close in sound (0.90) though spelled otherwise"),
         (0.9, 0.4, 0.2, "close in appearance (0.90) though it sounds otherwise"),
         (0.2, 0.1, 0.9, "says much the same in other words, by meaning (0.90)"),
-        (0.9, 0.9, 0.9, "close in appearance (0.90), sound (0.90) and meaning (0.90): would an examiner"),
-        (0.3, 0.3, 0.3, "close in all (0.70): would an examiner"),
+        (
+            0.9,
+            0.9,
+            0.9,
+            "close in appearance (0.90), sound (0.90) and meaning (0.90): would its owner have good grounds",
+        ),
+        (0.3, 0.3, 0.3, "close in all (0.70): would its owner"),
     ],
 )
 def test_the_question_asks_what_the_likeness_raises(
@@ -203,9 +266,8 @@ def test_markets_searched(
 
 
 def test_a_mark_says_only_what_is_known_of_it() -> None:
-    cells = dict(zip(MARK_HEADS, mark_cells(close("Rootmark", 0.7)), strict=True))
-    assert [cells[head] for head in ("Number", "Owner", "Classes")] == ["not stated"] * 3
-    assert cells["Why"] == "look closer: no reason given"
+    assert register_cells(Mark("Rootmark")) == ("Rootmark", *["not stated"] * 6)
+    assert mark_cells(close("Rootmark", 0.7))[-1] == "look closer: no reason given"
     far = replace(close("x", 0.1), reasons=("Appearance: little alike", "Sound: little alike"))
     assert mark_cells(far)[-1] == "nothing found: little alike"
     near = replace(close("x", 0.9, knockout=True), reasons=("Sound: close", "Meaning: little alike"))
@@ -219,7 +281,7 @@ def test_a_mark_says_only_what_is_known_of_it() -> None:
 def test_numbers_are_cited_with_their_office_once(office: str, number: str, shown: str) -> None:
     found = close("x", 0.9)
     cited = replace(found, mark=replace(found.mark, office=office, number=number))
-    assert mark_cells(cited)[MARK_HEADS.index("Number")] == shown
+    assert register_cells(cited.mark)[REGISTER_HEADS.index("Number")] == shown
 
 
 def test_csv_has_a_row_for_every_name_and_mark(report: Report, hostile: Report) -> None:

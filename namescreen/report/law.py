@@ -1,0 +1,188 @@
+"""What the law of each market says about earlier marks, in plain words: one page, from memory, never a ruling.
+
+Offices differ in one thing that decides what a close mark means: some refuse a name because of it, others leave it to
+the mark's owner to object within a set time. The sections were cited from memory by the project; the current texts of
+the offices, and a qualified adviser, decide.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from ..plain_text import some
+
+__all__ = ["EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "practices", "unused_years"]
+
+_FIVE = "once registered for five years, a mark is only as good as its proven use"
+_THREE = "three years without use can end a registration"
+
+
+@dataclass(frozen=True, slots=True)
+class Practice:
+    """How one office, or a group of offices, deals with earlier marks.
+
+    `markets` are its ISO 3166-1 codes. `refuses` says whether the office itself refuses a name because of an earlier
+    mark; else the owner of the mark has to oppose it. `window` is the time for that. `unused_years` is the time after
+    which a mark that is not used can be attacked.
+    """
+
+    markets: tuple[str, ...]
+    office: str
+    refuses: bool
+    earlier_marks: str
+    window: str
+    unused_years: int
+    unused: str
+    source: str
+
+
+_EU_STATES = tuple("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
+
+_PRACTICES = (
+    Practice(
+        _EU_STATES, "European Union (EU marks)", False,
+        "does not refuse; owners oppose. An EU mark holds in every state of the Union",
+        "three months from publication", 5, _FIVE, "EU Regulation 2017/1001, articles 8, 18, 46, 47",
+    ),
+    Practice(
+        ("DE",), "Germany", False, "does not refuse; owners oppose",
+        "three months from publication of the registration", 5, _FIVE, "MarkenG, sections 9, 42, 43; company names: 5",
+    ),
+    Practice(
+        ("FR",), "France", False, "does not refuse; owners oppose", "two months from publication", 5, _FIVE,
+        "CPI, articles L711-3, L712-4, L714-5",
+    ),
+    Practice(
+        ("BE", "NL", "LU"), "Benelux", False, "does not refuse; owners oppose", "two months from publication", 5, _FIVE,
+        "Benelux Convention, articles 2.2ter, 2.14, 2.16bis",
+    ),
+    Practice(
+        ("ES",), "Spain", False, "tells owners of earlier marks, and does not refuse; owners oppose",
+        "two months from publication", 5, _FIVE, "Ley 17/2001, articles 6, 18, 19, 39",
+    ),
+    Practice(
+        ("IT",), "Italy", False, "does not refuse; owners oppose", "three months from publication", 5, _FIVE,
+        "CPI, articles 12, 24, 176",
+    ),
+    Practice(
+        ("AT",), "Austria", False, "points out similar marks, and does not refuse; owners oppose",
+        "three months from publication of the registration", 5, _FIVE, "MSchG, sections 21, 29a, 33a",
+    ),
+    Practice(
+        ("FI", "PT", "SE"), "Finland, Portugal, Sweden", True, "refuse, each by its own examination",
+        "two to three months, by country", 5, _FIVE, "national trade mark acts",
+    ),
+    Practice(
+        ("GB",), "United Kingdom", False, "tells the owners of earlier marks, and does not refuse; owners oppose",
+        "two months from publication, three on request", 5, _FIVE,
+        "Trade Marks Act 1994, sections 5, 6A, 46; Rules 2008, rule 17",
+    ),
+    Practice(
+        ("US",), "United States", True, "examines, and refuses over a mark that is confusingly similar",
+        "30 days from publication, extended on request up to 180", 3,
+        "three years without use count as abandoned unless shown otherwise", "15 USC 1052(d), 1063, 1127; 37 CFR 2.102",
+    ),
+    Practice(
+        ("CH",), "Switzerland", False, "does not refuse; owners oppose",
+        "three months from publication of the registration", 5, _FIVE, "MSchG, articles 3, 11, 12, 31",
+    ),
+    Practice(
+        ("CA",), "Canada", True, "examines, and refuses over a confusing mark", "two months from advertisement", 3,
+        "from three years after registration the owner can be asked to show use",
+        "Trademarks Act, sections 12, 37, 38, 45",
+    ),
+    Practice(
+        ("AU",), "Australia", True, "examines, and refuses over a deceptively similar mark",
+        "two months from advertisement of acceptance", 3, _THREE, "Trade Marks Act 1995, sections 44, 52, 92",
+    ),
+    Practice(
+        ("NZ",), "New Zealand", True, "examines, and refuses over a similar mark",
+        "three months from advertisement of acceptance", 3, _THREE, "Trade Marks Act 2002, sections 25, 47, 66",
+    ),
+    Practice(
+        ("JP",), "Japan", True, "examines, and refuses over a similar mark",
+        "two months from publication of the registration", 3, _THREE, "Trademark Act, articles 4, 43-2, 50",
+    ),
+    Practice(
+        ("CN",), "China", True, "examines, and refuses over a similar mark; the first to file goes first",
+        "three months from preliminary publication", 3, _THREE, "Trademark Law, articles 30, 31, 33, 49",
+    ),
+)  # fmt: skip
+
+UNDESCRIBED = "not described here: ask the office"
+"""What is said of a market without an entry."""
+
+EVERYWHERE = (
+    (
+        "Priority",
+        "An application filed in another country up to six months before yours can come first, and may stand in no "
+        "list yet (Paris Convention, article 4).",
+    ),
+    (
+        "International registrations",
+        "They reach a country by designation, and may stand only in the register that WIPO keeps (Madrid Protocol, "
+        "articles 3ter and 4).",
+    ),
+    (
+        "Known marks",
+        "Some marks are protected beyond their own goods: those with a reputation, famous and well-known ones (Paris "
+        "Convention, article 6bis; EU Regulation 2017/1001, article 8(5); UK Trade Marks Act, section 5(3); 15 USC "
+        "1125(c)).",
+    ),
+    (
+        "Bad faith",
+        "A name filed although one knows that another is about to use it can be struck from the register (EU "
+        "Regulation 2017/1001, article 59(1)(b); UK Trade Marks Act, section 3(6)).",
+    ),
+    (
+        "Company names and unregistered use",
+        "These can be earlier rights: company and shop names, domains, titles, goods sold under a name (EU Regulation "
+        "2017/1001, article 8(4); passing off in the UK; use alone in the US; MarkenG, section 5; CPI, article "
+        "L711-3).",
+    ),
+    (
+        "Late renewal",
+        "A mark whose term has run out can still be renewed for some six months (Paris Convention, article 5bis).",
+    ),
+)
+"""What holds in most countries: a heading and a sentence each."""
+
+
+def practices(markets: Iterable[str]) -> tuple[Practice, ...]:
+    """The practices that concern `markets`, in the order of the page; all of them if no market is stated."""
+    wanted = set(markets)
+    return tuple(one for one in _PRACTICES if not wanted or wanted & set(one.markets))
+
+
+def _examining(market: str) -> bool | None:
+    """Whether an office of a market refuses by itself; None for a market that is not described."""
+    own = [one for one in _PRACTICES if market in one.markets]
+    return any(one.refuses for one in own) if own else None
+
+
+def objection(name: str, markets: Iterable[str]) -> str:
+    """The question whether a mark stands in the way of `name`, in the words of the markets' law."""
+    markets = tuple(markets)
+    refusing = [market for market in markets if _examining(market)]
+    opposing = [market for market in markets if _examining(market) is False]
+    if refusing and not opposing:
+        return f"would an examiner refuse {name} because of it"
+    if opposing and not refusing:
+        return f"would its owner have good grounds to oppose {name}"
+    if refusing:
+        return (
+            f"would an examiner refuse {name} because of it ({some(refusing)}), or its owner have good grounds to "
+            f"oppose it ({some(opposing)})"
+        )
+    return f"would it stand in the way of {name}"
+
+
+def unused_years(markets: Iterable[str]) -> dict[int, list[str]]:
+    """After how many years without use a mark can be attacked, with the markets; those not described are left out."""
+    found: dict[int, list[str]] = {}
+    for market in markets:
+        years = {one.unused_years for one in _PRACTICES if market in one.markets}
+        for one in years:
+            found.setdefault(one, []).append(market)
+    return found

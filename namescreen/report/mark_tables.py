@@ -1,0 +1,115 @@
+"""The marks near one name, in two tables: how close each is and why, and what the register says of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from ..marks.mark import Mark
+from ..outcome import NotChecked
+from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
+from ..policy import Level
+from .findings import mark_level, matters
+from .model import CloseMark, NameEntry, Report
+from .register_facts import LACKS, dates, remarks, status, where
+
+__all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "marks_shown", "register_cells"]
+
+MARK_HEADS = ("Mark", "Overall", "Appearance", "Sound", "Meaning", "Goods", "Finding, and why")
+"""Headings of the table of closest marks."""
+REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Status", "Dates", "Where")
+"""Headings of the table of what the register says. All but the first are left out where no mark shown states them."""
+
+# Rows of a name's tables; the JSON form has everything (common practice, no source).
+_FEWEST_MARKS, _MOST_MARKS = 3, 8
+_MOST_OTHERS = 8  # further marks of the same words
+_CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
+_ALIKE = 0.4  # closeness in one aspect from which its reason is told
+
+
+def close_marks(entry: NameEntry, report: Report) -> Iterable[str]:
+    """The marks near a name, as Markdown."""
+    yield "**Closest marks**"
+    if isinstance(entry.marks, NotChecked):
+        yield f"Not checked, because {cell(entry.marks.because)}."
+        return
+    ordered = matters(entry)
+    if not ordered:
+        yield "Nothing found: no mark in the lists came near."
+        return
+    shown = marks_shown(entry)
+    yield table(MARK_HEADS, [mark_cells(found) for found in shown])
+    more = len(ordered) - len(shown)
+    rest = f" {plural(more, 'mark')} of less concern left to the JSON and CSV forms." if more > 0 else ""
+    yield f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest}"
+    yield from _register(shown, report)
+
+
+def _register(shown: Sequence[CloseMark], report: Report) -> Iterable[str]:
+    """What the register says of the marks shown and of further ones with the same words, and what is to be asked."""
+    listed = [mark for found in shown for mark in (found.mark, *found.others[:_MOST_OTHERS])]
+    rows = [register_cells(mark) for mark in listed]
+    kept = [at for at in range(len(REGISTER_HEADS)) if not at or any(row[at] != LACKS for row in rows)]
+    lacking = [head.lower() for at, head in enumerate(REGISTER_HEADS) if at not in kept]
+    if len(kept) > 1:
+        yield table([REGISTER_HEADS[at] for at in kept], [[row[at] for at in kept] for row in rows])
+    told = [f"{some(lacking).capitalize()}: {LACKS} in the list."] if lacking else []
+    unlisted = [(found, found.marks - 1 - len(found.others[:_MOST_OTHERS])) for found in shown]
+    left = [f"{plural(count, 'more mark')} like {shorten(found.mark.text, 60)}" for found, count in unlisted if count]
+    told += [f"Not listed here: {cell(some(left))}."] if left else []
+    raised: dict[str, list[str]] = {}
+    for mark in listed:
+        for remark in remarks(mark, report):
+            raised.setdefault(remark, []).append(shorten(mark.text, 40))
+    told += [f"{remark} {cell(some(dict.fromkeys(names)))}." for remark, names in raised.items()]
+    yield " ".join(told)
+
+
+def register_cells(mark: Mark) -> tuple[str, ...]:
+    """What the register says of a mark, as raw text, under `REGISTER_HEADS`."""
+    number_as_cited = mark.number if mark.number.startswith(mark.office) else f"{mark.office} {mark.number}"
+    return (
+        shorten(mark.text, 60),
+        shorten(number_as_cited, 40) if mark.number else LACKS,
+        shorten(mark.owner, 120) or LACKS,
+        " ".join(map(str, mark.classes)) or LACKS,
+        status(mark),
+        dates(mark),
+        where(mark),
+    )
+
+
+def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
+    """The marks worth an adviser's minute: those above "nothing found" and those close by name alone; where there
+    is none, the first few, so that "nothing found" can be judged."""
+    ordered = matters(entry)
+    worth = [found for found in ordered if mark_level(found) > Level.NOTHING or found.overall >= _CLOSE]
+    return tuple(worth[:_MOST_MARKS] or ordered[:_FEWEST_MARKS])
+
+
+def mark_cells(found: CloseMark) -> tuple[str, ...]:
+    """The cells of a mark's row under `MARK_HEADS`, as raw text."""
+    level = mark_level(found)
+    reasons = [reason for reason in found.reasons if _telling(reason, found)]
+    if not isinstance(found.goods, NotChecked) and found.goods.reasons:
+        reasons.append(f"goods: {found.goods.reasons[0]}")
+    if found.bites is False:
+        reasons.append("holds outside the markets")
+    told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
+    return (
+        shorten(found.mark.text, 60),
+        number(found.overall),
+        number(found.appearance),
+        number(found.sound),
+        score_words(found.meaning),
+        "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
+        shorten(f"{'knockout' if found.knockout else level.words}: {told}", 260),
+    )
+
+
+def _telling(reason: str, found: CloseMark) -> bool:
+    """Whether a reason says more than the number beside it: not for an aspect in which little is alike."""
+    aspect = reason.partition(":")[0].lower()
+    if aspect not in ("appearance", "sound", "meaning"):
+        return True
+    value = getattr(found, aspect)
+    return not isinstance(value, NotChecked) and value >= _ALIKE
