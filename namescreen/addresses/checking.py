@@ -66,6 +66,7 @@ def run(
 ) -> tuple[tuple[Finding, ...], bool]:
     """A finding for every question, in the order of the plan, then those settled beforehand; and whether the run
     was stopped (Ctrl-C) before all were asked."""
+    asker.name_hosts(planned.questions)
     answers, stopped = _answers(planned.questions, asker, progress or (lambda done, total: None))
     nothing = Answer(failure="the check was stopped before it was asked")
     found = (finding_of(question, answers.get(question, nothing)) for question in planned.questions)
@@ -104,7 +105,7 @@ def _answers(
             for question in mine:
                 if asker.stopped.is_set():
                     return
-                done.put((question, _asked(asker, question)))
+                done.put((question, asker.ask(question)))
 
     threads = [threading.Thread(target=work, daemon=True) for _ in range(min(asker.settings.at_once, len(waiting)))]
     for thread in threads:
@@ -123,10 +124,3 @@ def _answers(
         return answers, True
     return answers, False
 
-
-def _asked(asker: Asker, question: Question) -> Answer:
-    """The answer; whatever goes wrong in a way that nobody thought of is an answer as well, so that none is lost."""
-    try:
-        return asker.ask(question)
-    except Exception as error:  # the thread must not die with questions in hand
-        return Answer(failure=f"asking failed in an unforeseen way ({type(error).__name__}: {error})")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ipaddress
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from urllib.parse import quote, urlsplit
 
@@ -10,6 +11,7 @@ from ..errors import InputError, Problem
 from .bootstrap import Bootstrap
 from .estimate import Estimate
 from .findings import Asked, Finding, Question
+from .labels import ascii_name
 
 __all__ = [
     "RDAP",
@@ -32,6 +34,9 @@ WEBFINGER = ("application/jrd+json", "application/json")
 _LOCAL = ("localhost", "local", "internal", "home.arpa", "test", "onion", "lan")
 """Endings of names that are not of the public network: RFC 6761, 6762, 7686, 8375, and common practice (internal,
 lan)."""
+
+_PLAIN_HOST = re.compile(r"[0-9a-f:]*:[0-9a-f:.]+(%.+)?|[a-z0-9_-]+(\.[a-z0-9_-]+)*\.?")
+"""An IP address, or a name; those of small networks may hold an underscore."""
 
 
 def servers_question(url: str) -> Question:
@@ -68,17 +73,23 @@ def places(servers: Sequence[str], patterns: Sequence[str], *, allow_private: bo
         if (problem := address_problem(f"https://{server}/", allow_private=allow_private))
     ]
     for pattern in patterns:
-        problem = address_problem(pattern.replace("{handle}", "handle"), allow_private=allow_private)
-        if "{handle}" not in pattern:
-            problem = "it has no {handle} where the handle goes"
-        elif urlsplit(pattern.replace("{handle}", "a")).netloc != urlsplit(pattern.replace("{handle}", "b")).netloc:
-            problem = "{handle} may stand in the path or after it, not in the server's name"
+        problem = _pattern_problem(pattern, allow_private)
         if problem:
             problems.append(
                 Problem(f"{pattern!r} cannot be asked: {problem}", "Correct or remove it", field="handle_patterns")
             )
     if problems:
         raise InputError(problems)
+
+
+def _pattern_problem(pattern: str, allow_private: bool) -> str | None:
+    if "{handle}" not in pattern:
+        return "it has no {handle} where the handle goes"
+    one, other = (pattern.replace("{handle}", handle) for handle in ("a", "b"))
+    problem = address_problem(one, allow_private=allow_private)
+    if problem is None and urlsplit(one).netloc != urlsplit(other).netloc:
+        problem = "{handle} may stand in the path or after it, not in the server's name"
+    return problem
 
 
 def handle_questions(handle: str, servers: Iterable[str], patterns: Iterable[str]) -> Iterator[Question]:
@@ -93,7 +104,7 @@ def handle_questions(handle: str, servers: Iterable[str], patterns: Iterable[str
 
 
 def address_problem(url: str, *, allow_private: bool = False) -> str | None:
-    """Why `url` may not be asked, or None if it may: other schemes, credentials, private places.
+    """Why `url` may not be asked, or None if it may: other schemes, credentials, private places, no such address.
 
     A name that only turns out to lead to a private place is refused when it is connected to.
     """
@@ -110,11 +121,14 @@ def address_problem(url: str, *, allow_private: bool = False) -> str | None:
         return "it holds a user name or password, and none is ever sent"
     if any(character.isspace() or not character.isprintable() for character in url):
         return "it holds a space or control character"
+    # Other letters are mapped as they are when the server is asked: a full-width dot is a dot (UTS #46).
+    name = host.removesuffix(".") if _PLAIN_HOST.fullmatch(host) else ascii_name(host)
+    if name is None:
+        return "its server's name is not valid"
     if allow_private:
         return None
-    name = host.removesuffix(".").lower()
     if name.rpartition(".")[2] in _LOCAL or name.endswith(".home.arpa") or not is_public(name):
-        return "it lies in a private network (--allow-private allows that)"
+        return "it lies in a private network (--allow-private allows that for servers that are named)"
     return None
 
 

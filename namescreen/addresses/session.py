@@ -6,6 +6,7 @@ import datetime
 import hashlib
 import sqlite3
 import threading
+from collections.abc import Iterable
 from urllib.parse import urljoin, urlsplit
 
 import requests
@@ -31,7 +32,8 @@ class Asker:
         self.settings = settings
         self.stopped = threading.Event()
         self._gate = Gate(settings.pause, self.stopped)
-        self._adapter = PoliteAdapter(settings, self._gate)
+        self._named: set[str] = set()
+        self._adapter = PoliteAdapter(settings, self._gate, self._may_be_private)
         self._session, self._remarks = open_store(settings)
         self._damaged = damaged_entries()
         self._session.mount("http://", self._adapter)
@@ -56,40 +58,64 @@ class Asker:
         self.stopped.set()
         self._session.close()  # type: ignore[no-untyped-call]
 
+    def name_hosts(self, questions: Iterable[Question]) -> None:
+        """Note whom the user, or the list of servers, names to be asked: with --allow-private a server may send us on
+        to these, and to no other private host."""
+        self._named.update(_host(question.url) for question in questions)
+
     def is_stored(self, question: Question) -> bool:
-        """Whether an answer is stored that still counts, so that nobody will be asked."""
+        """Whether nobody will be asked: an answer is stored that still counts, or leads to where nobody is asked."""
         url = question.url
         for _ in range(self.settings.most_redirects + 1):
+            if self._problem(url, question):
+                return True
             found = self._stored(url)
             if found is None:
                 return False
             if found.status_code not in _REDIRECTS:
                 return True
-            url = urljoin(url, found.headers.get("Location", ""))
+            url = _onward(url, found.headers.get("Location", ""))
         return True
 
     def ask(self, question: Question) -> Answer:
         """The answer to `question`, stored or fresh, after redirects; where there is none, the reason."""
+        try:
+            return self._follow(question)
+        except Exception as error:  # no question may be lost, nor a run for one of them
+            return Answer(failure=f"asking failed in an unforeseen way ({type(error).__name__}: {error})")
+
+    def _follow(self, question: Question) -> Answer:
+        self.name_hosts([question])
         url = question.url
         for _ in range(self.settings.most_redirects + 1):
-            problem = address_problem(url, allow_private=self.settings.allow_private)
+            problem = self._problem(url, question)
             if problem:
-                way = "the server sent us on to" if url != question.url else "it would mean to ask"
-                return Answer(failure=f"{way} an address that is not asked: {problem}")
+                return Answer(failure=problem)
             answer = self._one(question, url)
             if answer.failure or answer.status not in _REDIRECTS:
                 return answer
-            onward = urljoin(url, answer.header("location"))
             if not answer.header("location"):
                 return Answer(failure=f"the server sent us on ({answer.status}) without saying where to")
-            if urlsplit(url).scheme == "https" and urlsplit(onward).scheme == "http":
+            onward = _onward(url, answer.header("location"))
+            if urlsplit(url).scheme == "https" and onward.startswith("http:"):
                 return Answer(failure="the server sent us on from https to http, which is not followed")
             url = onward
         return Answer(failure=f"the server sent us on more than {self.settings.most_redirects} times")
 
+    def _problem(self, url: str, question: Question) -> str | None:
+        """Why `url`, on the way to the answer of `question`, is not asked; None if it may be."""
+        if url == question.url:
+            problem = address_problem(url, allow_private=self.settings.allow_private)
+            return f"it would mean to ask an address that is not asked: {problem}" if problem else None
+        problem = address_problem(url, allow_private=self._may_be_private(url))
+        return f"the server sent us on to an address that is not asked: {problem}" if problem else None
+
+    def _may_be_private(self, url: str) -> bool:
+        return self.settings.allow_private and _host(url) in self._named
+
     def _one(self, question: Question, url: str) -> Answer:
         """One address asked, and asked again where it failed in passing."""
-        host = urlsplit(url).hostname or ""
+        host = _host(url)
         for attempt in range(self.settings.retries + 1):
             if host in self._closed and self._stored(url) is None:
                 return Answer(failure=self._closed[host])
@@ -120,10 +146,10 @@ class Asker:
         """The stored answer of one address, if it still counts."""
         if self.settings.refresh:
             return None
-        request = self._session.prepare_request(requests.Request("GET", url))
         try:
+            request = self._session.prepare_request(requests.Request("GET", url))
             found = self._session.cache.get_response(self._session.cache.create_key(request))
-        except sqlite3.Error:
+        except (sqlite3.Error, requests.RequestException, ValueError):  # no such address: `ask` says so
             return None
         return None if found is None or found.is_expired else found
 
@@ -168,6 +194,18 @@ class Asker:
         return self._session.get(
             url, headers={"Accept": accept}, allow_redirects=False, force_refresh=self.settings.refresh
         )
+
+
+def _host(url: str) -> str:
+    return urlsplit(url).hostname or ""
+
+
+def _onward(url: str, location: str) -> str:
+    """Where a redirect from `url` leads; what cannot be parsed stays as it came, and is then not asked."""
+    try:
+        return urljoin(url, location)
+    except ValueError:
+        return location
 
 
 def chance(url: str, attempt: int) -> float:

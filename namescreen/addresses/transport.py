@@ -13,7 +13,7 @@ import io
 import socket
 import threading
 import time
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from typing import Any
@@ -106,7 +106,9 @@ class _Watch:
         peer = connection.getpeername()[0]
         if self._check_peer and not is_public(peer):
             connection.close()
-            raise RefusedError(f"its server lies in a private network ({peer}; --allow-private allows that)")
+            raise RefusedError(
+                f"its server lies in a private network ({peer}; --allow-private allows that for servers that are named)"
+            )
         self._socket = connection.dup()  # TLS takes the other one over; what is shut down is the same connection
 
     def _cut(self) -> None:
@@ -149,8 +151,8 @@ class _PoolHTTPS(HTTPSConnectionPool):
 class PoliteAdapter(HTTPAdapter):
     """Sends what is not in the cache; `sent` counts it. See the module."""
 
-    def __init__(self, settings: Settings, gate: Gate) -> None:
-        self._settings, self._gate = settings, gate
+    def __init__(self, settings: Settings, gate: Gate, may_be_private: Callable[[str], bool]) -> None:
+        self._settings, self._gate, self._may_be_private = settings, gate, may_be_private
         self._counting = threading.Lock()
         self.sent = 0
         super().__init__(max_retries=0)
@@ -188,7 +190,7 @@ class PoliteAdapter(HTTPAdapter):
         with self._gate.turn(urlsplit(url).hostname or ""):
             # With the user's own proxy the other end is the proxy, and where it goes is its affair.
             proxied = bool(select_proxy(url, dict(proxies or {})))
-            watch = _Watch(self._settings.longest, not self._settings.allow_private and not proxied)
+            watch = _Watch(self._settings.longest, not self._may_be_private(url) and not proxied)
             _current.watch = watch
             watch.start()
             try:

@@ -88,7 +88,7 @@ def addresses(
         float, typer.Option("--pause", min=0.1, help="Seconds between two requests to the same server.")
     ] = 1.0,
     allow_private: Annotated[
-        bool, typer.Option("--allow-private", help="Ask servers in a private network too.")
+        bool, typer.Option("--allow-private", help="Ask servers in a private network too, if they are named.")
     ] = False,
     bootstrap: Annotated[
         str | None,

@@ -217,18 +217,80 @@ def test_a_host_that_never_answers_is_left_alone(server: LoopbackServer, setting
     assert "gave no usable answer to 3 questions in a row" in found["n19.example"].finding
 
 
-def test_follows_redirects_between_servers_and_stores_the_way(server: LoopbackServer, settings: Settings) -> None:
-    other = LoopbackServer()
+@pytest.fixture
+def other() -> Iterator[LoopbackServer]:
+    playing = LoopbackServer()
+    yield playing
+    playing.close()
+
+
+def test_follows_redirects_between_servers_and_stores_the_way(
+    server: LoopbackServer, other: LoopbackServer, settings: Settings
+) -> None:
+    server.registry("example")
+    server.routes["/rdap/*"] = lambda path: Reply(301, headers={"Location": other.url(path)})
+    other.routes["/rdap/domain/a.example"] = Reply(body=domain_body("a.example"))
+    found, _ = asked(settings, ["a.example"])
+    assert found["a.example"].taken is True
+    asked(settings, ["a.example"])
+    assert (len(server.seen), len(other.seen)) == (2, 1)
+
+
+def test_a_server_may_send_us_on_only_to_private_hosts_that_are_named(
+    server: LoopbackServer, other: LoopbackServer, settings: Settings, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    import socket
+
+    real = socket.getaddrinfo
+
+    def leads_home(host: str, *rest: object, **more: object) -> object:
+        return real("127.0.0.1" if host == "pots.example" else host, *rest, **more)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(socket, "getaddrinfo", leads_home)
+    hosts = {"a": "localhost", "b": "pots.example", "c": "0x7f.1", "d": "127.1"}
+    server.routes["/*"] = lambda path: Reply(302, headers={"Location": other.url(path, host=hosts[path[1]])})
+    other.routes["/*"] = Reply(200)
+    found, _ = asked(settings, [], list(hosts), [], [server.url("/{handle}")])
+    assert [one.taken for one in found.values()] == [None] * 4
+    assert all("private network" in one.finding for one in found.values())
+    assert other.seen == []
+    named = [server.url("/{handle}"), other.url("/{handle}", host="localhost")]
+    found, _ = asked(settings, [], ["a"], [], named)
+    assert [one.taken for one in found.values()] == [True, True]
+
+
+UNPARSABLE = ["http://[::1", "http://[zz]/", "http://*.example/", "http://a..example/", "https://-\u0301.example/",
+              "http://" + "a" * 300 + "/", "http://a.example:99999/", "http://\u2100.example/"]  # fmt: skip
+
+
+@pytest.mark.parametrize("place", UNPARSABLE)
+def test_a_redirect_to_no_address_is_an_answer_each_time(
+    server: LoopbackServer, settings: Settings, place: str
+) -> None:
+    server.registry("example")
+    ascii_only = "".join(one if one.isascii() else f"%{ord(one):x}" for one in place)
+    server.routes["/rdap/domain/a.example"] = Reply(302, headers={"Location": ascii_only})
+    for _ in range(2):  # fresh, then stored
+        found, _ = asked(replace(settings, retries=0), ["a.example", "b.example"])
+        assert (found["a.example"].taken, found["b.example"].taken) == (None, False)
+        assert "unforeseen" not in found["a.example"].finding
+
+
+@pytest.mark.parametrize("place", UNPARSABLE)
+def test_a_list_of_servers_that_names_no_address_is_no_hindrance(
+    server: LoopbackServer, settings: Settings, place: str
+) -> None:
+    services = [[["example"], [place]], [["other"], [server.url("/rdap/")]]]
+    listed = {"version": "1.0", "publication": "2026-11-25T10:00:00Z", "services": services}
+    server.routes["/dns.json"] = Reply(body=json.dumps(listed).encode(), kind="application/json")
+    asker = Asker(settings)
     try:
-        server.registry("example")
-        server.routes["/rdap/*"] = lambda path: Reply(301, headers={"Location": other.url(path, host="localhost")})
-        other.routes["/rdap/domain/a.example"] = Reply(body=domain_body("a.example"))
-        found, _ = asked(settings, ["a.example"])
-        assert found["a.example"].taken is True
-        asked(settings, ["a.example"])
-        assert (len(server.seen), len(other.seen)) == (2, 1)
+        planned = plan(["a.example", "a.other"], [], [], [], asker)
+        assert planned.hosts(asker)[f"127.0.0.1:{server.port}"] == 1
+        found, _ = run(planned, asker)
     finally:
-        other.close()
+        asker.close()
+    assert {one.text: one.taken for one in found} == {"a.example": None, "a.other": False}
 
 
 def test_a_warm_store_answers_a_thousand_without_a_request(server: LoopbackServer, settings: Settings) -> None:
@@ -429,16 +491,14 @@ def test_two_runs_share_a_store(server: LoopbackServer, settings: Settings) -> N
     assert (asker.sent, asker.remarks) == (0, ())
 
 
-def test_redirects_wait_for_the_turn_of_the_host_that_they_lead_to(server: LoopbackServer, settings: Settings) -> None:
-    other = LoopbackServer()
-    try:
-        # Questions to one host directly, and to another host that sends them all on to the first.
-        other.routes["/*"] = lambda path: Reply(302, headers={"Location": server.url("/sent" + path)})
-        server.routes["/*"] = Reply(404, wait=0.02)
-        patterns = [server.url("/{handle}"), other.url("/{handle}", host="localhost")]
-        found, _ = asked(settings, [], [f"n{number}" for number in range(8)], [], patterns)
-        assert {one.taken for one in found.values()} == {False}
-        assert len(server.seen) == 16
-        assert server.most_at_once == 1
-    finally:
-        other.close()
+def test_redirects_wait_for_the_turn_of_the_host_that_they_lead_to(
+    server: LoopbackServer, other: LoopbackServer, settings: Settings
+) -> None:
+    # Questions to one host directly, and to another host that sends them all on to the first.
+    other.routes["/*"] = lambda path: Reply(302, headers={"Location": server.url("/sent" + path)})
+    server.routes["/*"] = Reply(404, wait=0.02)
+    patterns = [server.url("/{handle}"), other.url("/{handle}", host="localhost")]
+    found, _ = asked(settings, [], [f"n{number}" for number in range(8)], [], patterns)
+    assert {one.taken for one in found.values()} == {False}
+    assert len(server.seen) == 16
+    assert server.most_at_once == 1
