@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from .errors import InputError, Problem
+from .files import read_bounded
 from .toml_lines import Place, key_lines
 
 __all__ = ["Brief", "Concept", "CostItem", "Costs", "load_brief", "parse_brief", "starter"]
@@ -33,6 +34,8 @@ MOST_AMOUNT = 10**9
 """The most that a cost, or a number of times, may be: beyond any budget, and summed without rounding."""
 MOST_BYTES = 1 << 20
 """A longer file is no brief: nobody writes a thousand pages of settings."""
+_DEEP_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){100}")
+"""A key of so many parts is refused unread: the standard library takes time with the square of their number."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,19 +106,7 @@ class Brief:
 def load_brief(path: Path | str) -> Brief:
     """The brief in the TOML file at `path`; raises `InputError` with every problem found in it."""
     path = Path(path)
-    try:
-        with path.open("rb") as file:
-            raw = file.read(MOST_BYTES + 1)
-    except FileNotFoundError:
-        raise InputError(
-            Problem("no such file", f"`namescreen brief new {path}` writes one to fill in", str(path))
-        ) from None
-    except IsADirectoryError:
-        raise InputError(Problem("is a folder", "Name the brief's file", str(path))) from None
-    except OSError as error:
-        raise InputError(Problem(f"cannot be read ({error.strerror})", "", str(path))) from None
-    if len(raw) > MOST_BYTES:
-        raise InputError(Problem(f"has more than {MOST_BYTES:,} bytes", "Name the brief's file", str(path)))
+    raw = read_bounded(path, MOST_BYTES, f"Name the brief's file; `namescreen brief new {path}` writes one to fill in")
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -128,6 +119,8 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
     """The brief in a TOML `text`; relative paths in it start at the folder of `source`."""
     shown = str(source) if source else "brief"
     try:
+        if _DEEP_KEY.search(text):
+            raise RecursionError
         data = tomllib.loads(text, parse_float=Decimal)  # money keeps its digits
         lines = key_lines(text)
     except tomllib.TOMLDecodeError as error:
@@ -136,7 +129,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
         line = int(found[2]) if found and found[2] else text.count("\n") + 1
         remedy = "Texts stand in quotes, lists in [ ], and each key once"
         raise InputError(Problem(f"is not valid TOML: {what}", remedy, shown, line)) from None
-    except (RecursionError, ValueError):  # brackets in brackets without end, a number of thousands of digits
+    except (ArithmeticError, RecursionError, ValueError):  # numbers and brackets without end
         remedy = "Start again from `namescreen brief new`"
         raise InputError(Problem("holds a value that is nested too deeply or too long", remedy, shown)) from None
     checker = _Checker(shown, lines, source.parent if source else Path())
@@ -227,7 +220,10 @@ def _key(place: Place) -> str:
 
 
 def _shown(value: object) -> str:
-    text = str(value).lower() if isinstance(value, bool | Decimal) else repr(value)
+    try:
+        text = str(value).lower() if isinstance(value, bool | Decimal) else repr(value)
+    except ValueError:
+        return "a number of thousands of digits"
     return text if len(text) <= 40 else text[:37] + "..."
 
 

@@ -177,7 +177,7 @@ def test_each_impossible_value_names_line_key_and_remedy(text: str, line: int, f
 @pytest.mark.parametrize(
     ("contents", "words"),
     [
-        (None, "no such file. `namescreen brief new"),
+        (None, "no such file. Name the brief's file; `namescreen brief new"),
         (b"\xff\xfe\x00", "line 1: is not UTF-8 text"),
         (b'a = "\n\n\xe9"', "line 3: is not UTF-8 text"),
     ],
@@ -300,6 +300,14 @@ def test_brief_new_writes_a_starter_and_never_overwrites(run: Run, tmp_path: Pat
         ('marks = ["a\\u0000b"]', "is no path of a file"),
         ('shortlist = "a\\u0000b"', "is no path of a file"),
         ("[costs]\nbudget = 1e999999", "must be at most"),
+        ("[costs]\nbudget = 1e999999999999999999999", "nested too deeply or too long"),
+        ("[costs]\nbudget = 1e-999999999999999999999", "nested too deeply or too long"),
+        ("seed = 0x" + "F" * 5000, "must be from 0 to 2147483647, not a number of thousands of digits"),
+        ("classes = [0x" + "F" * 5000 + "]", "must be from 1 to 45, not a number of thousands of digits"),
+        ("goods = [[0x" + "F" * 5000 + "]]", "must be a text, not a number of thousands of digits"),
+        ("[weights.ranking]\nx = 0x" + "F" * 5000, "must be at most"),
+        ("a." * 100_000 + "b = 1", "nested too deeply or too long"),
+        ("[" + "a . " * 100_000 + "b]", "nested too deeply or too long"),
         ("[[costs.items]]\nwhat = 'fee'\nfigure = 1\ntimes = 1e10", "must be at most"),
     ],
 )

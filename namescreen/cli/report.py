@@ -13,6 +13,7 @@ import typer
 
 from namescreen import __version__
 from namescreen.errors import InputError, Problem
+from namescreen.files import read_bounded
 
 from .guard import NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
@@ -49,6 +50,8 @@ app = make_app("Write the report for an adviser.")
 
 TOP = 10
 """Close marks kept for each name, unless told otherwise."""
+MOST_BYTES = 1 << 28
+"""The most that an earlier report may have: that of many thousand names."""
 
 
 class Form(StrEnum):
@@ -228,12 +231,11 @@ def _check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], i
 
 
 def _read(path: Path) -> str:
+    remedy = "Give an earlier report in JSON"
     try:
-        return path.read_text("utf-8")
-    except OSError as error:
-        raise InputError(Problem(f"cannot be read ({error.strerror})", "Check the path", str(path))) from None
+        return read_bounded(path, MOST_BYTES, remedy).decode()
     except UnicodeDecodeError:
-        raise InputError(Problem("is not UTF-8 text", "Give an earlier report in JSON", str(path))) from None
+        raise InputError(Problem("is not UTF-8 text", remedy, str(path))) from None
 
 
 def _how_made(shortlist: Path | None) -> dict[str, str]:
@@ -246,9 +248,12 @@ def _how_made(shortlist: Path | None) -> dict[str, str]:
     with shortlist.open(encoding="utf-8-sig", errors="replace", newline="") as file:
         if shortlist.suffix.casefold() == ".csv":
             rows = csv.DictReader(file)
-            if not {"name", "how"} <= set(rows.fieldnames or ()):
+            try:
+                if not {"name", "how"} <= set(rows.fieldnames or ()):
+                    return {}
+                return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
+            except csv.Error:  # a cell beyond all bounds
                 return {}
-            return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
         lines = [line.strip() for line in file]
     from namescreen.generation import CONSTRUCTIONS
 

@@ -3,10 +3,10 @@ there."""
 
 from __future__ import annotations
 
-from .dictionaries import Dictionary, Meaning
 from .ease import Ease, ease
 from .languages import LANGUAGES, language_name
 from .lookup import coverage, readings
+from .meanings import Dictionary, Meaning
 from .results import KINDS, MATCHES, SEVERITIES, Coverage, Reading
 from .scripts import LookAlikes, lookalikes
 

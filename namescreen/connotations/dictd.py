@@ -18,14 +18,16 @@ from pathlib import Path
 
 from namescreen.errors import InputError, Problem
 
-from .dictionaries import Meaning
 from .headwords import Headword, headwords
 from .languages import LANGUAGES, code
+from .meanings import Meaning
 
 __all__ = ["Dictd", "dictd_dictionaries", "number", "open_dictd"]
 
 _DIGITS = {digit: value for value, digit in enumerate(
     "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/")}  # fmt: skip
+_LONGEST_ENTRY = 1 << 14  # bytes read of an entry
+_LONGEST_TEXT = 1 << 28  # bytes that a gzipped dictionary may have when it is unpacked
 _LONGEST_MEANING = 80  # characters shown of an entry; the first senses stand first
 _SENSES = 3
 
@@ -67,7 +69,7 @@ class Dictd:
             return ()
         found: dict[Meaning, None] = {}
         for head, offset, length in self._headwords(letters):
-            text = self._text(number(offset), number(length))
+            text = self._text(offset, length)
             meaning = _first_senses(text)
             if meaning and not re.search("…|^-|-$", _headword(text)):  # a part of a word is no word
                 found[Meaning(_headword(text) or head, meaning)] = None
@@ -86,8 +88,12 @@ class Dictd:
         raise InputError(Problem("has neither .dict nor .dict.dz beside it", "Put the files together",
                                  str(self._index_path)))  # fmt: skip
 
-    def _text(self, offset: int, length: int) -> str:
-        return self._body.read(offset, length).decode("utf-8", errors="replace")
+    def _text(self, offset: str, length: str) -> str:
+        try:
+            start, size = number(offset), number(length)
+        except ValueError as error:
+            raise InputError(Problem(f"is damaged ({error})", "Fetch it again", str(self._index_path))) from None
+        return self._body.read(start, min(size, _LONGEST_ENTRY)).decode("utf-8", errors="replace")
 
 
 class _Body:
@@ -107,7 +113,7 @@ class _Body:
         first, last = offset // self._chunk_length, (offset + length - 1) // self._chunk_length
         try:
             parts = b"".join(
-                zlib.decompressobj(-zlib.MAX_WBITS).decompress(self._data[start:end])
+                zlib.decompressobj(-zlib.MAX_WBITS).decompress(self._data[start:end], self._chunk_length)
                 for start, end in zip(self._chunks[first : last + 1], self._chunks[first + 1 : last + 2], strict=False)
             )
         except zlib.error as error:
@@ -117,9 +123,9 @@ class _Body:
 
     def _read_header(self) -> None:
         """Find the chunks (RFC 1952 for the header's flags); without them, decompress it all."""
-        flags, at = self._data[3], 10
         sizes: tuple[int, ...] = ()
         try:
+            flags, at = self._data[3], 10
             if flags & 4:
                 extra = self._data[12 : 12 + struct.unpack_from("<H", self._data, 10)[0]]
                 at = 12 + len(extra)
@@ -134,10 +140,16 @@ class _Body:
                     at = self._data.index(b"\0", at) + 1
             at += 2 * bool(flags & 2)
             if not sizes:
-                self._data = gzip.decompress(self._data)
+                with gzip.open(self._path) as whole:
+                    self._data = whole.read(_LONGEST_TEXT + 1)
+                if len(self._data) > _LONGEST_TEXT:
+                    raise ValueError(f"it holds more than {_LONGEST_TEXT:,} bytes")
                 return
-        except (struct.error, ValueError, OSError, EOFError, zlib.error) as error:
-            raise InputError(Problem(f"is not a gzip file ({error})", "Fetch it again", str(self._path))) from error
+            if not self._chunk_length:
+                raise ValueError("its chunks have no length")
+        except (struct.error, IndexError, ValueError, OSError, EOFError, zlib.error) as error:
+            problem = Problem(f"is not a whole gzip file ({error})", "Fetch it again", str(self._path))
+            raise InputError(problem) from error
         self._chunks = [at]
         for size in sizes:
             self._chunks.append(self._chunks[-1] + size)

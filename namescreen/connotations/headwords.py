@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import hashlib
 import os
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -41,7 +42,7 @@ def headwords(index: Path) -> Callable[[str], list[Headword]]:
 
 def _split(value: str | None) -> list[Headword]:
     fields = value.split("\t") if value else []
-    return [(fields[at], fields[at + 1], fields[at + 2]) for at in range(0, len(fields), 3)]
+    return [(fields[at], fields[at + 1], fields[at + 2]) for at in range(0, len(fields) - 2, 3)]
 
 
 def _prepared_path(index: Path) -> Path | None:
@@ -52,7 +53,7 @@ def _prepared_path(index: Path) -> Path | None:
         folder = user_cache() / "dictionaries"
     except (OSError, RuntimeError):
         return None
-    return folder / f"{index.stem}-{place}" / f"1-{state.st_size}-{state.st_mtime_ns}.tsv"
+    return folder / f"{index.stem}-{place}" / f"2-{state.st_size}-{state.st_mtime_ns}.tsv"
 
 
 def _write(prepared: Path, index: Path) -> None:
@@ -75,7 +76,7 @@ def _folded(index: Path) -> dict[str, str]:
         if not line:
             continue
         fields = line.rstrip("\r").split("\t")
-        if len(fields) < 3:
+        if len(fields) < 3 or not all(re.fullmatch("[A-Za-z0-9+/]{1,10}", place) for place in fields[1:3]):
             raise InputError(
                 Problem(f"{line[:60]!r} is not headword, offset, length", "Give a dictd index", str(index), at)
             )

@@ -9,8 +9,8 @@ from typing import Any
 
 from namescreen.outcome import NotChecked
 
-from .dictionaries import Meaning
 from .languages import LANGUAGES, code
+from .meanings import Meaning
 
 __all__ = ["Wordnets", "wordnets"]
 

@@ -204,6 +204,46 @@ def test_arguments_that_mean_nothing_are_refused(run: Run, arguments: tuple[str,
     assert refused(run(*arguments))
 
 
+@pytest.mark.parametrize(
+    "arguments",
+    [
+        ("screen", "--languages", "nl", "--name", b"Loam\xe9let"),
+        ("screen", "--name", "Loamlet", b"--goods=caf\xe9"),
+        ("addresses", b"Loam\xe9let"),
+        ("compare", b"Loam\xe9let", "Loamlet"),
+        ("readings", b"Loam\xe9let"),
+        ("brainstorm", "--concept", b"caf\xe9"),
+    ],
+)
+def test_a_byte_that_is_not_text_is_not_left_out_in_silence(run: Run, arguments: tuple[str | bytes, ...]) -> None:
+    told = refused(run(*(os.fsdecode(one) for one in arguments)))
+    assert "holds a byte that is not text" in told
+
+
+def test_a_list_of_marks_may_have_a_name_that_is_not_text(run: Run, tmp_path: Path) -> None:
+    path = tmp_path / os.fsdecode(b"m\xe9.csv")
+    try:
+        path.write_text(MARKS)
+    except OSError:
+        pytest.skip("names of files are text here")
+    assert screened(run(*SCREEN, "--name", "Loamlet", "--register", path, "--format", "jsonl")) == ["Loamlet"]
+
+
+@pytest.mark.parametrize("columns", ["²", "0", "-5", "x", "9" * 30, "４０"])
+def test_a_width_that_is_none_is_no_hindrance(run: Run, columns: str) -> None:
+    env = {"COLUMNS": columns, "LINES": columns}
+    for command in (("compare", "Loamlet", "Timelo"), ("--help",), ("screen", "--languages", "nl", "-n", "Loamlet")):
+        done = run(*command, env=env)
+        assert (done.returncode, "Traceback" in done.stderr) == (0, False)
+        assert done.stdout == run(*command).stdout
+
+
+@pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no device without end here")
+@pytest.mark.parametrize("arguments", [("report", "--name", "x", "--since"), ("screen", "--brief"), ("report",)])
+def test_a_device_without_end_is_not_read_for_ever(run: Run, arguments: tuple[str, ...]) -> None:
+    assert "/dev/zero: has more than" in refused(run(*arguments, "/dev/zero"))
+
+
 def test_ctrl_c_keeps_what_was_screened(tmp_path: Path, marks: Path) -> None:
     names = tmp_path / "names.txt"
     names.write_text("".join(f"Loamlet {number}\n" for number in range(2_000)))

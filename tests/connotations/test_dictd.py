@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import gzip
 import struct
+import time
 import zlib
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
 
 from namescreen.connotations import coverage, readings
 from namescreen.connotations.dictd import Dictd, number, open_dictd
-from namescreen.connotations.dictionaries import judged
+from namescreen.connotations.meanings import judged
 from namescreen.errors import InputError
 
 
@@ -116,7 +118,10 @@ def test_what_is_no_dictionary_is_refused(tmp_path: Path) -> None:
     assert open_dictd(tmp_path / "words.index", "fr")[0].languages == {"fr"}
 
 
-@pytest.mark.parametrize("contents", ["no tabs here\n", "word\tA\n"])
+@pytest.mark.parametrize(
+    "contents",
+    ["no tabs here\n", "word\tA\n", "word\t!!\tA\n", "word\tA\t!!\n", "word\t\tA\n", "word\tA\t" + "/" * 400 + "\n"],
+)
 def test_a_damaged_index_is_named_with_its_line(tmp_path: Path, contents: str) -> None:
     index = write(tmp_path, "plain")
     index.write_text(contents, encoding="utf-8")
@@ -127,13 +132,35 @@ def test_a_damaged_index_is_named_with_its_line(tmp_path: Path, contents: str) -
 def test_damaged_texts_are_no_traceback(tmp_path: Path) -> None:
     index = write(tmp_path, "dictzip")
     body = tmp_path / "invented-deu-eng.dict.dz"
-    for contents in (body.read_bytes()[:12], b"\x1f\x8b" + b"\0" * 20, body.read_bytes()[:60] + b"\xff" * 200):
+    whole = body.read_bytes()
+    no_length = whole[:18] + b"\0\0" + whole[20:]  # chunks of no bytes
+    for contents in (whole[:2], whole[:3], no_length, whole[:12], b"\x1f\x8b" + b"\0" * 20, whole[:60] + b"\xff" * 200):
         body.write_bytes(contents)
         with pytest.raises(InputError, match=r"invented-deu-eng\.dict\.dz"):
             Dictd(index).meanings("blompf", "de")
     body.unlink()
     with pytest.raises(InputError, match="neither"):
         Dictd(index).meanings("blompf", "de")
+
+
+def test_any_changed_byte_is_an_answer_or_a_named_file(tmp_path: Path) -> None:
+    index = write(tmp_path, "dictzip")
+    body = tmp_path / "invented-deu-eng.dict.dz"
+    whole = body.read_bytes()
+    for place in range(len(whole)):
+        for other in (0, 255, whole[place] ^ 1):
+            body.write_bytes(whole[:place] + bytes([other]) + whole[place + 1 :])
+            with suppress(InputError):
+                Dictd(index).meanings("zwick", "de")
+
+
+def test_an_entry_of_brackets_without_end_takes_no_time(tmp_path: Path) -> None:
+    index = write(tmp_path, "plain")
+    (tmp_path / "invented-deu-eng.dict").write_text("zwick\n" + "(" * 500_000 + ")" * 500_000)
+    index.write_text("zwick\tA\t////\n")
+    began = time.monotonic()
+    Dictd(index).meanings("zwick", "de")
+    assert time.monotonic() - began < 5
 
 
 def test_meanings_are_rated_as_the_tables_rate_the_same_words() -> None:

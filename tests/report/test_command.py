@@ -122,7 +122,7 @@ def test_strict_says_what_was_not_checked(run: Run) -> None:
         (("brief.toml", "-o", "/dev/null"), "/dev/null: is no ordinary file"),
         (("brief.toml", "-o", "nowhere/r.md"), "lies in a folder that does not exist"),
         (("brief.toml", "-o", "a.md", "-o", "b.html", "--format", "json"), "--format: one form is given"),
-        (("brief.toml", "--since", "none.json"), "none.json: cannot be read"),
+        (("brief.toml", "--since", "none.json"), "none.json: no such file"),
         (("brief.toml", "--since", "notes.md"), "notes.md: is not JSON"),
         (("brief.toml", "--since", "marks.csv", "--format", "csv"), "--since: the CSV form"),
         (("brief.toml", "--date", "yesterday"), "--date: 'yesterday' is no date"),
