@@ -21,7 +21,7 @@ from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from .packing import boundaries, pack_inverse, pack_lists, pack_shapes, pack_strings
 from .phoneme_index import code_arrays
-from .processes import begin_worker, beside, fork_or_spawn, processors, without_collection
+from .processes import in_workers, processors, running, without_collection
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -39,7 +39,7 @@ NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
 WORTH_A_POOL = 20_000
 """Marks from which a second process pays for its start."""
 TASKS_A_PROCESS = 40
-"""A process is replaced after so many tasks: what reading words aloud remembers is not bounded."""
+"""Processes are replaced after so many tasks each: what reading words aloud remembers is not bounded."""
 WORTH_KEEPING = 2_000
 """Words from which it pays to read the tables they are looked up in as a whole (0.3 s)."""
 TABLES = (
@@ -145,7 +145,7 @@ class _Workers:
         if self._processes == 1:
             yield lambda: work(item)
         else:
-            with beside(work, item) as result:
+            with running(work, item) as result:
                 yield result
 
     def map(
@@ -156,9 +156,8 @@ class _Workers:
             for part in _parts(items, size):
                 yield part, work(part)
             return
-        with fork_or_spawn().Pool(self._processes, begin_worker, maxtasksperchild=TASKS_A_PROCESS) as pool:
-            waiting = list(_parts(items, size))
-            yield from zip(waiting, pool.imap(work, waiting), strict=True)
+        for batch in _parts(list(_parts(items, size)), TASKS_A_PROCESS * self._processes):
+            yield from zip(batch, in_workers(work, batch), strict=True)
 
 
 def _parts(items: Sequence[Item], size: int) -> Iterator[list[Item]]:

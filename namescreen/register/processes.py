@@ -1,4 +1,4 @@
-"""All processors at once: how worker processes are started."""
+"""Work on all processors: worker processes that end with this one, and an error where one of them is ended."""
 
 from __future__ import annotations
 
@@ -8,16 +8,25 @@ import os
 import signal
 import sys
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator, Iterator, Sequence
+from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
-from multiprocessing.connection import Connection
+from multiprocessing.connection import Connection, wait
 from multiprocessing.context import BaseContext
 from typing import Any, TypeVar
 
-__all__ = ["begin_worker", "beside", "fork_or_spawn", "processors", "without_collection"]
+from ..errors import NamescreenError
+
+__all__ = ["in_workers", "process_context", "processors", "running", "without_collection"]
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
+
+ENDED = (
+    "a worker process was ended before its work was done, as systems do that run out of memory. Try again with less "
+    "running beside it, or with fewer marks or names at a time"
+)
 
 
 def processors() -> int:
@@ -27,25 +36,59 @@ def processors() -> int:
     return os.cpu_count() or 1
 
 
-def fork_or_spawn() -> BaseContext:
+def process_context() -> BaseContext:
     """A fork where it is safe, which is quick and shares what is loaded; beside other threads a fresh process."""
     safe = sys.platform == "linux" and threading.active_count() == 1
     return multiprocessing.get_context("fork" if safe else "spawn")
 
 
-def begin_worker() -> None:
-    """Leave Ctrl-C to the parent, which ends its workers, and what was there before out of searches for garbage."""
+def in_workers(
+    work: Callable[[Item], Result],
+    items: Sequence[Item],
+    *,
+    at_once: int = 1,
+    context: BaseContext | None = None,
+    start: Callable[..., None] | None = None,
+    given: tuple[object, ...] = (),
+) -> Generator[Result, None, None]:
+    """`work` on every item, `at_once` at a time on each processor; the results in the order of the items.
+
+    Every worker calls `start` on what is `given` first. Raises `NamescreenError` if a worker is ended from outside.
+    """
+    executor = ProcessPoolExecutor(processors(), context or process_context(), _begin, (start, given))
+    try:
+        yield from executor.map(work, items, chunksize=at_once)
+    except BrokenProcessPool:
+        raise NamescreenError(ENDED) from None
+    finally:
+        executor.shutdown(cancel_futures=True)
+
+
+def _begin(start: Callable[..., None] | None = None, given: tuple[object, ...] = ()) -> None:
+    """Begin a worker: it leaves Ctrl-C to its parent, ends when that ends, and leaves what was there before out of
+    searches for garbage."""
     gc.freeze()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    threading.Thread(target=_end_with_parent, daemon=True).start()
+    if start is not None:
+        start(*given)
+
+
+def _end_with_parent() -> None:
+    parent = multiprocessing.parent_process()
+    if parent is not None:
+        wait([parent.sentinel])
+        os._exit(1)
 
 
 @contextmanager
-def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
+def running(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
     """`work` on `item` in a process of its own, and the way to wait for its result. The process ends with the block.
 
-    It is started without a thread, unlike a pool's: more processes can still be forked beside it.
+    It is started without a thread in this process, unlike an executor's: more processes can still be forked beside it.
+    Waiting raises what `work` raised, or `NamescreenError` if the process was ended from outside.
     """
-    context = fork_or_spawn()
+    context = process_context()
     receiver, sender = context.Pipe(duplex=False)
     process = context.Process(target=_send, args=(sender, work, item), daemon=True)  # type: ignore[attr-defined]
     process.start()
@@ -59,7 +102,7 @@ def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], 
 
 
 def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> None:
-    begin_worker()
+    _begin()
     try:
         result: object = work(item)
     except Exception as error:
@@ -68,7 +111,10 @@ def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> Non
 
 
 def _received(receiver: Connection) -> Any:
-    failed, result = receiver.recv()
+    try:
+        failed, result = receiver.recv()
+    except EOFError:
+        raise NamescreenError(ENDED) from None
     if failed:
         raise result
     return result

@@ -13,12 +13,12 @@ from ..marks.reader import Progress
 from ..tables import open_table
 from .hit import Hit
 from .nearest import nearest
-from .processes import begin_worker, fork_or_spawn, processors
+from .processes import in_workers, process_context, processors
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-    from .register import Register
+    from .register import Filter, Register
 
 __all__ = ["search"]
 
@@ -56,17 +56,15 @@ def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found
     if len(names) >= WORTH_KEEPING:
         for table in TABLES:
             open_table(table).preload()
-    context = fork_or_spawn()
+    context = process_context()
     if context.get_start_method() == "fork":
         _inherit(finder)
-        start, given = begin_worker, ()
+        yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context)
     elif register.path is not None:
-        start, given = _open, (register.path, register.filter, top)  # type: ignore[assignment]
+        given = register.path, register.filter, top
+        yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context, start=_open, given=given)
     else:
         yield from map(finder.find, names)
-        return
-    with context.Pool(processors(), start, given) as pool:
-        yield from pool.imap(_find, names, NAMES_A_TASK)
 
 
 def _carriers(register: Register, name: int) -> NDArray[np.uint32]:
@@ -103,12 +101,9 @@ def _inherit(finder: _Finder) -> None:
     _finder = finder
 
 
-def _open(path: Path, chosen: object, top: int) -> None:
+def _open(path: Path, chosen: Filter, top: int) -> None:
     from .loading import open_prepared
-    from .register import Filter
 
-    begin_worker()
-    assert isinstance(chosen, Filter)
     _inherit(_Finder(open_prepared(path).with_filter(chosen), top))
 
 

@@ -1,0 +1,110 @@
+"""Work on several processes: in order, ended with its parent, and an error where a worker is ended from outside."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+
+from namescreen.errors import NamescreenError
+from namescreen.register import processes
+from namescreen.register.processes import in_workers, running
+
+pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="looks at processes in /proc")
+
+
+def double(number: int) -> int:
+    return 2 * number
+
+
+def end_at_three(number: int) -> int:
+    if number == 3:
+        os.kill(os.getpid(), signal.SIGKILL)
+    return number
+
+
+def refuse(number: int) -> int:
+    raise ValueError(f"not {number}")
+
+
+@pytest.fixture(autouse=True)
+def two_processors(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(processes, "processors", lambda: 2)
+
+
+def test_results_come_in_order() -> None:
+    assert list(in_workers(double, range(100), at_once=3)) == list(range(0, 200, 2))
+    with running(double, 21) as result:
+        assert result() == 42
+
+
+def test_what_the_work_raises_is_raised_here() -> None:
+    with pytest.raises(ValueError, match="not 1"):
+        list(in_workers(refuse, [1, 2]))
+    with running(refuse, 1) as result, pytest.raises(ValueError, match="not 1"):
+        result()
+
+
+def test_a_worker_that_is_killed_is_noticed() -> None:
+    with pytest.raises(NamescreenError, match="worker process was ended"):
+        list(in_workers(end_at_three, range(50)))
+    with running(end_at_three, 3) as result, pytest.raises(NamescreenError, match="worker process was ended"):
+        result()
+
+
+def test_results_that_nobody_waits_for_leave_no_process() -> None:
+    results = in_workers(double, range(1_000))
+    assert next(results) == 0
+    results.close()
+    assert not children(os.getpid())
+
+
+def children(parent: int) -> list[int]:
+    found = []
+    for status in Path("/proc").glob("[0-9]*/stat"):
+        try:
+            pid, rest = status.read_text().split(" (", 1)
+        except OSError:  # it has ended meanwhile
+            continue
+        state, its_parent = rest.rpartition(")")[2].split()[:2]
+        if int(its_parent) == parent and state != "Z":
+            found.append(int(pid))
+    return found
+
+
+def gone(pid: int) -> bool:
+    try:
+        return Path(f"/proc/{pid}/stat").read_text().rpartition(")")[2].split()[0] == "Z"
+    except OSError:
+        return True
+
+
+SCRIPT = """
+import sys, time
+from namescreen.register import processes
+processes.processors = lambda: 3
+def work(seconds):
+    time.sleep(seconds)
+with processes.running(work, 60):
+    print("started", flush=True)
+    list(processes.in_workers(work, [60] * 9))
+"""
+
+
+def test_workers_end_with_a_parent_that_is_killed() -> None:
+    with subprocess.Popen([sys.executable, "-c", SCRIPT], stdout=subprocess.PIPE) as parent:
+        assert parent.stdout is not None
+        parent.stdout.readline()
+        deadline = time.monotonic() + 30
+        while len(workers := children(parent.pid)) < 4 and time.monotonic() < deadline:
+            time.sleep(0.05)
+        assert len(workers) == 4
+        parent.kill()
+    while not all(map(gone, workers)) and time.monotonic() < deadline:
+        time.sleep(0.05)
+    assert all(map(gone, workers))
