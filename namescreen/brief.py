@@ -72,7 +72,8 @@ class Brief:
     """A naming brief. Everything may be empty, which means: not stated.
 
     `classes` are Nice classes, ascending; `markets` ISO 3166-1 codes; `languages` BCP 47 tags; `endings`
-    domain endings without a leading dot; lengths count letters. `marks` and `shortlist_file` are paths as
+    domain endings without a leading dot; lengths count letters. `columns` says which columns of the lists of marks hold
+    which field. `marks` and `shortlist_file` are paths as
     they can be opened; `source` is the file the brief was read from.
     """
 
@@ -93,6 +94,7 @@ class Brief:
     handle_servers: tuple[str, ...] = ()
     handle_patterns: tuple[str, ...] = ()
     marks: tuple[Path, ...] = ()
+    columns: Mapping[str, str] = field(default_factory=dict, hash=False)
     shortlist: tuple[str, ...] = ()
     shortlist_file: Path | None = None
     ranking_weights: Mapping[str, float] = field(default_factory=dict, hash=False)
@@ -343,6 +345,13 @@ def _any_weights(checker: _Checker, value: Any, place: Place) -> dict[str, float
     return checker.table(value, dict.fromkeys(value, _weight), place)
 
 
+def _columns(checker: _Checker, value: Any, place: Place) -> dict[str, str]:
+    from .marks.fields import OPTION_NAMES
+
+    known: dict[str, str] = _table_of(dict.fromkeys(OPTION_NAMES, _word), "columns")(checker, value, place)
+    return known
+
+
 def _concept(checker: _Checker, value: Any, place: Place) -> Concept:
     if isinstance(value, dict):
         found = checker.table(value, {"word": _word, "senses": _list_of(_word)}, place)
@@ -438,6 +447,7 @@ _TOP: dict[str, _Read] = {
     "languages": _list_of(_matching(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*", "a language tag",
                                     "Write it as in BCP 47: nl, de, pt-BR")),
     "marks": _list_of(_path),
+    "columns": _columns,
     "shortlist": _shortlist,
     "seed": _whole(0, 2**31 - 1),
     "date": _day,

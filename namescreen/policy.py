@@ -71,7 +71,7 @@ def level_of(concern: float) -> Level:
 
 def has_ended(mark: Mark) -> bool:
     """Whether the list says that a mark has lapsed, was refused or was withdrawn."""
-    return mark.status == "dead"
+    return mark.is_dead
 
 
 @dataclass(frozen=True, slots=True)

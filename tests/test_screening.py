@@ -80,7 +80,7 @@ def test_the_shape_is_the_one_promised(register: Register) -> None:
     # The same words for insurance, and without goods: these count as the same.
     assert first["marks"] == 3
     assert first["others"] == [
-        {"number": "4", "office": "", "classes": [], "status": "", "owner": "", "in_markets": None},
+        {"number": "4", "office": "", "classes": [], "status": "unknown", "owner": "", "in_markets": None},
         {"number": "3", "office": "", "classes": [36], "status": "live", "owner": "C", "in_markets": None},
     ]
     assert [close.knockout for close in marks_of(one)[0].others] == [True, False]
@@ -146,7 +146,7 @@ rows_of_one_name = st.lists(
         st.sampled_from(["SPRIGWICK", "Sprigwick"]),
         st.sets(st.sampled_from([9, 21, 36]), max_size=2),
         st.sampled_from(["", "planters", "insurance"]),
-        st.sampled_from(["", "live", "dead"]),
+        st.sampled_from(["unknown", "live", "dead", "pending", "opposed"]),
         st.sampled_from(["Alpha", "Beta"]),
     ),
     min_size=1,
@@ -160,13 +160,13 @@ def test_of_marks_with_the_same_words_the_one_of_most_concern_is_shown(
     rows: list[tuple[str, set[int], str, str, str]], goods: str, classes: list[int]
 ) -> None:
     writer = MarkWriter()
-    for number, (text, stated, words, status, owner) in enumerate(rows):
+    for number, (text, stated, words, status, owner) in enumerate(rows, 1):
         writer.add(Mark(text, str(number), "", tuple(sorted(stated)), words, status, "", owner))
     (one,) = screen(["Sprigwick"], Register(writer.columns(), []), goods=goods, classes=classes, languages=["nl"])
     (shown,) = marks_of(one)
     together = (shown, *shown.others)
     assert shown.marks == len(rows)
-    assert sorted(int(close.mark.number) for close in together) == list(range(len(rows)))
+    assert sorted(int(close.mark.number) for close in together) == list(range(1, len(rows) + 1))
     assert [close.concern for close in together] == sorted((close.concern for close in together), reverse=True)
     assert shown.knockout == any(close.knockout for close in together)
     for close in together:
@@ -359,7 +359,11 @@ def test_a_mistake_in_a_check_is_not_hidden(monkeypatch: pytest.MonkeyPatch) -> 
 
 
 def close(
-    appearance: float = 0.0, sound: float = 0.0, overall: float = 0.0, related: float | None = 1.0, status: str = ""
+    appearance: float = 0.0,
+    sound: float = 0.0,
+    overall: float = 0.0,
+    related: float | None = 1.0,
+    status: str = "unknown",
 ) -> CloseMark:
     mark = Mark("M", status=status)
     found = Closeness(appearance, sound, 0.0, overall, ())
@@ -388,7 +392,7 @@ def test_a_knockout_is_near_identical_for_the_same_goods_and_alive(mark: CloseMa
 scores = st.floats(0, 1)
 
 
-@given(scores, scores, scores, scores | st.none(), st.sampled_from(["", "live", "dead"]))
+@given(scores, scores, scores, scores | st.none(), st.sampled_from(["unknown", "live", "dead", "pending", "opposed"]))
 def test_concern_is_a_share_and_grows_with_closeness_and_relatedness(
     appearance: float, sound: float, overall: float, related: float | None, status: str
 ) -> None:

@@ -60,7 +60,7 @@ def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, 
 
 
 def existing_marks(
-    brief: Brief, *, live: bool = False, column: str | None = None, encoding: str | None = None
+    brief: Brief, *, live: bool = False, column: Sequence[str] | None = None, encoding: str | None = None
 ) -> Register | None:
     """The brief's lists of marks as one register, with remarks on what was left out; None without a list."""
     if not brief.marks:
@@ -68,8 +68,9 @@ def existing_marks(
         return None
     from namescreen.register import read_register
 
+    columns = column or [f"{field}={name}" for field, name in brief.columns.items()]
     with progress("Reading marks") as advance:
-        found = read_register(brief.marks, live_only=live, column=column, encoding=encoding, progress=advance)
+        found = read_register(brief.marks, live_only=live, column=columns, encoding=encoding, progress=advance)
     say(*map(str, found.problems))
     if found.left_out:
         say(f"{found.left_out:,} rows of the lists of marks could not be read and were left out.")

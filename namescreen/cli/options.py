@@ -50,7 +50,14 @@ RegisterOption = Annotated[
     ),
 ]
 LiveOption = Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")]
-ColumnOption = Annotated[str | None, typer.Option("--column", help="The column of the marks, if it is not recognised.")]
+ColumnOption = Annotated[
+    list[str] | None,
+    typer.Option(
+        "--column",
+        help="The column of the marks, if it is not recognised; or FIELD=COLUMN for any field: "
+        "mark, number, office, classes, goods, status, owner, filed, registered, expires. Repeat it for several.",
+    ),
+]
 EncodingOption = Annotated[
     str | None, typer.Option("--encoding", help="The encoding of lists of marks that are not UTF-8.")
 ]

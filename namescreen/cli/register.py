@@ -30,7 +30,7 @@ def prepare(
     sources: Annotated[
         list[Path],
         typer.Argument(
-            help="Files or folders: text, CSV, TSV, JSON Lines, WIPO ST.66 or ST.96 XML, plain or "
+            help="Files or folders: text, CSV, TSV, JSON Lines, or what trade mark offices publish, plain or "
             "as gzip or zip; "
             "and prepared registers to add to."
         ),
@@ -64,19 +64,22 @@ def info(
     about = about_register(path)
     typer.echo(f"{visible(str(about.path))}: prepared register, version {about.version}, whole")
     _fact("marks", f"{about.marks:,} ({about.bytes / max(about.marks, 1):,.0f} bytes each)")
-    unstated = about.marks - about.live - about.dead
-    _fact("status", f"{about.live:,} live, {about.dead:,} dead, {unstated:,} not stated")
+    _fact("status", ", ".join(f"{n:,} {status}" for status, n in about.statuses.items() if n))
     if about.offices:
         _fact("offices", ", ".join(f"{office.upper()} {n:,}" for office, n in about.offices.items()))
     if about.classes:
         _fact("classes", ", ".join(f"{number}: {n:,}" for number, n in about.classes.items()))
     for source in about.sources:
         typer.echo(f"\n{visible(source.name)}")
-        say_below(f"file of {source.date}")
+        if source.format:
+            say_below(source.format)
+        several = f", the latest of {source.files:,} files" if source.files > 1 else ""
+        say_below(f"file of {source.date}{several}")
         say_below(f"sha256 {source.sha256}")
         say_below(
             f"{source.rows:,} rows: {source.kept:,} kept, {source.left_out:,} left out, "
             f"{source.figurative:,} without words, which cannot be screened"
+            + (f", {source.replaced:,} replaced by later ones" if source.replaced else "")
         )
     if about.problems:
         typer.echo(f"\n{plural(len(about.problems), 'remark')} on the sources" + (":" if problems else " (--problems)"))

@@ -11,7 +11,9 @@ from array import array
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, overload
 
+from .identity import Event, combined, identity, runs
 from .mark import Mark
+from .status import STATUSES
 
 if TYPE_CHECKING:
     import numpy as np
@@ -23,11 +25,14 @@ ROWS_A_BLOCK = 64
 """Rows compressed together: larger blocks are smaller on disk but cost more to show one mark."""
 
 _FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
-_STATUS = ("", "live", "dead")
+DEAD = STATUSES.index("dead")
 
 
 class MarkWriter:
-    """Packs marks one after another; `arrays()` gives the columns."""
+    """Packs records one after another; `columns()` gives the marks that they leave.
+
+    Of several records of one mark (see `identity`) the last counts; `events` says of each record what it is.
+    """
 
     def __init__(self) -> None:
         self._rows: list[str] = []
@@ -39,31 +44,29 @@ class MarkWriter:
         self._office = array("H")
         self._offices: dict[str, int] = {"": 0}
         self._sources: dict[str, int] = {}
+        self.identities = array("Q")
+        self.registrations = array("Q")
+        self.events = array("B")
+        self.places = array("I")
+        self.kept: dict[str, int] = {}
 
     def __len__(self) -> int:
         return len(self._classes)
 
-    def add(self, mark: Mark) -> None:
-        """Append one mark, whose texts must be free of control characters."""
+    def add(self, mark: Mark, event: Event = Event.WHOLE) -> None:
+        """Append one record, whose texts must be free of control characters."""
         source = self._sources.setdefault(mark.source, len(self._sources))
-        self._rows.append(
+        self._add_row(
             _FIELD.join(
                 (
-                    mark.text,
-                    mark.number,
-                    mark.office,
-                    mark.goods,
-                    mark.status_as_given,
-                    mark.owner,
-                    mark.filed,
-                    mark.registered,
-                    str(source),
-                    str(mark.line),
+                    mark.text, mark.number, mark.office, mark.goods, mark.status_as_given, mark.owner, mark.filed,
+                    mark.registered, str(mark.line), mark.registration_number, mark.goods_language,
+                    mark.priority, mark.expires, mark.mark_type, " ".join(mark.territories),
                 )
             )
-        )
+        )  # fmt: skip
         self._classes.append(sum([1 << number for number in mark.classes]) if mark.classes else 0)
-        self._status.append(_STATUS.index(mark.status))
+        self._status.append(STATUSES.index(mark.status))
         date = mark.filed or mark.registered
         self._date.append(int(date.replace("-", "")) if date else 0)
         office = mark.office.casefold()
@@ -71,6 +74,22 @@ class MarkWriter:
         if at is None:
             at = self._offices[office] = min(len(self._offices), 65535)
         self._office.append(at)
+        registration = mark.registration_number
+        self.identities.append(identity(mark.office, mark.number) if mark.number != registration else 0)
+        self.registrations.append(identity(mark.office, registration))
+        self.events.append(event)
+        self.places.append(source)
+
+    def take(self, columns: MarkColumns) -> None:
+        """Append all marks of some columns, and what they take away of the marks before them."""
+        for one in columns.arrays["removed"].tolist():
+            self.add(Mark(""), Event.DELETE)
+            self.identities[-1] = one
+        for mark in columns:
+            self.add(mark)
+
+    def _add_row(self, row: str) -> None:
+        self._rows.append(row)
         if len(self._rows) == ROWS_A_BLOCK:
             self._flush()
 
@@ -81,7 +100,18 @@ class MarkWriter:
             self._rows.clear()
 
     def columns(self) -> MarkColumns:
-        """The marks so far."""
+        """The marks that the records so far leave, in the order of the records that count; `kept` then says how many of
+        each source."""
+        import numpy as np
+
+        stand, into, removed = runs(self.identities, self.registrations, self.events, self.places)
+        standing = np.array(self.places, np.int64) if stand is None else np.array(self.places, np.int64)[stand]
+        counts = np.bincount(standing, minlength=len(self._sources))
+        self.kept = dict(zip(self._sources, counts.tolist(), strict=False))
+        columns = self._packed(removed)
+        return columns if stand is None else _settled(columns, stand, into, self.events)
+
+    def _packed(self, removed: NDArray[np.uint64]) -> MarkColumns:
         import numpy as np
 
         self._flush()
@@ -93,19 +123,39 @@ class MarkWriter:
                 "status": np.array(self._status, np.uint8),
                 "date": np.array(self._date, np.uint32),
                 "office": np.array(self._office, np.uint16),
+                "source": np.array(self.places, np.uint32),
+                "removed": removed,
             },
             tuple(self._sources),
             tuple(self._offices)[:65536],
         )
 
 
+def _settled(
+    records: MarkColumns, stand: NDArray[np.bool_], into: Mapping[int, int], events: Sequence[int]
+) -> MarkColumns:
+    """The marks that records leave: see `identity.runs`."""
+    import numpy as np
+
+    writer = MarkWriter()
+    earlier: dict[int, Mark] = {}
+    for at, mark in enumerate(records):
+        place = into.get(at, at)
+        if place in earlier:
+            mark = combined(earlier.pop(place), mark, Event(events[at]))
+        if place != at:
+            earlier[place] = mark
+        elif stand[at]:
+            writer.add(mark)
+    return writer._packed(records.arrays["removed"].view(np.uint64))
+
+
 class MarkColumns(Sequence[Mark]):
     """A sequence of marks over packed columns, in memory or mapped from a file.
 
-    `arrays` holds `rows` and `row_blocks` (compressed text), `classes` (bit n for Nice class n), `status`
-    (0 not stated, 1 live, 2 dead), `date` (YYYYMMDD as a number, 0 not stated) and `office` (an index into
-    `offices`).
-    """
+    `arrays` holds `rows` and `row_blocks` (compressed text), `classes` (bit n for Nice class n), `status` (its place in
+    `status.STATUSES`), `date` (YYYYMMDD as a number, 0 not stated), `office` and `source` (indexes into `offices` and
+    `sources`); `removed` are the identities of marks that were taken away, should an earlier list hold them. """
 
     def __init__(
         self, arrays: Mapping[str, NDArray[np.generic]], sources: Sequence[str], offices: Sequence[str]
@@ -152,7 +202,10 @@ class MarkColumns(Sequence[Mark]):
         return zlib.decompress(self.arrays["rows"][start:end].tobytes()).decode().split(_ROW)
 
     def _mark(self, row: str, at: int) -> Mark:
-        text, number, office, goods, status, owner, filed, registered, source, line = row.split(_FIELD)
+        (
+            text, number, office, goods, status, owner, filed, registered, line, registration, language,
+            priority, expires, kind, territories,
+        ) = row.split(_FIELD)  # fmt: skip
         mask = int(self.arrays["classes"][at])
         return Mark(
             text,
@@ -160,13 +213,19 @@ class MarkColumns(Sequence[Mark]):
             office,
             tuple(n for n in range(1, 46) if mask >> n & 1),
             goods,
-            _STATUS[int(self.arrays["status"][at])],
+            STATUSES[int(self.arrays["status"][at])],
             status,
             owner,
             filed,
             registered,
-            self.sources[int(source)],
+            self.sources[int(self.arrays["source"][at])],
             int(line),
+            registration,
+            language,
+            priority,
+            expires,
+            kind,
+            tuple(territories.split()),
         )
 
 
@@ -201,7 +260,7 @@ class Selection(Sequence[Mark]):
             return list(self)
         arrays = self._marks.arrays
         stated = arrays["classes"].view(np.uint64)[self._places]
-        dead = arrays["status"].view(np.uint8)[self._places] == 2
+        dead = arrays["status"].view(np.uint8)[self._places] == DEAD
         mask = np.uint64(sum(1 << number for number in classes))
         elsewhere = (stated != 0) & ((stated & mask) == 0) if classes else np.zeros(len(self), bool)
         repeats = np.ones(len(self), bool)

@@ -1,4 +1,4 @@
-"""The fields of a mark as files give them: column names, classes, status and dates, read leniently.
+"""The fields of a mark as files give them: column names, classes and all else, read leniently.
 
 Column names are plain English words and the trade's own terms, with the element names of WIPO ST.66 and
 ST.96. Anything not understood is left as "not stated", never guessed.
@@ -10,24 +10,31 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 
+from ..errors import InputError, Problem
+from .dates import plain_date
+from .identity import real_number
 from .mark import Mark
+from .st66 import mark_type
+from .status import UNKNOWN, standing
+from .territory import office_code, territories_of
 
-__all__ = ["FIELD_NAMES", "columns_of", "field_of", "mark_from", "nice_classes", "plain_date", "standing"]
+__all__ = [
+    "DATES", "FIELD_NAMES", "OPTION_NAMES", "Columns", "chosen_columns", "class_flags", "columns_of", "field_of",
+    "mark_from", "nice_classes", "one_line",
+]  # fmt: skip
 
 FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
     "text": (
-        "mark", "trademark", "trade mark", "word mark", "wordmark", "mark text", "mark name",
-        "trademark name",         "trade mark name",
-        "mark verbal element text", "mark verbal element", "verbal element", "verbal elements",
-        "mark literal elements", "literal element", "denomination", "name", "brand", "brand name", "text",
-        "mark identification", "id char", "mark id char", "title", "word", "words",
+        "mark", "mark text", "word mark", "wordmark", "words", "mark verbal element text", "mark verbal element",
+        "verbal element", "verbal elements", "mark literal elements", "literal element", "mark identification",
+        "mark id char", "id char", "trademark", "trade mark", "mark name", "trademark name", "trade mark name",
+        "denomination", "name", "brand", "brand name", "text", "title", "word",
     ),
     "number": (
-        "number", "no", "registration number", "registration no", "reg no", "application number",
-        "application no",
-        "app no", "serial number", "serial no", "international registration number", "id", "mark number",
-        "trade mark number", "trademark number",
+        "application number", "application no", "app no", "serial number", "serial no", "trademark number",
+        "trade mark number", "mark number", "tm number", "number", "no", "id",
     ),
+    "registration_number": ("registration number", "registration no", "reg no", "international registration number"),
     "office": ("office", "registration office code", "office code", "registry", "jurisdiction", "country",
                "country code", "territory"),
     "classes": ("classes", "class", "nice classes", "nice class", "class number", "class numbers", "class no",
@@ -36,30 +43,31 @@ FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
               "goods services description text", "specification", "list of goods",
               "list of goods and services",
               "description of goods", "products", "product"),
+    "goods_language": ("goods language", "language"),
     "status": ("status", "mark current status code", "mark status", "current status", "legal status",
-               "trademark status", "trade mark status", "live dead", "live or dead", "state"),
+               "trademark status", "trade mark status", "live dead", "live or dead", "state", "status code desc"),
     "owner": ("owner", "holder", "applicant", "proprietor", "owner name", "applicant name", "holder name",
               "registrant", "company", "proprietor name"),
-    "filed": ("filed", "application date", "filing date", "date filed", "filed on", "date of application"),
+    "filed": ("filed", "application date", "filing date", "date filed", "filed on", "date of application",
+              "lodgement date"),
+    "priority": ("priority", "priority date", "convention date"),
     "registered": ("registered", "registration date", "date registered", "registered on",
                    "date of registration"),
+    "expires": ("expires", "expiry date", "expiration date", "renewal due date", "date of expiry", "valid until"),
+    "mark_type": ("type", "mark type", "mark feature", "mark feature category", "type of mark", "kind of mark"),
+    "territories": ("territories", "designated countries", "designations"),
 }  # fmt: skip
 """For each field of a `Mark`, the column names understood, folded; earlier ones win where several stand."""
 
-_BY_NAME = {name: (field, rank) for field, names in FIELD_NAMES.items() for rank, name in enumerate(names)}
+OPTION_NAMES: Mapping[str, str] = {
+    "mark": "text", "number": "number", "registration": "registration_number", "office": "office", "classes": "classes",
+    "goods": "goods", "status": "status", "owner": "owner", "filed": "filed", "priority": "priority",
+    "registered": "registered", "expires": "expires", "type": "mark_type", "territories": "territories",
+}  # fmt: skip
+"""What the user calls the fields when naming their columns."""
+DATES = ("filed", "priority", "registered", "expires")
 
-# Words of office statuses: ST.66 MarkCurrentStatusCode values and the everyday words of registers (common
-# practice, no single source). A proceeding that is only pending or requested does not end a mark.
-_UNDECIDED = re.compile(r"pending|request|proceeding|initiated|filed against|opposed|under ")
-_DEAD = re.compile(
-    r"\b(?:dead|expired?|lapsed?|cancel\w*|withdrawn?|refused|rejected|abandoned|removed|surrendered|revoked|"
-    r"invalid\w*|ended|terminated|ceased|inactive|annulled|not renewed|struck off|void|deleted|nullified)\b"
-)
-_LIVE = re.compile(
-    r"\b(?:live|alive|active|registered|registration|protected|in force|filed|application|pending|published|"
-    r"accepted|examin\w*|allowed|allowance|opposed|opposition|renewed|granted|received)\b"
-)
-_MONTHS = ("", "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+_BY_NAME = {name: (field, rank) for field, names in FIELD_NAMES.items() for rank, name in enumerate(names)}
 
 
 def field_of(column: str) -> tuple[str, int] | None:
@@ -69,31 +77,84 @@ def field_of(column: str) -> tuple[str, int] | None:
     return _BY_NAME.get(plain) or _BY_NAME.get(plain.replace("trade mark", "trademark"))
 
 
-def columns_of(header: Sequence[str], column: str | None = None) -> dict[str, str]:
-    """Which column feeds which field: {field: column}; `column`, where given, is the one of the mark's
-    words."""
+Columns = Mapping[str, str]
+"""The columns that the user names: the field of each, as in `FIELD_NAMES`, and the column's name."""
+
+
+def chosen_columns(given: Sequence[str] | str | None) -> Columns:
+    """What `--column` says: the name of the mark's column alone, or FIELD=NAME; raises `InputError` for an unknown
+    field
+    or one named twice."""
+    columns: dict[str, str] = {}
+    for text in (given,) if isinstance(given, str) else given or ():
+        word, sign, name = text.partition("=")
+        field = OPTION_NAMES.get(word.strip().casefold()) if sign else None
+        if sign and field is None and re.fullmatch(r"\s*[a-z_]+\s*", word):
+            raise InputError(
+                Problem(
+                    f"{word.strip()!r} is not a field of a mark",
+                    f"The fields are {', '.join(OPTION_NAMES)}",
+                    "--column",
+                )
+            )
+        field, name = (field, name) if field else ("text", text)
+        if field in columns:
+            raise InputError(Problem(f"two columns are named for {word.strip()!r}", "Name one", "--column"))
+        columns[field] = name.strip()
+    return columns
+
+
+def columns_of(header: Sequence[str], given: Columns | None = None) -> dict[str, str]:
+    """Which column feeds which field: {field: column}; `given` says so for some fields, and other columns that might be
+    the mark's words do not count where it says which they are."""
     chosen: dict[str, tuple[int, str]] = {}
+    named = {name.strip().casefold() for name in (given or {}).values()}
     for name in header:
-        found = field_of(name)
+        found = field_of(name) if name.strip().casefold() not in named else None
         if found and (found[0] not in chosen or found[1] < chosen[found[0]][0]):
             chosen[found[0]] = (found[1], name)
     result = {field: name for field, (_, name) in chosen.items()}
-    if column is not None:
-        wanted = column.strip().casefold()
-        match = next((name for name in header if name.strip().casefold() == wanted), None)
-        result = {field: name for field, name in result.items() if name != match and field != "text"}
+    for field, wanted in (given or {}).items():
+        result.pop(field, None)
+        match = next((name for name in header if name.strip().casefold() == wanted.casefold()), None)
         if match is not None:
-            result["text"] = match
+            result[field] = match
+    if "registration_number" in result and result.get("number", "").strip().casefold() in ("id", "no", "number"):
+        del result["number"]  # a running number, beside one that an office gave
     return result
+
+
+def class_flags(header: Sequence[str], given: Columns | None = None) -> dict[int, int]:
+    """The places of columns that say with 0 or 1 whether a mark is in one Nice class each: {place: class}.
+
+    They are named Class1 to Class45, or as the user's CLASSES=First1..First45 says.
+    """
+    wanted = (given or {}).get("classes", "")
+    match = re.fullmatch(r"(.*?)0*1\s*\.\.\s*.*?\d+", wanted)
+    if wanted and not match:
+        return {}
+    before = re.escape(match[1].strip()) if match else r"(?:nice|int(?:ernational)?)?[ _]?class(?:es)?"
+    found = {}
+    for place, name in enumerate(header):
+        number = re.fullmatch(rf"{before}[ _]?0*(\d{{1,2}})", name.strip(), re.IGNORECASE)
+        if number and 1 <= int(number[1]) <= 45:
+            found[place] = int(number[1])
+    return found if match or len(found) > 20 else {}
 
 
 @lru_cache(maxsize=65536)
 def nice_classes(text: str) -> tuple[tuple[int, ...], tuple[str, ...]]:
     """The Nice classes in `text`, ascending, and the numbers in it that are none: "IC 009; 25, 88" -> (9,
-    25), (88,)."""
+    25), (88,).
+
+    The edition of the classification, "NCL(11)", is no class, nor are the classes of the United States' older
+    classification that stand behind "US".
+    """
+    plain = re.sub(r"\bNCL\s*\(?\s*\d+(?:[-.]\d+)?\s*\)|\bNCL\d+(?:-\d+)?(?=\s)", " ", text, flags=re.IGNORECASE)
+    plain = re.sub(r"\bU\.?S\.?\s+(?:Cls?\.?\s*)?\d[\d\s,]*", " ", plain)
     good: set[int] = set()
     bad: list[str] = []
-    for digits in re.findall(r"\d+", text):
+    for digits in re.findall(r"\d+", plain):
         if 1 <= int(digits[:9]) <= 45 and len(digits) <= 3:
             good.add(int(digits))
         elif len(digits) == 6 and all(1 <= int(digits[i : i + 3]) <= 45 for i in (0, 3)):
@@ -103,45 +164,11 @@ def nice_classes(text: str) -> tuple[tuple[int, ...], tuple[str, ...]]:
     return tuple(sorted(good)), tuple(bad)
 
 
-@lru_cache(maxsize=4096)
-def standing(status: str) -> str:
-    """An office's status in one word: "live", "dead", or "" where it is not stated or not understood."""
-    plain = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", status).casefold().replace("_", " ").replace("-", " ")
-    if _DEAD.search(plain) and not _UNDECIDED.search(plain):
-        return "dead"
-    return "live" if _LIVE.search(plain) or _UNDECIDED.search(plain) else ""
-
-
-@lru_cache(maxsize=65536)
-def plain_date(text: str) -> str:
-    """`text` as YYYY-MM-DD, or "" if it is no date or an ambiguous one (03/04/2020 can be two days)."""
-    text = text.strip()
-    if match := re.match(r"(\d{4})[-/.]?(\d{2})[-/.]?(\d{2})(?!\d)", text):
-        year, month, day = (int(part) for part in match.groups())
-    elif match := re.fullmatch(r"(\d{1,2})([-/. ])(\d{1,2})\2(\d{4})", text):
-        first, second, year = int(match[1]), int(match[3]), int(match[4])
-        if match[2] == "." or first > 12 or first == second:
-            day, month = first, second
-        elif second > 12:
-            day, month = second, first
-        else:
-            return ""
-    elif match := re.fullmatch(r"(\d{1,2})[- ]([A-Za-z]{3})[a-z]*[- ,]+(\d{4})", text):
-        day, month, year = int(match[1]), _month(match[2]), int(match[3])
-    elif match := re.fullmatch(r"([A-Za-z]{3})[a-z]* (\d{1,2}),? (\d{4})", text):
-        month, day, year = _month(match[1]), int(match[2]), int(match[3])
-    else:
-        return ""
-    return f"{year:04}-{month:02}-{day:02}" if 1 <= month <= 12 and 1 <= day <= 31 else ""
-
-
-def _month(name: str) -> int:
-    return _MONTHS.index(name.lower()) if name.lower() in _MONTHS else 0
-
-
 def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
-    date = plain_date(given) if given else ""
-    if not date and given.strip():
+    if not given or not re.search(r"[1-9]", given):  # none, or zeros in the place of none
+        return ""
+    date = plain_date(given)
+    if not date:
         note(
             f"the date {given.strip()[:30]!r} is not understood, or may be two days",
             "Write dates as YYYY-MM-DD; the mark was kept without it",
@@ -164,25 +191,40 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
                 "Nice classes are 1 to 45; the mark was kept with the classes understood",
                 "classes",
             )
-    filed, registered = [_date(get(field, ""), field, note) for field in ("filed", "registered")]
-    number, office, goods, status, owner = [
-        " ".join(given.split()) if (given := get(field, "")) else "" for field in _ON_ONE_LINE
-    ]
+    office, goods, status, owner = [one_line(get(field, "")) for field in ("office", "goods", "status", "owner")]
+    number, registration = [real_number(one_line(get(field, ""))) for field in ("number", "registration_number")]
+    if number:
+        registration = "" if registration == number else registration
+    words, kind = get("text", ""), mark_type(get("mark_type", ""))
+    filed, priority, registered, expires = [_date(get(field, ""), field, note) for field in DATES]
     return Mark(
-        get("text", ""),
-        number,
+        words,
+        number or registration,
         office,
         classes,
         goods,
-        standing(status) if status else "",
+        standing(status, office_code(office)) if status else UNKNOWN,
         status,
         owner,
         filed,
         registered,
         source,
         line,
+        registration,
+        get("goods_language", "")[:2].lower() if goods else "",
+        priority,
+        expires,
+        "combined" if words and kind == "figurative" else kind,
+        territories_of(office, _codes(get("territories", ""))),
     )
 
 
-_ON_ONE_LINE = ("number", "office", "goods", "status", "owner")
-"""Fields whose text is kept as it stands, but for its white space."""
+def _codes(text: str) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(re.findall(r"\b[A-Z]{2}\b", text.upper())))
+
+
+def one_line(text: str) -> str:
+    """`text` on one line, without control and format characters or halves of characters."""
+    if not text.isprintable():
+        text = "".join(c if c.isprintable() else " " if c.isspace() else "" for c in text)
+    return " ".join(text.split())

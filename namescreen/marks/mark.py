@@ -11,19 +11,49 @@ __all__ = ["Mark"]
 class Mark:
     """One existing mark. `text` is its words; every other field may be empty, which means: not stated.
 
-    `status` is "live", "dead" or "" (not stated); `status_as_given` keeps the office's own word or code.
-    Dates are ISO 8601 (YYYY-MM-DD). `classes` are Nice classes, 1 to 45, ascending.
-    """
+    `number` is the application's, or the only one given; `registration_number` that of the registration where it is
+    another (and the same where no other is given, and it is known to be the registration's). `status` is "live"
+    (registered and in force), "pending" (applied for), "opposed" (applied for and opposed), "dead", or "unknown": not
+    stated or not understood; `status_as_given` keeps the office's own word or code. Dates are ISO 8601 (YYYY-MM-DD).
+    `classes` are Nice classes, 1 to 45, ascending. `goods_language` is the ISO 639-1 code of the language the goods are
+    given in. `mark_type` is "word", "combined" (words and picture), "figurative", "shape", "sound" or another plain
+    word. `territories` are where the mark holds: ISO 3166-1 codes, and "EU" for the whole European Union (see
+    `territory.bites_in`)."""
 
     text: str
     number: str = ""
     office: str = ""
     classes: tuple[int, ...] = ()
     goods: str = ""
-    status: str = ""
+    status: str = "unknown"
     status_as_given: str = ""
     owner: str = ""
     filed: str = ""
     registered: str = ""
     source: str = ""
     line: int = 0
+    registration_number: str = ""
+    goods_language: str = ""
+    priority: str = ""
+    expires: str = ""
+    mark_type: str = ""
+    territories: tuple[str, ...] = ()
+
+    @property
+    def stated_status(self) -> str:
+        """The status where the list states it; "" where it is unknown."""
+        return "" if self.status == "unknown" else self.status
+
+    @property
+    def is_dead(self) -> bool:
+        """Whether the list says that the mark has ended, or was refused."""
+        return self.status == "dead"
+
+    @property
+    def is_live(self) -> bool:
+        """Whether the list says that the mark is registered or applied for, opposed or not."""
+        return self.status in ("live", "pending", "opposed")
+
+    def expired_by(self, date: str) -> bool:
+        """Whether the day until which the mark is registered is stated and lies before `date` (YYYY-MM-DD)."""
+        return bool(self.expires) and self.expires < date

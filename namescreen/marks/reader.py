@@ -4,35 +4,47 @@ from __future__ import annotations
 
 import re
 import sys
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from collections import Counter
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
-from typing import IO
 
 from ..errors import InputError, Problem
 from ..text import MAX_LENGTH, parse
 from .columns import MarkColumns, MarkWriter
-from .fields import mark_from
+from .fields import Columns, chosen_columns, mark_from, one_line
+from .formats import read_document, read_side_table, sniff
+from .identity import Event
+from .mark import Mark
 from .problems import ProblemLog
-from .sources import BROKEN_ARCHIVE, Document, documents, files_of, lines
-from .tabular import Row, read_lines
-from .wipo_xml import looks_like_xml, read_wipo
+from .side_tables import SideTables
+from .sources import Container, DamagedError, Document, Stream, containers_of
+from .tabular import read_lines
+from .text_lines import lines, require_encoding
+from .xml_records import Values
 
-__all__ = ["Progress", "Source", "clean", "read_marks", "read_names"]
+__all__ = ["Progress", "Source", "read_marks", "read_names"]
 
 Progress = Callable[[int, int | None], None]
 """Told now and then how much is done, and of how much (None: not known)."""
 
 EVERY = 4096
-"""Marks between two calls of a progress function."""
+"""Records between two calls of a progress function."""
+LOOKED_INTO = 50
+"""Documents of an archive, or of XML in a folder, that are looked into before all are read, to find those to be read
+first; what goes beyond are files of one mark each."""
+_WITH_WORDS = frozenset({"", "word", "combined", "other"})
+"""Types of marks that have words, or may."""
 
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """One file that marks were read from, as a report cites it.
+    """One file, or one set of files, that marks were read from, as a report cites it.
 
-    `date` is the file's own date (YYYY-MM-DD), `sha256` that of the file as it lies on disk. Of `rows` rows,
-    `kept` became marks, `left_out` could not be read, and `figurative` have no words and cannot be compared.
+    `date` is the file's own date (YYYY-MM-DD), `sha256` that of the file as it lies on disk; of several `files` the
+    latest date, and the digest of theirs one after another. `format` names the office's format, where it is one. Of
+    `rows` records `kept` became marks, `left_out` could not be read, `figurative` have no words and cannot be compared,
+    and `replaced` are earlier records of marks that have later ones, and what only changes or removes others.
     """
 
     name: str
@@ -42,136 +54,261 @@ class Source:
     kept: int = 0
     left_out: int = 0
     figurative: int = 0
+    replaced: int = 0
+    files: int = 1
+    format: str = ""
 
 
-def clean(text: str) -> str:
-    """`text` on one line, without control and format characters."""
-    if not text.isprintable():
-        text = "".join(c if c.isprintable() else " " if c.isspace() else "" for c in text)
-    return " ".join(text.split())
+@dataclass(slots=True)
+class _Tally:
+    """What is counted of one source while it is read."""
+
+    name: str
+    formats: dict[str, None] = field(default_factory=dict)
+    containers: dict[str, str] = field(default_factory=dict)
+    rows: int = 0
+    left_out: int = 0
+    words: int = 0
+    expired: int = 0
+    wordless: Counter[str] = field(default_factory=Counter)
+
+    def source(self, kept: int) -> Source:
+        from hashlib import sha256
+
+        digests = list(self.containers)
+        whole = digests[0] if len(digests) == 1 else sha256("".join(digests).encode()).hexdigest()
+        figurative = self.wordless.total()
+        return Source(
+            self.name,
+            max(self.containers.values()),
+            whole,
+            self.rows,
+            kept,
+            self.left_out,
+            figurative,
+            max(0, self.rows - kept - self.left_out - figurative),
+            len(digests),
+            ", ".join(self.formats),
+        )
+
+    def remarks(self, log: ProblemLog) -> None:
+        """What is to be said of the source as a whole; raises `InputError` if its words were not found."""
+        log.reading(self.name)
+        wordless = self.wordless.total()
+        if wordless and not self.words and not _WITH_WORDS.isdisjoint(self.wordless):
+            raise InputError(
+                Problem(
+                    f"none of its {wordless:,} records has words: the words were not found in this layout",
+                    "Name the column of the words with --column, or look for the office's data in another form",
+                    self.name,
+                )
+            )
+        if wordless:
+            types = ", ".join(f"{kind or 'of no stated type'} {count:,}" for kind, count in self.wordless.most_common())
+            log.note(
+                f"{wordless:,} of {self.rows:,} marks have no words ({types})",
+                "Marks of pictures alone cannot be compared by their words, and were not screened",
+            )
+        if self.expired:
+            log.note(
+                f"{self.expired:,} marks were registered until a day before the file's own date",
+                "They count as the list calls them: renewal is often allowed for some months more",
+            )
 
 
 def read_marks(
     sources: Sequence[Path | str],
     *,
-    column: str | None = None,
+    column: Sequence[str] | str | None = None,
     encoding: str | None = None,
     digests: dict[Path, str] | None = None,
     progress: Progress | None = None,
+    onto: MarkWriter | None = None,
 ) -> tuple[MarkColumns, tuple[Source, ...], tuple[Problem, ...]]:
     """All marks of `sources` (files and folders), what each file gave, and what was wrong with it.
 
-    Raises `InputError`, with everything found wrong, if a source does not exist or no mark could be read at
-    all.
-    """
+    `column` is what `fields.chosen_columns` takes; `onto` holds earlier marks, which what is read adds to. Raises
+    `InputError`, with everything found wrong, if a source does not exist or no mark could be read at all."""
+    require_encoding(encoding)
     log = ProblemLog()
-    writer = MarkWriter()
-    read: list[Source] = []
-    fatal: list[Problem] = []
-    for path in files_of(sources):
-        log.source = str(path)
-        for document in documents(path, log, (digests or {}).get(path, "")):
-            log.source = document.name
-            try:
-                read.append(_read_document(document, writer, log, column, encoding, progress))
-            except InputError as error:
-                fatal.extend(error.problems)
-    log.source = ""
-    if not len(writer):
-        reasons = (*fatal, *log.problems())
-        figurative = sum(source.figurative for source in read)
-        if figurative:
-            reasons += (
-                Problem(
-                    f"none of the {figurative:,} marks read has words",
-                    "Marks of pictures alone cannot be compared by their words",
-                ),
+    columns = chosen_columns(column)
+    containers = containers_of(sources, log, digests)
+    with SideTables() as sides:
+        reading = _Reading(log, columns, encoding, sides, progress, onto or MarkWriter())
+        reading.aside(containers)
+        for container in containers:
+            log.reading(str(container.path))
+            for document in container.documents(log):
+                reading.read(container, document)
+                log.reading(str(container.path))
+    return reading.finish(containers)
+
+
+class _Reading:
+    """One reading of all sources."""
+
+    def __init__(
+        self,
+        log: ProblemLog,
+        columns: Columns,
+        encoding: str | None,
+        sides: SideTables,
+        progress: Progress | None,
+        writer: MarkWriter,
+    ) -> None:
+        self.log, self.columns, self.encoding, self.sides, self.progress = log, columns, encoding, sides, progress
+        self.writer = writer
+        self.tallies: dict[str, _Tally] = {}
+        self.fatal: list[Problem] = []
+        self.read_aside: dict[str, str] = {}
+        self.records = 0
+
+    def aside(self, containers: Sequence[Container]) -> None:
+        """Read what stands about marks in files of their own: it must be at hand when the marks come."""
+        looked: Counter[Path] = Counter()
+        for container in containers:
+            if looked[container.group] >= LOOKED_INTO and container.path.suffix.lower() == ".xml":
+                continue
+            for document in container.documents(ProblemLog()):
+                looked[container.group] += 1
+                if not self._put_aside(document) and looked[container.group] > LOOKED_INTO:
+                    break
+
+    def _put_aside(self, document: Document) -> bool:
+        self.log.reading(document.name)
+        try:
+            with document.open() as stream:
+                kind = sniff(stream, document.suffix, self.columns, self.encoding)
+                if kind.side is not None:
+                    read_side_table(stream, document.suffix, self.log, kind.side, self.sides, self.encoding)
+                elif kind.owners:
+                    for _, values in read_document(
+                        stream, document.suffix, self.log, self.columns, self.sides, self.encoding
+                    ):
+                        self._keep_owner(values)
+                else:
+                    return False
+        except (DamagedError, InputError, LookupError):
+            return False  # it is read again, and then noted
+        self.read_aside[document.name] = kind.name
+        return True
+
+    def _keep_owner(self, values: Values) -> None:
+        if values.get("operation") == "owner":
+            self.sides.put(values["owner_key"], [("owner", "", values["owner"])])
+
+    def read(self, container: Container, document: Document) -> None:
+        """Read one document; what is wrong with it is noted."""
+        if document.name in self.read_aside:
+            return
+        name = document.name if document.alone else str(container.group)
+        self.log.reading(document.name, name if name != document.name else "")
+        left_out = self.log.left_out
+        tally = None
+        last = 0
+        try:
+            with document.open() as stream:
+                kind = sniff(stream, document.suffix, self.columns, self.encoding)
+                if not kind.together:
+                    name = document.name
+                    self.log.reading(name)
+                tally = self.tallies.setdefault(name, _Tally(name))
+                tally.containers[container.sha256] = container.date
+                if kind.name not in ("", "XML"):
+                    tally.formats[kind.name] = None
+                last = self._read(stream, document, tally, container.date, table=kind.name != "XML")
+        except DamagedError as error:
+            self.log.note(
+                f"the archive is cut, locked or damaged ({error})",
+                "The marks before that were kept: download it again",
+                line=last or None,
             )
-        raise InputError(
-            reasons
-            or [
-                Problem("holds no marks", "Put one mark a line", document.name)
-                for path in files_of(sources)
-                for document in documents(path, log)
-            ]
-        )
-    return writer.columns(), tuple(read), (*fatal, *log.problems())
+        except InputError as error:
+            self.fatal.extend(error.problems)
+        if tally is not None:
+            tally.left_out += self.log.left_out - left_out
+            tally.rows += self.log.left_out - left_out
+
+    def _read(self, stream: Stream, document: Document, tally: _Tally, date: str, *, table: bool) -> int:
+        line = 0
+
+        def note(what: str, remedy: str, field: str) -> None:
+            self.log.note(what, remedy, line=line, field=field)
+
+        def tell(name: str) -> None:
+            tally.formats[name] = None
+
+        rows = read_document(stream, document.suffix, self.log, self.columns, self.sides, self.encoding, tell)
+        for line, values in rows:
+            self.records += 1
+            if self.progress and self.records % EVERY == 0:
+                self.progress(self.records, None)
+            operation = values.get("operation", "")
+            if operation == "owner":
+                continue
+            if operation == "none":
+                self.log.leave_out("the record is of no mark", "the office says so of it", line)
+                continue
+            tally.rows += int(values.get("rows", "1"))
+            if not values.get("owner") and (key := values.get("owner_key")):
+                found = self.sides.get(key).get("owner", ())
+                values["owner"] = "; ".join(dict.fromkeys(name for _, name in found))
+            place = line if tally.name == document.name else 0
+            mark = mark_from({**values, "text": self._words(values.get("text", ""), line)}, tally.name, place, note)
+            event = _event(operation, mark, table=table)
+            if event == Event.WORDLESS:
+                tally.wordless[mark.mark_type] += 1
+            elif mark.text:
+                tally.words += 1
+            tally.expired += event <= Event.ROW and mark.status == "live" and mark.expired_by(date)
+            self.writer.add(mark, event)
+        return line
+
+    def _words(self, given: str, line: int) -> str:
+        text = one_line(given)
+        if len(text) > MAX_LENGTH:
+            self.log.note(
+                f"the mark has {len(text):,} characters",
+                f"Its first {MAX_LENGTH} are compared",
+                line=line,
+                kind="marks longer than can be compared",
+            )
+            text = text[:MAX_LENGTH]
+        return text
+
+    def finish(self, containers: Sequence[Container]) -> tuple[MarkColumns, tuple[Source, ...], tuple[Problem, ...]]:
+        """The marks, sources and remarks; raises `InputError` if there is no mark."""
+        for tally in self.tallies.values():
+            try:
+                tally.remarks(self.log)
+            except InputError as error:
+                self.fatal.extend(error.problems)
+        marks = self.writer.columns()
+        kept = self.writer.kept
+        sources = tuple(tally.source(kept.get(tally.name, 0)) for tally in self.tallies.values() if tally.rows)
+        problems = (*self.fatal, *self.log.problems())
+        if not len(marks):
+            wordless = sum(source.figurative for source in sources)
+            if wordless and not self.fatal:
+                problems += (
+                    Problem(
+                        f"none of the {wordless:,} marks read has words",
+                        "Marks of pictures alone cannot be compared by their words",
+                    ),
+                )
+            empty = [Problem("holds no marks", "Put one mark a line", str(one.path)) for one in containers]
+            raise InputError(problems or empty)
+        return marks, sources, problems
 
 
-def _read_document(
-    document: Document,
-    writer: MarkWriter,
-    log: ProblemLog,
-    column: str | None,
-    encoding: str | None,
-    progress: Progress | None,
-) -> Source:
-    kept = figurative = last = 0
-    left_out = log.left_out
-
-    def note(what: str, remedy: str, field: str) -> None:
-        log.note(what, remedy, line=last, field=field)
-
-    try:
-        with document.open() as stream:
-            for line, values in _rows(stream, document.suffix, log, column, encoding):
-                last = line
-                text = clean(values.get("text", ""))
-                if not any(map(str.isalnum, text)) and not parse(text).words:
-                    figurative += 1
-                    continue
-                if len(text) > MAX_LENGTH:
-                    log.note(
-                        f"the mark has {len(text):,} characters",
-                        f"Its first {MAX_LENGTH} are compared",
-                        line=line,
-                        kind="marks longer than can be compared",
-                    )
-                    text = text[:MAX_LENGTH]
-                mark = mark_from({**values, "text": text}, document.name, line, note)
-                writer.add(mark)
-                kept += 1
-                if progress and len(writer) % EVERY == 0:
-                    progress(len(writer), None)
-    except BROKEN_ARCHIVE as error:
-        log.note(
-            f"the archive is cut, locked or damaged ({error})",
-            "The marks before that were kept: download it again",
-            line=last or None,
-        )
-    except OSError as error:
-        log.note(f"cannot be read ({error.strerror or error})", "Check the file", line=last or None)
-    left_out = log.left_out - left_out
-    rows = kept + figurative + left_out
-    if figurative:
-        log.note(
-            f"{figurative:,} of {rows:,} marks have no words",
-            "Marks of pictures alone cannot be compared by their words, and were not screened",
-        )
-    return Source(document.name, document.date, document.sha256, rows, kept, left_out, figurative)
-
-
-def _rows(stream: IO[bytes], suffix: str, log: ProblemLog, column: str | None, encoding: str | None) -> Iterator[Row]:
-    head = _Peeked(stream)
-    if suffix == ".xml" or looks_like_xml(head.head):
-        yield from read_wipo(head, log)  # type: ignore[arg-type]
-    else:
-        yield from read_lines(lines(head, log, encoding), suffix, log, column)  # type: ignore[arg-type]
-
-
-class _Peeked:
-    """A stream whose first bytes have been looked at and are given again."""
-
-    def __init__(self, stream: IO[bytes]) -> None:
-        self._stream = stream
-        self._waiting = self.head = stream.read(4096)
-
-    def read(self, size: int) -> bytes:
-        if self._waiting:
-            out, self._waiting = self._waiting[:size], self._waiting[size:]
-            return out
-        # What an archive gave before it turned out to be damaged is kept: `read` would lose it.
-        return getattr(self._stream, "read1", self._stream.read)(size)
+def _event(operation: str, mark: Mark, *, table: bool) -> Event:
+    if operation == "delete":
+        return Event.DELETE
+    if operation == "part":
+        return Event.PART
+    if not any(map(str.isalnum, mark.text)) and not parse(mark.text).words:
+        return Event.WORDLESS
+    return Event.ROW if table else Event.WHOLE
 
 
 def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
@@ -182,19 +319,18 @@ def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tupl
     is left or the file cannot be read.
     """
     log = ProblemLog("standard input" if str(source) == "-" else str(source))
-    if str(source) == "-":
-        names = _names(sys.stdin.buffer, "", log, encoding)
-    else:
-        path = Path(source)
-        if path.is_dir():
+    path = Path(source)
+    try:
+        if str(source) == "-":
+            names = _names(Stream(sys.stdin.buffer), "", log, encoding)
+        elif path.is_dir():
             raise InputError(Problem("is a folder", "Give a file with one name a line", str(path)))
-        try:
+        else:
             with path.open("rb") as stream:
-                names = _names(stream, path.suffix.lower(), log, encoding)
-        except OSError as error:
-            raise InputError(
-                Problem(f"cannot be opened ({error.strerror or error})", "Check the path", str(path))
-            ) from error
+                names = _names(Stream(stream), path.suffix.lower(), log, encoding)
+    except (DamagedError, OSError) as error:
+        why = getattr(error, "strerror", None) or error
+        raise InputError(Problem(f"cannot be opened ({why})", "Check the path", log.source)) from error
     if not names:
         raise InputError((*log.problems(), Problem("holds no names", "Put one name a line", log.source)))
     return tuple(names), log.problems()
@@ -203,14 +339,13 @@ def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tupl
 _NAME_COLUMN = re.compile(rb'(?:\xef\xbb\xbf)?\s*(?:[^\r\n]*[,;\t|])?[ ]*"?name"?[ ]*[,;\t|\r\n]', re.IGNORECASE)
 
 
-def _names(stream: IO[bytes], suffix: str, log: ProblemLog, encoding: str | None) -> dict[str, None]:
+def _names(stream: Stream, suffix: str, log: ProblemLog, encoding: str | None) -> dict[str, None]:
     names: dict[str, None] = {}
-    head = _Peeked(stream)
-    column = None
-    if _NAME_COLUMN.match(head.head):  # standard input, and a file of any ending, may hold a table
-        suffix, column = suffix if suffix in (".tsv", ".tab") else ".csv", "name"
-    for line, values in _rows(head, suffix, log, column, encoding):  # type: ignore[arg-type]
-        text = clean(values.get("text", ""))
+    columns: Columns = {}
+    if _NAME_COLUMN.match(stream.head):  # standard input, and a file of any ending, may hold a table
+        suffix, columns = suffix if suffix in (".tsv", ".tab") else ".csv", {"text": "name"}
+    for line, values in read_lines(lines(stream, log, encoding), suffix, log, columns, names=True):
+        text = one_line(values.get("text", ""))
         if not text or text.startswith("# "):  # a remark, as a saved shortlist holds them
             continue
         if not parse(text).words:

@@ -1,129 +1,214 @@
-"""From paths to readable documents: folders, gzip and zip opened, encodings and line ends settled.
+"""From paths to readable documents: folders walked, gzip and zip opened.
 
-Everything streams: a file of any size costs a few megabytes.
+Everything streams: a file of any size costs a few megabytes, an archive of a hundred thousand files its directory.
 """
 
 from __future__ import annotations
 
-import codecs
 import gzip
 import hashlib
+import lzma
+import re
+import struct
 import zipfile
 import zlib
-from collections.abc import Iterable, Iterator, Sequence
-from contextlib import contextmanager
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import AbstractContextManager, contextmanager
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
-from pathlib import Path
+from functools import partial
+from itertools import pairwise
+from pathlib import Path, PurePosixPath
 from typing import IO
 
 from ..errors import InputError, Problem
 from .problems import ProblemLog
 
-__all__ = ["Document", "documents", "files_of", "lines", "sha256_of"]
+__all__ = ["Container", "DamagedError", "Document", "Stream", "containers_of", "files_of", "sha256_of"]
 
-CHUNK = 1 << 20
-LONGEST_LINE = 1 << 20
-"""Bytes; a longer line is no mark (the longest goods texts are some hundred thousand), and is left out."""
+HEAD = 8192
+_KINDS_NOT_READ = frozenset(
+    ".pdf .png .jpg .jpeg .gif .tif .tiff .bmp .svg .mp3 .mp4 .wav .xls .xlsx .ods .doc .docx .html .htm .css .xsl "
+    ".xslt .js .md .dtd .xsd .sqlite .db .parquet .exe .toml .py .log .ini .rtf .zip".split()
+)
+_TALK = re.compile(r"(?:read[-_ ]?me|licen[cs]e|copying|notice|terms|change[-_ ]?log|disclaimer)\b", re.IGNORECASE)
+_BROKEN = (
+    EOFError, gzip.BadGzipFile, zipfile.BadZipFile, zlib.error, lzma.LZMAError, struct.error, NotImplementedError,
+    RuntimeError, ValueError, OverflowError, OSError,
+)  # fmt: skip
+"""What the standard library raises for archives that are cut, damaged, locked or of a kind it does not read."""
 
-_KINDS_NOT_READ = {
-    ".pdf",
-    ".png",
-    ".jpg",
-    ".jpeg",
-    ".gif",
-    ".xls",
-    ".xlsx",
-    ".ods",
-    ".doc",
-    ".docx",
-    ".html",
-    ".htm",
-    ".md",
-    ".dtd",
-    ".xsd",
-    ".sqlite",
-    ".db",
-    ".parquet",
-    ".exe",
-    ".toml",
-    ".py",
-}
-_BOMS = (
-    (codecs.BOM_UTF8, "utf-8"),
-    (codecs.BOM_UTF32_LE, "utf-32-le"),
-    (codecs.BOM_UTF32_BE, "utf-32-be"),
-    (codecs.BOM_UTF16_LE, "utf-16-le"),
-    (codecs.BOM_UTF16_BE, "utf-16-be"),
-)
-BROKEN_ARCHIVE = (
-    EOFError,
-    gzip.BadGzipFile,
-    zipfile.BadZipFile,
-    zlib.error,
-    RuntimeError,
-    NotImplementedError,
-)
-"""What the standard library raises for archives that are cut, damaged, locked or of a kind it does not
-read."""
+
+class DamagedError(Exception):
+    """A file or archive cannot be read on; the text says why."""
+
+
+class Stream:
+    """The bytes of a document, whose first ones can be looked at; raises `DamagedError` where they cannot be had."""
+
+    def __init__(self, raw: IO[bytes]) -> None:
+        # What an archive gave before it turned out to be damaged is kept: `read` would lose it.
+        self._read: Callable[[int], bytes] = getattr(raw, "read1", raw.read)
+        self._waiting = self.head = self._more(HEAD)
+
+    def read(self, size: int) -> bytes:
+        """At most `size` bytes; b"" at the end."""
+        if self._waiting:
+            out, self._waiting = self._waiting[:size], self._waiting[size:]
+            return out
+        return self._more(size)
+
+    def _more(self, size: int) -> bytes:
+        try:
+            return self._read(size)
+        except _BROKEN as error:
+            raise DamagedError(_why(error)) from error
+
+
+def _why(error: BaseException) -> str:
+    return str(getattr(error, "strerror", None) or error or type(error).__name__)
 
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """One readable thing: a file on disk, or one file inside an archive.
-
-    `name` is what the user is told; `date` and `sha256` are those of the file on disk.
-    """
+    """One readable thing: a file on disk, or one file inside an archive. `name` is what the user is told; `alone`
+    whether no other lies beside it in its archive or the folder that was given."""
 
     name: str
-    path: Path
-    date: str
-    sha256: str
-    member: str = ""
+    suffix: str
+    alone: bool
+    begin: Callable[[], AbstractContextManager[IO[bytes]]] = field(repr=False)
 
     @contextmanager
-    def open(self) -> Iterator[IO[bytes]]:
-        """The bytes of the document, decompressed."""
-        with self.path.open("rb") as raw:
-            magic = raw.read(4)
-            raw.seek(0)
-            if self.member:
-                with zipfile.ZipFile(raw) as archive, archive.open(self.member) as stream:
-                    if stream.read(2) == b"\x1f\x8b":
-                        stream.seek(0)
-                        with gzip.open(stream) as inner:
-                            yield inner  # type: ignore[misc]
-                    else:
-                        stream.seek(0)
-                        yield stream
-            elif magic[:2] == b"\x1f\x8b":
-                with gzip.open(raw) as stream:
-                    yield stream  # type: ignore[misc]
-            else:
-                yield raw
-
-    @property
-    def suffix(self) -> str:
-        """The last telling ending of the name, lower case: ".csv" for "marks.csv.gz"."""
-        parts = Path((self.member or self.path.name).lower())
-        return Path(parts.stem).suffix if parts.suffix in (".gz", ".gzip") else parts.suffix
+    def open(self) -> Iterator[Stream]:
+        """The bytes of the document, decompressed; raises `DamagedError` where that fails."""
+        try:
+            raw = self.begin()
+            stream = raw.__enter__()
+        except _BROKEN as error:
+            raise DamagedError(_why(error)) from error
+        try:
+            yield Stream(stream)
+        finally:
+            raw.__exit__(None, None, None)
 
 
-def files_of(sources: Sequence[Path | str]) -> list[Path]:
-    """Every file that `sources` mean, folders walked in the order of their names.
+@dataclass(frozen=True, slots=True)
+class Container:
+    """A file on disk that holds a document or, as an archive, several.
 
-    Raises `InputError` naming all sources that do not exist or cannot be read.
+    `group` is the folder that was given, if the file was found in one among others, else the file itself; `date` and
+    `sha256` are the file's own.
+    """
+
+    path: Path
+    group: Path
+    date: str
+    sha256: str
+
+    def documents(self, log: ProblemLog) -> Iterator[Document]:
+        """The documents, one after another, each to be opened before the next is asked for.
+
+        What is damaged, and what is no list of marks, is noted in `log`.
+        """
+        try:
+            with self.path.open("rb") as raw:
+                archive_begins = raw.read(4) in (b"PK\x03\x04", b"PK\x05\x06")
+            if not archive_begins:
+                yield Document(str(self.path), suffix_of(self.path.name), self.group == self.path, self._plain)
+                return
+            with zipfile.ZipFile(self.path) as archive:
+                yield from self._members(archive, log)
+        except _BROKEN as error:
+            log.note(f"is a zip archive that is cut or damaged ({_why(error)})", "Download it again")
+
+    def _members(self, archive: zipfile.ZipFile, log: ProblemLog) -> Iterator[Document]:
+        there = sorted((one for one in archive.infolist() if not one.is_dir()), key=lambda one: one.filename)
+        names = [one.filename for one in there]
+        ignored = set(_ignored(names, archive=True))
+        chosen = [one for one in there if one.filename not in ignored and not _hidden(one.filename)]
+        note_ignored(sorted(ignored), log)
+        twice = {one for one, other in pairwise(names) if one == other}
+        if twice:
+            log.note(
+                f"holds {len(twice):,} names more than once ({', '.join(sorted(twice))[:200]})",
+                "All the files of that name were read, in the order of the archive",
+            )
+        if not chosen:
+            log.note("is a zip archive without a file of marks", "Look inside it, and give the file itself")
+        alone = len(chosen) == 1 and self.group == self.path
+        for one in chosen:
+            name = f"{self.path}: {one.filename}"
+            yield Document(name, suffix_of(one.filename), alone, partial(_member, archive, one))
+
+    @contextmanager
+    def _plain(self) -> Iterator[IO[bytes]]:
+        with self.path.open("rb") as raw, _unzipped(raw) as stream:
+            yield stream
+
+
+@contextmanager
+def _member(archive: zipfile.ZipFile, one: zipfile.ZipInfo) -> Iterator[IO[bytes]]:
+    with archive.open(one) as raw, _unzipped(raw) as stream:
+        yield stream
+
+
+@contextmanager
+def _unzipped(raw: IO[bytes]) -> Iterator[IO[bytes]]:
+    magic = raw.read(2)
+    raw.seek(0)
+    if magic == b"\x1f\x8b":
+        with gzip.open(raw) as stream:
+            yield stream  # type: ignore[misc]
+    else:
+        yield raw
+
+
+def suffix_of(name: str) -> str:
+    """The last telling ending of a name, lower case: ".csv" for "marks.csv.gz"."""
+    path = PurePosixPath(name.lower())
+    return PurePosixPath(path.stem).suffix if path.suffix in (".gz", ".gzip") else path.suffix
+
+
+def _hidden(name: str) -> bool:
+    return any(part.startswith((".", "__MACOSX")) for part in PurePosixPath(name).parts)
+
+
+def _ignored(names: Sequence[str], *, archive: bool) -> list[str]:
+    """Which of these files, hidden ones apart, are no lists of marks: by their endings, by names such as README, and,
+    in
+    an archive, text beside tables or XML, which explains them."""
+    shown = [name for name in names if not _hidden(name)]
+    suffixes = {name: suffix_of(name) for name in shown}
+    lists = archive and not {".xml", ".csv", ".tsv"}.isdisjoint(suffixes.values())
+    return [
+        name
+        for name in shown
+        if suffixes[name] in _KINDS_NOT_READ
+        or (lists and suffixes[name] in (".txt", ""))
+        or (suffixes[name] in (".txt", "") and _TALK.match(PurePosixPath(name).name))
+    ]
+
+
+def note_ignored(names: Sequence[str], log: ProblemLog) -> None:
+    """Name, in one remark, the files that were not read because they are no lists of marks."""
+    if names:
+        more = f" and {len(names) - 3:,} more" if len(names) > 3 else ""
+        log.note(f"not read, being no lists of marks: {', '.join(names[:3])}{more}")
+
+
+def files_of(sources: Sequence[Path | str], log: ProblemLog | None = None) -> dict[Path, Path]:
+    """Every file that `sources` mean, folders walked in the order of their names, each with the source it was found in.
+
+    What is no list of marks is named in `log`. Raises `InputError` naming all sources that do not exist or cannot be
+    read.
     """
     problems: list[Problem] = []
-    files: dict[Path, None] = {}
+    files: dict[Path, Path] = {}
     for source in map(Path, sources):
         try:
             if source.is_dir():
-                inside = [
-                    p
-                    for p in sorted(source.rglob("*"))
-                    if p.is_file() and not _hidden(p, source) and p.suffix.lower() not in _KINDS_NOT_READ
-                ]
+                inside = _inside(source, log or ProblemLog())
                 if not inside:
                     problems.append(
                         Problem(
@@ -132,12 +217,12 @@ def files_of(sources: Sequence[Path | str]) -> list[Path]:
                             str(source),
                         )
                     )
-                files.update(dict.fromkeys(inside))
+                files.update(dict.fromkeys(inside, source if len(inside) > 1 else inside[0] if inside else source))
             elif source.exists() and not source.is_file():
                 problems.append(Problem("is no ordinary file", "Save what it gives to a file first", str(source)))
             elif source.exists():
                 with source.open("rb"):
-                    files[source] = None
+                    files[source] = source
             else:
                 problems.append(Problem("there is no such file or folder", "Check the path", str(source)))
         except OSError as error:
@@ -148,11 +233,16 @@ def files_of(sources: Sequence[Path | str]) -> list[Path]:
         raise InputError(problems)
     if not files:
         raise InputError(Problem("no register was given", "Name at least one file or folder of marks"))
-    return list(files)
+    return files
 
 
-def _hidden(path: Path, root: Path) -> bool:
-    return any(part.startswith((".", "__MACOSX")) for part in path.relative_to(root).parts)
+def _inside(folder: Path, log: ProblemLog) -> list[Path]:
+    names = [path.relative_to(folder).as_posix() for path in sorted(folder.rglob("*")) if path.is_file()]
+    zips = [name for name in names if name.lower().endswith(".zip")]
+    ignored = set(_ignored([name for name in names if name not in zips], archive=False))
+    log.source = str(folder)
+    note_ignored(sorted(ignored), log)
+    return [folder / name for name in names if name not in ignored and not _hidden(name)]
 
 
 def sha256_of(path: Path) -> str:
@@ -161,125 +251,16 @@ def sha256_of(path: Path) -> str:
         return hashlib.file_digest(file, "sha256").hexdigest()
 
 
-def documents(path: Path, log: ProblemLog, sha256: str = "") -> list[Document]:
-    """The documents in one file: itself, or the members of a zip archive; a broken archive is noted in
-    `log`."""
-    date = datetime.fromtimestamp(path.stat().st_mtime, UTC).date().isoformat()
-    sha256 = sha256 or sha256_of(path)
-    if not zipfile.is_zipfile(path):
-        with path.open("rb") as raw:
-            cut = raw.read(4) == b"PK\x03\x04"
-        if cut:
-            log.note("is a zip archive that is cut or damaged", "Download it again")
-            return []
-        return [Document(str(path), path, date, sha256)]
-    with zipfile.ZipFile(path) as archive:
-        members = [
-            m
-            for m in sorted(archive.namelist())
-            if not m.endswith("/")
-            and not any(part.startswith((".", "__MACOSX")) for part in Path(m).parts)
-            and Path(m).suffix.lower() not in _KINDS_NOT_READ
-        ]
-    if not members:
-        log.note("is a zip archive without a file of marks", "Look inside it, and give the file itself")
-    return [Document(f"{path}: {member}", path, date, sha256, member) for member in members]
-
-
-def encoding_of(head: bytes) -> str | None:
-    """The encoding that the first bytes show: by byte order mark, or by the zeros of UTF-16; None for
-    binary."""
-    for bom, name in _BOMS:
-        if head.startswith(bom):
-            return name
-    if b"\0" not in head:
-        control = sum(byte < 32 and byte not in b"\t\n\r\f\x1a\x1b" for byte in head)
-        return None if control > len(head) // 10 else "utf-8"
-    if len(head) >= 4:
-        even, odd = head[0::2].count(0), head[1::2].count(0)
-        if odd > len(head) // 5 and even < len(head) // 50:
-            return "utf-16-le"
-        if even > len(head) // 5 and odd < len(head) // 50:
-            return "utf-16-be"
-    return None
-
-
-def lines(stream: IO[bytes], log: ProblemLog, encoding: str | None = None) -> Iterator[tuple[int, str]]:
-    """The numbered lines of a text, whatever its encoding and line ends; raises `InputError` for binary
-    content.
-
-    A line that is not UTF-8 is read as Windows-1252, and noted; one longer than `LONGEST_LINE` is left out,
-    and noted.
-    """
-    head = stream.read(8192)
-    if encoding is not None:
-        try:
-            b"a".decode(encoding, "replace")
-        except (LookupError, ValueError):  # unknown, or no encoding of text
-            raise InputError(Problem(f"{encoding!r} is not an encoding", "Try utf-8, utf-16 or windows-1252")) from None
-    shown = encoding or encoding_of(head)
-    if shown is None:
-        raise InputError(
-            Problem(
-                "is not text",
-                "Marks are read from text, CSV, TSV, JSON Lines and XML, plain or as "
-                "gzip or zip; save a spreadsheet as CSV first",
-                log.source,
-            )
+def containers_of(
+    sources: Sequence[Path | str], log: ProblemLog, digests: dict[Path, str] | None = None
+) -> list[Container]:
+    """The files that `sources` mean, in order, each with its date and digest."""
+    return [
+        Container(
+            path,
+            group,
+            datetime.fromtimestamp(path.stat().st_mtime, UTC).date().isoformat(),
+            (digests or {}).get(path) or sha256_of(path),
         )
-    for bom, _ in _BOMS:
-        if head.startswith(bom):
-            head = head[len(bom) :]
-            break
-    chunks = _chunks(head, stream)
-    if codecs.lookup(shown).name != "utf-8":
-        chunks = (text.encode("utf-8", "replace") for text in codecs.iterdecode(chunks, shown, "replace"))
-    for number, raw in _split(chunks):
-        if raw is None:
-            log.leave_out("the line is longer than 1 MB", "check that line ends are where they should be", number)
-            continue
-        try:
-            yield number, raw.decode()
-        except UnicodeDecodeError:
-            try:
-                text = raw.decode("windows-1252")
-            except UnicodeDecodeError:
-                log.leave_out(
-                    "the line is neither UTF-8 nor Windows-1252",
-                    "save the file as UTF-8, or name its encoding",
-                    number,
-                )
-                continue
-            log.note(
-                "the line is not UTF-8 and was read as Windows-1252",
-                "Check its accents; if they are wrong, save the file as UTF-8, or name its encoding",
-                line=number,
-            )
-            yield number, text
-
-
-def _chunks(head: bytes, stream: IO[bytes]) -> Iterator[bytes]:
-    yield head
-    while chunk := stream.read(CHUNK):
-        yield chunk
-
-
-def _split(chunks: Iterable[bytes]) -> Iterator[tuple[int, bytes | None]]:
-    """Numbered lines of a byte stream ended by LF, CR LF or CR; None stands for one that is too long."""
-    number, rest, too_long = 1, b"", False
-    for chunk in chunks:
-        if len(rest) > LONGEST_LINE:
-            rest, too_long = b"", True
-        block = rest + chunk
-        # A CR at the end may be the first half of CR LF: keep it for the next chunk.
-        held = block.endswith(b"\r")
-        parts = (block[:-1] if held else block).splitlines(keepends=True)
-        open_ended = bool(parts) and not parts[-1].endswith((b"\n", b"\r"))
-        rest = (parts.pop() if open_ended else b"") + (b"\r" if held else b"")
-        for part in parts:
-            line = part.rstrip(b"\r\n")
-            yield number, None if too_long or len(line) > LONGEST_LINE else line
-            number, too_long = number + 1, False
-    if rest or too_long:
-        line = rest.rstrip(b"\r\n")
-        yield number, None if too_long or len(line) > LONGEST_LINE else line
+        for path, group in files_of(sources, log).items()
+    ]

@@ -3,49 +3,64 @@
 from __future__ import annotations
 
 import csv
-import json
 import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections import deque
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain, islice
 
 from ..errors import InputError, Problem
-from .fields import columns_of
+from .dates import order_of, plain_date
+from .fields import DATES, FIELD_NAMES, Columns, class_flags, columns_of
+from .json_lines import json_rows
 from .problems import ProblemLog
+from .side_tables import SideTables
+from .tables import NUMBERED, SideTable, TableLayout, by_number, folded, side_of, table_of
+from .xml_records import Values
 
-__all__ = ["Row", "read_lines", "shape_of"]
+__all__ = ["Row", "header_of", "put_aside", "read_lines", "shape_of"]
 
-Row = tuple[int, Mapping[str, str]]
+Row = tuple[int, Values]
 """A line number, and the text of each field found there."""
 
 _DELIMITERS = (",", "\t", ";", "|")
-EXAMPLE = 'JSON Lines has one object a line, as in {"mark": "HERBARIA", "classes": [21]}'
 LONGEST_RECORD = 2000
 """Lines; a CSV record with more is taken for a quotation mark that was never closed."""
+LOOKED_AT = 5000
+"""Rows by which it is settled whether the day or the month comes first in a column's dates, and whether a column can be
+that of the marks."""
+_NUMBER = re.compile(r"[A-Za-z]{0,3}[\d\W_]*\d[\d\W_]*")
 
 
-def shape_of(first_lines: Sequence[str], suffix: str, column: str | None) -> tuple[str, str]:
+def shape_of(first_lines: Sequence[str], suffix: str, columns: Columns | None = None) -> tuple[str, str]:
     """What kind of text this is, ("text" | "table" | "json", delimiter), from its first lines and its ending.
 
     A `.csv` or `.tsv` ending means a table. Without it, a table needs a first line in which a delimiter sets
     apart at least two columns, one of them of marks: a plain list may hold commas.
     """
     head = next((line for line in first_lines if line.strip()), "")
-    if suffix in (".jsonl", ".ndjson", ".json") or re.match(r'\s*\{\s*"', head):
+    if suffix in (".jsonl", ".ndjson", ".json") or re.match(r'\s*[\[{]\s*(?:["{]|$)', head):
         return "json", ""
     best = ("", 0, 0)
     for delimiter in _DELIMITERS:
         names = _cells(head, delimiter)
-        fields = columns_of(names, column)
-        score = (delimiter, (len(fields) if "text" in fields else 0), len(names))
+        fields = columns_of(names, columns)
+        known = table_of(names) or side_of(names)
+        score = (delimiter, 99 if known else len(fields) if "text" in fields else 0, len(names))
         if score[1:] > best[1:]:
             best = score
-    delimiter, known, columns = best
+    delimiter, known_fields, width = best
     if suffix in (".csv", ".tsv", ".tab"):
         preset = "\t" if suffix != ".csv" else ","
-        return "table", delimiter if columns > 1 and delimiter else preset
-    if columns > 1 and (known >= 1 if delimiter == "\t" or column else known >= 2):
+        return "table", delimiter if width > 1 and delimiter else preset
+    if width > 1 and (known_fields >= 1 if delimiter == "\t" or columns else known_fields >= 2):
         return "table", delimiter
     return "text", ""
+
+
+def header_of(line: str, suffix: str, columns: Columns | None = None) -> list[str]:
+    """The names of a table's columns; [] if its first line is not that of a table."""
+    shape, delimiter = shape_of([line], suffix, columns)
+    return _cells(line, delimiter) if shape == "table" else []
 
 
 def _cells(line: str, delimiter: str) -> list[str]:
@@ -56,27 +71,59 @@ def _cells(line: str, delimiter: str) -> list[str]:
 
 
 def read_lines(
-    numbered: Iterator[tuple[int, str]], suffix: str, log: ProblemLog, column: str | None = None
+    numbered: Iterator[tuple[int, str]],
+    suffix: str,
+    log: ProblemLog,
+    columns: Columns | None = None,
+    sides: SideTables | None = None,
+    *,
+    names: bool = False,
 ) -> Iterator[Row]:
-    """The rows of a text in whatever of the three shapes it has.
+    """The rows of a text in whatever of the three shapes it has; `sides` are facts from other tables.
 
-    Raises `InputError` if a table has no column of marks; says which columns it has and what to do.
+    With `names` they are names, not marks: any column may stand beside them, and they may be numbers.
+
+    Raises `InputError` if a table has no column of marks, or one that cannot be: says which columns it has and what to
+    do.
     """
     first = list(islice(numbered, 20))
-    shape, delimiter = shape_of([line for _, line in first], suffix, column)
+    shape, delimiter = shape_of([line for _, line in first], suffix, columns)
     rest = chain(first, numbered)
     if shape == "json":
-        yield from _json_rows(rest, log, column)
+        rows = json_rows(rest, log, columns or {})
+        yield from rows if names else _settled(rows, log, "the field of the marks")
     elif shape == "table":
-        yield from _table_rows(rest, delimiter, log, column)
+        yield from _table_rows(rest, delimiter, log, columns or {}, sides or SideTables(), names=names)
     else:
         for number, line in rest:
             if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
                 yield number, {"text": line}
 
 
+def put_aside(
+    numbered: Iterator[tuple[int, str]], suffix: str, log: ProblemLog, side: SideTable, sides: SideTables
+) -> int:
+    """Keep the facts of a side table; returns how many rows it has."""
+    first = list(islice(numbered, 1))
+    _, delimiter = shape_of([line for _, line in first], suffix)
+    header = [folded(name) for name in _cells(first[0][1], delimiter)]
+    count = 0
+    for _, row in _rows_of(numbered, header, delimiter, log, quoted=True, spills=""):
+        cells = dict(zip(header, row, strict=False))
+        if side.columns <= cells.keys():
+            sides.put(cells[side.key].strip(), side.facts(cells))
+        count += 1
+    return count
+
+
 def _table_rows(
-    numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLog, column: str | None
+    numbered: Iterator[tuple[int, str]],
+    delimiter: str,
+    log: ProblemLog,
+    columns: Columns,
+    sides: SideTables,
+    *,
+    names: bool,
 ) -> Iterator[Row]:
     header: list[str] = []
     for _, line in numbered:
@@ -85,103 +132,210 @@ def _table_rows(
             break
     if not header:
         return
-    fields = columns_of(header, column)
-    if "text" not in fields:
-        named = f"a column {column!r}" if column else "a column of marks"
+    layout = table_of(header)
+    if layout is not None and "text" not in columns:
+        rows = _known_table(numbered, header, delimiter, log, layout, sides)
+        yield from _settled(rows, log, f"the column {next(iter(layout.columns))!r}")
+    else:
+        yield from _unknown_table(numbered, header, delimiter, log, columns, sides, names=names)
+
+
+def _known_table(
+    numbered: Iterator[tuple[int, str]],
+    header: list[str],
+    delimiter: str,
+    log: ProblemLog,
+    layout: TableLayout,
+    sides: SideTables,
+) -> Iterator[Row]:
+    names = [folded(name) for name in header]
+    flags = class_flags(header)
+    missing = rows = 0
+    for number, row in _rows_of(numbered, names, delimiter, log, quoted=layout.quoted, spills=layout.spills):
+        cells = dict(zip(names, (cell.strip() for cell in row), strict=False))
+        if not layout.columns <= cells.keys():
+            log.leave_out("the row is cut short", "download the file again", number)
+            continue
+        if flags:
+            cells["classes"] = _flagged(row, flags)
+        facts = sides.get(cells[layout.key]) if layout.key else {}
+        rows += 1
+        missing += not facts
+        yield number, layout.assemble(cells, facts)
+    if sides.filled and missing * 5 > rows:
+        log.note(
+            f"{missing:,} of {rows:,} marks are not in the tables that go with this one",
+            "They were kept without what stands there: are all the files of one edition?",
+        )
+
+
+def _unknown_table(
+    numbered: Iterator[tuple[int, str]],
+    header: list[str],
+    delimiter: str,
+    log: ProblemLog,
+    columns: Columns,
+    sides: SideTables,
+    *,
+    names: bool,
+) -> Iterator[Row]:
+    fields = columns_of(header, columns)
+    flags = class_flags(header, columns)
+    absent = [name for field, name in columns.items() if field not in fields and not (field == "classes" and flags)]
+    if "text" not in fields or absent:
+        missing = f"no column {absent[0]!r}" if absent else "no column of marks"
         raise InputError(
             Problem(
-                f"has no {named[2:]}; its columns are {', '.join(header)[:300]}",
+                f"has {missing}; its columns are {', '.join(header)[:300]}",
                 "Call one of them mark, or say which it is with --column; a plain list of one mark a line "
                 "should end in .txt",
                 log.source,
             )
         )
     # A column name that stands twice: the first counts.
-    places = [(field, header.index(name)) for field, name in fields.items()]
-    for number, row in _records(numbered, delimiter, log):
+    places = {field: header.index(name) for field, name in fields.items()}
+    unused = [name for at, name in enumerate(header) if at not in places.values() and at not in flags and name]
+    if unused and not names:
+        log.note(
+            f"columns not used: {', '.join(unused)[:200]}",
+            "If one of them matters, say what it is: --column goods=NAME",
+        )
+    office = next((office for name, office in NUMBERED.items() if name in map(folded, header)), "")
+
+    def rows() -> Iterator[Row]:
+        for number, row in _rows_of(numbered, header, delimiter, log, quoted=True, spills=""):
+            width = len(row)
+            values = {field: row[at] for field, at in places.items() if at < width}
+            if flags:
+                values["classes"] = _flagged(row, flags)
+            if office:
+                values = {"office": office, **by_number(values, sides.get(values.get("number", "").strip()))}
+            yield number, values
+
+    yield from rows() if names else _together(_settled(rows(), log, f"the column {fields['text']!r}"))
+
+
+def _flagged(row: Sequence[str], flags: Mapping[int, int]) -> str:
+    return ", ".join(
+        str(number)
+        for at, number in flags.items()
+        if at < len(row) and row[at].strip().casefold() in ("1", "1.0", "y", "yes", "true", "t", "x")
+    )
+
+
+def _rows_of(
+    numbered: Iterator[tuple[int, str]],
+    header: list[str],
+    delimiter: str,
+    log: ProblemLog,
+    *,
+    quoted: bool,
+    spills: str,
+) -> Iterator[tuple[int, list[str]]]:
+    """The rows of a table that are not empty, with as many cells as it has columns, at most."""
+    spill = header.index(spills) if spills else -1
+    width = len(header)
+    records = _records(numbered, delimiter, log) if quoted else ((n, line.split(delimiter)) for n, line in numbered)
+    for number, row in records:
         if not any(map(str.strip, row)):
             continue
-        if len(header) == 1:  # with one column, a delimiter can only be part of the mark: HERB, LTD
+        if width == 1:  # with one column, a delimiter can only be part of the mark: HERB, LTD
             row = [delimiter.join(row)]
-        if len(row) > len(header) and any(cell.strip() for cell in row[len(header) :]):
+        more = len(row) - width
+        if more > 0 and spills:
+            row = [*row[:spill], delimiter.join(row[spill : spill + more + 1]), *row[spill + more + 1 :]]
+        elif more > 0 and any(cell.strip() for cell in row[width:]):
             log.leave_out(
-                f"has {len(row)} columns where the first line has {len(header)}",
+                f"has {len(row)} columns where the first line has {width}",
                 "put the text that holds the delimiter in quotation marks",
                 number,
                 "columns too many",
             )
             continue
-        width = len(row)
-        yield number, {field: row[at] for field, at in places if at < width}
+        yield number, row
 
 
 def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLog) -> Iterator[tuple[int, list[str]]]:
     """CSV records with the line each begins on; after a broken one, reading goes on at its second line."""
-    waiting: list[tuple[int, str]] = []
-    source = numbered
-    while True:
-        taken: list[tuple[int, str]] = []
+    back: deque[tuple[int, str]] = deque()
+    patience = LONGEST_RECORD  # how far a quotation mark is followed; less where many were followed in vain
 
-        def feed(taken: list[tuple[int, str]] = taken, source: Iterator[tuple[int, str]] = source) -> Iterator[str]:
-            for pair in source:
+    def take() -> tuple[int, str] | None:
+        return back.popleft() if back else next(numbered, None)
+
+    for number, line in iter(take, None):
+        if '"' not in line:
+            yield number, line.split(delimiter)
+            continue
+        taken = [(number, line)]
+
+        def feed(taken: list[tuple[int, str]] = taken, most: int = patience) -> Iterator[str]:
+            yield taken[0][1] + "\n"
+            for pair in iter(take, None):
                 taken.append(pair)
-                if len(taken) > LONGEST_RECORD:
-                    raise csv.Error("the record does not end")
+                if len(taken) > most:
+                    return
                 yield pair[1] + "\n"
 
-        reader = csv.reader(feed(), delimiter=delimiter, strict=True)
         try:
-            for row in reader:
-                yield taken[0][0], row
-                taken.clear()
-            return
+            row = next(csv.reader(feed(), delimiter=delimiter, strict=True), [])
         except csv.Error:
-            number, line = taken[0]
-            waiting = taken[1:]
             # Quotation marks that are part of the text, as in a TSV without quoting: take the line as it
             # stands.
             row = [cell.strip().strip('"') for cell in line.split(delimiter)]
-            if line.count('"') % 2 or len(waiting) > 0:
+            if line.count('"') % 2 or len(taken) > 1:
                 log.note(
                     "a quotation mark opens and does not close",
                     "The line was read as it stands: close it, or double it inside quoted text",
                     line=number,
                 )
-            yield number, row
-            source = chain(waiting, source)
+            back.extendleft(reversed(taken[1:]))
+            patience = max(2, patience // 2) if len(taken) > 1 else patience
+        else:
+            patience = min(LONGEST_RECORD, patience * 2)
+        yield number, row
 
 
-def _json_rows(numbered: Iterable[tuple[int, str]], log: ProblemLog, column: str | None) -> Iterator[Row]:
-    names: dict[str, dict[str, str]] = {}
-    for number, line in numbered:
-        if not line.strip():
-            continue
-        try:
-            value = json.loads(line)
-        except (ValueError, RecursionError):
-            log.leave_out("is not a JSON value", EXAMPLE, number)
-            continue
-        if isinstance(value, str):
-            yield number, {"text": value}
-            continue
-        if not isinstance(value, dict):
-            log.leave_out("is not a JSON object", EXAMPLE, number)
-            continue
-        key = "\0".join(value)
-        fields = names.get(key)
-        if fields is None:
-            fields = names.setdefault(key, columns_of(list(value), column))
-            if len(names) > 1000:
-                names.clear()
-        if "text" not in fields:
-            log.leave_out("the object has no mark", "give it a field mark", number)
-            continue
-        yield number, {field: _plain(value[name]) for field, name in fields.items()}
+def _settled(rows: Iterator[Row], log: ProblemLog, what: str) -> Iterator[Row]:
+    """Rows whose dates are read in the order that their columns show; raises `InputError` if the marks are numbers."""
+    first = list(islice(rows, LOOKED_AT))
+    words = [text for _, values in first if (text := values.get("text", "").strip())]
+    if len(words) > 2 and all(map(_NUMBER.fullmatch, words)):
+        raise InputError(
+            Problem(
+                f"{what} cannot be that of the marks: it holds numbers alone, such as {words[0]!r}",
+                "Say which column holds the words: --column mark=NAME",
+                log.source,
+            )
+        )
+    shown = {field: [values.get(field, "") for _, values in first] for field in DATES}
+    all_columns = order_of(chain.from_iterable(shown.values()))
+    orders = {field: order_of(dates) or all_columns for field, dates in shown.items()}
+    for number, values in chain(first, rows):
+        for field, order in orders.items():
+            if order and (given := values.get(field)):
+                values[field] = plain_date(given, order) or given
+        yield number, values
 
 
-def _plain(value: object) -> str:
-    if isinstance(value, list):
-        return ", ".join(_plain(part) for part in value)
-    if isinstance(value, dict):
-        return ", ".join(_plain(part) for part in value.values())
-    return "" if value is None else str(value)
+def _together(rows: Iterator[Row]) -> Iterator[Row]:
+    """Rows of one table, where those one after another that differ only in class and goods are one mark."""
+    held: Row | None = None
+    for row in rows:
+        if held is not None and _one_mark(held[1], row[1]):
+            for field, sign in (("classes", ", "), ("goods", "; ")):
+                parts = [values.get(field, "") for values in (held[1], row[1])]
+                held[1][field] = sign.join(dict.fromkeys(filter(None, parts)))
+            held[1]["rows"] = str(int(held[1].get("rows", "1")) + 1)
+            continue
+        if held is not None:
+            yield held
+        held = row
+    if held is not None:
+        yield held
+
+
+def _one_mark(one: Values, other: Values) -> bool:
+    return bool(one.get("number", "").strip(" 0")) and all(
+        one.get(field, "") == other.get(field, "") for field in FIELD_NAMES if field not in ("classes", "goods")
+    )

@@ -13,8 +13,10 @@ from typing import Any
 
 from ..errors import DataError, InputError, Problem
 from ..marks.columns import MarkColumns, MarkWriter
+from ..marks.fields import chosen_columns
 from ..marks.reader import Progress, Source, read_marks
 from ..marks.sources import files_of, sha256_of
+from ..marks.status import STATUSES
 from . import store
 from .register import Register
 from .store import VERSION, is_prepared, open_store, verify, write_store
@@ -30,7 +32,7 @@ MOST_CACHED = 8
 def read_register(
     sources: Path | str | Sequence[Path | str],
     *,
-    column: str | None = None,
+    column: Sequence[str] | str | None = None,
     encoding: str | None = None,
     classes: Iterable[int] | None = None,
     live_only: bool = False,
@@ -39,12 +41,13 @@ def read_register(
     until: str | None = None,
     progress: Progress | None = None,
 ) -> Register:
-    """The marks of `sources`: files and folders of text, CSV, TSV, JSON Lines, WIPO ST.66 or ST.96 XML, as
-    they are or as gzip or zip, and prepared registers.
+    """The marks of `sources`: files and folders of text, CSV, TSV, JSON Lines or the files that offices publish (see
+    `marks.formats`), as they are or as gzip or zip, and prepared registers. Of several records of one mark (office and
+    number) the last counts.
 
-    `column` names the column of the marks where it is not recognised, `encoding` that of text files where
-    UTF-8 is wrong. The filters leave out only marks that state otherwise: those with no Nice class among
-    `classes`, dead ones (`live_only`), those of another `office`, and those whose filing date (registration
+    `column` names the column of the marks where it is not recognised, or as "FIELD=NAME" that of any field, `encoding`
+    that of text files where UTF-8 is wrong. The filters leave out only marks that state otherwise: those with no Nice
+    class among `classes`, dead ones (`live_only`), those of another `office`, and those whose filing date (registration
     date where no filing date is stated) is before `since` or after `until` (YYYY-MM-DD).
 
     Raises `InputError` if a source cannot be read or holds no mark; single bad rows are among
@@ -60,25 +63,28 @@ def read_register(
     return register.only(classes=classes, live_only=live_only, office=office, since=since, until=until)
 
 
-def _read(paths: Sequence[Path], column: str | None, encoding: str | None, progress: Progress | None) -> Register:
-    prepared = [path for path in paths if is_prepared(path)]
-    plain = [path for path in paths if path not in prepared]
-    parts = [open_prepared(path) for path in prepared]
-    if plain or not parts:
-        digests = {path: sha256_of(path) for path in files_of(plain)}
-        kept = _cached(digests, column, encoding)
-        try:
-            parts.append(open_prepared(kept))
-        except DataError:  # not there, or not whole: it is made again
-            parts.append(_read_plain(plain, kept, digests, column, encoding, progress))
-    return parts[0] if len(parts) == 1 else _joined(parts)
+def _read(
+    paths: Sequence[Path], column: Sequence[str] | str | None, encoding: str | None, progress: Progress | None
+) -> Register:
+    prepared = [open_prepared(path) for path in paths if is_prepared(path)]
+    plain = [path for path in paths if not is_prepared(path)]
+    if len(prepared) == 1 and not plain:
+        return prepared[0]
+    if prepared:
+        return _joined(prepared, plain, column, encoding, progress)
+    digests = {path: sha256_of(path) for path in files_of(plain)}
+    kept = _cached(digests, column, encoding)
+    try:
+        return open_prepared(kept)
+    except DataError:  # not there, or not whole: it is made again
+        return _read_plain(plain, kept, digests, column, encoding, progress)
 
 
 def _read_plain(
     paths: Sequence[Path],
     kept: Path,
     digests: dict[Path, str],
-    column: str | None,
+    column: Sequence[str] | str | None,
     encoding: str | None,
     progress: Progress | None,
 ) -> Register:
@@ -97,42 +103,49 @@ def _read_plain(
     return Register(columns, sources, problems, save=save if worth else None)
 
 
-def _cached(digests: Mapping[Path, str], column: str | None, encoding: str | None) -> Path:
+def _joined(
+    prepared: Sequence[Register],
+    plain: Sequence[Path],
+    column: Sequence[str] | str | None,
+    encoding: str | None,
+    progress: Progress | None,
+) -> Register:
+    """Prepared registers and plain lists as one; a later record of a mark takes the place of an earlier one."""
+    writer = MarkWriter()
+    for register in prepared:
+        writer.take(register.columns)
+    sources = [source for register in prepared for source in register.sources]
+    problems = [problem for register in prepared for problem in register.problems]
+    if plain:
+        columns, more, wrong = read_marks(plain, column=column, encoding=encoding, progress=progress, onto=writer)
+        sources.extend(more)
+        problems.extend(wrong)
+    else:
+        columns = writer.columns()
+    return Register(columns, sources, problems, base=prepared[0].index())
+
+
+def _cached(digests: Mapping[Path, str], column: Sequence[str] | str | None, encoding: str | None) -> Path:
     """Where a list of these contents is kept once it is prepared."""
     from .. import __version__
 
     what = json.dumps(
-        [[(str(path), digest) for path, digest in digests.items()], column, encoding, __version__, VERSION]
+        [
+            [(str(path), digest) for path, digest in digests.items()],
+            chosen_columns(column),
+            encoding,
+            __version__,
+            VERSION,
+        ]
     )
     return store.user_cache() / "prepared" / f"{hashlib.sha256(what.encode()).hexdigest()[:32]}.nsr"
-
-
-def _joined(parts: Sequence[Register]) -> Register:
-    """Several registers as one; a mark with the number and office of a later one is replaced by that one."""
-    last: dict[tuple[str, str], int] = {}
-    for number, part in enumerate(parts):
-        for mark in part.marks:
-            if mark.number:
-                last[mark.office.casefold(), mark.number] = number
-    writer = MarkWriter()
-    for number, part in enumerate(parts):
-        for mark in part.marks:
-            if not mark.number or last[mark.office.casefold(), mark.number] == number:
-                writer.add(mark)
-    prepared = next((part for part in parts if part.path), None)
-    return Register(
-        writer.columns(),
-        [source for part in parts for source in part.sources],
-        [problem for part in parts for problem in part.problems],
-        base=prepared.index() if prepared else None,
-    )
 
 
 def prepare(
     sources: Path | str | Sequence[Path | str],
     output: Path | str,
     *,
-    column: str | None = None,
+    column: Sequence[str] | str | None = None,
     encoding: str | None = None,
     progress: Progress | None = None,
 ) -> About:
@@ -195,8 +208,7 @@ class About:
     sources: tuple[Source, ...]
     problems: tuple[Problem, ...]
     classes: Mapping[int, int]
-    live: int
-    dead: int
+    statuses: Mapping[str, int]
     offices: Mapping[str, int]
 
 
@@ -222,7 +234,6 @@ def info(path: Path | str) -> About:
         sources=register.sources,
         problems=register.problems,
         classes={n: count for n, count in counts.items() if count},
-        live=int((arrays["status"] == 1).sum()),
-        dead=int((arrays["status"] == 2).sum()),
+        statuses=dict(zip(STATUSES, np.bincount(arrays["status"], minlength=len(STATUSES)).tolist(), strict=True)),
         offices={office: int(n) for office, n in zip(register.columns.offices, offices, strict=True) if office and n},
     )

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ..errors import Problem
-from ..marks.columns import MarkColumns, Selection
+from ..marks.columns import DEAD, MarkColumns, Selection
 from ..marks.mark import Mark
 from ..marks.reader import Progress, Source
 from .hit import Hit
@@ -49,7 +49,7 @@ class Filter:
             stated = arrays["classes"].astype(np.uint64, copy=False)
             keep &= (stated == 0) | ((stated & mask) != 0)
         if self.live_only:
-            keep &= arrays["status"] != 2
+            keep &= arrays["status"] != DEAD
         if self.offices:
             wanted = {office.casefold() for office in self.offices} | {""}
             numbers = [number for number, office in enumerate(marks.offices) if office in wanted]

@@ -27,6 +27,9 @@ from .model import (
 )
 
 if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
     from .. import brief, goods, marks, register, screening
     from ..addresses import Estimate, Handle
     from ..connotations import Reading as Found
@@ -192,14 +195,11 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
 
 def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched, ...]:
     columns = searched.columns
-    in_order = sum(source.kept for source in searched.sources) == len(columns)
-    lists, start = [], 0
+    number = {name: at for at, name in enumerate(columns.sources)}
+    lists = []
     for source in searched.sources:
-        stop = start + source.kept
-        classes, offices, latest = _covered(searched, slice(start, stop) if in_order else slice(None))
+        classes, offices, latest = _covered(searched, columns.arrays["source"] == number.get(source.name, -1))
         remarks = _remarks(searched, source)
-        if not in_order:
-            remarks += ("classes, offices and latest mark are those of all lists together",)
         lists.append(
             ListSearched(
                 name=_shown(source.name, home),
@@ -214,11 +214,10 @@ def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched
                 remarks=remarks,
             )
         )
-        start = stop
     return tuple(lists)
 
 
-def _covered(searched: register.Register, part: slice) -> tuple[tuple[int, ...], tuple[str, ...], str]:
+def _covered(searched: register.Register, part: NDArray[np.bool_]) -> tuple[tuple[int, ...], tuple[str, ...], str]:
     """The classes, the offices and the latest date among a part of the marks, straight from the columns."""
     import numpy as np
 
@@ -234,7 +233,11 @@ def _covered(searched: register.Register, part: slice) -> tuple[tuple[int, ...],
 def _remarks(searched: register.Register, source: marks.Source) -> tuple[str, ...]:
     """What was wrong with the rows of one list, the first few in words."""
     problems = [problem for problem in searched.problems if problem.source == source.name]
-    told = []
+    told = [source.format] if source.format else []
+    if source.files > 1:
+        told.append(f"{source.files:,} files; the digest is that of theirs one after another")
+    if source.replaced:
+        told.append(f"{source.replaced:,} rows were replaced by later ones of the same marks")
     for problem in problems[:_MOST_REMARKS]:
         place = f"line {problem.line}: " if problem.line is not None else ""
         told.append(f"{place}{problem.what}")

@@ -169,7 +169,7 @@ def _marks(old: NameEntry, new: NameEntry) -> list[Change]:
                 if told:
                     found.append(Change(new.name, "changed mark", f"{_title(mark)}: {some(told)}"))
             elif len(earlier) == one.marks:  # else it may have been there, unlisted
-                words = f"{_title(mark)}, {mark.status or 'status not stated'}, owner {_owner(mark)}"
+                words = f"{_title(mark)}, {mark.stated_status or 'status not stated'}, owner {_owner(mark)}"
                 found.append(Change(new.name, "new mark of the same words", words))
         if len(now) == two.marks:
             lost = (mark for which, mark in earlier.items() if which not in now)
@@ -198,8 +198,8 @@ def _readings(old: tuple[Reading, ...], new: tuple[Reading, ...], name: str) -> 
 def _register_parts(one: Mark, two: Mark) -> list[str]:
     """What the register says otherwise of one mark."""
     parts = []
-    if one.status != two.status:
-        parts.append(f"status {one.status or 'not stated'} to {two.status or 'not stated'}")
+    if one.stated_status != two.stated_status:
+        parts.append(f"status {one.stated_status or 'not stated'} to {two.stated_status or 'not stated'}")
     if one.owner != two.owner:
         parts.append(f"owner now {_owner(two)}")
     return parts

@@ -78,7 +78,7 @@ def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
         mark.office,
         mark.owner,
         " ".join(map(str, mark.classes)),
-        mark.status or "not stated",
+        mark.stated_status or "not stated",
         mark.filed,
         mark.registered,
         mark.source,

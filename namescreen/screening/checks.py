@@ -6,11 +6,11 @@ import dataclasses
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
-from importlib import import_module
 from typing import TYPE_CHECKING, TypeVar
 
 from ..errors import DataError
 from ..marks.mark import Mark
+from ..marks.territory import bites_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level, has_ended
 from .results import CloseMark, Screening, is_knockout
@@ -132,7 +132,7 @@ class _Checks:
 
     def _judged(self, mark: Mark, closeness: Closeness) -> CloseMark:
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
-        bites = _bites(mark, self.markets)
+        bites = bites_in(mark, self.markets) if self.markets else None
         return CloseMark(mark, closeness, related, is_knockout(mark, closeness, related, bites), bites=bites)
 
     def _own_classes(self) -> tuple[int, ...]:
@@ -170,14 +170,6 @@ class _Checks:
         from ..addresses import estimate
 
         return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
-
-
-def _bites(mark: Mark, markets: tuple[str, ...]) -> bool | None:
-    """Whether a mark holds in one of the markets; None if no market is stated, or not where the mark holds."""
-    if not markets or not getattr(mark, "territories", ()):
-        return None
-    found: bool | None = import_module("namescreen.marks.territory").bites_in(mark, markets)
-    return found
 
 
 def _may_hide_a_knockout(close: CloseMark) -> bool:

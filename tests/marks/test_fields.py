@@ -2,7 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.marks.fields import FIELD_NAMES, columns_of, field_of, nice_classes, plain_date, standing
+from namescreen.errors import InputError
+from namescreen.marks.fields import FIELD_NAMES, chosen_columns, class_flags, columns_of, field_of, nice_classes
 
 
 @pytest.mark.parametrize(
@@ -13,7 +14,7 @@ from namescreen.marks.fields import FIELD_NAMES, columns_of, field_of, nice_clas
         ("Trade_Mark_Text", None),
         ("markVerbalElementText", "text"),
         ("tmk:MarkVerbalElementText", "text"),
-        ("Reg. No.", "number"),
+        ("Reg. No.", "registration_number"),
         ("ApplicationNumber", "number"),
         ("Nice class(es)", None),
         ("Nice Classes", "classes"),
@@ -38,9 +39,27 @@ def test_no_column_name_means_two_fields() -> None:
 
 def test_the_more_telling_column_wins_and_a_named_one_always() -> None:
     header = ["Name", "Mark", "Registration number", "ID"]
-    assert columns_of(header) == {"text": "Mark", "number": "Registration number"}
-    assert columns_of(header, "id")["text"] == "ID"
-    assert "text" not in columns_of(header, "nothing")
+    assert columns_of(header) == {"text": "Mark", "registration_number": "Registration number"}
+    assert columns_of(header, {"text": "id"})["text"] == "ID"
+    assert "text" not in columns_of(header, {"text": "nothing"})
+    assert columns_of(["Trade Mark", "Mark Text"]) == {"text": "Mark Text"}
+
+
+def test_the_user_names_columns_by_field_or_the_mark_s_alone() -> None:
+    assert chosen_columns(None) == {}
+    assert chosen_columns("Mark Text") == {"text": "Mark Text"}
+    assert chosen_columns(["mark=Mark Text", "number = App. no"]) == {"text": "Mark Text", "number": "App. no"}
+    with pytest.raises(InputError, match="not a field of a mark"):
+        chosen_columns(["colour=Farbe"])
+    with pytest.raises(InputError, match="two columns"):
+        chosen_columns(["mark=A", "B"])
+
+
+def test_a_column_for_each_class() -> None:
+    header = ["mark", *(f"Class{number}" for number in range(1, 46))]
+    assert class_flags(header) == {number: number for number in range(1, 46)}
+    assert class_flags(["mark", "Class 1", "class"]) == {}
+    assert class_flags(["Kl01", "Kl02", "x"], {"classes": "Kl01..Kl45"}) == {0: 1, 1: 2}
 
 
 @pytest.mark.parametrize(
@@ -53,61 +72,10 @@ def test_the_more_telling_column_wins_and_a_named_one_always() -> None:
         ("0, 46, 21", (21,), ("0", "46")),
         ("A", (), ()),
         ("21 21", (21,), ()),
+        ("NCL(11) 30", (30,), ()),
+        ("NCL(11-2020) 30, 5", (5, 30), ()),
+        ("IC 009. US 021 023 026. G & S: pots", (9,), ()),
     ],
 )
 def test_nice_classes(text: str, classes: tuple[int, ...], strange: tuple[str, ...]) -> None:
     assert nice_classes(text) == (classes, strange)
-
-
-# The codes are values of MarkCurrentStatusCode in WIPO ST.66, from memory; the others are words of our own
-# choice.
-@pytest.mark.parametrize(
-    ("status", "result"),
-    [
-        ("Application filed", "live"),
-        ("Application published", "live"),
-        ("Application under examination", "live"),
-        ("Application opposed", "live"),
-        ("Application refused", "dead"),
-        ("Application withdrawn", "dead"),
-        ("Registered", "live"),
-        ("Registration cancelled", "dead"),
-        ("Registration surrendered", "dead"),
-        ("Registration cancellation pending", "live"),
-        ("RegistrationExpired", "dead"),
-        ("Expired", "dead"),
-        ("LIVE", "live"),
-        ("DEAD", "dead"),
-        ("lapsed", "dead"),
-        ("Removed - not renewed", "dead"),
-        ("Revocation requested", "live"),
-        ("700", ""),
-        ("", ""),
-    ],
-)
-def test_standing(status: str, result: str) -> None:
-    assert standing(status) == result
-
-
-@pytest.mark.parametrize(
-    ("given", "date"),
-    [
-        ("2020-01-31", "2020-01-31"),
-        ("20200131", "2020-01-31"),
-        ("2020-01-31T10:00:00+01:00", "2020-01-31"),
-        ("2020/01/31", "2020-01-31"),
-        ("31.01.2020", "2020-01-31"),
-        ("03.04.2020", "2020-04-03"),
-        ("31/01/2020", "2020-01-31"),
-        ("01/31/2020", "2020-01-31"),
-        ("03/04/2020", ""),
-        ("04/04/2020", "2020-04-04"),
-        ("31 Jan 2020", "2020-01-31"),
-        ("Jan 31, 2020", "2020-01-31"),
-        ("31-January-2020", "2020-01-31"),
-        ("2020-13-01", ""),
-        ("soon", ""),
-    ],
-)
-def test_dates_are_read_and_never_guessed(given: str, date: str) -> None:
-    assert plain_date(given) == date

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from namescreen.errors import DataError, InputError
 from namescreen.marks import read_names
 from namescreen.marks.problems import SHOWN_EACH, ProblemLog
-from namescreen.marks.sources import lines
+from namescreen.marks.text_lines import lines
 from namescreen.register import Register, read_register
 
 CSV = (
@@ -43,7 +43,7 @@ def test_every_field_of_a_table(tmp_path: Path) -> None:
     assert (first.goods, first.owner, first.filed) == ("planters, pots", "Clay & Co", "2019-05-06")
     assert (first.status, first.status_as_given, first.line) == ("live", "Registered", 2)
     assert (second.status, second.filed) == ("dead", "2001-08-07")
-    assert (third.status, third.classes, third.goods) == ("", (), "")
+    assert (third.status, third.classes, third.goods) == ("unknown", (), "")
     assert register.problems == ()
     [source] = register.sources
     assert (source.rows, source.kept, source.left_out, source.figurative) == (3, 3, 0, 0)
@@ -72,7 +72,8 @@ def test_plain_lists_json_lines_gzip_zip_and_folders_together(tmp_path: Path) ->
     write(folder, "picture.png", b"\x89PNG\0\0")
     with zipfile.ZipFile(folder / "e.zip", "w") as archive:
         archive.writestr("one/marks.csv", "mark\nZETA\n")
-        archive.writestr("two.txt", "ETA\n")
+        archive.writestr("two.txt", "NOT READ: it explains the table beside it")
+        archive.writestr("three.jsonl", '"ETA"\n')
         archive.writestr("__MACOSX/two.txt", "NOT READ")
     register = read_register(folder)
     assert texts(register) == [
@@ -81,7 +82,7 @@ def test_plain_lists_json_lines_gzip_zip_and_folders_together(tmp_path: Path) ->
     ]  # fmt: skip
     assert register.marks[2].classes == (21, 35)
     last = [source.name.rpartition("e.zip")[2] for source in register.sources][-2:]
-    assert last == [": one/marks.csv", ": two.txt"]
+    assert last == [": one/marks.csv", ": three.jsonl"]
     assert texts(read_register([folder / "a.txt", folder / "deep"])) == ["ALPHA, INC.", "BETA", "EPSILON"]
 
 
@@ -124,7 +125,7 @@ def test_a_tsv_without_quoting_keeps_its_quotation_marks_from_swallowing_rows(tm
         ("binary.txt", bytes(range(256)) * 40, "is not text"),
         ("sheet.csv", b"\xd0\xcf\x11\xe0\0\0\0\1" * 500, "is not text"),
         ("none.csv", "colour,size\nred,1\n", "no column of marks; its columns are colour, size"),
-        ("pictures.csv", "mark,class\n,21\n***,3\n", "have no words"),
+        ("pictures.csv", "mark,class\n,21\n***,3\n", "the words were not found"),
         ("bad.jsonl", "{\n}\n", "not a JSON"),
         ("cut.zip", b"PK\x03\x04" + b"x" * 50, "cut or damaged"),
         ("cut.gz", gzip.compress(b"MARK\n" * 5)[:-12], "cut, locked or damaged"),
@@ -242,7 +243,7 @@ def test_lines_are_those_of_the_text_however_the_chunks_fall(parts: list[str], s
     if expected[-1] == "":
         expected.pop()
     stream = OneByteAtATime(text.encode(), size)
-    assert [line for _, line in lines(stream, ProblemLog())] == expected  # type: ignore[arg-type]
+    assert [line for _, line in lines(stream, ProblemLog())] == expected
 
 
 @given(st.lists(st.dictionaries(st.sampled_from(["mark", "class", "owner"]), st.text(max_size=20)), max_size=20))

@@ -105,12 +105,12 @@ def test_many_processes_give_what_one_gives(prepared: Path, monkeypatch: pytest.
 
 
 def test_marks_of_the_same_words_take_one_place_in_the_order_of_the_register(tmp_path: Path) -> None:
-    rows = "".join(f"{('HERBWICK', 'Herbwick!', 'herbwick')[n % 3]},{n}\n" for n in range(300))
+    rows = "".join(f"{('HERBWICK', 'Herbwick!', 'herbwick')[n % 3]},{n}\n" for n in range(1, 301))
     (tmp_path / "m.csv").write_text("mark,number\n" + rows + "MOSS,x\nHERBWICKS,y\n")
     register = read_register(tmp_path / "m.csv")
     [(_, hits)] = register.search(["Herbwick"], top=2)
-    assert [(hit.mark.number, len(hit.marks)) for hit in hits] == [("0", 300), ("y", 1)]
-    assert [mark.number for mark in hits[0].marks] == [str(n) for n in range(300)]
+    assert [(hit.mark.number, len(hit.marks)) for hit in hits] == [("1", 300), ("y", 1)]
+    assert [mark.number for mark in hits[0].marks] == [str(n) for n in range(1, 301)]
     assert hits[0].overall == 1.0
 
 
@@ -138,7 +138,7 @@ def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_las
 
 
 SPELLINGS = ("HERBWICK", "Herbwick", "herb-wick", "HERB WICK", "MOSSLING", "Moss Ling", "THYME WELL", "ZZYX", "HERBWIK")
-STATUSES = ("", "live", "dead")
+STATUSES = ("unknown", "live", "dead", "pending", "opposed")
 listed = st.lists(
     st.tuples(st.sampled_from(SPELLINGS), st.sampled_from(["", "9", "21", "9;21"]), st.sampled_from(STATUSES)),
     min_size=1,
@@ -151,17 +151,17 @@ listed = st.lists(
 def test_every_close_mark_is_accounted_for_once(
     tmp_path: Path, rows: list[tuple[str, str, str]], classes: tuple[int, ...], live: bool
 ) -> None:
-    lines = [f"{text},{n},{cls},{state}" for n, (text, cls, state) in enumerate(rows)]
+    lines = [f"{text},{n},{cls},{state}" for n, (text, cls, state) in enumerate(rows, 1)]
     (tmp_path / "m.csv").write_text("\n".join(["mark,number,class,status", *lines]))
     register = read_register(tmp_path / "m.csv", classes=classes or None, live_only=live)
     counted = [
-        str(n) for n, (_, cls, state) in enumerate(rows)
+        str(n) for n, (_, cls, state) in enumerate(rows, 1)
         if not (live and state == "dead") and (not classes or not cls or str(classes[0]) in cls.split(";"))
     ]  # fmt: skip
     assert [mark.number for mark in register.marks] == counted
     [(_, hits)] = register.search(["Herbwick"], top=50)
     own = features("Herbwick")
-    close = [n for n in counted if score(own, features(rows[int(n)][0])).overall > 0]
+    close = [n for n in counted if score(own, features(rows[int(n) - 1][0])).overall > 0]
     found = [mark.number for hit in hits for mark in hit.marks]
     assert sorted(found, key=int) == close
     assert len({tokenize(hit.mark.text) for hit in hits}) == len(hits)
@@ -180,13 +180,13 @@ def test_the_foremost_are_live_and_of_every_class(
     rows: list[tuple[set[int], str]], classes: set[int], most: int
 ) -> None:
     writer = MarkWriter()
-    for number, (stated, status) in enumerate(rows):
+    for number, (stated, status) in enumerate(rows, 1):
         writer.add(Mark("HERBWICK", number=str(number), classes=tuple(sorted(stated)), status=status))
     chosen = Selection(writer.columns(), np.arange(len(rows))).prioritized(classes, most)
     numbers = [int(mark.number) for mark in chosen]
     assert numbers == sorted(set(numbers))
     assert len(numbers) == min(most, len(rows))
-    left = [(number, *row) for number, row in enumerate(rows) if number not in numbers]
+    left = [(number, *row) for number, row in enumerate(rows, 1) if number not in numbers]
     if any(mark.status == "dead" for mark in chosen):
         assert all(status == "dead" for _, _, status in left)
     kinds = {frozenset(stated) for stated, status in rows if status != "dead"}

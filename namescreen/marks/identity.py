@@ -1,0 +1,130 @@
+"""Which records are of one mark, and what several of them leave.
+
+A mark is known by its office and the number of its application. A registration number leads to the same mark where some
+record gives both. A number of zeros alone is no number.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from enum import IntEnum
+from hashlib import blake2b
+from typing import TYPE_CHECKING
+
+from .mark import Mark
+from .territory import office_code
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+__all__ = ["Event", "combined", "identity", "real_number", "runs"]
+
+
+class Event(IntEnum):
+    """What a record is to the earlier ones of its mark."""
+
+    WHOLE = 0
+    """It takes their place."""
+    ROW = 1
+    """A row of a table: as WHOLE, but rows of one table with the same words are one mark, as where there is a row for
+    each class."""
+    PART = 2
+    """What it states takes the place of what they state; the rest stays."""
+    DELETE = 3
+    """It takes the mark away."""
+    WORDLESS = 4
+    """It takes their place, and has no words to be compared."""
+
+
+def real_number(number: str) -> str:
+    """A number as it stands; "" where it is only zeros."""
+    return number if re.search(r"[^\W0]", number) else ""
+
+
+def identity(office: str, number: str) -> int:
+    """What a mark is known by, as a number below 2**64; 0 if it has no number.
+
+    Spaces, separators, case and leading zeros do not count. That two of ten million marks meet by chance has a
+    probability of three in a million.
+    """
+    plain = re.sub(r"[\W_]+", "", number).casefold().lstrip("0")
+    if not plain:
+        return 0
+    known = office_code(office) or office.casefold()
+    return int.from_bytes(blake2b(f"{known}\0{plain}".encode("utf-8", "replace"), digest_size=8).digest(), "little")
+
+
+def combined(old: Mark, new: Mark, event: Event) -> Mark:
+    """One mark of two records that go together: `new` is a part, or another row of the same mark in one table."""
+    if event == Event.ROW and old.text.casefold() != new.text.casefold():
+        return new
+    stated = {
+        name: value
+        for name in Mark.__dataclass_fields__
+        if (value := getattr(new, name)) and not (name == "status" and value == "unknown")
+    }
+    if event == Event.ROW:
+        stated["classes"] = tuple(sorted({*old.classes, *new.classes}))
+        if old.goods and new.goods and new.goods not in old.goods:
+            stated["goods"] = f"{old.goods}; {new.goods}"
+    for own in ("text", "source", "line"):
+        stated.pop(own, None)
+    return replace(old, **stated)
+
+
+def runs(
+    identities: Sequence[int], registrations: Sequence[int], events: Sequence[int], places: Sequence[int]
+) -> tuple[NDArray[np.bool_] | None, dict[int, int], NDArray[np.uint64]]:
+    """What records of marks leave: which stand, which go into a later one that stands, and which marks are taken away.
+
+    The first is None where all records stand as they are; the last holds identities. `places` say which source each
+    record is from.
+    """
+    import numpy as np
+
+    event = np.array(events, np.uint8)
+    known = _linked(np.array(identities, np.uint64), np.array(registrations, np.uint64))
+    none = np.zeros(0, np.uint64)
+    numbered = known[known != 0]
+    if (event <= Event.ROW).all() and len(np.unique(numbered)) == len(numbered):
+        return None, {}, none
+    # Records without a number stand each for itself: whole ones stay, others are of nothing.
+    stand = (known == 0) & (event <= Event.ROW)
+    order = np.argsort(known, kind="stable")
+    order = order[known[order] != 0]
+    ids, kinds, source = known[order], event[order], np.array(places, np.uint32)[order]
+    same = np.r_[False, ids[1:] == ids[:-1]]
+    rows = np.r_[False, (source[1:] == source[:-1]) & (kinds[1:] == Event.ROW) & (kinds[:-1] == Event.ROW)]
+    starts = (~(same & ((kinds == Event.PART) | rows))).nonzero()[0]  # where what goes together begins
+    last = np.r_[ids[starts][1:] != ids[starts][:-1], np.ones(min(len(starts), 1), bool)]
+    first, end = starts[last], np.r_[starts[1:], len(ids)][last] - 1
+    counts = kinds[first] <= Event.ROW
+    stand[order[end[counts]]] = True
+    into = {
+        int(order[at]): int(order[to])
+        for start, to in zip(first[counts & (end > first)].tolist(), end[counts & (end > first)].tolist(), strict=True)
+        for at in range(start, to)
+    }
+    return stand, into, ids[first[(kinds[first] == Event.DELETE) | (kinds[first] == Event.WORDLESS)]]
+
+
+def _linked(identities: NDArray[np.uint64], registrations: NDArray[np.uint64]) -> NDArray[np.uint64]:
+    """Identities, where a record that has only a registration number gets that of the application it belongs to."""
+    import numpy as np
+
+    only = (identities == 0) & (registrations != 0)
+    if not only.any():
+        return identities
+    both = ((identities != 0) & (registrations != 0)).nonzero()[0]
+    linked = identities.copy()
+    linked[only] = registrations[only] ^ np.uint64(1)  # a space of their own: numbers of registrations alone
+    if len(both):
+        order = both[np.argsort(registrations[both], kind="stable")]
+        found = np.searchsorted(registrations[order], registrations[only])
+        found = np.minimum(found, len(order) - 1)
+        match = registrations[order][found] == registrations[only]
+        linked[only.nonzero()[0][match]] = identities[order][found[match]]
+    return linked

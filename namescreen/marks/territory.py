@@ -1,0 +1,72 @@
+"""Where a mark bites: the countries in which the register it stands in gives rights.
+
+Codes of offices are those of WIPO Standard ST.3, codes of countries those of ISO 3166-1 alpha-2. The members of the
+European Union are those since 2020-02-01 (Article 52 of its treaty, less the United Kingdom); of the Benelux office,
+those of the Benelux Convention on Intellectual Property; of OAPI, those of the Bangui Agreement (from memory).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from functools import lru_cache
+
+from .mark import Mark
+
+__all__ = ["EU_MEMBERS", "bites_in", "office_code", "territories_of"]
+
+EU_MEMBERS = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
+_WIDER = {
+    "EM": ("EU",),
+    "EU": ("EU",),
+    "BX": ("BE", "LU", "NL"),
+    "OA": tuple("BF BJ CF CG CI CM GA GN GQ GW KM ML MR NE SN TD TG".split()),
+}
+_BY_DESIGNATION = frozenset({"WO", "IB", "AP", "EA", "GC"})
+"""Offices whose marks hold only where they were asked for."""
+_NAMES = {
+    "uspto": "US", "united states": "US", "united states of america": "US", "usa": "US",
+    "euipo": "EM", "ohim": "EM", "european union": "EM", "eutm": "EM", "ctm": "EM",
+    "wipo": "WO", "madrid": "WO", "international": "WO",
+    "uk": "GB", "ukipo": "GB", "uk ipo": "GB", "united kingdom": "GB", "great britain": "GB",
+    "boip": "BX", "benelux": "BX", "dpma": "DE", "germany": "DE", "cipo": "CA", "canada": "CA", "jpo": "JP",
+    "japan": "JP", "kipo": "KR", "ip australia": "AU", "australia": "AU", "iponz": "NZ", "new zealand": "NZ",
+    "france": "FR", "spain": "ES", "oepm": "ES", "italy": "IT", "uibm": "IT", "switzerland": "CH", "ige": "CH",
+    "ipi": "CH", "brazil": "BR", "oapi": "OA", "aripo": "AP",
+}  # fmt: skip
+
+
+@lru_cache(maxsize=4096)
+def office_code(office: str) -> str:
+    """The ST.3 code of an office given as a code or by its usual name; "" if it is not known."""
+    plain = " ".join(office.casefold().replace(".", "").split())
+    if plain in _NAMES:
+        return _NAMES[plain]
+    return office.strip().upper() if re.fullmatch(r"\s*[A-Za-z]{2}\s*", office) else ""
+
+
+@lru_cache(maxsize=65536)
+def territories_of(office: str, designated: tuple[str, ...] = ()) -> tuple[str, ...]:
+    """The territories of a mark of an office, "EU" for the whole European Union; () if they are not known.
+
+    `designated` are the offices that an international or regional mark was extended to.
+    """
+    code = office_code(office)
+    if code in _BY_DESIGNATION:
+        return tuple(dict.fromkeys(one for other in designated for one in _WIDER.get(other, (other,))))
+    return _WIDER.get(code, (code,) if code else ())
+
+
+def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:
+    """Whether a mark holds in any of `markets`: codes of ISO 3166-1, or "EU"; None if where it holds is not stated.
+
+    A mark of the European Union holds in each of its members, and a mark of one of them in the market "EU".
+    """
+    if not mark.territories:
+        return None
+    return not _expanded(mark.territories).isdisjoint(_expanded(tuple(market.upper() for market in markets)))
+
+
+@lru_cache(maxsize=4096)
+def _expanded(territories: tuple[str, ...]) -> frozenset[str]:
+    return frozenset(territories) | (EU_MEMBERS if "EU" in territories else frozenset())
