@@ -208,7 +208,7 @@ def files_of(sources: Sequence[Path | str], log: ProblemLog | None = None) -> di
     for source in map(Path, sources):
         try:
             if source.is_dir():
-                inside = _inside(source, log or ProblemLog())
+                inside = _inside(source, ProblemLog() if log is None else log)
                 if not inside:
                     problems.append(
                         Problem(

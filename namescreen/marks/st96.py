@@ -15,6 +15,8 @@ from .xml_records import Node, Values, XmlLayout
 __all__ = ["LAYOUT", "is_st96", "marks_in_json"]
 
 DEEPEST_JSON = 60
+_TEXT_KEYS = ("value", "$", "#text", "_text", "content")
+"""Where JSON made of XML keeps the text of an element that has attributes."""
 _NOT_NICE = {"primary", "domestic"}
 
 
@@ -191,7 +193,9 @@ def _gather_element(name: str, value: object, node: Node, depth: int) -> None:
             _gather(one, part, depth + 1)
     elif action.kind == "field":
         for one in value if isinstance(value, list) else [value]:
-            if isinstance(one, dict | list):
-                _gather(one, node, depth + 1)
-            elif one not in (None, ""):
-                node.add(action.name, " ".join(str(one).split()))
+            text = next((one[key] for key in _TEXT_KEYS if key in one), one) if isinstance(one, dict) else one
+            if isinstance(text, dict | list):
+                _gather(text, node, depth + 1)
+            elif text not in (None, ""):
+                language = str(one.get("languageCode", "")) if isinstance(one, dict) else ""
+                node.add(action.name, " ".join(str(text).split()), language)
