@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import equivalents, foreign_words, kinds, lexicon, zipf
+from ..text import best_joint
 
 __all__ = [
     "base_forms",
@@ -51,20 +52,20 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
-    whole = ((word,),)
-    two: list[tuple[float, tuple[str, str]]] = []
-    one: list[tuple[float, tuple[str, str]]] = []
-    for cut in range(2, len(word) - 1):
-        left, right = word[:cut], word[cut:]
-        first, second = _seen(left), _seen(right)
-        if first and second:
-            two.append((min(first, second) + min(len(left), len(right)) / 2, (left, right)))
-        elif first and len(left) >= 4:
-            one.append((first + len(left), (left, right)))
-        elif second and len(right) >= 4:
-            one.append((second + len(right), (left, right)))
-    best = max(two or one, default=None)
-    return (*whole, best[1]) if best else whole
+    parts = best_joint(word, _joint_score)
+    return ((word,), parts) if parts else ((word,),)
+
+
+def _joint_score(left: str, right: str) -> tuple[int, float] | None:
+    """How readily a joint is seen: how many of its parts are, then how well."""
+    first, second = _seen(left), _seen(right)
+    if first and second:
+        return 2, min(first, second) + min(len(left), len(right)) / 2
+    if first and len(left) >= 4:
+        return 1, first + len(left)
+    if second and len(right) >= 4:
+        return 1, second + len(right)
+    return None
 
 
 def _seen(part: str) -> float:

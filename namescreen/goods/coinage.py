@@ -10,6 +10,7 @@ from functools import lru_cache
 import jellyfish
 
 from ..lexicon import kinds, lexicon, words_of_kind, zipf
+from ..text import best_joint
 from .context import context
 from .description import NOTHING, Evidence, is_trade_name
 from .terms import plain_words
@@ -50,18 +51,18 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
     "No" and the like may stand before (noburst: no, burst)."""
     if not is_coined(word) or is_trade_name(word) or not word.isascii():
         return (word,)
-    best: tuple[float, tuple[str, ...]] = (0.0, (word,))
-    for cut in range(2, len(word) - 2):
-        parts = (word[:cut], word[cut:])
-        if len(parts[0]) == 2 and parts[0] not in _SHORT_STARTS:
-            continue
+
+    def score(*parts: str) -> float | None:
+        first, second = map(len, parts)
+        if second < 3 or (first == 2 and parts[0] not in _SHORT_STARTS):
+            return None
         if not all(_is_part(part, goods) for part in parts):
-            continue
+            return None
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
-        if common >= 3.0 or tied >= 0.6:
-            best = max(best, (common + 3 * tied + min(map(len, parts)) / 4, parts))
-    return best[1]
+        return common + 3 * tied + min(first, second) / 4 if common >= 3.0 or tied >= 0.6 else None
+
+    return best_joint(word, score) or (word,)
 
 
 def _tie(part: str, goods: str) -> float:

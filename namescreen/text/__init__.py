@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from .folding import fold
 from .name import Name, parse
-from .segmentation import split_closed_compound
+from .segmentation import best_joint, split_closed_compound
 from .spoken_forms import LETTER_NAMES, number_words, ways_to_say
 from .tokenization import MAX_LENGTH, tokenize
 
 __all__ = [
-    "LETTER_NAMES", "MAX_LENGTH", "Name", "fold", "number_words", "parse", "split_closed_compound", "tokenize",
-    "ways_to_say",
+    "LETTER_NAMES", "MAX_LENGTH", "Name", "best_joint", "fold", "number_words", "parse", "split_closed_compound",
+    "tokenize", "ways_to_say",
 ]  # fmt: skip

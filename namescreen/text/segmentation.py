@@ -1,25 +1,47 @@
-"""Segmentation: the known words inside a closed compound."""
+"""Segmentation: the parts that a reader sees in a closed word.
+
+`best_joint` is the one search for parts. What counts as a part, and how readily it is seen, is the caller's knowledge.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TypeVar
 
-__all__ = ["split_closed_compound"]
+__all__ = ["best_joint", "split_closed_compound"]
+
+Score = TypeVar("Score", float, tuple[int, float])
+
+KNOWN, SEEN = 2.0, 3.0
+"""Zipf values from which a word is known as a whole, and from which a reader sees it inside another without help (about
+once in a million words)."""
 
 
-def split_closed_compound(word: str, zipf: Callable[[str], float], least: int = 3) -> tuple[str, ...]:
+def best_joint(word: str, score: Callable[[str, str], Score | None], shortest: int = 2) -> tuple[str, str] | None:
+    """The two parts of `word`, each of at least `shortest` letters, with the highest `score`; None if there are none.
+
+    `score` is None for parts that nobody sees. Of equal scores the longest first part counts.
+    """
+    best: tuple[Score, tuple[str, str]] | None = None
+    for cut in range(shortest, len(word) - shortest + 1):
+        parts = word[:cut], word[cut:]
+        value = score(*parts)
+        if value is not None and (best is None or value >= best[0]):
+            best = value, parts
+    return None if best is None else best[1]
+
+
+def split_closed_compound(word: str, zipf: Callable[[str], float], shortest: int = 3) -> tuple[str, ...]:
     """`word` as two known words (herbwell -> herb well) where that reads better than one, else as it is.
 
     `zipf` gives a word's frequency on the Zipf scale (log10 of occurrences per thousand million words; 0 for
-    unknown). A word that is itself known stays whole. Parts have at least `least` letters, and both must be
-    common enough (Zipf 3, about once in a million words) for a reader to see them without help.
+    unknown). A word that is itself known stays whole; both parts must be common enough to be seen.
     """
-    if len(word) < 2 * least or not word.isascii() or zipf(word) >= 2.0:
+    if len(word) < 2 * shortest or not word.isascii() or zipf(word) >= KNOWN:
         return (word,)
-    best: tuple[float, tuple[str, ...]] = (0.0, (word,))
-    for cut in range(least, len(word) - least + 1):
-        left, right = word[:cut], word[cut:]
-        common = min(zipf(left), zipf(right))
-        if common >= 3.0 and common + min(len(left), len(right)) / 4 > best[0]:
-            best = (common + min(len(left), len(right)) / 4, (left, right))
-    return best[1]
+
+    def score(first: str, second: str) -> float | None:
+        common = min(zipf(first), zipf(second))
+        return common + min(len(first), len(second)) / 4 if common >= SEEN else None
+
+    return best_joint(word, score, shortest) or (word,)

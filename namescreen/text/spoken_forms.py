@@ -65,14 +65,14 @@ def ways_to_say(word: str, known: Callable[[str], bool] | None = None) -> tuple[
     if len(word) == 1 or not re.search("[aeiouy]", word):
         ways.insert(0, _by_letter(word))
     elif word[0] == "x" and word[1] not in "aeiouy":
-        ways.insert(0, ("e" + word,))  # XCEED, XTRA: the letter's own name begins with the vowel
+        # No English syllable begins with an x and a consonant (H. Giegerich, English Phonology, 1992, section 6.3): the
+        # x is said by its name, as in x-ray.
+        ways.insert(0, (LETTER_NAMES["x"] + word[1:],))
     elif known is not None and not known(word):
         if len(word) <= 3:
             ways.append(_by_letter(word))
-        elif len(word) >= 4 and known(word[1:]):
+        elif known(word[1:]):
             ways.append((*_by_letter(word[0]), word[1:]))
-        elif "j" in word:
-            ways.append((word.replace("j", "y"),))  # j as in most languages of Europe (IPA: the letter is its sign)
     return tuple(ways)
 
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.text import MAX_LENGTH, fold, number_words, parse, split_closed_compound, tokenize
+from namescreen.text import MAX_LENGTH, best_joint, fold, number_words, parse, split_closed_compound, tokenize
 
 anything = st.text(max_size=60)
 words_of_letters = st.lists(st.text("abcdefghijklmnopqrstuvwxyz", min_size=2, max_size=9), min_size=1, max_size=4)
@@ -135,7 +135,7 @@ def test_a_very_long_name_costs_no_more_than_a_long_one() -> None:
         ("Pots 2 Go", "pots two go"),
         ("Pot 4 U", "pot for you"),
         ("Xtra", "extra"),
-        ("Xceed", "exceed"),
+        ("Xpress", "express"),
         ("C-Thru", "see through"),
         ("Kwik Pot", "quick pot"),
         ("Clay & Wick", "clay and wick"),
@@ -221,3 +221,18 @@ def test_a_plain_name_is_divided_as_any_other(text: str) -> None:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("namescreen.text.tokenization._PLAIN", re.compile("(?!)"))  # nothing is plain
         assert tokenize(text) == divided
+
+
+@given(st.text("abcd", max_size=9), st.integers(1, 4), st.dictionaries(st.text("abcd"), st.integers(0, 9)))
+def test_the_best_joint_is_the_best_of_all_cuts(word: str, shortest: int, seen: dict[str, int]) -> None:
+    def score(first: str, second: str) -> float | None:
+        return seen[first] + seen[second] if first in seen and second in seen else None
+
+    cuts = [(word[:at], word[at:]) for at in range(shortest, len(word) - shortest + 1)]
+    scores = [value for value in (score(*cut) for cut in cuts) if value is not None]
+    best = best_joint(word, score, shortest)
+    if best is None:
+        assert not scores
+    else:
+        assert best in cuts
+        assert score(*best) == max(scores)
