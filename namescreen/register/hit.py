@@ -33,7 +33,7 @@ class Hit:
 
     @property
     def closeness(self) -> Closeness:
-        """Every aspect, with reasons; worked out when asked for."""
+        """Every aspect, with reasons; computed when it is asked for."""
         from ..closeness import compare
 
         return compare(self.name, self.mark.text)

@@ -22,9 +22,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..closeness import Features, Parameters, Word, shipped_parameters
-from ..closeness.appearance import FLOOR as LOOK_FLOOR
-from ..closeness.appearance import above_floor
+from ..closeness import Features, Parameters, shipped_parameters
 from ..closeness.name_similarity import (
     COUNTS_FIRST,
     JOINED,
@@ -36,9 +34,7 @@ from ..closeness.name_similarity import (
     similarity_unspaced,
     stop_words,
 )
-from ..closeness.sound import FLOOR as SOUND_FLOOR
-from ..closeness.vocabulary import has_senses, words_similar_in_meaning
-from ..closeness.word_similarity import SAME_MEANING, combine_look_and_sound
+from .word_scores import WordScores
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -53,110 +49,19 @@ if TYPE_CHECKING:
 __all__ = ["nearest"]
 
 FEW_WORDS = 20_000
-"""Registers with so many distinct words at most are searched word by word: the result is exact."""
+"""Registers with at most so many distinct words are searched word by word: the result is exact."""
 FIRST_LEVEL, FIRST_SOUND, LEAST_LEVEL = 0.34, 0.45, 0.2
-"""In larger ones: likeness of words looked for first, by look and, where that gives few names, by sound; and at
-least. The first two change the time alone."""
+"""In larger registers: the similarity of words that is searched first, in appearance and, where that gives few names,
+in sound; and the lowest that is searched. The first two change only the time."""
 SHORT = 10
-"""Letters up to which every name that sounds alike run together is found."""
+"""Letters up to which every unspaced name with a similar sound is found."""
 SHARED_JOINED, SHARED_LONG, SHARED_IN_ORDER = 0.52, 0.75, 0.5
-"""Share of letters in common of longer names that sound alike run together: the first and 0.01 for each letter, up to
-the second; and the share in common in the same order. Of pairs of more than ten letters that sound 0.8 alike, measured
-over 160 names and a million marks, one in a hundred has less than 0.5 in order."""
+"""Share of letters that longer unspaced names with a similar sound must have in common: the first and 0.01 for each
+letter, up to the second; and the share in the same order. Of pairs of more than ten letters with a sound similarity of
+0.8, measured over 160 names and a million marks, one in a hundred has less than 0.5 in order."""
 PLACES = 9
-"""Decimal places of closeness that are compared and told: a sum made in another order differs in its last digits."""
+"""Decimal places of closeness that are compared and returned: a sum in another order differs in its last digits."""
 ROUNDING = 10.0**-PLACES
-
-
-NONE = np.zeros(0, np.int64)
-
-
-class QueryWord:
-    """One word of the name against every word of the register.
-
-    `value` is the closeness (`closeness.overall.similarity_of_words`) where it has been worked out (`done`), else 0.
-    """
-
-    def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
-        self.word, self._index, self._parameters = word, index, parameters
-        self.value, self.done = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
-        self._worked_out: list[Places] = []
-        self._meaning: dict[int, float] = {}
-        self._known = has_senses(word.letters)
-        if self._known:
-            for other, value in words_similar_in_meaning(word.letters, SAME_MEANING).items():
-                for place in index.words_of_lemma(other).tolist():
-                    self._meaning[place] = max(value, self._meaning.get(place, 0.0))
-        self._meant = np.array(sorted(self._meaning), np.int64)
-        self._means = np.array([self._meaning[place] for place in self._meant.tolist()])
-        same = index.words.find(word.letters)
-        self._same = -1 if same is None else same
-        self._looked = self._heard = 1.0
-        self._different = parameters.different_meaning
-        self._differs = (index.known > 0) if self._known else np.zeros(len(index.words), bool)
-        self._differs[self._meant] = False
-
-    def look(self, level: float) -> None:
-        """Work out every word that looks at least so alike, means the same or is the same."""
-        if level >= self._looked:
-            return
-        self._looked = level
-        places, _ = self._index.words.near(self.word.letters, LOOK_FLOOR + level * (1 - LOOK_FLOOR))
-        same = np.array([self._same] if self._same >= 0 else [], np.int64)
-        self.work_out(np.unique(np.concatenate([places, self._meant, same])))
-
-    def hear(self, level: float) -> None:
-        """Work out every other word that sounds so alike that it may be at least so alike overall."""
-        index = self._index
-        if level >= self._heard:
-            return
-        self._heard = level
-        table, ours = index.word_codes, self.word.phoneme_codes
-        # Words that look more alike than `level` have been worked out: of the others, the sound is the stronger aspect.
-        share = self._parameters.stronger_aspect
-        mean = (1 - share) / 2
-        least = (level - mean * level) / (share + mean)
-        least_known = (level / self._different - mean * level) / (share + mean)
-        least, least_known = (SOUND_FLOOR + one * (1 - SOUND_FLOOR) - 1e-6 for one in (least, least_known))
-        codes, heard = table.near(ours, least)
-        words, ends = table.owners.gather(codes)
-        wanted = np.where(self._differs[words], least_known, least)
-        self.work_out(np.unique(words[np.repeat(heard, np.diff(ends)) >= wanted].astype(np.int64)))
-
-    def work_out(self, places: Places) -> None:
-        """Fill in `value` for these words."""
-        places = places[~self.done[places]]
-        if len(places):
-            self.done[places] = True
-            self._worked_out.append(places)
-            look = above_floor(self._index.words.above(self.word.letters, places, LOOK_FLOOR))
-            sound = self._index.word_codes.similarity_of(self.word.phoneme_codes, places, SOUND_FLOOR)
-            self.value[places] = self._combined(places, look, above_floor(sound, SOUND_FLOOR))
-
-    def at_least(self, level: float) -> Places:
-        """The words that have been worked out to be at least so alike."""
-        return np.concatenate([places[self.value[places] >= level] for places in (NONE, *self._worked_out)])
-
-    def among(self, words: NDArray[np.uint32], level: float | None = None) -> Values:
-        """The closeness of these words; of those that have not been worked out 0 or, where a level is given, that: the
-        most that they can be once every word so alike has been worked out."""
-        value = self.value[words]
-        return value if level is None else np.where(self.done[words], value, level)
-
-    def _combined(self, places: Places, look: Values, sound: Values) -> Values:
-        """`closeness.word_similarity.combine_aspects` for many words."""
-        parameters = self._parameters
-        value = combine_look_and_sound(look, sound, parameters)
-        if self._known:
-            meaning = np.zeros(len(places))
-            if len(self._meant):
-                at = np.minimum(np.searchsorted(self._meant, places), len(self._meant) - 1)
-                meaning = np.where(self._meant[at] == places, self._means[at], 0.0)
-            alike = meaning >= SAME_MEANING
-            value[self._differs[places] & ~alike] *= parameters.different_meaning
-            value[alike] = np.maximum(value[alike], parameters.meaning_share * meaning[alike])
-        value[places == self._same] = 1.0
-        return value
 
 
 class _Search:
@@ -166,11 +71,11 @@ class _Search:
         self, index: Index, name: Features, parameters: Parameters, left_out: NDArray[np.bool_] | None
     ) -> None:
         self.index, self.name, self.parameters = index, name, parameters
-        self._seen: dict[str, QueryWord] = {}
-        for division in name.segmentations:
-            for word in division:
-                if word.letters not in self._seen:
-                    self._seen[word.letters] = QueryWord(word, index, parameters)
+        self._words: dict[str, WordScores] = {}
+        for segmentation in name.segmentations:
+            for word in segmentation:
+                if word.letters not in self._words:
+                    self._words[word.letters] = WordScores(word, index, parameters)
         self.done = np.zeros(len(index.names), bool)
         self._left_out = left_out
         self.found: list[tuple[Places, Values]] = []
@@ -185,17 +90,17 @@ class _Search:
         rows = self.index.rows_of_names(names)
         words, _ = self.index.row_words.gather(rows)
         distinct = np.unique(words.astype(np.int64))
-        for seen in self._seen.values():
-            seen.work_out(distinct)
+        for word in self._words.values():
+            word.score(distinct)
         values = self.overall(rows)
         of = self.index.row_name[rows]
         first = np.searchsorted(of, names)
         self.found.append((names, np.maximum.reduceat(values, first)))
 
-    def overall(self, rows: Places, level: float | None = None) -> Values:
-        """`closeness.overall` of some rows by their words alone, as far as they have been worked out.
+    def overall(self, rows: Places, bound: float | None = None) -> Values:
+        """Overall closeness of some rows by their scored words.
 
-        Given the level above which they have been, the most that it can be: what is taken off weak words is left on.
+        With the upper `bound` of unscored words it is an upper bound: what weak words take off is left on.
         """
         parameters = self.parameters
         words, ends = self.index.row_words.gather(rows)
@@ -204,27 +109,27 @@ class _Search:
         whole = np.add.reduceat(weight, starts)
         counts = np.diff(ends)
         best = np.zeros(len(rows))
-        for division in self.name.segmentations:
+        for segmentation in self.name.segmentations:
             theirs = np.zeros(len(words))
             share = np.zeros(len(rows))
             ours = np.zeros(len(rows))
-            first = next((word for word in division if word.weight >= COUNTS_FIRST), division[0])
-            for word in division:
-                against = self._seen[word.letters].among(words, level)
+            first = next((word for word in segmentation if word.weight >= COUNTS_FIRST), segmentation[0])
+            for word in segmentation:
+                against = self._words[word.letters].of(words, bound)
                 if word is first:
                     of_first = against
                 np.maximum(theirs, against, out=theirs)
                 nearest_here = np.maximum.reduceat(against, starts)
                 share += word.weight * nearest_here
                 ours += nearest_here
-            own = sum(word.weight for word in division)
+            own = sum(word.weight for word in segmentation)
             hits = np.add.reduceat(weight * theirs, starts)
             value = combine_coverage(share / own, hits / whole, parameters)
             if parameters.first_word:
                 theirs_first = _firsts(weight, starts, counts)
                 firsts = of_first[theirs_first] * np.minimum(weight[theirs_first], first.weight)
                 value = add_first_word(value, firsts, parameters)
-            if level is not None:
+            if bound is not None:
                 np.maximum(best, value, out=best)
                 continue
             matched = ours + np.add.reduceat(theirs, starts)
@@ -233,55 +138,55 @@ class _Search:
         return best
 
     def last_place(self, top: int) -> float:
-        """What the last of the `top` names found so far scores; 0 while there are fewer."""
+        """The `top`-th best score so far; 0 while there are fewer."""
         values = np.concatenate([values for _, values in self.found]) if self.found else np.zeros(0)
         return float(np.partition(values, -top)[-top]) if len(values) >= top else 0.0
 
     def by_words(self, top: int) -> None:
-        """Score the names that hold words alike to those of the name, and all that may be among the closest."""
+        """Score the names that hold words similar to those of the name, and all that may be among the closest."""
         if len(self.index.words) <= FEW_WORDS:
-            for seen in self._seen.values():
-                seen.work_out(np.arange(len(self.index.words)))
+            for word in self._words.values():
+                word.score(np.arange(len(self.index.words)))
             self._rank(top, 0.0)
             return
         level = FIRST_LEVEL
-        for seen in self._seen.values():
-            seen.look(level)
+        for word in self._words.values():
+            word.score_by_look(level)
         self._rank(top, level, at_once=True)
         level = max(LEAST_LEVEL, self._minimum_word_similarity(self.last_place(top)))
         if level < FIRST_LEVEL:
-            for seen in self._seen.values():
-                seen.hear(FIRST_SOUND)
+            for word in self._words.values():
+                word.score_by_sound(FIRST_SOUND)
             self._rank(top, level, at_once=True)
             level = max(LEAST_LEVEL, self._minimum_word_similarity(self.last_place(top)))
-        for seen in self._seen.values():
-            seen.look(level)
-            seen.hear(level)
+        for word in self._words.values():
+            word.score_by_look(level)
+            word.score_by_sound(level)
         self._rank(top, level)
 
     def _minimum_word_similarity(self, overall: float) -> float:
-        """How alike a word of a name must be to one of ours, at least, for the names to be so close overall.
+        """The least similarity of the most similar words of two names that are so close overall.
 
-        With all words at most v alike, both shares are at most v, and the first words close at most
-        `first_word` v of the gap: the names are at most v + first_word v (1 - v) close.
+        With all words at most v similar, both shares are at most v, and the first words close at most `first_word` v of
+        the gap: the names are at most v + first_word v (1 - v) close.
         """
         gain = self.parameters.first_word
         return overall if not gain else ((1 + gain) - ((1 + gain) ** 2 - 4 * gain * overall) ** 0.5) / (2 * gain)
 
     def _rank(self, top: int, level: float, at_once: bool = False) -> None:
-        """Score the names that hold a word at least `level` alike and may be closer than the last place.
+        """Score the names that hold a word at least `level` similar and may beat the last place.
 
-        What of a name has not been worked out counts at the most it can be; `at_once`, as nothing, and only the
-        closest of the names are scored.
+        Unscored words count at their upper bound. With `at_once` they count 0, and only the names that come out closest
+        are scored.
         """
         index = self.index
-        touched = np.zeros(len(index.names), bool)
-        for seen in self._seen.values():
-            holding, _ = index.postings.gather(seen.at_least(max(level - ROUNDING, ROUNDING)))
-            touched[index.row_name[holding]] = True
+        held = np.zeros(len(index.names), bool)
+        for word in self._words.values():
+            holding, _ = index.postings.gather(word.at_least(max(level - ROUNDING, ROUNDING)))
+            held[index.row_name[holding]] = True
         if self._left_out is not None:
-            touched &= ~self._left_out
-        names = (touched & ~self.done).nonzero()[0]
+            held &= ~self._left_out
+        names = (held & ~self.done).nonzero()[0]
         if not len(names):
             return
         rows = index.rows_of_names(names)
@@ -297,16 +202,16 @@ class _Search:
         most = np.maximum.reduceat(self.overall(rows, level), first)
         order = np.argsort(-most, kind="stable")
         names, most = names[order], most[order]
-        # Names as close as the last place are scored too, so that which of them stays does not hang on a bound.
+        # Names that equal the last place are scored too: which of them stays must not depend on a bound.
         while len(names) and most[0] >= (last := self.last_place(top) - ROUNDING):
-            # Most of these it takes in any case: the last place rises little.
+            # Most of these are needed in any case: the last place rises little.
             likely = int(np.searchsorted(-most, -last))
             part = max(top, min(likely, 10 * top))
             self.score(names[:part])
             names, most = names[part:], most[part:]
 
     def unspaced(self, top: int) -> None:
-        """Names that are close only with their words run together."""
+        """Score names that are close only without their spaces."""
         index = self.index
         last = max(self.last_place(top) - ROUNDING, ROUNDING)
         looks = min(1.0, JOINED_FLOOR + last / JOINED * (1 - JOINED_FLOOR))
@@ -316,13 +221,13 @@ class _Search:
         sounds = min(1.0, JOINED_SOUND_FLOOR + last / JOINED * (1 - JOINED_SOUND_FLOOR))
         among = None
         if len(self.name.letters) > SHORT and len(index.words) > FEW_WORDS:
-            # The longer the names, the less the bound on sound says: most sounds are there somewhere. But names that
-            # sound alike from end to end share letters, the more of them the longer they are, and in some order.
+            # The bound on sound grows weak with length: most phonemes are there somewhere. But names that sound similar
+            # from end to end share letters, the more of them the longer they are, and in order.
             shared = min(SHARED_LONG, SHARED_JOINED + 0.01 * len(self.name.letters))
             names = index.names.sharing(self.name.letters, shared)
             names = names[index.names.in_order(self.name.letters, names) >= SHARED_IN_ORDER]
-            said, _ = index.name_codes.ids.gather(names)
-            among = np.unique(said.astype(np.int64))
+            ids, _ = index.name_codes.ids.gather(names)
+            among = np.unique(ids.astype(np.int64))
         codes, raw = index.name_codes.near(self.name.phoneme_codes, sounds, among)
         owners, ends = index.name_codes.owners.gather(codes)
         names = owners.astype(np.int64)
@@ -331,7 +236,7 @@ class _Search:
         self._raise(names[apart], joined[apart])
 
     def _share_a_word(self, names: Places, words: Iterable[str]) -> NDArray[np.bool_]:
-        """Which of some names hold one of these words as they are written (in their first rows)."""
+        """Which of some names hold one of these words as written (in their first rows)."""
         index = self.index
         sharing = np.zeros(len(names), bool)
         for word in words:
@@ -342,7 +247,7 @@ class _Search:
         return sharing
 
     def _raise(self, names: Places, joined: Values) -> None:
-        """Score some names, at least as close as they are run together."""
+        """Score some names, at least as close as they are without their spaces."""
         if self._left_out is not None:
             joined, names = joined[~self._left_out[names]], names[~self._left_out[names]]
         if not len(names):
@@ -355,7 +260,7 @@ class _Search:
         heaviest = np.maximum.reduceat(self.index.weight[words], ends[:-1])
         sizes = (self.index.name_rows[names + 1] - self.index.name_rows[names]).astype(np.int64)
         first = np.cumsum(sizes) - sizes
-        own = max(word.weight for division in self.name.segmentations for word in division)
+        own = max(word.weight for segmentation in self.name.segmentations for word in segmentation)
         strongest = np.maximum(np.maximum.reduceat(heaviest, first), own)
         value = np.where(joined >= 1.0, 1.0, lower_if_weak(joined, strongest, self.parameters))
         self.found.append((names, value))
