@@ -55,11 +55,11 @@ SURELY_LESS = 1 - 1e-12
 rounding can make up for, over all the words a name can have."""
 
 _Reading = tuple[str, float, str]
-"""The code of saying a word as it is written, its probability, and its phones with a space after each."""
+"""The phoneme code of a word read as written, its probability, and its phones with a space after each."""
 
 
 class _Word(NamedTuple):
-    """What the index keeps of one word; `readings` are those of saying it as written."""
+    """What the index keeps of one word; `readings` are those of the word as written."""
 
     codes: tuple[str, ...]
     weight: float
@@ -67,18 +67,18 @@ class _Word(NamedTuple):
     bases: tuple[str, ...]
     segmentations: tuple[tuple[str, ...], ...] = ()
     readings: tuple[_Reading, ...] = ()
-    one_way: bool = False
+    one_reading_aloud: bool = False
 
 
 @without_collection()
 def build(texts: Iterable[str], progress: Progress | None = None, base: Index | None = None) -> Arrays:
-    """The index arrays over marks with these texts, in their order; what `base` knows is not worked out again."""
+    """The index arrays over marks with these texts, in their order; what `base` holds is taken over."""
     everything = list(texts)
     workers = _Workers(len(everything))
     keys, name_of_mark = _keys(everything, workers)
     del everything
     with workers.beside(_name_arrays, keys) as name_arrays:
-        old_words, old_names = _taken_over(base, set(keys)) if base else ({}, {})
+        old_words, old_names = _reused(base, set(keys)) if base else ({}, {})
         words = _words([key for key in keys if key not in old_names], workers, progress)
         order, arrays_of_names = name_arrays()
     keys = [keys[at] for at in order.tolist()]
@@ -107,7 +107,7 @@ class _Named(NamedTuple):
     codes: tuple[str, ...]
 
 
-def _taken_over(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _Named]]:
+def _reused(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _Named]]:
     """The words and names of an index that are among `keys`."""
     texts = base.words.texts(np.arange(len(base.words)))
     word_codes, name_codes = base.word_codes.lists(), base.name_codes.lists()
@@ -124,7 +124,7 @@ def _taken_over(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str
         key = " ".join(segmentations[0])
         if key in keys:
             names[key] = _Named(segmentations, name_codes[name])
-            used.update(word for division in segmentations for word in division)
+            used.update(word for segmentation in segmentations for word in segmentation)
     words = {
         text: _Word(word_codes[at], float(base.weight[at]), bool(base.known[at]), tuple(bases.get(at, ())))
         for at, text in enumerate(texts)
@@ -134,14 +134,14 @@ def _taken_over(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str
 
 
 class _Workers:
-    """All processors where the work is worth it, else this one; results come in order."""
+    """All processors where the work is worth it, else this one. Results come in order."""
 
     def __init__(self, size: int) -> None:
         self._processes = processors() if size >= WORTH_A_POOL else 1
 
     @contextmanager
     def beside(self, work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
-        """`work` on one thing while this process goes on; what is given waits for the result."""
+        """`work` on one item while this process goes on, and the way to wait for the result."""
         if self._processes == 1:
             yield lambda: work(item)
         else:
@@ -166,27 +166,27 @@ def _parts(items: Sequence[Item], size: int) -> Iterator[list[Item]]:
 
 
 def _keys(texts: list[str], workers: _Workers) -> tuple[list[str], NDArray[np.int64]]:
-    """The distinct names, as their words with a space between, and which of them each mark is."""
+    """The distinct names, as their words with a space between, and the number of the name of each mark."""
     distinct: dict[str, int] = {}
     text_of_mark = np.fromiter((distinct.setdefault(text, len(distinct)) for text in texts), np.int64, len(texts))
     number: dict[str, int] = {}
     name_of_text = np.empty(len(distinct), np.int64)
     at = 0
-    for _, keys in workers.map(_divide, list(distinct), NAMES_A_TASK):
+    for _, keys in workers.map(_tokenized, list(distinct), NAMES_A_TASK):
         for key in keys:
             name_of_text[at] = number.setdefault(key, len(number))
             at += 1
     return list(number), name_of_text[text_of_mark]
 
 
-def _divide(texts: list[str]) -> list[str]:
+def _tokenized(texts: list[str]) -> list[str]:
     from ..text import tokenize
 
     return [" ".join(tokenize(text)) for text in texts]
 
 
 def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, _Word]:
-    """Every word of the names, and every part that a word divides into."""
+    """Every word of the names, and every part of a closed word."""
     words: dict[str, _Word] = {}
     wanted = sorted({word for key in keys for word in key.split()})
     done = 0
@@ -201,7 +201,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
             done += len(part)
             if progress:
                 progress(done, total)
-        parts = {piece for word in wanted for division in words[word].segmentations for piece in division}
+        parts = {piece for word in wanted for segmentation in words[word].segmentations for piece in segmentation}
         wanted = sorted(parts - words.keys())
     return words
 
@@ -211,27 +211,27 @@ def _read_words(words: list[str]) -> list[_Word]:
     from ..closeness.vocabulary import base_forms, has_senses, segmentations
     from ..closeness.weights import word_weight
 
-    # One thing after another for all words, so that what each works with stays at hand: the search through the spelling
+    # One step after another for all words, so that its memory stays in the cache: the search through the spelling
     # alone goes through more memory than all the rest.
-    plain = [_said_neutrally(word) for word in words]
-    readings = [_neutral_readings(word) if neutral else () for word, neutral in zip(words, plain, strict=True)]
+    as_written = [_has_one_reading_aloud(word) for word in words]
+    readings = [_readings_as_written(word) if whole else () for word, whole in zip(words, as_written, strict=True)]
     known = list(map(has_senses, words))
-    divided = list(map(segmentations, words))
+    parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
     weights = list(map(word_weight, words))
     bases = [tuple([base.lower() for base in base_forms(word)]) for word in words]
-    return list(map(_Word, codes, weights, known, bases, divided, readings, plain))
+    return list(map(_Word, codes, weights, known, bases, parts, readings, as_written))
 
 
-def _said_neutrally(word: str) -> bool:
-    """Whether a word is said in one way, as it is written."""
+def _has_one_reading_aloud(word: str) -> bool:
+    """Whether a word is read aloud in one way, as written."""
     from ..text import parse, ways_to_say
 
     letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
     return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
 
 
-def _neutral_readings(word: str) -> tuple[_Reading, ...]:
+def _readings_as_written(word: str) -> tuple[_Reading, ...]:
     from ..closeness.sound import READINGS
     from ..pronunciation import pronounce
 
@@ -241,8 +241,8 @@ def _neutral_readings(word: str) -> tuple[_Reading, ...]:
 
 
 class _Names(NamedTuple):
-    """All names in order: the codes of each, how many divisions into words each has, of how many words each of those
-    is, and which these are, all run together."""
+    """All names in order: the codes of each, how many segmentations each has, how many words each segmentation has, and
+    those words, one after another."""
 
     codes: list[tuple[str, ...]]
     segmentations: array[int]
@@ -251,17 +251,16 @@ class _Names(NamedTuple):
 
 
 def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], workers: _Workers) -> _Names:
-    """The divisions and sound codes of every name, those in `old` as they stand there: its words said one after
-    another.
+    """The segmentations and phoneme codes of every name; those in `old` are taken over.
 
-    A name whose words are all said as they are written is put together from their readings, most probable first,
-    as `pronunciation.pronounce_words` does; one with numerals or single letters is read as a whole.
+    Where every word has one reading aloud, the codes of the name are combined from those of the words, most probable
+    first, as `pronunciation.pronounce_words` does. A name with numerals or single letters is read as a whole.
     """
     words = vocabulary.words
     place = dict(zip(vocabulary.texts, range(len(words)), strict=True)).__getitem__
     names = _Names([], array("I"), array("I"), array("I"))
-    divided = {text for text, word in words.items() if len(word.segmentations) > 1}
-    odd = {text for text, word in words.items() if not word.one_way}
+    compounds = {text for text, word in words.items() if len(word.segmentations) > 1}
+    several_readings = {text for text, word in words.items() if not word.one_reading_aloud}
     special: list[int] = []
     for at, key in enumerate(keys):
         if key in old:
@@ -273,28 +272,28 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
             if len(parts) == 1:
                 segmentations, codes = parts[0].segmentations, parts[0].codes
             else:
-                if not parts or not divided.isdisjoint(texts):
-                    segmentations = _divisions(parts)
-                if odd.isdisjoint(texts):
-                    codes = _said_together([part.readings for part in parts if part.readings])
+                if not parts or not compounds.isdisjoint(texts):
+                    segmentations = _segmentations(parts)
+                if several_readings.isdisjoint(texts):
+                    codes = _combined_codes([part.readings for part in parts if part.readings])
                 else:
                     codes = ()
                     special.append(at)
         names.codes.append(codes)
         names.segmentations.append(len(segmentations))
-        for division in segmentations:
-            names.sizes.append(len(division))
-            names.words.extend(map(place, division))
-    for part, found in workers.map(_say, [keys[at] for at in special], NAMES_A_TASK // 4):
+        for segmentation in segmentations:
+            names.sizes.append(len(segmentation))
+            names.words.extend(map(place, segmentation))
+    for part, found in workers.map(_spoken_codes, [keys[at] for at in special], NAMES_A_TASK // 4):
         for at, said in zip(islice(special, len(part)), found, strict=True):
             names.codes[at] = said
         del special[: len(part)]
     return names
 
 
-def _said_together(choices: list[tuple[_Reading, ...]]) -> tuple[str, ...]:
-    """The codes of the most probable ways to say these words one after another; equally probable ones in order of
-    their phones, which spaces keep in the order of lists of phones."""
+def _combined_codes(choices: list[tuple[_Reading, ...]]) -> tuple[str, ...]:
+    """The codes of the most probable readings of these words one after another; equally probable ones in order of their
+    phones. The spaces keep the order of lists of phones."""
     if not choices:
         return ()
     ways = list(choices[0])
@@ -303,7 +302,7 @@ def _said_together(choices: list[tuple[_Reading, ...]]) -> tuple[str, ...]:
             readings = readings[:1]
         least = 0.0
         if len(ways) * len(readings) > MOST_CODES:
-            # A way that is behind so many others already stays behind them.
+            # A reading that is behind so many others stays behind them.
             shares = [way[1] * reading[1] for way in ways for reading in readings]
             shares.sort()
             least = shares[-MOST_CODES] * SURELY_LESS
@@ -322,7 +321,7 @@ def _by_probability(reading: _Reading) -> tuple[float, str]:
     return -reading[1], reading[2]
 
 
-def _say(keys: list[str]) -> list[tuple[str, ...]]:
+def _spoken_codes(keys: list[str]) -> list[tuple[str, ...]]:
     from ..closeness.sound import spoken_phoneme_codes
     from ..text import parse
 
@@ -330,10 +329,10 @@ def _say(keys: list[str]) -> list[tuple[str, ...]]:
 
 
 def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
-    """The order in which names stand, and what their letters alone say of them, in that order."""
+    """The order of the names, and the arrays of their letters in that order."""
     arrays: Arrays = {}
-    # Names in order of the length of their letters run together, then of those letters, then of where they are
-    # divided: a space comes before all of them.
+    # Names in order of the length of their letters run together, then of those letters, then of their
+    # spaces: a space comes before all of them.
     joined = [key.replace(" ", "") for key in keys]
     by = [f"{chr(len(letters))}{letters} {key}" for letters, key in zip(joined, keys, strict=True)]
     order = sorted(range(len(keys)), key=by.__getitem__)
@@ -352,7 +351,7 @@ class _Vocabulary(NamedTuple):
 
 
 def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
-    """What is known of words, whatever names they stand in."""
+    """The arrays of the words."""
     arrays: Arrays = {}
     texts, words = vocabulary
     pack_strings(arrays, "word", texts)
@@ -371,7 +370,7 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
 
 
 def _add_rows(arrays: Arrays, names: _Names, vocabulary: int) -> None:
-    """Which words stand in which division of which name, and the other way about."""
+    """The words of every segmentation of every name, and the segmentations of every word."""
     counts = np.frombuffer(names.segmentations, np.uint32).astype(np.int64)
     arrays["row_words"] = np.array(names.words, np.uint32)
     arrays["row_words_start"] = boundaries(np.frombuffer(names.sizes, np.uint32))
@@ -381,17 +380,17 @@ def _add_rows(arrays: Arrays, names: _Names, vocabulary: int) -> None:
 
 
 def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> None:
-    """Which marks carry which name."""
+    """The marks of every name."""
     marks = np.argsort(name_of_mark, kind="stable")
     arrays["name_marks"] = marks.astype(np.uint32)
     arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(names + 1)).astype(np.uint32)
 
 
-def _divisions(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
-    """The divisions of a name into words, as `closeness.features` makes them: the written one first."""
-    seen: dict[tuple[str, ...], None] = {}
+def _segmentations(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
+    """The segmentations of a name, as `closeness.features` makes them: the written one first."""
+    found: dict[tuple[str, ...], None] = {}
     for choice in product(*[part.segmentations for part in parts]):
-        seen.setdefault(tuple(chain.from_iterable(choice)))
-        if len(seen) >= SEGMENTATIONS:
+        found.setdefault(tuple(chain.from_iterable(choice)))
+        if len(found) >= SEGMENTATIONS:
             break
-    return tuple(filter(None, seen))
+    return tuple(filter(None, found))

@@ -14,7 +14,7 @@ from namescreen.closeness.appearance import confusable_skeleton
 from namescreen.closeness.sound import merge_double_phonemes
 from namescreen.pronunciation.alignment import phone_weights, syllables_in
 from namescreen.pronunciation.articulatory_features import percent_differences
-from namescreen.register.build import MOST_CODES, _said_together, build
+from namescreen.register.build import MOST_CODES, _combined_codes, build
 from namescreen.register.phoneme_index import code_arrays
 from namescreen.register.string_search import first_letters
 
@@ -68,4 +68,4 @@ def test_the_most_probable_ways_to_say_a_name_come_first(words: list[tuple[Any, 
     ways = list(product(*words[:5], *(word[:1] for word in words[5:])))
     ways.sort(key=lambda way: (-math.prod(one[1] for one in way), [phone for one in way for phone in one[2].split()]))
     said = [merge_double_phonemes("".join(one[0] for one in way)) for way in ways[:MOST_CODES]]
-    assert _said_together(list(words)) == tuple(dict.fromkeys(said))
+    assert _combined_codes(list(words)) == tuple(dict.fromkeys(said))
