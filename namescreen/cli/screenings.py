@@ -128,7 +128,7 @@ def _ranking_row(entry: NameEntry) -> Row:
     each = sorted(findings(entry), key=lambda one: (-one.level, not one.bars))
     telling = [one for one in each if one.level > Level.NOTHING] or each[:1]
     unmade = [_CHECK_WORDS[one.check] for one in each if one.level is Level.NOT_CHECKED]
-    told = [one.evidence for one in telling if one.level is not Level.NOT_CHECKED]
+    told = [one.words if one.label else one.evidence for one in telling if one.level is not Level.NOT_CHECKED]
     return {
         "name": entry.name,
         "worst": worst(entry).level.words,

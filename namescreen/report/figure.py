@@ -8,6 +8,7 @@ report's table has it whole.
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Iterable
 from xml.sax.saxutils import escape
 
@@ -20,20 +21,24 @@ from .sensitivity import standings
 
 __all__ = ["MOST_ROWS", "alternative", "description", "to_svg"]
 
-MOST_ROWS = 24
+MOST_ROWS = 20
 """Names in the picture: what fits on an A4 page. Further names stand in the table only, and the picture says
 so."""
 
-_WIDE, _MARGIN, _HEAD, _ROW = 820, 12, 62, 34
-_NAME, _WORST = 122, 110
-_CHECK = (_WIDE - 2 * _MARGIN - _NAME - _WORST) // len(CHECKS)
+# An A4 page is 184 mm between its margins: 1 unit is 0.22 mm, and type of 11 units about 7 points.
+_WIDE, _MARGIN, _HEAD, _ROW = 820, 12, 60, 46
+_NAME, _WORST = 130, 118
+_CHECKS = (178, 118, 138, 114)
+"""How wide the column of each check is."""
+_EVIDENCE = 11
+_LINES = 2  # of evidence
 _INK, _SOFT, _LINE = "#1d1f21", "#55595e", "#b9bdc2"
 _FILL = {Level.SERIOUS: "#dcc3bd", Level.LOOK: "#f0e6cd"}
 _SHAPE_INK = {Level.SERIOUS: "#6d1510", Level.LOOK: "#7a5200"}
 _STYLE = (
-    f"text{{font-family:'Liberation Sans',Arial,'DejaVu Sans',sans-serif;fill:{_INK};font-size:11px}}"
-    f".h{{font-size:12px;font-weight:bold}}.t{{font-size:15px;font-weight:bold}}.n{{font-size:12.5px}}"
-    f".w{{font-weight:bold}}.e{{font-size:9.5px;fill:{_SOFT}}}.x{{font-style:italic;fill:{_SOFT}}}"
+    f"text{{font-family:'Liberation Sans',Arial,'DejaVu Sans',sans-serif;fill:{_INK};font-size:12px}}"
+    f".h{{font-size:12.5px;font-weight:bold}}.t{{font-size:15px;font-weight:bold}}.n{{font-size:13.5px}}"
+    f".w{{font-weight:bold}}.e{{font-size:{_EVIDENCE}px;fill:{_SOFT}}}.x{{font-style:italic;fill:{_SOFT}}}"
 )
 
 
@@ -91,7 +96,7 @@ def _heads() -> Iterable[str]:
 
 
 def _left(check: int) -> int:
-    return _MARGIN + _NAME + _WORST + check * _CHECK
+    return _MARGIN + _NAME + _WORST + sum(_CHECKS[:check])
 
 
 def _row(entry: NameEntry, top: int) -> Iterable[str]:
@@ -99,19 +104,20 @@ def _row(entry: NameEntry, top: int) -> Iterable[str]:
     level = worst(entry).level
     if level in _FILL:
         yield (
-            f'<rect x="{_MARGIN + _NAME - 4}" y="{top - 1}" width="{_WORST - 6}" height="{_ROW - 6}" '
+            f'<rect x="{_MARGIN + _NAME - 6}" y="{top - 1}" width="{_WORST - 6}" height="{_ROW - 6}" '
             f'fill="{_FILL[level]}"/>'
         )
-    yield _text(_MARGIN, middle, _fit(entry.name, _NAME - 10, 12.5), "n")
-    yield _shape(level, _MARGIN + _NAME + 8, middle - 4)
-    yield _text(_MARGIN + _NAME + 22, middle, level.words, "x" if level is Level.NOT_CHECKED else "w")
+    yield _text(_MARGIN, middle, _fit(entry.name, _NAME - 12, 13.5), "n")
+    yield _shape(level, _MARGIN + _NAME + 6, middle - 4)
+    yield _text(_MARGIN + _NAME + 19, middle, level.words, "x" if level is Level.NOT_CHECKED else "w")
     for at, found in enumerate(findings(entry)):
         left = _left(at)
         unasked = found.title == "not asked"
-        yield _shape(Level.NOT_CHECKED if unasked else found.level, left + 7, middle - 4)
+        yield _shape(Level.NOT_CHECKED if unasked else found.level, left + 7, top + 10)
         skipped = unasked or found.level is Level.NOT_CHECKED
-        yield _text(left + 20, middle - 5, found.title, "x" if skipped else "w")
-        yield _text(left + 20, middle + 7, _fit(found.evidence, _CHECK - 24, 9.5), "e")
+        yield _text(left + 20, top + 14, found.title, "x" if skipped else "w")
+        for line, text in enumerate(_folded(found.evidence, _CHECKS[at] - 26)):
+            yield _text(left + 20, top + 26 + 12 * line, text, "e")
     yield f'<path d="M{_MARGIN} {top + _ROW - 4}H{_WIDE - _MARGIN}" stroke="{_LINE}" stroke-width="0.75"/>'
 
 
@@ -119,8 +125,9 @@ def _legend(top: int, left_out: int) -> Iterable[str]:
     x = _MARGIN
     for level in (Level.SERIOUS, Level.LOOK, Level.MINOR, Level.NOTHING, Level.NOT_CHECKED):
         yield _shape(level, x + 7, top + 5)
-        yield _text(x + 20, top + 9, level.words, "x" if level is Level.NOT_CHECKED else "")
-        x += 50 + round(5.3 * len(level.words))
+        words = "not checked, not asked" if level is Level.NOT_CHECKED else level.words
+        yield _text(x + 20, top + 9, words, "x" if level is Level.NOT_CHECKED else "")
+        x += 50 + round(5.8 * len(words))
     more = f" {left_out} more names stand in the table." if left_out else ""
     yield _text(_MARGIN, top + 31, DISCLAIMER + more, "e")
 
@@ -164,6 +171,14 @@ def _fit(text: str, room: float, size: float) -> str:
     while width(text) > most:
         text = shorten(text, min(len(text) - 1, most))
     return text
+
+
+def _folded(text: str, room: float) -> list[str]:
+    """Evidence on a few lines, folded between words; what does not fit is cut at the end."""
+    most = int(room / (0.55 * _EVIDENCE))
+    lines = textwrap.wrap(visible(text), most)
+    rest = " ".join(lines[_LINES - 1 :])
+    return [_fit(line, room, _EVIDENCE) for line in (*lines[: _LINES - 1], *([rest] if rest else []))]
 
 
 def _safe(text: str) -> str:

@@ -119,15 +119,14 @@ def _mark_finding(entry: NameEntry) -> Finding:
         return Finding("marks", Level.NOTHING, "no mark came near", 1.0)
     first = ordered[0]
     level = mark_level(first)
-    text = f"{shorten(first.mark.text, 24)} ({number(first.overall)}{_aside(first)})"
-    if first.knockout:
-        text = f"knockout: {text}"
-    elif level is Level.NOTHING:
+    text = f"{shorten(first.mark.text, 22)} ({number(first.overall)}{_aside(first)})"
+    if level is Level.NOTHING:
         text = f"closest {text}"
     more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
     if more:
         text += f" and {more} more"
-    return Finding("marks", level, text, 1.0 - first.concern, first.knockout)
+    label = "knockout" if first.knockout else ""
+    return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label)
 
 
 def _aside(found: CloseMark) -> str:

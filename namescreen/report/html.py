@@ -7,6 +7,7 @@ becomes a block.
 
 from __future__ import annotations
 
+import re
 from collections.abc import MutableMapping, Sequence
 from html import escape
 from importlib.resources import files
@@ -22,6 +23,7 @@ from .model import Report
 __all__ = ["to_html"]
 
 _PICTURE = "figure.svg"
+_SMALL = 14  # rows of a table that is kept on one page
 
 
 def to_html(report: Report, *, changes: Changes | None = None) -> str:
@@ -41,7 +43,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
 
     parser.add_render_rule("image", image)
     body = parser.renderer.render(tokens, parser.options, env)
-    body = body.replace("<table", '<div class="table"><table').replace("</table>", "</table></div>")
+    body = re.sub(r"<table.*?</table>", _framed, body, flags=re.DOTALL)
     title = escape(f"Name screening: {visible(report.product) or 'product not stated'}")
     style = files(__package__).joinpath("page.css").read_text("utf-8")
     return (
@@ -51,6 +53,12 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
         "'unsafe-inline'\">\n"
         f"<title>{title}</title>\n<style>\n{style}</style>\n</head>\n<body>\n<main>\n{body}</main>\n</body>\n</html>\n"
     )
+
+
+def _framed(found: re.Match[str]) -> str:
+    """A table in a frame of its own; one that fits on a page is not to be broken over two."""
+    small = " small" if found[0].count("<tr") <= _SMALL else ""
+    return f'<div class="table{small}">{found[0]}</div>'
 
 
 def _label_cells(tokens: Sequence[Any]) -> None:
@@ -86,6 +94,8 @@ def _link_names(tokens: Sequence[Any]) -> None:
         heading.attrSet("id", f"name-{at}")
     if headings:
         rest = tokens[tokens.index(headings[-1]) :]
+        before = [token for token in tokens[: tokens.index(headings[0])] if token.type == "heading_open"]
+        before[-1].attrSet("class", "names")
         annex = next((token for token in rest if token.type == "heading_open" and token.tag == "h2"), None)
         if annex is not None:
             annex.attrSet("class", "annex")
