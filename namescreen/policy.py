@@ -19,7 +19,7 @@ from enum import IntEnum
 from .marks.mark import Mark
 
 __all__ = [
-    *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "SAME_GOODS", "STEPS"),
+    *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "SAME_GOODS", "STEPS", "IDENTICAL"),
     *("Conflict", "Finding", "Level", "gate", "has_ended", "level_of", "worst"),
 ]
 
@@ -61,7 +61,8 @@ buyer translates. Ours, not fitted."""
 STEPS = ((0.75, Level.SERIOUS), (0.55, Level.LOOK), (0.35, Level.MINOR))
 """Concern at or above which a mark has a level."""
 
-_LOOK_FROM = {level: least for least, level in STEPS}[Level.LOOK]
+IDENTICAL = 0.65
+"""The least concern of an identical live mark of the markets, whatever its goods: in the middle of "look closer"."""
 
 
 def level_of(concern: float) -> Level:
@@ -125,7 +126,7 @@ class Conflict:
         share = 1.0 if self.goods is None else self.goods
         value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
         if self.identical:
-            value = max(value, _LOOK_FROM)
+            value = max(value, IDENTICAL)
         if self.ended:
             value /= 2
         return value / 2 if self.bites is False else value

@@ -28,9 +28,7 @@ OFFICE = (
 )
 
 
-@app.command(
-    epilog="Examples:\n\nnamescreen classes 'planters of glazed clay; herb seeds'\n\nnamescreen classes --all"
-)
+@app.command(epilog="Examples:\n\nnamescreen classes 'planters of glazed clay; herb seeds'\n\nnamescreen classes --all")
 def classes(
     goods: Annotated[
         str | None, typer.Argument(help="The goods in plain words; a semicolon between goods of different kinds.")

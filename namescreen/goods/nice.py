@@ -125,8 +125,7 @@ EXPLAINED = {
     "shops. To sell only your own goods you may not need it.",
     36: "Money matters: insurance, banking, payment, property, charitable collections. Accounting is in 35.",
     37: "Building, installing, repairing, cleaning and mining. Making goods to order is in 40.",
-    38: "Letting people communicate: telephone, internet access, broadcasting, streaming. The content itself is in "
-    "41.",
+    38: "Letting people communicate: telephone, internet access, broadcasting, streaming. The content itself is in 41.",
     39: "Moving and keeping people and goods: transport, delivery, storage, parking, travel arrangement. Booking of "
     "rooms is in 43.",
     40: "Changing or making something for someone else: printing, dyeing, engraving, tailoring, 3D printing to order, "

@@ -41,6 +41,7 @@ COLUMNS = (
     "reasons",
 )
 
+
 def to_csv(report: Report) -> str:
     """The report's names, their findings and their close marks as CSV, names in the order of places."""
     lines = [csv_line(COLUMNS)]
@@ -86,4 +87,3 @@ def _mark(found: CloseMark | None, entry: NameEntry) -> list[str]:
         str(found.marks),
         in_one_sentence(found.reasons),
     ]
-

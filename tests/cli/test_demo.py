@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 from pathlib import Path
 
 from namescreen.demo import demo_files
@@ -32,8 +34,8 @@ def test_the_demo_shows_the_whole_job_and_leaves_it_to_try(run: Run, tmp_path: P
 
     followed = run("screen", "--brief", "brief.toml", "--top", "1", "--format", "csv", cwd=folder)
     assert followed.returncode == 0, followed.stderr
-    names = {line.split(",")[0] for line in followed.stdout.splitlines()[1:]}
-    assert len(names) == 8
+    rows = list(csv.DictReader(io.StringIO(followed.stdout)))
+    assert len({row["name"] for row in rows}) == 8
 
 
 def test_a_changed_brief_is_never_overwritten(run: Run, tmp_path: Path) -> None:
