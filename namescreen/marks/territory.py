@@ -35,6 +35,9 @@ _NAMES = {
     "ipi": "CH", "brazil": "BR", "oapi": "OA", "aripo": "AP",
 }  # fmt: skip
 
+_USER_ASSIGNED = re.compile("AA|Q[M-Z]|X[A-Z]|ZZ")
+"""Codes that ISO 3166-1 leaves to its users: they name no country, so such a mark may hold anywhere."""
+
 
 @lru_cache(maxsize=4096)
 def office_code(office: str) -> str:
@@ -42,7 +45,8 @@ def office_code(office: str) -> str:
     plain = " ".join(office.casefold().replace(".", "").split())
     if plain in _NAMES:
         return _NAMES[plain]
-    return office.strip().upper() if re.fullmatch(r"\s*[A-Za-z]{2}\s*", office) else ""
+    code = plain.upper()
+    return code if re.fullmatch("[A-Z]{2}", code) and not _USER_ASSIGNED.fullmatch(code) else ""
 
 
 @lru_cache(maxsize=65536)
