@@ -123,4 +123,3 @@ def _answers(
             answers[question] = answer
         return answers, True
     return answers, False
-

@@ -11,14 +11,15 @@ and no source stands beside them.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 from .appearance import Numbers, above_floor, appearance_similarity, positive_part
 from .features import Features, Word
 from .parameters import Parameters, shipped_parameters
 from .sound import sound_similarity_of_words
-from .vocabulary import has_meaning
-from .weights import LEAST
+from .vocabulary import TRANSLATED, english_readings, has_meaning, meaning_similarity_of_words
+from .weights import LEAST, word_weight
 from .word_similarity import (
     ASPECT_FLOOR,
     ASPECT_SOUND_FLOOR,
@@ -95,7 +96,28 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
             grid = [[aspect_similarity(word, match) for match in theirs] for word in ours]
             best = [max(pair) for pair in zip(best, _aspects(ours, theirs, grid, parameters), strict=True)]
     meant = _meant(one) and _meant(other)
-    return Scores(min(best[0], MOST_IN_LOOK), best[1], best[2] if meant else None, best[3])
+    meaning = max(best[2], _translated(one, other, parameters)) if meant else None
+    return Scores(min(best[0], MOST_IN_LOOK), best[1], meaning, best[3])
+
+
+def _translated(one: Features, other: Features, parameters: Parameters) -> float:
+    """Closeness in meaning of the names as said in English, where that takes another number of words than they have."""
+    best = 0.0
+    for ours in english_readings(one.name.words):
+        for theirs in english_readings(other.name.words):
+            if len(ours) != len(one.name.words) or len(theirs) != len(other.name.words):
+                grid = [
+                    [_said(meaning_similarity_of_words(word, match, SAME_MEANING)) for match in theirs] for word in ours
+                ]
+                covered = _covered(_plain(ours), _plain(theirs), grid, _counts)
+                best = max(best, TRANSLATED * combine_coverage(covered.less, covered.more, parameters))
+    return best
+
+
+@lru_cache(maxsize=1 << 14)
+def _plain(words: tuple[str, ...]) -> Side:
+    """Words of which only the weight matters."""
+    return tuple(Word(word, (), word_weight(word, ())) for word in words)
 
 
 def stop_words(features: Features) -> frozenset[str]:

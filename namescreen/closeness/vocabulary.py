@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import islice, product
 
-from ..lexicon import equivalents, foreign_words, kinds, lexicon, zipf
-from ..text import best_joint
+from ..lexicon import equivalents, kinds, lexicon, zipf
+from ..text import best_joint, tokenize
 
 __all__ = [
+    "TRANSLATED",
     "base_forms",
+    "english_readings",
     "has_meaning",
     "has_senses",
     "is_known",
+    "meaning_keys",
     "meaning_similarity_of_words",
     "segmentations",
     "words_similar_in_meaning",
@@ -76,8 +80,10 @@ def _seen(part: str) -> float:
     return common if common >= (COMMON if len(part) > 3 else COMMON + 0.5) and is_known(part) else 0.0
 
 
-TRANSLATED = 0.9
-"""What closeness in meaning counts when one word had to be translated: as much as between synonyms."""
+TRANSLATED = 0.95
+"""What closeness in meaning counts when a word had to be translated: the same idea, which few synonyms are."""
+MOST_EQUIVALENTS = 6
+MOST_READINGS = 12
 
 
 @lru_cache(maxsize=1 << 18)
@@ -89,7 +95,7 @@ def meaning_similarity_of_words(one: str, other: str, least: float = 0.0) -> flo
     """
     if one == other:
         return 1.0
-    ours, theirs = equivalents(one), equivalents(other)
+    ours, theirs = equivalents(one)[:MOST_EQUIVALENTS], equivalents(other)[:MOST_EQUIVALENTS]
     pairs = [(one, yours.english) for yours in theirs] + [(mine.english, other) for mine in ours]
     pairs += [(mine.english, yours.english) for mine in ours for yours in theirs]
     known = [lexicon().closeness(one, other, least), *(_translated(*pair, least) for pair in pairs)]
@@ -101,16 +107,51 @@ def _translated(one: str, other: str, least: float) -> float | None:
     return None if value is None else TRANSLATED * value
 
 
+@lru_cache(maxsize=1 << 14)
+def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
+    """The ways to say a name in English where words of it are foreign, the name as it stands first; at most a dozen.
+
+    A foreign word may take several: Gummistempel, rubber stamp.
+    """
+    choices = [
+        [(word,), *(tokenize(one.english) for one in equivalents(word))][: MOST_EQUIVALENTS + 1] for word in words
+    ]
+    ways = (tuple(part for parts in choice for part in parts) for choice in product(*choices))
+    return tuple(dict.fromkeys(islice(ways, MOST_READINGS)))
+
+
 @lru_cache(maxsize=1 << 13)
 def words_similar_in_meaning(word: str, least: float) -> dict[str, float]:
-    """Every word whose `meaning_similarity_of_words` with `word` is at least `least`, with that value.
+    """What a word must be, for its `meaning_similarity_of_words` with `word` to be at least `least`: by its
+    `meaning_keys`, with that value.
 
     Complete for `least` no lower than the floor of the lexicon's neighbourhoods (0.4) over `TRANSLATED`.
     """
-    found: set[str] = set()
-    for start in (word, *(equivalent.english for equivalent in equivalents(word))):
-        near = {start, *(other for other, value in lexicon().neighbours(start).items() if value >= least)}
-        found |= near
-        found |= {foreign for english in near for foreign in foreign_words(english)}
-    values = {other: meaning_similarity_of_words(word, other, least) for other in sorted(found - {word})}
-    return {other: value for other, value in values.items() if value is not None and value >= least}
+    found: dict[str, float] = {}
+    for start in (word, *(one.english for one in equivalents(word)[:MOST_EQUIVALENTS])):
+        near = {**dict.fromkeys(_lemmas(start), 1.0), **lexicon().neighbours(start)}
+        for other, value in near.items():
+            if TRANSLATED * value >= least:
+                found[TRANSLATION + other] = max(TRANSLATED * value, found.get(TRANSLATION + other, 0.0))
+            known = meaning_similarity_of_words(word, other, least) if value >= least and other != word else None
+            if known is not None and known >= least:
+                found[other] = known
+    return found
+
+
+def meaning_keys(word: str) -> tuple[str, ...]:
+    """What a word is found by, for its meaning: the words of the lexicon that it is a form of, and, marked, those that
+    its English equivalents are."""
+    equal = (one.english for one in equivalents(word)[:MOST_EQUIVALENTS])
+    marked = (TRANSLATION + lemma for english in equal for lemma in _lemmas(english))
+    return tuple(dict.fromkeys((*(base.lower() for base in base_forms(word)), *marked)))
+
+
+TRANSLATION = "="
+"""The mark of a word that is what another means in English."""
+
+
+def _lemmas(english: str) -> tuple[str, ...]:
+    """The words of the lexicon that an English word or phrase is a form of, or itself."""
+    words = lexicon()
+    return (english,) if words.is_lemma(english) else words.bases(english) or (english,)

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from .association import associated, association, neighbours
 from .feeling import concreteness, feeling
-from .foreign import Equivalent, equivalents, foreign_words
+from .foreign import Equivalent, equivalents
 from .frequency import frequency_languages, zipf
+from .translation import Translation, equivalents_in, languages, translations
 from .word_kinds import KINDS, kinds, name_rank, proper_name, words_of_kind
 from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
@@ -16,18 +17,21 @@ __all__ = [
     "Related",
     "Relation",
     "Sense",
+    "Translation",
     "associated",
     "association",
     "concreteness",
     "equivalents",
+    "equivalents_in",
     "feeling",
-    "foreign_words",
     "frequency_languages",
     "kinds",
+    "languages",
     "lexicon",
     "name_rank",
     "neighbours",
     "proper_name",
+    "translations",
     "words_of_kind",
     "zipf",
 ]

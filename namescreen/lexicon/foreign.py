@@ -1,43 +1,60 @@
-"""Everyday words of other languages and their English equivalents: what a buyer who knows both would translate."""
+"""What a buyer who knows both languages reads in a foreign word: its sure translations, if it is no English word."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..tables import open_table
 from .frequency import zipf
+from .translation import Translation, translations
+from .wordnet import lexicon
 
-__all__ = ["Equivalent", "equivalents", "foreign_words"]
+__all__ = ["Equivalent", "equivalents"]
 
 PLAIN_ENGLISH = 3.8
 """Zipf value in English from which a word is read as English and not translated (pain, chat, son); the doctrine of
 foreign equivalents asks whether the ordinary buyer would stop and translate (TMEP 1207.01(b)(vi)(A))."""
+KNOWN_ENGLISH = 2.8
+"""The same for a word of the English lexicon."""
+COMMON_KNOWLEDGE = ("own list", "goods lists")
+SURE = 0.65
+"""Score from which a translation counts as what the word means."""
+SURE_COMPOUND, SHORTEST_PART = 0.65, 4
+SHORTEST = 3
+"""Shorter words are left out: too many of them mean something in some language."""
 
 
 @dataclass(frozen=True, slots=True)
 class Equivalent:
-    """What a word means in one language (BCP 47 code), as an English word."""
+    """What a word means in one language (BCP 47 code), as an English word or a few."""
 
     language: str
     english: str
 
 
+def _read_as_english(word: str) -> bool:
+    common = zipf(word)
+    return common >= PLAIN_ENGLISH or (common >= KNOWN_ENGLISH and lexicon().known(word))
+
+
+def _is_sure(one: Translation) -> bool:
+    """Whether a buyer would see it: invented words fall into short parts, and look like some word, by chance."""
+    if one.language == "la":  # nobody's market: only the words that many know from names
+        return one.source == "own list"
+    if one.parts:
+        return one.score >= SURE_COMPOUND and min(map(len, one.parts)) >= SHORTEST_PART
+    return one.score >= SURE and one.source != "spelling"  # which look and sound tell already
+
+
 @lru_cache(maxsize=1 << 16)
 def equivalents(word: str) -> tuple[Equivalent, ...]:
-    """The English equivalents of the folded `word` in the languages of the table; empty if it is read as English.
+    """The English equivalents of the folded `word` in all languages with a table; empty if it is read as English.
 
-    French, Spanish, Italian, German, Portuguese, Dutch, Swedish and Latin, some 300 ideas common in names,
-    written by us from memory: a word that is missing is not known here, which is not the same as meaningless.
+    A word that is missing is not known here, which is not the same as meaningless.
     """
-    value = open_table("foreign_words.tsv").get(word)
-    if value is None or zipf(word) >= PLAIN_ENGLISH:
+    if len(word) < SHORTEST or _read_as_english(word):
         return ()
-    return tuple(Equivalent(*entry.split(":")) for entry in value.split(","))
-
-
-@lru_cache(maxsize=1 << 14)
-def foreign_words(english: str) -> tuple[str, ...]:
-    """The foreign words whose equivalent is the `english` word, folded and sorted, those read as English left out."""
-    found = (open_table("foreign_of.tsv").get(english) or "").split()
-    return tuple(word for word in found if zipf(word) < PLAIN_ENGLISH)
+    in_use = zipf(word) >= KNOWN_ENGLISH  # a name or brand met in English: only what everyone knows is read in it
+    sure = (one for one in translations(word) if _is_sure(one) and one.english != word)
+    found = ((one.language, one.english) for one in sure if not in_use or one.source in COMMON_KNOWLEDGE)
+    return tuple(Equivalent(language, english) for language, english in dict.fromkeys(found))

@@ -43,7 +43,7 @@ TASKS_A_PROCESS = 40
 WORTH_KEEPING = 2_000
 """Words from which it pays to read the tables they are looked up in as a whole (0.3 s)."""
 TABLES = (
-    "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "foreign_words.tsv", "frequency/en.tsv",
+    "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv",
     "word_kinds.tsv",
 )  # fmt: skip
 MOST_CODES = 3
@@ -208,7 +208,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
 
 def _read_words(words: list[str]) -> list[_Word]:
     from ..closeness.sound import phoneme_codes_of
-    from ..closeness.vocabulary import base_forms, has_senses, segmentations
+    from ..closeness.vocabulary import has_senses, meaning_keys, segmentations
     from ..closeness.weights import word_weight
 
     # One step after another for all words, so that its memory stays in the cache: the search through the spelling
@@ -219,7 +219,7 @@ def _read_words(words: list[str]) -> list[_Word]:
     parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
     weights = list(map(word_weight, words))
-    bases = [tuple([base.lower() for base in base_forms(word)]) for word in words]
+    bases = list(map(meaning_keys, words))
     return list(map(_Word, codes, weights, known, bases, parts, readings, as_written))
 
 

@@ -44,7 +44,7 @@ class Index:
         self._lemma_words = RaggedArray(arrays, "lemma_words")
 
     def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
-        """The words that are forms of a lemma of the lexicon, or are the lemma."""
+        """The words with this key (`closeness.vocabulary.meaning_keys`), or that are it."""
         at = self._lemmas.find(lemma)
         return self._lemma_words.one(at) if at is not None else np.zeros(0, np.uint32)
 

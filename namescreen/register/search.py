@@ -28,7 +28,7 @@ WORTH_KEEPING = 100
 """Names from which it pays to read the tables of the lexicon as a whole (0.3 s), before the workers start, who share
 them."""
 TABLES = (
-    "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv", "foreign_words.tsv", "foreign_of.tsv",
+    "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv",
 )  # fmt: skip
 NAMES_A_TASK = 4
 

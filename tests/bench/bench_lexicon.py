@@ -19,6 +19,8 @@ QUESTIONS = {
     "open, first answers": "from namescreen.lexicon import lexicon, zipf, kinds\n"
     "words = lexicon()\n"
     "words.senses('spring'); words.closeness('herb', 'basil'); zipf('garden'); kinds('best')",
+    "open, first association": "from namescreen.lexicon import association, translations\n"
+    "association('honey', 'bee'); translations('honigloeffel', 'de')",
     "open, goods, first judgement": "from namescreen.goods import distinctiveness\n"
     "distinctiveness('Kelbo Pot', 'self-watering herb planter')",
 }
@@ -45,7 +47,8 @@ def main() -> None:
         print(f"{name}: {median * 1000:.0f} ms, {median / baseline:.2f} times that")
 
     from namescreen.goods import weakness
-    from namescreen.lexicon import lexicon
+    from namescreen.lexicon import association, lexicon, neighbours
+    from namescreen.lexicon.association import _nearest
 
     words = lexicon()
     table = {"herb": 1.0}
@@ -56,6 +59,12 @@ def main() -> None:
         "weakness, warm": lambda: weakness("herb", ("herb", "planter")),
     }.items():
         print(f"{name}: {min(timeit.repeat(ask, number=20_000)) / lookup:.1f} dictionary look-ups")
+
+    pair = min(timeit.repeat(lambda: association.__wrapped__("candle", "wax"), number=20_000)) / 20_000
+    four = min(timeit.repeat(lambda: _nearest.__wrapped__(("candle", "scent", "home", "calm"), 100), number=20)) / 20
+    assert neighbours("candle")
+    print(f"association of two known words: {pair * 1e6:.1f} microseconds (goal 5)")
+    print(f"100 neighbours of four words: {four * 1e3:.1f} ms (goal 5)")
 
 
 if __name__ == "__main__":

@@ -7,9 +7,10 @@ import subprocess
 import sys
 from pathlib import Path
 
+import numpy as np
 import pytest
 
-from namescreen.tables import open_table, wordlists_folder
+from namescreen.tables import Table, open_table, wordlists_folder
 
 ROOT = Path(__file__).parents[2]
 
@@ -39,3 +40,36 @@ def test_word_kinds_rebuild_to_the_same_bytes(tmp_path: Path) -> None:
 )  # fmt: skip
 def test_tables_match_their_checksums(name: str) -> None:
     open_table(name).verify()
+
+
+@pytest.mark.shared
+def test_foreign_words_rebuild_to_the_same_bytes(tmp_path: Path, shared_folder: Path) -> None:
+    command = [sys.executable, str(ROOT / "wordlists" / "build" / "foreign_words.py"), "--to", str(tmp_path)]
+    command += ["--omw", str(shared_folder / "omw"), "--goods", str(shared_folder / "checks" / "foreign_goods.csv")]
+    env = {**os.environ, "NLTK_DATA": str(shared_folder / "nltk_data")}
+    subprocess.run(command, check=True, capture_output=True, env=env, timeout=900)
+    for name in ("foreign_words.tsv", "foreign_of.tsv", "foreign_parts.tsv", "international_words.tsv"):
+        assert (tmp_path / name).read_bytes() == (wordlists_folder() / name).read_bytes()
+
+
+def test_feelings_rebuild_to_the_same_words(tmp_path: Path) -> None:
+    pytest.importorskip("vaderSentiment", reason="needs the package vaderSentiment, which only the build scripts use")
+    draw("feelings.py", tmp_path)
+    drawn = dict(Table(tmp_path / "feelings.tsv").items())
+    shipped = dict(open_table("feelings.tsv").items())
+    assert {word for word, value in drawn.items() if value[0] != "~"} <= shipped.keys()
+    values = [(int(drawn[word].strip("~")), int(shipped[word].strip("~"))) for word in drawn.keys() & shipped.keys()]
+    assert all(abs(one - other) <= 1 for one, other in values)  # the last digit may round otherwise elsewhere
+    assert len(values) > 0.99 * len(shipped)
+
+
+def test_word_vectors_rebuild_to_the_same_neighbours(tmp_path: Path) -> None:
+    glove, moby = os.environ.get("NAMESCREEN_GLOVE"), os.environ.get("NAMESCREEN_MOBY")
+    if not glove or not moby:
+        pytest.skip("needs the two npm packages: set NAMESCREEN_GLOVE and NAMESCREEN_MOBY to their files")
+    command = [sys.executable, str(ROOT / "wordlists" / "build" / "embedding.py"), "--to", str(tmp_path)]
+    subprocess.run([*command, "--glove", glove, "--moby", moby], check=True, capture_output=True, timeout=900)
+    assert (tmp_path / "embedding_words.tsv").read_bytes() == (wordlists_folder() / "embedding_words.tsv").read_bytes()
+    both = (np.load(folder / "embedding.npy").astype(float)[::17] for folder in (tmp_path, wordlists_folder()))
+    one, other = (rows / np.linalg.norm(rows, axis=1, keepdims=True) for rows in both)
+    assert np.abs(one @ one[:200].T - other @ other[:200].T).max() < 0.02  # signs and rotations do not matter

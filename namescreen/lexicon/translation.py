@@ -1,0 +1,188 @@
+"""What a word of another language means in English, and back: the one door for all who ask.
+
+Sources, each with its reliability in the score: goods lists of European trade marks in all their languages, our own
+lists, wordnets, and the Wiktionary extension of the Open Multilingual Wordnet; see wordlists/SOURCES.md. Words are
+looked up folded. A form that is not in the table is traced to words with the same stem; else a word may be an
+international one in another spelling (Kronometer), or, in a language that writes compounds as one word, be taken apart
+where all parts are known (Kräutertee: herbs, tea)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from itertools import product
+
+from ..errors import DataError
+from ..tables import open_table
+from ..text import fold
+from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, stems
+
+__all__ = ["Translation", "equivalents_in", "languages", "translations"]
+
+INFLECTED = 0.95
+"""What a reading keeps of its score where the form was traced to a word by its stem."""
+SHORT_INFLECTED, LONG_ENOUGH = 0.6, 4
+"""The same where fewer letters are in common: much looks like a form of a short word by chance."""
+COMPOUND = 0.85
+"""What a reading keeps of the scores of its parts."""
+COGNATE = 0.6
+"""The score of an English word in another spelling: a guess, as there are false friends."""
+SHORTEST_COGNATE = 5
+SHORTEST_PART, SHORTEST_COMPOUND = 3, 7
+MOST_PARTS = 3
+SENSES_OF_A_PART = 5
+MOST = 24
+_SOURCES = {"g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling"}
+
+
+@dataclass(frozen=True, slots=True)
+class Translation:
+    """One English sense of a word of another language.
+
+    `language` is a BCP 47 code; `english` a word or a few, folded; `score`, in [0, 1], how far the reading can be
+    relied on: 1 for a term found so in goods lists, less for a minor sense, an inflected form or a compound; `source`
+    where it comes from. `parts` are the parts of a compound, in its own language, where the reading rests on them.
+    """
+
+    language: str
+    english: str
+    score: float
+    source: str
+    parts: tuple[str, ...] = ()
+
+
+@cache
+def languages() -> tuple[str, ...]:
+    """The BCP 47 codes of the languages with a table. A word of any other language is not checked."""
+    listed = open_table("foreign_words.tsv").get("*languages")
+    if not listed:
+        table = open_table("foreign_words.tsv")
+        raise DataError(table.path, "does not say its languages", "Install namescreen again")
+    return tuple(listed.split())
+
+
+@lru_cache(maxsize=1 << 15)
+def translations(word: str, language: str | None = None) -> tuple[Translation, ...]:
+    """The English senses of `word`, best first; of one language, or of all in `languages()` for None.
+
+    Empty where nothing is known, also for a language without a table: ask `languages()` to tell the two apart.
+    """
+    folded = fold(word)
+    asked = languages() if language is None else tuple(code for code in languages() if code == language)
+    found: list[Translation] = []
+    for code, read in _entries(folded, asked).items():
+        found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in read]
+    known = {one.language for one in found}
+    for code in asked:
+        if code not in known:
+            cognates = _international(folded, code)
+            found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in cognates]
+            if not cognates and code in COMPOUNDING and len(folded) >= SHORTEST_COMPOUND:
+                found += _compound(folded, code)
+    return tuple(sorted(found, key=lambda one: (-one.score, one.language, one.english))[:MOST])
+
+
+@lru_cache(maxsize=1 << 13)
+def equivalents_in(english: str, language: str) -> tuple[str, ...]:
+    """The words of `language` that mean the `english` word or phrase, folded, the most reliable first."""
+    listed = open_table("foreign_of.tsv").get(fold(english)) or ""
+    pairs = (entry.split(":") for entry in listed.split(","))
+    return tuple(word for code, *words in pairs if code == language for word in words)
+
+
+Senses = list[tuple[str, float, str]]
+"""English, score and the letter of the source."""
+
+
+@lru_cache(maxsize=1 << 14)
+def _row(key: str) -> tuple[tuple[str, str, Senses], ...]:
+    """What stands under a stem: language, word, senses."""
+    value = open_table("foreign_words.tsv").get(key)
+    rows = []
+    for entry in value.split(";") if value else ():
+        code, word, *senses = entry.split("|")
+        read = [
+            (english, int(score[:-1]) / 100, score[-1]) for english, _, score in (s.rpartition(":") for s in senses)
+        ]
+        rows.append((code, word or key, read))
+    return tuple(rows)
+
+
+def _entries(word: str, asked: tuple[str, ...]) -> dict[str, Senses]:
+    """The senses of `word` by language: its own, and, a little lower, those of the words with its stem."""
+    found: dict[str, dict[str, tuple[str, float, str]]] = {}
+    for key, codes in stems(word, asked).items():
+        for code, listed, senses in _row(key):
+            same = len(word) if listed == word else shared_with(word, listed, code)
+            if code in codes and same:
+                kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
+                best = found.setdefault(code, {})
+                for english, score, source in senses:
+                    if english not in best or best[english][1] < score * kept:
+                        best[english] = (english, score * kept, source)
+    return {code: list(best.values()) for code, best in found.items()}
+
+
+@cache
+def _parts() -> dict[str, str]:
+    """The stems of the words that may stand in a compound, each with the languages, separated by spaces."""
+    return dict(open_table("foreign_parts.tsv").items())
+
+
+def _compound(word: str, language: str) -> list[Translation]:
+    parts = _split(word, language, MOST_PARTS)
+    if not parts:
+        return []
+    choices = [sorted(senses, key=lambda one: (-one[1], one[0]))[:SENSES_OF_A_PART] for _, senses in parts]
+    found: dict[str, float] = {}
+    for chosen in product(*choices):
+        english = " ".join(sense for sense, _, _ in chosen)
+        score = COMPOUND * min(score for _, score, _ in chosen)
+        found[english] = max(score, found.get(english, 0.0))
+    names = tuple(part for part, _ in parts)
+    best = sorted(found.items(), key=lambda pair: (-pair[1], pair[0]))[:MOST]
+    return [Translation(language, english, round(score, 4), "compound", names) for english, score in best]
+
+
+Part = tuple[str, Senses]
+
+
+def _split(word: str, language: str, most: int) -> list[Part]:
+    """The best way to take `word` apart: few parts, none of them short, read reliably; empty if it has none."""
+    best: tuple[float, list[Part]] = (0.0, [])
+    for cut in range(SHORTEST_PART, len(word) - SHORTEST_PART + 1):
+        left = _part(word[:cut], language)
+        if not left:
+            continue
+        rest = word[cut:]
+        last = _part(rest, language)
+        tail = [(rest, last)] if last else _split(rest, language, most - 1) if most > 2 and cut > SHORTEST_PART else []
+        if tail:
+            parts = [(word[:cut], left), *tail]
+            lengths = [len(part) for part, _ in parts]
+            reliable = [max(score for _, score, _ in senses) for _, senses in parts]
+            value = min(lengths) + 6 * min(reliable) - 4 * (len(parts) - 2)
+            if value > best[0]:
+                best = (value, parts)
+    return best[1]
+
+
+def _international(word: str, language: str) -> Senses:
+    """The English word that `word` is in another spelling: kronometer, chronometer."""
+    for key in map(skeleton, possible_stems(word, language)):
+        listed = open_table("international_words.tsv").get(key) if len(key) >= SHORTEST_COGNATE else None
+        if listed:
+            return [(english, COGNATE, "i") for english in listed.split(",")]
+    return []
+
+
+@lru_cache(maxsize=1 << 14)
+def _part(part: str, language: str) -> Senses:
+    """The senses of a part of a compound, which may be inflected or carry a linking element."""
+    listed = _parts()
+    if part[0] == part[1]:  # honungs-sked, not honung-ssked
+        return []
+    if not any(language in listed.get(one, "").split() for one in possible_stems(part, language)):
+        return _international(part, language)
+    senses = _entries(part, (language,)).get(language, [])
+    return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []
