@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import sys
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -27,7 +28,7 @@ from .output import Column, Format, Row, print_disclaimer, say_below, show
 from .talk import counted, say
 
 if TYPE_CHECKING:
-    from namescreen.generation import Candidate
+    from namescreen.generation import Candidate, Candidates
     from namescreen.register import Register
 
 __all__ = ["COLUMNS", "app", "show_candidates"]
@@ -40,10 +41,7 @@ DEEP = 100
 """From so many names on a progress bar is worth its line."""
 
 
-MADE = (
-    "Only names made in this way; repeat for several: compound, blend, affix, clipping, adjective-noun, verb-noun, "
-    "noun-of-noun, word-pair, alliteration, echo, respelling, combining-forms, initials, invented."
-)
+MADE = "Only names made in this way; repeat for several: found, pair, changed, figure, affix, foreign; blend only so."
 
 
 def _part(name: str, title: str) -> Column:
@@ -53,16 +51,24 @@ def _part(name: str, title: str) -> Column:
 COLUMNS = (
     Column("name", "name", shrink=False),
     Column("score", "score", text=lambda row: f"{row['score']:.2f}", right=True),
-    Column("made", "how it was made"),
-    _part("evocation", "evokes"),
+    Column("made", "why it might work"),
+    _part("sense", "evokes"),
     _part("sayable", "says"),
     _part("own", "own"),
     Column("flags", "remarks"),
 )
 CSV = (
-    Column("name", "name"), Column("score", "score", text=lambda row: f"{row['score']:.4f}"),
-    Column("construction", "construction"), Column("how", "how"), Column("sources", "sources"),
-)  # fmt: skip
+    Column("name", "name"),
+    Column("score", "score", text=lambda row: f"{row['score']:.4f}"),
+    Column("construction", "construction"),
+    Column("how", "how"),
+    Column("sources", "sources"),
+)
+LEFT_OUT = (
+    Column("name", "left out", shrink=False),
+    Column("construction", "made as"),
+    Column("because", "because"),
+)
 
 
 @app.command(
@@ -92,6 +98,9 @@ def brainstorm(
     register: RegisterOption = None,
     seed: SeedOption = None,
     form: FormatOption = Format.table,
+    everything: Annotated[
+        bool, typer.Option("--all", help="Also list the names that were left out, each with the reason.")
+    ] = False,
     ideas: Annotated[
         bool, typer.Option("--ideas", help="Show the meanings of the concepts and the words they bring to mind.")
     ] = False,
@@ -106,13 +115,13 @@ def brainstorm(
     """Make candidate names from concept words, the best and most varied first, each with how it was made.
 
     What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers
-    beside it run from 0 to 1, 1 the better end: how near its sources stand to the concepts and how well they
-    show (evokes), how usual its letters and sounds are (says), how far it is from describing the goods (own). A
-    name with an awkward reading in the brief's languages is left out.
+    beside it run from 0 to 1, 1 the better end: how much of the brief its sources touch (evokes), how usual its
+    letters and sounds are (says), how far it is from describing the goods (own). A name with an unlucky reading in
+    the brief's languages, or all but the same as a mark, is left out; how many were is told, and --all lists them.
     """
     from namescreen.generation import candidates
-    from namescreen.generation.expansion import meaning_found
     from namescreen.generation.material import TONES, tone_of
+    from namescreen.generation.senses import meaning_found
 
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
     for concept_word in settled.concepts:
@@ -138,6 +147,7 @@ def brainstorm(
     show_candidates(names, form)
     if len(names) < limit:
         say(f"{len(names)} names, and no more within these limits.")
+    tell_left_out(found, form if everything else None)
 
 
 def _first(found: Iterable[Candidate], limit: int) -> list[Candidate]:
@@ -162,18 +172,39 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
     print_disclaimer(form)
 
 
+def tell_left_out(found: Candidates, form: Format | None) -> None:
+    """Say how many names were left out and why; with a form, list them to stdout below the names."""
+    if not found.left_out and not found.beyond_limits:
+        return
+    marks = sum(one.kind == "mark" for one in found.left_out)
+    read = Counter(one.language for one in found.left_out if one.kind == "reading")
+    counts = [f"{marks} all but the same as a mark"] if marks else []
+    counts += [f"{count} for an unlucky reading in {language}" for language, count in sorted(read.items())]
+    if found.beyond_limits:
+        counts.append(f"{found.beyond_limits:,} proposals beyond the brief's limits")
+    say(f"Left out: {'; '.join(counts)}." + ("" if form or not found.left_out else " --all lists the names."))
+    if form in (Format.table, Format.markdown) and found.left_out:
+        sys.stdout.write("\n")
+        rows = [{"name": o.candidate.text, "construction": o.candidate.construction, "because": o.because}
+                for o in found.left_out]  # fmt: skip
+        show(rows, LEFT_OUT, form)
+    elif form is Format.jsonl:
+        show(({"left_out": one.candidate.text, "because": one.because} for one in found.left_out), (), form)
+
+
 SENSES = (Column("concept", "concept", shrink=False), Column("meaning", "meaning"), Column("used", "used"))
 IDEAS = (
     Column("word", "word", shrink=False),
-    Column("via", "how it was reached"),
-    Column("distance", "steps", right=True),
+    Column("why", "what it is, and what for"),
     Column("weight", "weight", text=lambda row: f"{row['weight']:.2f}", right=True),
 )
 
 
 def show_ideas(brief: Brief, limit: int, form: Format) -> None:
     """Write the meanings of the concepts, then the words names are made from, the weightiest first."""
-    from namescreen.generation.expansion import chosen_senses, widen
+    from namescreen.generation.evocation import Evocation
+    from namescreen.generation.ideas import ideas_of
+    from namescreen.generation.senses import chosen_senses
     from namescreen.lexicon import lexicon
 
     if form is Format.table:
@@ -186,8 +217,8 @@ def show_ideas(brief: Brief, limit: int, form: Format) -> None:
         say_below("A meaning is picked with --concept word=meaning, or in the brief.")
         sys.stdout.write("\n")
     rows = [
-        {"word": idea.word, "concept": idea.concept, "via": idea.via, "distance": idea.distance, "weight": idea.weight}
-        for idea in widen(brief)[:limit]
+        {"word": idea.word, "kind": idea.kind, "why": idea.why, "term": idea.term, "weight": idea.weight}
+        for idea in ideas_of(brief, Evocation.of(brief))[:limit]
     ]
     show(rows, IDEAS, form)
 
@@ -197,12 +228,10 @@ def _fine(name: str) -> Column:
 
 
 def _row(candidate: Candidate) -> Row:
-    made = candidate.how
-    if candidate.construction not in made and candidate.construction in ("blend", "clipping", "initials"):
-        made = f"{candidate.construction}: {made}"
     return {
-        "name": candidate.text, "score": candidate.score, "construction": candidate.construction, "made": made,
-        "how": candidate.how, "sources": candidate.sources, "flags": candidate.flags, **candidate.parts,
+        "name": candidate.text, "score": candidate.score, "construction": candidate.construction,
+        "made": candidate.how, "how": candidate.how, "sources": candidate.sources, "flags": candidate.flags,
+        **candidate.parts,
     }  # fmt: skip
 
 

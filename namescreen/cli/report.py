@@ -255,9 +255,9 @@ def _how_made(shortlist: Path | None) -> dict[str, str]:
             except csv.Error:  # a cell beyond all bounds
                 return {}
         lines = [line.strip() for line in file]
-    from namescreen.generation import CONSTRUCTIONS
+    from namescreen.generation.constructions import CONSTRUCTIONS, FORMER
 
-    told = tuple(f"{construction}: " for construction in CONSTRUCTIONS)
+    told = tuple(f"{construction}: " for construction in (*CONSTRUCTIONS, *FORMER))
     remarks = ((above.removeprefix("#").strip(), name) for above, name in pairwise(lines) if above.startswith("#"))
     return {name: how for how, name in remarks if how.startswith(told) and name and not name.startswith("#")}
 

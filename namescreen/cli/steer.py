@@ -14,7 +14,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.expansion import chosen_senses
+from namescreen.generation.senses import chosen_senses
 from namescreen.generation.steering import journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from .blending import Blend, blends
-from .brainstorming import Taste, brainstorm, candidates
+from .brainstorming import Candidates, LeftOut, Taste, brainstorm, candidates
 from .candidate import Candidate
 from .constructions import CONSTRUCTIONS
-from .scoring import PARTS
+from .ranking import PARTS
 from .steering import Session, Step
 
 __all__ = [
@@ -14,6 +14,8 @@ __all__ = [
     "PARTS",
     "Blend",
     "Candidate",
+    "Candidates",
+    "LeftOut",
     "Session",
     "Step",
     "Taste",

@@ -13,9 +13,10 @@ class Proposal:
     """A name as a construction makes it, before it is judged.
 
     `text` is as it would be written; `words` its folded words; `sources` the words it was made from, as they
-    stand in the material; `stem` what it shares with its near-duplicates; `sounds` how it is meant to be said
-    (ARPAbet with stress; empty if only its spelling is known); `craft` in [0, 1] how well this construction
-    came off, 1 = nothing lost, nothing clashes; `clear` in [0, 1] how readily the sources are seen in it.
+    stand among the ideas; `stem` what it shares with its near-duplicates; `sounds` how it is meant to be said
+    (ARPAbet with stress; empty if only its spelling is known). `join` in [0, 1] says how cleanly its parts meet,
+    `clear` in [0, 1] how readily the sources are seen in it. `original` is the familiar word or saying behind it,
+    if any, and `heard` in [0, 1] how nearly that is still heard.
     """
 
     text: str
@@ -25,8 +26,10 @@ class Proposal:
     sources: tuple[str, ...]
     stem: str
     sounds: tuple[str, ...] = ()
-    craft: float = 1.0
+    join: float = 1.0
     clear: float = 1.0
+    original: str = ""
+    heard: float = 0.0
 
     @property
     def letters(self) -> str:
@@ -39,9 +42,9 @@ class Candidate:
     """A candidate name.
 
     `how` says in words how it was made, and `sources` from what; `parts` are the scores behind `score`, each
-    in [0, 1] with 1 the better end (`namescreen.generation.scoring.PARTS` says what each means); `score` is
+    in [0, 1] with 1 the better end (`namescreen.generation.ranking.PARTS` says what each means); `score` is
     their weighted mean. `flags` are remarks to weigh, none of them a legal finding. `origins` say, for each
-    source that is not a concept itself, how it was reached from one and in how many steps.
+    source, why it is here.
     """
 
     text: str

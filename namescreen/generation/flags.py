@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
@@ -13,9 +14,9 @@ from .candidate import Proposal
 if TYPE_CHECKING:
     from ..register import Register
 
-__all__ = ["Flags"]
+__all__ = ["Flags", "Refusal"]
 
-_AWKWARD = 2  # severity (0 to 3) from which a reading keeps a name out
+_MILD = 1  # severity (0 to 3) from which a reading in a language of the brief keeps a name out
 _SAME, _NEAR = 0.9, 0.8
 """Likeness of letters to a mark (1 - edit distance / longer length) from which a name is left out as all but the
 same, and from which it is remarked on: one letter in ten, one in five. Sound, meaning and goods are looked at
@@ -23,7 +24,16 @@ when the shortlist is screened."""
 
 
 _SURE = 0.9  # probability from which a hearer is taken to write a word
-_PLAIN = frozenset(("compound", "respelling"))  # their sources are there to be heard
+_AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # what else is heard in them is meant
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why a name must not be shown: a `kind` ("mark" or "reading", the latter in a `language`), and the reason."""
+
+    kind: str
+    because: str
+    language: str = ""
 
 
 class Flags:
@@ -33,25 +43,24 @@ class Flags:
         self._languages = tuple(dict.fromkeys(("en", *brief.languages)))
         self._marks = {_letters(mark.text): mark.text for mark in register.marks} if register is not None else {}
 
-    def of(self, proposal: Proposal) -> tuple[str, ...] | None:
-        """Remarks on a name, or None if it should not be shown: it reads badly in one of the brief's languages, or
+    def of(self, proposal: Proposal) -> tuple[str, ...] | Refusal:
+        """Remarks on a name; or why it must not be shown: it reads badly in one of the brief's languages, or
         is all but the same as an existing mark."""
         near = self._beside_marks(proposal.letters)
-        if near is None:
-            return None
+        if isinstance(near, Refusal):
+            return near
         remarks = list(near)
         for reading in readings(proposal.text, languages=self._languages, dictionaries=()):
-            if reading.severity >= _AWKWARD:
-                return None
-            if reading.severity == 1:
-                remarks.append(f"{reading.language}: {reading.word} ({reading.meaning})")
+            if reading.severity >= _MILD:
+                because = f"{reading.language}: {reading.word} ({reading.meaning})"
+                return Refusal("reading", because, reading.language)
         taken_for = _taken_for(proposal)
         if taken_for:
             remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
 
-    def _beside_marks(self, letters: str) -> tuple[str, ...] | None:
-        """A remark on the mark whose letters are nearest, or None if the name is all but the same."""
+    def _beside_marks(self, letters: str) -> tuple[str, ...] | Refusal:
+        """A remark on the mark whose letters are nearest; a refusal if the name is all but the same."""
         if not self._marks:
             return ()
         from rapidfuzz import process
@@ -62,12 +71,15 @@ class Flags:
         )
         if found is None:
             return ()
-        return None if found[1] >= _SAME else (f"near the mark {self._marks[found[0]]}",)
+        mark = self._marks[found[0]]
+        if found[1] >= _SAME:
+            return Refusal("mark", f"all but the same as the mark {mark}")
+        return (f"near the mark {mark}",)
 
 
 def _taken_for(proposal: Proposal) -> str | None:
     """The other word that nearly everybody would write who hears a coined name; None if there is none."""
-    if len(proposal.words) > 1 or not proposal.sounds or proposal.construction in _PLAIN:
+    if len(proposal.words) > 1 or not proposal.sounds or proposal.construction in _AS_THEY_ARE:
         return None
     best = spellings(proposal.sounds, limit=1)
     return best[0][0] if best and best[0][1] >= _SURE and best[0][0] != proposal.letters else None

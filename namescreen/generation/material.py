@@ -1,26 +1,24 @@
-"""What the constructions work with: ideas by part of speech, companion words by tone, and the brief's limits."""
+"""What the constructions work with: the ideas of a brief by what they serve for, its tones, and its limits."""
 
 from __future__ import annotations
 
 import heapq
 import random
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar
 
 from ..brief import Brief
-from ..tables import open_table
 from ..text import fold
-from .expansion import Idea, widen
+from .evocation import Evocation
+from .ideas import Idea, ideas_of
+from .senses import unfit
 
-__all__ = ["PLACES", "TONES", "Material", "best_pairs", "gather", "title", "tone_of"]
+__all__ = ["TONES", "Material", "best_pairs", "gather", "title", "tone_of"]
 
 TONES = ("plain", "warm", "playful", "bold", "calm", "elegant", "modern", "natural", "technical")
-"""The tones that companion words and affixes are marked with."""
-
-PLACES = ("after", "before", "verb", "of")
-"""Where a companion word may stand."""
+"""The tones that affixes are marked with."""
 
 _LIKE_TONES = {
     "simple": "plain", "honest": "plain", "down-to-earth": "plain", "sober": "plain", "serious": "plain",
@@ -36,7 +34,12 @@ _LIKE_TONES = {
 """Other words for the tones, as makers may put them (ours)."""
 
 _OFF_TONE = 0.55
-"""What is left of a companion's or an affix's weight where the brief asks for other tones."""
+"""What is left of an affix's weight where the brief asks for other tones."""
+_SHORTEST, _LONGEST = 3, 7  # letters of a word that may be half of a name
+_KNOWN = 2.7  # Zipf frequency of a word that is known by itself
+_FIRM = 0.3, 0.5  # how strongly a short word must touch some term; the second for one that weighs a name down
+_CARRIES = 0.5  # how strongly a word that carries a name must touch a term
+_STIR = 0.12  # by how much a seed stirs the weights
 
 First = TypeVar("First")
 Second = TypeVar("Second")
@@ -47,41 +50,44 @@ class Material:
     """Everything a construction may draw on; ideas stand weightiest first."""
 
     ideas: tuple[Idea, ...]
+    evocation: Evocation
     tones: frozenset[str]
     most_letters: int
     most_words: int
     seed: int
-    without: frozenset[str] = frozenset()
+
+    def of_kind(self, *kinds: str) -> Iterator[Idea]:
+        """The ideas of these kinds."""
+        return (idea for idea in self.ideas if idea.kind in kinds)
 
     @cached_property
-    def nouns(self) -> tuple[Idea, ...]:
-        """Ideas that are nouns."""
-        return tuple(idea for idea in self.ideas if idea.pos == "n")
+    def short(self) -> tuple[Idea, ...]:
+        """Short words fit to be part of a name: known nouns, verbs and adjectives of one or two syllables that touch
+        a term by themselves, without their meaning being told; or whose picture pleases in any name."""
+        found = []
+        for idea in self.of_kind("world", "find", "concept", "goods"):
+            if not idea.word.isalpha() or idea.pos == "r" or unfit(idea.word):
+                continue
+            if idea.kind == "find":
+                if not _SHORTEST <= len(idea.word) <= _LONGEST or idea.facts.zipf < _KNOWN:
+                    continue
+                idea = self._by_itself(idea)
+            sized = _SHORTEST <= len(idea.word) <= _LONGEST and 1 <= idea.facts.beats <= 2
+            pleases = idea.facts.charm == 1 or self.evocation.strongest(idea.touches) >= _FIRM[idea.facts.charm == 0]
+            if idea.kind == "concept" or (sized and pleases):
+                found.append(idea)
+        return tuple(sorted(found, key=lambda idea: (-idea.weight, idea.word)))
 
-    @cached_property
-    def verbs(self) -> tuple[Idea, ...]:
-        """Ideas that are verbs, and concepts that may be."""
-        return tuple(idea for idea in self.ideas if idea.pos == "v")
+    def is_firm(self, idea: Idea) -> bool:
+        """Whether a short word touches a term so strongly that it can carry a name by itself."""
+        return idea.kind == "concept" or self.evocation.strongest(idea.touches) >= _CARRIES
 
-    @cached_property
-    def adjectives(self) -> tuple[Idea, ...]:
-        """Ideas that are adjectives."""
-        return tuple(idea for idea in self.ideas if idea.pos == "a")
-
-    def companions(self, place: str) -> tuple[Idea, ...]:
-        """Companion words of a place ("after", "before", "verb", "of"), those of the brief's tones first."""
-        found: dict[str, float] = {}
-        table = open_table("companions.tsv")
-        for tone in TONES:
-            fits = 1.0 if not self.tones or tone in self.tones else _OFF_TONE
-            for word in (table.get(f"{place} {tone}") or "").split():
-                found[word] = max(found.get(word, 0.0), 0.62 * fits)
-        pos = {"before": "a", "verb": "v"}.get(place, "n")
-        shuffled = sorted(found)
-        self.rng(f"companions {place}").shuffle(shuffled)
-        ideas = [Idea(word, "", f"a {place} word", 0, found[word], pos, "companion") for word in shuffled]
-        own = {idea.word for idea in self.ideas} | self.without
-        return tuple(sorted((i for i in ideas if i.word not in own), key=lambda idea: -idea.weight))
+    def _by_itself(self, idea: Idea) -> Idea:
+        """A word that is found by its meaning, as it touches the brief where its meaning is not told."""
+        touches = self.evocation.word(idea.word)
+        share = idea.weight / max(1e-9, self.evocation.relevance(idea.touches))
+        term = self.evocation.terms[self.evocation.best(touches)].word
+        return replace(idea, touches=touches, term=term, weight=share * self.evocation.relevance(touches))
 
     def fits_tone(self, tones: str) -> float:
         """1 if any of these tones is asked for (or none is), less otherwise."""
@@ -99,46 +105,41 @@ def tone_of(word: str) -> str | None:
 
 
 def gather(
-    brief: Brief, *, seed: int, without: Sequence[str] = (), weights: dict[str, float] | None = None
+    brief: Brief, *, seed: int, without: Sequence[str] = (), weights: Mapping[str, float] | None = None
 ) -> Material:
     """The material of a brief. `without` are dropped words; `weights` raise or lower ideas by what was learned."""
-    ideas = widen(brief, without=without)
+    evocation = Evocation.of(brief, without=without)
+    learned = weights or {}
     rng = random.Random(f"{seed} ideas")
-    # the seed stirs the order a little, so that another seed shows other names of like worth
-    stirred = [
-        (
-            idea.weight * (weights or {}).get(idea.word, 1.0) * (1 if idea.distance == 0 else rng.uniform(0.85, 1.0)),
-            idea,
-        )
-        for idea in ideas
+    # the seed stirs the weights a little, so that another seed shows other names of like worth
+    ideas = [
+        replace(idea, weight=idea.weight * learned.get(idea.word, 1.0) * rng.uniform(1 - _STIR, 1.0))
+        for idea in ideas_of(brief, evocation, without=without)
     ]
-    ordered = sorted(stirred, key=lambda entry: (-entry[0], entry[1].word))
+    ideas.sort(key=lambda idea: (-idea.weight, idea.kind, idea.word))
     tones = frozenset(tone for tone in map(tone_of, brief.tone) if tone)
-    return Material(
-        tuple(idea for _, idea in ordered), tones, brief.most_letters, brief.most_words or 3, seed, frozenset(without)
-    )
+    return Material(tuple(ideas), evocation, tones, brief.most_letters, brief.most_words or 3, seed)
 
 
 def best_pairs(
-    first: Sequence[First], second: Sequence[Second], weigh: str = "weight"
+    first: Sequence[First], second: Sequence[Second], weigh: Callable[[First | Second], float]
 ) -> Iterator[tuple[First, Second]]:
     """Every pair of two lists that stand weightiest first, by the product of their weights, largest first."""
     if not first or not second:
         return
-
-    def product(i: int, j: int) -> float:
-        return float(getattr(first[i], weigh) * getattr(second[j], weigh))
-
-    front = [(-product(i, 0), i, 0) for i in range(min(len(first), 1))]
+    front = [(-weigh(first[0]) * weigh(second[0]), 0, 0)]
     while front:
         _, i, j = heapq.heappop(front)
         yield first[i], second[j]
         if j + 1 < len(second):
-            heapq.heappush(front, (-product(i, j + 1), i, j + 1))
+            heapq.heappush(front, (-weigh(first[i]) * weigh(second[j + 1]), i, j + 1))
         if j == 0 and i + 1 < len(first):
-            heapq.heappush(front, (-product(i + 1, 0), i + 1, 0))
+            heapq.heappush(front, (-weigh(first[i + 1]) * weigh(second[0]), i + 1, 0))
 
 
 def title(*words: str) -> str:
     """Words as a name is written: each with a capital, small words between in lower case."""
-    return " ".join(word if word in ("of", "and", "the", "on", "to") else word.capitalize() for word in words)
+    small = ("of", "and", "the", "on", "to", "in", "by", "a", "as", "for", "my", "or")
+    return " ".join(
+        word if word in small and place else word[:1].upper() + word[1:] for place, word in enumerate(words)
+    )

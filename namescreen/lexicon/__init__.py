@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .association import associated, association, neighbours
+from .association import Among, associated, association, neighbours
 from .feeling import concreteness, feeling
 from .foreign import Equivalent, equivalents
 from .frequency import frequency_languages, zipf
@@ -12,6 +12,7 @@ from .wordnet import Lexicon, Related, Relation, Sense, lexicon
 
 __all__ = [
     "KINDS",
+    "Among",
     "Equivalent",
     "Lexicon",
     "Related",

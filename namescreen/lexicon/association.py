@@ -13,13 +13,13 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .embedding import embedded_words, frequent_rank, frequent_vectors, vector
+from .embedding import embedded_words, frequent_rank, frequent_vectors, rows_at, vector
 from .wordnet import lexicon
 
 if TYPE_CHECKING:
     from .embedding import Vector
 
-__all__ = ["associated", "association", "neighbours"]
+__all__ = ["Among", "associated", "association", "neighbours"]
 
 UNRELATED, NEAREST = 0.20, 0.70
 """Cosines that count as 0 and 1: that which 19 of 20 pairs of frequent words drawn at random stay below, and that of a
@@ -96,6 +96,29 @@ def _nearest(given: tuple[str, ...], limit: int) -> tuple[tuple[str, float], ...
     names = embedded_words()
     found = ((names[place], round(float(mean[place]), 4)) for place in chosen)
     return tuple((word, value) for word, value in found if value > 0.0 and word not in passed)[:limit]
+
+
+class Among:
+    """Many words at once that others are held against: their names, and the rows of their vectors."""
+
+    def __init__(self, names: Sequence[str], places: Sequence[int]) -> None:
+        self._names = tuple(names)
+        self._at = {name: at for at, name in enumerate(self._names)}
+        self._vectors = rows_at(places)
+
+    def association(self, word: str, least: float = 0.0) -> dict[str, float]:
+        """The words among these whose `association` with `word` is above `least`; none if it is unknown."""
+        import numpy as np
+
+        one = _known(word)
+        if one.vector is None:
+            return {}
+        values = np.clip((self._vectors @ one.vector - UNRELATED) / _SPREAD, 0.0, 1.0)
+        for other, strength in one.defined.items():
+            if (place := self._at.get(other)) is not None:
+                values[place] = 1 - (1 - values[place]) * (1 - DEFINED * strength)
+        places = np.flatnonzero(values > least)
+        return {self._names[place]: float(values[place]) for place in places.tolist()}
 
 
 @lru_cache(maxsize=1 << 14)

@@ -6,6 +6,7 @@ integers; it is mapped, and what is asked for is scaled to length one."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
@@ -55,6 +56,11 @@ def _rows() -> np.ndarray[Any, np.dtype[np.int8]]:
 def scaled_rows(count: int | None = None) -> Vector:
     """The rows of the first `count` words, or of all, of length one each; not mapped."""
     return _scaled(_rows()[:count])
+
+
+def rows_at(places: Sequence[int]) -> Vector:
+    """The rows at these places, of length one each; not mapped."""
+    return _scaled(_rows()[list(places)])
 
 
 def _scaled(rows: Any) -> Vector:

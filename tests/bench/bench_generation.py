@@ -71,11 +71,11 @@ def first_page() -> None:
 
 def scored() -> None:
     """Proposals made, sifted and judged a second, in one process, beside one table look-up for each."""
-    from namescreen.generation.brainstorming import Taste, _Search
+    from namescreen.generation.brainstorming import Candidates, Taste
     from namescreen.generation.candidate import Proposal
     from namescreen.lexicon import zipf
 
-    class Counting(_Search):
+    class Counting(Candidates):
         drawn: ClassVar[list[str]] = []
 
         def _passes(self, proposal: Proposal) -> bool:

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import islice
+from pathlib import Path
 
 import pytest
 
@@ -13,7 +14,7 @@ from namescreen import readings
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
-from namescreen.generation.expansion import unfit
+from namescreen.generation.senses import unfit
 from namescreen.pronunciation import pronounce_words
 from namescreen.pronunciation.phones import is_vowel
 from namescreen.register import read_register
@@ -29,7 +30,7 @@ def test_the_first_hundred_keep_every_limit(hundred: list[Candidate], studio: Br
         assert not any(word in name.letters for word in studio.avoid)
         assert not any(unfit(word) for word in (*name.words, *candidate.sources))
         met = readings(candidate.text, languages=("en", "de", "nl"), dictionaries=())
-        assert all(reading.severity < 2 for reading in met), candidate
+        assert all(reading.severity < 1 for reading in met), candidate
 
 
 def test_syllables_stay_within_the_limit_but_for_odd_readings(hundred: list[Candidate]) -> None:
@@ -46,9 +47,10 @@ def test_the_first_forty_are_varied(hundred: list[Candidate]) -> None:
     first = hundred[:40]
     alike = Counter((candidate.construction, candidate.stem) for candidate in first)
     assert sum(count - 1 for count in alike.values()) <= 4, alike.most_common(5)
-    assert len({candidate.construction for candidate in first}) >= 8
-    words = Counter(word for candidate in first for word in candidate.sources)
-    assert words.most_common(1)[0][1] <= 14
+    assert len({candidate.construction for candidate in first}) >= 6
+    for page in (hundred[:20], hundred[20:40]):
+        words = Counter(word for candidate in page for word in set(candidate.sources))
+        assert words.most_common(1)[0][1] <= 2
 
 
 def test_names_stand_once_and_say_how_they_were_made(hundred: list[Candidate]) -> None:
@@ -78,8 +80,8 @@ def test_one_construction_can_be_asked_for(name: str, studio: Brief) -> None:
     assert {candidate.construction for candidate in found} == {name}
 
 
-def test_a_construction_may_be_named_with_hyphens(studio: Brief) -> None:
-    assert brainstorm(studio, limit=3, constructions=["adjective-noun"])[0].construction == "adjective + noun"
+def test_a_construction_may_be_named_in_any_case(studio: Brief) -> None:
+    assert brainstorm(studio, limit=3, constructions=["Found"])[0].construction == "found"
 
 
 def test_starts_and_drop(studio: Brief) -> None:
@@ -100,7 +102,8 @@ def test_a_rich_brief_does_not_explode() -> None:
     words = "herb clay sip sill spring moss stone garden kettle thyme brook loaf wick ember oak barn".split()
     found = brainstorm(Brief(concepts=tuple(map(Concept, words))), limit=40)
     assert len(found) == 40
-    assert len({word for candidate in found for word in candidate.sources} & set(words)) >= 8
+    about = {origin.rpartition("(for ")[2].rstrip(")") for candidate in found for origin in candidate.origins}
+    assert len(about & set(words)) >= 8
 
 
 def test_like_brings_names_nearer(studio: Brief) -> None:
@@ -119,11 +122,9 @@ def test_taste_moves_the_words(studio: Brief) -> None:
     assert share(fond, "clay") - share(fond, "sip") > share(plain, "clay") - share(plain, "sip")
 
 
-def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: object) -> None:
-    from pathlib import Path
-
+def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: Path) -> None:
     first = brainstorm(studio, limit=3)
-    marks = Path(str(tmp_path)) / "marks.txt"
+    marks = tmp_path / "marks.txt"
     marks.write_text("\n".join(candidate.text.upper() for candidate in first) + "\n", "utf-8")
     again = brainstorm(studio, limit=60, register=read_register(marks))
     assert not {candidate.text for candidate in first} & {candidate.text for candidate in again}
@@ -135,7 +136,7 @@ def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: 
         lambda: brainstorm(Brief()),
         lambda: brainstorm(Brief(concepts=(Concept("東京"), Concept("'")))),
         lambda: brainstorm(Brief(concepts=(Concept("clay"),)), constructions=["pun"]),
-        lambda: brainstorm(Brief(concepts=(Concept("clay"),), ranking_weights={"charm": 1.0})),
+        lambda: brainstorm(Brief(concepts=(Concept("clay"),), ranking_weights={"glamour": 1.0})),
     ],
 )
 def test_what_cannot_be_done_is_refused_with_a_remedy(call: Callable[[], object]) -> None:
@@ -170,4 +171,20 @@ def test_a_coined_name_that_is_heard_as_a_word_is_remarked_on(studio: Brief) -> 
     springe = Proposal("Springe", ("springe",), "blend", "", ("spring", "hinge"), "spri",
                        ("S", "P", "R", "IH1", "NG"))  # fmt: skip
     assert flags.of(springe) == ("heard as spring",)
-    assert flags.of(replace(springe, construction="respelling")) == ()
+    assert flags.of(replace(springe, construction="changed")) == ()
+
+
+def test_what_is_left_out_is_told_with_the_reason(studio: Brief, tmp_path: Path) -> None:
+    first = brainstorm(studio, limit=3)
+    marks = tmp_path / "marks.txt"
+    marks.write_text(first[0].text.upper() + "\n", "utf-8")
+    found = candidates(studio, register=read_register(marks))
+    shown = [candidate.text for candidate in islice(found, 20)]
+    (mark,) = [one for one in found.left_out if one.kind == "mark"]
+    assert mark.candidate.text == first[0].text not in shown
+    assert first[0].text.upper() in mark.because
+    for one in found.left_out:
+        if one.kind == "reading":
+            assert one.language in ("en", *studio.languages)
+            assert readings(one.candidate.text, languages=(one.language,), dictionaries=())
+    assert found.beyond_limits > 0

@@ -7,14 +7,12 @@ from itertools import islice
 import pytest
 
 from namescreen.generation.constructions import CONSTRUCTIONS
-from namescreen.generation.constructions.affixation import attach
-from namescreen.generation.constructions.clipping import clip
-from namescreen.generation.constructions.compound import seam
-from namescreen.generation.constructions.respelling import respelled
-from namescreen.generation.expansion import Idea
+from namescreen.generation.constructions.changed import changed, familiarity, heard, slots
+from namescreen.generation.constructions.pair import seam
+from namescreen.generation.ideas import Idea, first_names
 from namescreen.generation.material import Material, best_pairs, title
+from namescreen.generation.word_sounds import sounds_of
 from namescreen.pronunciation import rhyme
-from namescreen.tables import open_table
 from namescreen.text import parse
 
 
@@ -23,15 +21,14 @@ def test_every_construction_proposes(name: str, material: Material) -> None:
     proposals = list(islice(CONSTRUCTIONS[name](material), 200))
     assert len(proposals) > 20
     known = {idea.word for idea in material.ideas}
-    companions = {idea.word for place in ("after", "before", "verb", "of") for idea in material.companions(place)}
     for proposal in proposals:
         assert proposal.construction == name
-        assert parse(proposal.text).words == proposal.words
-        assert set(proposal.sources) <= known | companions
-        assert set(proposal.sources) & known
+        assert "".join(parse(proposal.text).words) == proposal.letters
+        assert set(proposal.sources) <= known
         assert proposal.how
-        assert 0 <= proposal.craft <= 1
+        assert 0 <= proposal.join <= 1
         assert 0 <= proposal.clear <= 1
+        assert 0 <= proposal.heard <= 1
 
 
 @pytest.mark.parametrize("name", list(CONSTRUCTIONS))
@@ -39,71 +36,58 @@ def test_a_construction_says_the_same_twice(name: str, material: Material) -> No
     assert list(islice(CONSTRUCTIONS[name](material), 50)) == list(islice(CONSTRUCTIONS[name](material), 50))
 
 
-@pytest.mark.parametrize(
-    ("word", "suffix", "text"),
-    [
-        # Spelling rules as in The Cambridge Grammar of the English Language (2002), chapter 18.
-        ("sip", "er", "sipper"),
-        ("bake", "er", "baker"),
-        ("clay", "let", "claylet"),
-        ("berry", "let", "berrylet"),
-        ("fern", "ery", "fernery"),
-        ("pottery", "ful", "potteriful"),
-        ("snow", "er", None),
-        ("hill", "ling", None),
-        ("moss", "some", None),
-    ],
-)
-def test_suffixes_follow_the_rules_of_spelling(word: str, suffix: str, text: str | None) -> None:
-    assert attach(word, suffix) == text
-
-
-@pytest.mark.parametrize(("word", "short"), [("garden", "gard"), ("fountain", "foun"), ("cinnamon", "cin"),
-                                             ("clay", ""), ("oasis", "")])  # fmt: skip
-def test_clippings_end_with_a_consonant(word: str, short: str) -> None:
-    assert clip(word)[0] in (short, short[:3])
-
-
 def test_clean_seams_beat_clashes() -> None:
     assert seam("clay", "nest") > seam("sill", "leaf") > seam("tea", "oak")
     assert seam("pot", "herb") < 1  # would read as th
 
 
-def test_respellings_are_not_words_and_say_what_changed() -> None:
-    assert dict(respelled("clover"))["klover"] == "k for c"
-    assert "two" not in dict(respelled("too"))
+def test_a_changed_name_keeps_the_rest_of_its_original(material: Material) -> None:
+    every, _ = slots()
+    slot = next(slot for slot in every if slot.original == "garden of eden" and slot.part == "garden")
+    thyme = next(idea for idea in material.ideas if idea.word == "thyme")
+    one = changed(thyme, slot)
+    assert one.text == "Thyme of Eden"
+    assert one.original == "garden of eden"
 
 
-def test_echoes_rhyme(material: Material) -> None:
-    from namescreen.generation.word_sounds import sounds_of
+@pytest.mark.parametrize(
+    ("name", "original", "worse"), [("buttercup", "buttercup", "thyme"), ("sloe motion", "slow motion", "oak chairs")]
+)
+def test_an_original_is_heard_as_far_as_the_sounds_are_alike(name: str, original: str, worse: str) -> None:
+    def sounds(text: str) -> tuple[str, ...]:
+        return tuple(sound for one in text.split() for sound in sounds_of(one))
 
-    rhymes = [one for one in islice(CONSTRUCTIONS["echo"](material), 300) if "rhymes" in one.how]
-    assert rhymes
-    assert all(rhyme(sounds_of(one.words[0]), sounds_of(one.words[1])) for one in rhymes)
+    assert heard(sounds(name), original) == pytest.approx(familiarity(original))
+    assert heard(sounds(worse), original) < 0.5 * heard(sounds(name), original)
+
+
+def test_every_slot_stands_in_its_original() -> None:
+    for slot in slots()[0]:
+        assert slot.before + slot.part + slot.after == slot.original
+        assert slot.code
+
+
+def test_figures_sound_alike_where_it_is_noticed(material: Material) -> None:
+    names, titles = map(set, first_names())
+    for one in islice(CONSTRUCTIONS["figure"](material), 100):
+        first, *rest = one.text.split()
+        if rest and first in names | titles:
+            a, b = sounds_of(first.casefold()), sounds_of(one.words[-1])
+            stressed = [next((s for s in sounds if s.endswith("1")), "") for sounds in (a, b)]
+            assert a[0] == b[0] or stressed[0] == stressed[1] or rhyme(a, b)
 
 
 def test_pairs_come_by_the_product_of_their_weights() -> None:
     def idea(word: str, weight: float) -> Idea:
-        return Idea(word, "c", "a concept", 0, weight, "n")
+        return Idea(word, "world", "", (), "", weight)
 
     one = [idea("a", 1.0), idea("b", 0.9), idea("c", 0.2)]
     two = [idea("x", 0.8), idea("y", 0.7), idea("z", 0.1)]
-    products = [a.weight * b.weight for a, b in best_pairs(one, two)]
+    products = [a.weight * b.weight for a, b in best_pairs(one, two, lambda idea: idea.weight)]
     assert len(products) == 9
     assert products == sorted(products, reverse=True)
 
 
 def test_titles_keep_small_words_small() -> None:
-    assert title("house", "of", "fern") == "House of Fern"
-
-
-def test_the_seed_stirs_companions_and_the_tone_chooses_them(material: Material) -> None:
-    from dataclasses import replace
-
-    warm = replace(material, tones=frozenset({"warm"}))
-    first = [idea.word for idea in warm.companions("before")[:5]]
-    table = open_table("companions.tsv")
-    assert set(first) <= set((table.get("before warm") or "").split())
-    assert [i.word for i in replace(material, seed=2).companions("after")] != [
-        i.word for i in material.companions("after")
-    ]
+    assert title("garden", "of", "fern") == "Garden of Fern"
+    assert title("a", "fern") == "A Fern"

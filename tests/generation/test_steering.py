@@ -132,7 +132,7 @@ def test_a_step_about_a_candidate_holds_what_learning_needs() -> None:
 
 def test_one_meaning_can_be_left_and_the_others_kept() -> None:
     from namescreen.cli.steer import concept_step
-    from namescreen.generation.expansion import chosen_senses
+    from namescreen.generation.senses import chosen_senses
     from namescreen.lexicon import lexicon
 
     step = concept_step("without", "spring=season")

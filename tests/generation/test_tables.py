@@ -10,7 +10,8 @@ import pytest
 
 ROOT = Path(__file__).parents[2]
 DRAWN = {
-    "naming_words.py": ("affixes", "combining_forms", "companions", "respellings", "unfit_words"),
+    "naming_words.py": ("affixes", "unfit_words"),
+    "naming_ideas.py": ("naming_ideas", "naming_worlds", "naming_vocabulary", "familiar_phrases"),
     "blend_tables.py": ("beginnings", "endings", "trigrams"),
 }
 

@@ -3,9 +3,6 @@
 python wordlists/build/naming_words.py [--to FOLDER]
 
 affixes.tsv           affix and kind -> AFTER|TONES|MEANING|SOUNDS
-combining_forms.tsv   an English word -> its Latin and Greek forms, FORM:PLACE:ORIGIN, separated by spaces
-companions.tsv        place and tone ("after warm") -> words
-respellings.tsv       number -> PATTERN|REPLACEMENT|WHAT
 unfit_words.tsv       word -> kind
 """
 
@@ -41,31 +38,6 @@ def affixes() -> Entries:
     return {f"{form} {kind}": "|".join(rest) for form, kind, *rest in map(cells, lines("affixes.txt"))}
 
 
-def combining_forms() -> Entries:
-    """English word -> forms."""
-    forms: dict[str, list[str]] = {}
-    for form, place, origin, words in map(cells, lines("combining_forms.txt")):
-        for word in words.split():
-            forms.setdefault(word, []).append(f"{form}:{place}:{origin}")
-    return {word: " ".join(found) for word, found in forms.items()}
-
-
-def companions() -> Entries:
-    """Place and tone -> words."""
-    found: dict[str, list[str]] = {}
-    for line in lines("companions.txt"):
-        head, _, words = line.partition(":")
-        place, *tones = head.split()
-        for tone in tones:
-            found.setdefault(f"{place} {tone}", []).extend(words.split())
-    return {key: " ".join(dict.fromkeys(words)) for key, words in found.items()}
-
-
-def respellings() -> Entries:
-    """Number -> pattern, replacement, what."""
-    return {f"{number:03}": "|".join(cells(line)) for number, line in enumerate(lines("respellings.txt"))}
-
-
 def unfit_words() -> Entries:
     """Word -> the first kind it is listed under."""
     found: Entries = {}
@@ -81,7 +53,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--to", type=Path, default=FOLDER)
     folder = parser.parse_args().to
-    for draw in (affixes, combining_forms, companions, respellings, unfit_words):
+    for draw in (affixes, unfit_words):
         name = draw.__name__
         contents = table_bytes(name, draw().items())
         write_whole(folder / f"{name}.tsv", contents)

@@ -6,24 +6,26 @@ from collections.abc import Callable, Iterator
 
 from ..candidate import Proposal
 from ..material import Material
-from . import affixation, blend, clipping, combining, compound, echo, initials, invented, phrase, respelling
+from . import affixation, blend, changed, figure, found, pair
 
-__all__ = ["CONSTRUCTIONS"]
+__all__ = ["CONSTRUCTIONS", "FORMER", "ON_REQUEST"]
 
 CONSTRUCTIONS: dict[str, Callable[[Material], Iterator[Proposal]]] = {
-    "compound": compound.propose,
-    "blend": blend.propose,
+    "found": found.propose,
+    "pair": pair.propose,
+    "changed": changed.propose,
+    "figure": figure.propose,
     "affix": affixation.propose,
-    "clipping": clipping.propose,
-    "adjective + noun": phrase.adjective_noun,
-    "verb + noun": phrase.verb_noun,
-    "noun of noun": phrase.noun_of_noun,
-    "word pair": phrase.pair,
-    "alliteration": echo.alliteration,
-    "echo": echo.reduplication,
-    "respelling": respelling.propose,
-    "combining forms": combining.propose,
-    "initials": initials.propose,
-    "invented": invented.propose,
+    "foreign": found.propose_foreign,
+    "blend": blend.propose,
 }
 """Every construction by its name; each proposes lazily, the weightiest ideas first."""
+
+ON_REQUEST = frozenset(("blend",))
+"""Constructions that only serve where they are asked for: what they make seldom pleased readers."""
+
+FORMER = (
+    "compound", "clipping", "adjective + noun", "verb + noun", "noun of noun", "word pair", "alliteration", "echo",
+    "respelling", "combining forms", "initials", "invented",
+)  # fmt: skip
+"""Constructions of earlier versions, whose names may stand in a shortlist."""

@@ -1,92 +1,83 @@
-"""Affixation: an idea with a prefix or suffix (Fernlet, Everclay), joined by the rules of English spelling.
+"""Affixation: an idea with a living prefix or suffix (Fernlet, Unsip), joined by the rules of English spelling.
 
 Before a vowel a final e is dropped (Huddleston and Pullum, The Cambridge Grammar of the English Language, 2002,
-ch. 18), a consonant after one short stressed vowel doubled, and y after a consonant becomes i before -ful and -ly.
+ch. 18); the suffixes here begin with a consonant, and an idea that ends in the same one is left alone.
 """
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 
 from ...tables import open_table
 from ..candidate import Proposal
-from ..expansion import Idea
+from ..ideas import Idea
 from ..material import Material, best_pairs
-from ..word_sounds import sounds_of
+from ..vocabulary import word as facts
+from .pair import seam
 
-__all__ = ["attach", "propose"]
+__all__ = ["Affix", "affixed", "affixes", "propose"]
 
 NAME = "affix"
 
 
 @dataclass(frozen=True, slots=True)
-class _Affix:
+class Affix:
+    """A prefix ("un-") or suffix ("-ling"): the part of speech it is put to, what it means, the tones it suits."""
+
     form: str
     kind: str
     meaning: str
-    weight: float
+    tones: str
     sounds: tuple[str, ...]
 
 
 def propose(material: Material) -> Iterator[Proposal]:
     """Ideas with every affix of their kind, those of the brief's tones first."""
-    affixes = sorted(_affixes(material), key=lambda affix: (-affix.weight, affix.form))
-    material.rng("affixes").shuffle(affixes)
-    affixes.sort(key=lambda affix: -affix.weight)
-    for idea, affix in best_pairs(material.ideas, affixes):
-        if affix.kind not in ("*", idea.pos) and not (idea.role == "concept" and affix.kind in "nv"):
-            continue
-        form = affix.form.strip("-")
-        text = form + idea.word if affix.form.endswith("-") else attach(idea.word, form)
-        if text is not None and len(text) <= material.most_letters:
-            yield _proposal(idea, affix, text)
+    found = list(affixes())
+    material.rng("affixes").shuffle(found)
+    found.sort(key=lambda affix: -material.fits_tone(affix.tones))
+
+    def weigh(one: Idea | Affix) -> float:
+        return one.weight if isinstance(one, Idea) else material.fits_tone(one.tones)
+
+    for idea, affix in best_pairs([idea for idea in material.short if material.is_firm(idea)], found, weigh):
+        if affix.kind in ("*", idea.pos) and _joins(idea.word, affix):
+            proposal = affixed(idea, affix)
+            if len(proposal.letters) <= material.most_letters:
+                yield proposal
 
 
-def _proposal(idea: Idea, affix: _Affix, text: str) -> Proposal:
-    craft = 0.85 if affix.weight >= 1 else 0.65
+def affixed(idea: Idea, affix: Affix) -> Proposal:
+    """An idea with an affix."""
+    form = affix.form.strip("-")
+    text = form + idea.word if affix.form.endswith("-") else idea.word + form
+    join = seam(form, idea.word) if affix.form.endswith("-") else seam(idea.word, form)
     return Proposal(
         text.capitalize(), (text,), NAME, f"{idea.word} with {affix.form} ({affix.meaning})", (idea.word,), idea.word,
-        _sounds(idea.word, affix), craft, 0.9,
+        _sounds(idea.word, affix), join, 0.9,
     )  # fmt: skip
 
 
-def _sounds(word: str, affix: _Affix) -> tuple[str, ...]:
+def _sounds(word: str, affix: Affix) -> tuple[str, ...]:
     if affix.form.endswith("-"):
-        return affix.sounds + sounds_of(word)
+        return affix.sounds + facts(word).sounds
     unstressed = (sound[:-1] + "0" if sound[-1] in "12" else sound for sound in affix.sounds)
-    return (*sounds_of(word), *unstressed)
+    return (*facts(word).sounds, *unstressed)
 
 
 @cache
-def _rows() -> tuple[tuple[str, str, list[str]], ...]:
+def affixes() -> tuple[Affix, ...]:
+    """Every affix there is."""
     rows = ((key.split(), value.split("|")) for key, value in open_table("affixes.tsv").items())
-    return tuple((form, kind, rest) for (form, kind), rest in rows)
+    return tuple(
+        Affix(form, kind, meaning, tones, tuple(sounds.split())) for (form, kind), (_, tones, meaning, sounds) in rows
+    )
 
 
-def _affixes(material: Material) -> list[_Affix]:
-    return [
-        _Affix(form, kind, meaning, material.fits_tone(tones), tuple(sounds.split()))
-        for form, kind, (_, tones, meaning, sounds) in _rows()
-    ]
-
-
-def attach(word: str, suffix: str) -> str | None:
-    """`word` with `suffix` by the rules of spelling, or None if they do not go together."""
-    if suffix[0] in "aeiouy":
-        if word.endswith(("ee", "oo", "ow", "aw", "w")) or word[-2:] in ("ia", "io"):
-            return None
-        if word[-1] in "ey" and len(word) > 3:
-            word = word[:-1]
-        elif word[-1] in "aiou":
-            return None
-        elif re.fullmatch(r"[^aeiou]*[aeiou][bdgklmnprt]", word):
-            word += word[-1]
-        return word + suffix
-    if suffix in ("ful", "ly") and word[-1] == "y" and len(word) > 3 and word[-2] not in "aeiou":
-        word = word[:-1] + "i"
-    if word[-1] == suffix[0] or (word.endswith(("ss", "x", "z")) and suffix[0] == "s"):
-        return None
-    return word + suffix
+def _joins(word: str, affix: Affix) -> bool:
+    form = affix.form.strip("-")
+    if affix.form.endswith("-"):
+        return form[-1] != word[0]
+    return word[-1] != form[0] and not word.endswith(form[-3:])

@@ -11,23 +11,24 @@ from ..blending.letter_statistics import doubt_of_beginning, doubt_of_ending
 from ..blending.model import explain, rank
 from ..blending.source_word import source
 from ..candidate import Proposal
-from ..expansion import Idea
+from ..ideas import Idea
 from ..material import Material, best_pairs
 
 __all__ = ["meeting", "propose"]
 
 NAME = "blend"
-_EACH = 3  # blends taken of one pair
+_WORDS = 150  # of the best short words are paired
+_EACH = 2  # blends taken of one pair
 _BATCH = 500  # pairs among which those that meet come first
 _DOUBT = 10.0  # bits at which a kept part no longer says which word it came from: one among a thousand
 
 
 def propose(material: Material) -> Iterator[Proposal]:
-    """The best blends of pairs of ideas, of different concepts first, then with companion words."""
-    ideas = tuple(idea for idea in material.ideas if len(idea.word) > 2)
-    companions = tuple(idea for idea in material.companions("after") if len(idea.word) > 3)
-    others = tuple(sorted((*ideas, *companions), key=lambda idea: -idea.weight))
-    pairs = ((a, b) for a, b in best_pairs(ideas, others) if a.word != b.word and a.concept != b.concept)
+    """The best blends of pairs of short words that touch different terms of the brief."""
+    words = [idea for idea in material.short if material.is_firm(idea)][:_WORDS]
+    pairs = (
+        (a, b) for a, b in best_pairs(words, words, lambda idea: idea.weight) if a.word != b.word and a.term != b.term
+    )
     while batch := list(islice(pairs, _BATCH)):
         batch.sort(key=lambda pair: -pair[0].weight * pair[1].weight * (1 + meeting(pair[0].word, pair[1].word)))
         for a, b in batch:
@@ -51,7 +52,7 @@ def _of_pair(material: Material, a: Idea, b: Idea) -> Iterator[Proposal]:
             sounds = _sounds(cut)
             yield Proposal(
                 cut.text.capitalize(), (cut.text,), NAME, explain(cut), (cut.first.letters, cut.second.letters),
-                cut.first.letters[: min(4, cut.front)], sounds, _craft(cut, belief), clear,
+                cut.first.letters[: min(4, cut.front)], sounds, _join(cut, belief), clear,
             )  # fmt: skip
 
 
@@ -64,7 +65,7 @@ def _clear(cut: Cut) -> float:
     return max(0.0, min(1.0, 0.3 + 0.7 * kept - 0.35 * (one + two)))
 
 
-def _craft(cut: Cut, belief: float) -> float:
+def _join(cut: Cut, belief: float) -> float:
     """What makes two words a good blend: they overlap, and this is the way to blend them."""
     return min(1.0, 0.25 + 0.2 * min(cut.overlap, 3) + 0.4 * math.sqrt(belief))
 

@@ -12,11 +12,11 @@ from namescreen.errors import InputError
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.material import Material
-from namescreen.generation.scoring import DEFAULT_WEIGHTS, PARTS, Judge, similarity, syllables
+from namescreen.generation.ranking import PARTS, Judge, default_weights, resemblance, syllables, weights_of
 from namescreen.generation.word_sounds import sounds_of
 
 
-def proposal(text: str, *sources: str, construction: str = "compound") -> Proposal:
+def proposal(text: str, *sources: str, construction: str = "pair") -> Proposal:
     words = tuple(text.lower().split())
     sounds = tuple(sound for word in words for sound in sounds_of(word))
     return Proposal(text, words, construction, text, sources or words, words[0], sounds)
@@ -24,7 +24,7 @@ def proposal(text: str, *sources: str, construction: str = "compound") -> Propos
 
 @pytest.fixture(scope="module")
 def judge(studio: Brief, material: Material) -> Judge:
-    return Judge.of(studio, material)
+    return Judge(weights_of(studio), material.evocation, material.ideas, studio.goods)
 
 
 def test_every_part_is_a_share_and_so_is_the_score(judge: Judge, material: Material) -> None:
@@ -42,19 +42,20 @@ def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
 
 
 def test_every_part_has_a_weight_and_a_meaning() -> None:
-    assert set(PARTS) == set(DEFAULT_WEIGHTS)
+    assert set(PARTS) == set(default_weights())
     assert all(PARTS.values())
 
 
-def test_unknown_weights_are_refused_together(studio: Brief, material: Material) -> None:
+def test_unknown_weights_are_refused_together(studio: Brief) -> None:
     with pytest.raises(InputError) as caught:
-        Judge.of(replace(studio, ranking_weights={"beauty": 1.0, "length": 2.0, "charm": 3.0}), material)
+        weights_of(replace(studio, ranking_weights={"beauty": 1.0, "length": 2.0, "glamour": 3.0}))
     assert len(caught.value.problems) == 2
-    assert "evocation" in str(caught.value)
+    assert "sense" in str(caught.value)
 
 
 def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
-    only_length = Judge.of(replace(studio, ranking_weights={name: float(name == "length") for name in PARTS}), material)
+    weights = weights_of(replace(studio, ranking_weights={name: float(name == "length") for name in PARTS}))
+    only_length = Judge(weights, material.evocation, material.ideas, studio.goods)
     long, short = proposal("Understanding Clay", "clay"), proposal("Clayring", "clay", "ring")
     assert only_length.score(only_length.parts(short)) == only_length.parts(short)["length"]
     assert only_length.score(only_length.parts(short)) > only_length.score(only_length.parts(long))
@@ -65,7 +66,8 @@ def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
     [
         ("sayable", "Clayring", "Clzyrngh"),
         ("length", "Clayring", "Claystoneherbfountain"),
-        ("evocation", "Clayherb", "Oakwolf"),
+        ("sense", "Clayherb", "Oakwolf"),
+        ("true", "Clayherb", "Oakwolf"),
         ("own", "Oakwolf", "Herbplanter"),
     ],
 )
@@ -79,9 +81,9 @@ def test_parts_point_the_right_way(judge: Judge, part: str, better: str, worse: 
 
 def test_syllables_are_counted_by_sound_or_by_letters() -> None:
     assert syllables(proposal("Slow Fern")) == 2
-    assert syllables(Proposal("Solara", ("solara",), "invented", "", ("sol",), "sol")) == 3
+    assert syllables(Proposal("Solara", ("solara",), "blend", "", ("sol",), "sol")) == 3
 
 
-def test_likeness_is_greatest_for_the_model_itself() -> None:
-    assert similarity(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
-    assert similarity(proposal("Fernwell"), ("fernwick",)) > similarity(proposal("Bold Otter"), ("fernwick",))
+def test_resemblance_is_greatest_for_the_model_itself() -> None:
+    assert resemblance(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
+    assert resemblance(proposal("Fernwell"), ("fernwick",)) > resemblance(proposal("Bold Otter"), ("fernwick",))

@@ -1,0 +1,137 @@
+"""Changed names: a familiar word or saying of which one part gives way to a word of the brief that sounds much like
+it, so that the whole is still heard (the substitution blend of S. Gries, "Shouldn't it be breakfunch?", 2004)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from ...lexicon import zipf
+from ...pronunciation.alignment import sound_similarity
+from ...pronunciation.phones import VOWEL_LETTERS, code_of
+from ...tables import open_table
+from ..candidate import Proposal
+from ..ideas import Idea
+from ..material import Material, title
+from ..vocabulary import word
+from ..word_sounds import is_vowel
+
+__all__ = ["Slot", "changed", "heard", "likeness", "propose", "slots"]
+
+NAME = "changed"
+_WORDS = 140  # of the best short words are tried
+_ALIKE = 0.6  # likeness of sound from which a part may give way
+_NOTHING = 0.5  # likeness of sound at which an original is not heard at all
+_LEFT = 3  # letters of the original that must be left
+_FAMILIAR = 3.6  # the Zipf frequency that stands for a saying's
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """A part of a familiar word or saying that may give way: what stands before and after it, its sounds as a code,
+    and whether it carries the main stress."""
+
+    original: str
+    before: str
+    part: str
+    after: str
+    code: str
+    stressed: bool
+
+
+@cache
+def slots() -> tuple[tuple[Slot, ...], dict[str, tuple[int, ...]]]:
+    """Every slot, and the places of those that share a rhyme, a beginning or their consonants, by a key for each."""
+    found: list[Slot] = []
+    places: dict[str, list[int]] = {}
+    for original, value in open_table("familiar_phrases.tsv").items():
+        for row in value.split("|"):
+            before, part, after, code, stress = row.split("~")
+            for key in _keys(code):
+                places.setdefault(key, []).append(len(found))
+            found.append(Slot(original, before, part, after, code, stress == "1"))
+    return tuple(found), {key: tuple(entries) for key, entries in places.items()}
+
+
+def _keys(code: str) -> tuple[str, ...]:
+    """By what a part is found: its rhyme, its beginning with the vowel, its consonants."""
+    vowel = next((place for place, letter in enumerate(code) if letter in VOWEL_LETTERS), len(code))
+    consonants = "".join(letter for letter in code if letter not in VOWEL_LETTERS)
+    keys = [f"r{code[vowel:]}", f"b{code[: vowel + 1]}"]
+    return (*keys, f"c{consonants}") if len(consonants) > 1 else tuple(keys)
+
+
+def propose(material: Material) -> Iterator[Proposal]:
+    """Originals in which a word of the brief is heard, the nearest in sound and the most relevant first."""
+    every, places = slots()
+    ranked = []
+    for idea in _audible(material):
+        code = code_of(idea.facts.sounds)
+        for place in dict.fromkeys(place for key in _keys(code) for place in places.get(key, ())):
+            slot = every[place]
+            if _fits(material, idea, slot):
+                alike = likeness(code, slot)
+                if alike >= _ALIKE:
+                    ranked.append((alike * (0.4 + idea.weight) * (1.1 if slot.stressed else 1.0), place, idea))
+    ranked.sort(key=lambda entry: (-entry[0], entry[1], entry[2].word))
+    for _, place, idea in ranked:
+        yield changed(idea, every[place])
+
+
+def _audible(material: Material) -> Iterator[Idea]:
+    """Short words that a hearer must know at once: the brief's own, and others that touch a term firmly."""
+    return iter([idea for idea in material.short if material.is_firm(idea)][:_WORDS])
+
+
+def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
+    if idea.word in slot.original.casefold() or slot.original.casefold() in (idea.word, f"{idea.word}s"):
+        return False
+    left = sum(map(str.isalpha, slot.before + slot.after))
+    many = slot.original.count(" ") + 1
+    if word(slot.part).pos != idea.pos and idea.kind != "concept":
+        return False
+    return left >= _LEFT and many <= material.most_words + 1 and left + len(idea.word) <= material.most_letters + 4
+
+
+def likeness(code: str, slot: Slot) -> float:
+    """How nearly a word with this code sounds like what it takes the place of, in [0, 1]."""
+    return sound_similarity(code, slot.code, _ALIKE)
+
+
+def changed(idea: Idea, slot: Slot) -> Proposal:
+    """The original with the word in place of its part."""
+    text = slot.before + idea.word + slot.after
+    words = tuple(text.casefold().replace("-", " ").split())
+    sounds = _sounds(idea, slot) if len(words) == 1 else tuple(sound for one in words for sound in word(one).sounds)
+    return Proposal(
+        title(*text.split(" ")), words, NAME, f"{slot.original} with {idea.word} for {slot.part}", (idea.word,),
+        slot.original, sounds, original=slot.original, heard=heard(sounds, slot.original),
+    )  # fmt: skip
+
+
+def heard(sounds: tuple[str, ...], original: str) -> float:
+    """How nearly a familiar word or saying is heard in these sounds, in [0, 1], less if it is little known."""
+    whole = tuple(sound for one in original.casefold().replace("-", " ").split() for sound in word(one).sounds)
+    alike = sound_similarity(code_of(sounds), code_of(whole), 0.0)
+    return max(0.0, (alike - _NOTHING) / (1 - _NOTHING)) * familiarity(original)
+
+
+def familiarity(original: str) -> float:
+    """How well known an original is, in [0, 1], by its frequency; a saying is taken as known."""
+    value = zipf(original) if " " not in original and "-" not in original else _FAMILIAR
+    return max(0.5, min(1.0, 0.5 + (value - 2.2) / 3))
+
+
+def _sounds(idea: Idea, slot: Slot) -> tuple[str, ...]:
+    """The sounds of a single changed word: those of its rest are read from the original."""
+    from ..blending.source_word import source
+
+    whole = source(slot.original)
+    begin, end = len(slot.before), len(slot.before) + len(slot.part)
+    if len(whole.letters) != len(slot.original):
+        return ()
+    middle = idea.facts.sounds
+    if not slot.stressed:
+        middle = tuple(s[:-1] + "2" if is_vowel(s) and s.endswith("1") else s for s in middle)
+    return whole.sounds[: whole.before[begin]] + middle + whole.sounds[whole.before[end] :]

@@ -1,0 +1,33 @@
+"""Found names: existing words one true step away from the goods, by what they mean (an arbitrary or suggestive mark in
+the terms of TMEP 1209.01(a); no word of the brief is added)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..candidate import Proposal
+from ..ideas import Idea
+from ..material import Material, title
+from ..vocabulary import word as facts
+
+__all__ = ["as_it_is", "propose", "propose_foreign"]
+
+
+def propose(material: Material) -> Iterator[Proposal]:
+    """English words and fixed terms."""
+    return (as_it_is(idea, "found") for idea in material.of_kind("find"))
+
+
+def propose_foreign(material: Material) -> Iterator[Proposal]:
+    """Words of other languages, by what they mean there."""
+    return (as_it_is(idea, "foreign") for idea in material.of_kind("foreign"))
+
+
+def as_it_is(idea: Idea, construction: str) -> Proposal:
+    """An idea as a name."""
+    words = tuple(idea.word.casefold().split())
+    sounds = tuple(sound for word in words for sound in facts(word).sounds)
+    return Proposal(
+        title(*idea.word.split()), words, construction, idea.why, (idea.word,), words[0],
+        sounds,
+    )  # fmt: skip

@@ -1,0 +1,104 @@
+"""Pairs: two short vivid words that touch different terms of the brief, closed up (Fernsill) or joined (Fern & Sill).
+
+A compound names by its second word what its first narrows down (L. Bauer, English Word-Formation, 1983, ch. 7); joined
+by "and", two words of like weight stand side by side, as partners' names do.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import permutations
+
+from ..candidate import Proposal
+from ..ideas import Idea
+from ..material import Material
+from ..vocabulary import word
+from ..word_sounds import is_vowel
+
+__all__ = ["closed", "joined", "propose", "seam"]
+
+NAME = "pair"
+_WORDS = 110  # of the best short words are paired
+_OWN = ("concept", "goods")
+_CHARM = 0.3  # what charm counts beside relevance
+_LONGEST = 11  # letters of a closed pair
+_SYLLABLES = 3
+_CLEAN = 0.5  # a seam less clean than this is left open
+_ALIKE = 0.15  # what the same first sound adds to a joined pair
+_SHARED_TERM = 0.35  # what a pair loses whose words touch the same term most
+
+
+def propose(material: Material) -> Iterator[Proposal]:
+    """Closed pairs and joined ones, those that touch the brief most widely with the most charm first."""
+    evocation = material.evocation
+    words = sorted(material.short, key=lambda idea: (-idea.weight - _CHARM * idea.facts.charm, idea.word))[:_WORDS]
+    firm = {idea.word for idea in words if material.is_firm(idea)}
+    ranked = []
+    for a, b in permutations(words, 2):
+        if a.word[:4] == b.word[:4] or (a.kind in _OWN and b.kind in _OWN):
+            continue
+        if not ((a.word in firm and (b.word in firm or b.facts.charm == 1)) or (b.word in firm and a.facts.charm == 1)):
+            continue
+        worth = evocation.relevance(tuple(map(max, a.touches, b.touches))) + min(a.weight, b.weight)
+        worth += _CHARM * (a.facts.charm + b.facts.charm) - _SHARED_TERM * (a.term == b.term)
+        if len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and (
+            a.facts.beats + b.facts.beats <= _SYLLABLES
+        ):
+            clean = seam(a.word, b.word)
+            if clean >= _CLEAN:
+                ranked.append((worth * clean, a, b, closed))
+        if material.most_words > 2 and _shorter_first(a, b):
+            alike = a.facts.sounds[:1] == b.facts.sounds[:1]
+            ranked.append((worth - _ALIKE * (not alike), a, b, joined))
+    ranked.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].word, entry[3] is joined))
+    for _, a, b, form in ranked:
+        yield form(a, b)
+
+
+def closed(a: Idea, b: Idea) -> Proposal:
+    """Two words written as one; the second keeps secondary stress (Chomsky and Halle, The Sound Pattern of English,
+    1968)."""
+    text = a.word + b.word
+    sounds = a.facts.sounds + tuple(s[:-1] + "2" if s.endswith("1") else s for s in b.facts.sounds)
+    return Proposal(
+        text.capitalize(), (text,), NAME, f"{a.word} + {b.word}", (a.word, b.word), a.word, sounds, seam(a.word, b.word)
+    )
+
+
+def joined(a: Idea, b: Idea) -> Proposal:
+    """Two words with an ampersand."""
+    words = (a.word, "and", b.word)
+    sounds = tuple(sound for one in words for sound in word(one).sounds)
+    return Proposal(
+        f"{a.word.capitalize()} & {b.word.capitalize()}", words, NAME, f"{a.word} and {b.word}", (a.word, b.word),
+        a.word, sounds,
+    )  # fmt: skip
+
+
+def _shorter_first(a: Idea, b: Idea) -> bool:
+    """Fixed pairs put the shorter word first, and of like length the commoner (W. Cooper and J. Ross, "World order",
+    1975); the other order is not offered."""
+    first, second = ((one.facts.beats, len(one.word), -one.facts.zipf, one.word) for one in (a, b))
+    return first < second
+
+
+def seam(first: str, second: str) -> float:
+    """How cleanly two words join when closed up, 0 to 1: no doubled letter or sound, no heap of consonants or vowels,
+    no two letters that read as one sound."""
+    value = 1.0
+    if first[-1] in "aeiou" and second[0] in "aeiou":
+        value -= 0.6
+    if first[-1] == "e" and second[0] in "aeiouy":
+        value -= 0.2
+    if first.endswith(("s", "p", "t", "c", "g")) and second[0] == "h":
+        value -= 0.45  # reads as sh, ph, th, ch, gh
+    one, two = word(first).sounds, word(second).sounds
+    if first[-1] == second[0] or (one and two and one[-1] == two[0]):
+        value -= 0.5
+    heap = _edge(one[::-1]) + _edge(two)
+    value -= 0.12 * max(0, heap - 2)
+    return max(0.0, value)
+
+
+def _edge(sounds: tuple[str, ...]) -> int:
+    return next((place for place, sound in enumerate(sounds) if is_vowel(sound)), len(sounds))

@@ -1,0 +1,76 @@
+"""The senses of a concept that a brief means, and which words may not stand in a name."""
+
+from __future__ import annotations
+
+from functools import cache, lru_cache
+
+from ..brief import Concept
+from ..lexicon import Sense, lexicon
+from ..tables import open_table
+from ..text import fold, tokenize
+
+__all__ = ["chosen_senses", "guide_words", "meaning_found", "unfit", "usable_words"]
+
+
+def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
+    """The senses of a concept that its wanted meanings point at; all of them if none is wanted, or none fits."""
+    senses = lexicon().senses(fold(concept.word))
+    scores = [_fit(sense, concept) for sense in senses]
+    best = max(scores, default=0.0)
+    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(0.3, best - 0.1)) or senses
+
+
+def meaning_found(concept: Concept) -> bool:
+    """Whether some sense of the concept fits the meanings wanted; True if none is wanted."""
+    return not concept.senses or any(_fit(sense, concept) >= 0.3 for sense in lexicon().senses(fold(concept.word)))
+
+
+def _fit(sense: Sense, concept: Concept) -> float:
+    wanted = {word for meaning in concept.senses for word in fold(meaning).replace(",", " ").split()}
+    return max((_points_at(sense, word) for word in wanted), default=0.0)
+
+
+def _points_at(sense: Sense, wanted: str) -> float:
+    if any(wanted in fold(word).split() for word in (*sense.words[0:], sense.label.partition("(")[2].rstrip(")"))):
+        return 1.0
+    book, above, height = lexicon(), [sense.id], 0
+    while above and height < 5:
+        height += 1
+        above = [other for one in above for other in book.related_ids(one, "@", "@i", "~", "%p", "+")][:40]
+        if any(fold(word) == wanted for one in above for word in book.entry(one).words):
+            return 1.0 - 0.15 * height
+    return 0.0
+
+
+def guide_words(concept: Concept) -> tuple[str, ...]:
+    """The words that point at the wanted meanings of a concept: those of the brief, then those of the chosen senses
+    and of their broader ones. Empty if no meaning is wanted."""
+    if not concept.senses:
+        return ()
+    book = lexicon()
+    found = {fold(part): None for meaning in concept.senses for part in fold(meaning).replace(",", " ").split()}
+    for sense in chosen_senses(concept):
+        above = [book.entry(other).words[0] for other in book.related_ids(sense.id, "@")[:2]]
+        found.update((fold(word), None) for word in (*sense.words, *above) if fold(word) != fold(concept.word))
+    return tuple(found)
+
+
+@lru_cache(maxsize=1 << 16)
+def unfit(word: str) -> str | None:
+    """Why a word should not stand in a name (death, illness, filth ...), or None. Inflected forms count too."""
+    table = _unfit_words()
+    for form in (word, *lexicon().bases(word)):
+        kind = table.get(form)
+        if kind is not None:
+            return kind
+    return None
+
+
+@cache
+def _unfit_words() -> dict[str, str]:
+    return dict(open_table("unfit_words.tsv").items())
+
+
+def usable_words(text: str) -> tuple[str, ...]:
+    """The words of a concept that names can be made from: those in letters a to z once folded."""
+    return tuple(word for word in tokenize(text) if word.isascii() and word.isalpha())

@@ -1,0 +1,83 @@
+"""Which of the judged names make a page: good ones of every kind, no word more than twice, nothing said twice.
+
+The names of a page are chosen one by one, each the best of those left after what it has in common with the names
+before it is taken off its score. So a page reads as a person's list would, and the scores do not fall evenly.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections import Counter
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from .candidate import Candidate, Proposal
+
+__all__ = ["PAGE", "Judged", "choose"]
+
+PAGE = 20
+"""Variety is looked after within a page of this many."""
+
+Judged = tuple[Candidate, Proposal]
+
+_SHARE = {"found": 6.5, "pair": 3.5, "changed": 3, "figure": 3, "affix": 1.2, "foreign": 1.2}
+"""How many of each construction a page holds if all come off equally well, after how they fared with readers."""
+_SAME_KIND = 0.1  # what a whole share of the same construction costs
+_SAME_TERM = 0.12  # what a whole page about one term of the brief costs
+_SAME_WORD = 0.06  # what each earlier name with the same word costs
+_MOST_SAME_WORD = 2  # names with one word in a page
+_SPREAD = 1.5  # how steeply a share that is used up costs more
+
+
+def choose(
+    in_hand: Sequence[Judged], terms_of: Callable[[Candidate], str], fits: Callable[[Judged], Candidate | None]
+) -> tuple[list[Candidate], list[Judged]]:
+    """The best page of those in hand, best first, and the rest.
+
+    `terms_of` says what a candidate is about; `fits` gives the candidate with its remarks, or None if it must not
+    be shown: it is asked of few, as it may cost much.
+    """
+    used: Counter[str] = Counter()
+    page: list[Candidate] = []
+    gone: set[int] = set()
+    heap = [(-candidate.score, place) for place, (candidate, _) in enumerate(in_hand)]
+    heapq.heapify(heap)
+    while heap and len(page) < PAGE:
+        value, place = heapq.heappop(heap)
+        candidate, proposal = in_hand[place]
+        words = _words(candidate, proposal)
+        if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in words) or used[f"stem {_stem(proposal)}"]:
+            continue
+        now = _cost(candidate, words, terms_of(candidate), used) - candidate.score
+        if now > value + 1e-9:  # something like it has been taken since
+            heapq.heappush(heap, (now, place))
+            continue
+        gone.add(place)
+        shown = fits((candidate, proposal))
+        if shown is None:
+            continue
+        page.append(replace(shown))
+        used.update(f"word {word}" for word in words)
+        used.update((f"stem {_stem(proposal)}", f"kind {candidate.construction}", f"term {terms_of(candidate)}"))
+    return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
+
+
+def _cost(candidate: Candidate, words: frozenset[str], term: str, used: Counter[str]) -> float:
+    share = used[f"kind {candidate.construction}"] / _SHARE.get(candidate.construction, 1)
+    return float(
+        _SAME_KIND * share**_SPREAD
+        + _SAME_TERM * used[f"term {term}"] / PAGE
+        + _SAME_WORD * sum(used[f"word {word}"] for word in words)
+    )
+
+
+def _words(candidate: Candidate, proposal: Proposal) -> frozenset[str]:
+    """The words of a name, and those it was made of."""
+    return frozenset(word for text in (*proposal.words, *candidate.sources) for word in text.casefold().split()) - {
+        "and"
+    }
+
+
+def _stem(proposal: Proposal) -> str:
+    """What only one name of a page may have: one original, one ordered start of a closed name."""
+    return f"{proposal.original}" if proposal.original else f"{proposal.construction} {proposal.stem}"

@@ -1,0 +1,117 @@
+"""What is known of single words: part of speech, frequency, how concrete and how pleasant, sounds, leading sense.
+
+For the words of our own ideas it stands in one table, so that a page of names costs few look-ups; for any other word it
+is asked of the lexicon, with the same answer.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from ..lexicon import Among, concreteness, feeling, lexicon, zipf
+from ..tables import open_table
+from .word_sounds import is_vowel, sounds_of
+
+__all__ = ["Word", "among", "are_rivals", "broader", "is_known", "leading_noun", "pictures", "pos_of", "word"]
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A word: `pos` n, v, a or r; `zipf` its frequency; `picture` in [0, 1] how concrete (0.5 for what is no noun);
+    `pleasant` in [0, 1], 0.5 neutral or unknown; `charm` 1 for a word whose picture pleases in any name, 0 for one that
+    weighs a name down, 0.5 for the rest (by our own judgement); `sounds` ARPAbet; `sense` its leading sense if that is
+    a noun's, and `above` the senses one and two steps broader."""
+
+    text: str
+    pos: str
+    zipf: float
+    picture: float
+    pleasant: float
+    charm: float
+    sounds: tuple[str, ...]
+    sense: str
+    above: frozenset[str]
+
+    @property
+    def beats(self) -> int:
+        """Its syllables."""
+        return sum(map(is_vowel, self.sounds))
+
+
+@cache
+def _rows() -> Mapping[str, str]:
+    return dict(open_table("naming_vocabulary.tsv").items())
+
+
+def is_known(text: str) -> bool:
+    """Whether a word is one of our ideas, or stands in a meaning of one."""
+    return text in _rows()
+
+
+@cache
+def among() -> Among:
+    """The words of our ideas, to hold others against."""
+    rows = [(text, row) for text, value in _rows().items() if (row := value.partition("|")[0])]
+    return Among([text for text, _ in rows], [int(row) for _, row in rows])
+
+
+@lru_cache(maxsize=1 << 15)
+def word(text: str) -> Word:
+    """What is known of a word, folded."""
+    row = _rows().get(text)
+    if row is None:
+        known, concrete, sense = feeling(text), concreteness(text), leading_noun(text)
+        return Word(
+            text, pos_of(text), zipf(text), 0.5 if concrete is None else concrete, 0.5 + 0.5 * (known or 0.0), 0.5,
+            sounds_of(text), sense, frozenset(broader(sense)) if sense else frozenset(),
+        )  # fmt: skip
+    _, pos, frequency, picture, known_feeling, charm, sounds, senses = row.split("|")
+    sense, *above = senses.split() or [""]
+    return Word(
+        text, pos, float(frequency), float(picture or 0.5), 0.5 + 0.5 * float(known_feeling or 0.0),
+        float(charm or 0.5), tuple(sounds.split()), sense, frozenset(above),
+    )  # fmt: skip
+
+
+@cache
+def pictures() -> tuple[str, ...]:
+    """Short words whose picture pleases in any name."""
+    return tuple(text for text, row in _rows().items() if row.split("|")[5] == "1")
+
+
+def are_rivals(one: str, other: str) -> bool:
+    """Whether two words name different things of one kind, so that one in place of the other misleads: they share a
+    broader sense one or two steps up, and neither is a kind of the other (WordNet 3.0, leading senses)."""
+    first, second = word(one), word(other)
+    if not first.sense or not second.sense or first.sense == second.sense:
+        return False
+    return bool(first.above & second.above) and second.sense not in first.above and first.sense not in second.above
+
+
+def leading_noun(text: str) -> str:
+    """The leading sense of a word or its base form, if that is a noun's; else nothing."""
+    book = lexicon()
+    for base in (text, *book.bases(text)):
+        strengths = book.sense_strengths(base)
+        if strengths:
+            return strengths[0][0] if strengths[0][0][0] == "n" else ""
+    return ""
+
+
+def broader(sense: str) -> tuple[str, ...]:
+    """The senses one and two steps broader."""
+    book = lexicon()
+    once = book.related_ids(sense, "@")
+    return tuple(dict.fromkeys((*once, *(other for one in once for other in book.related_ids(one, "@")))))
+
+
+@lru_cache(maxsize=1 << 14)
+def pos_of(text: str) -> str:
+    """The part of speech of a word: of its leading sense; a noun if it is not in the lexicon."""
+    book = lexicon()
+    strengths = book.sense_strengths(text) or [
+        entry for base in book.bases(text) for entry in book.sense_strengths(base)
+    ]
+    return strengths[0][0][0] if strengths else "n"

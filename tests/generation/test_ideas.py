@@ -1,0 +1,88 @@
+"""Ideas: words with a meaning that touches the brief, by the chosen senses, each with why it is here."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namescreen.brief import Brief, Concept
+from namescreen.generation.evocation import Evocation
+from namescreen.generation.ideas import Idea, ideas_of
+from namescreen.generation.senses import chosen_senses, meaning_found, unfit
+from namescreen.generation.vocabulary import are_rivals, word
+from namescreen.lexicon import lexicon, zipf
+
+
+def ideas(brief: Brief, *without: str) -> tuple[Idea, ...]:
+    return ideas_of(brief, Evocation.of(brief, without=without), without=without)
+
+
+def test_ideas_stand_weightiest_first_and_each_says_why(studio: Brief) -> None:
+    found = ideas(studio)
+    weights = [idea.weight for idea in found]
+    assert weights == sorted(weights, reverse=True)
+    assert all(0 < weight <= 1 for weight in weights)
+    assert {idea.word for idea in found if idea.kind == "concept"} == {"clay", "herb", "sip", "spring"}
+    terms = {term.word for term in Evocation.of(studio).terms}
+    assert all(idea.term in terms and idea.why for idea in found)
+    assert all(idea.meaning for idea in found if idea.kind in ("find", "foreign", "lore"))
+
+
+@pytest.mark.parametrize(
+    ("concept", "sense", "wanted", "other"),
+    [("spring", "season", "crocus", "rill"), ("spring", "fountain", "rill", "crocus")],
+)
+def test_the_chosen_sense_decides(concept: str, sense: str, wanted: str, other: str) -> None:
+    weights = {idea.word: idea.weight for idea in ideas(Brief(concepts=(Concept(concept, (sense,)),)))}
+    assert weights.get(wanted, 0) > weights.get(other, 0)
+
+
+def test_a_chosen_sense_keeps_many_ideas() -> None:
+    assert len(ideas(Brief(concepts=(Concept("spring", ("season",)),)))) > 30
+
+
+def test_a_sense_that_fits_nothing_leaves_all_and_is_noticed() -> None:
+    assert not meaning_found(Concept("spring", ("qwerty",)))
+    assert meaning_found(Concept("spring", ("season",)))
+    assert chosen_senses(Concept("spring", ("qwerty",))) == chosen_senses(Concept("spring"))
+    assert all(sense.domain == "noun.time" for sense in chosen_senses(Concept("spring", ("season",))))
+
+
+def test_avoided_and_dropped_words_are_no_ideas(studio: Brief) -> None:
+    some = ideas(studio)[10].word
+    assert some not in {idea.word for idea in ideas(studio, some)}
+    assert some not in {idea.word for idea in ideas(replace(studio, avoid=(some,)))}
+
+
+def test_an_unknown_concept_still_serves() -> None:
+    assert [idea.word for idea in ideas(Brief(concepts=(Concept("zorbl"),)))] == ["zorbl"]
+
+
+def test_a_word_of_the_goods_counts_less_than_a_concept_and_less_for_what_they_are_made_of() -> None:
+    brief = Brief(goods="teapots of stoneware for gardeners", concepts=(Concept("steam"),))
+    weights = {term.word: term.weight for term in Evocation.of(brief).terms}
+    assert weights["steam"] == 1 > weights["teapot"] > weights["stoneware"]
+
+
+def test_rivals_are_other_things_of_one_kind() -> None:
+    # WordNet 3.0: cat and dog are carnivores, herring and cod food fish; a wren is a bird, a beehive no bee.
+    assert are_rivals("cat", "dog")
+    assert not are_rivals("bird", "wren")
+    assert not are_rivals("bee", "beehive")
+
+
+@pytest.mark.parametrize("one", ["corpse", "corpses", "dung", "tumour"])
+def test_unfit_words_and_their_forms_are_kept_out(one: str) -> None:
+    assert unfit(one)
+
+
+@given(st.sampled_from(["kettle", "ember", "abacus", "lovage", "zorbl", "stolen"]))
+def test_the_table_says_of_a_word_what_the_lexicon_says(text: str) -> None:
+    facts = word(text)
+    assert facts.zipf == pytest.approx(zipf(text), abs=0.006)
+    assert facts.sense in {"", *(sense.id for base in lexicon().bases(text) for sense in lexicon().senses(base))}
+    assert 0 <= facts.picture <= 1
+    assert 0 <= facts.pleasant <= 1
