@@ -1,0 +1,278 @@
+"""Fit the weights of the ranking of names on names that readers rated, and say how well it does on unseen briefs.
+
+    python wordlists/build/name_ranker.py --data judged_names.csv --briefs briefs.json
+
+The data are candidate names of several sources for invented briefs, each rated from 1 to 7 by two readers who did not
+know the source, with the kind of the name and the words it was made of (columns brief, name, source, kind, words,
+maker, consultant). They are not shipped; what is shipped is a weight for each part of namescreen/generation/ranking.py
+and how each kind of name fared. The model is a weighted mean of the parts, fitted by least squares under a Gaussian
+prior with no weight below zero, so that each part counts the way its meaning says. Quality is the rank correlation
+with the mean rating where each brief in turn is left out of the fit.
+"""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import json
+import re
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import NDArray
+from sources import record_source
+
+from namescreen.brief import Brief, Concept
+from namescreen.generation.candidate import Proposal
+from namescreen.generation.constructions import CONSTRUCTIONS
+from namescreen.generation.constructions.changed import heard
+from namescreen.generation.constructions.pair import seam
+from namescreen.generation.evocation import Evocation, weigh_down
+from namescreen.generation.ideas import Idea, ideas_of
+from namescreen.generation.ranking import PARTS, Judge
+from namescreen.generation.word_sounds import sounds_of
+from namescreen.tables import table_bytes, write_whole
+from namescreen.text import fold
+
+FOLDER = Path(__file__).parent.parent
+KINDS = {
+    "affixed": "affix", "coined": "blend", "compound": "pair", "word pair": "pair", "alliteration": "phrase",
+    "echo": "phrase", "adjective + noun": "phrase", "verb + noun": "phrase", "noun of noun": "phrase",
+}  # fmt: skip
+"""The construction that makes names of a kind, where it has another name; a kind without one keeps its own."""
+PRIOR = 100.0
+"""Strength of the prior, as so many names that agree with it."""
+EXPECTED = {
+    "sense": 0.12, "true": 0.08, "charm": 0.1, "own": 0.08, "fresh": 0.05, "heard": 0.08, "join": 0.08, "echo": 0.05,
+    "pleasant": 0.05, "picture": 0.03, "company": 0.03, "sayable": 0.03, "length": 0.05, "rhythm": 0.02, "kind": 0.4,
+}  # fmt: skip
+"""Weights that are expected before any name is seen (set by reading; the prior's mean)."""
+GOOD, MISPLACED, MISPLACED_WEIGHT = 0.5, 0.15, 0.3
+"""A name rated so well or better for its own brief is also held against another one, where it says nothing, and is taken
+to be rated so, and counts for so much of a name: without that, no rated name would show that a name must belong to its product (our assumption)."""
+WITHIN = ("pair", "changed")
+
+Numbers = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Rated:
+    """A name with the parts that the ranking sees and its mean rating, 0 to 1; `made` by a person or not; `misplaced`
+    if it was held against another brief than its own."""
+
+    brief: str
+    kind: str
+    made: bool
+    parts: dict[str, float]
+    rating: float
+    misplaced: bool = False
+
+
+def read(data: Sequence[Path], briefs: Sequence[Path]) -> list[Rated]:
+    """Every rated name whose kind and words are known."""
+    judges = {name: _judge(brief) for path in briefs for name, brief in json.loads(path.read_text("utf-8")).items()}
+    found = []
+    order = sorted(judges)
+    for path in data:
+        with path.open(encoding="utf-8", newline="") as file:
+            rows = [row for row in csv.DictReader(file) if row["kind"] and row["words"]]
+        for row in rows:
+            judge, evocation, known = judges[row["brief"]]
+            kind = KINDS.get(row["kind"], row["kind"])
+            proposal, ideas = _proposal(row["name"], kind, row["words"], evocation, known)
+            rating = ((float(row["maker"]) + float(row["consultant"])) / 2 - 1) / 6
+            made = row["source"] == "consultant"
+            found.append(Rated(row["brief"], kind, made, judge.knowing(ideas).parts(proposal), rating))
+            if rating >= GOOD:
+                elsewhere = order[(order.index(row["brief"]) + 1 + len(found) % (len(order) - 1)) % len(order)]
+                judge, evocation, known = judges[elsewhere]
+                proposal, ideas = _proposal(row["name"], kind, row["words"], evocation, known)
+                parts = judge.knowing(ideas).parts(proposal)
+                found.append(Rated(row["brief"], kind, made, parts, MISPLACED, misplaced=True))
+    return found
+
+
+def _judge(brief: dict[str, object]) -> tuple[Judge, Evocation, dict[str, Idea]]:
+    goods, concepts = str(brief["goods"]), brief["concepts"]
+    assert isinstance(concepts, list)
+    whole = Brief(goods=goods, concepts=tuple(map(Concept, concepts)))
+    evocation = Evocation.of(whole)
+    known = {idea.word: idea for idea in ideas_of(whole, evocation) if idea.kind in ("world", "concept", "goods")}
+    return Judge({}, evocation, (), goods), evocation, known
+
+
+def _proposal(
+    name: str, kind: str, words: str, evocation: Evocation, known: dict[str, Idea]
+) -> tuple[Proposal, list[Idea]]:
+    """The proposal that a construction would have made, and the ideas it was made of."""
+    pieces = [_piece(piece) for piece in words.split(";")]
+    original = pieces.pop(0)[0] if kind == "changed" and len(pieces) > 1 else ""
+    affix = next((form for form, _ in pieces if form.startswith("-") or form.endswith("-")), "")
+    pieces = [(form, meaning) for form, meaning in pieces if form != affix] or pieces
+    if kind == "figure" and len(pieces) > 1:
+        pieces = pieces[1:]
+    ideas = [
+        known[fold(form)] if not meaning and fold(form) in known else _idea(form, meaning, evocation)
+        for form, meaning in pieces
+    ]
+    sources = tuple(idea.word for idea in ideas)
+    spelled = tuple(word for word in fold(name).replace("&", "and").replace("-", " ").split() if word.isalpha())
+    sounds = tuple(sound for word in spelled for sound in sounds_of(word))
+    join = 1.0
+    if len(spelled) == 1 and kind == "pair" and len(sources) == 2:
+        join = seam(*sources)
+    elif affix:
+        join = seam(affix.strip("-"), sources[0]) if affix.endswith("-") else seam(sources[0], affix.strip("-"))
+    clear = _seen(spelled, sources) if kind in ("blend", "clipping", "combining forms") else 1.0
+    return Proposal(
+        name,
+        spelled,
+        kind,
+        "",
+        sources,
+        "",
+        sounds,
+        join,
+        clear,
+        original,
+        heard(sounds, original) if original else 0.0,
+    ), ideas
+
+
+def _piece(text: str) -> tuple[str, str]:
+    """A word and its meaning, from "haar (cold mist)" or "Italian un uovo (one egg)"."""
+    form, _, meaning = text.strip().partition("(")
+    form = form.strip()
+    if meaning and re.match(r"(Old |Middle )?[A-Z][a-z]+ ", form) and form.split()[-1].islower():
+        form = form.split()[-1]
+    return form, meaning.rstrip(") ")
+
+
+def _idea(form: str, meaning: str, evocation: Evocation) -> Idea:
+    keys = [(word, weigh_down(word) ** 0.5) for word in re.findall("[a-z]+", fold(meaning))]
+    touches = evocation.word(fold(form))
+    if keys:
+        touches = tuple(map(max, evocation.meaning(keys), touches))
+    return Idea(fold(form), "world", meaning, touches, "", evocation.relevance(touches))
+
+
+def _seen(words: Sequence[str], sources: Sequence[str]) -> float:
+    """The share of the letters of the sources that the name keeps at its beginning and end."""
+    letters = "".join(words)
+    kept = 0
+    for source in sources:
+        kept += max(
+            (n for n in range(1, len(source) + 1) if source[:n] in letters or source[-n:] in letters), default=0
+        )
+    return min(1.0, kept / max(1, sum(map(len, sources))))
+
+
+def means(names: Sequence[Rated]) -> dict[str, float]:
+    """How each kind fared: names made by a person where there are any, as they say what the kind can do."""
+    ratings = defaultdict(list)
+    for one in names:
+        if not one.misplaced:
+            ratings[one.kind, one.made].append(one.rating)
+    found: dict[str, float] = {}
+    for (kind, made), values in sorted(ratings.items()):
+        if made or (kind, True) not in ratings:
+            found[kind] = float(np.mean(values))
+    return found
+
+
+def matrix(names: Sequence[Rated], kinds: dict[str, float]) -> Numbers:
+    """A row of parts for each name, with the kind's part as `kinds` say."""
+    rows = [[kinds.get(one.kind, 0.5) if part == "kind" else one.parts[part] for part in PARTS] for one in names]
+    return np.array(rows)
+
+
+def fit(names: Sequence[Rated], kinds: dict[str, float]) -> Numbers:
+    """Weights, none below zero, by coordinate descent on the squared error under the prior, with a free level."""
+    rows = matrix(names, kinds)
+    wanted = np.array([one.rating for one in names])
+    share = np.array([MISPLACED_WEIGHT if one.misplaced else 1.0 for one in names])
+    share = share[:, None] / share.mean()
+    centred, wanted = rows - (share * rows).mean(0), wanted - (share[:, 0] * wanted).mean()
+    weights = np.zeros(len(PARTS))
+    scale, prior = (share * centred**2).sum(0), PRIOR * np.maximum(centred.var(0), 1e-3)
+    expected = [EXPECTED.get(part, 0.0) for part in PARTS]
+    for _ in range(500):
+        for place in range(len(PARTS)):
+            rest = wanted - centred @ weights + centred[:, place] * weights[place]
+            pull = prior[place] * expected[place]
+            weights[place] = max(
+                0.0, (float((share * centred)[:, place] @ rest) + pull) / (scale[place] + prior[place])
+            )
+    return weights
+
+
+def rank_correlation(one: Numbers, other: Numbers) -> float:
+    """Spearman's rho, ties sharing their rank."""
+
+    def ranks(values: Numbers) -> Numbers:
+        order = np.unique(values, return_inverse=True, return_counts=True)
+        ends = np.cumsum(order[2])
+        return np.asarray((ends - (order[2] - 1) / 2)[order[1]], dtype=float)
+
+    return float(np.corrcoef(ranks(one), ranks(other))[0, 1])
+
+
+def cross_validate(names: list[Rated]) -> str:
+    """The rank correlation over all names and within kinds, each brief predicted by a fit without it."""
+    predicted = np.zeros(len(names))
+    for brief in sorted({one.brief for one in names}):
+        rest = [one for one in names if one.brief != brief]
+        kinds = means(rest)
+        weights = fit(rest, kinds)
+        here = [place for place, one in enumerate(names) if one.brief == brief]
+        predicted[here] = matrix([names[place] for place in here], kinds) @ weights
+    own = [place for place, one in enumerate(names) if not one.misplaced]
+    names, predicted = [names[place] for place in own], predicted[own]
+    ratings = np.array([one.rating for one in names])
+    figures = [f"all kinds ({len(names)} names) {rank_correlation(predicted, ratings):.2f}"]
+    for kind in WITHIN:
+        for made in (True, False):
+            here = [p for p, one in enumerate(names) if one.kind == kind and (one.made or not made)]
+            who = "made by a person" if made else "all"
+            figures.append(f"{kind}, {who} ({len(here)}) {rank_correlation(predicted[here], ratings[here]):.2f}")
+    people = [p for p, one in enumerate(names) if one.made]
+    figures.append(f"made by a person, all kinds ({len(people)}) {rank_correlation(predicted[people], ratings[people]):.2f}")
+    return "; ".join(figures)
+
+
+def main() -> None:
+    """Fit, cross-validate, and write the table."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--data", type=Path, nargs="+", required=True)
+    parser.add_argument("--briefs", type=Path, nargs="+", required=True)
+    parser.add_argument("--to", type=Path, default=FOLDER)
+    options = parser.parse_args()
+    names = read(options.data, options.briefs)
+    quality = cross_validate(names)
+    print(f"rank correlation with the mean rating, each brief left out in turn: {quality}")
+    kinds = means(names)
+    weights = fit(names, kinds)
+    for part, weight in zip(PARTS, weights, strict=True):
+        print(f"  {part:10} {weight:.3f}")
+    entries = [(part, f"{weight:.4f}") for part, weight in zip(PARTS, weights, strict=True)]
+    entries += [(f"kind {kind}", f"{kinds[kind]:.4f}") for kind in CONSTRUCTIONS]
+    contents = table_bytes("name_ranker", entries)
+    write_whole(options.to / "name_ranker.tsv", contents)
+    record_source(
+        options.to,
+        "name_ranker.tsv",
+        contents,
+        source="fitted on names rated without knowing their source by two readers (runs of a language model), for "
+        f"{len({one.brief for one in names})} invented briefs; rank correlation with the mean rating where each brief "
+        f"in turn is left out: {quality}",
+        version="1",
+        licence="the weights are namescreen's own (MIT)",
+        build="python wordlists/build/name_ranker.py --data judged_names.csv --briefs briefs.json",
+    )
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,283 @@
+"""Draw the tables of ideas for names from the lists in wordlists/curated/, which we wrote ourselves.
+
+python wordlists/build/naming_ideas.py [--to FOLDER]
+
+naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...
+naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
+naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
+naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|SOUNDS|SENSE ABOVE ..., what is known of it
+familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS|... , one for each part that
+                       may give way
+
+The keys are the words of a meaning that say something; the weight is lower for common words. The parts of a saying
+are its words; of a word, those between bars, or its first and last syllables. Closed compounds of WordNet 3.0 that
+are common and read as their two parts are added to the list. SOUNDS is the code of `pronunciation.phones`.
+"""
+
+from __future__ import annotations
+
+import argparse
+import re
+from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
+
+from naming_words import CURATED, FOLDER, lines
+from sources import record_source
+
+from namescreen.generation.blending.source_word import source
+from namescreen.generation.senses import unfit
+from namescreen.generation.vocabulary import broader, leading_noun, pos_of
+from namescreen.generation.word_sounds import is_vowel, sounds_of, syllable_starts
+from namescreen.lexicon import concreteness, feeling, kinds, lexicon, zipf
+from namescreen.lexicon.wordnet import DOMAINS
+from namescreen.pronunciation.phones import code_of
+from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.text import fold
+
+Entries = dict[str, str]
+
+_COMMON, _RARE = 6.6, 4.0
+"""Zipf frequencies at which a word of a meaning says nothing of its own, and from which on it says all it can."""
+_LEAST_SAID = 0.25
+_EMPTY = frozenset(
+    "one something used kind made small large long old little piece first last end part thing people two".split()
+)
+"""Words that stand in many meanings and say little of any (ours)."""
+_HOMELY = frozenset(f"noun.{name}" for name in ("animal", "plant", "food", "object", "phenomenon", "time"))
+"""Domains whose compounds are pleasant to hear behind a name."""
+_KNOWN, _PLAIN = 2.7, 3.5
+"""Zipf frequency from which a compound of WordNet is familiar enough to be heard behind another, and from which its
+parts are plain words (set by reading what they let in)."""
+
+
+def keys(meaning: str) -> str:
+    """The words of a meaning that say something, each with its weight in hundredths."""
+    found = dict.fromkeys(re.findall(r"[a-z]+", fold(meaning)))
+    return " ".join(
+        f"{word}:{round(100 * _weight(word))}"
+        for word in found
+        if len(word) > 1 and word not in _EMPTY and "function word" not in kinds(word)
+    )
+
+
+def _weight(word: str) -> float:
+    return max(_LEAST_SAID, min(1.0, (_COMMON - zipf(word)) / (_COMMON - _RARE)))
+
+
+def naming_ideas() -> Entries:
+    """Kind and word -> meaning and keys."""
+    found: Entries = {}
+    for line in lines("naming_finds.txt"):
+        word, _, meaning = (part.strip() for part in line.partition(":"))
+        found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}")
+    for line in lines("naming_foreign.txt"):
+        word, language, meaning = re.fullmatch(r"(.+?) \((.+?)\): (.+)", line).groups()  # type: ignore[union-attr]
+        found.setdefault(f"foreign {word}", f"{language}: {meaning}|{keys(meaning)}")
+    lore = False
+    for line in lines("naming_figures.txt"):
+        head, _, rest = (part.strip() for part in line.partition(":"))
+        if not rest:
+            lore = line == "lore"
+        elif lore:
+            found.setdefault(f"lore {head}", f"{rest}|{keys(rest)}")
+        else:
+            found.update((f"{head} {name}", "|") for name in rest.split())
+    return found
+
+
+def naming_worlds() -> Entries:
+    """Number -> what the world is about, and its words."""
+    parts = (line.partition(":") for line in lines("naming_worlds.txt"))
+    return {
+        f"{number:03}": f"{' '.join(about.split())}|{' '.join(dict.fromkeys(words.split()))}"
+        for number, (about, _, words) in enumerate(parts)
+    }
+
+
+def naming_suits() -> Entries:
+    """Number -> what a product is or does, and the words that suit it; raises ValueError for one without a meaning."""
+    known = {key.partition(" ")[2] for key in naming_ideas()}
+    found: Entries = {}
+    for number, line in enumerate(lines("naming_suits.txt")):
+        about, _, words = line.partition(":")
+        chosen = [word.strip() for word in words.split(",") if word.strip()]
+        unknown = [word for word in chosen if word not in known and word.capitalize() not in known]
+        if unknown:
+            raise ValueError(f"naming_suits.txt: no meaning in naming_finds.txt for {', '.join(unknown)}")
+        found[f"{number:03}"] = f"{' '.join(about.split())}|{', '.join(chosen)}"
+    return found
+
+
+@cache
+def charm() -> dict[str, str]:
+    """A word with a picture that pleases -> 1; one that weighs a name down -> 0."""
+    marks = {"picture": "1", "plain": "0"}
+    rows = [
+        (marks[head], words.split()) for head, _, words in (line.partition(":") for line in lines("naming_charm.txt"))
+    ]
+    plain = {word: mark for mark, words in rows for word in words if mark == "0"}
+    return plain | {word: mark for mark, words in rows for word in words if mark == "1"}
+
+
+def naming_vocabulary() -> Entries:
+    """A word of the ideas, their meanings or the worlds -> the facts that ideas are chosen by."""
+    words: dict[str, None] = {}
+    for key, value in naming_ideas().items():
+        kind, _, word = key.partition(" ")
+        if kind in ("first", "title"):
+            words[word.casefold()] = None
+        else:
+            words.update(dict.fromkeys([*word.casefold().split(), *re.findall("[a-z]+", value.partition("|")[2])]))
+    for value in naming_worlds().values():
+        words.update(dict.fromkeys(value.replace("|", " ").split()))
+    for value in naming_suits().values():
+        words.update(dict.fromkeys(value.partition("|")[0].split()))
+    words.update(dict.fromkeys(charm()))
+    for phrase, value in familiar_phrases().items():
+        words.update(dict.fromkeys(phrase.casefold().replace("-", " ").split()))
+        words.update(dict.fromkeys(row.split("~")[1].casefold() for row in value.split("|")))
+    return {word: _facts(word) for word in words if word.isascii() and word.isalpha()}
+
+
+def _facts(word: str) -> str:
+    table = open_table("embedding_words.tsv")
+    row = next(filter(None, map(table.get, (word, *lexicon().bases(word)))), "")
+    known, concrete = feeling(word), concreteness(word)
+    sense = leading_noun(word)
+    return "|".join((
+        row, pos_of(word), f"{zipf(word):.2f}", "" if concrete is None else f"{concrete:.2f}",
+        "" if known is None else f"{known:.2f}", charm().get(word, ""), " ".join(sounds_of(word)),
+        " ".join((sense, *broader(sense))) if sense else "",
+    ))  # fmt: skip
+
+
+def familiar_phrases() -> Entries:
+    """Familiar word or saying -> its parts that may give way."""
+    found: Entries = {}
+    for text in (*lines("naming_phrases.txt"), *_compounds()):
+        parts = "|".join(_parts(text))
+        if parts:
+            found.setdefault(text.replace("|", ""), parts)
+    return found
+
+
+def _compounds() -> Iterator[str]:
+    """Common closed compounds of WordNet that are said as their parts are, with a bar between them."""
+    seen = set()
+    for word, _ in open_table("wordnet-words.tsv").items():
+        if word in seen or not (7 <= len(word) <= 13 and word.isascii() and word.isalpha() and zipf(word) >= _KNOWN):
+            continue
+        seen.add(word)
+        if (
+            unfit(word)
+            or not _common_noun(word)
+            or domain(word) not in _HOMELY
+            or word.endswith(("ing", "age", "ship", "ton", "log"))
+        ):
+            continue
+        for at in range(3, len(word) - 3):
+            first, second = word[:at], word[at:]
+            if _plain(first) and _plain(second) and _said_as(word, first, second):
+                yield f"{first}|{second}"
+                break
+
+
+def domain(word: str) -> str:
+    """The WordNet domain of the leading sense of a word."""
+    return DOMAINS[lexicon().entry(lexicon().sense_strengths(word)[0][0]).domain]
+
+
+def _plain(word: str) -> bool:
+    return zipf(word) >= _PLAIN and not unfit(word) and _common_noun(word)
+
+
+def _common_noun(word: str) -> bool:
+    """Whether a word as it stands is first of all a noun, and no name."""
+    book = lexicon()
+    strengths = book.sense_strengths(word)
+    return bool(strengths) and strengths[0][0][0] == "n" and word in book.entry(strengths[0][0]).words
+
+
+def _said_as(word: str, first: str, second: str) -> bool:
+    return source(word).bare == (*source(first).bare, *source(second).bare)
+
+
+def _parts(text: str) -> Iterator[str]:
+    words = text.split(" ")
+    for place, word in enumerate(words):
+        before = "".join(f"{other.replace('|', '')} " for other in words[:place])
+        after = "".join(f" {other.replace('|', '')}" for other in words[place + 1 :])
+        whole = word.replace("|", "")
+        read = source(whole)
+        if len(read.letters) != len(whole):  # hyphens and apostrophes are part of a saying's other words only
+            continue
+        if len(words) > 1:
+            spans = [(0, len(whole))] if "function word" not in kinds(whole.casefold()) else []
+        elif "|" in word:
+            spans, at = [], 0
+            for part in word.split("|"):
+                spans.append((at, at + len(part)))
+                at += len(part)
+        else:
+            spans = _ends(whole)
+        for begin, end in spans:
+            sounds = read.sounds[read.before[begin] : read.before[end]]
+            if any(map(is_vowel, sounds)) and len(sounds) >= (2 if len(words) > 1 else 3):
+                stress = max((sound[-1] for sound in sounds if is_vowel(sound)), key="021".index)
+                yield "~".join((before + whole[:begin], whole[begin:end], whole[end:] + after, code_of(sounds), stress))
+
+
+def _ends(word: str) -> list[tuple[int, int]]:
+    """The letters of the first one or two syllables of a word, and of the last one or two."""
+    read = source(word)
+    starts = [*syllable_starts(read.bare), len(read.sounds)]
+
+    def letter(sound: int) -> int:
+        if sound == len(read.sounds):
+            return len(word)
+        return next(place for place in range(len(word) + 1) if read.before[place + 1] > sound)
+
+    cuts = [letter(start) for start in starts]
+    spans = {(0, cuts[1]), (cuts[-2], len(word))}
+    if len(cuts) > 3:
+        spans |= {(0, cuts[2]), (cuts[-3], len(word))}
+    return sorted(spans)
+
+
+def main() -> None:
+    """Write the tables, each with the record of its source."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--to", type=Path, default=FOLDER)
+    folder = parser.parse_args().to
+    drawn = {
+        naming_ideas: ("naming_finds.txt, naming_foreign.txt and naming_figures.txt", "MIT, as namescreen"),
+        naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
+        naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
+        naming_vocabulary: (
+            "naming_finds.txt, naming_suits.txt, naming_charm.txt, naming_foreign.txt, naming_figures.txt and naming_worlds.txt, with facts of the other "
+            "tables here (embedding_words, frequency/en, feelings, pronunciations, wordnet-words and -senses)",
+            "MIT, as namescreen; of the facts, the licences of their tables",
+        ),
+        familiar_phrases: (
+            "naming_phrases.txt; closed compounds of WordNet 3.0",
+            "MIT, as namescreen; WordNet 3.0 licence, licences/wordnet.txt; sounds: licences/cmudict.txt",
+        ),
+    }
+    for draw, (lists, licence) in drawn.items():
+        name = draw.__name__
+        contents = table_bytes(name, draw().items())
+        write_whole(folder / f"{name}.tsv", contents)
+        record_source(
+            folder,
+            f"{name}.tsv",
+            contents,
+            source=f"in {CURATED.parent.name}/{CURATED.name}: {lists}; written for namescreen from memory, no list was copied",
+            version="1",
+            licence=licence,
+            build="python wordlists/build/naming_ideas.py",
+        )
+
+
+if __name__ == "__main__":
+    main()
