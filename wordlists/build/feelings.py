@@ -2,11 +2,11 @@
 
     python wordlists/build/feelings.py [--to FOLDER]
 
-A word that the VADER lexicon rates (Hutto and Gilbert 2014; mean of ten raters from -4 to 4) has a quarter of its rating.
-For the other words of the embedding the rating is estimated and marked ~: ridge regression of the ratings on the word
-vectors, with unrated words, most of which are neutral, as noughts of a tenth of the weight. In five-fold cross-validation
-over the rated words the estimate correlates with the rating at r = 0.82 and has its sign in 89 of 100. Estimates below a
-tenth are left out. Run after embedding.py."""
+A word that the VADER lexicon rates (Hutto and Gilbert 2014; mean of ten raters from -4 to 4) has a quarter of its
+rating. For the other words of the embedding the rating is estimated and marked ~: ridge regression of the ratings
+on the word vectors, with unrated words, most of which are neutral, as noughts of a tenth of the weight. In five-
+fold cross-validation over the rated words the estimate correlates with the rating at r = 0.82 and has its sign in
+89 of 100. Estimates below a tenth are left out. Run after embedding.py."""
 
 from __future__ import annotations
 

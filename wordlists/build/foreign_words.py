@@ -9,10 +9,11 @@ international_words.tsv   what an English noun keeps in other spellings -> the n
 foreign_parts.tsv   the stem of a word that may stand in a compound -> its languages
 
 Sources: the wordnets of the Open Multilingual Wordnet (under FOLDER/wns and in NLTK's omw-2.0) and its Wiktionary
-extension (FOLDER/wikt), joined with WordNet 3.0 by synset; terms of one word in the goods lists of European trade marks,
-which give every term in all languages; and our own lists in curated/. A wordnet's reading of a word counts by how leading
-the sense is for the English word (cntlist of WordNet 3.0). Parts of compounds that no list has are learned from the goods
-lists: if gummi is rubber and gummistempel a rubber stamp, stempel is a stamp. Run after wordnet.py and frequencies.py."""
+extension (FOLDER/wikt), joined with WordNet 3.0 by synset; terms of one word in the goods lists of European trade
+marks, which give every term in all languages; and our own lists in curated/. A wordnet's reading of a word counts
+by how leading the sense is for the English word (cntlist of WordNet 3.0). Parts of compounds that no list has are
+learned from the goods lists: if gummi is rubber and gummistempel a rubber stamp, stempel is a stamp. Run after
+wordnet.py and frequencies.py."""
 
 from __future__ import annotations
 
@@ -109,7 +110,9 @@ def from_wordnets(omw: Path, language: str) -> Readings:
             except KeyError:
                 continue
             known = [(" ".join(tokenize(english)), s) for english, s in zip(entry.words, entry.strengths, strict=True)]
-            weighed = [(LIKELY[sense_id[0]] * times * strength / 9 * familiar(key), key) for key, strength in known if key]
+            weighed = [
+                (LIKELY[sense_id[0]] * times * strength / 9 * familiar(key), key) for key, strength in known if key
+            ]
             for weight, key in sorted(weighed, reverse=True)[:BEST_KNOWN]:
                 weights[key] += weight
                 letters.setdefault(key, letter)
@@ -204,7 +207,7 @@ def draw(omw: Path, goods: Path) -> dict[str, bytes]:
     for language in CODES:
         readings = from_wordnets(omw, language)
         frequent = {word for word in readings if zipf(word, language) >= FREQUENT_PART} if counted(language) else set()
-        for word, english, records in sorted(terms.get(language, ()), key=lambda term: (-term[2], term[0], term[1])):
+        for word, english, _records in sorted(terms.get(language, ()), key=lambda term: (-term[2], term[0], term[1])):
             add(readings, word, english, RELIABLE["g"], "g")
         for code, word, english in own:
             if code == language:
@@ -235,7 +238,10 @@ def draw(omw: Path, goods: Path) -> dict[str, bytes]:
         "foreign_of": table_bytes(
             "foreign_of",
             (
-                (english, ",".join(":".join([code, *(w for _, w in sorted(words)[:3])]) for code, words in found.items()))
+                (
+                    english,
+                    ",".join(":".join([code, *(w for _, w in sorted(words)[:3])]) for code, words in found.items()),
+                )
                 for english, found in back.items()
             ),
         ),

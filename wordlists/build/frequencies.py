@@ -18,8 +18,8 @@ from pathlib import Path
 import wordfreq
 from sources import record_source
 
-from namescreen.text import fold
 from namescreen.tables import table_bytes, write_whole
+from namescreen.text import fold
 
 ROWS = {"en": 120_000}
 OTHERS = 30_000

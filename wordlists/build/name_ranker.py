@@ -239,7 +239,9 @@ def cross_validate(names: list[Rated]) -> str:
             who = "made by a person" if made else "all"
             figures.append(f"{kind}, {who} ({len(here)}) {rank_correlation(predicted[here], ratings[here]):.2f}")
     people = [p for p, one in enumerate(names) if one.made]
-    figures.append(f"made by a person, all kinds ({len(people)}) {rank_correlation(predicted[people], ratings[people]):.2f}")
+    figures.append(
+        f"made by a person, all kinds ({len(people)}) {rank_correlation(predicted[people], ratings[people]):.2f}"
+    )
     return "; ".join(figures)
 
 

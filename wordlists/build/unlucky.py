@@ -24,12 +24,12 @@ from pathlib import Path
 
 from sources import record_source
 
-from namescreen.text import parse
-from namescreen.connotations.unlucky_entries import Entry, read_entries
-from namescreen.connotations.inflection import stem
 from namescreen.connotations.g2p_rules import TRANSCRIPTION, has_rules, sound_code
+from namescreen.connotations.inflection import stem
 from namescreen.connotations.orthography import left_out, without_umlauts
+from namescreen.connotations.unlucky_entries import Entry, read_entries
 from namescreen.tables import table_bytes, wordlists_folder, write_whole
+from namescreen.text import parse
 
 
 def shapes(entry: Entry) -> list[tuple[str, str]]:

@@ -18,8 +18,8 @@ import names
 from sources import record_source
 
 from namescreen.lexicon.wordnet import DOMAINS, lexicon
-from namescreen.text import fold
 from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.text import fold
 
 HERE = Path(__file__).resolve().parent.parent
 SURNAMES = 30_000
