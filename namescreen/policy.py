@@ -44,9 +44,9 @@ NEAR_IN_SOUND = 0.95
 """From here on two names are near-identical to the eye or the ear. Set by looking at one-letter changes in names of six
 letters and more, not fitted."""
 
-SAME_GOODS = 0.6
-"""Relatedness from which goods count as the same or closely related: more than a shared class alone (0.5), so a shared
-or related subject too. Ours, not fitted."""
+SAME_GOODS = 0.55
+"""Relatedness from which goods count as the same or closely related: above the grade "average" (0.5), so more than a
+shared class alone (at most 0.46). Ours, not fitted."""
 
 LEAST_CLOSE = 0.2
 """Overall closeness below which a mark is not listed as close to a name. Ours, not fitted."""

@@ -6,21 +6,24 @@ from __future__ import annotations
 from .classification import ClassGuess, classes, likely_classes
 from .distinctiveness import CATEGORIES, Distinctiveness, distinctiveness
 from .nice import CLASSES, EXPLAINED, list_of_classes
-from .relatedness import Relatedness, relatedness
-from .terms import GoodsWord, goods_words
+from .phrases import GoodsWord, Item, goods_words, items
+from .relatedness import GRADES, Relatedness, relatedness
 from .weakness import weakness
 
 __all__ = [
     "CATEGORIES",
     "CLASSES",
     "EXPLAINED",
+    "GRADES",
     "ClassGuess",
     "Distinctiveness",
     "GoodsWord",
+    "Item",
     "Relatedness",
     "classes",
     "distinctiveness",
     "goods_words",
+    "items",
     "likely_classes",
     "list_of_classes",
     "relatedness",

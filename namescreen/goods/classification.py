@@ -17,7 +17,7 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from ..text import parse
 from .nice import CLASSES
-from .terms import base_form
+from .phrases import base_form
 
 __all__ = ["STEP", "ZERO", "ClassGuess", "classes", "features", "guesses", "likely_classes"]
 

@@ -13,7 +13,7 @@ from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from ..text import best_joint
 from .context import context
 from .description import NOTHING, Evidence, is_trade_name
-from .terms import plain_words
+from .phrases import plain_words
 
 __all__ = ["divided", "heard_as", "initials_of", "is_coined", "understood"]
 

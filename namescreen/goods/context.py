@@ -11,7 +11,7 @@ from functools import lru_cache
 from ..lexicon import associated, lexicon
 from .classification import likely_classes
 from .nice import CLASSES
-from .terms import GoodsWord, goods_words
+from .phrases import GoodsWord, goods_words
 
 __all__ = ["FOOD_CLASSES", "Context", "Near", "ancestors", "context", "leading_senses"]
 

@@ -14,7 +14,7 @@ from functools import lru_cache
 from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
 from .classification import classes
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
-from .terms import base_form
+from .phrases import base_form
 
 __all__ = ["Evidence", "describe", "describe_plainly", "is_settled_place", "is_trade_name"]
 

@@ -17,7 +17,7 @@ from ..text import LETTER_NAMES, parse
 from .coinage import divided, heard_as, initials_of, is_coined, understood
 from .context import MODIFIER
 from .description import SURNAME, Evidence, describe
-from .terms import goods_words, plain_words
+from .phrases import goods_words, plain_words
 
 __all__ = ["CATEGORIES", "Distinctiveness", "distinctiveness"]
 

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.goods import Relatedness, goods_words, relatedness
+from namescreen.goods import Relatedness, goods_words, items, relatedness
+from namescreen.goods.phrases import base_form
 from namescreen.outcome import NotChecked
 
 GOODS = (
@@ -40,6 +41,36 @@ def test_heads_of_a_goods_text(text: str, heads: set[str]) -> None:
     assert {one.word for one in goods_words(text) if one.head} == heads
 
 
+@pytest.mark.parametrize(
+    ("text", "head", "modifiers", "dealing"),
+    [
+        ("self-watering planters of glazed stoneware for kitchen herbs", "planter", ("watering",), ""),
+        ("tea blends", "tea", (), ""),
+        ("sets of cutlery", "cutlery", (), ""),
+        ("kite lines", "line", ("kite",), ""),
+        ("musical instruments", "instrument", ("musical",), ""),
+        ("cafe services", "cafe", (), ""),
+        ("retail of tea", "tea", (), "retail"),
+        ("online retail services featuring herbs", "herb", (), "retail"),
+        ("repair of bicycles", "bicycle", (), "repair"),
+        ("software as a service", "software", (), "service"),
+        ("fine goods of steel", "steel", ("fine",), ""),
+    ],
+)
+def test_an_item_says_what_it_is(text: str, head: str, modifiers: tuple[str, ...], dealing: str) -> None:
+    (item,) = items(text)
+    assert (item.text, item.head, item.modifiers, item.dealing) == (text, head, modifiers, dealing)
+
+
+@pytest.mark.parametrize(
+    ("plural", "singular"),
+    [("kites", "kite"), ("shoes", "shoe"), ("glasses", "glasses"), ("dresses", "dress"), ("apps", "app"),
+     ("lenses", "lens"), ("scissors", "scissors"), ("knives", "knife")],
+)  # fmt: skip
+def test_base_forms_of_goods(plural: str, singular: str) -> None:
+    assert base_form(plural) == singular
+
+
 class TestRelatedness:
     @settings(deadline=None)
     @given(goods, goods, classes, classes)
@@ -68,6 +99,12 @@ class TestRelatedness:
         assert scores[0] == 1.0
         assert scores[-1] == 0.0
 
+    def test_the_wording_of_both_sides_is_told(self) -> None:
+        found = relatedness("hand-made kites; soap", "toys for children", [28], [28])
+        assert isinstance(found, Relatedness)
+        assert found.reasons[0] == '"hand-made kites" and "toys for children"'
+        assert found.grade == "identical"
+
     def test_one_class_alone_is_not_likeness(self) -> None:
         """Directive (EU) 2015/2436, Article 39(7): not similar because of a shared class, nor dissimilar."""
         shared = relatedness("fire extinguishers", "computer software", [9], [9])
@@ -83,4 +120,4 @@ class TestRelatedness:
     def test_classes_alone_are_enough(self) -> None:
         found = relatedness("", "", [21], [21])
         assert isinstance(found, Relatedness)
-        assert found.reasons == ("class 21 on both sides",)
+        assert found.reasons == ("by class alone, which says little", "both probably in class 21")

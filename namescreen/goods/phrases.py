@@ -1,0 +1,192 @@
+"""Goods as phrases: a list is divided into items, and an item into what it is, what kind of it, and the rest.
+
+"self-watering planters of glazed stoneware for kitchen herbs" is a planter; the rest says which one. Of services in
+goods ("retail of tea", "repair of bicycles") the goods dealt in matter as much as the dealing.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from ..lexicon import kinds, lexicon, zipf
+from ..lexicon.morphology import DETACHMENTS
+from ..text import parse
+
+__all__ = ["GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
+
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+# Words that frame a list of goods and say nothing about them (wording of goods lists at trade mark offices).
+_FRAME = _words("""
+    self featuring namely including include includes providing provide provides related relating relation particularly
+    especially such etc other others kind nature use used using via field fields made containing consisting comprising
+    various same seller selling sold based purpose purposes general
+""")
+# What such lists say of the form alone: the word before it, or after "of", says what the goods are.
+_FORM = _words("""
+    good product service item article thing type range collection selection assortment set kit pack box piece pair
+    blend mix mixture preparation accessory part fitting supply material substance form
+""")
+# Dealing in goods (In re Hotels.com, 573 F.3d 1300 (Fed. Cir. 2009): the goods dealt in count as well).
+_DEALING = _words("""
+    retail retailing wholesale rental sale store shop distribution information provision import export reservation
+    website blog directory manufacture manufacturing repair maintenance installation delivery facility online cleaning
+    consultancy development publishing
+""")
+_ENDS_PHRASE = _words("""
+    of for with in on to from about by at that which using featuring selling via including namely providing open as
+    being relating containing
+""")
+_POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
+_BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One item of a list of goods: its `text`, and what it says, in base forms. `head` is what it is, or what is dealt
+    in; `dealing` the service in it (retail, repair), empty for goods and for other services; `modifiers` which kind of
+    it, `rest` what else is said: material, purpose, contents."""
+
+    text: str
+    head: str
+    modifiers: tuple[str, ...] = ()
+    rest: tuple[str, ...] = ()
+    dealing: str = ""
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """Every telling word of the item."""
+        return (*self.modifiers, self.head, *self.rest)
+
+
+@dataclass(frozen=True, slots=True)
+class GoodsWord:
+    """A base form from a goods text, or two or three words that the lexicon holds as one (soft drink).
+
+    `head` if it names the goods themselves: hose in "garden hose".
+    """
+
+    word: str
+    head: bool
+
+
+def plain_words(text: str) -> tuple[str, ...]:
+    """The folded words of `text` with possessives taken off: women's magazine -> women, magazine."""
+    return parse(_POSSESSIVE.sub("", text)).words
+
+
+def base_form(word: str) -> str:
+    """The base form under which the lexicon holds `word`, a noun first; the word itself if it is unknown."""
+    bases = lexicon().bases_by_pos(word)
+    nouns = bases.get("n", ())
+    if len(nouns) > 1 and not (nouns[0] == word and _has_own_meaning(word)):
+        return max((form for form in nouns if form != word), key=zipf)
+    return (nouns or bases.get("v") or bases.get("a") or (_regular_singular(word),))[0]
+
+
+def _regular_singular(word: str) -> str:
+    """The singular of a word that is not in the lexicon, if that is in use (apps: app); else the word."""
+    forms = (word[: -len(old)] + new for old, new in DETACHMENTS["n"] if word.endswith(old))
+    return max((word, *forms), key=lambda form: zipf(form) if len(form) > 2 else 0.0) if len(word) > 3 else word
+
+
+def _has_own_meaning(plural: str) -> bool:
+    """Whether a plural is the name of a thing of its own (glasses, arms), and in use as such."""
+    own = (sense for sense in lexicon().senses(plural, "n", labelled=False) if plural in sense.words)
+    return any(sense.domain == "noun.artifact" and sense.count > 2 for sense in own)
+
+
+@lru_cache(maxsize=4096)
+def items(text: str) -> tuple[Item, ...]:
+    """The items of a list of goods or services, in order, each once; empty if it holds no telling word."""
+    found = [item for part in _BETWEEN.split(text) if (item := _item(part)) is not None]
+    return tuple(dict.fromkeys(found))
+
+
+def _item(text: str) -> Item | None:
+    """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
+    phrases = [_telling(phrase) for phrase in _phrases(plain_words(text))]
+    phrases = [phrase for phrase in phrases if phrase]
+    dealing = ""
+    kept: list[str] = []
+    for at, phrase in enumerate(phrases):
+        named = [*kept, *phrase]
+        last = at == len(phrases) - 1
+        while named and _says_no_more(named[-1], named[:-1], last=last):
+            word = named.pop()
+            if word in _DEALING:
+                dealing = dealing or word
+        dealing = dealing or next((word for word in named[:-1] if word in _DEALING), "")
+        named = [*(word for word in named[:-1] if word not in _DEALING), *named[-1:]]
+        kept = named if len(named) < len(phrase) and not last and not (named and _is_noun(named[-1])) else []
+        if named and not kept:
+            rest = tuple(dict.fromkeys(word for other in phrases[at + 1 :] for word in other if word not in _FORM))
+            if not dealing and any(other[-1] == "service" for other in phrases[at + 1 :]):
+                dealing = "service"  # software as a service
+            return Item(" ".join(text.split()), named[-1], tuple(named[:-1]), rest, dealing)
+    return None
+
+
+def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
+    """Whether the last word of a phrase leaves it to others to say what the goods are: to the noun before it, or to the
+    next phrase."""
+    if word not in _FORM and word not in _DEALING:
+        return False
+    return bool(before and _is_noun(before[-1])) or not last
+
+
+def _is_noun(word: str) -> bool:
+    """Whether `word` is a noun sooner than an adjective, or in no dictionary."""
+    senses = lexicon().senses(word, labelled=False)
+    uses = {pos: sum(sense.count + 1 for sense in senses if sense.pos == pos) for pos in "na"}
+    return uses["n"] >= uses["a"]
+
+
+def _telling(phrase: list[str]) -> tuple[str, ...]:
+    """The words of a phrase that say something, in base form."""
+    kept = (w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal())
+    return tuple(map(base_form, kept))
+
+
+@lru_cache(maxsize=4096)
+def goods_words(text: str) -> tuple[GoodsWord, ...]:
+    """The telling words of a goods text, in order, each once, and what the lexicon holds as one of them together."""
+    found: dict[str, bool] = {}
+    for part in _BETWEEN.split(text):
+        item = _item(part)
+        if item is None:
+            continue
+        for word in (*item.modifiers, item.dealing, item.head, *item.rest):
+            if word:
+                found[word] = found.get(word, False) or word == item.head or word == item.dealing
+        for joined in (one for phrase in _phrases(plain_words(part)) for one in _joined(phrase)):
+            found[joined] = found.get(joined, False) or joined.endswith(item.head)
+    return tuple(GoodsWord(word, head) for word, head in found.items())
+
+
+def _phrases(words: tuple[str, ...]) -> list[list[str]]:
+    phrases: list[list[str]] = [[]]
+    for word in words:
+        if word in _ENDS_PHRASE:
+            phrases.append([])
+        else:
+            phrases[-1].append(word)
+    return [phrase for phrase in phrases if phrase]
+
+
+def _joined(phrase: list[str]) -> list[str]:
+    """Runs of two or three words that are one entry of the lexicon, in base form."""
+    words = lexicon()
+    found = []
+    for size in (3, 2):
+        for at in range(len(phrase) - size + 1):
+            run = phrase[at : at + size]
+            singular = (*run[:-1], base_form(run[-1]))
+            tried = (" ".join(run), " ".join(singular), "".join(singular))
+            found += [one for one in dict.fromkeys(tried) if words.is_lemma(one)][:1]
+    return found

@@ -1,0 +1,51 @@
+"""How related goods are, against grades of offices and of practice (the source stands beside each row)."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from namescreen.goods import GRADES, Relatedness, relatedness
+
+with (Path(__file__).parent / "related_goods.csv").open(encoding="utf-8", newline="") as file:
+    ROWS = list(csv.DictReader(file))
+
+
+def _score(row: dict[str, str]) -> float:
+    found = relatedness(row["goods_a"], row["goods_b"])
+    assert isinstance(found, Relatedness)
+    return found.score
+
+
+def _ranks(values: list[float]) -> list[float]:
+    order = sorted(values)
+    return [order.index(value) + (order.count(value) - 1) / 2 for value in values]
+
+
+def _rho(one: list[float], other: list[float]) -> float:
+    """Spearman's rank correlation, ties sharing their mean rank."""
+    ranks_one, ranks_other = _ranks(one), _ranks(other)
+    middle = (len(one) - 1) / 2
+    both = sum((a - middle) * (b - middle) for a, b in zip(ranks_one, ranks_other, strict=True))
+    spread = [sum((a - middle) ** 2 for a in ranks) for ranks in (ranks_one, ranks_other)]
+    return float(both / (spread[0] * spread[1]) ** 0.5)
+
+
+def test_scores_follow_the_grades() -> None:
+    """The weights are fitted on these pairs (rho with each left out: SOURCES.md), so this guards against loss only."""
+    assert len(ROWS) >= 60
+    assert {row["grade"] for row in ROWS} == set(GRADES)
+    assert all(row["source"] for row in ROWS)
+    assert _rho([_score(row) for row in ROWS], [float(GRADES.index(row["grade"])) for row in ROWS]) >= 0.78
+
+
+ENDS = [row for row in ROWS if row["grade"] in ("none", "identical")]
+
+
+@pytest.mark.parametrize("row", ENDS, ids=lambda row: f"{row['goods_a']}/{row['goods_b']}")
+def test_ends_of_the_scale_are_kept_apart(row: dict[str, str]) -> None:
+    """Identical goods are never called unrelated, and unrelated ones never highly related."""
+    score = _score(row)
+    assert score >= 0.5 if row["grade"] == "identical" else score < 0.65

@@ -1,0 +1,92 @@
+"""Draw what is known of goods beside their words: which classes are claimed together, and broader terms of the trade.
+
+python wordlists/build/goods_relations.py --records FOLDER [--to FOLDER]
+
+class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 to 1: of the records in FOLDER (XML of
+                    trade mark offices, ST.66 or ST.96) the doubled cosine n(a, b) / sqrt((n(a) + 3) (n(b) + 3)), and at
+                    least 0.35 for classes that offices search together (goods/nice.py: COORDINATED); only counts are kept
+broader_goods.tsv   term in base form -> the broader terms that cover it, from wordlists/curated/broader_goods.txt
+"""
+
+from __future__ import annotations
+
+import argparse
+import math
+import re
+from collections import Counter, defaultdict
+from itertools import combinations
+from pathlib import Path
+
+from sources import record_source
+
+from namescreen.goods.nice import COORDINATED
+from namescreen.goods.phrases import base_form
+from namescreen.tables import table_bytes, write_whole
+
+HERE = Path(__file__).resolve().parent.parent
+SMOOTH, SEARCHED_TOGETHER, LEAST = 3, 0.35, 0.05
+_CLASS = re.compile(r"<(?:\w+:)?ClassNumber>\s*(\d+)\s*</")
+
+
+def class_pairs(records: Path) -> tuple[bytes, int]:
+    """The table, and how many records with a class it rests on."""
+    single: Counter[int] = Counter()
+    pairs: Counter[tuple[int, int]] = Counter()
+    count = 0
+    for path in sorted(records.rglob("*.xml")):
+        text = path.read_text(encoding="utf-8", errors="replace")
+        found = sorted({int(number) for number in _CLASS.findall(text) if 1 <= int(number) <= 45})
+        count += bool(found)
+        single.update(found)
+        pairs.update(combinations(found, 2))
+    table = {}
+    for low, high in combinations(range(1, 46), 2):
+        drawn = 2 * pairs[low, high] / math.sqrt((single[low] + SMOOTH) * (single[high] + SMOOTH))
+        value = min(1.0, max(drawn, SEARCHED_TOGETHER if frozenset((low, high)) in COORDINATED else 0.0))
+        if value >= LEAST:
+            table[f"{low} {high}"] = f"{value:.2f}"
+    return table_bytes("class_pairs", table.items()), count
+
+
+def broader_goods() -> bytes:
+    """The table of broader terms."""
+    table: dict[str, set[str]] = defaultdict(set)
+    for line in (HERE / "curated" / "broader_goods.txt").read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            broad, terms = line.split(":")
+            for term in terms.split(","):
+                table[_base(term)].add(_base(broad))
+    return table_bytes("broader_goods", ((term, ",".join(sorted(broad))) for term, broad in table.items()))
+
+
+def _base(term: str) -> str:
+    return " ".join(map(base_form, term.split()))
+
+
+def main() -> None:
+    """Write both tables and their source records."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--records", type=Path, required=True)
+    parser.add_argument("--to", type=Path, default=HERE)
+    given = parser.parse_args()
+    build = "python wordlists/build/goods_relations.py --records FOLDER"
+    pairs, count = class_pairs(given.records)
+    broader = broader_goods()
+    write_whole(given.to / "class_pairs.tsv", pairs)
+    write_whole(given.to / "broader_goods.tsv", broader)
+    print(f"class_pairs.tsv: {len(pairs):,} bytes from {count} records; broader_goods.tsv: {len(broader):,} bytes")
+    record_source(
+        given.to, "class_pairs.tsv", pairs,
+        source=f"counts of classes claimed together in {count} public records of the EUIPO and other offices, and pairs of "
+        "classes that offices search together, from memory of search practice",
+        version="records of 2020 and before", licence="facts of public records; MIT", build=build,
+    )  # fmt: skip
+    record_source(
+        given.to, "broader_goods.tsv", broader,
+        source="wordlists/curated/broader_goods.txt, written for namescreen from memory of the wording of goods lists",
+        version="1", licence="MIT, as namescreen", build=build,
+    )  # fmt: skip
+
+
+if __name__ == "__main__":
+    main()
