@@ -11,6 +11,7 @@ from array import array
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, overload
 
+from ..errors import DataError
 from .identity import Event, combined, identity, runs
 from .mark import Mark
 from .status import STATUSES
@@ -199,9 +200,25 @@ class MarkColumns(Sequence[Mark]):
 
     def _block(self, block: int) -> list[str]:
         start, end = (int(at) for at in self.arrays["row_blocks"][block : block + 2])
-        return zlib.decompress(self.arrays["rows"][start:end].tobytes()).decode().split(_ROW)
+        try:
+            rows = zlib.decompress(self.arrays["rows"][start:end].tobytes()).decode().split(_ROW)
+        except (zlib.error, ValueError) as error:
+            raise self._damaged(block) from error
+        if len(rows) != min(ROWS_A_BLOCK, len(self) - ROWS_A_BLOCK * block):
+            raise self._damaged(block)
+        return rows
+
+    def _damaged(self, block: int) -> DataError:
+        what = f"is damaged: the marks from the {ROWS_A_BLOCK * block + 1:,}th on cannot be read"
+        return DataError("the prepared register", what, "Make it again with: namescreen register prepare")
 
     def _mark(self, row: str, at: int) -> Mark:
+        try:
+            return self._decoded(row, at)
+        except (ValueError, IndexError) as error:
+            raise self._damaged(at // ROWS_A_BLOCK) from error
+
+    def _decoded(self, row: str, at: int) -> Mark:
         (
             text, number, office, goods, status, owner, filed, registered, line, registration, language,
             priority, expires, kind, territories,

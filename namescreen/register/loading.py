@@ -7,9 +7,9 @@ import hashlib
 import json
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, fields
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from ..errors import DataError, InputError, Problem
 from ..marks.columns import MarkColumns, MarkWriter
@@ -19,9 +19,11 @@ from ..marks.sources import files_of, sha256_of
 from ..marks.status import STATUSES
 from . import store
 from .register import Register
-from .store import VERSION, is_prepared, open_store, verify, write_store
+from .store import VERSION, is_prepared, open_store, telling, verify, write_store
 
 __all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
+
+Made = TypeVar("Made")
 
 WORTH_CACHING = 2_000
 """Marks from which a plain list, once prepared, is kept in the user's cache folder."""
@@ -190,11 +192,30 @@ def open_prepared(path: Path | str) -> Register:
 
     Raises `DataError`, with the remedy, if it is missing, cut, damaged or of another version.
     """
-    arrays, about = open_store(Path(path))
-    columns = MarkColumns(arrays, about["source_names"], about["offices"])
-    sources = [Source(**source) for source in about["sources"]]
-    problems = [Problem(**problem) for problem in about["problems"]]
-    return Register(columns, sources, problems, arrays=arrays, path=Path(path))
+    path = Path(path)
+    arrays, about = open_store(path, _check)
+    with telling(path):
+        columns = MarkColumns(arrays, about["source_names"], about["offices"])
+        sources = [_made(Source, source) for source in about["sources"]]
+        problems = [_made(Problem, problem) for problem in about["problems"]]
+        return Register(columns, sources, problems, arrays=arrays, path=path)
+
+
+def _made(kind: type[Made], values: Mapping[str, Any]) -> Made:
+    """What a prepared register says of itself, as it was; raises TypeError if it is of another kind."""
+    for field in fields(kind):  # type: ignore[arg-type]
+        value = values[field.name]
+        if not isinstance(value, int if "int" in str(field.type) else str) and (
+            value is not None or "None" not in str(field.type)
+        ):
+            raise TypeError(f"its {kind.__name__.lower()} has a wrong {field.name}")
+    return kind(**values)
+
+
+def _check(arrays: Mapping[str, Any], about: Mapping[str, Any]) -> None:
+    from .integrity import check_arrays
+
+    check_arrays(arrays, len(about["source_names"]), len(about["offices"]))
 
 
 @dataclass(frozen=True, slots=True)

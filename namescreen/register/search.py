@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from contextlib import nullcontext
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,6 +15,7 @@ from ..tables import open_table
 from .hit import Hit
 from .nearest import nearest
 from .processes import in_workers, process_context, processors
+from .store import telling
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -88,7 +90,8 @@ class _Finder:
         """The closest names, equally close ones in the order of their first marks."""
         from ..closeness import features
 
-        names, values = nearest(self._index, features(name), self._top, self._left_out)
+        with telling(self._register.path) if self._register.path else nullcontext():
+            names, values = nearest(self._index, features(name), self._top, self._left_out)
         found = list(zip(names.tolist(), values.tolist(), strict=True))
         return sorted(found, key=lambda one: (-one[1], _carriers(self._register, one[0])[0]))
 

@@ -8,9 +8,10 @@ Layout, all numbers little-endian:
     header                     JSON: the arrays' places, types and digests, and whatever the writer says of
     itself arrays                     each at a multiple of 64 bytes
 
-Opening reads the header and the file's length alone, so it costs the same for every size; a file that is cut
-is noticed there. The digests of the arrays are compared the first time a file is opened, and again whenever
-its size, time or place has changed since: what was found good is remembered in the user's cache folder.
+Opening reads only the header and the file's length, so it costs the same for every size; a file that is cut
+is noticed there. The digests of the arrays are compared the first time a file is opened, and again whenever its
+size, place or times have changed. The time of the last change to the file counts too (ctime), which no program sets
+back: a file that is written to is compared again. Files found good are remembered in the user's cache folder.
 """
 
 from __future__ import annotations
@@ -20,8 +21,8 @@ import json
 import mmap
 import os
 import struct
-from collections.abc import Mapping
-from contextlib import suppress
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -104,10 +105,11 @@ def _bytes(array: NDArray[np.generic]) -> memoryview:
     return array.view("u1").data
 
 
-def open_store(path: Path, *, check: bool = True) -> tuple[dict[str, NDArray[np.generic]], dict[str, Any]]:
+def open_store(path: Path, check: Callable[[Arrays, Mapping[str, Any]], None]) -> tuple[Arrays, dict[str, Any]]:
     """The arrays of a prepared file, mapped read-only, and what the writer said of itself.
 
-    Raises `DataError`, with the remedy, if the file is missing, cut, damaged or of another version.
+    The first time, every byte is compared with its digest, and `check` looks whether the arrays fit together. Raises
+    `DataError`, with the remedy, if the file is missing, cut, damaged or of another version.
     """
     import numpy as np
 
@@ -118,14 +120,29 @@ def open_store(path: Path, *, check: bool = True) -> tuple[dict[str, NDArray[np.
     except (OSError, ValueError) as error:
         raise DataError(path, f"cannot be opened ({getattr(error, 'strerror', None) or error})", remedy) from error
     header, start = _header(path, mapped)
-    if check and not _known_good(path):
-        _compare(path, mapped, header, start)
+    known = _known_good(path)
+    with telling(path):
+        if not known:
+            _compare(path, mapped, header, start)
+        arrays: dict[str, NDArray[np.generic]] = {
+            name: np.frombuffer(mapped, np.dtype(place["dtype"]), place["length"], start + place["at"])
+            for name, place in header["arrays"].items()
+        }
+        if not known:
+            check(arrays, header["about"])
+    if not known:
         remember_checked(path)
-    arrays: dict[str, NDArray[np.generic]] = {
-        name: np.frombuffer(mapped, np.dtype(place["dtype"]), place["length"], start + place["at"])
-        for name, place in header["arrays"].items()
-    }
     return arrays, header["about"]
+
+
+@contextmanager
+def telling(path: Path) -> Iterator[None]:
+    """Raises `DataError` for the prepared register at `path` where what stands in it leads nowhere."""
+    try:
+        yield
+    except (LookupError, ValueError, TypeError, AttributeError, OverflowError, RecursionError) as error:
+        what = f"is damaged: {error or type(error).__name__}"
+        raise DataError(path, what, _REMEDY.format(path=path)) from error
 
 
 def verify(path: Path) -> None:
@@ -152,9 +169,10 @@ def _header(path: Path, mapped: mmap.mmap) -> tuple[dict[str, Any], int]:
     start = -(-(_HEAD.size + length) // _ALIGN) * _ALIGN
     if len(raw) < length or hashlib.sha256(raw).digest() != digest:
         raise DataError(path, "is damaged: its header does not match its checksum", remedy)
-    header: dict[str, Any] = json.loads(raw)
-    if len(mapped) < start + header["bytes"]:
-        raise DataError(path, f"is cut: it has {len(mapped):,} of {start + header['bytes']:,} bytes", remedy)
+    with telling(path):
+        header: dict[str, Any] = json.loads(raw)
+        if len(mapped) < start + header["bytes"]:
+            raise DataError(path, f"is cut: it has {len(mapped):,} of {start + header['bytes']:,} bytes", remedy)
     return header, start
 
 
@@ -174,7 +192,9 @@ def _stamp(path: Path) -> tuple[Path, str]:
     place = path.resolve()
     state = place.stat()
     name = hashlib.sha256(os.fsencode(place)).hexdigest()[:32]
-    return user_cache() / "checked" / name, f"{VERSION} {state.st_size} {state.st_mtime_ns} {state.st_ino}"
+    return user_cache() / "checked" / name, " ".join(
+        map(str, (VERSION, state.st_size, state.st_mtime_ns, state.st_ctime_ns, state.st_ino))
+    )
 
 
 def _known_good(path: Path) -> bool:

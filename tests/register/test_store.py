@@ -9,15 +9,17 @@ import subprocess
 import sys
 import tracemalloc
 from collections.abc import Callable
+from contextlib import suppress
 from itertools import pairwise
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from namescreen.errors import DataError, InputError
 from namescreen.marks.sources import sha256_of
 from namescreen.native import is_compiled
-from namescreen.register import Register, info, open_prepared, prepare, read_register, store
+from namescreen.register import Register, info, loading, open_prepared, prepare, read_register, store
 from namescreen.register.loading import WORTH_CACHING
 
 Run = Callable[..., "subprocess.CompletedProcess[str]"]
@@ -99,6 +101,76 @@ def test_missing_and_other_files(tmp_path: Path) -> None:
     (tmp_path / "list.txt").write_text("MOSS\n")
     with pytest.raises(DataError, match="is not a prepared register"):
         info(tmp_path / "list.txt")
+
+
+def test_bytes_that_change_after_the_first_check_are_noticed(prepared: Path) -> None:
+    """Even if the file keeps its size and its time of change: that is set back here, as a tool that mends files may."""
+
+    def found() -> list[tuple[str, float]]:
+        [(_, hits)] = open_prepared(prepared).search(["Herbwik"], 3)
+        return [(hit.mark.text, hit.overall) for hit in hits]
+
+    before = found()
+    whole, state = prepared.read_bytes(), prepared.stat()
+    rng = random.Random(4)
+    for _ in range(60):
+        place = rng.randrange(len(whole))
+        with prepared.open("r+b") as file:
+            file.seek(place)
+            file.write(bytes([whole[place] ^ 1 << rng.randrange(8)]))
+        os.utime(prepared, ns=(state.st_atime_ns, state.st_mtime_ns))
+        assert prepared.stat().st_mtime_ns == state.st_mtime_ns
+        with suppress(DataError):
+            assert found() == before  # what was flipped lies between the parts
+        with prepared.open("r+b") as file:
+            file.write(whole)
+    assert found() == before
+
+
+def test_forged_registers_with_right_checksums_end_in_an_error_or_an_answer(prepared: Path) -> None:
+    """Numbers of any size, parts of any length and kind: nothing ends this process, and nothing is a traceback."""
+    columns = open_prepared(prepared)
+    arrays = {**columns.columns.arrays, **columns.index().arrays}
+    about = loading._about(columns)
+    forged = prepared.with_name("forged.nsr")
+    rng = random.Random(8)
+    refused = 0
+    for name in (*arrays, *rng.choices(list(arrays), k=120)):
+        array = arrays[name].copy()
+        way = rng.randrange(5)
+        if way == 0:
+            array = array[: rng.randrange(len(array) + 1)]
+        elif way == 1:
+            array = np.concatenate([array, array])
+        elif way == 2:
+            array = array.view(np.uint8)
+        elif len(array):
+            places = [rng.randrange(len(array)) for _ in range(rng.choice((1, 1, 2, 9)))]
+            bits = array.view(f"u{array.itemsize}")
+            bits[places] = [rng.choice((0, 1, 255, rng.getrandbits(63))) % 256**array.itemsize for _ in places]
+        store.write_store(forged, {**arrays, name: array}, about)
+        store._stamp(forged)[0].unlink()  # as if another program wrote it
+        try:
+            register = open_prepared(forged)
+            for _, hits in register.search(["Herbwik", "Wick 7"], 5):
+                assert [mark.text for hit in hits for mark in hit.marks]
+        except DataError as error:
+            refused += "is damaged" in str(error)
+    assert refused > 60
+
+
+@pytest.mark.parametrize(
+    ("field", "value"),
+    [("sources", 7), ("sources", [{}]), ("sources", [{"name": 1}]), ("source_names", None), ("offices", 3),
+     ("problems", [[]]), ("source_names", [])],
+)  # fmt: skip
+def test_what_a_forged_register_says_of_itself(prepared: Path, field: str, value: object) -> None:
+    whole = open_prepared(prepared)
+    arrays = {**whole.columns.arrays, **whole.index().arrays}
+    store.write_store(prepared, arrays, {**loading._about(whole), field: value})
+    store._stamp(prepared)[0].unlink()
+    with pytest.raises(DataError, match="is damaged"):
+        open_prepared(prepared)
 
 
 def test_a_whole_file_is_read_through_once_only(prepared: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -1,0 +1,136 @@
+"""Whether the arrays of a prepared register fit together, so that no place or boundary in them leads outside.
+
+Checksums tell that a file is as it was written; this, that whoever wrote it wrote a register. It takes some 0.2 s for a
+million marks, once for each file.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+
+from ..marks.columns import ROWS_A_BLOCK
+from ..marks.status import STATUSES
+from .phoneme_search import PHONEME_BITS, SET_COLUMNS
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Arrays = Mapping[str, NDArray[Any]]
+
+__all__ = ["check_arrays"]
+
+_STRINGS: dict[str, type[np.generic]] = {
+    "_signature": np.uint64, "_length": np.uint16, "_first": np.uint64, "_shape_signature": np.uint64,
+    "_shape_length": np.uint16, "_shape_first": np.uint64,
+}  # fmt: skip
+_COLUMNS: dict[str, type[np.generic]] = {
+    "status": np.uint8,
+    "date": np.uint32,
+    "office": np.uint16,
+    "source": np.uint32,
+}
+
+
+def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
+    """Raises ValueError or KeyError, naming the part, if the arrays of a register do not fit together.
+
+    `sources` and `offices` are the numbers of those that its marks name.
+    """
+    checked = _Checked(arrays)
+    marks = len(checked.array("classes", np.uint64))
+    for name, kind in _COLUMNS.items():
+        checked.array(name, kind, marks)
+    checked.below("status", len(STATUSES))
+    checked.below("source", sources)
+    checked.below("office", offices)
+    checked.boundaries("row_blocks", np.uint64, len(checked.array("rows", np.uint8)), -(-marks // ROWS_A_BLOCK))
+    words, names = checked.strings("word", skeletons=True), checked.strings("name")
+    checked.array("word_known", np.uint8, words)
+    weights = checked.array("word_weight", np.float64, words)
+    checked.that(bool(np.all((weights >= 0) & (weights <= 1))), "word_weight")
+    checked.codes("word_code", words)
+    checked.codes("name_code", names)
+    lemmas = checked.texts("lemma")
+    checked.lists("lemma_words", lemmas, words)
+    rows = len(checked.array("row_name", np.uint32))
+    checked.ascend("row_name", names)
+    checked.boundaries("name_rows", np.uint32, rows, names)
+    ends = arrays["name_rows"].astype(np.int64)
+    owners = np.repeat(np.arange(names), ends[1:] - ends[:-1])
+    checked.that(np.array_equal(owners, arrays["row_name"]), "row_name")
+    checked.lists("row_words", rows, words, least=1)
+    checked.lists("postings", words, rows)
+    checked.lists("name_marks", names, marks, least=1)
+
+
+class _Checked:
+    """The arrays, each looked at before it is used."""
+
+    def __init__(self, arrays: Arrays) -> None:
+        self._arrays = arrays
+
+    @staticmethod
+    def that(holds: bool, name: str) -> None:
+        if not holds:
+            raise ValueError(f"its part {name!r} does not fit the others")
+
+    def array(self, name: str, kind: type[np.generic], size: int | None = None) -> NDArray[Any]:
+        array = self._arrays[name]
+        self.that(array.dtype == kind and size in (None, len(array)), name)
+        return array
+
+    def below(self, name: str, limit: int) -> None:
+        array = self._arrays[name]
+        self.that(not len(array) or int(array.max()) < limit, name)
+
+    def ascend(self, name: str, limit: int) -> None:
+        array = self._arrays[name]
+        self.that(bool(np.all(array[1:] >= array[:-1])), name)
+        self.below(name, limit)
+
+    def boundaries(self, name: str, kind: type[np.generic], end: int, lists: int, least: int = 0) -> None:
+        """The boundaries of so many lists, each of at least `least` items, that fill a part up to its `end`."""
+        starts = self.array(name, kind, lists + 1).astype(np.int64)
+        self.that(starts[0] == 0 and starts[-1] == end and bool(np.all(np.diff(starts) >= least)), name)
+
+    def lists(self, name: str, lists: int, limit: int, least: int = 0) -> None:
+        self.boundaries(f"{name}_start", np.uint32, len(self.array(name, np.uint32)), lists, least)
+        self.below(name, limit)
+
+    def texts(self, name: str, count: int | None = None) -> int:
+        blob, lists = self.array(name, np.uint8), len(self._arrays[f"{name}_start"]) - 1
+        self.that(count in (None, lists), name)
+        self.boundaries(f"{name}_start", np.uint32, len(blob), lists)
+        blob.tobytes().decode()
+        inside = (blob & 0xC0) == 0x80  # further bytes of a character
+        starts = self._arrays[f"{name}_start"][:-1]
+        self.that(not inside[starts[starts < len(blob)]].any(), f"{name}_start")
+        return lists
+
+    def strings(self, name: str, skeletons: bool = False) -> int:
+        count = self.texts(name)
+        for part, kind in _STRINGS.items():
+            self.array(name + part, kind, count)
+        self.ascend(f"{name}_length", 1 << 16)
+        self.array(f"{name}_merging", np.uint32)
+        self.ascend(f"{name}_merging", count)
+        if skeletons:
+            self.texts(f"{name}_shape", count)
+        return count
+
+    def codes(self, name: str, words: int) -> None:
+        count = len(self.array(f"{name}_whole", np.uint16))
+        blob = self.array(name, np.uint8)
+        letters = np.zeros(256, bool)
+        letters[[ord(letter) for letter in PHONEME_BITS]] = True
+        self.that(bool(letters[blob].all()), name)
+        self.array(f"{name}_weights", np.uint8, len(blob))
+        self.boundaries(f"{name}_start", np.uint32, len(blob), count, least=1)
+        self.array(f"{name}_syllables", np.uint8, count)
+        self.array(f"{name}_present", np.uint16, SET_COLUMNS * count)
+        self.ascend(f"{name}_whole", 1 << 16)
+        self.lists(f"{name}_ids", words, count)
+        self.lists(f"{name}_owners", count, words)
