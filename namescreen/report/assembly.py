@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from ..outcome import NotChecked
 from ..plain_text import plural, some
 from ..text import parse, split_closed_compound
+from .fingerprints import fingerprints
 from .model import (
     CHECKS,
     Address,
@@ -194,11 +195,14 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
 
 
 def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched, ...]:
+    from ..marks.columns import Selection
+
     columns = searched.columns
     number = {name: at for at, name in enumerate(columns.sources)}
     lists = []
     for source in searched.sources:
-        classes, offices, latest = _covered(searched, columns.arrays["source"] == number.get(source.name, -1))
+        part = columns.arrays["source"] == number.get(source.name, -1)
+        classes, offices, latest = _covered(searched, part)
         remarks = _remarks(searched, source)
         lists.append(
             ListSearched(
@@ -212,6 +216,7 @@ def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched
                 classes=classes,
                 offices=offices,
                 remarks=remarks,
+                marks=fingerprints(Selection(columns, part.nonzero()[0])),
             )
         )
     return tuple(lists)

@@ -182,8 +182,8 @@ def _since(changes: Changes) -> Iterable[str]:
         return
     yield (
         f"Against the report of {cell(changes.since)}, made with namescreen {cell(changes.version)}. A "
-        f"score is told as changed from a difference of {LEAST}. A mark new among the closest need not be "
-        "new in the list: see first what changed about the lists and the program."
+        f"score is told as changed from a difference of {LEAST}, a mark if it is at least *minor* before or now. What "
+        "changed about the lists and the program comes first, then the names, those that changed most first."
     )
     by_about: dict[str, list[tuple[str, str, str]]] = {}
     for change in changes.found:

@@ -132,7 +132,8 @@ class NameEntry:
 @dataclass(frozen=True, slots=True)
 class ListSearched:
     """A list of marks that was searched. `dated` is its own date where it states one; `latest` the latest
-    filing or registration date among its marks; both ISO 8601, empty when not stated."""
+    filing or registration date among its marks; both ISO 8601, empty when not stated. `marks` remembers which marks
+    it held (see `fingerprints`); empty for a long list."""
 
     name: str
     sha256: str
@@ -144,6 +145,7 @@ class ListSearched:
     classes: tuple[int, ...] = ()
     offices: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
+    marks: str = ""
 
 
 @dataclass(frozen=True, slots=True)

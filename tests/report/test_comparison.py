@@ -10,6 +10,7 @@ import pytest
 from namescreen.marks.mark import Mark
 from namescreen.outcome import NotChecked
 from namescreen.report import Report, changes
+from namescreen.report.fingerprints import MOST, fingerprints
 from namescreen.report.model import Address, CloseMark, NameEntry, Reading
 
 Edit = Callable[[NameEntry], NameEntry]
@@ -39,12 +40,70 @@ def test_names_added_and_gone(report: Report) -> None:
     assert told(report, fewer) == [("Herbwell", "name gone", "was in the earlier report")]
 
 
-def test_lists_that_grew_shrank_came_and_went(report: Report) -> None:
+def test_what_came_into_a_list_and_what_went(report: Report) -> None:
+    def held(*texts: str, rows: int = 0) -> Report:
+        marks = fingerprints([Mark(text, owner="A") for text in texts])
+        listed = replace(report.lists[0], rows_read=rows or len(texts), sha256="".join(texts), marks=marks)
+        return replace(report, lists=(listed,))
+
+    start = held("Alpha", "Beta", "Gamma")
+    assert told(start, held("Alpha", "Beta", "Gamma", "Delta")) == [
+        ("marks.csv", "list grew", "1 mark came; 3 rows before, 4 now")
+    ]
+    assert told(start, held("Alpha")) == [("marks.csv", "list shrank", "2 marks went; 3 rows before, 1 now")]
+    # Two came and one went: the rows grew, but it is not true that the list only grew.
+    assert told(start, held("Alpha", "Beta", "Delta", "Epsilon")) == [
+        ("marks.csv", "list changed", "2 marks came and 1 mark went; 3 rows before, 4 now")
+    ]
+    assert told(start, held("gamma", "ALPHA", "beta"))[0][2] == "the same marks, told otherwise; 3 rows before, 3 now"
+    assert fingerprints([Mark("a")] * (MOST + 1)) == ""
+
+
+def test_a_mark_that_left_the_list_is_not_called_crowded_out(report: Report) -> None:
+    fewer = with_entry(report, "Thymekeeper", lambda entry: replace(entry, marks=marks_of(entry)[:1]))
+    tyme = marks_of(next(one for one in report.names if one.name == "Thymekeeper"))[1].mark
+
+    def listing(one: Report, *marks: Mark) -> Report:
+        return replace(one, lists=(replace(one.lists[0], marks=fingerprints([Mark("Other", owner="O"), *marks])),))
+
+    def words(old: Report, new: Report) -> str:
+        return next(text for _, kind, text in told(old, new) if kind in ("mark gone", "new close mark"))
+
+    assert words(listing(report, tyme), listing(fewer)).endswith("is no longer in the list")
+    assert words(listing(report, tyme), listing(fewer, tyme)).endswith(
+        "still in the list, but no longer among the closest"
+    )
+    assert words(listing(fewer), listing(report, tyme)).endswith("minor, new in the list")
+    assert words(listing(fewer, tyme), listing(report, tyme)).endswith("minor, in the list before too")
+
+
+def test_names_that_changed_most_come_first_and_small_things_are_left_out(report: Report) -> None:
+    def edited(entry: NameEntry) -> NameEntry:
+        if isinstance(entry.marks, NotChecked) or not entry.marks:
+            return entry
+        first, *rest = entry.marks
+        if entry.name == "Rootlark":
+            first = replace(first, concern=1.0, knockout=True)
+        elif entry.name == "Thymekeeper":
+            first = replace(first, sound=first.sound - 0.1)
+        far = replace(first, mark=Mark("Quite Other"), concern=0.2)  # new, and below minor
+        return replace(entry, marks=(first, *rest, far))
+
+    found = changes(report, replace(report, names=tuple(edited(one) for one in report.names))).found
+    assert found[0].about == "Rootlark"
+    assert found[0].kind == "level changed"
+    sizes = [
+        max(one.size for one in found if one.about == about) for about in dict.fromkeys(one.about for one in found)
+    ]
+    assert sizes == sorted(sizes, reverse=True)
+    assert not [one for one in found if "Quite Other" in one.words]
+
+
+def test_lists_without_their_marks_came_and_went(report: Report) -> None:
     one = report.lists[0]
     grown = replace(report, lists=(replace(one, rows_read=320, sha256="cd" * 32, dated="2026-12-01"),))
     words = "312 rows before, 320 now; dated 2026-11-01 before, 2026-12-01 now"
-    assert told(report, grown) == [("marks.csv", "list grew", words)]
-    assert told(grown, report)[0][1] == "list shrank"
+    assert told(report, grown) == [("marks.csv", "list changed", words)]
     assert told(report, replace(report, lists=(replace(one, sha256="ef" * 32),)))[0][1] == "list changed"
     assert told(replace(report, lists=()), report)[0][1] == "list added"
     assert told(report, replace(report, lists=()))[0][1] == "list not searched"
@@ -139,9 +198,11 @@ def test_a_report_of_single_marks_is_compared_with_one_that_puts_them_together(r
 
 
 def test_readings_and_addresses(report: Report) -> None:
-    reading = Reading("fr", "verd", "", "ordinary", 0, "inside")
+    reading = Reading("fr", "verd", "", "clumsy", 1, "inside")
     found = told(report, with_entry(report, "Verdanza", lambda one: replace(one, readings=(reading,))))
-    assert ("Verdanza", "new reading", "fr: verd, ordinary") in found
+    assert ("Verdanza", "new reading", "fr: verd, clumsy") in found
+    plain = replace(reading, severity=0)
+    assert told(report, with_entry(report, "Verdanza", lambda one: replace(one, readings=(plain,)))) == []
 
     def taken(entry: NameEntry) -> NameEntry:
         assert not isinstance(entry.addresses, NotChecked)
@@ -153,7 +214,7 @@ def test_readings_and_addresses(report: Report) -> None:
         (
             "Verdanza",
             "level changed",
-            "Domain and handle: nothing found before, look closer now (fits 0.70; 1 of 1 taken)",
+            "Domain and handle: not asked before, look closer now (fits 0.70; 1 of 1 taken)",
         )
     ]
 
