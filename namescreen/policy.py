@@ -16,11 +16,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import IntEnum
 
-from .marks.mark import Mark
-
 __all__ = [
     *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "SAME_GOODS", "STEPS", "IDENTICAL"),
-    *("Conflict", "Finding", "Level", "gate", "has_ended", "level_of", "worst"),
+    *("Conflict", "Finding", "Level", "gate", "level_of", "worst"),
 ]
 
 
@@ -68,11 +66,6 @@ IDENTICAL = 0.65
 def level_of(concern: float) -> Level:
     """The level of a mark's concern, in [0, 1]."""
     return next((level for least, level in STEPS if concern >= least), Level.NOTHING)
-
-
-def has_ended(mark: Mark) -> bool:
-    """Whether the list says that a mark has lapsed, was refused or was withdrawn."""
-    return mark.is_dead
 
 
 @dataclass(frozen=True, slots=True)

@@ -156,7 +156,7 @@ class MarkColumns(Sequence[Mark]):
 
     `arrays` holds `rows` and `row_blocks` (compressed text), `classes` (bit n for Nice class n), `status` (its place in
     `status.STATUSES`), `date` (YYYYMMDD as a number, 0 not stated), `office` and `source` (indexes into `offices` and
-    `sources`); `removed` are the identities of marks that were taken away, should an earlier list hold them. """
+    `sources`); `removed` are the identities of marks that were taken away, should an earlier list hold them."""
 
     def __init__(
         self, arrays: Mapping[str, NDArray[np.generic]], sources: Sequence[str], offices: Sequence[str]

@@ -2,24 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 
+from ..marks.territory import EU_MEMBERS, office_code
 from ..outcome import NotChecked
 from ..plain_text import cell
 from .model import Report
 
 __all__ = [
-    "MarketCover", "holds_in", "market_cover", "never_checked", "not_checked_words", "partly_searched",
+    "MarketCover", "market_cover", "never_checked", "not_checked_words", "partly_searched",
     "unsearched_markets",
 ]  # fmt: skip
 
-# Codes of WIPO standard ST.3: EM the European Union (EUIPO), BX the Benelux office. Member states as of 2026.
-_EU = frozenset(
-    ("AT", "BE", "BG", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GR", "HR", "HU", "IE", "IT", "LT")
-) | {"LU", "LV", "MT", "NL", "PL", "PT", "RO", "SE", "SI", "SK"}
+# Codes of WIPO standard ST.3: EM the European Union (EUIPO), BX the Benelux office.
 _OWN_OFFICE = {"BE": "BX", "NL": "BX", "LU": "BX"}  # these have no register of their own
-_OTHER_CODES = {"UK": "GB", "EU": "EM", "EL": "GR"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,16 +32,9 @@ class MarketCover:
     missing: tuple[str, ...]
 
 
-def holds_in(territories: Iterable[str], market: str) -> bool:
-    """Whether a mark of `territories` (ISO 3166-1 codes, EU for the whole Union) holds in a market."""
-    held = set(territories)
-    return market in held or (market in _EU and "EU" in held) or (market == "EU" and bool(held & _EU))
-
-
 def market_cover(report: Report) -> tuple[MarketCover, ...]:
     """What was searched for each market of the brief."""
-    codes = {office.upper() for searched in report.lists for office in searched.offices}
-    offices = {_OTHER_CODES.get(code, code) for code in codes}
+    offices = {office_code(office) for searched in report.lists for office in searched.offices}
     return tuple(_cover(market, offices) for market in report.markets)
 
 
@@ -54,8 +43,8 @@ def _cover(market: str, offices: set[str]) -> MarketCover:
     own = bool({market, own_code} & offices)
     national = f"the {'Benelux' if own_code == 'BX' else 'national'} register ({own_code})"
     parts = [(national, own)]
-    joint = market in _EU and "EM" in offices
-    if market in _EU:
+    joint = market in EU_MEMBERS and "EM" in offices
+    if market in EU_MEMBERS:
         parts.append(("EU marks (EM)", joint))
     parts.append(("international registrations (WO)", "WO" in offices))
     searched = tuple(name for name, found in parts if found)

@@ -31,7 +31,7 @@ def mark_level(found: CloseMark) -> Level:
 def conflict_of(found: CloseMark) -> Conflict:
     """A mark as the policy looks at it."""
     goods = None if isinstance(found.goods, NotChecked) else found.goods.score
-    ended = policy.has_ended(found.mark)
+    ended = found.mark.is_dead
     return Conflict(found.appearance, found.sound, found.overall, goods, ended, found.bites)
 
 
@@ -131,7 +131,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
 
 def _aside(found: CloseMark) -> str:
     """Why a close mark may yet concern nobody."""
-    if policy.has_ended(found.mark):
+    if found.mark.is_dead:
         return ", dead"
     if found.bites is False:
         return ", other markets"

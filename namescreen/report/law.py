@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from ..marks.territory import EU_MEMBERS
 from ..plain_text import some
 
 __all__ = ["EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "practices", "unused_years"]
@@ -37,11 +38,9 @@ class Practice:
     source: str
 
 
-_EU_STATES = tuple("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
-
 _PRACTICES = (
     Practice(
-        _EU_STATES, "European Union (EU marks)", False,
+        tuple(sorted(EU_MEMBERS)), "European Union (EU marks)", False,
         "does not refuse; owners oppose. An EU mark holds in every state of the Union",
         "three months from publication", 5, _FIVE, "EU Regulation 2017/1001, articles 8, 18, 46, 47",
     ),

@@ -8,7 +8,7 @@ from collections import defaultdict
 from ..connotations.languages import language_name
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some
-from ..policy import Level, has_ended
+from ..policy import Level
 from ..text import parse
 from .coverage import unsearched_markets
 from .findings import conflict_of, mark_level, matters, words_read
@@ -171,7 +171,7 @@ def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
     owners: dict[str, set[str]] = defaultdict(set)
     held: dict[tuple[str, str], int] = defaultdict(int)
     for found in entry.marks:
-        alive = [mark for mark in (found.mark, *found.others) if not has_ended(mark) and mark.owner]
+        alive = [mark for mark in (found.mark, *found.others) if not mark.is_dead and mark.owner]
         for word in set(parse(found.mark.text).words) & told:
             for owner in {shorten(mark.owner, 60) for mark in alive}:
                 owners[word].add(owner)

@@ -5,58 +5,53 @@ from __future__ import annotations
 import datetime
 
 from ..marks.mark import Mark
+from ..marks.territory import bites_in
 from ..plain_text import shorten, some
-from ..policy import has_ended
-from .coverage import holds_in
 from .law import unused_years
 from .model import Report
 
 __all__ = ["dates", "held_in", "in_force_notes", "remarks", "status", "where"]
 
 LACKS = "not stated"
-_STATUS = {"live": "live", "pending": "applied for", "opposed": "applied for, opposed"}
+_STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
 
 def status(mark: Mark) -> str:
-    """Where a mark stands: registered, applied for, opposed, or ended as its list words it."""
-    if has_ended(mark):
+    """Where a mark stands: in force, applied for, opposed, or dead and how its list words it."""
+    if mark.is_dead:
         given = shorten(mark.status_as_given, 30)
         return f"dead ({given.casefold()})" if given and given.casefold() != "dead" else "dead"
-    if mark.status == "live" and mark.registered:
-        return "registered"
     return _STATUS.get(mark.status, LACKS)
 
 
 def dates(mark: Mark) -> str:
     """The dates that the list states, in the order of a mark's life."""
     told = (
-        ("priority", mark_text(mark, "priority")),
+        ("priority", mark.priority),
         ("filed", mark.filed),
         ("registered", mark.registered),
-        ("expires", mark_text(mark, "expires")),
+        ("expires", mark.expires),
     )
     return ", ".join(f"{what} {day}" for what, day in told if day) or LACKS
 
 
 def where(mark: Mark) -> str:
     """Where a mark holds, as codes of countries; the code of its office where that is not known."""
-    return some(mark_texts(mark, "territories")) or mark.office or LACKS
+    return some(mark.territories) or mark.office or LACKS
 
 
 def held_in(mark: Mark, report: Report) -> tuple[str, ...]:
     """The markets of the brief in which a mark holds; all of them where that is not known."""
-    territories = mark_texts(mark, "territories")
-    return tuple(market for market in report.markets if not territories or holds_in(territories, market))
+    return tuple(market for market in report.markets if bites_in(mark, (market,)) is not False)
 
 
 def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
     """What the dates of a mark raise on the day of the report; empty for most marks."""
     told = []
-    expires = mark_text(mark, "expires")
-    if expires and expires < report.date and not has_ended(mark):
-        told.append(f"Its term ran out on {expires}; was it renewed?")
-    earliest = mark_text(mark, "priority") or mark.filed
+    if mark.expired_by(report.date) and not mark.is_dead:
+        told.append(f"Its term ran out on {mark.expires}; was it renewed?")
+    earliest = mark.priority or mark.filed
     if not mark.registered and earliest and _months_between(earliest, report.date) < _PRIORITY_MONTHS:
         told.append(f"Filed on {earliest}: for six months its owner can claim that day in other countries too.")
     return (*told, *_use(mark, report))
@@ -64,7 +59,7 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
 
 def _use(mark: Mark, report: Report) -> list[str]:
     """Whether a registered mark is old enough for its owner to be asked about its use."""
-    if has_ended(mark) or not mark.registered:
+    if mark.is_dead or not mark.registered:
         return []
     age = _months_between(mark.registered, report.date) // 12
     told = []
@@ -77,7 +72,7 @@ def _use(mark: Mark, report: Report) -> list[str]:
 
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
     """What is to be asked about whether a mark is in force, as sentences."""
-    if mark.status in ("", "unknown"):
+    if not mark.stated_status:
         return ("The list does not say whether it is in force.",)
     told = remarks(mark, report)
     if mark.status in ("pending", "opposed"):
@@ -93,13 +88,3 @@ def _months_between(earlier: str, later: str) -> int:
     except ValueError:
         return 0
     return (two.year - one.year) * 12 + two.month - one.month - (two.day < one.day)
-
-
-def mark_text(mark: Mark, field: str) -> str:
-    """A field that not every list's mark has."""
-    return str(getattr(mark, field, ""))
-
-
-def mark_texts(mark: Mark, field: str) -> tuple[str, ...]:
-    """A field of several texts that not every list's mark has."""
-    return tuple(getattr(mark, field, ()))

@@ -12,7 +12,7 @@ from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.territory import bites_in
 from ..outcome import NotChecked
-from ..policy import LEAST_CLOSE, Level, has_ended
+from ..policy import LEAST_CLOSE, Level
 from .results import CloseMark, Screening, is_knockout
 
 if TYPE_CHECKING:
@@ -175,7 +175,7 @@ class _Checks:
 def _may_hide_a_knockout(close: CloseMark) -> bool:
     """Whether a mark of the same words whose goods were not compared might be a knockout where none that was is."""
     seen = (close, *close.others)
-    live_unseen = close.marks > len(seen) and not any(has_ended(one.mark) for one in seen)  # the dead come last
+    live_unseen = close.marks > len(seen) and not any(one.mark.is_dead for one in seen)  # the dead come last
     return live_unseen and not close.knockout and close.conflict.near_identical
 
 
@@ -184,7 +184,7 @@ def _gravest_first(close: CloseMark) -> tuple[bool, float, float, bool]:
     marks before dead ones; equal ones stay in the order of the register."""
     related = close.goods_relatedness
     score = 0.0 if isinstance(related, NotChecked) else related.score
-    return not close.knockout, -close.concern, -score, has_ended(close.mark)
+    return not close.knockout, -close.concern, -score, close.mark.is_dead
 
 
 def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:

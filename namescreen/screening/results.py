@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..policy import Conflict, Level, has_ended, level_of
+from ..policy import Conflict, Level, level_of
 from .json import number, plain
 
 if TYPE_CHECKING:
@@ -28,7 +28,7 @@ def _conflict(
         closeness.sound,
         closeness.overall,
         None if isinstance(goods_relatedness, NotChecked) else goods_relatedness.score,
-        has_ended(mark),
+        mark.is_dead,
         bites,
     )
 
@@ -96,6 +96,9 @@ class CloseMark:
             "goods": self.mark.goods,
             "filed": self.mark.filed,
             "registered": self.mark.registered,
+            "priority": self.mark.priority,
+            "expires": self.mark.expires,
+            "territories": list(self.mark.territories),
             "source": self.mark.source,
             "line": self.mark.line,
             "reasons": list(self.closeness.reasons),

@@ -117,7 +117,7 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
 
 def test_marks_of_the_same_words_that_are_not_listed_are_counted(report: Report) -> None:
     text = to_markdown(report)
-    assert re.search(r"\| Herb Well +\| NL 2007 +\| Well 7 Ltd +\| 37 +\| live", text)
+    assert re.search(r"\| Herb Well +\| NL 2007 +\| Well 7 Ltd +\| 37 +\| in force", text)
     assert "NL 2008" not in text
     assert "Not listed here: 31 more marks like HERB WELL." in text  # 40, the one itself and eight
 

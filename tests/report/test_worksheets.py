@@ -16,7 +16,7 @@ from namescreen.plain_text import visible
 from namescreen.policy import Level
 from namescreen.report import Report, to_csv, to_markdown
 from namescreen.report.costs import money, worksheet
-from namescreen.report.coverage import partly_searched, unsearched_markets
+from namescreen.report.coverage import market_cover, partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
 from namescreen.report.findings import mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
@@ -24,6 +24,7 @@ from namescreen.report.mark_tables import REGISTER_HEADS, mark_cells, register_c
 from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
 from namescreen.report.questions import MOST, general_questions, questions
 from namescreen.report.record import law_page
+from namescreen.report.register_facts import held_in, remarks, status
 
 
 def test_costs_are_summed_exactly(report: Report) -> None:
@@ -303,3 +304,39 @@ def test_csv_has_a_row_for_every_name_and_mark(report: Report, hostile: Report) 
 def test_every_term_names_its_source() -> None:
     assert all(term.meaning and term.source for term in GLOSSARY)
     assert [term.term for term in GLOSSARY] == sorted((term.term for term in GLOSSARY), key=str.casefold)
+
+
+def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
+    """EU marks hold in every member state (EU Regulation 2017/1001, article 1(2)); priority runs for six months (Paris
+    Convention, article 4C(1)); use can be asked for after five years in the EU and the UK, three in the US."""
+    mark = Mark(
+        "M", "1", "EM", status="live", filed="2014-01-01", registered="2014-06-01", expires="2024-01-01",
+        priority="2013-09-01", territories=("EU",),
+    )  # fmt: skip
+    cells = dict(zip(REGISTER_HEADS, register_cells(mark), strict=True))
+    assert cells["Status"] == "in force"
+    assert cells["Dates"] == "priority 2013-09-01, filed 2014-01-01, registered 2014-06-01, expires 2024-01-01"
+    assert cells["Where"] == "EU"
+    of_us = replace(report, markets=("DE", "US"))
+    assert held_in(mark, of_us) == ("DE",)
+    assert held_in(replace(mark, territories=()), of_us) == ("DE", "US")
+    assert remarks(mark, of_us) == (
+        "Its term ran out on 2024-01-01; was it renewed?",
+        "Registered for more than five years; can its owner prove use (DE)?",
+    )
+    american = replace(mark, territories=("US",), registered="2023-01-01", expires="")
+    assert remarks(american, of_us) == ("Registered for more than three years; can its owner prove use (US)?",)
+    fresh = Mark("M", status="pending", filed="2026-09-01")
+    assert "for six months its owner can claim that day" in remarks(fresh, report)[0]
+    assert status(replace(fresh, status="opposed")) == "applied for, opposed"
+    assert status(Mark("M", status="dead", status_as_given="Expired")) == "dead (expired)"
+    assert remarks(replace(mark, status="dead"), of_us) == ()
+
+
+def test_the_record_says_which_registers_cover_a_market(report: Report) -> None:
+    searched = replace(report, markets=("DE", "GB"), lists=(replace(report.lists[0], offices=("EM",)),))
+    german, british = market_cover(searched)
+    assert german.searched == ("EU marks (EM)",)
+    assert german.missing == ("the national register (DE)", "international registrations (WO)")
+    assert british.searched == ()
+    assert re.search(r"\| DE +\| EU marks \(EM\) +\| the national register \(DE\)", to_markdown(searched))
