@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .frequency import zipf
-from .translation import Translation, translations
+from .translation import Translation, listed_translations
 from .wordnet import lexicon
 
 __all__ = ["Equivalent", "equivalents"]
@@ -17,9 +17,11 @@ foreign equivalents asks whether the ordinary buyer would stop and translate (TM
 KNOWN_ENGLISH = 2.8
 """The same for a word of the English lexicon."""
 COMMON_KNOWLEDGE = ("own list", "goods lists")
+"""Sources of everyday words, which are read in a name or brand that is in use in English as well."""
 SURE = 0.65
 """Score from which a translation counts as what the word means."""
-SURE_COMPOUND, SHORTEST_PART = 0.65, 4
+SHORTEST_PART = 4
+"""Shorter parts of compounds are seen everywhere."""
 SHORTEST = 3
 """Shorter words are left out: too many of them mean something in some language."""
 
@@ -41,9 +43,7 @@ def _is_sure(one: Translation) -> bool:
     """Whether a buyer would see it: invented words fall into short parts, and look like some word, by chance."""
     if one.language == "la":  # nobody's market: only the words that many know from names
         return one.source == "own list"
-    if one.parts:
-        return one.score >= SURE_COMPOUND and min(map(len, one.parts)) >= SHORTEST_PART
-    return one.score >= SURE and one.source != "spelling"  # which look and sound tell already
+    return one.score >= SURE and all(len(part) >= SHORTEST_PART for part in one.parts)
 
 
 @lru_cache(maxsize=1 << 16)
@@ -55,6 +55,6 @@ def equivalents(word: str) -> tuple[Equivalent, ...]:
     if len(word) < SHORTEST or _read_as_english(word):
         return ()
     in_use = zipf(word) >= KNOWN_ENGLISH  # a name or brand met in English: only what everyone knows is read in it
-    sure = (one for one in translations(word) if _is_sure(one) and one.english != word)
+    sure = (one for one in listed_translations(word) if _is_sure(one) and one.english != word)
     found = ((one.language, one.english) for one in sure if not in_use or one.source in COMMON_KNOWLEDGE)
     return tuple(Equivalent(language, english) for language, english in dict.fromkeys(found))

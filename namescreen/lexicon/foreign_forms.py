@@ -75,7 +75,8 @@ def possible_stems(word: str, language: str) -> tuple[str, ...]:
         if word.endswith(old) and len(word) - len(old) >= SHORTEST:
             word = word[: -len(old)] + new
             break
-    cut = [word[: -len(end)] for end in _LONGEST_FIRST.get(language, ()) if word.endswith(end)]
+    endings = _LONGEST_FIRST.get(language, ())
+    cut = [word[: -len(end)] for end in endings if word.endswith(end)] if word.endswith(endings) else []
     return tuple(dict.fromkeys(_bare(rest, language) for rest in (*cut, word) if len(rest) >= SHORTEST)) or (word,)
 
 

@@ -17,7 +17,7 @@ from ..tables import open_table
 from ..text import fold
 from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, stems
 
-__all__ = ["Translation", "equivalents_in", "languages", "translations"]
+__all__ = ["Translation", "equivalents_in", "languages", "listed_translations", "translations"]
 
 INFLECTED = 0.95
 """What a reading keeps of its score where the form was traced to a word by its stem."""
@@ -68,17 +68,35 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     Empty where nothing is known, also for a language without a table: ask `languages()` to tell the two apart.
     """
     folded = fold(word)
-    asked = languages() if language is None else tuple(code for code in languages() if code == language)
+    found = list(listed_translations(folded, language))
+    known = {one.language for one in found}
+    for code in _asked(language):
+        if code not in known:
+            cognates = _international(folded, code)
+            found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in cognates]
+    return _best(found)
+
+
+@lru_cache(maxsize=1 << 15)
+def listed_translations(folded: str, language: str | None = None) -> tuple[Translation, ...]:
+    """As `translations`, of a folded word, without the guess at an English word in another spelling."""
+    asked = _asked(language)
     found: list[Translation] = []
     for code, read in _entries(folded, asked).items():
         found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in read]
     known = {one.language for one in found}
-    for code in asked:
-        if code not in known:
-            cognates = _international(folded, code)
-            found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in cognates]
-            if not cognates and code in COMPOUNDING and len(folded) >= SHORTEST_COMPOUND:
+    if len(folded) >= SHORTEST_COMPOUND:
+        for code in asked:
+            if code in COMPOUNDING and code not in known:
                 found += _compound(folded, code)
+    return _best(found)
+
+
+def _asked(language: str | None) -> tuple[str, ...]:
+    return languages() if language is None else tuple(code for code in languages() if code == language)
+
+
+def _best(found: list[Translation]) -> tuple[Translation, ...]:
     return tuple(sorted(found, key=lambda one: (-one.score, one.language, one.english))[:MOST])
 
 
@@ -183,6 +201,6 @@ def _part(part: str, language: str) -> Senses:
     if part[0] == part[1]:  # honungs-sked, not honung-ssked
         return []
     if not any(language in listed.get(one, "").split() for one in possible_stems(part, language)):
-        return _international(part, language)
+        return _international(part, language) if len(part) > SHORTEST_COGNATE else []
     senses = _entries(part, (language,)).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []
