@@ -41,9 +41,10 @@ def prepare(
 ) -> None:
     """Make a list of marks ready once, so that it opens and is searched at once."""
     from namescreen.register import prepare as prepare_register
-    from namescreen.register.store import MAGIC
+    from namescreen.register.store import MAGIC, VERSION
 
-    unfit = unfit_output(output, "prepared register", (MAGIC,), ())
+    beginnings = tuple(MAGIC + version.to_bytes(4, "little") for version in range(1, VERSION + 1))
+    unfit = unfit_output(output, "prepared register", beginnings, ())
     if unfit is not None:
         raise InputError(unfit)
     with progress("Preparing marks") as advance:

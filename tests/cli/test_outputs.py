@@ -63,6 +63,12 @@ def test_a_prepared_register_is_not_written_over_something_else(run: Run, marks:
     assert (marks.read_text(), (marks.parent / "pipe").is_fifo()) == (MARKS, True)
 
 
+def test_a_text_that_begins_like_a_prepared_register_is_none(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "mine").write_text("namescreen register\nmy notes on it")
+    done = run("register", "prepare", "marks.csv", "--output", "mine")
+    assert (done.returncode, (tmp_path / "mine").read_text()) == (2, "namescreen register\nmy notes on it")
+
+
 def test_a_link_that_leads_to_itself_is_named(run: Run) -> None:
     done = run("report", "--name", "Loamlet", "--since", "loop")
     assert "Traceback" not in done.stderr
