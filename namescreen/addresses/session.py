@@ -18,7 +18,7 @@ from .findings import Answer, Question
 from .questions import address_problem
 from .settings import Settings
 from .store import damaged_entries, keep_in_memory, open_store
-from .transport import TOO_LARGE, Gate, PoliteAdapter, RefusedError, StoppedError
+from .transport import TOO_LARGE, PoliteAdapter, RateLimiter, RefusedError, StoppedError
 
 __all__ = ["Asker", "chance"]
 
@@ -31,9 +31,9 @@ class Asker:
     def __init__(self, settings: Settings) -> None:
         self.settings = settings
         self.stopped = threading.Event()
-        self._gate = Gate(settings.pause, self.stopped)
+        self._limiter = RateLimiter(settings.pause, self.stopped)
         self._named: set[str] = set()
-        self._adapter = PoliteAdapter(settings, self._gate, self._may_be_private)
+        self._adapter = PoliteAdapter(settings, self._limiter, self._may_be_private)
         self._session, self._remarks = open_store(settings)
         self._damaged = damaged_entries()
         self._session.mount("http://", self._adapter)
@@ -46,7 +46,7 @@ class Asker:
     def remarks(self) -> tuple[str, ...]:
         """What was wrong with the stored answers."""
         unread = damaged_entries() > self._damaged
-        return (*self._remarks, *(["Some stored answers are damaged; they are asked anew."] if unread else []))
+        return (*self._remarks, *(["Some stored answers are damaged; they are asked again."] if unread else []))
 
     @property
     def sent(self) -> int:
@@ -128,7 +128,7 @@ class Asker:
             if seconds > self.settings.longest_wait:
                 self._closed[host] = f"{host} asks to wait {seconds:,.0f} seconds, longer than a run does"
                 return Answer(failure=self._closed[host])
-            self._gate.hold(host, seconds)
+            self._limiter.hold(host, seconds)
         with self._lock:
             self._silent[host] = self._silent.get(host, 0) + 1
             if self._silent[host] >= self.settings.gives_up:

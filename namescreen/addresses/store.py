@@ -43,7 +43,7 @@ def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
     remarks: tuple[str, ...] = ()
     problem = _problem(path)
     if isinstance(problem, sqlite3.DatabaseError) and not isinstance(problem, sqlite3.OperationalError):
-        remarks = (f"{path}: the stored answers are damaged ({problem}); they are begun anew.",)
+        remarks = (f"{path}: the stored answers are damaged ({problem}); the store starts empty.",)
         for part in _PARTS:
             with contextlib.suppress(OSError):
                 path.with_name(path.name + part).unlink()

@@ -30,7 +30,7 @@ from urllib3.exceptions import HTTPError
 from .questions import is_public
 from .settings import Settings
 
-__all__ = ["TOO_LARGE", "Gate", "PoliteAdapter", "RefusedError", "StoppedError"]
+__all__ = ["TOO_LARGE", "PoliteAdapter", "RateLimiter", "RefusedError", "StoppedError"]
 
 TOO_LARGE = "X-Namescreen-Too-Large"
 """Set on an answer whose body was longer than is read."""
@@ -53,7 +53,7 @@ class _Host:
     free_at: float = 0.0
 
 
-class Gate:
+class RateLimiter:
     """One request at a time a host, with a least pause between the end of one and the start of the next."""
 
     def __init__(self, pause: float, stopped: threading.Event) -> None:
@@ -87,7 +87,7 @@ class Gate:
             raise StoppedError
 
 
-class _Watch:
+class _Deadline:
     """The deadline of one exchange, and the check of where its connection leads."""
 
     def __init__(self, seconds: float, check_peer: bool) -> None:
@@ -151,8 +151,8 @@ class _PoolHTTPS(HTTPSConnectionPool):
 class PoliteAdapter(HTTPAdapter):
     """Sends what is not in the cache; `sent` counts it. See the module."""
 
-    def __init__(self, settings: Settings, gate: Gate, may_be_private: Callable[[str], bool]) -> None:
-        self._settings, self._gate, self._may_be_private = settings, gate, may_be_private
+    def __init__(self, settings: Settings, limiter: RateLimiter, may_be_private: Callable[[str], bool]) -> None:
+        self._settings, self._limiter, self._may_be_private = settings, limiter, may_be_private
         self._counting = threading.Lock()
         self.sent = 0
         super().__init__(max_retries=0)
@@ -187,10 +187,10 @@ class PoliteAdapter(HTTPAdapter):
                                             if name.lower() in _SENT})  # fmt: skip
         slim.headers["Accept-Encoding"] = "identity"
         slim.headers["Connection"] = "close"
-        with self._gate.turn(urlsplit(url).hostname or ""):
+        with self._limiter.turn(urlsplit(url).hostname or ""):
             # With the user's own proxy the other end is the proxy, and where it goes is its affair.
             proxied = bool(select_proxy(url, dict(proxies or {})))
-            watch = _Watch(self._settings.longest, not self._may_be_private(url) and not proxied)
+            watch = _Deadline(self._settings.longest, not self._may_be_private(url) and not proxied)
             _current.watch = watch
             watch.start()
             try:

@@ -59,7 +59,7 @@ COMMANDS = {
 }
 
 
-class _LateGroup(TyperGroup):
+class _LazyGroup(TyperGroup):
     """A group whose commands are only summaries until one is called."""
 
     def resolve_command(self, ctx: Any, args: list[str]) -> Any:
@@ -91,7 +91,7 @@ _EPILOG = "\n\n".join(
 )
 
 app = typer.Typer(
-    cls=_LateGroup,
+    cls=_LazyGroup,
     name="namescreen",
     help="Brainstorm product names, and screen them against existing marks.",
     epilog=_EPILOG,

@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 
 app = make_app("Fit a name to domains and handles.")
 
-NO_RIGHT = "What nobody has taken may still be reserved or dear, and gives no right to the name."
+NO_RIGHT = "An address that nobody has taken may still be reserved or expensive, and gives no right to the name."
 
 ADDRESSES = (
     Column("kind", "kind", shrink=False),
@@ -79,8 +79,8 @@ def addresses(
     spare: Annotated[
         bool, typer.Option("--spare", help="With --check: ask also about domains that add a word to the name.")
     ] = False,
-    refresh: Annotated[bool, typer.Option("--refresh", help="Ask anew, whatever is stored.")] = False,
-    offline: Annotated[bool, typer.Option("--offline", help="Go by stored answers only; ask nobody.")] = False,
+    refresh: Annotated[bool, typer.Option("--refresh", help="Ask again, even where an answer is stored.")] = False,
+    offline: Annotated[bool, typer.Option("--offline", help="Use stored answers only; ask nobody.")] = False,
     most_requests: Annotated[
         int, typer.Option("--most-requests", min=1, max=10_000, help="The most requests this run may send.")
     ] = 200,
@@ -103,7 +103,7 @@ def addresses(
     """See how a name fits as a domain and a handle: length, typing, hearing, unlucky breaks, what a handle loses.
 
     Nothing is looked up without --check. Fit is from 0 to 1, 1 fits best; it does not say what is free. With
-    --check it is said on stderr first who will be asked, and how often; whoever is asked learns the names.
+    --check, stderr first lists who will be asked, and how often. Every server that is asked learns the names.
     """
     from namescreen.addresses import estimate
 
@@ -217,12 +217,12 @@ def _announce(hosts: dict[str, int], settings: Settings) -> None:
     if settings.offline:
         say("Nobody is asked: only stored answers count (--offline).")
     elif not hosts:
-        say("Nobody is asked: all answers are stored (--refresh asks anew).")
+        say("Nobody is asked: all answers are stored (--refresh asks again).")
     else:
         told = some(f"{host} ({plural(count, 'question')})" for host, count in hosts.items())
         seconds = plural(max(1, round(max(hosts.values()) * settings.pause)), "second")
         say(f"Asking {told}, each one question at a time with pauses: about {seconds} at least. "
-            "Whoever is asked learns the names.")  # fmt: skip
+            "Every server that is asked learns the names.")  # fmt: skip
         if sum(hosts.values()) > settings.most_requests:
             say(f"At most {settings.most_requests:,} requests are sent (--most-requests); the rest is not checked.")
 

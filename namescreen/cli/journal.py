@@ -1,8 +1,8 @@
-"""A long run that can be stopped and taken up again: finished results, kept beside the output as they come.
+"""A journal of finished results beside the output, so that a long run can be stopped and resumed.
 
 The journal is a text file, `OUTPUT.journal`. Its first line holds the digest of the run: names, marks, options and the
 form of the results. Each further line is one finished name: a checksum, then its result as JSON. A run with another
-digest begins anew, and a line that does not match its checksum is screened again.
+digest starts from the beginning, and a name whose line does not match its checksum is screened again.
 """
 
 from __future__ import annotations
@@ -40,15 +40,15 @@ class Journal:
         self.damaged = 0
         self.other: Path | None = None
         try:
-            begun = self._take_up()
+            begun = self._resume()
             self._file = self.path.open("a", encoding="utf-8")
             if not begun:
                 self._write(f"{_MAGIC}2 {self._key}\n")
         except OSError as error:
             raise self._unwritten(error, "Choose another place for the output") from error
 
-    def _take_up(self) -> bool:
-        """Take up what is whole in this run's journal; False if there is none. Another run's is set aside."""
+    def _resume(self) -> bool:
+        """Read the results in this run's journal; False if there is none. Another run's journal is set aside."""
         if not self.path.exists():
             return False
         if not self.path.is_file():  # a pipe would be waited for
@@ -68,12 +68,12 @@ class Journal:
                 if not line.endswith(b"\n"):  # cut while it was written
                     break
                 whole += len(line)
-                self._take(line)
+                self._keep(line)
         with self.path.open("r+b") as file:
             file.truncate(whole)
         return True
 
-    def _take(self, line: bytes) -> None:
+    def _keep(self, line: bytes) -> None:
         check, _, text = line[:-1].partition(b" ")
         try:
             if check.decode() != self._checksum(text):
@@ -93,14 +93,14 @@ class Journal:
         try:
             self._write(f"{self._checksum(text.encode())} {text}\n")
         except OSError as error:
-            raise self._unwritten(error, "Make room; the same command then takes the run up again") from error
+            raise self._unwritten(error, "Make room; the same command then resumes the run") from error
 
     def _write(self, text: str) -> None:
         self._file.write(text)
         self._file.flush()
 
     def _foreign(self) -> InputError:
-        what = "stands where the journal of the run would be kept, and is none"
+        what = "is not a journal of this program, and the run needs this place for one"
         return InputError(Problem(what, "Move it away, or choose another place for the output", str(self.path)))
 
     def _unwritten(self, error: OSError, remedy: str) -> InputError:

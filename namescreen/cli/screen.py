@@ -76,7 +76,7 @@ def screen(
     output: Annotated[
         Path | None,
         typer.Option(
-            "--output", "-o", help="A file to write (jsonl or csv). A run that was stopped is taken up again."
+            "--output", "-o", help="A file to write (jsonl or csv). The same command resumes a run that was stopped."
         ),
     ] = None,
     fail_above: Annotated[
@@ -131,7 +131,7 @@ def screen(
 def _to_file(
     output: Path, form: Format, names: Sequence[str], existing: Register | None, options: Mapping[str, Any]
 ) -> list[Outcome]:
-    """Screen into a file, by way of a journal beside it from which a stopped run is taken up again."""
+    """Screen into a file, with a journal beside it, so that a stopped run can be resumed."""
     from namescreen import __version__
     from namescreen.cli.journal import Journal
     from namescreen.screening import schema
@@ -139,23 +139,23 @@ def _to_file(
 
     run = {
         "version": __version__,
-        "schema": schema(),  # results that were kept in another form are never taken up
+        "schema": schema(),  # results of another form are never reused
         "names": names,
         "marks": existing.digest() if existing else "",  # as read: whatever decides how a list is read counts
         "options": options,
     }
     with Journal(output, run) as journal:
         if journal.other:
-            say(f"{journal.path} is of another run, or of another version of the program: this run begins anew, "
-                f"and that journal is kept as {journal.other}.")  # fmt: skip
+            say(f"{journal.path} is of another run, or of another version of the program: this run starts from the "
+                f"beginning, and the other journal is kept as {journal.other}.")  # fmt: skip
         if journal.damaged:
-            say(f"{journal.path}: {plural(journal.damaged, 'line')} damaged; what was in them is screened again.")
+            say(f"{journal.path}: {plural(journal.damaged, 'line')} damaged; the names in them are screened again.")
         left = [name for name in names if name not in journal.results]
         if len(left) < len(names):
-            say(f"Taking up an earlier run: {len(names) - len(left):,} of {len(names):,} names are done.")
+            say(f"Resuming an earlier run: {len(names) - len(left):,} of {len(names):,} names are done.")
         with progress("Screening names") as advance:
             found = screen_names(left, existing, progress=advance, **options)
-            told = f"names; the same command takes the run up again from {journal.path}."
+            told = f"names; the same command resumes the run from {journal.path}."
             for one in kept(found, len(left), told):
                 journal.add(one.name, one.to_json())
         rows = [journal.results[name] for name in names]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from namescreen.outcome import NotChecked
 from namescreen.text import fold, parse
 
-from .g2p_rules import classes, has_rules, read_aloud, steps
+from .g2p_rules import has_rules, letter_sounds, read_aloud, sound_classes
 from .languages import LANGUAGES, OTHER_SCRIPTS, code, language_name
 from .letter_patterns import allowed, alphabet, consonant_groups, has_model, percentile
 from .scripts import lookalikes, script
@@ -145,9 +145,9 @@ def _hard(word: str, language: str) -> list[str]:
 def _otherwise(word: str, language: str) -> list[tuple[str, str]]:
     """Letters read otherwise than an English reader would expect, each with the way they are read."""
     found = []
-    for letters, sound in steps(word, language):
+    for letters, sound in letter_sounds(word, language):
         expected = _ENGLISH_SOUNDS.get(letters)
-        if expected is None or classes(sound) in ("".join(classes_of) for classes_of in expected.split()):
+        if expected is None or sound_classes(sound) in ("".join(classes_of) for classes_of in expected.split()):
             continue
         found.append((letters, f"like {_LIKE[sound]}" if sound in _LIKE else f"as {sound}" if sound else "silent"))
     return found

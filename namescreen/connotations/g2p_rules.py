@@ -20,13 +20,13 @@ from namescreen.tables import wordlists_folder
 
 __all__ = [
     "TRANSCRIPTION",
-    "classes",
     "english_heard_in",
     "has_rules",
     "inventory",
+    "letter_sounds",
     "read_aloud",
+    "sound_classes",
     "sound_code",
-    "steps",
 ]
 
 TRANSCRIPTION = "transcription"
@@ -116,7 +116,7 @@ def has_rules(language: str) -> bool:
 
 
 @lru_cache(maxsize=65536)
-def steps(word: str, language: str) -> tuple[tuple[str, str], ...]:
+def letter_sounds(word: str, language: str) -> tuple[tuple[str, str], ...]:
     """One word as a reader of `language` takes it: each letter or letter group with its sound in broad IPA.
 
     Raises `DataError` if the language has no rules; see `has_rules`.
@@ -143,8 +143,8 @@ def steps(word: str, language: str) -> tuple[tuple[str, str], ...]:
 
 
 def read_aloud(word: str, language: str) -> str:
-    """One word in broad IPA, without stress marks, as a reader of `language` says it; see `steps`."""
-    return "".join(sound for _, sound in steps(word, language))
+    """One word in broad IPA, without stress marks, as a reader of `language` says it; see `letter_sounds`."""
+    return "".join(sound for _, sound in letter_sounds(word, language))
 
 
 def _base(letter: str) -> str:
@@ -153,7 +153,7 @@ def _base(letter: str) -> str:
 
 
 @lru_cache(maxsize=65536)
-def classes(ipa: str) -> str:
+def sound_classes(ipa: str) -> str:
     """IPA as a string of broad sound classes, one character each, doubled classes once.
 
     Length, stress, aspiration and palatalisation go; so do differences that listeners of other languages do
@@ -169,13 +169,13 @@ def classes(ipa: str) -> str:
 @lru_cache(maxsize=65536)
 def sound_code(word: str, language: str) -> str:
     """How a word of the language, or a name read in it, sounds: its broad sound classes."""
-    return classes(read_aloud(word, language))
+    return sound_classes(read_aloud(word, language))
 
 
 @cache
 def inventory(language: str) -> frozenset[str]:
     """The broad sound classes that the language's own spelling can give."""
-    return frozenset("".join(classes(rule[3]) for rules in _rules(language).first.values() for rule in rules))
+    return frozenset("".join(sound_classes(rule[3]) for rules in _rules(language).first.values() for rule in rules))
 
 
 @lru_cache(maxsize=65536)
@@ -195,14 +195,14 @@ def english_heard_in(phones: tuple[str, ...], language: str) -> tuple[str, ...]:
             bent += ways[-1]
     heard = []
     for said in (plain, bent):
-        code = "".join(_taken_for(name, own) for name in classes(said))
+        code = "".join(_nearest_class(name, own) for name in sound_classes(said))
         heard.append("".join(name for name, _ in groupby(code)))
         # English o and e end in a glide that other languages hear as a long vowel.
         heard.append(heard[-1].replace("ou", "o").replace("ei", "e"))
     return tuple(dict.fromkeys(heard))
 
 
-def _taken_for(name: str, own: frozenset[str]) -> str:
+def _nearest_class(name: str, own: frozenset[str]) -> str:
     if name in own:
         return name
     return next((other for other in _NEAREST.get(name, name) if other in own), "")

@@ -6,7 +6,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-__all__ = ["joints", "left_out", "without_umlauts"]
+__all__ = ["single_deletions", "syllable_boundaries", "without_umlauts"]
 
 _WRITTEN_OUT = {
     "de": {"ä": "ae", "ö": "oe", "ü": "ue"}, "da": {"ø": "oe", "å": "aa"}, "nb": {"ø": "oe", "å": "aa"},
@@ -57,19 +57,19 @@ def without_umlauts(word: str, language: str) -> str:
     return letters
 
 
-def left_out(letters: str) -> tuple[str, ...]:
+def single_deletions(letters: str) -> tuple[str, ...]:
     """`letters`, and every spelling with one letter left out. Two words that are one letter apart (changed,
     added, dropped, or two neighbours swapped) share one (the symmetric-delete scheme of W. Garbe, 2012)."""
     return tuple(dict.fromkeys((letters, *(letters[:at] + letters[at + 1 :] for at in range(len(letters))))))
 
 
 @lru_cache(maxsize=65536)
-def joints(word: str) -> frozenset[int]:
+def syllable_boundaries(word: str) -> frozenset[int]:
     """Places in a folded word where a syllable may begin, with its two ends.
 
     Between two vowels the last consonant, or the last group that can begin a syllable, goes to the second;
-    both that place and the one before a lone `s` are joints, since languages divide s and a stop differently.
-    A word without Latin letters has joints everywhere.
+    both that place and the one before a lone `s` are boundaries, since languages divide s and a stop differently.
+    A word without Latin letters has boundaries everywhere.
     """
     if not word.isascii():
         return frozenset(range(len(word) + 1))

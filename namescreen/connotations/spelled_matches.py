@@ -11,7 +11,7 @@ from namescreen.text import Name, fold, split_closed_compound
 
 from .inflection import prefixes, stem
 from .languages import COMPOUNDING, OTHER_SCRIPTS
-from .orthography import joints
+from .orthography import syllable_boundaries
 from .results import Reading
 from .scripts import script
 from .unlucky import Unlucky, nearly_spelled, spelled, stemmed
@@ -173,7 +173,7 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     seen: set[tuple[int, int]] = set()  # halves of a coined compound, which a reader sees as words
     for part in name.words:
         start = max(edges)
-        breaks |= {start + at for at in joints(part)}
+        breaks |= {start + at for at in syllable_boundaries(part)}
         edges.add(start + len(part))
         halves = split_closed_compound(part, zipf)
         if len(halves) == 2:

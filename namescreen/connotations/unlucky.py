@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from namescreen.tables import Table, open_table
 
-from .orthography import left_out
+from .orthography import single_deletions
 
 __all__ = ["Unlucky", "count", "nearly_spelled", "rated", "sounding", "spelled", "stemmed"]
 
@@ -63,7 +63,7 @@ def nearly_spelled(letters: str) -> list[Unlucky]:
     """The worst words (severity 3, five letters or more) of all languages at most two letter changes away;
     the caller tells the near from the nearly near."""
     found: dict[Unlucky, None] = {}
-    for rest in left_out(letters):
+    for rest in single_deletions(letters):
         for posting in (_index().get(f"?{rest}") or "").split():
             language, row = posting.split(".")
             found[_at(language, row)] = None

@@ -69,7 +69,7 @@ def test_a_check_says_whom_it_asks_before_and_what_it_found_after(run: Run, serv
     assert done.returncode == 0
     assert f"Asking {server.url('/dns.json')} which RDAP servers there are." in done.stderr
     assert f"Asking 127.0.0.1:{server.port} (3 questions)" in done.stderr
-    assert "Whoever is asked learns the names." in done.stderr
+    assert "Every server that is asked learns the names." in done.stderr
     for text in ("registered since", "2019-03-04", "it may be free", "no RDAP server is", "gives no right"):
         assert text in done.stdout
     assert "available" not in done.stdout.lower()

@@ -82,7 +82,7 @@ def test_entries_that_cannot_be_read_are_asked_anew(
         database.close()
         found, asker = check(settings, "a.example")
         assert (found, asker.sent) == ([False], 2), value
-        assert asker.remarks == ("Some stored answers are damaged; they are asked anew.",)
+        assert asker.remarks == ("Some stored answers are damaged; they are asked again.",)
     assert capfd.readouterr() == ("", "")
 
 

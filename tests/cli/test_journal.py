@@ -92,7 +92,7 @@ def test_what_is_no_journal_stays(tmp_path: Path, kind: str) -> None:
         os.mkfifo(path)
     else:
         path.mkdir()
-    with pytest.raises(InputError, match=r"out\.journal: stands where the journal .*Move it away"):
+    with pytest.raises(InputError, match=r"out\.journal: is not a journal .*Move it away"):
         Journal(tmp_path / "out", {})
     assert list(tmp_path.iterdir()) == [path]
 

@@ -52,19 +52,20 @@ def test_a_stopped_run_is_taken_up_where_it_stopped(run: Run, tmp_path: Path) ->
 
     again = run(*command)
     assert again.returncode == 0, again.stderr
-    assert f"Taking up an earlier run: {done:,} of 400 names are done." in again.stderr
+    assert f"Resuming an earlier run: {done:,} of 400 names are done." in again.stderr
     rows = [json.loads(line) for line in (tmp_path / "out").read_text("utf-8").splitlines()]
     assert [row["name"] for row in rows] == NAMES
     assert not journal.exists()
 
 
-def test_another_run_does_not_take_up_the_journal(run: Run, tmp_path: Path) -> None:
+def test_another_run_does_not_resume_the_journal(run: Run, tmp_path: Path) -> None:
     command = [*SCREEN, "--format", "jsonl", "--output", "out"]
     before = 'namescreen journal 1 0\n["Loamlet 0", {"name": "wrong"}]\n'
     (tmp_path / "out.journal").write_text(before)
     done = run(*command)
-    assert "Taking up" not in done.stderr
-    assert "out.journal is of another run, or of another version of the program: this run begins anew" in done.stderr
+    assert "Resuming" not in done.stderr
+    assert "out.journal is of another run, or of another version of the program" in done.stderr
+    assert "starts from the beginning" in done.stderr
     assert (tmp_path / "out.journal.old").read_text() == before
     assert "wrong" not in (tmp_path / "out").read_text("utf-8")
 
@@ -91,12 +92,12 @@ def test_results_kept_in_another_form_are_not_taken_up(tmp_path: Path, monkeypat
     del older["$defs"]["close_mark"]["properties"]["others"]
     now = screening.schema
     monkeypatch.setattr(screening, "schema", lambda: older)
-    assert "begins anew" not in CliRunner().invoke(app, command).stderr
+    assert "starts from the beginning" not in CliRunner().invoke(app, command).stderr
     monkeypatch.setattr(screening, "schema", now)
-    assert "begins anew" in CliRunner().invoke(app, command).stderr
+    assert "starts from the beginning" in CliRunner().invoke(app, command).stderr
     again = CliRunner().invoke(app, command)
-    assert "Taking up an earlier run: 4 of 4 names are done." in again.stderr
-    assert "begins anew" not in again.stderr
+    assert "Resuming an earlier run: 4 of 4 names are done." in again.stderr
+    assert "starts from the beginning" not in again.stderr
     assert [list(one) for one in kept] == [NAMES[:4]] * 3
 
 
@@ -118,7 +119,7 @@ def test_a_run_is_not_taken_up_with_the_list_read_in_another_way(
     assert CliRunner().invoke(app, command).exit_code == 0
     other = CliRunner().invoke(app, [*command, *option])
     assert other.exit_code == 0
-    assert "begins anew" in other.stderr
+    assert "starts from the beginning" in other.stderr
     again = CliRunner().invoke(app, [*command, *option])
     assert "4 of 4 names are done" in again.stderr
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.connotations.g2p_rules import classes, english_heard_in, read_aloud, sound_code
+from namescreen.connotations.g2p_rules import english_heard_in, read_aloud, sound_classes, sound_code
 
 ILLUSTRATIONS = {
     "de": ("K. Kohler, German, Handbook 1999",
@@ -92,7 +92,7 @@ def rows() -> list[tuple[str, str, str]]:
 def test_words_of_the_illustrations_are_read_alike(language: str, word: str, ipa: str) -> None:
     if (language, word) in DIFFERS:
         pytest.xfail(DIFFERS[language, word])
-    assert sound_code(word, language) == classes(ipa), f"[{read_aloud(word, language)}], published [{ipa}]"
+    assert sound_code(word, language) == sound_classes(ipa), f"[{read_aloud(word, language)}], published [{ipa}]"
 
 
 @pytest.mark.parametrize(

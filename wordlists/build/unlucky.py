@@ -26,7 +26,7 @@ from sources import record_source
 
 from namescreen.connotations.g2p_rules import TRANSCRIPTION, has_rules, sound_code
 from namescreen.connotations.inflection import stem
-from namescreen.connotations.orthography import left_out, without_umlauts
+from namescreen.connotations.orthography import single_deletions, without_umlauts
 from namescreen.connotations.unlucky_entries import Entry, read_entries
 from namescreen.tables import table_bytes, wordlists_folder, write_whole
 from namescreen.text import parse
@@ -81,7 +81,7 @@ def draw(folder: Path) -> bytes:
                 if how != "s":
                     index[f"~{language}:{stem(letters, language)}"][str(row)] = None
                 if entry.severity == 3 and len(letters) >= 5 and not how.isdecimal():
-                    for rest in left_out(letters):
+                    for rest in single_deletions(letters):
                         index[f"?{rest}"][f"{language}.{row}"] = None
             if entry.severity >= 2:
                 for code, how in sounds(entry).items():
