@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import starter
-from namescreen.toml_lines import Place, key_lines
+from namescreen.brief.toml_lines import Place, key_lines
 
 # Every kind of key and value of TOML 1.0.0 (toml.io/en/v1.0.0), each with the line it stands on.
 SPECIFICATION = '''\
