@@ -2,25 +2,29 @@
 
 from __future__ import annotations
 
+import os
 import shlex
 import sys
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from contextlib import suppress
+from dataclasses import dataclass, field, replace
 from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from namescreen.brief import Brief, Concept
-from namescreen.errors import InputError, Interrupted
+from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.senses import chosen_senses
-from namescreen.generation.steering import journal, read_journal, shortlist_text
+from namescreen.generation.senses import chosen_senses, usable_words
+from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
+from namescreen.text import fold
 
 from .output import Column, on_screen, say_below, show_table
+from .outputs import unfit_output
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -30,21 +34,28 @@ __all__ = ["PAGE", "Desk", "steer_session"]
 PAGE = 12
 """Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
 
-HINT = "One step a line: keep 3 7 | drop 2 | more 4 | less 4 | next | save | stop | help"
+HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
 HELP = """\
-  keep 3 7     put names 3 and 7 on the shortlist (or just: 3 7)
+  keep 3 5-7   put names on the shortlist (or just: 3 5-7); names may be typed too,
+               also of earlier pages: keep Fernwick, Sip Sill
+  unkeep NAME  take a name off the shortlist again
   drop 2       never show name 2 again, and less of what it is made of
   more 4       more like name 4          less 4      fewer like it
   add WORD     another concept; add spring=season picks a meaning
   without WORD go on without a concept or any other word, or without one meaning
                of it: without spring=season
   senses WORD  the meanings of a word
-  next         another page (or just Enter)
+  next, back   another page (or just Enter), the page before
   why 5        how name 5 was made, and from what
   list         what is on the shortlist
-  undo         take the last step back
+  taste        what steers the next pages
+  undo         take the last line back
   save [FILE]  write the shortlist, for `screen` and `report`
   stop         save and end; the same command takes the session up again"""
+
+_DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
+"""What is said once a step about names is taken."""
+_DIGITS = 5  # no page has numbers so long
 
 _COLUMNS = (
     Column("number", "", right=True),
@@ -66,8 +77,14 @@ class Desk:
     read: Callable[[str], str]
     write: Callable[[str], None]
     session: Session
-    page: list[Candidate]
+    pages: list[list[Candidate]] = field(default_factory=list)
+    at: int = -1
     stream: Iterator[Candidate] | None = None
+
+    @property
+    def page(self) -> list[Candidate]:
+        """The names on the page that is shown."""
+        return self.pages[self.at] if self.pages else []
 
     def run(self) -> None:
         """Show pages and obey until the maker stops, or the input ends."""
@@ -76,8 +93,12 @@ class Desk:
         while True:
             try:
                 line = self.read("> ")
+                line.encode()
             except EOFError:
                 break
+            except UnicodeError:
+                self.write("That line holds what is no text. Type it again.")
+                continue
             word, _, rest = line.strip().partition(" ")
             if word in ("stop", "quit", "exit"):
                 break
@@ -100,16 +121,16 @@ class Desk:
 
     def obey(self, word: str, rest: str) -> None:
         """Carry out one line."""
-        if word.isdecimal():
+        if word[:1].isdecimal():
             word, rest = "keep", f"{word} {rest}"
         if word in ("", "next"):
             self.next_page()
-        elif word in ("keep", "drop", "more", "less"):
+        elif word == "back":
+            self._back()
+        elif word in _DONE:
             self._about(word, rest)
         elif word in ("add", "without") and rest:
-            self._step(concept_step(word, rest))
-            self.stream = None
-            self.next_page()
+            self._concept(word, rest)
         elif word == "senses" and rest:
             labels = [sense.label for sense in lexicon().senses(rest)]
             self.write("\n".join(f"  {label}" for label in labels) or f"  No meaning of {rest} is known here.")
@@ -118,15 +139,12 @@ class Desk:
         elif word == "why":
             self._explain(rest)
         elif word == "undo":
-            last = next((step for step in reversed(self.session.steps) if step.kind != "shown"), None)
-            self._step(Step("undo"))
-            self.stream = None
-            self.write(f"Taken back: {last.kind} {last.text}." if last else "There is nothing to take back.")
-            if last and last.kind not in ("keep", "drop"):
-                self.next_page()
+            self._undo()
         elif word == "list":
             kept = "\n".join(f"  {name}  {how}" for name, how in self.session.kept.items())
             self.write(kept or "  Nothing yet. `keep 3` puts name 3 on it.")
+        elif word == "taste":
+            self.write("\n".join(taste_lines(self.session)))
         elif word == "save":
             self.save(Path(rest) if rest else self.shortlist_file)
         elif word in ("help", "?"):
@@ -135,46 +153,105 @@ class Desk:
             self.write(f"{word!r} is not understood here. `help` lists what is.")
 
     def _about(self, kind: str, rest: str) -> None:
-        chosen = [self._named(token) for token in rest.replace(",", " ").split()]
-        found = [candidate for candidate in chosen if candidate is not None]
-        if not found or len(found) < len(chosen):
-            self.write(f"{kind} takes numbers of this page, 1 to {len(self.page)}, and one step stands on a line.")
+        chosen = self._chosen(rest)
+        if isinstance(chosen, str) or not chosen:
+            what = f"{chosen!r} is no name shown so far. " if chosen else ""
+            self.write(f"{what}{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7")
             return
-        self._step(*(Step.about(kind, candidate) for candidate in found))
-        names = ", ".join(candidate.text for candidate in found)
-        done = {"keep": "Kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}[kind]
-        self.write(f"{done}: {names}. On the shortlist: {len(self.session.kept)}.")
+        steps = [Step.about(kind, one) for one in chosen]
+        self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
+        total = len({fold(name) for name in (*self.session.kept, *_names_in(self.shortlist_file)[1])})
+        self.write(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
         self.stream = None
         if kind in ("more", "less"):
             self.next_page()
 
+    def _chosen(self, rest: str) -> list[Candidate | Step] | str:
+        """The names that a line means: numbers and ranges of the page, and names in words, parted by commas. The first
+        that is not known is returned as it was typed."""
+        found: list[Candidate | Step] = []
+        for piece in filter(None, map(str.strip, rest.split(","))):
+            whole = self._named(piece)
+            tokens = [piece] if whole is not None else piece.split()
+            for token in tokens:
+                first, dash, last = token.partition("-")
+                if dash and first.isdecimal() and last.isdecimal() and len(first + last) < _DIGITS:
+                    several = [self._named(str(number)) for number in range(int(first), int(last) + 1)]
+                else:
+                    several = [whole or self._named(token)]
+                if not several or None in several:
+                    return token
+                found += [one for one in several if one is not None and one not in found]
+        return found
+
+    def _concept(self, word: str, rest: str) -> None:
+        step = concept_step(word, rest)
+        if not usable_words(step.text):
+            self.write(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
+            return
+        self._step(step)
+        if word == "add" and not any(map(lexicon().known, usable_words(step.text))):
+            self.write(f"{step.text!r} is no word known here: it brings nothing else to mind. `undo` takes it back.")
+        self.stream = None
+        self.next_page()
+
+    def _undo(self) -> None:
+        last = self.session.last
+        self._step(Step("undo"))
+        self.stream = None
+        names = ", ".join(step.text for step in last)
+        self.write(f"Taken back: {last[0].kind} {names}." if last else "There is nothing to take back.")
+        if last and last[0].kind not in ("keep", "unkeep", "drop"):
+            self.next_page()
+
+    def _back(self) -> None:
+        if self.at < 1:
+            self.write("There is no page before this one.")
+            return
+        self.at -= 1
+        self._show_page()
+
     def _explain(self, rest: str) -> None:
         one = self._named(rest)
         if one is None:
-            self.write(f"Say which of this page, by number: why 3 (1 to {len(self.page)}).")
+            self.write(f"Say which, by number or name: why 3 (1 to {len(self.page)}).")
+            return
+        if isinstance(one, Step):  # of an earlier session: only how it was made is known
+            self.write(f"{one.text}: {one.construction}, {one.how}")
             return
         parts = ", ".join(f"{name} {value:.2f}" for name, value in one.parts.items())
         for line in (f"{one.text}: {one.construction}, {one.how}", *one.origins, f"score {one.score:.2f}: {parts}"):
             say_below(line)
 
-    def _named(self, token: str) -> Candidate | None:
+    def _named(self, token: str) -> Candidate | Step | None:
+        """A name of the page by its number, or any name shown so far by its text."""
         if token.isdecimal():
-            return self.page[int(token) - 1] if 1 <= int(token) <= len(self.page) else None
-        return next((one for one in self.page if one.text.casefold() == token.casefold()), None)
+            return self.page[int(token) - 1] if len(token) < _DIGITS and 1 <= int(token) <= len(self.page) else None
+        shown = (one for page in (self.page, *self.pages) for one in page if fold(one.text) == fold(token))
+        return next(shown, None) or self.session.met(token)
 
     def next_page(self) -> None:
         """Show the next page; what was learned since the last one counts from here on."""
+        if self.stream is not None and self.at + 1 < len(self.pages):
+            self.at += 1
+            self._show_page()
+            return
         settled = self.session.brief(self.brief)
         if not settled.concepts:
             self.write("No concept is left. Add one: add WORD")
             return
         if self.stream is None:
             self.stream = candidates(settled, taste=self.session.taste, register=self.register)
-        self.page = list(islice(self.stream, PAGE))
-        if not self.page:
+        page = list(islice(self.stream, PAGE))
+        if not page:
             self.write("No more names within these limits. Add a concept, or undo a step.")
             return
-        self._step(*(Step("shown", candidate.text) for candidate in self.page))
+        self.pages.append(page)
+        self.at = len(self.pages) - 1
+        self._step(*(Step.about("shown", candidate) for candidate in page))
+        self._show_page()
+
+    def _show_page(self) -> None:
         rows = [
             {"number": number, "name": one.text, "score": f"{one.score:.2f}", "how": one.how, "flags": one.flags}
             for number, one in enumerate(self.page, 1)
@@ -186,19 +263,62 @@ class Desk:
         write_whole(self.session_file, journal(self.session))
 
     def save(self, path: Path) -> None:
-        """Write the shortlist; names that stand in the file already stay as they are."""
-        if not self.session.kept:
+        """Write the shortlist; names that stand in the file stay, and what was deleted in it stays deleted."""
+        problem = self._unfit(path)
+        if problem is not None:
+            self.write(f"{problem} The shortlist is not written.")
             return
-        before, known = "", []
-        if path.is_file():
-            before = path.read_text("utf-8")
-            known = [line.strip() for line in before.splitlines() if not line.startswith("#")]
+        before, known = _names_in(path)
+        there = {fold(name) for name in known}
+        own = os.path.realpath(path) == os.path.realpath(self.shortlist_file)
+        gone = [name for name in self.session.kept if own and name in self.session.saved and fold(name) not in there]
+        if gone:
+            self._step(*(replace(Step("unkeep", name), joined=place > 0) for place, name in enumerate(gone)))
+            self.write(f"Deleted in {path}, so no longer kept: {', '.join(gone)}.")
+        kept = self.session.kept
+        if not kept:
+            return
         try:
-            write_whole(path, shortlist_text(self.session.kept, before, known).encode())
+            write_whole(path, shortlist_text(kept, before, known).encode())
         except OSError as error:
             self.write(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
             return
-        self.write(f"{plural(len(self.session.kept), 'name')} kept, in {path}.")
+        if own:
+            self._step(*(Step("saved", name) for name in kept if name not in self.session.saved))
+        self.write(f"{plural(len(kept), 'name')} kept, in {path}.")
+
+    def _unfit(self, path: Path) -> Problem | None:
+        """Why the shortlist may not be written to `path`; a list that the brief names as its own may be added to."""
+        inputs = [self.session_file, *self.brief.marks, *([self.brief.source] if self.brief.source else [])]
+        beginnings: tuple[bytes, ...] = (SHORTLIST_HEAD.encode(),)
+        named = self.brief.shortlist_file
+        if named is not None and os.path.realpath(path) == os.path.realpath(named) and path.suffix.lower() != ".csv":
+            beginnings = (b"",)
+        return unfit_output(path, "shortlist", beginnings, inputs)
+
+
+def _names_in(path: Path) -> tuple[str, list[str]]:
+    """The text of a shortlist file, and the names in it; nothing if there is none or it is no text."""
+    try:
+        text = path.read_text("utf-8-sig") if path.is_file() else ""
+    except (OSError, UnicodeDecodeError):
+        return "", []
+    lines = map(str.strip, text.splitlines())
+    return text, [line for line in lines if line and not line.startswith("#")]
+
+
+def taste_lines(session: Session) -> list[str]:
+    """What steers the next pages, in words."""
+    lines = []
+    for title, factors in (("words", session.words), ("ways of making", session.constructions)):
+        liked = [text for text, factor in sorted(factors.items(), key=lambda item: -item[1]) if factor > 1]
+        disliked = [text for text, factor in sorted(factors.items(), key=lambda item: item[1]) if factor < 1]
+        lines += [f"  more of these {title}: {', '.join(liked)}"] if liked else []
+        lines += [f"  less of these {title}: {', '.join(disliked)}"] if disliked else []
+    lines += [f"  names like: {', '.join(session.models)}"] if session.models else []
+    lines += [f"  added: {', '.join(concept.word for concept in session.added)}"] if session.added else []
+    lines += [f"  without: {', '.join(session.without)}"] if session.without else []
+    return lines or ["  Nothing yet: keep, drop, more and less do."]
 
 
 def concept_step(kind: str, text: str) -> Step:
@@ -221,7 +341,12 @@ def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, re
     started = read_journal(session_file) if session_file.exists() else Session()
     if not session_file.parent.is_dir():
         raise InputError(f"{session_file}: its folder does not exist. Give another --session file")
-    desk = Desk(brief, session_file, shortlist_file, register, input, _write, started, [])
+    with suppress(ImportError):  # line editing and the lines before, where the system has them
+        import readline  # noqa: F401
+    desk = Desk(brief, session_file, shortlist_file, register, input, _write, started)
+    problem = desk._unfit(shortlist_file)
+    if problem is not None:
+        raise InputError(problem)
     if started.steps:
         _write(f"Taking up the session in {session_file}: {plural(len(started.kept), 'name')} kept so far.")
     _write(on_screen(DISCLAIMER))

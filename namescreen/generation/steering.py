@@ -16,22 +16,29 @@ from ..errors import InputError, Problem
 from ..text import fold
 from .brainstorming import Taste
 from .candidate import Candidate
+from .senses import usable_words
 
-__all__ = ["KINDS", "Session", "Step", "journal", "read_journal", "shortlist_text"]
+__all__ = ["KINDS", "SHORTLIST_HEAD", "Session", "Step", "journal", "read_journal", "shortlist_text"]
 
-KINDS = ("shown", "keep", "drop", "more", "less", "add", "without", "undo")
-"""What a step may do: note what was shown; keep or drop a name; ask for more or less like one; add a concept, or
-go on without a word; take the last step back."""
+KINDS = ("shown", "keep", "unkeep", "drop", "more", "less", "add", "without", "saved", "undo")
+"""What a step may do: note what was shown; keep a name, take it off the shortlist again, or drop it; ask for more or
+less like one; add a concept, or go on without a word; note what was written to the shortlist file; take back the last
+step, and those that stood on one line with it."""
+
+SHORTLIST_HEAD = "# Shortlist: one name a line; lines with # are remarks."
+"""The first line of every shortlist file written here."""
+_NOTES = ("shown", "saved")  # steps that are no wish of the maker's, and are not taken back
 
 _HEADER = {"namescreen session": 1}
-_LEARN = {"keep": (1.25, 1.04), "more": (1.6, 1.08), "drop": (0.85, 0.985), "less": (0.5, 0.92)}
+_LEARN = {"keep": (1.25, 1.04), "unkeep": (0.8, 0.96), "more": (1.6, 1.08), "drop": (0.85, 0.985), "less": (0.5, 0.92)}
 """By how much a step raises or lowers the sources of a name, and its construction (set by trying sessions)."""
 _BOUNDS = (0.2, 2.5)
 
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One step: its kind, the name or word it is about, and how that name was made."""
+    """One step: its kind, the name or word it is about, and how that name was made; `joined` if it stood on one line
+    with the step before."""
 
     kind: str
     text: str = ""
@@ -39,21 +46,24 @@ class Step:
     construction: str = ""
     how: str = ""
     senses: tuple[str, ...] = ()
+    joined: bool = False
 
     @classmethod
-    def about(cls, kind: str, candidate: Candidate) -> Step:
-        """A step about a candidate."""
+    def about(cls, kind: str, candidate: Candidate | Step) -> Step:
+        """A step about a candidate, or about the one that another step is about."""
         return cls(kind, candidate.text, candidate.sources, candidate.construction, candidate.how)
 
 
 @dataclass(frozen=True)
 class Session:
-    """Where a session stands. `kept` maps each kept name to how it was made; `shown` are all names seen."""
+    """Where a session stands. `kept` maps each kept name to how it was made; `shown` are all names seen; `saved` those
+    written to the shortlist file."""
 
     steps: tuple[Step, ...] = ()
     kept: Mapping[str, str] = field(default_factory=dict)
     dropped: tuple[str, ...] = ()
     shown: frozenset[str] = frozenset()
+    saved: frozenset[str] = frozenset()
     added: tuple[Concept, ...] = ()
     without: tuple[str, ...] = ()
     words: Mapping[str, float] = field(default_factory=dict)
@@ -61,7 +71,7 @@ class Session:
     models: tuple[str, ...] = ()
 
     def after(self, *steps: Step) -> Session:
-        """The session after these steps. "undo" takes back the last step that was not one of showing."""
+        """The session after these steps. "undo" takes back what `last` says."""
         session = self
         for step in steps:
             session = session._undone() if step.kind == "undo" else session._next(step)
@@ -71,6 +81,8 @@ class Session:
         now = replace(self, steps=(*self.steps, step))
         if step.kind == "shown":
             return replace(now, shown=self.shown | {step.text})
+        if step.kind == "saved":
+            return replace(now, saved=self.saved | {step.text})
         if step.kind == "add":
             concept = Concept(step.text, step.senses)
             others = tuple(one for one in self.added if fold(one.word) != fold(step.text))
@@ -85,7 +97,7 @@ class Session:
             kept[step.text] = f"{step.construction}: {step.how}" if step.how else ""
         elif step.kind == "drop":
             dropped = (*dropped, step.text)
-        else:
+        elif step.kind != "unkeep":
             kept, dropped = dict(self.kept), self.dropped
         models = (*self.models, step.text) if step.kind == "more" else self.models
         by_word, by_construction = _LEARN[step.kind]
@@ -100,12 +112,28 @@ class Session:
             shown=self.shown | {step.text},
         )  # fmt: skip
 
+    @property
+    def last(self) -> tuple[Step, ...]:
+        """The steps that "undo" takes back: the last wish of the maker's, with those of its line."""
+        found: list[Step] = []
+        for step in reversed(self.steps):
+            if step.kind not in _NOTES:
+                found.append(step)
+                if not step.joined:
+                    break
+        return tuple(reversed(found))
+
     def _undone(self) -> Session:
-        places = [place for place, step in enumerate(self.steps) if step.kind != "shown"]
-        if not places:
-            return self
-        last = places[-1]
-        return Session().after(*self.steps[:last], *self.steps[last + 1 :])
+        back = len(self.last)
+        wishes = [place for place, step in enumerate(self.steps) if step.kind not in _NOTES]
+        gone = set(wishes[len(wishes) - back :])
+        return Session().after(*(step for place, step in enumerate(self.steps) if place not in gone)) if back else self
+
+    def met(self, text: str) -> Step | None:
+        """The last step about the name `text`, in any case; None if it was never shown."""
+        wanted = fold(text)
+        about = (step for step in reversed(self.steps) if step.kind not in ("add", "without", "saved"))
+        return next((step for step in about if fold(step.text) == wanted), None)
 
     @property
     def taste(self) -> Taste:
@@ -128,7 +156,7 @@ def journal(session: Session) -> bytes:
     lines = [json.dumps(_HEADER)]
     for step in session.steps:
         facts = {"do": step.kind, "text": step.text, "sources": step.sources, "construction": step.construction,
-                 "how": step.how, "senses": step.senses}  # fmt: skip
+                 "how": step.how, "senses": step.senses, "joined": step.joined}  # fmt: skip
         lines.append(json.dumps({key: value for key, value in facts.items() if value}, ensure_ascii=False))
     return ("\n".join(lines) + "\n").encode()
 
@@ -169,7 +197,11 @@ def _step(facts: object) -> Step | None:
         return None
     if not all(isinstance(items, list) and all(isinstance(item, str) for item in items) for items in lists):
         return None
-    return Step(str(facts["do"]), texts[0], tuple(lists[0]), texts[1], texts[2], tuple(lists[1]))
+    if not isinstance(facts.get("joined", False), bool) or (facts["do"] == "add" and not usable_words(texts[0])):
+        return None  # a concept that no name can be made from would end every later run
+    return Step(
+        str(facts["do"]), texts[0], tuple(lists[0]), texts[1], texts[2], tuple(lists[1]), facts.get("joined", False)
+    )
 
 
 def shortlist_text(kept: Mapping[str, str], before: str = "", known: Iterable[str] = ()) -> str:
@@ -178,7 +210,7 @@ def shortlist_text(kept: Mapping[str, str], before: str = "", known: Iterable[st
     `before` is what the file holds already and stays as it is; names in `known` stand there and are not repeated.
     """
     there = {fold(name) for name in known}
-    lines = [before.rstrip("\n")] if before.strip() else ["# Shortlist: one name a line; lines with # are remarks."]
+    lines = [before.rstrip("\n")] if before.strip() else [SHORTLIST_HEAD]
     for name, how in kept.items():
         if fold(name) not in there:
             lines += [f"# {how}", name] if how else [name]

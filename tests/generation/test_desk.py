@@ -1,0 +1,191 @@
+"""A steered session line by line: what each line does, and that no line spoils the session or a file."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from namescreen.brief import Brief, Concept
+from namescreen.cli.steer import PAGE, Desk
+from namescreen.generation.steering import Session, read_journal
+
+Sit = Callable[..., "Sitting"]
+
+
+class Sitting:
+    """A desk in a folder of its own, with what it wrote."""
+
+    def __init__(self, folder: Path, brief: Brief, started: Session | None = None) -> None:
+        self.said: list[str] = []
+        self.session, self.shortlist = folder / "a.session", folder / "shortlist.txt"
+        self.desk = Desk(brief, self.session, self.shortlist, None, input, self.said.append, started or Session())
+        self.desk.next_page()
+
+    def say(self, line: str) -> str:
+        """Obey a line; what was written in answer."""
+        before = len(self.said)
+        word, _, rest = line.partition(" ")
+        self.desk.obey(word, rest)
+        return "\n".join(self.said[before:])
+
+    @property
+    def names(self) -> list[str]:
+        """The names of the page."""
+        return [one.text for one in self.desk.page]
+
+
+@pytest.fixture
+def sit(tmp_path: Path, studio: Brief) -> Sit:
+    return lambda **more: Sitting(tmp_path, more.pop("brief", studio), **more)
+
+
+def test_names_are_kept_by_number_range_and_text_also_from_earlier_pages(sit: Sit) -> None:
+    one = sit()
+    first = one.names
+    one.say("keep 1 3-5")
+    assert list(one.desk.session.kept) == [first[0], *first[2:5]]
+    one.say("next")
+    assert first[6] not in one.names
+    answer = one.say(f"keep {first[6].lower()}, {first[7]}")
+    assert {first[6], first[7]} <= set(one.desk.session.kept)
+    assert "On the shortlist: 6." in answer
+    one.say(f"drop {first[8]}")
+    assert first[8] in one.desk.session.dropped
+    one.say(f"unkeep {first[0]}")
+    assert first[0] not in one.desk.session.kept
+    assert first[0] not in one.desk.session.dropped
+
+
+@pytest.mark.parametrize("line", ["keep", "keep 99", "keep 5-3", "keep 0", "drop Zorblax", "more 1 99", "3-99999999"])
+def test_a_line_about_no_name_changes_nothing_and_says_so(line: str, sit: Sit) -> None:
+    one = sit()
+    before = one.desk.session
+    assert "1 to 12" in one.say(line)
+    assert one.desk.session == before
+
+
+def test_back_shows_the_page_before_and_next_the_one_after(sit: Sit) -> None:
+    one = sit()
+    first = one.names
+    assert "no page before" in one.say("back")
+    one.say("next")
+    second = one.names
+    one.say("back")
+    assert one.names == first
+    one.say("next")
+    assert one.names == second
+
+
+def test_undo_names_what_it_takes_back_and_takes_back_a_whole_line(sit: Sit) -> None:
+    one = sit()
+    names = one.names
+    one.say("keep 1 2")
+    one.say("drop 3")
+    assert names[2] in one.say("undo")
+    answer = one.say("undo")
+    assert names[0] in answer
+    assert names[1] in answer
+    assert not one.desk.session.kept
+    assert "nothing to take back" in one.say("undo")
+
+
+@pytest.mark.parametrize("line", ["add 7", "add !", "add =x", "add 東京", "without =x", "add ="])
+def test_a_concept_that_no_name_can_be_made_from_is_refused_and_not_kept(line: str, sit: Sit) -> None:
+    one = sit()
+    before = one.desk.session
+    assert "letters a to z" in one.say(line)
+    assert one.desk.session == before
+    assert read_journal(one.session) == before
+
+
+def test_an_unknown_word_is_questioned(sit: Sit) -> None:
+    one = sit()
+    assert "undo" in one.say("add zorblax")
+    assert "undo" not in one.say("add moss")
+
+
+def test_what_steers_is_shown(sit: Sit) -> None:
+    one = sit()
+    assert "Nothing yet" in one.say("taste")
+    one.say("more 1")
+    one.say("without clay")
+    told = one.say("taste")
+    assert "names like" in told
+    assert "without: clay" in told
+
+
+def test_a_name_deleted_in_the_shortlist_file_stays_deleted(sit: Sit) -> None:
+    one = sit()
+    first, second = one.names[:2]
+    one.say("keep 1 2")
+    one.say("save")
+    lines = one.shortlist.read_text("utf-8").splitlines()
+    at = lines.index(first)
+    one.shortlist.write_text("\n".join(lines[: at - 1] + lines[at + 1 :]) + "\n", "utf-8")
+    assert first in one.say("save")
+    assert first not in one.shortlist.read_text("utf-8").splitlines()
+    assert list(one.desk.session.kept) == [second]
+    again = sit(started=read_journal(one.session))
+    again.say("save")
+    assert first not in one.shortlist.read_text("utf-8").splitlines()
+
+
+def test_the_shortlist_goes_to_no_other_work(sit: Sit, tmp_path: Path, studio: Brief) -> None:
+    from dataclasses import replace
+
+    brief, marks, letter = tmp_path / "brief.toml", tmp_path / "marks.txt", tmp_path / "letter.txt"
+    for file in (brief, marks, letter):
+        file.write_text(f"{file.name} as it was\n", "utf-8")
+    one = sit(brief=replace(studio, source=brief, marks=(marks,)))
+    one.say("keep 1")
+    for file in (brief, marks, letter, one.session, tmp_path, tmp_path / "none" / "here.txt"):
+        before = file.read_bytes() if file.is_file() else b""
+        assert "not written" in one.say(f"save {file}")
+        assert (file.read_bytes() if file.is_file() else b"") == before
+    assert "1 name kept" in one.say(f"save {tmp_path / 'other.txt'}")
+
+
+def test_a_list_that_the_brief_names_is_added_to(sit: Sit, tmp_path: Path, studio: Brief) -> None:
+    from dataclasses import replace
+
+    mine = tmp_path / "shortlist.txt"
+    mine.write_text("Mistpatch\n", "utf-8")
+    one = sit(brief=replace(studio, shortlist=("Mistpatch",), shortlist_file=mine))
+    name = one.names[0]
+    assert "On the shortlist: 2." in one.say("keep 1")
+    one.say("save")
+    assert mine.read_text("utf-8").startswith("Mistpatch\n")
+    assert name in mine.read_text("utf-8").splitlines()
+
+
+def test_a_line_that_is_no_text_is_asked_for_again(sit: Sit) -> None:
+    one = sit()
+    lines: Iterator[str] = iter(["add caf\udce9", "keep 1", "stop"])
+    one.desk.read = lambda prompt: next(lines)
+    one.desk.run()
+    assert any("no text" in said for said in one.said)
+    assert len(read_journal(one.session).kept) == 1
+
+
+LINES = st.one_of(
+    st.text(max_size=12),
+    st.sampled_from(
+        ["keep 1", "drop 2", "more 3", "undo", "back", "next", "add tea", "without tea", "keep 2-4", "unkeep 1"]
+    ),
+)
+
+
+@settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(lines=st.lists(LINES, max_size=4))
+def test_whatever_is_typed_the_session_can_be_taken_up_again(lines: list[str], tmp_path: Path) -> None:
+    brief = Brief(concepts=(Concept("clay"), Concept("herb")))
+    one = Sitting(tmp_path, brief)
+    for line in lines:
+        if not line.startswith(("save", "stop")):
+            one.say(line)
+    again = Sitting(tmp_path, brief, read_journal(one.session))
+    assert len(again.names) in (0, PAGE)
