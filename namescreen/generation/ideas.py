@@ -65,6 +65,11 @@ class Idea:
         return f"{self.meaning} (for {self.term})" if self.meaning else f"for {self.term}"
 
     @property
+    def named(self) -> str:
+        """The word with the term it is here for: kelp (for sea)."""
+        return self.word if self.word == self.term else f"{self.word} (for {self.term})"
+
+    @property
     def reason(self) -> str:
         """Why it is here, in words: skep: beehive woven of straw (for bee)."""
         return f"{self.word}: {self.why}"

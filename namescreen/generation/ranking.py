@@ -12,10 +12,10 @@ from itertools import pairwise
 
 from ..brief import Brief
 from ..errors import InputError, Problem
-from ..lexicon import association, kinds, lexicon
+from ..lexicon import association, kinds, lexicon, zipf
 from ..pronunciation.phonotactics import pronounceability
 from ..tables import open_table
-from ..text import fold
+from ..text import fold, split_closed_compound
 from .blending.letter_statistics import surprise
 from .candidate import Proposal
 from .evocation import Evocation, Touches
@@ -256,11 +256,21 @@ def _echo(proposal: Proposal) -> float:
     return min(1.0, 0.5 * (one[0] == two[0]) + 0.3 * (stressed[0] == stressed[1]) + 0.4 * (one[-2:] == two[-2:]))
 
 
+@lru_cache(maxsize=64)
+def _words_in(model: tuple[str, ...]) -> tuple[str, ...]:
+    """The words of a name, and those that a closed one is made of."""
+    return tuple(dict.fromkeys(part for one in model for part in (one, *split_closed_compound(one, zipf))))
+
+
 def resemblance(proposal: Proposal, model: Sequence[str]) -> float:
-    """How much a proposal resembles a model name, in [0, 1]: shared letter pairs, ending, length, words."""
-    other = "".join(model)
-    pairs_a, pairs_b = set(pairwise(f"^{proposal.letters}$")), set(pairwise(f"^{other}$"))
-    shared = 2 * len(pairs_a & pairs_b) / (len(pairs_a) + len(pairs_b))
-    ending = proposal.letters[-2:] == other[-2:]
-    size = 1 - min(1.0, abs(len(proposal.letters) - len(other)) / 6)
-    return 0.45 * shared + 0.15 * ending + 0.25 * size + 0.15 * (len(proposal.words) == len(model))
+    """How much a proposal resembles a model name, in [0, 1]: by what it brings to mind, its rhythm, size and ending.
+
+    A word that both share counts no more than a near one: who likes a name seeks others like it, not the same again.
+    """
+    parts = _words_in(tuple(model))
+    near = max((_company(one.casefold(), part) for one in proposal.sources for part in parts), default=0.0)
+    beats = sum(word(part).beats for part in model)
+    size = 1 - min(1.0, abs(len(proposal.letters) - sum(map(len, model))) / 6)
+    rhythm = 1 - min(1.0, abs(syllables(proposal) - beats) / 2)
+    ending = proposal.letters[-2:] == model[-1][-2:]
+    return 0.4 * near + 0.2 * size + 0.15 * rhythm + 0.1 * ending + 0.15 * (len(proposal.words) == len(model))

@@ -20,7 +20,7 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 6.5, "pair": 3.5, "changed": 3, "figure": 3, "affix": 1.2, "foreign": 1.2}
+_SHARE = {"found": 8, "pair": 3.5, "changed": 3.2, "figure": 2.8, "affix": 1, "foreign": 0.8}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs

@@ -15,6 +15,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
 from namescreen.generation.senses import unfit
+from namescreen.lexicon import association
 from namescreen.pronunciation import pronounce_words
 from namescreen.pronunciation.phones import is_vowel
 from namescreen.register import read_register
@@ -106,11 +107,13 @@ def test_a_rich_brief_does_not_explode() -> None:
     assert len(about & set(words)) >= 8
 
 
-def test_like_brings_names_nearer(studio: Brief) -> None:
-    def ending(found: list[Candidate]) -> int:
-        return sum(candidate.text.endswith("ring") for candidate in found)
+def test_like_brings_names_nearer_without_saying_them_again(studio: Brief) -> None:
+    def nearness(found: list[Candidate]) -> float:
+        return sum(max(association(word, "brook") or 0 for word in one.sources) for one in found)
 
-    assert ending(brainstorm(studio, limit=40, like="Clayring")) > ending(brainstorm(studio, limit=40))
+    alike = brainstorm(studio, limit=20, like="Brookwell")
+    assert nearness(alike) > nearness(brainstorm(studio, limit=20))
+    assert sum(one.text.startswith("Brook") for one in alike) <= 2
 
 
 def test_taste_moves_the_words(studio: Brief) -> None:

@@ -84,6 +84,8 @@ def test_syllables_are_counted_by_sound_or_by_letters() -> None:
     assert syllables(Proposal("Solara", ("solara",), "blend", "", ("sol",), "sol")) == 3
 
 
-def test_resemblance_is_greatest_for_the_model_itself() -> None:
-    assert resemblance(proposal("Fernwick"), ("fernwick",)) == pytest.approx(1)
-    assert resemblance(proposal("Fernwell"), ("fernwick",)) > resemblance(proposal("Bold Otter"), ("fernwick",))
+def test_resemblance_is_greatest_for_the_model_itself_and_for_its_like() -> None:
+    model = ("brookwell",)
+    assert resemblance(proposal("Brookwell", "brook", "well"), model) == pytest.approx(1)
+    near, far = proposal("Streamford", "stream", "ford"), proposal("Bold Otter", "bold", "otter")
+    assert resemblance(near, model) > resemblance(far, model)

@@ -55,7 +55,7 @@ def affixed(idea: Idea, affix: Affix) -> Proposal:
     text = form + idea.word if affix.form.endswith("-") else idea.word + form
     join = seam(form, idea.word) if affix.form.endswith("-") else seam(idea.word, form)
     return Proposal(
-        text.capitalize(), (text,), NAME, f"{idea.word} with {affix.form} ({affix.meaning})", (idea.word,), idea.word,
+        text.capitalize(), (text,), NAME, f"{idea.named} with {affix.form}, {affix.meaning}", (idea.word,), idea.word,
         _sounds(idea.word, affix), join, 0.9,
     )  # fmt: skip
 

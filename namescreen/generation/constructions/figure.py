@@ -41,7 +41,7 @@ def named(first: str, idea: Idea) -> Proposal:
     """A first name or title before an idea."""
     words = (first.casefold(), idea.word)
     sounds = word(words[0]).sounds + word(words[1]).sounds
-    return Proposal(title(first, idea.word), words, NAME, f"{first}, and {idea.word}", (idea.word,), idea.word, sounds)
+    return Proposal(title(first, idea.word), words, NAME, f"{first}, and {idea.named}", (idea.word,), idea.word, sounds)
 
 
 def _surnames(material: Material) -> Iterator[Idea]:

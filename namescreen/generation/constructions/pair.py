@@ -61,8 +61,9 @@ def closed(a: Idea, b: Idea) -> Proposal:
     text = a.word + b.word
     sounds = a.facts.sounds + tuple(s[:-1] + "2" if s.endswith("1") else s for s in b.facts.sounds)
     return Proposal(
-        text.capitalize(), (text,), NAME, f"{a.word} + {b.word}", (a.word, b.word), a.word, sounds, seam(a.word, b.word)
-    )
+        text.capitalize(), (text,), NAME, f"{a.named} + {b.named}", (a.word, b.word), a.word, sounds,
+        seam(a.word, b.word),
+    )  # fmt: skip
 
 
 def joined(a: Idea, b: Idea) -> Proposal:
@@ -70,7 +71,7 @@ def joined(a: Idea, b: Idea) -> Proposal:
     words = (a.word, "and", b.word)
     sounds = tuple(sound for one in words for sound in word(one).sounds)
     return Proposal(
-        f"{a.word.capitalize()} & {b.word.capitalize()}", words, NAME, f"{a.word} and {b.word}", (a.word, b.word),
+        f"{a.word.capitalize()} & {b.word.capitalize()}", words, NAME, f"{a.named} and {b.named}", (a.word, b.word),
         a.word, sounds,
     )  # fmt: skip
 
