@@ -26,7 +26,8 @@ ROWS_A_BLOCK = 64
 """Rows compressed together: larger blocks are smaller on disk but cost more to show one mark."""
 
 _FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
-DEAD = STATUSES.index("dead")
+_STATUS_NUMBER = {status: number for number, status in enumerate(STATUSES)}
+DEAD = _STATUS_NUMBER["dead"]
 
 
 class MarkWriter:
@@ -67,7 +68,7 @@ class MarkWriter:
             )
         )  # fmt: skip
         self._classes.append(sum([1 << number for number in mark.classes]) if mark.classes else 0)
-        self._status.append(STATUSES.index(mark.status))
+        self._status.append(_STATUS_NUMBER[mark.status])
         date = mark.filed or mark.registered
         self._date.append(int(date.replace("-", "")) if date else 0)
         office = mark.office.casefold()

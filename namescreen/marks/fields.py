@@ -35,8 +35,7 @@ FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
         "trade mark number", "mark number", "tm number", "number", "no", "id",
     ),
     "registration_number": ("registration number", "registration no", "reg no", "international registration number"),
-    "office": ("office", "registration office code", "office code", "registry", "jurisdiction", "country",
-               "country code", "territory"),
+    "office": ("office", "registration office code", "office code", "registry", "jurisdiction", "territory"),
     "classes": ("classes", "class", "nice classes", "nice class", "class number", "class numbers", "class no",
                 "international class", "international classes", "nice", "nice classification"),
     "goods": ("goods", "goods and services", "goods services", "services", "goods services description",
@@ -57,7 +56,10 @@ FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
     "mark_type": ("type", "mark type", "mark feature", "mark feature category", "type of mark", "kind of mark"),
     "territories": ("territories", "designated countries", "designations"),
 }  # fmt: skip
-"""For each field of a `Mark`, the column names understood, folded; earlier ones win where several stand."""
+"""For each field of a `Mark`, the column names understood, folded; earlier ones win where several stand.
+
+A "country" is none: in the lists of offices it is the owner's, and would say where the mark holds.
+"""
 
 OPTION_NAMES: Mapping[str, str] = {
     "mark": "text", "number": "number", "registration": "registration_number", "office": "office", "classes": "classes",
@@ -165,10 +167,8 @@ def nice_classes(text: str) -> tuple[tuple[int, ...], tuple[str, ...]]:
 
 
 def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
-    if not given or not re.search(r"[1-9]", given):  # none, or zeros in the place of none
-        return ""
-    date = plain_date(given)
-    if not date:
+    date = plain_date(given) if given else ""
+    if not date and given.strip("0-/. "):  # zeros stand in the place of none
         note(
             f"the date {given.strip()[:30]!r} is not understood, or may be two days",
             "Write dates as YYYY-MM-DD; the mark was kept without it",
@@ -191,11 +191,14 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
                 "Nice classes are 1 to 45; the mark was kept with the classes understood",
                 "classes",
             )
-    office, goods, status, owner = [one_line(get(field, "")) for field in ("office", "goods", "status", "owner")]
-    number, registration = [real_number(one_line(get(field, ""))) for field in ("number", "registration_number")]
-    if number:
-        registration = "" if registration == number else registration
-    words, kind = get("text", ""), mark_type(get("mark_type", ""))
+    office, goods, status, owner, number, registration = [
+        one_line(given) if (given := get(field)) else "" for field in _ON_ONE_LINE
+    ]
+    number, registration = real_number(number), real_number(registration)
+    if registration == number:
+        registration = ""
+    words, kind = get("text", ""), get("mark_type", "")
+    kind = mark_type(kind) if kind else ""
     filed, priority, registered, expires = [_date(get(field, ""), field, note) for field in DATES]
     return Mark(
         words,
@@ -215,8 +218,11 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
         priority,
         expires,
         "combined" if words and kind == "figurative" else kind,
-        territories_of(office, _codes(get("territories", ""))),
+        territories_of(office, _codes(given) if (given := get("territories")) else ()),
     )
+
+
+_ON_ONE_LINE = ("office", "goods", "status", "owner", "number", "registration_number")
 
 
 def _codes(text: str) -> tuple[str, ...]:

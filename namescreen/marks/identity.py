@@ -23,6 +23,9 @@ if TYPE_CHECKING:
 __all__ = ["Event", "combined", "identity", "real_number", "runs"]
 
 
+_SEPARATORS = re.compile(r"[\W_]+")
+
+
 class Event(IntEnum):
     """What a record is to the earlier ones of its mark."""
 
@@ -41,7 +44,7 @@ class Event(IntEnum):
 
 def real_number(number: str) -> str:
     """A number as it stands; "" where it is only zeros."""
-    return number if re.search(r"[^\W0]", number) else ""
+    return number if number.strip("0 .-/") else ""
 
 
 def identity(office: str, number: str) -> int:
@@ -50,7 +53,9 @@ def identity(office: str, number: str) -> int:
     Spaces, separators, case and leading zeros do not count. That two of ten million marks meet by chance has a
     probability of three in a million.
     """
-    plain = re.sub(r"[\W_]+", "", number).casefold().lstrip("0")
+    if not number:
+        return 0
+    plain = (number if number.isdigit() else _SEPARATORS.sub("", number).casefold()).lstrip("0")
     if not plain:
         return 0
     known = office_code(office) or office.casefold()

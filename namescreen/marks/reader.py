@@ -254,7 +254,8 @@ class _Reading:
                 found = self.sides.get(key).get("owner", ())
                 values["owner"] = "; ".join(dict.fromkeys(name for _, name in found))
             place = line if tally.name == document.name else 0
-            mark = mark_from({**values, "text": self._words(values.get("text", ""), line)}, tally.name, place, note)
+            values["text"] = self._words(values.get("text", ""), line)
+            mark = mark_from(values, tally.name, place, note)
             event = _event(operation, mark, table=table)
             if event == Event.WORDLESS:
                 tally.wordless[mark.mark_type] += 1

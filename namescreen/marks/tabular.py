@@ -267,6 +267,7 @@ def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLo
         if '"' not in line:
             yield number, line.split(delimiter)
             continue
+        odd = line.count('"') % 2 == 1  # only then can a quoted text go on in the next line
         taken = [(number, line)]
 
         def feed(taken: list[tuple[int, str]] = taken, most: int = patience) -> Iterator[str]:
@@ -278,12 +279,12 @@ def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLo
                 yield pair[1] + "\n"
 
         try:
-            row = next(csv.reader(feed(), delimiter=delimiter, strict=True), [])
+            row = next(csv.reader(feed() if odd else (line,), delimiter=delimiter, strict=True), [])
         except csv.Error:
             # Quotation marks that are part of the text, as in a TSV without quoting: take the line as it
             # stands.
             row = [cell.strip().strip('"') for cell in line.split(delimiter)]
-            if line.count('"') % 2 or len(taken) > 1:
+            if odd:
                 log.note(
                     "a quotation mark opens and does not close",
                     "The line was read as it stands: close it, or double it inside quoted text",
@@ -310,10 +311,14 @@ def _settled(rows: Iterator[Row], log: ProblemLog, what: str) -> Iterator[Row]:
         )
     shown = {field: [values.get(field, "") for _, values in first] for field in DATES}
     all_columns = order_of(chain.from_iterable(shown.values()))
-    orders = {field: order_of(dates) or all_columns for field, dates in shown.items()}
+    orders = {field: order for field, dates in shown.items() if (order := order_of(dates) or all_columns)}
+    if not orders:
+        yield from first
+        yield from rows
+        return
     for number, values in chain(first, rows):
         for field, order in orders.items():
-            if order and (given := values.get(field)):
+            if given := values.get(field):
                 values[field] = plain_date(given, order) or given
         yield number, values
 
@@ -336,6 +341,11 @@ def _together(rows: Iterator[Row]) -> Iterator[Row]:
 
 
 def _one_mark(one: Values, other: Values) -> bool:
-    return bool(one.get("number", "").strip(" 0")) and all(
-        one.get(field, "") == other.get(field, "") for field in FIELD_NAMES if field not in ("classes", "goods")
+    number = one.get("number", "")
+    return (
+        number == other.get("number", "")
+        and bool(number.strip(" 0"))
+        and all(
+            one.get(field, "") == other.get(field, "") for field in FIELD_NAMES if field not in ("classes", "goods")
+        )
     )
