@@ -306,7 +306,7 @@ def run(prepared: Path, before: str) -> subprocess.CompletedProcess[str]:
 @pytest.mark.parametrize(
     "where",
     [
-        "namescreen.marks.fields.one_line",
+        "namescreen.marks.reader.one_line",
         "namescreen.register.build._add_rows",
         "namescreen.register.store.write_store",
         "os.fsync",
