@@ -19,9 +19,12 @@ from .text_lines import encoding_of, lines
 from .uspto import BULK
 from .xml_records import looks_like_xml, read_records
 
-__all__ = ["Format", "read_document", "read_side_table", "sniff"]
+__all__ = ["UNNAMED", "Format", "read_document", "read_side_table", "sniff"]
 
 XML_LAYOUTS = (BULK, ST66, ST96, BRAZIL, KOREA, KOREA_GOODS, FRANCE)
+_XML = "XML"
+UNNAMED = ("", _XML)
+"""What a document is called whose format is an office's only as its records come to tell."""
 NO_REGISTERS = {
     "ttab-proceedings": "holds proceedings before the USPTO's trial and appeal board, not marks",
 }
@@ -30,10 +33,12 @@ NO_REGISTERS = {
 
 @dataclass(frozen=True, slots=True)
 class Format:
-    """What a document is in: its `name`, whether documents of it go `together` as one source, and, for one that holds
-    facts about marks that stand elsewhere, the side table that it is (`owners`: XML with owners alone)."""
+    """What a document is in: its `name`, whether documents of it go `together` as one source, whether it is `xml`, and,
+    for one that holds facts about marks that stand elsewhere, the side table that it is (`owners`: XML with owners
+    alone)."""
 
     name: str
+    xml: bool = False
     together: bool = False
     side: SideTable | None = None
     owners: bool = False
@@ -44,8 +49,8 @@ def sniff(stream: Stream, suffix: str, columns: Columns, encoding: str | None = 
     head = stream.head
     if suffix == ".xml" or looks_like_xml(head):
         text = head.replace(b"\0", b"")
-        owners = b"<Transaction" in text and b"Applicant" in text and not re.search(rb"[<:]TradeMark[\s>]", text)
-        return Format("XML", together=True, owners=owners)
+        owners = b"<Transaction" in text and b"Applicant" in text and not re.search(rb"[<:]Trade[Mm]ark[\s>]", text)
+        return Format(_XML, xml=True, together=True, owners=owners)
     first = head.decode(encoding or encoding_of(head) or "utf-8", "replace").lstrip("\ufeff").splitlines()
     names = header_of(first[0], suffix, columns) if first else []
     known = table_of(names) if names and "text" not in columns else None
@@ -56,10 +61,16 @@ def sniff(stream: Stream, suffix: str, columns: Columns, encoding: str | None = 
 
 
 def read_side_table(
-    stream: Stream, suffix: str, log: ProblemLog, side: SideTable, sides: SideTables, encoding: str | None
-) -> int:
-    """Keep the facts of a side table; returns how many rows it has."""
-    return put_aside(lines(stream, log, encoding), suffix, log, side, sides)
+    stream: Stream,
+    suffix: str,
+    log: ProblemLog,
+    side: SideTable,
+    sides: SideTables,
+    encoding: str | None,
+    count: Callable[[], None],
+) -> None:
+    """Keep the facts of a side table; `count` is called for each row."""
+    put_aside(lines(stream, log, encoding), suffix, log, side, sides, count)
 
 
 def read_document(

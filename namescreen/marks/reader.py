@@ -13,15 +13,14 @@ from ..errors import InputError, Problem
 from ..text import MAX_LENGTH, parse
 from .columns import MarkColumns, MarkWriter
 from .fields import Columns, chosen_columns, mark_from, one_line
-from .formats import read_document, read_side_table, sniff
+from .formats import UNNAMED, read_document, read_side_table, sniff
 from .identity import Event
 from .mark import Mark
 from .problems import ProblemLog
 from .side_tables import SideTables
-from .sources import Container, DamagedError, Document, Stream, containers_of
+from .sources import Container, DamagedError, Document, Stream, containers_of, note_ignored
 from .tabular import read_lines
 from .text_lines import lines, require_encoding
-from .xml_records import Values
 
 __all__ = ["Progress", "Source", "read_marks", "read_names"]
 
@@ -179,23 +178,40 @@ class _Reading:
         try:
             with document.open() as stream:
                 kind = sniff(stream, document.suffix, self.columns, self.encoding)
-                if kind.side is not None:
-                    read_side_table(stream, document.suffix, self.log, kind.side, self.sides, self.encoding)
-                elif kind.owners:
-                    for _, values in read_document(
-                        stream, document.suffix, self.log, self.columns, self.sides, self.encoding
-                    ):
-                        self._keep_owner(values)
-                else:
+                if kind.side is None and not kind.owners:
                     return False
-        except (DamagedError, InputError, LookupError):
-            return False  # it is read again, and then noted
-        self.read_aside[document.name] = kind.name
+                self.read_aside[document.name] = kind.name
+                if kind.owners:
+                    self._keep_owners(stream, document)
+                elif kind.side is not None and kind.side.facts is not None:
+                    read_side_table(
+                        stream, document.suffix, self.log, kind.side, self.sides, self.encoding, self._count
+                    )
+                else:
+                    note_ignored([document.name], self.log)
+        except DamagedError as error:
+            if document.name not in self.read_aside:
+                return False  # it is read again, and then noted
+            self._damaged(error, None)
         return True
 
-    def _keep_owner(self, values: Values) -> None:
-        if values.get("operation") == "owner":
-            self.sides.put(values["owner_key"], [("owner", "", values["owner"])])
+    def _keep_owners(self, stream: Stream, document: Document) -> None:
+        for _, values in read_document(stream, document.suffix, self.log, self.columns, self.sides, self.encoding):
+            self._count()
+            if values.get("operation") == "owner":
+                self.sides.put(values["owner_key"], [("owner", "", values["owner"])])
+
+    def _count(self) -> None:
+        self.records += 1
+        if self.progress and self.records % EVERY == 0:
+            self.progress(self.records, None)
+
+    def _damaged(self, error: DamagedError, line: int | None) -> None:
+        self.log.note(
+            f"the archive is cut, locked or damaged ({error})",
+            "What stood before that was kept: download it again",
+            line=line,
+        )
 
     def read(self, container: Container, document: Document) -> None:
         """Read one document; what is wrong with it is noted."""
@@ -214,15 +230,11 @@ class _Reading:
                     self.log.reading(name)
                 tally = self.tallies.setdefault(name, _Tally(name))
                 tally.containers[container.sha256] = container.date
-                if kind.name not in ("", "XML"):
+                if kind.name not in UNNAMED:
                     tally.formats[kind.name] = None
-                last = self._read(stream, document, tally, container.date, table=kind.name != "XML")
+                last = self._read(stream, document, tally, container.date, table=not kind.xml)
         except DamagedError as error:
-            self.log.note(
-                f"the archive is cut, locked or damaged ({error})",
-                "The marks before that were kept: download it again",
-                line=last or None,
-            )
+            self._damaged(error, last or None)
         except InputError as error:
             self.fatal.extend(error.problems)
         if tally is not None:
@@ -240,9 +252,7 @@ class _Reading:
 
         rows = read_document(stream, document.suffix, self.log, self.columns, self.sides, self.encoding, tell)
         for line, values in rows:
-            self.records += 1
-            if self.progress and self.records % EVERY == 0:
-                self.progress(self.records, None)
+            self._count()
             operation = values.get("operation", "")
             if operation == "owner":
                 continue
@@ -284,6 +294,7 @@ class _Reading:
                 tally.remarks(self.log)
             except InputError as error:
                 self.fatal.extend(error.problems)
+        self._miss_main_tables()
         marks = self.writer.columns()
         kept = self.writer.kept
         sources = tuple(tally.source(kept.get(tally.name, 0)) for tally in self.tallies.values() if tally.rows)
@@ -300,6 +311,18 @@ class _Reading:
             empty = [Problem("holds no marks", "Put one mark a line", str(one.path)) for one in containers]
             raise InputError(problems or empty)
         return marks, sources, problems
+
+    def _miss_main_tables(self) -> None:
+        """Note tables about marks whose own table did not come."""
+        read = {name for tally in self.tallies.values() for name in tally.formats}
+        for kind in dict.fromkeys(self.read_aside.values()):
+            tables = [name for name, of_kind in self.read_aside.items() if of_kind == kind]
+            if kind not in read and kind not in UNNAMED:
+                self.log.reading(tables[0])
+                self.log.note(
+                    f"is one of {len(tables)} tables of {kind} without the one that holds the marks",
+                    "Give the whole set, or say with --column mark=NAME which column holds the words",
+                )
 
 
 def _event(operation: str, mark: Mark, *, table: bool) -> Event:

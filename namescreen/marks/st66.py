@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from urllib.parse import urlsplit
 
+from .status import most_telling
 from .uspto import current_owners, dead_class, nice_only, plain_goods
 from .xml_records import Node, Values, XmlLayout
 
@@ -110,7 +111,7 @@ def _mark(node: Node) -> Values:
         "classes": (nice_only if american else ", ".join)(number for part in classes for number in part.all("number")),
         "goods": plain_goods(goods) if american else goods,
         "goods_language": language or ("en" if american else ""),
-        "status": node.first("status", "status_words"),
+        "status": most_telling(map(node.first, ("status", "status_words")), office),
         "owner": current_owners(parties) or "; ".join(dict.fromkeys(node.all("owner"))),
         "owner_key": next((owner_key(node, part.first("key")) for part in owners if part.first("key")), ""),
         "filed": node.first("filed"),

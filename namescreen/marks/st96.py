@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .st66 import best_language, goods_of, joined_name, mark_type
+from .status import most_telling
 from .uspto import current_owners, dead_class, drawing_type, nice_only, plain_goods
 from .xml_records import Node, Values, XmlLayout
 
@@ -17,6 +18,8 @@ __all__ = ["LAYOUT", "is_st96", "marks_in_json"]
 DEEPEST_JSON = 60
 _TEXT_KEYS = ("value", "$", "#text", "_text", "content")
 """Where JSON made of XML keeps the text of an element that has attributes."""
+_STATUS = ("status_inside", "status", "status_outside")
+_US_STATUS = ("status", "status_inside", "status_outside")
 _NOT_NICE = {"primary", "domestic"}
 
 
@@ -52,7 +55,8 @@ def mark_of(node: Node) -> Values:
         "classes": (nice_only if american else ", ".join)(classes),
         "goods": plain_goods(goods) if american else goods,
         "goods_language": language or ("en" if american else ""),
-        "status": node.first("status", "status_inside", "status_outside"),
+        # What offices say among themselves is finer than the standard's words, and stands beside codes of their own.
+        "status": most_telling(map(node.first, _US_STATUS if american else _STATUS), office),
         "owner": _owners(node, american),
         "filed": node.first("filed"),
         "priority": min((date for part in node.below("priority") if (date := part.first("date", "filed"))), default=""),

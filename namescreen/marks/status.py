@@ -7,11 +7,12 @@ proceeding that is only requested or pending ends no mark."""
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from functools import lru_cache
 
 from . import uspto
 
-__all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "standing"]
+__all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_telling", "standing"]
 
 UNKNOWN, LIVE, DEAD, PENDING, OPPOSED = STATUSES = ("unknown", "live", "dead", "pending", "opposed")
 """Registered and in force; applied for; applied for and opposed; ended or refused; not stated or not understood."""
@@ -80,6 +81,12 @@ _RULES = tuple(
     )
 )  # fmt: skip
 _ACCENTS = str.maketrans("àâäáãåçéèêëíìîïñóòôöõúùûüýÿ", "aaaaaaceeeeiiiinooooouuuuyy")
+
+
+def most_telling(statuses: Iterable[str], office: str = "") -> str:
+    """Of several things an office says of one mark's status, the first that is understood, else the first."""
+    given = [status for status in statuses if status]
+    return next((status for status in given if standing(status, office) != UNKNOWN), given[0] if given else "")
 
 
 @lru_cache(maxsize=4096)

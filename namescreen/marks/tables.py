@@ -38,12 +38,13 @@ class TableLayout:
 
 @dataclass(frozen=True)
 class SideTable:
-    """One table of facts about marks, (field, rank, text) a row, by the `key` of the mark."""
+    """One table of facts about marks, (field, rank, text) a row, by the `key` of the mark; without `facts` one that is
+    not needed."""
 
     name: str
     columns: frozenset[str]
     key: str
-    facts: Callable[[Row], Iterable[tuple[str, str, str]]]
+    facts: Callable[[Row], Iterable[tuple[str, str, str]]] | None
     without: frozenset[str] = field(default_factory=frozenset)
 
 
@@ -176,7 +177,7 @@ SIDES = (
         "USPTO case files data set",
         _names("serial no"),
         "serial no",
-        lambda _: [],
+        None,
         without=frozenset(FIELD_NAMES["text"]),
     ),
     SideTable(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import re
 from collections import deque
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import chain, islice
 
 from ..errors import InputError, Problem
@@ -101,19 +101,24 @@ def read_lines(
 
 
 def put_aside(
-    numbered: Iterator[tuple[int, str]], suffix: str, log: ProblemLog, side: SideTable, sides: SideTables
-) -> int:
-    """Keep the facts of a side table; returns how many rows it has."""
+    numbered: Iterator[tuple[int, str]],
+    suffix: str,
+    log: ProblemLog,
+    side: SideTable,
+    sides: SideTables,
+    count: Callable[[], None],
+) -> None:
+    """Keep the facts of a side table; `count` is called for each row."""
+    if side.facts is None:
+        return
     first = list(islice(numbered, 1))
     _, delimiter = shape_of([line for _, line in first], suffix)
     header = [folded(name) for name in _cells(first[0][1], delimiter)]
-    count = 0
     for _, row in _rows_of(numbered, header, delimiter, log, quoted=True, spills=""):
         cells = dict(zip(header, row, strict=False))
         if side.columns <= cells.keys():
             sides.put(cells[side.key].strip(), side.facts(cells))
-        count += 1
-    return count
+        count()
 
 
 def _table_rows(

@@ -17,7 +17,8 @@ from namescreen.errors import InputError
 from namescreen.marks import read_marks, read_names
 from namescreen.marks.xml_records import LONGEST_TOKEN
 
-from .invented import CASE_FILES, LAYOUTS, UK, USPTO_BULK, eu, words
+from .expected import LAYOUTS
+from .invented import CASE_FILES, UK, USPTO_BULK, eu, words
 
 
 def read(path: Path, encoding: str | None = None) -> tuple[list[str], str]:

@@ -12,7 +12,8 @@ import pytest
 from namescreen.errors import InputError
 from namescreen.marks import Mark, Source, read_marks
 
-from .invented import LAYOUTS, USPTO_BULK, eu, words
+from .expected import LAYOUTS
+from .invented import USPTO_BULK, eu, words
 
 
 def read(*paths: Path, column: list[str] | None = None) -> tuple[list[Mark], tuple[Source, ...], str]:
@@ -161,7 +162,7 @@ def test_the_user_says_which_column_is_which(tmp_path: Path) -> None:
         ("a.xml", '<!DOCTYPE a [<!ENTITY b "c">]><a/>', "declares an entity"),
         ("a.xml", '<!DOCTYPE a SYSTEM "http://office.example/a.dtd"><a/>', "outside the file"),
         ("a.xml", "<patents><patent/></patents>", "begins with <patents>"),
-        ("a.csv", "tm_number,status_code_desc\n1,Registered\n", "holds no marks"),
+        ("a.csv", "tm_number,status_code_desc\n1,Registered\n", "without the one that holds the marks"),
     ],
 )
 def test_what_cannot_be_read_says_why(tmp_path: Path, name: str, contents: str, says: str) -> None:
