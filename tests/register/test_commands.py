@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 from collections.abc import Callable
 from pathlib import Path
@@ -76,3 +77,57 @@ def test_a_file_whose_name_is_no_text_is_read_and_told(run: Run, tmp_path: Path)
 
 def _kilobytes(folder: Path) -> str:
     return f"{(folder / 'marks.nsr').stat().st_size / 1e3:,.0f}"
+
+
+def test_columns_are_named_in_the_command_or_the_brief(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "liste.csv").write_text(
+        "Marke;Nummer;Klassen;Waren\nHERBWICK;1;21;Vasen\nMOSSLING;2;31;Samen\nTERRAVEIL;3;9;\n"
+    )
+    columns = ("mark=Marke", "number=Nummer", "classes=Klassen")
+    asked = [part for column in columns for part in ("--column", column)]
+    found = run("screen", "-n", "Herbwik", "-r", "liste.csv", *asked, "--format", "jsonl")
+    assert found.returncode == 0
+    [close, *_] = json.loads(found.stdout)["close_marks"]
+    assert (close["mark"], close["number"], close["classes"]) == ("HERBWICK", "1", [21])
+    assert "columns not used: Waren" in found.stderr
+    table = 'marks = ["liste.csv"]\n[columns]\nmark = "Marke"\nnumber = "Nummer"\nclasses = "Klassen"\n'
+    (tmp_path / "brief.toml").write_text(table)
+    assert run("screen", "-n", "Herbwik", "-b", "brief.toml", "--format", "jsonl").stdout == found.stdout
+    (tmp_path / "wrong.toml").write_text(table.replace("number", "nummer"))
+    wrong = run("screen", "-n", "Herbwik", "-b", "wrong.toml")
+    assert wrong.returncode == 2
+    assert "Did you mean `number`?" in wrong.stderr
+    assert run("screen", "-n", "Herbwik", "-r", "liste.csv", "--column", "colour=Waren").returncode == 2
+
+
+def test_an_office_s_format_is_named(run: Run, tmp_path: Path) -> None:
+    header = "Trade Mark|Mark Text|Name|Status|Mark Type|" + "|".join(f"Class{n}" for n in range(1, 46))
+    flags = "|".join(str(int(n == 21)) for n in range(1, 46))
+    rows = f"UK1|HERBWICK|Pots Ltd|Registered|Word|{flags}\nUK2|MOSS|Pots Ltd|Dead|Word|{flags}\n"
+    (tmp_path / "OpenData.txt").write_bytes(f"{header}\n{rows}".encode("utf-16"))
+    run("register", "prepare", "OpenData.txt", "-o", "marks.nsr")
+    told = run("register", "info", "marks.nsr").stdout
+    for part in ("UK text release", "1 live, 1 dead", "GB 2", "21: 2"):
+        assert part in told
+    report = run("report", "-n", "Herbwik", "-r", "marks.nsr", "--date", "2026-05-31").stdout
+    assert "UK text release" in report
+
+
+def test_an_update_of_a_prepared_register_takes_away_and_changes(run: Run, tmp_path: Path) -> None:
+    def record(number: int, name: str, operation: str = "Insert", status: str = "Registered") -> str:
+        return (
+            f'<TradeMark operationCode="{operation}"><RegistrationOfficeCode>XX</RegistrationOfficeCode>'
+            f"<ApplicationNumber>{number}</ApplicationNumber><MarkCurrentStatusCode>{status}</MarkCurrentStatusCode>"
+            f"<MarkVerbalElementText>{name}</MarkVerbalElementText></TradeMark>"
+        )
+
+    (tmp_path / "whole.xml").write_text(f"<T>{record(1, 'HERBWICK')}{record(2, 'MOSS')}{record(3, 'FERN')}</T>")
+    (tmp_path / "day.xml").write_text(f"<T>{record(2, '', 'Delete')}{record(3, 'FERNS', 'Update', 'Ended')}</T>")
+    run("register", "prepare", "whole.xml", "-o", "marks.nsr")
+    done = run("register", "prepare", "marks.nsr", "day.xml", "-o", "marks.nsr")
+    assert done.stdout.startswith("marks.nsr: 2 marks")
+    assert "1 live, 1 dead" in run("register", "info", "marks.nsr").stdout
+    (tmp_path / "gone.xml").write_text(f"<T>{record(1, '', 'Delete')}{record(3, '', 'Delete')}</T>")
+    gone = run("register", "prepare", "marks.nsr", "gone.xml", "-o", "other.nsr")
+    assert gone.returncode == 2
+    assert not (tmp_path / "other.nsr").exists()
