@@ -17,7 +17,6 @@ from xml.parsers import expat
 from namescreen.marks import read_marks
 from tests.marks.invented import USPTO_BULK, eu, words
 
-
 # A real record has some fifty of the one and ten to thirty of the other; they make up most of a file.
 INDICATORS = "".join(f"<indicator-{number}-in>F</indicator-{number}-in>\n            " for number in range(50))
 EVENTS = (
