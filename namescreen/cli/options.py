@@ -45,8 +45,8 @@ RegisterOption = Annotated[
     typer.Option(
         "--register",
         "-r",
-        help="A list of existing marks: text, CSV, TSV, JSON Lines, register XML or a prepared register. "
-        "Repeat the option for several.",
+        help="A list of existing marks: text, CSV, TSV, JSON Lines, what an office publishes or a prepared "
+        "register. Repeat the option for several.",
     ),
 ]
 LiveOption = Annotated[bool, typer.Option("--live", help="Leave out marks that their list calls dead.")]
