@@ -14,11 +14,12 @@ from collections.abc import Callable, Iterable, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
+from ..lexicon import lexicon
 from .appearance import Numbers, above_floor, appearance_similarity, positive_part
 from .features import Features, Word
 from .parameters import Parameters, shipped_parameters
 from .sound import sound_similarity_of_words
-from .vocabulary import TRANSLATED, english_readings, has_meaning, meaning_similarity_of_words
+from .vocabulary import TRANSLATED, english_readings, has_meaning
 from .weights import LEAST, word_weight
 from .word_similarity import (
     ASPECT_FLOOR,
@@ -96,22 +97,24 @@ def score(one: Features, other: Features, parameters: Parameters | None = None) 
             grid = [[aspect_similarity(word, match) for match in theirs] for word in ours]
             best = [max(pair) for pair in zip(best, _aspects(ours, theirs, grid, parameters), strict=True)]
     meant = _meant(one) and _meant(other)
-    meaning = max(best[2], _translated(one, other, parameters)) if meant else None
+    translated = max(_translated(one, other, parameters), _translated(other, one, parameters))
+    meaning = max(best[2], translated) if meant or translated >= SAME_MEANING else None
     return Scores(min(best[0], MOST_IN_LOOK), best[1], meaning, best[3])
 
 
 def _translated(one: Features, other: Features, parameters: Parameters) -> float:
-    """Closeness in meaning of the names as said in English, where that takes another number of words than they have."""
+    """Closeness in meaning of `other` with `one` as said in English, where words of it are foreign."""
+    words, theirs = other.name.words, _plain(other.name.words)
     best = 0.0
     for ours in english_readings(one.name.words):
-        for theirs in english_readings(other.name.words):
-            if len(ours) != len(one.name.words) or len(theirs) != len(other.name.words):
-                grid = [
-                    [_said(meaning_similarity_of_words(word, match, SAME_MEANING)) for match in theirs] for word in ours
-                ]
-                covered = _covered(_plain(ours), _plain(theirs), grid, _counts)
-                best = max(best, TRANSLATED * combine_coverage(covered.less, covered.more, parameters))
+        grid = [[_said(_closeness(word, match)) for match in words] for word in ours]
+        covered = _covered(_plain(ours), theirs, grid, _counts)
+        best = max(best, TRANSLATED * combine_coverage(covered.less, covered.more, parameters))
     return best
+
+
+def _closeness(word: str, match: str) -> float | None:
+    return 1.0 if word == match else lexicon().closeness(word, match, SAME_MEANING)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import islice, product
 
-from ..lexicon import equivalents, kinds, lexicon, zipf
+from ..lexicon import equivalents, kinds, lexicon, possible_meanings, zipf
 from ..text import best_joint, tokenize
 
 __all__ = [
@@ -83,7 +83,7 @@ def _seen(part: str) -> float:
 TRANSLATED = 0.95
 """What closeness in meaning counts when a word had to be translated: the same idea, which few synonyms are."""
 MOST_EQUIVALENTS = 6
-MOST_READINGS = 12
+MOST_READINGS = 24
 
 
 @lru_cache(maxsize=1 << 18)
@@ -109,15 +109,11 @@ def _translated(one: str, other: str, least: float) -> float | None:
 
 @lru_cache(maxsize=1 << 14)
 def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
-    """The ways to say a name in English where words of it are foreign, the name as it stands first; at most a dozen.
-
-    A foreign word may take several: Gummistempel, rubber stamp.
-    """
-    choices = [
-        [(word,), *(tokenize(one.english) for one in equivalents(word))][: MOST_EQUIVALENTS + 1] for word in words
-    ]
+    """The ways to say a name in English that has foreign words, at most two dozen; a foreign word may take several
+    (Gummistempel, rubber stamp). Empty for a name of English words or unknown ones."""
+    choices = [[*map(tokenize, possible_meanings(word)), (word,)] for word in words]
     ways = (tuple(part for parts in choice for part in parts) for choice in product(*choices))
-    return tuple(dict.fromkeys(islice(ways, MOST_READINGS)))
+    return tuple(dict.fromkeys(way for way in islice(ways, MOST_READINGS) if way != words))
 
 
 @lru_cache(maxsize=1 << 13)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .association import Among, associated, association, neighbours
 from .feeling import concreteness, feeling
-from .foreign import Equivalent, equivalents
+from .foreign import Equivalent, equivalents, possible_meanings
 from .frequency import frequency_languages, zipf
 from .translation import Translation, equivalents_in, languages, translations
 from .word_kinds import KINDS, kinds, name_rank, proper_name, words_of_kind
@@ -31,6 +31,7 @@ __all__ = [
     "lexicon",
     "name_rank",
     "neighbours",
+    "possible_meanings",
     "proper_name",
     "translations",
     "words_of_kind",

@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .frequency import zipf
-from .translation import Translation, listed_translations
+from .translation import Translation, listed_translations, translations
 from .wordnet import lexicon
 
-__all__ = ["Equivalent", "equivalents"]
+__all__ = ["Equivalent", "equivalents", "possible_meanings"]
 
 PLAIN_ENGLISH = 3.8
 """Zipf value in English from which a word is read as English and not translated (pain, chat, son); the doctrine of
@@ -58,3 +58,12 @@ def equivalents(word: str) -> tuple[Equivalent, ...]:
     sure = (one for one in listed_translations(word) if _is_sure(one) and one.english != word)
     found = ((one.language, one.english) for one in sure if not in_use or one.source in COMMON_KNOWLEDGE)
     return tuple(Equivalent(language, english) for language, english in dict.fromkeys(found))
+
+
+@lru_cache(maxsize=1 << 14)
+def possible_meanings(word: str) -> tuple[str, ...]:
+    """Every English sense the folded `word` may have in some language, likeliest first, sure or not; empty if it is
+    read as English. Enough to find what a word has in common with another, too little to say what it means."""
+    if len(word) < SHORTEST or _read_as_english(word):
+        return ()
+    return tuple(dict.fromkeys(one.english for one in translations(word) if one.english != word))
