@@ -9,7 +9,7 @@ import re
 from functools import lru_cache
 from itertools import takewhile
 
-__all__ = ["COMPOUNDING", "base_stem", "possible_stems", "shared_with", "skeleton", "stems"]
+__all__ = ["COMPOUNDING", "base_stem", "possible_stems", "shared_with", "skeleton", "stems", "stems_by_language"]
 
 _ENDINGS = {
     "de": "en n e er s es em ern nen",
@@ -45,8 +45,14 @@ _REPLACED = {
     "ro": (("toare", "tor"), ("oare", "or"), ("oane", "on")),
     "fr": (("eaux", "eau"), ("aux", "al")),
 }
-_LONGEST_FIRST = {code: tuple(sorted(text.split(), key=lambda e: (-len(e), e))) for code, text in _ENDINGS.items()}
-_ALL_ENDINGS = {code: frozenset(("", *endings)) for code, endings in _LONGEST_FIRST.items()}
+_ALL_ENDINGS = {code: frozenset(("", *text.split())) for code, text in _ENDINGS.items()}
+_WITH_ENDING = {
+    ending: [code for code, endings in _ALL_ENDINGS.items() if ending in endings]
+    for ending in frozenset[str]().union(*_ALL_ENDINGS.values())
+}
+_LONGEST_ENDING = max(map(len, _WITH_ENDING))
+_REPLACED_ENDINGS = {language: tuple(old for old, _ in pairs) for language, pairs in _REPLACED.items()}
+_CHANGED_IN_DUTCH = {"v": "f", "z": "s"}
 _DOUBLED = re.compile(r"(.)\1")
 _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
 """Languages whose letters are doubled or not with the ending."""
@@ -65,27 +71,48 @@ def base_stem(word: str, language: str) -> str:
     return possible_stems(word, language)[-1]
 
 
-@lru_cache(maxsize=1 << 15)
 def possible_stems(word: str, language: str) -> tuple[str, ...]:
     """The stems of `word` by every ending it may have, the longest ending first; the last takes no ending off.
 
     A stem is a form without its ending, doubled letters and final vowels: forms of one word share one for regular
     inflection; other words may share it by chance."""
+    plain, inflected = stems_by_language(word)
+    return inflected.get(language, plain)
+
+
+@lru_cache(maxsize=1 << 16)
+def stems_by_language(
+    word: str, among: frozenset[str] = frozenset(_ENDINGS)
+) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
+    """The stems of `word` in the languages of which it shows no ending, and in each of the others `among` some."""
+    plain = (_bare(word),) if len(word) >= SHORTEST else (word,)
+    languages = {language for language, endings in _REPLACED_ENDINGS.items() if word.endswith(endings)}
+    if plain[0][-1:] in _CHANGED_IN_DUTCH:
+        languages.add("nl")
+    for size in range(1, min(_LONGEST_ENDING, len(word)) + 1):
+        languages.update(_WITH_ENDING.get(word[-size:], ()))
+    return plain, {language: _stems_in(word, language) for language in languages & among}
+
+
+def _stems_in(word: str, language: str) -> tuple[str, ...]:
     for old, new in _REPLACED.get(language, ()):
         if word.endswith(old) and len(word) - len(old) >= SHORTEST:
             word = word[: -len(old)] + new
             break
-    endings = _LONGEST_FIRST.get(language, ())
-    cut = [word[: -len(end)] for end in endings if word.endswith(end)] if word.endswith(endings) else []
-    return tuple(dict.fromkeys(_bare(rest, language) for rest in (*cut, word) if len(rest) >= SHORTEST)) or (word,)
-
-
-def _bare(rest: str, language: str) -> str:
-    rest = _DOUBLED.sub(r"\1", rest)
-    rest = rest[: max(len(rest.rstrip(_VOWELS)), SHORTEST)]
+    endings = _ALL_ENDINGS.get(language, ())
+    longest = min(_LONGEST_ENDING, len(word) - SHORTEST)
+    bare = [_bare(word[:-size]) for size in range(longest, 0, -1) if word[-size:] in endings]
+    if len(word) >= SHORTEST:
+        bare.append(_bare(word))
     if language == "nl":  # druif, druiven; huis, huizen
-        rest = rest[:-1] + {"v": "f", "z": "s"}.get(rest[-1:], rest[-1:])
-    return rest
+        bare = [rest[:-1] + _CHANGED_IN_DUTCH.get(rest[-1:], rest[-1:]) for rest in bare]
+    return tuple(dict.fromkeys(bare)) or (word,)
+
+
+@lru_cache(maxsize=1 << 16)
+def _bare(rest: str) -> str:
+    rest = _DOUBLED.sub(r"\1", rest)
+    return rest[: max(len(rest.rstrip(_VOWELS)), SHORTEST)]
 
 
 def shared_with(word: str, base: str, language: str) -> int:

@@ -15,7 +15,7 @@ from itertools import product
 from ..errors import DataError
 from ..tables import open_table
 from ..text import fold
-from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, stems
+from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, stems, stems_by_language
 
 __all__ = ["Translation", "equivalents_in", "languages", "listed_translations", "translations"]
 
@@ -131,8 +131,8 @@ def _entries(word: str, asked: tuple[str, ...]) -> dict[str, Senses]:
     found: dict[str, dict[str, tuple[str, float, str]]] = {}
     for key, codes in stems(word, asked).items():
         for code, listed, senses in _row(key):
-            same = len(word) if listed == word else shared_with(word, listed, code)
-            if code in codes and same:
+            same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code)
+            if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
                 best = found.setdefault(code, {})
                 for english, score, source in senses:
@@ -142,9 +142,23 @@ def _entries(word: str, asked: tuple[str, ...]) -> dict[str, Senses]:
 
 
 @cache
-def _parts() -> dict[str, str]:
-    """The stems of the words that may stand in a compound, each with the languages, separated by spaces."""
-    return dict(open_table("foreign_parts.tsv").items())
+def _parts() -> dict[str, frozenset[str]]:
+    """The stems of the words that may stand in a compound, each with the languages."""
+    rows = list(open_table("foreign_parts.tsv").items())
+    sets = {codes: frozenset(codes.split()) for codes in dict.fromkeys(codes for _, codes in rows)}
+    return {stem: sets[codes] for stem, codes in rows}
+
+
+@lru_cache(maxsize=1 << 16)
+def _languages_of_part(part: str) -> frozenset[str]:
+    """The languages in whose compounds `part` may stand."""
+    listed = _parts()
+    plain, inflected = stems_by_language(part, COMPOUNDING)
+    found = listed.get(plain[0], frozenset()).difference(inflected)
+    for language, stems_in_it in inflected.items():
+        if any(language in listed.get(stem, ()) for stem in stems_in_it):
+            found |= {language}
+    return found
 
 
 def _compound(word: str, language: str) -> list[Translation]:
@@ -197,10 +211,9 @@ def _international(word: str, language: str) -> Senses:
 @lru_cache(maxsize=1 << 14)
 def _part(part: str, language: str) -> Senses:
     """The senses of a part of a compound, which may be inflected or carry a linking element."""
-    listed = _parts()
     if part[0] == part[1]:  # honungs-sked, not honung-ssked
         return []
-    if not any(language in listed.get(one, "").split() for one in possible_stems(part, language)):
+    if language not in _languages_of_part(part):
         return _international(part, language) if len(part) > SHORTEST_COGNATE else []
     senses = _entries(part, (language,)).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []
