@@ -57,43 +57,65 @@ class MarkWriter:
 
     def add(self, mark: Mark, event: Event = Event.WHOLE) -> None:
         """Append one record, whose texts must be free of control characters."""
-        source = self._sources.setdefault(mark.source, len(self._sources))
-        self._add_row(
-            _FIELD.join(
-                (
-                    mark.text, mark.number, mark.office, mark.goods, mark.status_as_given, mark.owner, mark.filed,
-                    mark.registered, str(mark.line), mark.registration_number, mark.goods_language,
-                    mark.priority, mark.expires, mark.mark_type, " ".join(mark.territories),
-                )
+        row = _FIELD.join(
+            (
+                mark.text, mark.number, mark.office, mark.registration_number, mark.goods, mark.status_as_given,
+                mark.owner, mark.filed, mark.registered, str(mark.line), mark.goods_language, mark.priority,
+                mark.expires, mark.mark_type, " ".join(mark.territories),
             )
         )  # fmt: skip
-        self._classes.append(sum([1 << number for number in mark.classes]) if mark.classes else 0)
-        self._status.append(_STATUS_NUMBER[mark.status])
         date = mark.filed or mark.registered
-        self._date.append(int(date.replace("-", "")) if date else 0)
-        office = mark.office.casefold()
-        at = self._offices.get(office)
-        if at is None:
-            at = self._offices[office] = min(len(self._offices), 65535)
-        self._office.append(at)
-        registration = mark.registration_number
-        self.identities.append(identity(mark.office, mark.number) if mark.number != registration else 0)
-        self.registrations.append(identity(mark.office, registration))
-        self.events.append(event)
-        self.places.append(source)
+        self._append(
+            row,
+            sum([1 << number for number in mark.classes]) if mark.classes else 0,
+            _STATUS_NUMBER[mark.status],
+            int(date.replace("-", "")) if date else 0,
+            self._office_number(mark.office.casefold()),
+            self._sources.setdefault(mark.source, len(self._sources)),
+        )
+        self._identify(mark.office, mark.number, mark.registration_number, event)
 
     def take(self, columns: MarkColumns) -> None:
         """Append all marks of some columns, and what they take away of the marks before them."""
         for one in columns.arrays["removed"].tolist():
             self.add(Mark(""), Event.DELETE)
             self.identities[-1] = one
-        for mark in columns:
-            self.add(mark)
+        for row, *values in self._packed_rows(columns):
+            self._append(row, *values)
+            _, number, office, registration, _ = row.split(_FIELD, 4)
+            self._identify(office, number, registration, Event.WHOLE)
 
-    def _add_row(self, row: str) -> None:
+    def _packed_rows(self, columns: MarkColumns) -> Iterator[tuple[str, int, int, int, int, int]]:
+        """The rows of some columns as they stand there, with the numbers that this writer gives offices and sources."""
+        offices = [self._office_number(office) for office in columns.offices]
+        sources = [self._sources.setdefault(source, len(self._sources)) for source in columns.sources]
+        arrays = [columns.arrays[name] for name in ("classes", "status", "date", "office", "source")]
+        for block in range(len(columns.arrays["row_blocks"]) - 1):
+            start = block * ROWS_A_BLOCK
+            parts = [values[start : start + ROWS_A_BLOCK].tolist() for values in arrays]
+            for row, classes, status, date, office, source in zip(columns._block(block), *parts, strict=True):
+                yield row, classes, status, date, offices[office], sources[source]
+
+    def _office_number(self, office: str) -> int:
+        at = self._offices.get(office)
+        if at is None:
+            at = self._offices[office] = min(len(self._offices), 65535)
+        return at
+
+    def _append(self, row: str, classes: int, status: int, date: int, office: int, source: int) -> None:
         self._rows.append(row)
         if len(self._rows) == ROWS_A_BLOCK:
             self._flush()
+        self._classes.append(classes)
+        self._status.append(status)
+        self._date.append(date)
+        self._office.append(office)
+        self.places.append(source)
+
+    def _identify(self, office: str, number: str, registration: str, event: Event) -> None:
+        self.identities.append(identity(office, number) if number != registration else 0)
+        self.registrations.append(identity(office, registration))
+        self.events.append(event)
 
     def _flush(self) -> None:
         if self._rows:
@@ -136,18 +158,23 @@ class MarkWriter:
 def _settled(
     records: MarkColumns, stand: NDArray[np.bool_], into: Mapping[int, int], events: Sequence[int]
 ) -> MarkColumns:
-    """The marks that records leave: see `identity.runs`."""
+    """The marks that records leave: see `identity.runs`. Only those that go together are decoded."""
     import numpy as np
 
     writer = MarkWriter()
     earlier: dict[int, Mark] = {}
-    for at, mark in enumerate(records):
-        place = into.get(at, at)
+    together = {*into, *into.values()}
+    for at, (row, *values) in enumerate(writer._packed_rows(records)):
+        if at not in together:
+            if stand[at]:
+                writer._append(row, *values)
+            continue
+        place, mark = into.get(at, at), records[at]
         if place in earlier:
             mark = combined(earlier.pop(place), mark, Event(events[at]))
         if place != at:
             earlier[place] = mark
-        elif stand[at]:
+        else:
             writer.add(mark)
     return writer._packed(records.arrays["removed"].view(np.uint64))
 
@@ -221,7 +248,7 @@ class MarkColumns(Sequence[Mark]):
 
     def _decoded(self, row: str, at: int) -> Mark:
         (
-            text, number, office, goods, status, owner, filed, registered, line, registration, language,
+            text, number, office, registration, goods, status, owner, filed, registered, line, language,
             priority, expires, kind, territories,
         ) = row.split(_FIELD)  # fmt: skip
         mask = int(self.arrays["classes"][at])

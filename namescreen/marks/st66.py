@@ -8,14 +8,17 @@ place.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import chain
 from urllib.parse import urlsplit
 
 from .status import most_telling
 from .uspto import current_owners, dead_class, nice_only, plain_goods
 from .xml_records import Node, Values, XmlLayout
 
-__all__ = ["LAYOUT", "best_language", "joined_name", "mark_type"]
+__all__ = ["LAYOUT", "best_language", "goods_of", "holders", "joined_name", "mark_type", "words_of"]
 
+MOST_OWNERS = 1000
+"""Owners of one mark that are kept; a mark has a few."""
 _TYPES = (
     ("combin", "combined"), ("mixed", "combined"), ("3", "shape"), ("shape", "shape"), ("tridim", "shape"),
     ("figur", "figurative"), ("image", "figurative"), ("device", "figurative"), ("design", "figurative"),
@@ -42,6 +45,11 @@ def best_language(texts: list[tuple[str, str]], own: str) -> tuple[list[str], st
     return [text for text, stated in texts if stated.lower()[:2] == language], language
 
 
+def words_of(texts: list[tuple[str, str]]) -> str:
+    """The words of a mark: parts in the first language given belong together, the same in other languages does not."""
+    return " ".join(dict.fromkeys(text for text, language in texts if language == texts[0][1]))
+
+
 def goods_of(parts: list[Node], own: str) -> tuple[str, str]:
     """The goods of all classes, each in its best language, and the language of the first."""
     chosen = [best_language(part.values.get("goods", []), own) for part in parts]
@@ -55,6 +63,11 @@ def joined_name(person: Node) -> str:
     return " ".join(dict.fromkeys(names))
 
 
+def holders(node: Node) -> list[Node]:
+    """Who holds a mark: those called holders, where there are any, else those who applied for it."""
+    return [part for part in node.below("holder") if joined_name(part)] or list(node.below("owner"))
+
+
 def owner_key(node: Node, key: str) -> str:
     """A key under which an owner stands in another file: those of different publishers never meet."""
     return f"{urlsplit(node.first('namespace')).netloc} {key.rstrip('/').rpartition('/')[2].lstrip('0')}" if key else ""
@@ -66,31 +79,32 @@ def _assemble(nodes: Iterator[tuple[int, str, Node]]) -> Iterator[tuple[int, Val
     In the records that the USPTO serves the applicants stand after the mark, not in it: those after the one mark of a
     transaction are its own.
     """
-    held: list[tuple[int, Node]] = []
-    applicants: list[tuple[int, Node]] = []
-    for line, name, node in nodes:
+    held: tuple[int, Node] | None = None
+    applicants: list[Node] = []
+    alone = True
+    for line, name, node in chain(nodes, [(0, "", Node())]):
+        if name in ("Applicant", "Holder"):
+            if held is None:
+                yield from _owner(line, node)
+            elif len(applicants) < MOST_OWNERS:
+                applicants.append(node)
+            continue
+        if held is not None:  # the next mark, or the end of the transaction
+            alone = alone and name != "TradeMark"
+            if alone and applicants:
+                held[1].parts.setdefault("owner", []).extend(applicants)
+            yield held[0], _mark(held[1])
+            held, applicants = None, []
         if name == "TradeMark":
-            if held:
-                yield from _released(held, [])
-            held = [(line, node)]
-        elif name in ("Applicant", "Holder"):
-            applicants.append((line, node))
-        else:  # the end of a transaction
-            yield from _released(held, applicants)
-            held, applicants = [], []
-    yield from _released(held, applicants)
+            held = (line, node)
+        else:
+            alone = True
 
 
-def _released(held: list[tuple[int, Node]], applicants: list[tuple[int, Node]]) -> Iterator[tuple[int, Values]]:
-    for line, node in held:
-        for _, applicant in applicants:
-            node.parts.setdefault("owner", []).append(applicant)
-        yield line, _mark(node)
-    if not held:
-        for line, applicant in applicants:
-            key = owner_key(applicant, applicant.first("id"))
-            if key:
-                yield line, {"operation": "owner", "owner_key": key, "owner": joined_name(applicant)}
+def _owner(line: int, applicant: Node) -> Iterator[tuple[int, Values]]:
+    key = owner_key(applicant, applicant.first("id"))
+    if key:
+        yield line, {"operation": "owner", "owner_key": key, "owner": joined_name(applicant)}
 
 
 def _mark(node: Node) -> Values:
@@ -98,12 +112,11 @@ def _mark(node: Node) -> Values:
     american = office == "US"
     classes = [part for part in node.below("class") if not (american and dead_class(part.first("class_status")))]
     goods, language = goods_of(classes, node.first("language"))
-    owners = [part for part in node.below("owner") if part.values]
-    parties = [(part.first("party"), joined_name(part)) for part in owners]
-    words, _ = best_language(node.values.get("text", []), node.first("language"))
+    owners = [part for kind in ("holder", "owner") for part in node.below(kind) if part.values]
+    parties = [(part.first("party"), joined_name(part)) for part in holders(node)]
     return {
         "operation": "delete" if node.first("operation").casefold() == "delete" else "",
-        "text": " ".join(dict.fromkeys(words)),
+        "text": words_of(node.values.get("text", [])),
         "mark_type": mark_type(node.first("feature")),
         "number": node.first("application"),
         "registration_number": node.first("registration", "international"),
@@ -159,9 +172,9 @@ LAYOUT = XmlLayout(
     groups={
         "ClassDescription": "class",
         "Applicant": "owner",
-        "Holder": "owner",
+        "Holder": "holder",
         "ApplicantKey": "owner",
-        "HolderKey": "owner",
+        "HolderKey": "holder",
         "Priority": "priority",
     },
     attributes={"TradeMark": {"operationCode": "operation"}},

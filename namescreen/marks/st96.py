@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from .st66 import best_language, goods_of, joined_name, mark_type
+from .st66 import goods_of, holders, joined_name, mark_type, words_of
 from .status import most_telling
 from .uspto import current_owners, dead_class, drawing_type, nice_only, plain_goods
 from .xml_records import Node, Values, XmlLayout
@@ -44,10 +44,9 @@ def mark_of(node: Node) -> Values:
         classes = [number for part in described for number in part.all("number")]
     texts = [*described, *goods_parts]
     goods, language = goods_of([part for part in texts if "goods" in part.values], node.first("language"))
-    words, _ = best_language(node.values.get("text", []) or node.values.get("significant", []), node.first("language"))
     return {
         "operation": "delete" if node.first("operation").casefold() == "delete" else "",
-        "text": " ".join(dict.fromkeys(words)),
+        "text": words_of(node.values.get("text", []) or node.values.get("significant", [])),
         "mark_type": mark_type(node.first("feature")) or drawing_type(node.first("drawing") if american else ""),
         "number": node.first("application") or _national(node.first("st13")),
         "registration_number": node.first("registration", "international"),
@@ -72,7 +71,7 @@ def _dead(goods: Node) -> bool:
 
 def _owners(node: Node, american: bool) -> str:
     names = []
-    for part in node.below("owner"):
+    for part in holders(node):
         name = joined_name(part) or ("" if american else part.first("legal"))
         # Only the USPTO numbers the generations of owners; elsewhere a sequence number tells joint owners apart.
         names.append((part.first("sequence") if american else "", name))
@@ -126,7 +125,7 @@ LAYOUT = XmlLayout(
         "GoodsServicesClassification": "classification",
         "ClassDescription": "class",
         "Applicant": "owner",
-        "Holder": "owner",
+        "Holder": "holder",
         "Priority": "priority",
     },
     attributes={

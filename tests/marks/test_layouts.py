@@ -6,14 +6,18 @@ import gzip
 import zipfile
 from dataclasses import replace
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from namescreen.errors import InputError
 from namescreen.marks import Mark, Source, read_marks
+from namescreen.register import open_prepared, prepare, read_register
 
 from .expected import LAYOUTS
-from .invented import USPTO_BULK, eu, words
+from .invented import EU_OWNERS, USPTO_BULK, eu, words
 
 
 def read(*paths: Path, column: list[str] | None = None) -> tuple[list[Mark], tuple[Source, ...], str]:
@@ -191,3 +195,114 @@ def test_marks_past_their_day_are_told(tmp_path: Path) -> None:
         )
     )
     assert "1 marks were registered until a day before the file's own date" in remarks
+
+
+def st66(*marks: str, after: str = "") -> str:
+    details = f"<TradeMarkDetails>{''.join(marks)}</TradeMarkDetails>"
+    return f"<Transaction><TransactionData>{details}{after}</TransactionData></Transaction>"
+
+
+def trade_mark(number: int, name: str, more: str = "") -> str:
+    return (
+        f"<TradeMark><RegistrationOfficeCode>XX</RegistrationOfficeCode><ApplicationNumber>{number}</ApplicationNumber>"
+        f"<MarkVerbalElementText>{name}</MarkVerbalElementText>{more}</TradeMark>"
+    )
+
+
+def owner(name: str, element: str = "Applicant") -> str:
+    return f"<{element}><FreeFormatNameLine>{name}</FreeFormatNameLine></{element}>"
+
+
+def test_owners_after_a_mark_are_its_own_only_where_it_stands_alone(tmp_path: Path) -> None:
+    one = written(tmp_path / "one", {"a.xml": st66(trade_mark(1, "POT"), after=owner("A") + owner("B") + owner("A"))})
+    two = written(tmp_path / "two", {"a.xml": st66(trade_mark(1, "POT"), trade_mark(2, "JAR"), after=owner("A"))})
+    assert [mark.owner for mark in read(one)[0]] == ["A; B"]
+    assert [mark.owner for mark in read(two)[0]] == ["", ""]
+
+
+def test_a_holder_comes_before_who_applied(tmp_path: Path) -> None:
+    more = owner("First Ltd") + owner("Now Ltd", "Holder")
+    [mark] = read(written(tmp_path / "a", {"a.xml": st66(trade_mark(1, "POT", more))}))[0]
+    assert mark.owner == "Now Ltd"
+
+
+def test_owners_in_an_archive_of_their_own(tmp_path: Path) -> None:
+    for name, files in {
+        "a_marks.zip": {f"{n:09}.xml": eu(f"{n:09}", words(f"POT {n}")) for n in range(1, 100)},
+        "b_owners.zip": {
+            f"{n}.xml": EU_OWNERS.replace(">4711<", f">{n}<" if n != 80 else ">4711<") for n in range(1, 100)
+        },
+    }.items():
+        with zipfile.ZipFile(tmp_path / name, "w") as archive:
+            for member, contents in files.items():
+                archive.writestr(member, contents)
+    marks, sources, remarks = read(tmp_path)
+    assert {mark.owner for mark in marks} == {"Töpferei GmbH"}
+    assert (len(marks), remarks) == (99, "")
+    assert [source.name for source in sources] == [str(tmp_path)]
+
+
+def test_parts_change_marks_of_a_prepared_register(tmp_path: Path) -> None:
+    issues, expected = LAYOUTS["Brazil"]
+    folder = written(tmp_path / "given", issues)
+    prepared = tmp_path / "marks.nsr"
+    prepare(folder / "RM0001.xml", prepared)
+    before = list(open_prepared(prepared).marks)
+    assert [(mark.text, mark.status) for mark in before] == [("VASO VIVO", "pending")]
+    prepare([prepared, folder / "RM0002.xml"], prepared)
+    [after] = open_prepared(prepared).marks
+    assert replace(after, source="", line=0) == expected[0]
+    assert after.source == before[0].source
+
+
+@settings(max_examples=40)
+@given(
+    st.lists(
+        st.tuples(
+            st.sampled_from(["Insert", "Update", "Delete", "wordless"]), st.integers(0, 4), st.sampled_from("AB")
+        ),
+        min_size=1,
+        max_size=12,
+    ),
+    st.integers(0, 12),
+)
+def test_reading_at_once_or_in_two_steps_leaves_the_same_marks(records: list[tuple[str, int, str]], cut: int) -> None:
+    """What a last record of each mark says counts, whether all are read together or some were prepared before."""
+
+    def xml(part: list[tuple[str, int, str]]) -> str:
+        made = []
+        for operation, number, name in part:
+            text = trade_mark(number, "" if operation in ("Delete", "wordless") else f"POT {name}")
+            feature = "<MarkFeature>Figurative</MarkFeature></TradeMark>"
+            text = text.replace("<TradeMark>", f'<TradeMark operationCode="{operation}">')
+            made.append(text.replace("</TradeMark>", feature))
+        return st66(*made)
+
+    left: dict[int, str] = {}
+    expected = []
+    for operation, number, name in records:
+        if number:
+            left.pop(number, None)
+            if operation in ("Insert", "Update"):
+                left[number] = f"POT {name}"
+        elif operation in ("Insert", "Update"):
+            expected.append(f"POT {name}")  # a number of zeros is none: each stands for itself
+    expected += left.values()
+    with TemporaryDirectory() as name:
+        folder = Path(name)
+        (folder / "all.xml").write_text(xml(records))
+        (folder / "first.xml").write_text(xml(records[:cut]))
+        (folder / "then.xml").write_text(xml(records[cut:]))
+        for sources in ([folder / "all.xml"], [folder / "first.xml", folder / "then.xml"]):
+            try:
+                marks = read(*sources)[0]
+            except InputError:
+                marks = []
+            assert sorted(mark.text for mark in marks) == sorted(expected)
+        try:
+            prepare(folder / "first.xml", folder / "marks.nsr")
+        except InputError:
+            return  # it held none
+        register = read_register([folder / "marks.nsr", folder / "then.xml"]) if expected else None
+        if register is not None:
+            assert sorted(mark.text for mark in register.marks) == sorted(expected)
