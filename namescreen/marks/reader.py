@@ -160,7 +160,7 @@ class _Reading:
         self.tallies: dict[str, _Tally] = {}
         self.fatal: list[Problem] = []
         self.read_aside: dict[str, str] = {}
-        self.records = 0
+        self.records = self.line = 0
 
     def aside(self, containers: Sequence[Container]) -> None:
         """Read what stands about marks in files of their own: it must be at hand when the marks come."""
@@ -221,7 +221,7 @@ class _Reading:
         self.log.reading(document.name, name if name != document.name else "")
         left_out = self.log.left_out
         tally = None
-        last = 0
+        self.line = 0
         try:
             with document.open() as stream:
                 kind = sniff(stream, document.suffix, self.columns, self.encoding)
@@ -232,26 +232,29 @@ class _Reading:
                 tally.containers[container.sha256] = container.date
                 if kind.name not in UNNAMED:
                     tally.formats[kind.name] = None
-                last = self._read(stream, document, tally, container.date, table=not kind.xml)
+                self._read(stream, document, tally, container.date, table=not kind.xml)
         except DamagedError as error:
-            self._damaged(error, last or None)
+            self._damaged(error, self.line or None)
         except InputError as error:
-            self.fatal.extend(error.problems)
+            if self.log.set:  # one of many, which are told together
+                for problem in error.problems:
+                    self.log.note(problem.what, problem.remedy, line=problem.line, field=problem.field)
+            else:
+                self.fatal.extend(error.problems)
         if tally is not None:
             tally.left_out += self.log.left_out - left_out
             tally.rows += self.log.left_out - left_out
 
-    def _read(self, stream: Stream, document: Document, tally: _Tally, date: str, *, table: bool) -> int:
-        line = 0
-
+    def _read(self, stream: Stream, document: Document, tally: _Tally, date: str, *, table: bool) -> None:
         def note(what: str, remedy: str, field: str) -> None:
-            self.log.note(what, remedy, line=line, field=field)
+            self.log.note(what, remedy, line=self.line, field=field)
 
         def tell(name: str) -> None:
             tally.formats[name] = None
 
         rows = read_document(stream, document.suffix, self.log, self.columns, self.sides, self.encoding, tell)
         for line, values in rows:
+            self.line = line
             self._count()
             operation = values.get("operation", "")
             if operation == "owner":
@@ -273,7 +276,6 @@ class _Reading:
                 tally.words += 1
             tally.expired += event <= Event.ROW and mark.status == "live" and mark.expired_by(date)
             self.writer.add(mark, event)
-        return line
 
     def _words(self, given: str, line: int) -> str:
         text = one_line(given)

@@ -195,3 +195,21 @@ def test_many_small_files_in_an_archive_in_little_memory(tmp_path: Path) -> None
     tracemalloc.stop()
     assert (len(marks), source.kept, problems) == (3000, 3000, ())
     assert most < 20_000_000
+
+
+def test_many_files_of_another_kind_are_told_together(tmp_path: Path) -> None:
+    for number in range(1, 60):
+        put(tmp_path / f"{number:03}.xml", "<patents/>" if number % 2 else eu(f"{number}", words("POT")))
+    marks, remarks = read(tmp_path)
+    assert len(marks) == 29
+    assert remarks.count("begins with <patents>") == 3
+    assert "27 more rows like these" in remarks
+
+
+def test_where_an_archive_breaks_is_told_by_its_last_line(tmp_path: Path) -> None:
+    import gzip
+
+    whole = gzip.compress("".join(f"POT {number}\n" for number in range(20_000)).encode())
+    _, remarks = read(put(tmp_path / "m.txt.gz", whole[: len(whole) // 2]))
+    line = int(remarks.partition("line ")[2].partition(":")[0])
+    assert 5_000 < line < 20_000
