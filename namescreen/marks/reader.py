@@ -6,7 +6,6 @@ import re
 import sys
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
 from pathlib import Path
 
 from ..errors import InputError, Problem
@@ -20,6 +19,7 @@ from .problems import ProblemLog
 from .side_tables import SideTables
 from .sources import Container, DamagedError, Document, Stream, containers_of, note_ignored
 from .tabular import read_lines
+from .tally import MOST_OFFICES, Source, Tally
 from .text_lines import lines, require_encoding
 
 __all__ = ["Progress", "Source", "read_marks", "read_names"]
@@ -32,87 +32,6 @@ EVERY = 4096
 LOOKED_INTO = 50
 """Documents of an archive, or of XML in a folder, that are looked into before all are read, to find those to be read
 first; what goes beyond are files of one mark each."""
-_WITH_WORDS = frozenset({"", "word", "combined", "other"})
-"""Types of marks that have words, or may."""
-
-
-@dataclass(frozen=True, slots=True)
-class Source:
-    """One file, or one set of files, that marks were read from, as a report cites it.
-
-    `date` is the file's own date (YYYY-MM-DD), `sha256` that of the file as it lies on disk; of several `files` the
-    latest date, and the digest of theirs one after another. `format` names the office's format, where it is one. Of
-    `rows` records `kept` became marks, `left_out` could not be read, `figurative` have no words and cannot be compared,
-    and `replaced` are earlier records of marks that have later ones, and what only changes or removes others.
-    """
-
-    name: str
-    date: str
-    sha256: str
-    rows: int = 0
-    kept: int = 0
-    left_out: int = 0
-    figurative: int = 0
-    replaced: int = 0
-    files: int = 1
-    format: str = ""
-
-
-@dataclass(slots=True)
-class _Tally:
-    """What is counted of one source while it is read."""
-
-    name: str
-    formats: dict[str, None] = field(default_factory=dict)
-    containers: dict[str, str] = field(default_factory=dict)
-    rows: int = 0
-    left_out: int = 0
-    words: int = 0
-    expired: int = 0
-    wordless: Counter[str] = field(default_factory=Counter)
-
-    def source(self, kept: int) -> Source:
-        from hashlib import sha256
-
-        digests = list(self.containers)
-        whole = digests[0] if len(digests) == 1 else sha256("".join(digests).encode()).hexdigest()
-        figurative = self.wordless.total()
-        return Source(
-            self.name,
-            max(self.containers.values()),
-            whole,
-            self.rows,
-            kept,
-            self.left_out,
-            figurative,
-            max(0, self.rows - kept - self.left_out - figurative),
-            len(digests),
-            ", ".join(self.formats),
-        )
-
-    def remarks(self, log: ProblemLog) -> None:
-        """What is to be said of the source as a whole; raises `InputError` if its words were not found."""
-        log.reading(self.name)
-        wordless = self.wordless.total()
-        if wordless and not self.words and not _WITH_WORDS.isdisjoint(self.wordless):
-            raise InputError(
-                Problem(
-                    f"none of its {wordless:,} records has words: the words were not found in this layout",
-                    "Name the column of the words with --column, or look for the office's data in another form",
-                    self.name,
-                )
-            )
-        if wordless:
-            types = ", ".join(f"{kind or 'of no stated type'} {count:,}" for kind, count in self.wordless.most_common())
-            log.note(
-                f"{wordless:,} of {self.rows:,} marks have no words ({types})",
-                "Marks of pictures alone cannot be compared by their words, and were not screened",
-            )
-        if self.expired:
-            log.note(
-                f"{self.expired:,} marks were registered until a day before the file's own date",
-                "They count as the list calls them: renewal is often allowed for some months more",
-            )
 
 
 def read_marks(
@@ -157,7 +76,7 @@ class _Reading:
     ) -> None:
         self.log, self.columns, self.encoding, self.sides, self.progress = log, columns, encoding, sides, progress
         self.writer = writer
-        self.tallies: dict[str, _Tally] = {}
+        self.tallies: dict[str, Tally] = {}
         self.fatal: list[Problem] = []
         self.read_aside: dict[str, str] = {}
         self.records = self.line = 0
@@ -228,7 +147,7 @@ class _Reading:
                 if not kind.together:
                     name = document.name
                     self.log.reading(name)
-                tally = self.tallies.setdefault(name, _Tally(name))
+                tally = self.tallies.setdefault(name, Tally(name))
                 tally.containers[container.sha256] = container.date
                 if kind.name not in UNNAMED:
                     tally.formats[kind.name] = None
@@ -245,7 +164,7 @@ class _Reading:
             tally.left_out += self.log.left_out - left_out
             tally.rows += self.log.left_out - left_out
 
-    def _read(self, stream: Stream, document: Document, tally: _Tally, date: str, *, table: bool) -> None:
+    def _read(self, stream: Stream, document: Document, tally: Tally, date: str, *, table: bool) -> None:
         def note(what: str, remedy: str, field: str) -> None:
             self.log.note(what, remedy, line=self.line, field=field)
 
@@ -263,6 +182,8 @@ class _Reading:
                 self.log.leave_out("the record is of no mark", "the office says so of it", line)
                 continue
             tally.rows += int(values.get("rows", "1"))
+            if "format" in values:
+                tally.formats[values["format"]] = None
             if not values.get("owner") and (key := values.get("owner_key")):
                 found = self.sides.get(key).get("owner", ())
                 values["owner"] = "; ".join(dict.fromkeys(name for _, name in found))
@@ -270,6 +191,8 @@ class _Reading:
             values["text"] = self._words(values.get("text", ""), line)
             mark = mark_from(values, tally.name, place, note)
             event = _event(operation, mark, table=table)
+            if mark.office and len(tally.offices) < MOST_OFFICES:
+                tally.offices[mark.office] = None
             if event == Event.WORDLESS:
                 tally.wordless[mark.mark_type] += 1
             elif mark.text:

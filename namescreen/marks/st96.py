@@ -157,7 +157,7 @@ def marks_in_json(value: object) -> Iterator[Values]:
     for record in _records(value, 0):
         node = Node()
         _gather(record, node, 0)
-        yield mark_of(node)
+        yield {**mark_of(node), "format": "WIPO ST.96 as JSON"}
 
 
 def _records(value: object, depth: int) -> Iterator[dict[str, object]]:

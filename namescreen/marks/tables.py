@@ -124,8 +124,8 @@ def by_number(values: Values, facts: Facts) -> Values:
     return {**stated, **{name: text for name, text in values.items() if text}}
 
 
-NUMBERED = {"tm number": "AU"}
-"""Columns by which tables of unknown layout are joined with others, and the office whose they are (IPGOD)."""
+NUMBERED = {"tm number": {"office": "AU", "format": "Australia's IPGOD"}}
+"""Columns by which tables of unknown layout are joined with others, and what is known of those that have them."""
 
 TABLES = (
     TableLayout(

@@ -205,7 +205,7 @@ def _unknown_table(
             f"columns not used: {', '.join(unused)[:200]}",
             "If one of them matters, say what it is: --column goods=NAME",
         )
-    office = next((office for name, office in NUMBERED.items() if name in map(folded, header)), "")
+    known = next((known for name, known in NUMBERED.items() if name in map(folded, header)), None)
 
     def rows() -> Iterator[Row]:
         for number, row in _rows_of(numbered, header, delimiter, log, quoted=True, spills=""):
@@ -213,8 +213,8 @@ def _unknown_table(
             values = {field: row[at] for field, at in places.items() if at < width}
             if flags:
                 values["classes"] = _flagged(row, flags)
-            if office:
-                values = {"office": office, **by_number(values, sides.get(values.get("number", "").strip()))}
+            if known:
+                values = {**known, **by_number(values, sides.get(values.get("number", "").strip()))}
             yield number, values
 
     yield from rows() if names else _together(_settled(rows(), log, f"the column {fields['text']!r}"))

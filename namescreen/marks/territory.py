@@ -13,7 +13,7 @@ from functools import lru_cache
 
 from .mark import Mark
 
-__all__ = ["EU_MEMBERS", "bites_in", "office_code", "territories_of"]
+__all__ = ["EU_MEMBERS", "OFFICES", "bites_in", "office_code", "territories_of"]
 
 EU_MEMBERS = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
 _WIDER = {
@@ -22,6 +22,13 @@ _WIDER = {
     "BX": ("BE", "LU", "NL"),
     "OA": tuple("BF BJ CF CG CI CM GA GN GQ GW KM ML MR NE SN TD TG".split()),
 }
+OFFICES = {
+    "AU": "IP Australia", "BR": "INPI of Brazil", "BX": "Benelux office", "CA": "CIPO of Canada",
+    "CH": "IGE-IPI of Switzerland", "CZ": "UPV of Czechia", "EM": "EUIPO", "FR": "INPI of France", "GB": "UK IPO",
+    "JP": "JPO", "KR": "Korea's office", "NO": "Patentstyret of Norway", "NZ": "IPONZ", "RO": "OSIM of Romania",
+    "SE": "PRV of Sweden", "US": "USPTO", "WO": "WIPO",
+}  # fmt: skip
+"""What offices are called, for those whose files are known."""
 _BY_DESIGNATION = frozenset({"WO", "IB", "AP", "EA", "GC"})
 """Offices whose marks hold only where they were asked for."""
 _NAMES = {

@@ -33,12 +33,37 @@ def written(folder: Path, files: dict[str, str | bytes]) -> Path:
     return folder
 
 
+NAMED = {
+    "USPTO bulk XML": "USPTO bulk XML",
+    "USPTO record, ST.66": "USPTO: WIPO ST.66",
+    "USPTO record, ST.96": "USPTO: WIPO ST.96",
+    "USPTO case files": "USPTO case files data set",
+    "European Union": "EUIPO: WIPO ST.66",
+    "UK text release": "UK text release",
+    "Canada": "CIPO of Canada: WIPO ST.96",
+    "Switzerland": "IGE-IPI of Switzerland: WIPO ST.96",
+    "Norway": "Patentstyret of Norway: WIPO ST.96 as JSON",
+    "France": "France's search answers",
+    "Brazil": "Brazil's gazette",
+    "Korea": "Korea's open data",
+    "Japan": "Japan's standardised data",
+    "Australia": "Australia's IPGOD",
+    "Czechia": "UPV of Czechia: WIPO ST.96",
+    "Sweden": "PRV of Sweden: WIPO ST.66",
+    "Exchange format": "OSIM of Romania: WIPO ST.66",
+    "International": "WIPO: WIPO ST.66",
+}
+"""What `register info` and the report call each."""
+
+
 @pytest.mark.parametrize("layout", LAYOUTS)
 def test_every_field_of_every_layout(tmp_path: Path, layout: str) -> None:
     files, expected = LAYOUTS[layout]
-    marks, sources, _ = read(written(tmp_path / "given", files))
+    marks, sources, remarks = read(written(tmp_path / "given", files))
     assert marks == expected
+    assert "without the one" not in remarks
     assert sum(source.kept for source in sources) == len(marks)
+    assert any(NAMED[layout] in source.format for source in sources)
     for source in sources:
         assert source.rows == source.kept + source.left_out + source.figurative + source.replaced
 
