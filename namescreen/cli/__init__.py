@@ -10,7 +10,9 @@ import gc
 import os
 import re
 import sys
+from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from importlib import import_module
 from typing import Annotated, Any
 
@@ -59,6 +61,26 @@ COMMANDS = {
 }
 
 
+def _refuse_bytes(command: Any) -> None:
+    """Make a command refuse text with bytes that are not text, which would be left out of a name without a word. The
+    path of a file may hold some."""
+    for inner in getattr(command, "commands", {}).values():
+        _refuse_bytes(inner)
+    for param in command.params:
+        if type(param.type).__name__ == "StringParamType":  # Click's, or Typer's own copy of it
+            param.type_cast_value = partial(_text_of, param, param.type_cast_value)
+
+
+def _text_of(param: Any, cast: Callable[[Any, Any], Any], ctx: Any, given: Any) -> Any:
+    value = cast(ctx, given)
+    for text in [value] if isinstance(value, str) else value or ():
+        no_text = not text.isascii() and any("\ud800" <= letter <= "\udfff" for letter in text)
+        if no_text and not os.path.lexists(text):
+            where = param.opts[0] if param.opts[0].startswith("-") else ""
+            raise InputError(Problem(f"{text!r} holds a byte that is not text", "Write it in UTF-8", where))
+    return value
+
+
 class _LazyGroup(TyperGroup):
     """A group whose commands are only summaries until one is called."""
 
@@ -68,6 +90,7 @@ class _LazyGroup(TyperGroup):
             module = import_module(f".{COMMANDS[name].module}", __name__)
             command = typer.main.get_command(module.app)
             command.name = name
+            _refuse_bytes(command)
             command.epilog = "\n\n".join(filter(None, (command.epilog, DISCLAIMER)))
         return name, command, rest
 
@@ -131,16 +154,6 @@ def _stand_in_for_closed_streams() -> None:
             setattr(sys, name, os.fdopen(os.open(os.devnull, flags), mode, encoding="utf-8"))
 
 
-def _refuse_bytes() -> None:
-    """Refuse arguments with bytes that are not text, which would be left out of a name without a word. The path of a
-    file that exists may hold some."""
-    for argument in sys.argv[1:]:
-        value = argument.partition("=")[2] if argument.startswith("--") else argument
-        no_text = not value.isascii() and any("\ud800" <= letter <= "\udfff" for letter in value)
-        if no_text and not os.path.lexists(value):
-            raise InputError(Problem(f"{value!r} holds a byte that is not text", "Write it in UTF-8"))
-
-
 def main() -> None:
     """Run the command line; the entry point of `namescreen` and `python -m namescreen`."""
     # Tables and caches make many objects that live to the end: looking through them for cycles again and again
@@ -155,5 +168,4 @@ def main() -> None:
         if reconfigure is not None:  # a pipe or a C locale must not turn a name into a traceback
             reconfigure(encoding="utf-8", errors="backslashreplace")
     with guarded():
-        _refuse_bytes()
         app(prog_name="namescreen")

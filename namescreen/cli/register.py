@@ -77,6 +77,8 @@ def info(
         several = f", the latest of {source.files:,} files" if source.files > 1 else ""
         say_below(f"file of {source.date}{several}")
         say_below(f"sha256 {source.sha256}")
+        if source.read_with:
+            say_below(f"read with {source.read_with}")
         say_below(
             f"{source.rows:,} rows: {source.kept:,} kept, {source.left_out:,} left out, "
             f"{source.figurative:,} without words, which cannot be screened"

@@ -20,7 +20,7 @@ from .territory import office_code, territories_of
 
 __all__ = [
     "DATES", "FIELD_NAMES", "OPTION_NAMES", "Columns", "chosen_columns", "class_flags", "columns_of", "field_of",
-    "mark_from", "nice_classes", "one_line",
+    "mark_from", "nice_classes", "one_line", "option_of",
 ]  # fmt: skip
 
 FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
@@ -104,6 +104,11 @@ def chosen_columns(given: Sequence[str] | str | None) -> Columns:
             raise InputError(Problem(f"two columns are named for {word.strip()!r}", "Name one", "--column"))
         columns[field] = name.strip()
     return columns
+
+
+def option_of(field: str) -> str:
+    """What `--column` calls a field."""
+    return next(option for option, known in OPTION_NAMES.items() if known == field)
 
 
 def columns_of(header: Sequence[str], given: Columns | None = None) -> dict[str, str]:

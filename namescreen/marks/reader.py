@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import re
+import shlex
 import sys
 from collections import Counter
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from ..errors import InputError, Problem
 from ..text import MAX_LENGTH, parse
 from .columns import MarkColumns, MarkWriter
-from .fields import Columns, chosen_columns, mark_from, one_line
+from .fields import Columns, chosen_columns, mark_from, one_line, option_of
 from .formats import UNNAMED, read_document, read_side_table, sniff
 from .identity import Event
 from .mark import Mark
@@ -59,7 +61,14 @@ def read_marks(
             for document in container.documents(log):
                 reading.read(container, document)
                 log.reading(str(container.path))
-    return reading.finish(containers)
+    marks, found, problems = reading.finish(containers)
+    options = shlex.join(
+        [
+            *(word for key, name in columns.items() for word in ("--column", f"{option_of(key)}={name}")),
+            *(("--encoding", encoding) if encoding else ()),
+        ]
+    )
+    return marks, tuple(replace(source, read_with=options) for source in found), problems
 
 
 class _Reading:

@@ -26,6 +26,7 @@ class Source:
     latest date, and the digest of theirs one after another. `format` names the office's format, where it is one. Of
     `rows` records `kept` became marks, `left_out` could not be read, `figurative` have no words and cannot be compared,
     and `replaced` are earlier records of marks that have later ones, and what only changes or removes others.
+    `read_with` are the options that it was read with: another reading of the same file may find other marks.
     """
 
     name: str
@@ -38,6 +39,7 @@ class Source:
     replaced: int = 0
     files: int = 1
     format: str = ""
+    read_with: str = ""
 
 
 @dataclass(slots=True)

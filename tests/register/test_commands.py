@@ -25,6 +25,16 @@ def test_prepare_info_and_screen(run: Run, tmp_path: Path) -> None:
     assert "HERBWICK" in found.stdout
 
 
+def test_a_prepared_register_says_how_its_lists_were_read(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text("mark,owner\nHERBWICK,Sill\u00e9\n", "latin-1")
+    options = ("--column", "mark=owner", "--encoding", "latin-1")
+    run("register", "prepare", "marks.csv", "--output", "marks.nsr", *options)
+    assert "read with --column mark=owner --encoding latin-1" in run("register", "info", "marks.nsr").stdout
+    (tmp_path / "more.csv").write_text("mark\nMOSS\n")
+    run("register", "prepare", "marks.nsr", "more.csv", "--output", "marks.nsr")
+    assert run("register", "info", "marks.nsr").stdout.count("read with") == 1
+
+
 def test_newer_marks_are_added(run: Run, tmp_path: Path) -> None:
     (tmp_path / "marks.csv").write_text("mark,number\nHERBWICK,1\n")
     (tmp_path / "newer.csv").write_text("mark,number\nHERBWICKS,1\nMOSS,2\n")
