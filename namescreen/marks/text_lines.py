@@ -86,7 +86,7 @@ def lines(stream: Bytes, log: ProblemLog, encoding: str | None = None) -> Iterat
             break
     chunks = _chunks(head, stream)
     if codecs.lookup(shown).name != "utf-8":
-        chunks = (text.encode("utf-8", "replace") for text in codecs.iterdecode(chunks, shown, "replace"))
+        chunks = _as_utf8(chunks, shown, log)
     for number, raw in _split(chunks):
         if raw is None:
             log.leave_out("the line is longer than 1 MB", "check that line ends are where they should be", number)
@@ -120,6 +120,14 @@ def _chunks(head: bytes, stream: Bytes) -> Iterator[bytes]:
     yield head
     while chunk := stream.read(CHUNK):
         yield chunk
+
+
+def _as_utf8(chunks: Iterable[bytes], encoding: str, log: ProblemLog) -> Iterator[bytes]:
+    try:
+        for text in codecs.iterdecode(chunks, encoding, "replace"):
+            yield text.encode("utf-8", "replace")
+    except UnicodeError as error:  # no byte order mark where one must be
+        raise InputError(Problem(f"is not text in {encoding} ({error})", "Name its encoding", log.source)) from None
 
 
 def _split(chunks: Iterable[bytes]) -> Iterator[tuple[int, bytes | None]]:

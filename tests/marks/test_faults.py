@@ -33,6 +33,14 @@ def put(path: Path, contents: str | bytes) -> Path:
     return path
 
 
+@pytest.mark.parametrize("given", ["utf-16", "utf-32"])
+def test_a_list_without_the_mark_that_its_encoding_needs_is_named(tmp_path: Path, given: str) -> None:
+    path = tmp_path / "marks.txt"
+    path.write_bytes(b"TIMELO\nFEMSILL\n")
+    with pytest.raises(InputError, match=rf"marks\.txt: .*{given}"):
+        read_marks([path], encoding=given)
+
+
 @pytest.mark.parametrize("given", ["utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le", "utf-8-sig"])
 @pytest.mark.parametrize("named", [True, False])
 def test_an_encoding_that_is_named_may_have_its_mark_too(tmp_path: Path, given: str, named: bool) -> None:
