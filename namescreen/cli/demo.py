@@ -39,12 +39,15 @@ def demo(
     from namescreen.screening import screen
 
     from .brainstorm import show_candidates
-    from .report import report
+    from .report import Form, check_outputs, write_report
 
     say(f"Everything in this example is invented. It is written to the folder {output}.")
     path = _unpacked(output)
     brief = load_brief(path)
 
+    written = output / "report.md"
+    forms: dict[Path | None, Form] = {written: Form.markdown}
+    check_outputs([written], forms, [path, *brief.marks])
     sys.stdout.write(f"Brainstormed from {some(concept.word for concept in brief.concepts)}\n")
     show_candidates(brainstorm(brief, limit=BRAINSTORMED), Format.table)
 
@@ -54,8 +57,7 @@ def demo(
     sys.stdout.write(f"\nThe shortlist, screened against {len(existing)} marks\n")
     show_ranking(found, Format.table, brief)
 
-    written = output / "report.md"
-    report(brief=path, output=[written])
+    write_report(brief, found, existing, forms, {"--output": [written]})
     sys.stdout.write(f"\nReport: {written}\n")
     print_disclaimer(Format.table)
 

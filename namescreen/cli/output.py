@@ -17,7 +17,7 @@ from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible
-from namescreen.plain_text import width as columns
+from namescreen.plain_text import width as text_width
 
 __all__ = [
     *("BELOW", "Column", "Format", "json_line", "on_screen", "print_disclaimer"),
@@ -116,16 +116,21 @@ def show(rows: Iterable[Row], columns: Sequence[Column], form: Format) -> None:
 
 def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 0) -> None:
     """Write `rows` as an aligned table no wider than the terminal; long cells are folded, and remarks `BELOW` a row
-    take the whole width."""
+    take the whole width. Where the terminal is too narrow for every column and every word, rows are stacked."""
+    widths = _widths(rows, columns, width() - indent)
+    if widths is None:
+        _show_stacked(rows, columns, indent)
+        return
     from rich.console import Console
     from rich.padding import Padding
     from rich.table import Table
     from rich.text import Text
 
     grid = Table(box=None, pad_edge=False, padding=(0, 1), header_style="bold")
-    for column in columns:
+    for column, wide in zip(columns, widths, strict=True):
         grid.add_column(
             Text(column.title),
+            width=wide,
             justify="right" if column.right else "left",
             no_wrap=column.right or not column.shrink,
             overflow="fold",
@@ -147,11 +152,65 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
             _line(line.rstrip())
 
 
+def _widths(rows: Sequence[Row], columns: Sequence[Column], room: int) -> list[int] | None:
+    """How wide each column is, so that no word is broken; None where not even that fits into `room`.
+
+    What is left goes to the columns that lack most.
+    """
+    least, whole = [], []
+    for column in columns:
+        texts = [column.title, *(visible(column.cell(row)) for row in rows)]
+        whole.append(max(map(text_width, texts)))
+        words = [word for text in texts for word in text.split()] or [""]
+        least.append(max(map(text_width, words)) if column.shrink and not column.right else whole[-1])
+    left = room - sum(least) - 2 * (len(columns) - 1)
+    if left < 0:
+        return None
+    while left and least != whole:
+        at = max(range(len(columns)), key=lambda one: whole[one] - least[one])
+        least[at] += 1
+        left -= 1
+    return least
+
+
+def _show_stacked(rows: Sequence[Row], columns: Sequence[Column], indent: int) -> None:
+    """Rows one below the other, each value beside its column's title: for a terminal too narrow for the table."""
+    first, *others = columns
+    for row in rows:
+        say_below(first.cell(row), " " * indent)
+        told = [_titled(column, column.cell(row)) for column in others]
+        _say_packed([text for text in told if text], " " * (indent + 2))
+        if row.get(BELOW):
+            say_below(str(row[BELOW]), " " * (indent + 2))
+
+
+def _titled(column: Column, text: str) -> str:
+    if not text or not column.title:
+        return text
+    return f"{column.title} {text}" if column.right else f"{column.title}: {text}"
+
+
+def _say_packed(parts: Sequence[str], indent: str) -> None:
+    """Short texts, as many on a line as fit; none is broken over two lines that fits on one."""
+    line = ""
+    for part in parts:
+        longer = f"{line}; {part}" if line else part
+        if line and text_width(visible(longer)) > width() - 2 - len(indent):
+            say_below(line, indent)
+            line = part
+        else:
+            line = longer
+    if line:
+        say_below(line, indent)
+
+
 def say_below(text: str, indent: str = "  ") -> None:
     """Write a sentence below a table, within the terminal's width; what is folded stands further in."""
     # A wide character counts twice: while lines are broken, a NUL, which no visible text holds, stands beside it.
-    padded = "".join(one + "\0" if columns(one) == 2 else one for one in visible(text))
-    for line in textwrap.wrap(padded, width() - 2, initial_indent=indent, subsequent_indent=indent + "  "):
+    padded = "".join(one + "\0" if text_width(one) == 2 else one for one in visible(text))
+    further = indent + "  "
+    lines = textwrap.wrap(padded, width() - 2, initial_indent=indent, subsequent_indent=further, break_on_hyphens=False)
+    for line in lines:
         _line(line.replace("\0", ""))
 
 

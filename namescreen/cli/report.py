@@ -14,6 +14,7 @@ import typer
 from namescreen import __version__
 from namescreen.errors import InputError, Problem
 from namescreen.files import read_bounded
+from namescreen.outcome import DISCLAIMER
 
 from .guard import NOT_CHECKED
 from .inputs import chosen_names, existing_marks, settings_of
@@ -43,7 +44,7 @@ if TYPE_CHECKING:
     from namescreen.report import Changes, Report
     from namescreen.screening import Screening
 
-__all__ = ["Form", "app", "report", "write_report"]
+__all__ = ["Form", "app", "check_outputs", "report", "write_report"]
 
 app = make_app("Write the report for an adviser.")
 
@@ -140,7 +141,7 @@ def report(
     if since is not None and Form.csv in forms.values():
         raise InputError(Problem("the CSV form does not tell changes", "Choose another form", "--since"))
     inputs = [path for path in (brief, since, settled.shortlist_file, *settled.marks) if path is not None]
-    _check_outputs([path for path in forms if path is not None], forms, inputs)
+    check_outputs([path for path in forms if path is not None], forms, inputs)
     earlier = None if since is None else from_json(_read(since), str(since))
     wanted = chosen_names(None, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
@@ -163,6 +164,8 @@ def report(
         "--strict": strict or None,
     }
     write_report(settled, found, existing, forms, given, asked_day=asked_day, earlier=earlier)
+    if None not in forms or forms[None] is Form.csv:  # the other forms say it themselves
+        say(DISCLAIMER)
     if strict and any(one.not_checked for one in found):
         say(*dict.fromkeys(str(reason) for one in found for reason in one.not_checked))
         raise typer.Exit(NOT_CHECKED)
@@ -222,7 +225,7 @@ def _figure_of(path: Path) -> Path:
     return path.parent / f"{path.stem}-figure.svg"
 
 
-def _check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]) -> None:
+def check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], inputs: Sequence[Path]) -> None:
     """Refuse, before any work, to write over an input or over a file that is no report."""
     written = [one for path in outputs for one in (path, *([_figure_of(path)] if forms[path] is Form.markdown else []))]
     problems = [unfit_output(one, "report", _BEGINNINGS, inputs) for one in written]
@@ -284,7 +287,6 @@ def _command(brief: Path | None, options: Mapping[str, object]) -> tuple[str, ..
 
 
 def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | None) -> None:
-    from namescreen.outcome import DISCLAIMER
     from namescreen.report import to_svg
 
     written: list[str] = []
@@ -295,8 +297,6 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
             import sys
 
             sys.stdout.write(text)
-            if form is Form.csv:  # the other forms say it themselves
-                say(DISCLAIMER)
             continue
         try:
             if picture is not None:
@@ -307,7 +307,7 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
             raise InputError(Problem(f"cannot be written ({error.strerror})", remedy, str(path))) from None
         written += [str(path), *([str(picture)] if picture is not None else [])]
     if written:
-        say(f"Wrote {', '.join(written)}.", DISCLAIMER)
+        say(f"Wrote {', '.join(written)}.")
 
 
 def _text(drawn: Report, form: Form, picture: Path | None, changed: Changes | None) -> str:

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import contextlib
 import csv
 import io
 import json
@@ -143,3 +144,23 @@ def test_no_command_writes_a_formula_as_csv(run: Run, tmp_path: Path) -> None:
         assert done.returncode == 0, done.stderr
         cells = [cell for row in csv.reader(io.StringIO(done.stdout)) for cell in row]
         assert not [cell for cell in cells if cell.startswith(("=", "+", "-", "@"))]
+
+
+@settings(max_examples=60)
+@given(
+    st.lists(st.lists(st.text("abcdefgh", min_size=1, max_size=9), min_size=4, max_size=4), min_size=1, max_size=4),
+    st.integers(40, 79),
+)
+def test_a_narrow_terminal_loses_no_column_and_breaks_no_word(cells: list[list[str]], wide: int) -> None:
+    heads = ("name", "a long title", "how it was made", "remarks")
+    columns = [Column(head, head, shrink=at > 0) for at, head in enumerate(heads)]
+    rows: list[Row] = [dict(zip(heads, row, strict=True)) for row in cells]
+    with pytest.MonkeyPatch.context() as patch, contextlib.redirect_stdout(io.StringIO()) as shown:
+        patch.setenv("COLUMNS", str(wide))
+        show_table(rows, columns)
+    words = shown.getvalue().replace(";", " ").replace(":", " ").split()
+    assert max(map(len, shown.getvalue().splitlines())) <= wide
+    for row in cells:
+        assert set(row) <= set(words)
+    for head in heads[1:]:
+        assert set(head.split()) <= set(words)
