@@ -51,6 +51,7 @@ class MarkWriter:
         self.events = array("B")
         self.places = array("I")
         self.kept: dict[str, int] = {}
+        self._taken = False
 
     def __len__(self) -> int:
         return len(self._classes)
@@ -73,17 +74,21 @@ class MarkWriter:
             self._office_number(mark.office.casefold()),
             self._sources.setdefault(mark.source, len(self._sources)),
         )
-        self._identify(mark.office, mark.number, mark.registration_number, event)
+        self._identify(mark.office, mark.number, mark.registration_number, "" if self._taken else mark.source, event)
 
     def take(self, columns: MarkColumns) -> None:
-        """Append all marks of some columns, and what they take away of the marks before them."""
+        """Append all marks of some columns, and what they take away of the marks before them.
+
+        What is added from then on brings them up to date: numbers without an office count across sources.
+        """
+        self._taken = True
         for one in columns.arrays["removed"].tolist():
             self.add(Mark(""), Event.DELETE)
             self.identities[-1] = one
         for row, *values in self._packed_rows(columns):
             self._append(row, *values)
             _, number, office, registration, _ = row.split(_FIELD, 4)
-            self._identify(office, number, registration, Event.WHOLE)
+            self._identify(office, number, registration, "", Event.WHOLE)
 
     def _packed_rows(self, columns: MarkColumns) -> Iterator[tuple[str, int, int, int, int, int]]:
         """The rows of some columns as they stand there, with the numbers that this writer gives offices and sources."""
@@ -112,9 +117,9 @@ class MarkWriter:
         self._office.append(office)
         self.places.append(source)
 
-    def _identify(self, office: str, number: str, registration: str, event: Event) -> None:
-        self.identities.append(identity(office, number) if number != registration else 0)
-        self.registrations.append(identity(office, registration))
+    def _identify(self, office: str, number: str, registration: str, source: str, event: Event) -> None:
+        self.identities.append(identity(office, number, source) if number != registration else 0)
+        self.registrations.append(identity(office, registration, source))
         self.events.append(event)
 
     def _flush(self) -> None:

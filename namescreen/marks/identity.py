@@ -47,8 +47,10 @@ def real_number(number: str) -> str:
     return number if number.strip("0 .-/") else ""
 
 
-def identity(office: str, number: str) -> int:
+def identity(office: str, number: str, source: str = "") -> int:
     """What a mark is known by, as a number below 2**64; 0 if it has no number.
+
+    Without an office a number counts within its `source`: two lists typed by hand may both begin at 1.
 
     Spaces, separators, case and leading zeros do not count. That two of ten million marks meet by chance has a
     probability of three in a million.
@@ -58,7 +60,7 @@ def identity(office: str, number: str) -> int:
     plain = (number if number.isdigit() else _SEPARATORS.sub("", number).casefold()).lstrip("0")
     if not plain:
         return 0
-    known = office_code(office) or office.casefold()
+    known = office_code(office) or office.casefold() or f"\0{source}"
     return int.from_bytes(blake2b(f"{known}\0{plain}".encode("utf-8", "replace"), digest_size=8).digest(), "little")
 
 

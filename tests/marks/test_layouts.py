@@ -331,3 +331,10 @@ def test_reading_at_once_or_in_two_steps_leaves_the_same_marks(records: list[tup
         register = read_register([folder / "marks.nsr", folder / "then.xml"]) if expected else None
         if register is not None:
             assert sorted(mark.text for mark in register.marks) == sorted(expected)
+
+
+def test_numbers_without_an_office_count_within_their_list(tmp_path: Path) -> None:
+    folder = written(
+        tmp_path / "given", {"a.csv": "mark,number\nPOT,1\nJAR,2\n", "b.csv": "mark,number\nVASE,1\nURN,2\nURNS,2\n"}
+    )
+    assert [mark.text for mark in read(folder)[0]] == ["POT", "JAR", "VASE", "URNS"]
