@@ -28,7 +28,8 @@ COMPOUND = 0.85
 COGNATE = 0.6
 """The score of an English word in another spelling: a guess, as there are false friends."""
 SHORTEST_COGNATE = 5
-SHORTEST_PART, SHORTEST_COMPOUND = 3, 7
+SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
+"""Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
 MOST_PARTS = 3
 SENSES_OF_A_PART = 5
 MOST = 24
@@ -85,7 +86,7 @@ def listed_translations(folded: str, language: str | None = None) -> tuple[Trans
     for code, read in _entries(folded, asked).items():
         found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in read]
     known = {one.language for one in found}
-    if len(folded) >= SHORTEST_COMPOUND:
+    if SHORTEST_COMPOUND <= len(folded) <= LONGEST_COMPOUND:
         for code in asked:
             if code in COMPOUNDING and code not in known:
                 found += _compound(folded, code)
@@ -141,24 +142,20 @@ def _entries(word: str, asked: tuple[str, ...]) -> dict[str, Senses]:
     return {code: list(best.values()) for code, best in found.items()}
 
 
-@cache
-def _parts() -> dict[str, frozenset[str]]:
-    """The stems of the words that may stand in a compound, each with the languages."""
-    rows = list(open_table("foreign_parts.tsv").items())
-    sets = {codes: frozenset(codes.split()) for codes in dict.fromkeys(codes for _, codes in rows)}
-    return {stem: sets[codes] for stem, codes in rows}
-
-
 @lru_cache(maxsize=1 << 16)
 def _languages_of_part(part: str) -> frozenset[str]:
     """The languages in whose compounds `part` may stand."""
-    listed = _parts()
     plain, inflected = stems_by_language(part, COMPOUNDING)
-    found = listed.get(plain[0], frozenset()).difference(inflected)
-    for language, stems_in_it in inflected.items():
-        if any(language in listed.get(stem, ()) for stem in stems_in_it):
-            found |= {language}
-    return found
+    found = _languages_of_stem(plain[0]).difference(inflected)
+    return found.union(
+        language for language, parts in inflected.items() if any(language in _languages_of_stem(stem) for stem in parts)
+    )
+
+
+@lru_cache(maxsize=1 << 15)
+def _languages_of_stem(stem: str) -> frozenset[str]:
+    """The languages in which a word with this stem may stand in a compound."""
+    return frozenset((open_table("foreign_parts.tsv").get(stem) or "").split())
 
 
 def _compound(word: str, language: str) -> list[Translation]:

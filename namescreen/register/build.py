@@ -44,7 +44,7 @@ WORTH_KEEPING = 2_000
 """Words from which it pays to read the tables they are looked up in as a whole (0.3 s)."""
 TABLES = (
     "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv", "word_kinds.tsv",
-    "foreign_words.tsv", "international_words.tsv",
+    "foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv",
 )  # fmt: skip
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
