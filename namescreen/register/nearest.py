@@ -34,6 +34,7 @@ from ..closeness.name_similarity import (
     similarity_unspaced,
     stop_words,
 )
+from .packing import distinct
 from .word_scores import WordScores
 
 if TYPE_CHECKING:
@@ -82,16 +83,16 @@ class _Search:
 
     def score(self, names: Places) -> None:
         """Score some names in full, those not yet scored."""
-        names = np.unique(names)
+        names = distinct(names)
         names = names[~self.done[names]]
         if not len(names):
             return
         self.done[names] = True
         rows = self.index.rows_of_names(names)
         words, _ = self.index.row_words.gather(rows)
-        distinct = np.unique(words.astype(np.int64))
+        held = distinct(words.astype(np.int64))
         for word in self._words.values():
-            word.score(distinct)
+            word.score(held)
         values = self.overall(rows)
         of = self.index.row_name[rows]
         first = np.searchsorted(of, names)
@@ -227,7 +228,7 @@ class _Search:
             names = index.names.sharing(self.name.letters, shared)
             names = names[index.names.in_order(self.name.letters, names) >= SHARED_IN_ORDER]
             ids, _ = index.name_codes.ids.gather(names)
-            among = np.unique(ids.astype(np.int64))
+            among = distinct(ids.astype(np.int64))
         codes, raw = index.name_codes.near(self.name.phoneme_codes, sounds, among)
         owners, ends = index.name_codes.owners.gather(codes)
         names = owners.astype(np.int64)

@@ -12,6 +12,7 @@ from ..closeness.appearance import above_floor
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import has_senses, words_similar_in_meaning
 from ..closeness.word_similarity import SAME_MEANING, combine_look_and_sound
+from .packing import distinct
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -56,7 +57,7 @@ class WordScores:
         self._look_level = level
         places, _ = self._index.words.near(self.word.letters, LOOK_FLOOR + level * (1 - LOOK_FLOOR))
         same = np.array([self._same] if self._same >= 0 else [], np.int64)
-        self.score(np.unique(np.concatenate([places, self._synonyms, same])))
+        self.score(distinct(np.concatenate([places, self._synonyms, same])))
 
     def score_by_sound(self, level: float) -> None:
         """Score every other word whose sound allows it to be at least so similar overall."""
@@ -74,7 +75,7 @@ class WordScores:
         codes, similarity = table.near(ours, least)
         words, ends = table.owners.gather(codes)
         wanted = np.where(self._differs[words], least_known, least)
-        self.score(np.unique(words[np.repeat(similarity, np.diff(ends)) >= wanted].astype(np.int64)))
+        self.score(distinct(words[np.repeat(similarity, np.diff(ends)) >= wanted].astype(np.int64)))
 
     def score(self, places: Places) -> None:
         """Score these words."""
