@@ -51,8 +51,9 @@ EXPECTED = {
 }  # fmt: skip
 """Weights that are expected before any name is seen (set by reading; the prior's mean)."""
 GOOD, MISPLACED, MISPLACED_WEIGHT = 0.5, 0.15, 0.3
-"""A name rated so well or better for its own brief is also held against another one, where it says nothing, and is taken
-to be rated so, and counts for so much of a name: without that, no rated name would show that a name must belong to its product (our assumption)."""
+"""A name rated so well or better for its own brief is also held against another one, where it says nothing; it is taken
+to be rated so, and counts for so much of a name. Without that, no rated name would show that a name must belong to its
+product (our assumption)."""
 WITHIN = ("pair", "changed")
 
 Numbers = NDArray[np.float64]

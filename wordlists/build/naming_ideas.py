@@ -5,7 +5,8 @@ python wordlists/build/naming_ideas.py [--to FOLDER]
 naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
-naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|SOUNDS|SENSE ABOVE ..., what is known of it
+naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|SOUNDS|SENSE ABOVE ..., what
+                       is known of it
 familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS|... , one for each part that
                        may give way
 
@@ -255,7 +256,8 @@ def main() -> None:
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_vocabulary: (
-            "naming_finds.txt, naming_suits.txt, naming_charm.txt, naming_foreign.txt, naming_figures.txt and naming_worlds.txt, with facts of the other "
+            "naming_finds.txt, naming_suits.txt, naming_charm.txt, naming_foreign.txt, naming_figures.txt and "
+            "naming_worlds.txt, with facts of the other "
             "tables here (embedding_words, frequency/en, feelings, pronunciations, wordnet-words and -senses)",
             "MIT, as namescreen; of the facts, the licences of their tables",
         ),
@@ -272,7 +274,8 @@ def main() -> None:
             folder,
             f"{name}.tsv",
             contents,
-            source=f"in {CURATED.parent.name}/{CURATED.name}: {lists}; written for namescreen from memory, no list was copied",
+            source=f"in {CURATED.parent.name}/{CURATED.name}: {lists}; written for namescreen from memory, no list was "
+            "copied",
             version="1",
             licence=licence,
             build="python wordlists/build/naming_ideas.py",

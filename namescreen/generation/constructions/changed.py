@@ -106,7 +106,8 @@ def changed(idea: Idea, slot: Slot) -> Proposal:
     sounds = _sounds(idea, slot) if len(words) == 1 else tuple(sound for one in words for sound in word(one).sounds)
     how = f"{slot.original}, with {idea.named} in place of {slot.part}"
     return Proposal(
-        title(*text.split(" ")), words, NAME, how, (idea.word,), slot.original, sounds, original=slot.original, heard=heard(sounds, slot.original),
+        title(*text.split(" ")), words, NAME, how, (idea.word,), slot.original, sounds, original=slot.original,
+        heard=heard(sounds, slot.original),
     )  # fmt: skip
 
 
