@@ -7,12 +7,13 @@ naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|SOUNDS|SENSE ABOVE ..., what
                        is known of it
-familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS|... , one for each part that
+familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS~AT|..., one for each part that
                        may give way
 
 The keys are the words of a meaning that say something; the weight is lower for common words. The parts of a saying
 are its words; of a word, those between bars, or its first and last syllables. Closed compounds of WordNet 3.0 that
-are common and read as their two parts are added to the list. SOUNDS is the code of `pronunciation.phones`.
+are common and read as their two parts are added to the list. SOUNDS is the code of `pronunciation.phones`,
+AT the number of sounds of its word before it.
 """
 
 from __future__ import annotations
@@ -226,7 +227,8 @@ def _parts(text: str) -> Iterator[str]:
             sounds = read.sounds[read.before[begin] : read.before[end]]
             if any(map(is_vowel, sounds)) and len(sounds) >= (2 if len(words) > 1 else 3):
                 stress = max((sound[-1] for sound in sounds if is_vowel(sound)), key="021".index)
-                yield "~".join((before + whole[:begin], whole[begin:end], whole[end:] + after, code_of(sounds), stress))
+                fields = (before + whole[:begin], whole[begin:end], whole[end:] + after, code_of(sounds), stress)
+                yield "~".join((*fields, str(read.before[begin])))
 
 
 def _ends(word: str) -> list[tuple[int, int]]:

@@ -30,7 +30,7 @@ _FAMILIAR = 3.6  # the Zipf frequency that stands for a saying's
 @dataclass(frozen=True, slots=True)
 class Slot:
     """A part of a familiar word or saying that may give way: what stands before and after it, its sounds as a code,
-    and whether it carries the main stress."""
+    whether it carries the main stress, and how many sounds of its word come before it."""
 
     original: str
     before: str
@@ -38,6 +38,7 @@ class Slot:
     after: str
     code: str
     stressed: bool
+    at: int
 
 
 @cache
@@ -47,10 +48,10 @@ def slots() -> tuple[tuple[Slot, ...], dict[str, tuple[int, ...]]]:
     places: dict[str, list[int]] = {}
     for original, value in open_table("familiar_phrases.tsv").items():
         for row in value.split("|"):
-            before, part, after, code, stress = row.split("~")
+            before, part, after, code, stress, at = row.split("~")
             for key in _keys(code):
                 places.setdefault(key, []).append(len(found))
-            found.append(Slot(original, before, part, after, code, stress == "1"))
+            found.append(Slot(original, before, part, after, code, stress == "1", int(at)))
     return tuple(found), {key: tuple(entries) for key, entries in places.items()}
 
 
@@ -125,14 +126,9 @@ def familiarity(original: str) -> float:
 
 
 def _sounds(idea: Idea, slot: Slot) -> tuple[str, ...]:
-    """The sounds of a single changed word: those of its rest are read from the original."""
-    from ..blending.source_word import source
-
-    whole = source(slot.original)
-    begin, end = len(slot.before), len(slot.before) + len(slot.part)
-    if len(whole.letters) != len(slot.original):
-        return ()
+    """The sounds of a single changed word: those of its rest are the original's."""
+    whole = word(slot.original.casefold()).sounds
     middle = idea.facts.sounds
     if not slot.stressed:
         middle = tuple(s[:-1] + "2" if is_vowel(s) and s.endswith("1") else s for s in middle)
-    return whole.sounds[: whole.before[begin]] + middle + whole.sounds[whole.before[end] :]
+    return whole[: slot.at] + middle + whole[slot.at + len(slot.code) :]
