@@ -5,11 +5,17 @@ from __future__ import annotations
 from functools import cache, lru_cache
 
 from ..brief import Concept
-from ..lexicon import Sense, lexicon
+from ..lexicon import Sense, association, lexicon
 from ..tables import open_table
 from ..text import fold, tokenize
 
 __all__ = ["chosen_senses", "guide_words", "meaning_found", "unfit", "usable_words"]
+
+
+_HIGHEST, _STEP = 9, 0.07
+"""So many steps broader an everyday word may stand (a seal is an animal in seven), and what each costs."""
+_BESIDE = 12  # senses beside one that are asked about
+_NEARLY = 0.6  # of the association with a sense's words, where no broader word is the one that is wanted
 
 
 def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
@@ -33,13 +39,23 @@ def _fit(sense: Sense, concept: Concept) -> float:
 def _points_at(sense: Sense, wanted: str) -> float:
     if any(wanted in fold(word).split() for word in (*sense.words[0:], sense.label.partition("(")[2].rstrip(")"))):
         return 1.0
-    book, above, height = lexicon(), [sense.id], 0
-    while above and height < 5:
+    book = lexicon()
+    beside = book.related_ids(sense.id, "@", "@i", "~", "%p", "#p", "#s", "#m", "+")[:_BESIDE]
+    around = [fold(word) for one in beside for word in book.entry(one).words]
+    if wanted in around:
+        return 1.0 - _STEP
+    above, height = book.related_ids(sense.id, "@", "@i"), 1
+    while above and height < _HIGHEST:
         height += 1
-        above = [other for one in above for other in book.related_ids(one, "@", "@i", "~", "%p", "+")][:40]
+        above = list(dict.fromkeys(other for one in above for other in book.related_ids(one, "@", "@i")))
         if any(fold(word) == wanted for one in above for word in book.entry(one).words):
-            return 1.0 - 0.15 * height
-    return 0.0
+            return 1.0 - _STEP * height
+    near = [association(wanted, word) or 0.0 for word in (*map(fold, sense.words[1:3]), *around) if word.isalpha()]
+    return _NEARLY * max(near, default=0.0)
+
+
+def _broader(sense: Sense) -> tuple[str, ...]:
+    return tuple(lexicon().entry(above).words[0] for above in lexicon().related_ids(sense.id, "@")[:2])
 
 
 def guide_words(concept: Concept) -> tuple[str, ...]:
@@ -47,11 +63,10 @@ def guide_words(concept: Concept) -> tuple[str, ...]:
     and of their broader ones. Empty if no meaning is wanted."""
     if not concept.senses:
         return ()
-    book = lexicon()
     found = {fold(part): None for meaning in concept.senses for part in fold(meaning).replace(",", " ").split()}
     for sense in chosen_senses(concept):
-        above = [book.entry(other).words[0] for other in book.related_ids(sense.id, "@")[:2]]
-        found.update((fold(word), None) for word in (*sense.words, *above) if fold(word) != fold(concept.word))
+        words = (*sense.words, *_broader(sense))
+        found.update((fold(word), None) for word in words if fold(word) != fold(concept.word))
     return tuple(found)
 
 

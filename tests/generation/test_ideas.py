@@ -44,6 +44,18 @@ def test_a_chosen_sense_keeps_many_ideas() -> None:
     assert len(ideas(Brief(concepts=(Concept("spring", ("season",)),)))) > 30
 
 
+@pytest.mark.parametrize(
+    ("concept", "everyday", "domain"),
+    [("seal", "animal", "noun.animal"), ("gull", "bird", "noun.animal"), ("bank", "river", "noun.object"),
+     ("jam", "fruit", "noun.food"), ("bark", "tree", "noun.plant")],
+)  # fmt: skip
+def test_everyday_words_choose_a_sense(concept: str, everyday: str, domain: str) -> None:
+    # domains as WordNet 3.0 files the senses
+    chosen = chosen_senses(Concept(concept, (everyday,)))
+    assert chosen[0].domain == domain
+    assert len(chosen) < len(lexicon().senses(concept))
+
+
 def test_a_sense_that_fits_nothing_leaves_all_and_is_noticed() -> None:
     assert not meaning_found(Concept("spring", ("qwerty",)))
     assert meaning_found(Concept("spring", ("season",)))
