@@ -21,6 +21,7 @@ from namescreen.goods import Relatedness
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter
 from namescreen.outcome import DISCLAIMER, NotChecked
+from namescreen.policy import Level
 from namescreen.register import Register, read_register
 from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, Screening, is_knockout, schema, screen
 from tests.conftest import Run
@@ -460,3 +461,23 @@ def test_a_score_never_stands_without_what_it_is_not(run: Run, tmp_path: Path, f
     (tmp_path / "marks.csv").write_text(LIST)
     done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--languages", "nl", "--format", form)
     assert "not legal clearance" in done.stdout
+
+
+def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) -> None:
+    """Two words, and a compound written as one word, which shares no letter with the name."""
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,class,goods\nTaschendrachen,28,kites\nStiller Wald,28,kites\nSilent Wood,28,kites\n")
+    register = read_register([path])
+    kite, forest = screen(
+        ["Pocket Kite", "Quiet Forest"], register, goods="kites", classes=[28], languages=["nl", "de"]
+    )
+    found = {close.mark.text: close for close in marks_of(kite)}
+    assert found["Taschendrachen"].translation == "de"
+    assert found["Taschendrachen"].level is Level.SERIOUS
+    found = {close.mark.text: close for close in marks_of(forest)}
+    assert found["Stiller Wald"].translation == "de"
+    assert found["Silent Wood"].translation == ""  # the same idea in the name's own language
+    for one in (kite, forest):
+        validate(one)
+    (dutch,) = screen(["Pocket Kite"], register, goods="kites", classes=[28], languages=["nl"])
+    assert "Taschendrachen" not in {close.mark.text for close in marks_of(dutch)}

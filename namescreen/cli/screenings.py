@@ -208,7 +208,6 @@ def _say(text: str, form: Format) -> None:
 
 def _mark_row(close: CloseMark) -> Row:
     related = close.goods_relatedness
-    status = close.mark.status
     return {
         "mark": close.mark.text,
         "overall": close.closeness.overall,
@@ -217,9 +216,20 @@ def _mark_row(close: CloseMark) -> Row:
         "meaning": _or_unknown(close.meaning),
         "goods": _or_unknown(related if isinstance(related, NotChecked) else related.score),
         "classes": ", ".join(map(str, close.mark.classes)),
-        "remark": "knockout" if close.knockout else status if status == "dead" else "",
+        "remark": _remark(close),
         "knockout": close.knockout,
     }
+
+
+def _remark(close: CloseMark) -> str:
+    """What the reader should know of a mark first."""
+    if close.knockout:
+        return "knockout"
+    if close.mark.is_dead:
+        return "dead"
+    if close.bites is False:
+        return "other markets"
+    return f"the name in {close.translation}" if close.translation else ""
 
 
 def _of_these_words(close: CloseMark) -> str:

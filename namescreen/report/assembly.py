@@ -134,6 +134,7 @@ def _mark(found: screening.CloseMark, coined: bool) -> CloseMark:
         others=tuple(other.mark for other in found.others),
         marks=found.marks,
         bites=found.bites,
+        translation=found.translation,
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from .. import policy
+from ..connotations.languages import language_name
 from ..outcome import NotChecked
 from ..plain_text import number, plural, shorten
 from ..policy import Conflict, Finding, Level, level_of
@@ -119,7 +120,8 @@ def _mark_finding(entry: NameEntry) -> Finding:
         return Finding("marks", Level.NOTHING, "no mark came near", 1.0)
     first = ordered[0]
     level = mark_level(first)
-    text = f"{shorten(first.mark.text, 22)} ({number(first.overall)}{_aside(first)})"
+    how_close = "" if first.translation else number(first.overall)
+    text = f"{shorten(first.mark.text, 22)} ({(how_close + _aside(first)).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
     more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
@@ -135,6 +137,8 @@ def _aside(found: CloseMark) -> str:
         return ", dead"
     if found.bites is False:
         return ", other markets"
+    if found.translation:
+        return f", the name in {language_name(found.translation)}"
     far = not isinstance(found.goods, NotChecked) and found.goods.score < _OTHER_GOODS
     return ", other goods" if far else ""
 

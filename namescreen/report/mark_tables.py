@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from ..connotations.languages import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
@@ -92,6 +93,8 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
     reasons = [reason for reason in found.reasons if _telling(reason, found)]
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
         reasons.append(f"goods: {found.goods.reasons[0]}")
+    if found.translation:
+        reasons.insert(0, f"the name in {language_name(found.translation)}")
     if found.bites is False:
         reasons.append("holds outside the markets")
     told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")

@@ -53,7 +53,8 @@ class CloseMark:
     too few words of the names are known. `concern`, in [0, 1], is how much the mark asks for attention, 1 =
     most, as the screening reckons it. Of several marks with the same words it is the one of most concern; `others`
     are some of the rest, in that order, and `marks` counts them all, this one included. `bites` says whether the mark
-    holds in one of the markets; None where that is not known.
+    holds in one of the markets; None where that is not known. `translation` is the language (BCP 47) in which the mark
+    says the name; empty where it is no translation that is known.
     """
 
     mark: Mark
@@ -68,6 +69,7 @@ class CloseMark:
     others: tuple[Mark, ...] = ()
     marks: int = 1
     bites: bool | None = None
+    translation: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -122,6 +122,11 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
             f"{title} is {same}, for other goods: is it known well enough to be protected beyond them, and may its "
             "owner move into ours?"
         )
+    elif found.translation and mark_level(found) >= Level.MINOR:
+        question = (
+            f"{title} is {name} in {language_name(found.translation)}: would buyers who know both take one for the "
+            f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
+        )
     elif mark_level(found) >= Level.LOOK:
         question = f"{title} {_likeness(found, name, report)}{_goods_clause(found)}?"
     else:

@@ -14,6 +14,7 @@ from ..marks.territory import bites_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
 from .results import CloseMark, Screening, is_knockout
+from .translated import compounds, translated_in
 
 if TYPE_CHECKING:
     from ..addresses import Estimate
@@ -27,6 +28,12 @@ __all__ = ["MOST_JUDGED", "NOT_JUDGED", "screen"]
 OVER_FETCH = 2
 """So many times the names asked for are searched where the goods are known. Words that merely describe the goods count
 less, which changes the order; the search itself does not know the goods."""
+
+SAYS_THE_SAME = 0.8
+"""Closeness in meaning from which a mark may be a translation of the name. Ours, not fitted."""
+
+NEAR_A_TRANSLATION = 0.8
+"""Closeness of a mark to a translation of the name from which the mark is held against the name. Ours, not fitted."""
 
 MOST_JUDGED = 50
 """Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
@@ -57,7 +64,8 @@ def screen(
     (BCP 47; None: all that are covered); `markets` the countries where it will be sold (ISO 3166-1); `endings` and
     `handle_lengths` what domains and handles are estimated for. The `top` closest names among the marks are kept, each
     with the marks that carry it, and every further one met that asks for a closer look. Marks less close than
-    `LEAST_CLOSE` are left out. Without a register, and wherever else something is missing, the check is `NotChecked`.
+    `LEAST_CLOSE` are left out, save translations of the name into the buyers' languages. Without a register, and
+    wherever else something is missing, the check is `NotChecked`.
     """
     wanted = list(names)
     checks = _Checks(goods, tuple(classes), languages, tuple(markets), tuple(endings), tuple(handle_lengths))
@@ -80,9 +88,19 @@ def _searched(
                 progress(done, len(names))
         return
     wide = top * OVER_FETCH if checks.goods else top
-    for name, hits in register.search(names, wide, progress=progress):
-        close = checks.close_marks(name, hits)
+    said = [checks.compounds(name) for name in names]
+    searched = register.search([text for name, more in zip(names, said, strict=True) for text in (name, *more)], wide)
+    for done, (name, more) in enumerate(zip(names, said, strict=True), 1):
+        _, hits = next(searched)
+        close = checks.close_marks(name, [*hits, *(hit for _ in more for hit in _near(next(searched)[1]))])
         yield name, (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK))
+        if progress:
+            progress(done, len(names))
+
+
+def _near(hits: Sequence[Hit]) -> list[Hit]:
+    """The marks that are all but a translation of a name."""
+    return [hit for hit in hits if hit.overall >= NEAR_A_TRANSLATION]
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,11 +129,16 @@ class _Checks:
         reasons = dict.fromkeys(one for one in (*parts, *goods, *unjudged, *missing) if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
+    def compounds(self, name: str) -> tuple[str, ...]:
+        """The name as one word in languages of the buyers that write compounds so."""
+        found = _made("close_marks", lambda: compounds(name, self.languages or ()))
+        return () if isinstance(found, NotChecked) else found
+
     def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
-        found = (self._close_mark(name, hit) for hit in hits)
+        found = {one.mark.text: one for one in (self._close_mark(name, hit) for hit in hits)}
         return tuple(
             sorted(
-                (one for one in found if one.closeness.overall >= LEAST_CLOSE),
+                (one for one in found.values() if one.closeness.overall >= LEAST_CLOSE or one.translation),
                 # Rounded: a last bit that differs is no difference.
                 key=lambda one: (-round(one.closeness.overall, 9), -one.concern),
             )
@@ -127,13 +150,19 @@ class _Checks:
 
         marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
         closeness = compare(name, marks[0].text, name_goods=self.goods or None)
-        first, *others = sorted((self._judged(mark, closeness) for mark in marks), key=_gravest_first)
+        language = ""
+        if closeness.meaning >= SAYS_THE_SAME and closeness.appearance < 1:
+            found = _made("meaning", lambda: translated_in(name, marks[0].text, self.languages or ()))
+            language = found if isinstance(found, str) else ""
+        judged = (self._judged(mark, closeness, language) for mark in marks)
+        first, *others = sorted(judged, key=_gravest_first)
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
 
-    def _judged(self, mark: Mark, closeness: Closeness) -> CloseMark:
+    def _judged(self, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
-        return CloseMark(mark, closeness, related, is_knockout(mark, closeness, related, bites), bites=bites)
+        knockout = is_knockout(mark, closeness, related, bites)
+        return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language)
 
     def _own_classes(self) -> tuple[int, ...]:
         """The classes of the product; those that its goods are likely in, where none are stated."""

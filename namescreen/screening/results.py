@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
@@ -47,7 +47,8 @@ class CloseMark:
     `knockout`: a live mark identical or near-identical to the name, for the same or closely related goods. `bites`:
     whether the mark holds in one of the markets; None where that is not known. Of several marks with the same folded
     words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
-    one, in the order of concern; `marks` is how many there are in all.
+    one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
+    the mark says the name; empty where it is no translation that is known.
     """
 
     mark: Mark
@@ -57,11 +58,13 @@ class CloseMark:
     others: tuple[CloseMark, ...] = ()
     marks: int = 1
     bites: bool | None = None
+    translation: str = ""
 
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
-        return _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
+        found = _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
+        return replace(found, translated=self.closeness.meaning) if self.translation else found
 
     @property
     def meaning(self) -> float | NotChecked:
@@ -92,6 +95,7 @@ class CloseMark:
             "knockout": self.knockout,
             "concern": number(self.concern),
             "level": self.level.words,
+            "translation": self.translation,
             **_register_facts(self),
             "goods": self.mark.goods,
             "filed": self.mark.filed,
