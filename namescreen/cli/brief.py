@@ -12,6 +12,7 @@ from namescreen.brief import starter
 from namescreen.errors import InputError, Problem
 
 from .options import make_app
+from .output import say_below
 from .talk import say
 
 app = make_app("Start a naming brief.")
@@ -20,6 +21,28 @@ app = make_app("Start a naming brief.")
 @app.callback()
 def _brief() -> None:
     pass
+
+
+@app.command("help")
+def explain() -> None:
+    """List what can stand in a brief: tones, classes, countries and languages."""
+    from namescreen.connotations.languages import LANGUAGES
+    from namescreen.generation.material import TONES
+    from namescreen.goods import list_of_classes
+    from namescreen.marks.territory import EU_MEMBERS
+    from namescreen.report.law import practices
+
+    told = {one.office: one.markets for one in practices(()) if len(one.markets) == 1}
+    countries = ", ".join(f"{office} {code}" for office, (code,) in sorted(told.items()))
+    for text in (
+        f"tone: {', '.join(sorted(TONES))}.",
+        f"classes: {list_of_classes().removeprefix('The classes: ')}",
+        f"markets: the two-letter code of each country (ISO 3166-1), in capitals: {countries}. States of the European "
+        f"Union: {', '.join(sorted(EU_MEMBERS))}.",
+        f"languages: {', '.join(f'{name} {code}' for code, name in LANGUAGES.items())}. English need not be named.",
+    ):
+        say_below(text, indent="")
+        typer.echo()
 
 
 @app.command(epilog="Example: namescreen brief new planter.toml")

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import shlex
 from collections.abc import Iterable, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from namescreen.errors import InputError, Problem
@@ -26,6 +28,9 @@ def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) 
     if given:
         wanted, remarks = usable_names(given)
     elif source is not None:
+        if source != "-" and not Path(source).exists():
+            remedy = f"To screen the name itself: --name {shlex.quote(source)}. Else check the path"
+            raise InputError(Problem("there is no such file", remedy, source))
         wanted, remarks = read_names(source)
     elif brief.shortlist_file is not None:
         wanted, remarks = read_names(brief.shortlist_file)

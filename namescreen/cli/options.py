@@ -113,7 +113,7 @@ def language_list(text: str | None) -> tuple[str, ...] | None:
         raise InputError(
             Problem(
                 f"{', '.join(wrong) or repr(text)} is no language tag",
-                "Write tags as in BCP 47: de,fr,pt-BR",
+                "Write codes of two letters: de,fr; pt-BR for the Portuguese of Brazil",
                 "--languages",
             )
         )

@@ -155,7 +155,7 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
 def _widths(rows: Sequence[Row], columns: Sequence[Column], room: int) -> list[int] | None:
     """How wide each column is, so that no word is broken; None where not even that fits into `room`.
 
-    What is left goes to the columns that lack most.
+    What is left goes first to the columns that lack least: a long text is folded anyway.
     """
     least, whole = [], []
     for column in columns:
@@ -167,8 +167,8 @@ def _widths(rows: Sequence[Row], columns: Sequence[Column], room: int) -> list[i
     if left < 0:
         return None
     while left and least != whole:
-        at = max(range(len(columns)), key=lambda one: whole[one] - least[one])
-        least[at] += 1
+        lacking = (at for at in range(len(columns)) if least[at] < whole[at])
+        least[min(lacking, key=lambda at: whole[at] - least[at])] += 1
         left -= 1
     return least
 

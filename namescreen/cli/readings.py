@@ -40,7 +40,7 @@ READINGS = (
 )
 SAYING = (
     Column("language", "language", shrink=False),
-    Column("plainer", "plainer than", right=True),
+    Column("plainer", "how usual"),
     Column("likely_reading", "likely read"),
     Column("remarks", "remarks"),
 )
@@ -74,12 +74,12 @@ def readings(
         list[Path] | None,
         typer.Option(
             "--dictionary",
-            help="A dictionary in dictd format (its .index), or a folder of them; repeat the option for several. "
-            "Without it those installed in the usual folders are asked.",
+            help="A dictionary file that ends in .index (the format of the DICT protocol), or a folder of them; repeat "
+            "the option for several. Without it those installed in the usual folders are asked.",
         ),
     ] = None,
     shipped_only: Annotated[
-        bool, typer.Option("--shipped-only", help="Ask no installed dictionary or wordnet.")
+        bool, typer.Option("--shipped-only", help="Ask no dictionary but the shipped word tables.")
     ] = False,
     mild: Annotated[bool, typer.Option("--mild", help="Mask severe words.")] = False,
     form: FormatOption = Format.table,
@@ -181,6 +181,12 @@ def _ordinary(readings: Sequence[Reading]) -> Iterator[str]:
         yield f"{word} in {some(sorted(tags))} ({meaning})"
 
 
+def _usual(percentile: float) -> str:
+    """How usual the order of a name's letters is in a language, in a word and a number."""
+    word = "unusual" if percentile < 10 else "fairly unusual" if percentile < 33 else "usual"
+    return f"{word} ({percentile} of 100)"
+
+
 def _show_saying(found: Sequence[Ease], form: Format) -> None:
     if not found:
         return
@@ -190,14 +196,18 @@ def _show_saying(found: Sequence[Ease], form: Format) -> None:
     rows: list[Row] = [
         {
             "language": language_name(one.language),
-            "plainer": f"{one.percentile} %",
+            "plainer": _usual(one.percentile),
             "likely_reading": f"[{one.likely_reading}]" if one.likely_reading else "",
             "remarks": "; ".join(one.hindrances),
         }
         for one in found
     ]
     show(rows, SAYING, form)
-    _say("plainer than: share of that language's own words whose letters are more surprising", form)
+    _say(
+        "how usual: of 100 words of that language, how many have a less usual order of letters; likely read: in the "
+        "letters of the International Phonetic Alphabet",
+        form,
+    )
 
 
 def _show_coverage(covered: Sequence[Coverage | NotChecked], asked: Sequence[str] | None, form: Format) -> None:

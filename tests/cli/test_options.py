@@ -4,6 +4,7 @@ import pytest
 
 from namescreen.cli.options import nice_classes
 from namescreen.errors import InputError
+from tests.conftest import Run
 
 
 @pytest.mark.parametrize(
@@ -17,3 +18,18 @@ def test_nice_classes_are_read(text: str, classes: tuple[int, ...]) -> None:
 def test_what_is_no_nice_class_is_refused_not_guessed_at(text: str) -> None:
     with pytest.raises(InputError, match="no list of Nice classes"):
         nice_classes(text)
+
+
+def test_what_can_stand_in_a_brief_is_listed(run: Run) -> None:
+    """Codes of ISO 3166-1 and ISO 639-1; 45 classes (Nice Classification)."""
+    done = run("brief", "help")
+    assert done.returncode == 0, done.stderr
+    told = " ".join(done.stdout.split())
+    assert all(text in told for text in ("Germany DE", "United States US", "German de", "45 ", "playful", "markets: "))
+    assert max(map(len, done.stdout.splitlines())) <= 80
+
+
+def test_a_name_in_place_of_a_file_is_met_with_the_option_that_was_meant(run: Run) -> None:
+    done = run("screen", "Hillift")
+    assert done.returncode == 2
+    assert "Hillift: there is no such file. To screen the name itself: --name Hillift" in done.stderr
