@@ -46,8 +46,9 @@ SAME_GOODS = 0.55
 """Relatedness from which goods count as the same or closely related: above the grade "average" (0.5), so more than a
 shared class alone (at most 0.46). Ours, not fitted."""
 
-LEAST_CLOSE = 0.2
-"""Overall closeness below which a mark is not listed as close to a name. Ours, not fitted."""
+LEAST_CLOSE = 0.28
+"""Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at
+random reaches it. Ours, not fitted."""
 
 TRANSLATED = 0.9
 """What the closeness of a mark to the translation of a name counts beside closeness to the name itself: not every
@@ -56,7 +57,7 @@ buyer translates. Ours, not fitted."""
 # Chosen, not fitted: so that a mark much like the name for the same goods is serious and the same mark for distant
 # goods, or a dead one, is minor; and so low that few marks a tribunal would hold too near are passed over. How decided
 # cases fall: tests/bench/bench_levels.py.
-STEPS = ((0.75, Level.SERIOUS), (0.55, Level.LOOK), (0.35, Level.MINOR))
+STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 """Concern at or above which a mark has a level."""
 
 IDENTICAL = 0.65

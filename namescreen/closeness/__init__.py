@@ -8,16 +8,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..outcome import NotChecked
-from .explanation import UNREAD, Explanation, Pair, reasons
+from .explanation import COINED, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
 from .features import Features, Word, features, goods_words
 from .name_similarity import Scores, score
-from .parameters import Parameters, shipped_parameters
-from .word_similarity import similarity_of_words
+from .word_similarity import word_similarity
 
-__all__ = ["Closeness", "Explanation", "Features", "Pair", "Parameters", "Scores", "Word", "closeness",
-           "compare", "explain", "features", "goods_words", "score", "shipped_parameters",
-           "similarity_of_words"]  # fmt: skip
+__all__ = ["Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness", "compare", "explain",
+           "features", "goods_words", "score", "word_similarity"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +53,7 @@ def closeness(one: Features, other: Features) -> Closeness:
     scores = score(one, other)
     unknown = []
     if scores.meaning is None:
-        unknown.append(NotChecked("meaning", "too few words of the names are in the lexicon"))
+        unknown.append(NotChecked("meaning", COINED))
     if (
         one.name.words
         and other.name.words
@@ -65,7 +63,7 @@ def closeness(one: Features, other: Features) -> Closeness:
         unknown.append(NotChecked("sound", UNREAD))
     return Closeness(
         scores.appearance,
-        scores.sound,
+        scores.sound or 0.0,
         scores.meaning or 0.0,
         scores.overall,
         reasons(one, other, scores),

@@ -60,13 +60,14 @@ DIFFERENT = 0.99
 """The most that two words look alike whose letters differ in any way."""
 
 SHAPE_ONLY = 0.97
-"""Likeness of words that differ only by shapes easily taken for one another."""
+"""Likeness of words that differ only by shapes easily taken for one another (modern, modem)."""
 
 # Shapes taken for one another at a glance: common practice, no source; the digit pairs are also in Unicode's
 # confusables data (UTS #39).
 _SHAPES = (("rn", "m"), ("vv", "w"), ("cl", "d"), ("0", "o"), ("1", "l"), ("i", "l"), ("5", "s"), ("8", "b"))
 
 
+@lru_cache(maxsize=1 << 16)
 def confusable_skeleton(word: str) -> str:
     """`word` with each easily confused shape replaced by one stand-in."""
     for seen, stands_for in _SHAPES:

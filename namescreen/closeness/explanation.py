@@ -10,15 +10,16 @@ from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_si
 from .features import Features, Word
 from .name_similarity import Scores
 from .sound import readings_of
-from .vocabulary import meaning_similarity_of_words
-from .word_similarity import SAME_MEANING, similarity_of_words
+from .vocabulary import meaning
+from .word_similarity import SAME_MEANING, word_similarity
 
 __all__ = ["Explanation", "Pair", "explain", "reasons"]
 
-CLOSE, PARTLY = 0.75, 0.4
+CLOSE, PARTLY = 0.7, 0.4
 """From here on an aspect is called close, or alike in part. Common practice, no source: words for bands of a score."""
 
 UNREAD = "a name in this script cannot be read aloud here"
+COINED = "a coined name has no meaning that could be compared"
 
 Side = tuple[Word, ...]
 Aligned = tuple[tuple[str | None, str | None], ...]
@@ -79,7 +80,7 @@ def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
 
 
 def _share(ours: Side, theirs: Side) -> float:
-    hits = sum(word.weight * max(similarity_of_words(word, match) for match in theirs) for word in ours)
+    hits = sum(word.weight * max(word_similarity(word, match).together for match in theirs) for word in ours)
     return hits / sum(word.weight for word in ours)
 
 
@@ -111,15 +112,15 @@ def _align_letters(one: str, other: str) -> Aligned:
 def _pairs(ours: Side, theirs: Side) -> tuple[Pair, ...]:
     found = []
     for word in ours:
-        best = max(theirs, key=lambda match: similarity_of_words(word, match))
-        value = similarity_of_words(word, best)
+        best = max(theirs, key=lambda match: word_similarity(word, match).together)
+        value = word_similarity(word, best).together
         found.append(
             Pair(
                 word.letters,
                 round(word.weight, 2),
                 best.letters if value > 0 else None,
                 round(value, 3),
-                meaning_similarity_of_words(word.letters, best.letters) if value > 0 else None,
+                meaning(word.letters, best.letters) if value > 0 else None,
             )
         )
     return tuple(found)
@@ -161,7 +162,7 @@ def _beginning(one: str, other: str) -> str:
 
 
 def _about_sound(one: Features, other: Features, scores: Scores) -> str:
-    if not one.phoneme_codes or not other.phoneme_codes:
+    if scores.sound is None:
         return f"Sound: unknown, {UNREAD}."
     if scores.sound < PARTLY:
         return f"Sound: {_band(scores.sound)}."
@@ -180,13 +181,12 @@ def _about_words(ours: Side, theirs: Side) -> str:
 
 def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     if scores.meaning is None:
-        return "Meaning: unknown, too few words of the names are in the lexicon."
+        return f"Meaning: not checked, {COINED}."
     similar = dict.fromkeys(
         f'"{word.letters}" and "{match.letters}"'
         for word in ours
         for match in theirs
-        if word.letters != match.letters
-        and (meaning_similarity_of_words(word.letters, match.letters) or 0) >= SAME_MEANING
+        if word.letters != match.letters and (meaning(word.letters, match.letters) or 0) >= SAME_MEANING
     )
     detail = f": {', '.join(similar)} say something alike" if similar else ""
     return f"Meaning: {_band(scores.meaning)}{detail}."

@@ -1,120 +1,159 @@
 """From words to names: how close two names are in each aspect, and overall.
 
-Every name brings its divisions into words. For each pair of divisions the words are matched both ways, each word
-with its best counterpart, and the matched share of each name's weight is taken; the best pair of divisions
-counts. Beside it, the names run together are compared, for what only the joint hides (thyme pot, thymepot).
+Every name brings its divisions into words. For each pair of divisions the words are matched both ways, each word with
+its best counterpart, and the matched share of either name's weight is taken: `less covered` is that of the name that
+has less in common, `better covered` that of the other. Beside it the names run together are compared, for what only
+the joint hides (thyme pot, thymepot). Weighted means, fitted (`model`), make the aspects and the whole of these.
 
-What was fitted stands in `parameters`. The other constants of this package are choices of ours, where no measure
-and no source stands beside them.
+Each part counts at its best over the pairs of divisions, so that one more way to read a name never makes it less close.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Sequence
 from functools import lru_cache
+from operator import mul
 from typing import NamedTuple
 
-from ..lexicon import lexicon
-from .appearance import Numbers, above_floor, appearance_similarity, positive_part
+from .appearance import Numbers, positive_part
 from .features import Features, Word
-from .parameters import Parameters, shipped_parameters
-from .sound import sound_similarity_of_words
-from .vocabulary import TRANSLATED, english_readings, has_meaning
-from .weights import LEAST, word_weight
-from .word_similarity import (
-    ASPECT_FLOOR,
-    ASPECT_SOUND_FLOOR,
-    SAME_MEANING,
-    AspectSimilarity,
-    aspect_similarity,
-    combine_aspects,
-)
+from .letters import look
+from .model import Model, shipped_model
+from .sound import sound
+from .vocabulary import TRANSLATED, english_readings, has_senses, meaning
+from .weights import word_weight
+from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = [
-    "Scores",
-    "add_first_word",
-    "combine_coverage",
-    "lower_if_weak",
-    "score",
-    "similarity_unspaced",
-    "stop_words",
-]
+__all__ = ["Parts", "Scores", "at_least_covered", "parts", "score", "score_of_parts"]
 
-JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.65
-"""Raw likeness at or below which two names run together are not taken for one another. Higher than for words:
-the longer the strings, the more of them agrees by chance."""
+LATER = 0.85
+"""What each further word counts, as a share of the one before it: the first part of a mark weighs most (TMEP
+1207.01(b); EUIPO Guidelines, part C, section 2, chapter 4). Size: common practice, no source; 0.7 and 1 do worse."""
+SEEN, MEANT = 0.3, 0.7
+"""What a word without weight still counts in look and sound, where it is seen and heard, and by its length in meaning,
+where plain words say most. Of the tried values, those that fit the ratings best."""
 
-JOINED = 0.95
-"""What a likeness counts that only shows when the words are run together."""
-
-LIGHT = 0.3
-"""What an article or the like counts by length in look and sound: seen and heard, but passed over."""
-
-MOST_IN_LOOK = 0.97
-"""The most that names look alike whose letters differ in any way, if only in the order of the words."""
-
-ENOUGH_KNOWN = 0.5
-"""Share of a name's weight that must lie on words of the lexicon for its meaning to be judged."""
-
-COUNTS_FIRST = 0.1
-"""Weight from which a word can be a name's first: an article in front changes nothing."""
+ENOUGH = 0.7
+"""What names that say the same word for word count at least, as a share of being the same, however different they look
+and sound: likeness in one aspect can be enough (TMEP 1207.01(b)). Of 0.5 to 0.8 the one that serves decisions and
+ratings together best."""
+EVOKES = 0.3
+"""The share of a name's meaning that a coined name must bring to mind or share for meaning to be judged at all."""
 
 Side = tuple[Word, ...]
-Grid = Sequence[Sequence[AspectSimilarity]]
-"""The likeness of every word of one name (a row each) with every word of the other."""
+Grid = Sequence[Sequence[float]]
 
 
 class Scores(NamedTuple):
     """Closeness of two names: each aspect and overall, in [0, 1], 1 = the same; symmetric.
 
-    `meaning` is None where it is unknown: too few words of the names are in the lexicon.
+    `meaning` is None where one name is coined and brings nothing of the other to mind, or both are coined; `sound`
+    where one cannot be read aloud.
     """
 
     appearance: float
-    sound: float
+    sound: float | None
     meaning: float | None
     overall: float
 
 
-def score(one: Features, other: Features, parameters: Parameters | None = None) -> Scores:
+class Parts(NamedTuple):
+    """What the means are taken of, each in [0, 1]; pairs are (less covered, better covered).
+
+    `sound` is that of the letters where one of the names cannot be read aloud (`heard` is then False).
+    """
+
+    look: float
+    sound: float
+    looks: tuple[float, float]
+    sounds: tuple[float, float]
+    meanings: tuple[float, float]
+    elements: tuple[float, float]
+    strongest: float
+    heard: bool
+    meant: bool
+
+
+def score(one: Features, other: Features) -> Scores:
     """How close two names are. Symmetric; identical letters score 1 in every aspect; names without words 0."""
     if not one.segmentations or not other.segmentations:
         return Scores(0.0, 0.0, None, 0.0)
     if one.letters == other.letters:
         return Scores(1.0, 1.0, 1.0, 1.0)
-    parameters = parameters or shipped_parameters()
     if other.letters < one.letters:  # sums run in one order, so that the result is symmetric to the last bit
         one, other = other, one
-    look = similarity_unspaced(appearance_similarity(one.letters, other.letters), JOINED_FLOOR)
-    sound = 0.0
-    if not stop_words(one) & stop_words(other):
-        heard = sound_similarity_of_words(one.phoneme_codes, other.phoneme_codes, JOINED_SOUND_FLOOR)
-        sound = similarity_unspaced(heard, JOINED_SOUND_FLOOR)
-    strongest = max(word.weight for words in (*one.segmentations, *other.segmentations) for word in words)
-    best = [look, sound, 0.0, lower_if_weak(max(look, sound), strongest, parameters)]
-    for ours in one.segmentations:
-        for theirs in other.segmentations:
-            grid = [[aspect_similarity(word, match) for match in theirs] for word in ours]
-            best = [max(pair) for pair in zip(best, _aspects(ours, theirs, grid, parameters), strict=True)]
-    meant = _meant(one) and _meant(other)
-    translated = max(_translated(one, other, parameters), _translated(other, one, parameters))
-    meaning = max(best[2], translated) if meant or translated >= SAME_MEANING else None
-    return Scores(min(best[0], MOST_IN_LOOK), best[1], meaning, best[3])
+    return score_of_parts(parts(one, other), shipped_model())
 
 
-def _translated(one: Features, other: Features, parameters: Parameters) -> float:
-    """Closeness in meaning of `other` with `one` as said in English, where words of it are foreign."""
-    words, theirs = other.name.words, _plain(other.name.words)
-    best = 0.0
-    for ours in english_readings(one.name.words):
-        grid = [[_said(_closeness(word, match)) for match in words] for word in ours]
-        covered = _covered(_plain(ours), theirs, grid, _counts)
-        best = max(best, TRANSLATED * combine_coverage(covered.less, covered.more, parameters))
-    return best
+def score_of_parts(found: Parts, model: Model) -> Scores:
+    """The closeness that a model gives to two names with these parts."""
+    # A sum of shares may end a last digit above 1.
+    appearance = min(1.0, model.appearance(found.look, *found.looks))
+    heard = min(1.0, model.sound_of_names(found.sound, *found.sounds))
+    said = min(1.0, model.meaning(*found.meanings))
+    overall = at_least_covered(model.overall(*found.elements, found.strongest, appearance, heard), found.elements[0])
+    return Scores(appearance, heard if found.heard else None, said if found.meant else None, min(1.0, overall))
 
 
-def _closeness(word: str, match: str) -> float | None:
-    return 1.0 if word == match else lexicon().closeness(word, match, SAME_MEANING)
+def at_least_covered(overall: Numbers, less_covered: Numbers) -> Numbers:
+    """`overall`, at least `ENOUGH` times what both names have in common word for word."""
+    return overall + positive_part(ENOUGH * less_covered - overall)
+
+
+def parts(one: Features, other: Features) -> Parts:
+    """The parts of the closeness of two names with words."""
+    seen = look(one.letters, other.letters)
+    heard = sound(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes)
+    pairs = [_of_words(ours, theirs) for ours in one.segmentations for theirs in other.segmentations]
+    best = pairs[0] if len(pairs) == 1 else tuple(map(max, *pairs))
+    best = _as_translated(best, one.name.words, other.name.words)
+    said = _says_something(one.segmentations) + _says_something(other.segmentations)
+    return Parts(
+        seen,
+        seen if heard is None else heard,
+        (best[0], best[1]),
+        (best[2], best[3]),
+        (best[4], best[5]),
+        (best[6], best[7]),
+        best[8],
+        heard is not None,
+        said == 2 or (said == 1 and best[5] >= EVOKES),
+    )
+
+
+def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:
+    """The parts that rest on words, in one pair of divisions, one after another."""
+    grid = [[word_similarity(word, match) for match in theirs] for word in ours]
+    one, other = _weights(ours), _weights(theirs)
+    together = [[pair.together for pair in row] for row in grid]
+    return (
+        *_covered([[pair.look for pair in row] for row in grid], one.seen, other.seen),
+        *_covered([[pair.sound for pair in row] for row in grid], one.seen, other.seen),
+        *_covered([[pair.meaning for pair in row] for row in grid], one.said, other.said),
+        *_covered(together, one.counts, other.counts),
+        max(
+            value * min(weight, other_weight)
+            for row, weight in zip(together, one.weight, strict=True)
+            for value, other_weight in zip(row, other.weight, strict=True)
+        ),
+    )
+
+
+def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float, ...]:
+    """The parts, with what one name as said in English has in common with the other, where words of it are foreign."""
+    meanings, elements = best[4:6], best[6:8]
+    for mine, yours in ((words, others), (others, words)):
+        for said in english_readings(mine):
+            table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in yours] for word in said]
+            one, other = _weights(_plain(said)), _weights(_plain(yours))
+            meanings = _greater(meanings, _covered(table, one.said, other.said))
+            counted = _covered(table, one.counts, other.counts)
+            elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
+    return (*best[:4], *meanings, *elements, *best[8:])
+
+
+def _greater(one: tuple[float, ...], other: tuple[float, ...]) -> tuple[float, ...]:
+    return tuple(map(max, one, other))
 
 
 @lru_cache(maxsize=1 << 14)
@@ -123,110 +162,32 @@ def _plain(words: tuple[str, ...]) -> Side:
     return tuple(Word(word, (), word_weight(word, ())) for word in words)
 
 
-def stop_words(features: Features) -> frozenset[str]:
-    """The articles and the like in a name. Names that share one are not compared by their sound as wholes: it would be
-    heard there as if it counted."""
-    return frozenset(word.letters for word in features.segmentations[0] if word.weight <= LEAST)
+class _Weights(NamedTuple):
+    """What each word of a name counts: by how distinctive it is (`weight`), and as shares of the name that sum to 1, in
+    all (`counts`), in look and sound (`seen`) and in meaning (`said`)."""
+
+    weight: tuple[float, ...]
+    counts: tuple[float, ...]
+    seen: tuple[float, ...]
+    said: tuple[float, ...]
 
 
-def _aspects(ours: Side, theirs: Side, grid: Grid, parameters: Parameters) -> tuple[float, float, float, float]:
-    """Appearance, sound, meaning and overall of two names in one pair of divisions."""
-    look = _covered(ours, theirs, [[above_floor(pair.look, ASPECT_FLOOR) for pair in row] for row in grid], _letters)
-    sound = _covered(
-        ours, theirs, [[above_floor(pair.sound, ASPECT_SOUND_FLOOR) for pair in row] for row in grid], _phones
-    )
-    meaning = _covered(ours, theirs, [[_said(pair.meaning) for pair in row] for row in grid], _counts)
-    table = [[combine_aspects(pair, parameters) for pair in row] for row in grid]
-    whole = _covered(ours, theirs, table, _counts)
-    first, second = _first(ours), _first(theirs)
-    weight = min(ours[first].weight, theirs[second].weight)
-    value = combine_coverage(whole.less, whole.more, parameters)
-    value = add_first_word(value, table[first][second] * weight, parameters)
-    return (
-        look.less,
-        sound.less,
-        combine_coverage(meaning.less, meaning.more, parameters),
-        lower_if_weak(value, whole.strength, parameters),
-    )
+@lru_cache(maxsize=1 << 15)
+def _weights(words: Side) -> _Weights:
+    weight = tuple([word.weight * LATER**place for place, word in enumerate(words)])
+    seen = [(SEEN + (1 - SEEN) * word.weight) * LATER**place for place, word in enumerate(words)]
+    said = [len(word.letters) * (MEANT + (1 - MEANT) * word.weight) * LATER**place for place, word in enumerate(words)]
+    return _Weights(weight, *(tuple([one / sum(each) for one in each]) for each in (weight, seen, said)))
 
 
-def similarity_unspaced(raw: Numbers, floor: float) -> Numbers:
-    """What a raw likeness of two names without their spaces counts."""
-    return JOINED * above_floor(raw, floor)
+def _covered(table: Grid, shares: Sequence[float], other_shares: Sequence[float]) -> tuple[float, float]:
+    """The matched shares of both names, the smaller first."""
+    share = sum(map(mul, shares, map(max, table)))
+    other_share = sum(map(mul, other_shares, map(max, zip(*table, strict=True))))
+    return (share, other_share) if share <= other_share else (other_share, share)
 
 
-def combine_coverage(one: Numbers, other: Numbers, parameters: Parameters) -> Numbers:
-    """Closeness from the matched shares of two names: `fuller_side` times the better covered one, the rest times the
-    worse covered one."""
-    return (one + other + (2 * parameters.fuller_side - 1) * abs(one - other)) / 2
-
-
-def add_first_word(value: Numbers, similarity: Numbers, parameters: Parameters) -> Numbers:
-    """`value` raised by what the first words have in common: their `similarity` times the lesser of their weights."""
-    return value + parameters.first_word * similarity * (1 - value)
-
-
-def lower_if_weak(value: Numbers, strength: Numbers, parameters: Parameters) -> Numbers:
-    """`value` (0 or more) lowered where it rests on words of little weight; `strength` is their mean weight."""
-    missing = positive_part(1 - strength / parameters.enough_strength)
-    lowered: Numbers = value ** (1 + parameters.weak_element * missing)
-    return lowered
-
-
-class _Coverage(NamedTuple):
-    """The matched share of the worse and of the better covered name, and the mean weight of what is matched.
-
-    For look and sound alone the worse covered name decides: there, what is added is seen and heard in full.
-    """
-
-    less: float
-    more: float
-    strength: float
-
-
-def _covered(ours: Side, theirs: Side, table: Sequence[Sequence[float]], weigh: Callable[[Word], float]) -> _Coverage:
-    share, matched, strong = _share(ours, (max(row) for row in table), weigh)
-    other_share, other_matched, other_strong = _share(theirs, map(max, zip(*table, strict=True)), weigh)
-    matched += other_matched
-    strength = (strong + other_strong) / matched if matched else 0.0
-    return _Coverage(min(share, other_share), max(share, other_share), strength)
-
-
-def _share(words: Side, best: Iterable[float], weigh: Callable[[Word], float]) -> tuple[float, float, float]:
-    """The matched share of a name's weight, the sum of the matches, and the sum of the matched weights."""
-    total = matched = strong = 0.0
-    for word, value in zip(words, best, strict=True):
-        weight = weigh(word)
-        total += weight
-        matched += value
-        strong += weight * value
-    return strong / total, matched, strong
-
-
-def _counts(word: Word) -> float:
-    return word.weight
-
-
-def _letters(word: Word) -> float:
-    return len(word.letters) * (LIGHT if word.weight <= LEAST else 1.0)
-
-
-def _phones(word: Word) -> float:
-    return len(word.phoneme_codes[0] if word.phoneme_codes else word.letters) * (LIGHT if word.weight <= LEAST else 1.0)
-
-
-def _said(meaning: float | None) -> float:
-    return meaning if meaning is not None and meaning >= SAME_MEANING else 0.0
-
-
-def _first(words: Side) -> int:
-    return next((place for place, word in enumerate(words) if word.weight >= COUNTS_FIRST), 0)
-
-
-def _meant(features: Features) -> bool:
-    """Whether enough of a name is made of known words for its meaning to be judged, in some division."""
-    return any(
-        sum(word.weight for word in words if has_meaning(word.letters))
-        >= ENOUGH_KNOWN * sum(word.weight for word in words)
-        for words in features.segmentations
-    )
+@lru_cache(maxsize=1 << 15)
+def _says_something(segmentations: tuple[Side, ...]) -> bool:
+    """Whether some word of a name, in some division, has a meaning; articles and initials have none."""
+    return any(len(word.letters) > 2 and has_senses(word.letters) for words in segmentations for word in words)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import islice, product
 
-from ..lexicon import equivalents, kinds, lexicon, possible_meanings, zipf
+from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, zipf
 from ..text import best_joint, tokenize
 
 __all__ = [
@@ -15,6 +15,7 @@ __all__ = [
     "has_meaning",
     "has_senses",
     "is_known",
+    "meaning",
     "meaning_keys",
     "meaning_similarity_of_words",
     "segmentations",
@@ -36,6 +37,7 @@ def has_meaning(word: str) -> bool:
     return is_known(word) or bool(equivalents(word))
 
 
+@lru_cache(maxsize=1 << 16)
 def has_senses(word: str) -> bool:
     """Whether the meaning of `word` can be compared: it or an equivalent has senses in the lexicon, which
     function words have not."""
@@ -151,3 +153,41 @@ def _lemmas(english: str) -> tuple[str, ...]:
     """The words of the lexicon that an English word or phrase is a form of, or itself."""
     words = lexicon()
     return (english,) if words.is_lemma(english) else words.bases(english) or (english,)
+
+
+ASSOCIATED = 0.5
+"""What bringing each other to mind as strongly as any two words do counts, as a share of being the same word: words
+that go together (salt, pepper) share an idea and need not say the same."""
+RELATED = 0.5
+"""Relations of senses from which they count: what is less is only a far common ancestor, which says little."""
+OPPOSITE = 0.35
+"""The most that opposites count (hot, cold)."""
+
+
+@lru_cache(maxsize=1 << 17)
+def meaning(one: str, other: str) -> float | None:
+    """How alike two words are in what they say, in [0, 1], 1 = the same word; symmetric. None if either is not known,
+    and of two surnames, which say nothing of each other.
+
+    The relations between their senses, in English or translated, or how strongly they bring each other to mind.
+    """
+    if one == other:
+        return 1.0
+    if not (has_senses(one) and has_senses(other)) or (_is_surname(one) and _is_surname(other)):
+        return None
+    related = meaning_similarity_of_words(one, other, RELATED) or 0.0
+    if related < RELATED and not (base_forms(one) and base_forms(other)):
+        return None  # a word that only another language knows need not be read as that
+    linked = ASSOCIATED * (association(one, other) or 0.0)
+    if linked > OPPOSITE and lexicon().are_opposite(one, other):
+        linked = OPPOSITE
+    return max(related, linked)
+
+
+@lru_cache(maxsize=1 << 14)
+def _is_surname(word: str) -> bool:
+    """Whether `word` is a surname and, if an ordinary word too, not one that is written small."""
+    if "surname" not in kinds(word):
+        return False
+    forms = [form for sense in lexicon().senses(word, labelled=False) for form in sense.words if form.lower() == word]
+    return all(form[:1].isupper() for form in forms)

@@ -94,6 +94,10 @@ class Nearness:
                 best = max(best, self._far(a, b) if near is None and least < FLOOR else near or 0.0)
         return best
 
+    def are_opposite(self, word_a: str, word_b: str) -> bool:
+        """Whether two words, in some of their forms, are opposites (hot, cold)."""
+        return any(b in self._around(a).opposite for a in self._forms(word_a) for b in self._forms(word_b))
+
     def _near(self, lemma_a: str, lemma_b: str) -> float | None:
         """What `_lemma_neighbours` tells of two different words, None where they are not neighbours.
 

@@ -109,6 +109,7 @@ class Lexicon:
         self._nearness = Nearness(self)
         self.neighbours = self._nearness.neighbours
         self.closeness = self._nearness.closeness
+        self.are_opposite = self._nearness.are_opposite
 
     def known(self, word: str) -> bool:
         """Whether `word`, or a base form of it, stands in the lexicon."""

@@ -11,9 +11,9 @@ Overall closeness rests on the closeness of words, so the search goes by words:
    their upper bound.
 5. Unspaced names (thyme pot, thymepot) are found apart, by the letters and phonemes of the whole.
 
-Scores are always those of `closeness.score`; the search only chooses which names get one. Every filter is an upper
-bound, with two exceptions: names below `LEAST_LEVEL`, and unspaced names that only sound similar and share few letters
-(`SHARED_JOINED`). tests/bench/bench_register.py measures how often that costs a place.
+Scores are those of `closeness.retrieval`, made to be bounded; `rescoring` scores what is found in full. Every filter is
+an upper bound, with two exceptions: names below `LEAST_LEVEL`, and unspaced names that only sound similar and share few
+letters (`SHARED_JOINED`). tests/bench/bench_register.py measures how often that costs a place.
 """
 
 from __future__ import annotations
@@ -22,12 +22,14 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..closeness import Features, Parameters, shipped_parameters
-from ..closeness.name_similarity import (
+from ..closeness import Features
+from ..closeness.retrieval import (
     COUNTS_FIRST,
     JOINED,
     JOINED_FLOOR,
     JOINED_SOUND_FLOOR,
+    PARAMETERS,
+    Parameters,
     add_first_word,
     combine_coverage,
     lower_if_weak,
@@ -303,7 +305,7 @@ def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] 
     """
     if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64), np.zeros(0)
-    search = _Search(index, name, shipped_parameters(), left_out)
+    search = _Search(index, name, PARAMETERS, left_out)
     search.by_words(top)
     search.unspaced(top)
     return search.best(top)

@@ -114,6 +114,10 @@ class Codes:
         starts = self.ids.start.tolist()
         return [tuple(codes[start:end]) for start, end in pairwise(starts)]
 
+    def of_one(self, at: int) -> tuple[str, ...]:
+        """The codes of one word or name."""
+        return tuple(map(self.text, self.ids.one(at).tolist()))
+
     def text(self, at: int) -> str:
         """One code."""
         return self._blob[int(self._start[at]) : int(self._start[at + 1])].tobytes().decode("ascii")

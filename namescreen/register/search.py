@@ -13,8 +13,8 @@ from ..marks.columns import Selection
 from ..marks.reader import Progress
 from ..tables import open_table
 from .hit import Hit
-from .nearest import nearest
 from .processes import in_workers, process_context, processors
+from .rescoring import best_of, fetched
 from .store import telling
 
 if TYPE_CHECKING:
@@ -90,9 +90,10 @@ class _Finder:
         """The closest names, equally close ones in the order of their first marks."""
         from ..closeness import features
 
+        own = features(name)
         with telling(self._register.path) if self._register.path else nullcontext():
-            names, values = nearest(self._index, features(name), self._top, self._left_out)
-        found = list(zip(names.tolist(), values.tolist(), strict=True))
+            names = fetched(self._index, own, self._top, self._left_out)
+            found = best_of(self._index, own, names.tolist(), self._top)
         return sorted(found, key=lambda one: (-one[1], _carriers(self._register, one[0])[0]))
 
 

@@ -6,12 +6,13 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..closeness import Parameters, Word
+from ..closeness import Word
 from ..closeness.appearance import FLOOR as LOOK_FLOOR
 from ..closeness.appearance import above_floor
+from ..closeness.retrieval import Parameters, combine_look_and_sound
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import has_senses, words_similar_in_meaning
-from ..closeness.word_similarity import SAME_MEANING, combine_look_and_sound
+from ..closeness.word_similarity import SAME_MEANING
 from .packing import distinct
 
 if TYPE_CHECKING:
@@ -28,7 +29,7 @@ NONE = np.zeros(0, np.int64)
 
 
 class WordScores:
-    """The similarity (`closeness.word_similarity.similarity_of_words`) of one word of a name and each word of the
+    """The similarity (`closeness.retrieval`) of one word of a name and each word of the
     register that is `scored`, else 0."""
 
     def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
@@ -97,7 +98,7 @@ class WordScores:
         return similarity if bound is None else np.where(self.scored[words], similarity, bound)
 
     def _combined(self, places: Places, look: Values, sound: Values) -> Values:
-        """`closeness.word_similarity.combine_aspects` for many words."""
+        """`closeness.retrieval.combine_aspects` for many words."""
         parameters = self._parameters
         value = combine_look_and_sound(look, sound, parameters)
         if self._has_senses:

@@ -23,13 +23,14 @@ from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
+from numpy.typing import NDArray
 from rapidfuzz import fuzz, process
 
-from namescreen.closeness import features, shipped_parameters
+from namescreen.closeness import features
 from namescreen.lexicon import lexicon
-from namescreen.register import nearest as engine
 from namescreen.register import open_prepared, prepare
 from namescreen.register.index import Index
+from namescreen.register.rescoring import best_of, fetched
 from namescreen.tables import open_table
 
 TOP = 50
@@ -89,15 +90,18 @@ def wall(work: Callable[[], object]) -> float:
     return time.perf_counter() - start
 
 
-def exhaustive(index: Index, name: str) -> tuple[engine.Places, engine.Values]:
-    """The closest by scoring every name."""
-    search = engine._Search(index, features(name), shipped_parameters(), None)
-    search.score(np.arange(len(index.names)))
-    search.unspaced(TOP)
-    return search.best(TOP)
+def found(index: Index, name: str) -> NDArray[np.float64]:
+    """The scores of the closest names as the search finds them."""
+    own = features(name)
+    return np.array([value for _, value in best_of(index, own, fetched(index, own, TOP).tolist(), TOP)])
 
 
-def share_found(found: engine.Values, best: engine.Values) -> float:
+def exhaustive(index: Index, name: str) -> NDArray[np.float64]:
+    """The scores of the closest names, every name of the index scored."""
+    return np.array([value for _, value in best_of(index, features(name), range(len(index.names)), TOP)])
+
+
+def share_found(found: NDArray[np.float64], best: NDArray[np.float64]) -> float:
     """The share of the exhaustive list that was found; equal scores at its end stand for one another."""
     if not len(best):
         return 1.0
@@ -145,7 +149,7 @@ def main() -> None:
     marks = list(register.columns.texts())
     names = queries(marks, given.names)
     index = register.index()
-    engine.nearest(index, features("warm up"), TOP)
+    found(index, "warm up")
     few = names[:30]
     plain = statistics.median(
         cpu(lambda name=name: process.extract(name, marks, scorer=fuzz.ratio, limit=TOP))  # type: ignore[misc]
@@ -158,9 +162,9 @@ def main() -> None:
     times, shares, first = [], [], 0
     for name in names:
         start = time.thread_time()
-        _, values = engine.nearest(index, features(name), TOP)
+        values = found(index, name)
         times.append(time.thread_time() - start)
-        _, best = exhaustive(index, name)
+        best = exhaustive(index, name)
         shares.append(share_found(values, best))
         first += not len(best) or (len(values) > 0 and values[0] >= best[0] - 1e-9)
     print(f"one name: {statistics.median(times) / plain:.2f} median, {statistics.mean(times) / plain:.2f} mean, "

@@ -87,12 +87,12 @@ def close(
     ("concern", "level"),
     [
         (1.0, Level.SERIOUS),
-        (0.75, Level.SERIOUS),
-        (0.74, Level.LOOK),
-        (0.55, Level.LOOK),
-        (0.54, Level.MINOR),
-        (0.35, Level.MINOR),
-        (0.34, Level.NOTHING),
+        (0.62, Level.SERIOUS),
+        (0.61, Level.LOOK),
+        (0.51, Level.LOOK),
+        (0.5, Level.MINOR),
+        (0.38, Level.MINOR),
+        (0.37, Level.NOTHING),
         (0.0, Level.NOTHING),
     ],
 )
@@ -268,7 +268,7 @@ def test_markets_searched(
 
 def test_a_mark_says_only_what_is_known_of_it() -> None:
     assert register_cells(Mark("Rootmark")) == ("Rootmark", *["not stated"] * 6)
-    assert mark_cells(close("Rootmark", 0.7))[-1] == "look closer: no reason given"
+    assert mark_cells(close("Rootmark", 0.6))[-1] == "look closer: no reason given"
     far = replace(close("x", 0.1), reasons=("Appearance: little alike", "Sound: little alike"))
     assert mark_cells(far)[-1] == "nothing found: little alike"
     near = replace(close("x", 0.9, knockout=True), reasons=("Sound: close", "Meaning: little alike"))

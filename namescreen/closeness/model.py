@@ -1,0 +1,77 @@
+"""The learned part of closeness: a few weights, none negative, and how well they did on cases held out.
+
+`wordlists/build/closeness_model.py` fits them and writes wordlists/closeness_model.tsv. A weight that is not negative
+means that nothing that makes two names more alike can lower their closeness.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from operator import mul
+from typing import TypeVar
+
+from ..tables import open_table
+
+__all__ = ["PARTS", "Mean", "Model", "shipped_model"]
+
+PARTS = {
+    "look": (
+        "edits",
+        "common letters",
+        "common bigrams in order",
+        "common bigrams",
+        "beginning",
+        "ending",
+        "first letter",
+    ),
+    "sound": ("articulation", "same sounds"),
+    "appearance": ("run together", "less covered", "better covered"),
+    "sound of names": ("run together", "less covered", "better covered"),
+    "meaning": ("less covered", "better covered"),
+    "overall": ("less covered", "better covered", "strongest element", "appearance", "sound"),
+}
+"""What each weighted sum goes over, in the order of its weights: look and sound of two words (`letters`, `sound`), the
+rest of two names (`name_similarity`)."""
+
+Values = TypeVar("Values")
+
+
+@dataclass(frozen=True, slots=True)
+class Mean:
+    """A weighted mean, raised to a power: parts of 0 give 0, parts of 1 give 1, more of a part never gives less."""
+
+    weights: tuple[float, ...]
+    """None negative; their sum is 1."""
+    power: float = 1.0
+    """Brings the mean to the scale of the readers, for whom what any two names share counts as next to nothing."""
+
+    def __call__(self, *parts: Values) -> Values:
+        """The value for these parts, numbers or arrays of them in [0, 1]."""
+        total: Values = sum(map(mul, self.weights, parts))
+        return total if self.power == 1.0 else total**self.power  # type: ignore[operator]
+
+
+@dataclass(frozen=True, slots=True)
+class Model:
+    """All weights; see `PARTS`."""
+
+    look: Mean
+    sound: Mean
+    appearance: Mean
+    sound_of_names: Mean
+    meaning: Mean
+    overall: Mean
+
+
+@cache
+def shipped_model() -> Model:
+    """The weights in use."""
+    table = open_table("closeness_model.tsv")
+
+    def mean(part: str) -> Mean:
+        weights = [float(table.get(f"{part}: {name}") or "nan") for name in PARTS[part]]
+        whole = sum(weights)  # 1, but for the rounding in the table
+        return Mean(tuple([weight / whole for weight in weights]), float(table.get(f"{part}: power") or 1.0))
+
+    return Model(*map(mean, PARTS))
