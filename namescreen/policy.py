@@ -60,7 +60,7 @@ buyer translates. Ours, not fitted."""
 STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 """Concern at or above which a mark has a level."""
 
-IDENTICAL = 0.65
+IDENTICAL = 0.56
 """The least concern of an identical live mark of the markets, whatever its goods: in the middle of "look closer"."""
 
 

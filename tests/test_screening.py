@@ -480,4 +480,4 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
     for one in (kite, forest):
         validate(one)
     (dutch,) = screen(["Pocket Kite"], register, goods="kites", classes=[28], languages=["nl"])
-    assert "Taschendrachen" not in {close.mark.text for close in marks_of(dutch)}
+    assert all(close.translation == "" for close in marks_of(dutch))  # closeness in meaning may find it all the same
