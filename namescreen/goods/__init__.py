@@ -4,9 +4,11 @@ goods."""
 from __future__ import annotations
 
 from .classification import ClassGuess, classes, likely_classes
-from .distinctiveness import CATEGORIES, Distinctiveness, distinctiveness
+from .continuum import CATEGORIES
+from .distinctiveness import Distinctiveness, LanguageFinding, MarketFinding, distinctiveness
 from .nice import CLASSES, EXPLAINED, list_of_classes
 from .phrases import GoodsWord, Item, goods_words, items
+from .protected import ProtectedSign, protected_signs
 from .relatedness import GRADES, Relatedness, relatedness
 from .weakness import weakness
 
@@ -19,6 +21,9 @@ __all__ = [
     "Distinctiveness",
     "GoodsWord",
     "Item",
+    "LanguageFinding",
+    "MarketFinding",
+    "ProtectedSign",
     "Relatedness",
     "classes",
     "distinctiveness",
@@ -26,6 +31,7 @@ __all__ = [
     "items",
     "likely_classes",
     "list_of_classes",
+    "protected_signs",
     "relatedness",
     "weakness",
 ]

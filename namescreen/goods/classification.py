@@ -27,8 +27,8 @@ Weights = Callable[[str], str | None]
 ZERO = 80
 """The character code that stands for weight 0 in the table; one more is STEP more."""
 STEP = 0.125
-_KNOWN = "whbnm"
-"""Features by which a term counts as understood: not the beginning of a word alone."""
+_SAID, _KNOWN = "whb", "whbnm"
+"""Features that are words of the goods, and those by which they count as understood: not a beginning alone."""
 LEAST = 0.01
 """Classes less likely than this are not offered, unless nothing is likelier."""
 WHOLE = 0.5
@@ -122,8 +122,9 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         for at, symbol in enumerate(row):
             weight = unit * (ord(symbol) - ZERO)
             sums[at] += weight
-            if weight > told[at][0] and feature[0] in _KNOWN:
-                told[at] = (weight, feature)
+            plain = weight if feature[0] in _SAID else weight / 2  # a word of the goods explains more
+            if plain > told[at][0] and feature[0] in _KNOWN:
+                told[at] = (plain, feature)
     most = max(sums)
     odds = [math.exp(total - most) for total in sums]
     whole = sum(odds)

@@ -45,10 +45,10 @@ def understood(word: str, goods: str) -> Evidence:
 
 @lru_cache(maxsize=1 << 13)
 def divided(word: str, goods: str) -> tuple[str, ...]:
-    """An unknown word as the two words it is made of (oatnut: oat, nut), where a reader would see them.
+    """An unknown word as the two words it is made of (herbpot: herb, pot), where a reader would see them.
 
     Both parts are words in their own right; either both are common, or one of them belongs to the goods.
-    "No" and the like may stand before (noburst: no, burst)."""
+    "No" and the like may stand before (nodrip: no, drip)."""
     if not is_coined(word) or is_trade_name(word) or not word.isascii():
         return (word,)
 

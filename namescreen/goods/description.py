@@ -12,11 +12,12 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
-from .classification import classes
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .phrases import base_form
 
-__all__ = ["Evidence", "describe", "describe_plainly", "is_settled_place", "is_trade_name"]
+__all__ = [
+    "NOTHING", "SURNAME", "Evidence", "describe", "describe_plainly", "is_settled_place", "is_surname", "is_trade_name",
+]  # fmt: skip
 
 KINDS = {
     "domain ending": (1.0, "a domain ending, which identifies no one (TMEP 1209.03(m))"),
@@ -32,8 +33,6 @@ SETTLED_PLACE = 0.6
 SURNAME = 0.6
 WELL_KNOWN = 500
 INGREDIENT = 0.55
-SAME_CLASS = 0.65
-PLAIN_CLASS = 0.8  # how likely its class must be for a word to be one for goods of that class
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
 INITIAL = 0.3
@@ -82,7 +81,7 @@ def describe_plainly(word: str, goods: str) -> Evidence:
     if not is_trade_name(word):
         around = context(goods)
         found += [_near(word, around), _kind_of(word, around), _ingredient(word, around)]
-        found += [_same_class(word, around), _surname(word)]
+        found.append(_surname(word))
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, "a place that the goods may come from (TMEP 1210)"))
     return _strongest(found)
@@ -146,14 +145,6 @@ def _ingredient(word: str, around: Context) -> Evidence:
         for sense_id, strength in leading_senses(base_form(word), 2):
             if lexicon().domain(sense_id) == "noun.food":
                 return Evidence(INGREDIENT * strength, "may name an ingredient or flavour (TMEP 1209.01(b))")
-    return NOTHING
-
-
-def _same_class(word: str, around: Context) -> Evidence:
-    """The word is itself a term for goods or services of the same Nice class."""
-    for guess in classes(word, limit=1):
-        if guess.score >= PLAIN_CLASS and guess.number in around.classes[:2]:
-            return Evidence(SAME_CLASS, f"a word for goods of class {guess.number}")
     return NOTHING
 
 
@@ -221,13 +212,18 @@ def _is_made(sense: Sense) -> bool:
     return sense.domain in ("noun.artifact", "noun.substance")
 
 
-def _surname(word: str) -> Evidence:
-    """A name that is primarily merely a surname (TMEP 1211): listed, and no ordinary word."""
+@lru_cache(maxsize=1 << 13)
+def is_surname(word: str) -> bool:
+    """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
     rank = name_rank(word)
     if rank is None or kinds(word) & {"place", "given name"}:
-        return NOTHING
+        return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not _is_proper(sense, word)]
     forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
-    if forgotten or not lexicon().known(word):
-        return Evidence(SURNAME * (1.0 if rank <= 5000 else 0.6), "a surname (TMEP 1211)")
-    return NOTHING
+    return forgotten or not common
+
+
+def _surname(word: str) -> Evidence:
+    if not is_surname(word):
+        return NOTHING
+    return Evidence(SURNAME * (1.0 if (name_rank(word) or 0) <= 5000 else 0.6), "a surname (TMEP 1211)")

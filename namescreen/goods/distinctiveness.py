@@ -1,43 +1,43 @@
-"""Where a name stands for its goods: generic, descriptive, suggestive, arbitrary or fanciful (TMEP 1209.01).
+"""Where a name stands for its goods: generic, descriptive, suggestive, arbitrary or fanciful (TMEP 1209.01), in each
+language of its buyers and under the law of each market.
 
-Each word of the name is asked how plainly it describes the goods. The most distinctive word carries a name,
-the others take a part of it away; an unknown word is coined unless it sounds like, or is made of,
-describing words."""
+A name is as weak as it is in the language where it says most; a name of origin, an emblem or a claim to cure that it
+holds is told beside its place on the continuum."""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from typing import Any
 
-from ..lexicon import equivalents, kinds, lexicon, zipf
+from ..lexicon import kinds, lexicon, name_rank
 from ..outcome import NotChecked
-from ..text import LETTER_NAMES, parse
-from .coinage import divided, heard_as, initials_of, is_coined, understood
-from .context import MODIFIER
-from .description import SURNAME, Evidence, describe
+from .continuum import CATEGORIES, chances, inherent, score
+from .description import is_settled_place, is_surname
+from .evidence import Judged, is_acronym, read, values
+from .foreign import COMMON, known_languages, reading_in
+from .grounds import grounds_for, languages_of, laws_of
 from .phrases import goods_words, plain_words
+from .protected import ProtectedSign, protected_signs
 
-__all__ = ["CATEGORIES", "Distinctiveness", "distinctiveness"]
+__all__ = ["Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
 
-CATEGORIES = ("generic", "descriptive", "suggestive", "arbitrary", "fanciful")
-"""The continuum from the least to the most distinctive (Abercrombie & Fitch v. Hunting World, 2d Cir.
-1976)."""
-
-# Set on the 133 published rows beside the checkout and 88 more written down before any was set; anything from 0.35
-# to 0.45, 0.2 to 0.3 and 0.3 to 0.6 does as well within three rows in a hundred (tests/published/).
-DESCRIPTIVE = 0.4
-"""The describing weight of the whole name from which it is descriptive, or generic."""
-SUGGESTIVE = 0.25
-NAMED_BY_SOUND = 0.9
-_PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
-_LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
-IN_USE = 2.5  # Zipf: a few times in ten million words
-NO_TIE = "no tie to the goods was found"
-NOTHING_OWN = 0.1  # the score of a name without a word that could identify anyone
-CARRIED = 0.4
-"""How much of a name its most distinctive word decides; the rest is the average of its words."""
+NOTHING_OWN = 0.1
+"""The score of a name without a word that could identify anyone."""
+CLAIM_SCORE = 0.3
+"""The most that a name scores which claims to cure: it tells the purpose, or deceives about it (EUTMR
+Article 7(1)(c), (g))."""
+TRANSLATED_LINE = 0.4
+"""The chance of being inherently distinctive below which a translated name counts as descriptive or generic, lower than
+in English: a word has many meanings, and the one that fits the goods is chosen."""
+SURNAME_SCORE = 0.3
+"""The most that a name scores where being a surname bars it."""
+FREQUENT_SURNAME = 15000
+"""Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
+NOTHING_TELLING = "it holds nothing but small words, company forms or domain endings"
+COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
+"""WordNet's labels of usage that make a word coarse."""
 
 _HINTS = {
     "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start elsewhere.",
@@ -48,15 +48,54 @@ _HINTS = {
     "your trade use it.",
     "fanciful": "A coined word is usually the strongest kind: check that people can say and spell it.",
 }
+_SURNAME_HINT = (
+    "A surname: weak in the United States until buyers know it as a mark, and shared with others who bear it."
+)
 
 
-Translate = Callable[[str], Iterable[str]]
+@dataclass(frozen=True, slots=True)
+class LanguageFinding:
+    """How a name stands for readers of one language: the word that says most, and what it means in English (empty where
+    it is English or unknown); `sure`, 0 to 1, is how reliable the translation is."""
+
+    language: str
+    category: str
+    score: float
+    word: str
+    meaning: str
+    reason: str
+    sure: float = 1.0
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary."""
+        return {name: getattr(self, name) for name in self.__slots__}
+
+
+@dataclass(frozen=True, slots=True)
+class MarketFinding:
+    """How a name stands under one law (US, EU, GB or another country's code), and the ground that matters there; the
+    law from memory, empty where nothing stands in the way."""
+
+    market: str
+    category: str
+    score: float
+    ground: str
+    law: str
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary."""
+        return {name: getattr(self, name) for name in self.__slots__}
 
 
 @dataclass(frozen=True, slots=True)
 class Distinctiveness:
-    """A place on the continuum. `score` in [0, 1], 1 = most distinctive; a screening aid, not a legal
-    finding."""
+    """A place on the continuum. `score` in [0, 1] is the place to be expected: 0 generic, 0.1 descriptive, 0.7
+    suggestive, 0.9 arbitrary, 1 fanciful, and between where it may be either; a screening aid, not a legal finding.
+
+    `category` is the worst of the languages and markets asked for. `kinds` are kinds that the law treats apart
+    (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
+    `not_assessed` the languages for which there is no table; `markets` the findings by law; `protected` signs that
+    may not be registered, or would mislead."""
 
     category: str
     score: float
@@ -64,6 +103,11 @@ class Distinctiveness:
     hint: str
     words: tuple[tuple[str, float], ...] = field(default=())
     """Each telling word of the name and how plainly it describes the goods, 0 to 1."""
+    kinds: tuple[str, ...] = ()
+    languages: tuple[LanguageFinding, ...] = ()
+    not_assessed: tuple[NotChecked, ...] = ()
+    markets: tuple[MarketFinding, ...] = ()
+    protected: tuple[ProtectedSign, ...] = ()
 
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary, the same for the same input."""
@@ -73,124 +117,178 @@ class Distinctiveness:
             "reasons": list(self.reasons),
             "hint": self.hint,
             "words": [{"word": word, "describes": weight} for word, weight in self.words],
+            "kinds": list(self.kinds),
+            "languages": [one.to_json() for one in self.languages],
+            "not_assessed": [{"check": one.check, "because": one.because} for one in self.not_assessed],
+            "markets": [one.to_json() for one in self.markets],
+            "protected": [one.to_json() for one in self.protected],
         }
 
 
-def distinctiveness(name: str, goods: str, *, translate: Translate | None = None) -> Distinctiveness | NotChecked:
+def distinctiveness(
+    name: str,
+    goods: str,
+    *,
+    languages: Iterable[str] | None = None,
+    markets: Iterable[str] | None = None,
+    classes: Iterable[int] = (),
+) -> Distinctiveness | NotChecked:
     """How distinctive `name` is for `goods` (plain words): its category, a score in [0, 1] and the reasons.
 
-    A foreign word is as descriptive as its translation (doctrine of foreign equivalents, TMEP 1209.03(g)): the
-    shipped list of everyday words is asked, and `translate` for more, if given. Others count as coined.
-    `NotChecked` if the goods are not stated, the name holds no letter or digit, or it is in a script
-    whose words are not known here.
+    It is read in English, in `languages` (BCP 47) and in those of the `markets` (ISO 3166-1); without either in the
+    common ones, where only words that are no English words are translated. A foreign word is as descriptive as its
+    translation (doctrine of foreign equivalents, TMEP 1209.03(g); EUTMR Article 7(2)). Without
+    markets the laws of the US, the EU and GB are told. `classes` are the stated Nice classes, for protected signs.
+    `NotChecked` if the goods are not stated, the name holds no letter or digit, or it is in a script whose words are
+    not known here.
     """
     if not goods_words(goods):
         return NotChecked("distinctiveness", "the goods are not stated in words")
-    plain = plain_words(name)
-    if not plain:
+    if not plain_words(name):
         return NotChecked("distinctiveness", "the name holds no letter or digit")
-    personal = bool(_PERSONAL.search(name))
-    judged: tuple[_Judged, ...] = ()
-    said = [way for way in parse(name).spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
-    for words in (plain, *(_entries(way, goods) for way in (plain, *said))):
-        # C-THRU says "see through", BED & BREAKFAST is one entry: the reading that describes most plainly counts
-        read = tuple(_judge(word, goods, personal, translate) for word in _telling_words(words, goods))
-        if not judged or (read and _whole(read) > _whole(judged) + 0.05):
-            judged = read
-    if not judged:
-        reason = "it holds nothing but small words, company forms or domain endings"
-        return Distinctiveness("descriptive", NOTHING_OWN, (reason,), _HINTS["descriptive"])
-    if all(one.coined and not one.word.isascii() for one in judged):
+    codes = tuple(dict.fromkeys(markets or ()))
+    asked = None if languages is None and not codes else (*(languages or ()), *languages_of(codes))
+    return _distinctiveness(name, " ".join(goods.split()), asked, codes or None, tuple(classes))
+
+
+@lru_cache(maxsize=1 << 12)
+def _distinctiveness(
+    name: str, goods: str, asked: tuple[str, ...] | None, markets: tuple[str, ...] | None, classes: tuple[int, ...]
+) -> Distinctiveness | NotChecked:
+    plain = read(name, goods, {}, surnames=False)
+    if plain and all(one.coined and not one.word.isascii() for one in plain):
         return NotChecked("distinctiveness", "the words of this script are not known here")
-    whole = _whole(judged)
-    category = _category(judged, whole, "domain ending" in kinds(plain[-1]))
+    held, missing = (COMMON, ()) if asked is None else known_languages(asked)
+    readings = {"en": plain}
+    for language in held:
+        if language != "en":
+            found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
+            readings |= {language: found} if found else {}
+    findings = sorted(
+        (_finding(language, name, judged, plain) for language, judged in readings.items()),
+        key=lambda one: (one.score, one.language != "en", one.language),
+    )
+    worst = findings[0]
+    judged = readings[worst.language]
+    kinds_found = _kinds_of(plain, judged)
+    signs = protected_signs(name, goods, classes=classes, markets=markets)
+    claims = any(one.kind == "cure and illness" for one in signs)
+    if claims and CATEGORIES.index(worst.category) > 1:
+        worst = replace(worst, category="descriptive", score=min(worst.score, CLAIM_SCORE))
+    by_law = tuple(_by_law(law, name, goods, worst, kinds_found) for law in laws_of(markets))
+    weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
+    barred = weakest.ground == "surname" and weakest.category != worst.category
     return Distinctiveness(
-        category,
-        round(min(max(1 - whole, 0.0), 1.0), 4),
-        tuple(dict.fromkeys(one.reason for one in judged)),
-        _HINTS[category],
+        weakest.category,
+        weakest.score,
+        _reasons(name, judged, worst, signs, barred=barred),
+        _SURNAME_HINT if "surname" in kinds_found else _HINTS[weakest.category],
         tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
+        kinds_found,
+        tuple(findings),
+        tuple(NotChecked(f"distinctiveness in {code}", "no words of that language are shipped") for code in missing),
+        by_law,
+        signs,
     )
 
 
-@dataclass(frozen=True, slots=True)
-class _Judged:
-    word: str
-    evidence: Evidence
-    coined: bool
-
-    @property
-    def reason(self) -> str:
-        if self.evidence.why:
-            return f'"{self.word}": {self.evidence.why}'
-        if self.coined and zipf(self.word) >= IN_USE:
-            return (
-                f'"{self.word}" is in use but in no dictionary here: a brand, a name or a newer word, taken as coined'
-            )
-        if self.coined:
-            return f'"{self.word}" is in no word list: it looks coined'
-        return f'"{self.word}": {NO_TIE}'
+def _reasons(
+    name: str, judged: tuple[Judged, ...], worst: LanguageFinding, signs: tuple[ProtectedSign, ...], *, barred: bool
+) -> tuple[str, ...]:
+    """The reasons in words: serious signs first, and what each other word says."""
+    serious = [one for one in signs if one.serious]
+    taken = {word for one in serious for word in one.sign.split()}
+    told = [one.reason for one in judged if one.word not in taken]
+    if worst.language != "en":
+        told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
+    if barred:
+        told = [f'"{name}": a surname']
+    elif not judged:
+        told = [NOTHING_TELLING]
+    return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
 
 
-def _judge(word: str, goods: str, personal: bool, translate: Translate | None) -> _Judged:
-    """The strongest evidence that one word of a name describes the goods: as it stands, as heard, as translated."""
-    coined = is_coined(word)
-    found = [describe(word, goods)]
-    heard = heard_as(word, goods)
-    if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
-        found.append(heard)
-    if coined:
-        found += [understood(word, goods), initials_of(word, goods)]
-    if personal and (coined or len(word) == 1):
-        found.append(Evidence(SURNAME, "written as a surname, or an initial before it (TMEP 1211)"))
-    meanings = [(one.english, f" ({one.language})") for one in equivalents(word)]
-    meanings += [(meaning, "") for meaning in (translate(word) if coined and translate is not None else ())]
-    for meaning, language in meanings:
-        meant = describe(meaning, goods)
-        why = f'means "{meaning}"{language}: {meant.why or NO_TIE} (TMEP 1209.03(g))'
-        found.append(Evidence(meant.weight, why, meant.names_goods))
-    return _Judged(word, max(found, key=lambda one: (one.weight, one.why)), coined and not meanings)
+def _chances(name: str, judged: tuple[Judged, ...]) -> tuple[float, ...]:
+    """How likely each category is; a word that is not coined is not fanciful."""
+    if not judged:
+        return (0.0, 1 - NOTHING_OWN, NOTHING_OWN, 0.0, 0.0)
+    found = chances(values(judged, name))
+    return found if any(one.coined for one in judged) else (*found[:3], found[3] + found[4], 0.0)
 
 
-def _telling_words(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
-    """The words that carry a name: compounds divided; small words, company forms and domain endings left out."""
-    units = [part for word in words for part in divided(word, goods)]
-    telling = tuple(u for u in units if not kinds(u) & {"function word", "company form", "domain ending"})
-    return telling or tuple(unit for unit in units if "generic head" in kinds(unit))
+def _category(chances: tuple[float, ...], line: float = 0.5) -> str:
+    """The likeliest category on its side of the line between registrable and not."""
+    side = range(2, 5) if inherent(chances) > line else range(2)
+    return CATEGORIES[max(side, key=chances.__getitem__)]
 
 
-def _entries(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
-    """`words` with runs that the lexicon holds as one entry (bed and breakfast, see-through) taken together."""
-    units: list[str] = []
-    at = 0
-    while at < len(words):
-        for size in range(min(4, len(words) - at), 1, -1):
-            run = " ".join(words[at : at + size])
-            entries = [one for one in (run, run.replace(" ", "-")) if lexicon().known(one)]
-            if entries and not kinds(words[at + size - 1]) & {"company form", "domain ending"}:
-                units.append(max(entries, key=lambda entry: describe(entry, goods).weight))
-                at += size
-                break
-        else:
-            units.append(words[at])
-            at += 1
-    return tuple(units)
+def _finding(language: str, name: str, judged: tuple[Judged, ...], plain: tuple[Judged, ...]) -> LanguageFinding:
+    """How readers of one language take the name: as translated as far as that is sure, and else as it stands."""
+    found = _chances(name, judged)
+    translated = [one for one in judged if one.meaning is not None]
+    sure = min((one.meaning.sure for one in translated if one.meaning), default=1.0)
+    if translated:
+        as_it_stands = _chances(name, plain)
+        found = tuple(sure * a + (1 - sure) * b for a, b in zip(found, as_it_stands, strict=True))
+    telling = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
+    return LanguageFinding(
+        language,
+        _category(found, TRANSLATED_LINE if translated else 0.5),
+        round(score(found), 4),
+        telling.word if telling else "",
+        telling.meaning.english if telling and telling.meaning else "",
+        telling.reason if telling else NOTHING_TELLING,
+        round(sure, 4),
+    )
 
 
-def _whole(judged: tuple[_Judged, ...]) -> float:
-    """How plainly the name as a whole describes: its most distinctive word against all of them."""
-    weights = [one.evidence.weight for one in judged]
-    return CARRIED * min(weights) + (1 - CARRIED) * sum(weights) / len(weights) if weights else 0.0
+def _by_law(law: str, name: str, goods: str, worst: LanguageFinding, found: tuple[str, ...]) -> MarketFinding:
+    """The finding under one law: a surname alone is a bar in the United States, and not in the EU or the UK."""
+    category, points = worst.category, worst.score
+    ground = category if category in CATEGORIES[:2] else ""
+    if worst.meaning and ground:
+        ground = "foreign word"
+    elif ground == "descriptive":
+        ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
+    if law == "US":
+        as_surname = _chances(name, read(name, goods, {}))
+        if "surname" in found:
+            category, points, ground = min(category, "descriptive", key=CATEGORIES.index), SURNAME_SCORE, "surname"
+        elif score(as_surname) < points and _category(as_surname) == "descriptive" and not ground:
+            category, points, ground = "descriptive", round(score(as_surname), 4), "surname"
+    elif "surname" in found and not ground:
+        ground = "surname"
+    if "coarse" in found and not ground:
+        ground = "vulgar"
+    law_text = grounds_for(ground, (law,))[0].law if ground else ""
+    return MarketFinding(law, category, min(points, worst.score), ground, law_text)
 
 
-def _category(judged: tuple[_Judged, ...], whole: float, is_domain: bool) -> str:
-    if whole >= DESCRIPTIVE:
-        all_name = all(one.evidence.names_goods or "generic head" in kinds(one.word) for one in judged)
-        if is_domain and all(one.evidence.weight >= MODIFIER for one in judged):
-            return "generic"  # a word for the goods and ".com" is no more than the word (TMEP 1209.03(m), 1215.05)
-        return "generic" if all_name and any(one.evidence.names_goods for one in judged) else "descriptive"
-    if whole >= SUGGESTIVE:
-        return "suggestive"
-    if any(one.coined and one.evidence.weight < SUGGESTIVE for one in judged):
-        return "fanciful"
-    return "arbitrary"
+def _kinds_of(plain: tuple[Judged, ...], judged: tuple[Judged, ...]) -> tuple[str, ...]:
+    """Kinds of name that the law treats apart, as it stands, and for praise as translated."""
+    words = [one.word for one in plain]
+    ranks = [name_rank(word) for word in words if is_surname(word)]
+    asked = {
+        "surname": 0 < len(ranks) == len(words) and all(rank and rank <= FREQUENT_SURNAME for rank in ranks),
+        "place": any(map(is_settled_place, words)),
+        "acronym": any(map(is_acronym, words)),
+        "laudatory": any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
+        "misspelling": any("sounds like" in one.evidence.why for one in plain),
+        "coarse": any(map(_is_coarse, words)),
+    }
+    return tuple(kind for kind, is_so in asked.items() if is_so)
+
+
+def _is_coarse(word: str) -> bool:
+    """Whether WordNet labels the commonest sense of `word` as coarse."""
+    senses = lexicon().senses(word, labelled=False)
+    labels = [
+        {
+            label
+            for one in lexicon().relations(sense)
+            if one.kind == "usage"
+            for label in lexicon().entry(one.sense_id).words
+        }
+        for sense in senses
+    ]
+    return any(labels) and bool(max(zip(senses, labels, strict=True), key=lambda pair: pair[0].count)[1] & COARSE)

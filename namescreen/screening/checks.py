@@ -183,7 +183,9 @@ class _Checks:
             return NotChecked("distinctiveness", "the goods of the product are not stated in words")
         from ..goods import distinctiveness
 
-        return distinctiveness(name, self.goods)
+        return distinctiveness(
+            name, self.goods, languages=self.languages, markets=self.markets, classes=self.classes
+        )
 
     def _readings(self, name: str) -> tuple[Reading, ...]:
         from ..connotations import readings

@@ -163,11 +163,12 @@ def main() -> None:
         given.to,
         "class_weights.tsv",
         contents,
-        source="fitted on 12,160 goods terms of EU trade marks with their classes and 2,067 more from the aligned lists "
-        "(EUIPO open data, public record), on the terms that the headings and pointers of the Nice Classification name, "
-        "and on wordlists/curated/class_terms.txt; only words, word pairs and WordNet senses that three terms share, or one "
-        "of our own has. Right class first / among three in five-fold cross-validation on 10,829 terms of at most six "
-        "words: 0.845 / 0.946 with no two terms of the same words on both sides, 0.762 / 0.898 with no two of one head",
+        source="fitted on 12,160 goods terms of EU trade marks with their classes and 2,067 more from the aligned "
+        "lists (EUIPO open data, public record), on terms that headings and pointers of the Nice Classification "
+        "name, and on wordlists/curated/class_terms.txt; only words, word pairs and WordNet senses that three terms "
+        "share, or one of our own has. Right class first / among three in five-fold cross-validation on 10,829 terms "
+        "of at most six words: 0.845 / 0.946 with no two terms of the same words on both sides, 0.762 / 0.898 with no "
+        "two of one head",
         version="EUIPO records of 2020; Nice Classification, 13th edition (2026)",
         licence="facts of public records; the weights are the project's own (MIT)",
         build="python wordlists/build/goods_classes.py --terms goods_terms.csv --more foreign_goods.csv "

@@ -2,9 +2,10 @@
 
 python wordlists/build/goods_relations.py --records FOLDER [--to FOLDER]
 
-class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 to 1: of the records in FOLDER (XML of
-                    trade mark offices, ST.66 or ST.96) the doubled cosine n(a, b) / sqrt((n(a) + 3) (n(b) + 3)), and at
-                    least 0.35 for classes that offices search together (goods/nice.py: COORDINATED); only counts are kept
+class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 to 1: of the records in FOLDER
+                    (XML of trade mark offices, ST.66 or ST.96) the doubled cosine
+                    n(a, b) / sqrt((n(a) + 3) (n(b) + 3)), and at least 0.35 for
+                    classes that offices search together (goods/nice.py: COORDINATED)
 broader_goods.tsv   term in base form -> the broader terms that cover it, from wordlists/curated/broader_goods.txt
 """
 
@@ -77,8 +78,8 @@ def main() -> None:
     print(f"class_pairs.tsv: {len(pairs):,} bytes from {count} records; broader_goods.tsv: {len(broader):,} bytes")
     record_source(
         given.to, "class_pairs.tsv", pairs,
-        source=f"counts of classes claimed together in {count} public records of the EUIPO and other offices, and pairs of "
-        "classes that offices search together, from memory of search practice",
+        source=f"counts of classes claimed together in {count} public records of the EUIPO, and pairs of classes "
+        "that offices search together, from memory of search practice",
         version="records of 2020 and before", licence="facts of public records; MIT", build=build,
     )  # fmt: skip
     record_source(

@@ -77,8 +77,9 @@ def main() -> None:
     write_whole(given.to / "relatedness_weights.tsv", contents)
     record_source(
         given.to, "relatedness_weights.tsv", contents,
-        source="fitted on the graded pairs of tests/published/related_goods.csv (sources there: decisions, guidelines and "
-        f"practice, most from memory); Spearman's rho {held:.3f} with each pair left out in turn, {fitted:.3f} fitted",
+        source="fitted on the graded pairs of tests/published/related_goods.csv (sources there: decisions, guidelines "
+        f"and practice, most from memory); Spearman's rho {held:.3f} with each pair left out in turn, "
+        f"{fitted:.3f} fitted",
         version=f"{len(rows)} pairs", licence="the project's own (MIT)",
         build="python wordlists/build/relatedness_weights.py",
     )  # fmt: skip

@@ -1,0 +1,271 @@
+"""What the words of a name say about goods, as numbers: the evidence that the continuum is judged on.
+
+Each word of a name brings the values of `WORD`, the name as a whole those of `NAME`; `values` joins them: of the least
+telling word, which carries a name, and the mean of all. What each weighs is fitted: see `continuum`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from ..lexicon import association, kinds, lexicon, zipf
+from ..tables import open_table
+from ..text import parse
+from ..text.spoken_forms import LETTER_NAMES
+from .classification import classes
+from .coinage import divided, heard_as, initials_of, is_coined, understood
+from .context import context
+from .description import NOTHING, SURNAME, Evidence, describe, is_settled_place, is_surname
+from .phrases import Item, base_form, items, plain_words
+
+__all__ = ["NAME", "WORD", "Judged", "Meaning", "is_acronym", "is_trade_word", "judge_phrase", "read", "values"]
+
+WORD = (
+    "tie", "names the goods", "in the goods", "head of the goods", "associated", "associated with the item",
+    "same class", "heard as", "laudatory", "quality", "people", "business", "number", "colour", "place", "surname",
+    "personal", "letter", "coined", "in use", "translated", "frequency", "plain verb or idea",
+)  # fmt: skip
+"""What is asked of every word, each from 0 to 1: the plainest tie to the goods (`description.describe`); whether it
+names them, stands in their text, is what they are; how much it brings them to mind (vectors); whether it is a word for
+goods of their class; whether it is heard as a describing word; its kinds; whether no dictionary has it."""
+NAME = ("two words", "three words or more", "domain ending", "nothing telling", "whole", "taken apart", "one entry")
+"""What is asked of the name as a whole: `whole` is how plainly its words together describe."""
+CARRIED = 0.4
+"""How much of `whole` the least telling word decides; the rest is the mean."""
+NAMED_BY_SOUND = 0.9
+RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
+"""Evidence between the first two weights is held back to the last share where association is below the third: ours."""
+TRADE_WORD, ONE_CLASS = 0.6, 0.5
+"""What it weighs that a word is used for goods of the same class, and how likely that class must be."""
+IN_USE = 2.5
+"""Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""
+NO_TIE = "no tie to the goods was found"
+_PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
+_LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
+_VOWELS = frozenset("aeiouy")
+LONGEST_ACRONYM = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """What a word of another language means in English, and how surely, 0 to 1."""
+
+    english: str
+    language: str
+    sure: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """One telling word of a name: the plainest evidence that it describes the goods, and everything asked of it."""
+
+    word: str
+    evidence: Evidence
+    coined: bool
+    asked: tuple[float, ...]
+    meaning: Meaning | None = None
+
+    @property
+    def reason(self) -> str:
+        """The evidence in a sentence."""
+        means = f' means "{self.meaning.english}":' if self.meaning else ":"
+        if self.evidence.why:
+            return f'"{self.word}"{means} {self.evidence.why}'
+        if is_acronym(self.word):
+            return f'"{self.word}" is read as letters; nothing here says what they stand for'
+        if self.coined and zipf(self.word) >= IN_USE:
+            return (
+                f'"{self.word}" is in use but in no dictionary here: a brand, a name or a newer word, taken as coined'
+            )
+        return f'"{self.word}" is in no word list: it looks coined' if self.coined else f'"{self.word}"{means} {NO_TIE}'
+
+
+def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bool = True) -> tuple[Judged, ...]:
+    """The telling words of `name`, read in the way that describes `goods` most plainly; empty if it has none.
+
+    C-THRU says "see through", BED & BREAKFAST is one entry. Words of `meanings` are judged by what they mean. Without
+    `surnames` being a surname counts for nothing, as where such names are registrable."""
+    plain = plain_words(name)
+    personal = surnames and bool(_PERSONAL.search(name))
+    said = [way for way in parse(name).spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
+    best: tuple[Judged, ...] = ()
+    for words in (plain, *(_entries(way, goods) for way in (plain, *said))):
+        judged = tuple(
+            _judge(word, goods, personal, surnames, meanings.get(word)) for word in _telling(words, goods, meanings)
+        )
+        if not best or (judged and _whole(judged) > _whole(best) + 0.05):
+            best = judged
+    return best
+
+
+def values(judged: tuple[Judged, ...], name: str) -> dict[str, float]:
+    """Everything asked of a name: of its least telling word, of all its words on average, of the name as a whole."""
+    plain = plain_words(name)
+    least = min(judged, key=lambda one: one.evidence.weight, default=None)
+    found: dict[str, float] = {}
+    for at, asked in enumerate(WORD):
+        found[f"least: {asked}"] = least.asked[at] if least else 0.0
+        found[f"mean: {asked}"] = sum(one.asked[at] for one in judged) / len(judged) if judged else 0.0
+    said = [word for word in plain if not kinds(word) & {"function word"}]
+    about = (
+        len(judged) == 2, len(judged) >= 3, bool(plain) and "domain ending" in kinds(plain[-1]), not judged,
+        _whole(judged) if judged else 1.0, len(judged) > len(said),
+        any(" " in one.word or "-" in one.word for one in judged),
+    )  # fmt: skip
+    return found | {asked: float(value) for asked, value in zip(NAME, about, strict=True)}
+
+
+def is_acronym(word: str) -> bool:
+    """Whether a reader can only spell `word` (folded) letter by letter."""
+    return 2 <= len(word) <= LONGEST_ACRONYM and word.isascii() and word.isalpha() and not set(word) & _VOWELS
+
+
+def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meaning | None) -> Judged:
+    """Everything asked of one word; of a word with a `meaning`, of that."""
+    if meaning is not None:
+        meant = judge_phrase(meaning.english, goods)
+        if meant is not None:
+            asked = [*meant.asked]
+            asked[WORD.index("translated")], asked[WORD.index("coined")] = 1.0, 0.0
+            return Judged(word, meant.evidence, False, tuple(asked), meaning)
+    of_trade = is_trade_word(word)
+    coined = is_coined(word) and not is_acronym(word) and not of_trade
+    found = [_in_context(describe(word, goods), word, goods)]
+    if of_trade and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
+        found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
+    heard = NOTHING if of_trade else heard_as(word, goods)
+    if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
+        found.append(heard)
+    unknown = [understood(word, goods), initials_of(word, goods)] if coined or is_acronym(word) else []
+    if personal and (coined or len(word) == 1):
+        found.append(Evidence(SURNAME, "written as a surname, or an initial before it"))
+    evidence = max((*found, *unknown), key=lambda one: (one.weight, one.why))
+    is_name = is_surname(word)
+    if is_name and not surnames:
+        others = (one for one in (*found, *unknown) if "surname" not in one.why)
+        evidence = max(others, key=lambda one: one.weight, default=NOTHING)
+    return Judged(word, evidence, coined, _asked(word, goods, evidence, coined, personal, is_name and surnames))
+
+
+def is_trade_word(word: str) -> bool:
+    """Whether lists of goods use the word (matcha), in English."""
+    return f"w:{base_form(word)}" in open_table("class_weights.tsv")
+
+
+@lru_cache(maxsize=1 << 13)
+def judge_phrase(english: str, goods: str) -> Judged | None:
+    """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
+    describes them least; None if it has no telling word."""
+    parts = [
+        _judge(part, goods, False, False, None) for part in _telling(_entries(tuple(english.split()), goods), goods, {})
+    ]
+    if parts and parts[-1].evidence.names_goods:
+        return parts[-1]
+    return min(parts, key=lambda one: one.evidence.weight, default=None)
+
+
+def _in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
+    """Evidence that a dictionary gives, held back where the word does not bring the item as a whole to mind: skyline is
+    related to line, and not to kite lines."""
+    named = {_name(item) for item in items(goods)}
+    if not RELATED < evidence.weight < IN_THE_TEXT or kinds(word) or _most(word, named) >= BRINGS_TO_MIND:
+        return evidence
+    if any(association(word, one) is None for one in named):
+        return evidence
+    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT)
+
+
+def _name(item: Item) -> str:
+    return " ".join((*item.modifiers, item.head))
+
+
+def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bool, surname: bool) -> tuple[float, ...]:
+    around = context(goods)
+    base = base_form(word)
+    texts = {one.word for one in around.words}
+    heads = {one.word for one in around.words if one.head}
+    of_kind = kinds(word)
+    heard = evidence.weight if coined or "sounds like" in evidence.why else 0.0
+    tendency = describe(word, goods)
+    return tuple(
+        map(
+            float,
+            (
+                evidence.weight,
+                evidence.names_goods,
+                bool({word, base} & texts),
+                bool({word, base} & heads),
+                _most(word, texts),
+                _most(word, set(map(_name, items(goods)))),
+                _same_class(word, goods),
+                heard,
+                "laudatory" in of_kind,
+                "quality" in of_kind or ("taste" in of_kind and around.food),
+                "people" in of_kind,
+                "generic head" in of_kind,
+                "number" in of_kind or word.isdecimal(),
+                "colour" in of_kind,
+                is_settled_place(word),
+                surname,
+                personal and (coined or len(word) == 1),
+                len(word) == 1 or is_acronym(word),
+                coined,
+                coined and zipf(word) >= IN_USE,
+                False,
+                min(zipf(word), 6.0) / 6.0,
+                not tendency.why and tendency.weight,
+            ),
+        )
+    )
+
+
+def _most(word: str, others: Iterable[str]) -> float:
+    return max((association(*sorted((word, other))) or 0.0 for other in others), default=0.0)
+
+
+@lru_cache(maxsize=1 << 13)
+def _same_class(word: str, goods: str) -> float:
+    """The chance that the word, were it goods, would be in the class of these; 0 for a word unknown as goods."""
+    if not lexicon().known(word) and not is_trade_word(word):
+        return 0.0
+    theirs = {guess.number: guess.score for guess in classes(goods, limit=45)}
+    return min(1.0, sum(guess.score * theirs.get(guess.number, 0.0) for guess in classes(word, limit=45)))
+
+
+def _telling(words: tuple[str, ...], goods: str, meanings: Mapping[str, Meaning]) -> tuple[str, ...]:
+    """The words that carry a name: compounds divided; small words, company forms and domain endings left out."""
+    units = [part for word in words for part in ((word,) if word in meanings else _divided(word, goods))]
+    small = {"function word", "company form", "domain ending"}
+    telling = tuple(unit for unit in units if unit in meanings or not kinds(unit) & small)
+    return telling or tuple(unit for unit in units if "generic head" in kinds(unit))
+
+
+def _divided(word: str, goods: str) -> tuple[str, ...]:
+    return (word,) if is_surname(word) else divided(word, goods)
+
+
+def _entries(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
+    """`words` with runs that the lexicon holds as one entry (bed and breakfast, see-through) taken together."""
+    units: list[str] = []
+    at = 0
+    while at < len(words):
+        for size in range(min(4, len(words) - at), 1, -1):
+            run = " ".join(words[at : at + size])
+            entries = [one for one in (run, run.replace(" ", "-")) if lexicon().known(one)]
+            if entries and not kinds(words[at + size - 1]) & {"company form", "domain ending"}:
+                units.append(max(entries, key=lambda entry: describe(entry, goods).weight))
+                at += size
+                break
+        else:
+            units.append(words[at])
+            at += 1
+    return tuple(units)
+
+
+def _whole(judged: tuple[Judged, ...]) -> float:
+    """How plainly the name as a whole describes: its most distinctive word against all of them."""
+    weights = [one.evidence.weight for one in judged]
+    return CARRIED * min(weights) + (1 - CARRIED) * sum(weights) / len(weights) if weights else 0.0

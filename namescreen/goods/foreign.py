@@ -1,0 +1,87 @@
+"""Words of a name in the languages of its buyers: what they mean for the goods (doctrine of foreign equivalents)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from functools import lru_cache
+
+from ..lexicon import Translation, kinds, languages, lexicon, translations
+from .evidence import Judged, Meaning, is_trade_word, judge_phrase, read
+from .phrases import plain_words
+
+__all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
+
+COMMON = ("es", "fr", "it", "de", "pt", "nl")
+"""The languages asked where none are named: those that most buyers are taken to know or to ask about."""
+LEAST_SURE, SURE = 0.45, 0.75
+"""How sure a translation must be, in a language that is asked for and in one that is not; less is a minor sense of a
+word, or a guess."""
+SISTERS = {"es": ("pt", "it"), "pt": ("es",), "it": ("es",), "nl": ("de",), "sv": ("nb", "da"), "da": ("nb", "sv"),
+           "nb": ("da", "sv"), "cs": ("sk",), "sk": ("cs",), "hr": ("sl",), "uk": ("ru",)}  # fmt: skip
+SISTER = 0.9
+"""How sure a translation is that holds in a language of the same branch: ours, not fitted."""
+TOLD = 0.8
+"""How plainly a minor sense of a word must describe the goods to be taken for what buyers understand."""
+GUESSED = frozenset(("compound", "spelling"))
+"""Sources that are used only in a language that is asked for."""
+
+
+@lru_cache(maxsize=1 << 13)
+def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, Meaning]:
+    """Each word of `name` that `language` has, with the meaning that describes `goods` most plainly and surely.
+
+    Unless the language was `asked` for, English words are left alone: the ordinary buyer does not stop and translate
+    them (TMEP 1207.01(b)(vi)(A))."""
+    found = {}
+    for word in plain_words(name):
+        in_english = lexicon().known(word) or is_trade_word(word)
+        if kinds(word) & {"function word", "company form"} or (in_english and not asked):
+            continue
+        sure = [one for one in _sure(word, language, asked) if one.english != word]  # else read as it stands
+        if sure:
+            leading = max(one.score for one in sure)
+            fit = [one for one in sure if one.score == leading or _told(one.english, goods) >= TOLD]
+            best = max(fit, key=lambda one: (one.score * _told(one.english, goods), one.score))
+            found[word] = Meaning(best.english, language, best.score)
+    return found
+
+
+def _sure(word: str, language: str, asked: bool) -> list[Translation]:
+    """The translations to go by. Of a language asked for also guesses; and where it has none, those of a language so
+    near that most such words are the same there."""
+    if not asked:
+        return [one for one in translations(word, language) if one.score >= SURE and one.source not in GUESSED]
+    found = [one for one in translations(word, language) if one.score >= LEAST_SURE]
+    if found and any(one.source not in GUESSED for one in found):
+        return found
+    near = (one for sister in SISTERS.get(language, ()) for one in _sure(word, sister, asked=False))
+    return [replace(one, score=one.score * SISTER) for one in near] or found
+
+
+def _told(english: str, goods: str) -> float:
+    """How plainly a meaning describes the goods; a little more if it names them."""
+    found = judge_phrase(english, goods)
+    return 0.0 if found is None else found.evidence.weight + 0.1 * found.evidence.names_goods
+
+
+def reading_in(
+    name: str, goods: str, language: str, *, asked: bool = True, surnames: bool = True
+) -> tuple[Judged, ...] | None:
+    """The telling words of `name` as buyers of `language` read it; None if it has no word of that language."""
+    found = meanings(name, goods, language, asked)
+    return read(name, goods, found, surnames=surnames) if found else None
+
+
+def in_every_language(name: str, goods: str) -> tuple[Judged, ...]:
+    """The reading that describes most plainly, in English and the common languages: what the weights are fitted on."""
+    english = read(name, goods, {})
+    others = [found for one in COMMON if one in languages() and (found := reading_in(name, goods, one, asked=False))]
+    return max((english, *others), key=lambda judged: min((one.evidence.weight for one in judged), default=0.0))
+
+
+def known_languages(tags: Iterable[str]) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Of BCP 47 tags the languages with a table here, and those without one; English is no foreign language."""
+    held = ("en", *languages())
+    codes = tuple(dict.fromkeys(tag.split("-")[0].lower() for tag in tags))
+    return tuple(code for code in codes if code in held), tuple(code for code in codes if code not in held)

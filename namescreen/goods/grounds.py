@@ -1,0 +1,126 @@
+"""On which ground of the law an office would refuse, by market. From memory of the acts, to be checked by an adviser;
+what is not listed for a market is said to be unknown here, not absent."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+
+__all__ = ["EU", "Ground", "grounds_for", "languages_of", "laws_of"]
+
+EU = frozenset(
+    "AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split()
+)
+"""The member states of the European Union (ISO 3166-1), in which an EU trade mark holds."""
+
+_LAWS = {
+    "US": {
+        "generic": "Lanham Act s. 2(e)(1) and 14(3); TMEP 1209.01(c)",
+        "descriptive": "Lanham Act s. 2(e)(1); TMEP 1209.01(b)",
+        "laudatory": "Lanham Act s. 2(e)(1); TMEP 1209.03(k)",
+        "foreign word": "Lanham Act s. 2(e)(1); TMEP 1209.03(g)",
+        "misspelling": "Lanham Act s. 2(e)(1); TMEP 1209.03(j)",
+        "acronym": "Lanham Act s. 2(e)(1); TMEP 1209.03(h)",
+        "surname": "Lanham Act s. 2(e)(4): primarily merely a surname; TMEP 1211",
+        "place": "Lanham Act s. 2(e)(2) and (3); TMEP 1210",
+        "vulgar": "no bar to registration since Iancu v. Brunetti (U.S. 2019)",
+        "origin": "Lanham Act s. 2(a) and 2(e)(3); TMEP 1210.08 for wines and spirits",
+        "emblem": "Lanham Act s. 2(a) and 2(b); TMEP 1203 and 1204; 18 U.S.C. 706 (Red Cross)",
+        "royal": "Lanham Act s. 2(a): false suggestion of a connection; TMEP 1203.03",
+        "controlled": "the law of each state on names of businesses",
+        "olympic": "36 U.S.C. 220506; TMEP 1205.01",
+        "stem": "the FDA's review of proprietary names",
+        "cure": "Lanham Act s. 2(a): deceptive; TMEP 1203.02; FDA and FTC rules on claims",
+    },
+    "EU": {
+        "generic": "EUTMR Article 7(1)(b), (c) and (d)",
+        "descriptive": "EUTMR Article 7(1)(c) and (b)",
+        "laudatory": "EUTMR Article 7(1)(b)",
+        "foreign word": "EUTMR Article 7(1)(c) with 7(2): in any language of the Union",
+        "misspelling": "EUTMR Article 7(1)(c); Postkantoor, C-363/99",
+        "acronym": "EUTMR Article 7(1)(c)",
+        "surname": "usually registrable: Nichols, C-404/02",
+        "place": "EUTMR Article 7(1)(c); Windsurfing Chiemsee, C-108/97",
+        "vulgar": "EUTMR Article 7(1)(f): accepted principles of morality",
+        "origin": "EUTMR Article 7(1)(j); Regulation (EU) 2024/1143, Article 26; for crafts Regulation (EU) 2023/2411",
+        "emblem": "EUTMR Article 7(1)(h) and (i); Paris Convention, Article 6ter",
+        "royal": "EUTMR Article 7(1)(g) and (i)",
+        "controlled": "national law on names of businesses",
+        "olympic": "EUTMR Article 7(1)(f) and (i); national laws on the Olympic words",
+        "stem": "the EMA's review of names; WHA resolution 46.19",
+        "cure": "EUTMR Article 7(1)(g): deceptive; Regulation (EC) 1924/2006 on health claims",
+    },
+    "GB": {
+        "generic": "TMA 1994 s. 3(1)(b), (c) and (d)",
+        "descriptive": "TMA 1994 s. 3(1)(c) and (b)",
+        "laudatory": "TMA 1994 s. 3(1)(b)",
+        "foreign word": "TMA 1994 s. 3(1)(c), where buyers understand it",
+        "misspelling": "TMA 1994 s. 3(1)(c)",
+        "acronym": "TMA 1994 s. 3(1)(c)",
+        "surname": "usually registrable: Nichols, C-404/02, still followed",
+        "place": "TMA 1994 s. 3(1)(c)",
+        "vulgar": "TMA 1994 s. 3(3)(a): accepted principles of morality",
+        "origin": "TMA 1994 s. 3(4) and the United Kingdom's register of geographical indications",
+        "emblem": "TMA 1994 s. 3(5), 4 and 57; Geneva Conventions Act 1957",
+        "royal": "TMA 1994 s. 4(1) and 99",
+        "controlled": "Companies Act 2006 s. 54 and 55: sensitive words",
+        "olympic": "Olympic Symbol etc. (Protection) Act 1995; TMA 1994 s. 4(5)",
+        "stem": "the MHRA's review of names of medicines",
+        "cure": "TMA 1994 s. 3(3)(b): deceptive; the retained Regulation 1924/2006",
+    },
+}  # fmt: skip
+_ALIKE = {"illness": "cure", "cure and illness": "cure"}
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """The law of one market (US, EU, GB or another ISO code) for one kind of finding; from memory."""
+
+    market: str
+    law: str
+
+    def to_json(self) -> dict[str, str]:
+        """A plain dictionary."""
+        return {"market": self.market, "law": self.law}
+
+
+def laws_of(markets: Iterable[str] | None) -> tuple[str, ...]:
+    """The laws that hold in `markets` (ISO 3166-1): US, EU for its members, GB, or the code itself where the law is not
+    known here; without markets the three that are."""
+    if markets is None:
+        return tuple(_LAWS)
+    codes = (code.upper() for code in markets)
+    return tuple(dict.fromkeys("EU" if code in EU else "GB" if code == "UK" else code for code in codes))
+
+
+@lru_cache(maxsize=1 << 10)
+def grounds_for(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...]:
+    """The grounds for one kind of finding in `markets`, from memory."""
+    kind = _ALIKE.get(kind, kind)
+    return tuple(
+        Ground(law, _LAWS[law][kind] if law in _LAWS else "not known here: ask the local office")
+        for law in laws_of(markets)
+    )
+
+
+# Languages that most buyers of a market read; from memory, after each state's official languages and common practice.
+_LANGUAGES = {
+    "US": "en es", "GB": "en", "IE": "en", "AU": "en", "NZ": "en", "CA": "en fr", "ZA": "en", "IN": "en hi",
+    "SG": "en zh",
+    "DE": "de", "AT": "de", "CH": "de fr it", "LI": "de", "LU": "fr de", "FR": "fr", "BE": "nl fr de", "NL": "nl",
+    "IT": "it", "ES": "es", "PT": "pt", "BR": "pt", "MX": "es", "AR": "es", "CL": "es", "CO": "es", "PE": "es",
+    "SE": "sv", "DK": "da", "NO": "nb", "FI": "fi sv", "IS": "is", "PL": "pl", "CZ": "cs", "SK": "sk", "HU": "hu",
+    "RO": "ro", "BG": "bg", "GR": "el", "CY": "el", "HR": "hr", "SI": "sl", "EE": "et", "LV": "lv", "LT": "lt",
+    "MT": "mt en",
+    "TR": "tr", "UA": "uk", "RU": "ru", "IL": "he", "JP": "ja", "KR": "ko", "CN": "zh", "ID": "id",
+    "AE": "ar en", "SA": "ar",
+}  # fmt: skip
+
+
+def languages_of(markets: Iterable[str]) -> tuple[str, ...]:
+    """The languages that most buyers of `markets` read (BCP 47), English first; English alone where none is listed."""
+    found = ["en"]
+    for code in markets:
+        found += _LANGUAGES.get("GB" if code.upper() == "UK" else code.upper(), "en").split()
+    return tuple(dict.fromkeys(found))

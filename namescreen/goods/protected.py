@@ -1,0 +1,155 @@
+"""Signs that may not be registered by everyone, or would mislead: names of origin, emblems, Olympic and royal words,
+stems of medicines' names, claims to cure. The list is written from memory and incomplete
+(wordlists/curated/protected_signs.txt): no finding here does not mean that there is none."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from ..tables import open_table
+from ..text import parse
+from .classification import likely_classes
+from .grounds import Ground, grounds_for
+
+__all__ = ["ProtectedSign", "protected_signs"]
+
+LONGEST_SIGN = 6
+LONGEST_STEM = 9
+SHORTEST_BEFORE_STEM = 2
+HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
+"""Classes whose goods and services buyers may take for a remedy."""
+
+_WHAT = {
+    "origin": "a protected name of origin ({territory}), known for such goods",
+    "emblem": "words of an emblem that states or organisations keep for themselves ({territory})",
+    "royal": "a word that may suggest royal patronage ({territory})",
+    "controlled": "a word whose use in business needs a permission ({territory})",
+    "olympic": "a word kept for the Olympic movement",
+    "stem": "holds a stem that the World Health Organization keeps for names of medicines",
+    "cure": "claims to cure or prevent",
+    "illness": "names an illness or complaint",
+    "cure and illness": "claims to cure or prevent an illness",
+}
+_ASK = {
+    "origin": "the office, and the group that looks after the name, before anything is printed",
+    "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
+    "royal": "the office and, in the United Kingdom, the Lord Chamberlain's Office",
+    "controlled": "the company register and the authority for that trade",
+    "olympic": "the national Olympic committee; leave it out",
+    "stem": "the authority for medicines, which reviews such names, and the WHO's list of stems",
+    "cure": "the authority for medicines or food: what may be said of health is listed",
+    "illness": "the authority for medicines or food: what may be said of health is listed",
+    "cure and illness": "the authority for medicines or food, and an adviser, before anything is printed",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class ProtectedSign:
+    """A sign found in a name. `serious` if it is likely to stand in the way for these goods, else worth a question.
+    `reason` says what it is, from memory; `ask` whom to ask; `grounds` the law by market."""
+
+    sign: str
+    kind: str
+    territory: str
+    serious: bool
+    reason: str
+    ask: str
+    grounds: tuple[Ground, ...] = ()
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary, the same for the same input."""
+        return {
+            "sign": self.sign,
+            "kind": self.kind,
+            "territory": self.territory,
+            "serious": self.serious,
+            "reason": self.reason,
+            "ask": self.ask,
+            "grounds": [ground.to_json() for ground in self.grounds],
+            "source": "from memory",
+        }
+
+
+def protected_signs(
+    name: str, goods: str = "", *, classes: Iterable[int] = (), markets: Iterable[str] | None = None
+) -> tuple[ProtectedSign, ...]:
+    """The protected or misleading signs that `name` holds, the serious ones first.
+
+    Classes that are not stated are guessed from `goods`; of a name of origin only goods it is known for are serious."""
+    asked = None if markets is None else tuple(markets)
+    return _found(parse(name).words, tuple(classes) or likely_classes(goods), asked)
+
+
+@lru_cache(maxsize=1 << 12)
+def _found(
+    words: tuple[str, ...], classes: tuple[int, ...], markets: tuple[str, ...] | None
+) -> tuple[ProtectedSign, ...]:
+    found = {}
+    for sign, entry in (*_listed(words), *_stems(words)):
+        for part in entry.split(";"):
+            kind, territory, numbers = part.split("|")
+            known_for = numbers == "*" or bool({int(number) for number in numbers.split()} & set(classes))
+            if known_for or kind == "origin":
+                found[kind, sign] = (territory, known_for)
+    kinds = {kind for kind, _ in found}
+    if {"cure", "illness"} <= kinds:
+        claim = " ".join(word for word in words if ("cure", word) in found or ("illness", word) in found)
+        found = {key: value for key, value in found.items() if key[0] not in ("cure", "illness")}
+        found["cure and illness", claim] = ("worldwide", True)
+    elif not set(classes) & HEALTH:
+        found = {key: value for key, value in found.items() if key[0] not in ("cure", "illness")}
+    signs = [
+        ProtectedSign(
+            sign,
+            kind,
+            territory,
+            known_for and kind in ("origin", "emblem", "olympic", "stem", "cure and illness"),
+            _reason(kind, territory, known_for),
+            _ASK[kind],
+            grounds_for(kind, markets),
+        )
+        for (kind, sign), (territory, known_for) in found.items()
+    ]
+    return tuple(sorted(signs, key=lambda one: (not one.serious, one.sign, one.kind)))
+
+
+def _reason(kind: str, territory: str, known_for: bool) -> str:
+    what = _WHAT[kind].format(territory=territory)
+    if kind == "origin" and not known_for:
+        what = f"a name of origin ({territory}) of other goods, whose reputation is protected as well"
+    return f"{what}; from memory"
+
+
+def _listed(words: tuple[str, ...]) -> list[tuple[str, str]]:
+    """The signs that stand in a name as whole words, the longest at each place."""
+    table = open_table("protected_signs.tsv")
+    found = []
+    at = 0
+    while at < len(words):
+        for size in range(min(LONGEST_SIGN, len(words) - at), 0, -1):
+            sign = " ".join(words[at : at + size])
+            if entry := table.get(sign):
+                found.append((sign, entry))
+                at += size - 1
+                break
+        at += 1
+    return found
+
+
+def _stems(words: tuple[str, ...]) -> list[tuple[str, str]]:
+    """The stems that words of a name begin or end with; a word that is more than the stem, and in no dictionary."""
+    from ..lexicon import lexicon
+
+    table = open_table("protected_signs.tsv")
+    found = []
+    for word in words:
+        longest = min(LONGEST_STEM, len(word) - SHORTEST_BEFORE_STEM)
+        sizes = range(longest, 2, -1)
+        ends = (*(f"-{word[-size:]}" for size in sizes), *(f"{word[:size]}-" for size in sizes))
+        stem = next((one for one in ends if one in table), None)
+        if stem is not None and not lexicon().known(word):
+            found.append((stem, str(table.get(stem))))
+    return found

@@ -1,0 +1,67 @@
+"""Protected and deceptive signs in names: what is listed from memory, and when it is serious."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness, protected_signs
+from namescreen.goods.grounds import EU, grounds_for, languages_of, laws_of
+from namescreen.tables import open_table
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "kind"),
+    [
+        ("Darjeeling Dawn", "tea", "origin"), ("Rioja Nights", "wine", "origin"), ("Parmesan Pals", "cheese", "origin"),
+        ("Harris Tweed Hounds", "coats", "origin"), ("Solingen Edge", "kitchen knives", "origin"),
+        ("Tequila Moon", "spirits", "origin"), ("Olympic", "kites", "olympic"), ("Paralympian", "shoes", "olympic"),
+        ("Red Cross Balm", "soap", "emblem"), ("UNESCO Mug", "mugs", "emblem"), ("Zelmab", "medicines", "stem"),
+        ("Cancer Cure", "herbal tea", "cure and illness"), ("Heal Arthritis", "supplements", "cure and illness"),
+    ],
+)  # fmt: skip
+def test_a_serious_sign_comes_first_with_its_reason_and_whom_to_ask(name: str, goods: str, kind: str) -> None:
+    first = protected_signs(name, goods)[0]
+    assert (first.kind, first.serious) == (kind, True)
+    assert "from memory" in first.reason
+    assert first.ask
+    assert [ground.market for ground in first.grounds] == ["US", "EU", "GB"]
+    found = distinctiveness(name, goods)
+    assert isinstance(found, Distinctiveness)
+    assert found.protected[0] == first
+    assert first.reason in found.reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "kind"),
+    [("Champagne Bubbles", "soap", "origin"), ("Royal Herb", "tea", "royal"), ("Healing Leaf", "tea blends", "cure"),
+     ("Migraine Mist", "perfume", "illness"), ("Bank of Herbs", "banking", "controlled")],
+)  # fmt: skip
+def test_a_question_that_is_not_serious(name: str, goods: str, kind: str) -> None:
+    assert [(one.kind, one.serious) for one in protected_signs(name, goods)] == [(kind, False)]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Quiet Forest", "planters"), ("Healing Bench", "furniture"), ("Kelbo", "medicines"), ("Crossing Red", "toys"),
+     ("Protocol", "medicines"), ("Fever Pitch", "software")],
+)  # fmt: skip
+def test_nothing_where_nothing_is(name: str, goods: str) -> None:
+    assert protected_signs(name, goods) == ()
+
+
+def test_the_claim_of_a_cure_is_no_suggestion() -> None:
+    found = distinctiveness("Cancer Cure", "herbal tea")
+    assert isinstance(found, Distinctiveness)
+    assert found.category == "descriptive"
+
+
+def test_enough_signs_are_listed() -> None:
+    assert len(open_table("protected_signs.tsv")) >= 250
+
+
+def test_markets_and_their_laws_and_languages() -> None:
+    """27 member states (Treaty on European Union, as of 2020); languages from memory."""
+    assert len(EU) == 27
+    assert laws_of(["DE", "fr", "US", "UK", "BR"]) == ("EU", "US", "GB", "BR")
+    assert languages_of(["BE", "US"]) == ("en", "nl", "fr", "de", "es")
+    assert "not known here" in grounds_for("generic", ("BR",))[0].law
