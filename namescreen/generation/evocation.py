@@ -31,9 +31,9 @@ _GOODS = 8  # words of the goods that are followed, the first that say something
 _GOODS_WEIGHT = 0.5  # of a word of the goods beside a concept
 _OFF_SENSE = 0.35  # what is left of a word that belongs with a concept but not with the meaning chosen
 _SPREAD_LEAST, _SPREAD_FULL = 0.4, 0.45  # what is left if one key alone touches; the mean touch that counts whole
-_STEPS = (1.0, 0.7, 0.3)  # what the first, second and third concept touched count
+_STEPS = (0.8, 0.8, 0.3)  # what the first, second and third concept touched count
 _GOODS_STEPS = (0.8, 0.4)
-_FULL = 2.0  # a sum of steps that counts as full relevance
+_FULL = 1.7  # a sum of steps that counts as full relevance
 _VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
 """Words of goods that say nothing of one kind of goods (ours)."""
 _MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on"))

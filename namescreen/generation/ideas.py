@@ -25,6 +25,7 @@ _OWN = 0.85  # what a word's own company counts beside its meaning, which is sur
 _WORLD = 0.55  # what standing in a world of the brief counts by itself; the rest is the word's own company
 _FIRM = 0.6  # how strongly a term must bring the subject of a world to mind for its words to count
 _SURE = 0.85  # as much for a word of the goods, which may only say what they are made of
+_ALONE, _AGREED = 0.55, 0.5  # what is left of a world of which one term alone speaks; a tie of another that agrees
 _LATER = 0.012  # what each place in a list of apt words costs
 _PICTURE = 0.03  # how relevant a word whose picture pleases must be to stand in a name
 _LEAST = 0.08  # less relevant ideas are left out
@@ -153,7 +154,7 @@ def _apt(evocation: Evocation) -> dict[str, Touches]:
     """The words that suit what the brief speaks of, each with how surely it touches each term."""
     found: dict[str, Touches] = {}
     for about, words in _suits():
-        standing = tuple(_standing(term, about) for term in evocation.terms)
+        standing = _standings(evocation, about)
         if any(standing):
             for place, one in enumerate(words):
                 touches = tuple(stand * (1 - _LATER * place) for stand in standing)
@@ -165,7 +166,7 @@ def _vivid(evocation: Evocation) -> Iterator[Idea]:
     """Short vivid words of the worlds that the brief speaks of."""
     best: dict[str, Touches] = {}
     for about, words in _worlds():
-        standing = tuple(_standing(term, about) for term in evocation.terms)
+        standing = _standings(evocation, about)
         if not any(standing):
             continue
         for word in words:
@@ -182,6 +183,18 @@ def _vivid(evocation: Evocation) -> Iterator[Idea]:
         weight = evocation.relevance(touches)
         if weight >= (_PICTURE if word_facts(word).charm == 1 else _LEAST) and word not in terms and not unfit(word):
             yield Idea(word, "world", "", touches, evocation.terms[evocation.best(touches)].word, weight)
+
+
+def _standings(evocation: Evocation, about: tuple[str, ...]) -> Touches:
+    """How surely each term speaks of a world: less where no other term has to do with it, as a word alone may mean
+    something else there (salt of the bath, salt of the table)."""
+    standing = tuple(_standing(term, about) for term in evocation.terms)
+    if not any(standing) or len(evocation.terms) == 1:
+        return standing
+    met = [max(term.reach.get(word, 0.0) for word in about) for term in evocation.terms]
+    agreeing = [max(met[:place] + met[place + 1 :]) for place in range(len(met))]
+    shares = [_ALONE + (1 - _ALONE) * min(1.0, other / _AGREED) for other in agreeing]
+    return tuple(stand * share for stand, share in zip(standing, shares, strict=True))
 
 
 def _standing(term: Term, about: tuple[str, ...]) -> float:

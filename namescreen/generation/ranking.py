@@ -27,7 +27,7 @@ __all__ = ["PARTS", "Judge", "default_weights", "resemblance", "syllables"]
 
 PARTS = {
     "sense": "how much of the brief its sources touch together: 1 = two concepts as well as any word does",
-    "true": "how strongly the weakest of its sources touches the brief: 1 = each stands for something in it",
+    "true": "how strongly the weakest of its sources touches one term of the brief, and loosely a second one",
     "picture": "how concrete its sources are: 1 = seen at a glance",
     "pleasant": "how its sources feel: 0 = unpleasant, 0.5 = neutral, 1 = pleasant",
     "charm": "how its sources look and sound in a name, by our own judgement of single words",
@@ -48,6 +48,7 @@ _USUAL, _UNUSUAL = 2.6, 5.2
 """Mean bits a letter at which a name reads like a common word, and like none: the 10th and 99.5th hundredths of
 the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
 _NO_ORIGINAL = 0.6
+_ALONE, _LOOSELY = 0.5, 0.35  # what is left of a touch that stands alone; a second touch that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
@@ -118,7 +119,7 @@ class Judge:
         together = tuple(map(max, *touches)) if len(touches) > 1 else touches[0]
         return {
             "sense": self._evocation.relevance(together),
-            "true": min(map(max, touches)),
+            "true": min(map(_true, touches)),
             "picture": _mean(map(_picture, words)),
             "pleasant": _mean(map(_pleasant, words)),
             "charm": _mean(word(source.split()[-1]).charm for source in words),
@@ -179,6 +180,13 @@ def _same_thing(one: str, other: str) -> float:
     if not first.sense or not second.sense:
         return 0.0
     return 0.9 if first.sense == second.sense else 0.6 * (second.sense in first.above)
+
+
+def _true(touches: Touches) -> float:
+    """How surely a word stands for something in the brief: a second term that it touches shows that the first is meant
+    so (salt of the bath, salt of the table)."""
+    first, second, *_ = (*sorted(touches, reverse=True), 0.0)
+    return first if len(touches) == 1 else first * (_ALONE + (1 - _ALONE) * min(1.0, second / _LOOSELY))
 
 
 def _mean(values: object) -> float:

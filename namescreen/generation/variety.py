@@ -20,8 +20,9 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 8, "pair": 3.5, "changed": 3.2, "figure": 2.8, "affix": 1, "foreign": 0.8}
+_SHARE = {"found": 9, "pair": 3.2, "changed": 2.8, "figure": 3, "affix": 1, "foreign": 1}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
+_SELDOM = {"affix": 0.01, "foreign": 0.03}  # what even the first name of a kind costs that seldom pleased readers
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
@@ -65,7 +66,8 @@ def choose(
 def _cost(candidate: Candidate, words: frozenset[str], term: str, used: Counter[str]) -> float:
     share = used[f"kind {candidate.construction}"] / _SHARE.get(candidate.construction, 1)
     return float(
-        _SAME_KIND * share**_SPREAD
+        _SELDOM.get(candidate.construction, 0.0)
+        + _SAME_KIND * share**_SPREAD
         + _SAME_TERM * used[f"term {term}"] / PAGE
         + _SAME_WORD * sum(used[f"word {word}"] for word in words)
     )

@@ -22,6 +22,7 @@ __all__ = ["Slot", "changed", "heard", "likeness", "propose", "slots"]
 NAME = "changed"
 _WORDS = 140  # of the best short words are tried
 _ALIKE = 0.6  # likeness of sound from which a part may give way
+_HEARD = 0.66  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
 _LEFT = 3  # letters of the original that must be left
 _FAMILIAR = 3.6  # the Zipf frequency that stands for a saying's
@@ -77,7 +78,9 @@ def propose(material: Material) -> Iterator[Proposal]:
                     ranked.append((alike * (0.4 + idea.weight) * (1.1 if slot.stressed else 1.0), place, idea))
     ranked.sort(key=lambda entry: (-entry[0], entry[1], entry[2].word))
     for _, place, idea in ranked:
-        yield changed(idea, every[place])
+        proposal = changed(idea, every[place])
+        if proposal.heard >= _HEARD:
+            yield proposal
 
 
 def _audible(material: Material) -> Iterator[Idea]:
