@@ -20,7 +20,7 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 9, "pair": 3.2, "changed": 2.8, "figure": 3, "affix": 1, "foreign": 1}
+_SHARE = {"found": 12, "pair": 2.2, "changed": 2, "figure": 2.4, "affix": 0.8, "foreign": 0.8}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
 _SELDOM = {"affix": 0.01, "foreign": 0.03}  # what even the first name of a kind costs that seldom pleased readers
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
