@@ -55,7 +55,9 @@ def equivalents(word: str) -> tuple[Equivalent, ...]:
     if len(word) < SHORTEST or _read_as_english(word):
         return ()
     in_use = zipf(word) >= KNOWN_ENGLISH  # a name or brand met in English: only what everyone knows is read in it
-    sure = (one for one in listed_translations(word) if _is_sure(one) and one.english != word)
+    # A word of the English lexicon, however rare, is not read as a compound of another language.
+    listed = listed_translations(word, compounds=not lexicon().known(word))
+    sure = (one for one in listed if _is_sure(one) and one.english != word)
     found = ((one.language, one.english) for one in sure if not in_use or one.source in COMMON_KNOWLEDGE)
     return tuple(Equivalent(language, english) for language, english in dict.fromkeys(found))
 

@@ -79,14 +79,15 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
 
 
 @lru_cache(maxsize=1 << 15)
-def listed_translations(folded: str, language: str | None = None) -> tuple[Translation, ...]:
-    """As `translations`, of a folded word, without the guess at an English word in another spelling."""
+def listed_translations(folded: str, language: str | None = None, compounds: bool = True) -> tuple[Translation, ...]:
+    """As `translations`, of a folded word, without the guess at an English word in another spelling, and, if so asked,
+    without reading it as a compound."""
     asked = _asked(language)
     found: list[Translation] = []
     for code, read in _entries(folded, asked).items():
         found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in read]
     known = {one.language for one in found}
-    if SHORTEST_COMPOUND <= len(folded) <= LONGEST_COMPOUND:
+    if compounds and SHORTEST_COMPOUND <= len(folded) <= LONGEST_COMPOUND:
         for code in asked:
             if code in COMPOUNDING and code not in known:
                 found += _compound(folded, code)
