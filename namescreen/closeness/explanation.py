@@ -167,7 +167,8 @@ def _about_sound(one: Features, other: Features, scores: Scores) -> str:
     if scores.sound < PARTLY:
         return f"Sound: {_band(scores.sound)}."
     first, second = _closest_readings(one, other)
-    return f"Sound: {_band(scores.sound)} ({say(first.phones)} / {say(second.phones)})."
+    told = "sounds the same" if scores.sound >= 1 else _band(scores.sound)
+    return f"Sound: {told} ({say(first.phones)} / {say(second.phones)})."
 
 
 def _about_words(ours: Side, theirs: Side) -> str:

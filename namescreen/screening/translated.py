@@ -17,7 +17,7 @@ from ..text import parse, split_closed_compound
 __all__ = ["compounds", "translated_in"]
 
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
-_OF_A_WORD, _OF_A_NAME = 3, 9  # compounds searched for in one language
+_OF_A_WORD, _OF_A_NAME = 2, 3  # compounds searched for in one language
 _SURE = 0.5  # score from which a translation is relied on
 
 
