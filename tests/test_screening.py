@@ -256,7 +256,7 @@ def test_a_knockout_is_shown_however_few_marks_are_asked_for(run: Run, tmp_path:
     shown = run(
         "screen", "--name", "Sprigwick", "--register", path, "--goods", GOODS, "--classes", "21", "--top", "1"
     ).stdout
-    assert "SPRIGWYCK: Sound: close" in shown
+    assert "SPRIGWYCK: Sound: sounds the same" in shown
     assert "SPRIGWICK: " not in shown
 
 
