@@ -1,0 +1,105 @@
+"""`namescreen screen`: JSON Lines, equal bytes, exit codes, and the disclaimer wherever a score shows."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from pathlib import Path
+
+import jsonschema
+import pytest
+
+from namescreen.outcome import DISCLAIMER
+from namescreen.screening import schema
+from tests.conftest import Run
+from tests.test_screening import GOODS, LIST
+
+
+def test_json_lines_are_what_the_schema_says(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--name", "Thymelow", "--register", "marks.csv", "--goods", GOODS,
+               "--classes", "21", "--languages", "nl", "--format", "jsonl")  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    rows = [json.loads(line) for line in done.stdout.splitlines()]
+    for row in rows:
+        jsonschema.validate(row, schema())
+    assert [row["name"] for row in rows] == ["Sprigwick", "Thymelow"]
+    assert "not legal clearance" in done.stderr
+
+
+def test_equal_input_gives_equal_bytes_under_any_hash_seed(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    for form in ("table", "csv", "jsonl", "markdown"):
+        outputs = {
+            run("screen", "--name", "Sprigwick", "--name", "Thymelow", "--register", "marks.csv", "--goods", GOODS,
+                "--languages", "nl", "--format", form, env={"PYTHONHASHSEED": seed}).stdout
+            for seed in ("1", "2", "77")
+        }  # fmt: skip
+        assert len(outputs) == 1
+
+
+@pytest.mark.parametrize(
+    ("arguments", "code"),
+    [
+        ((), 0),
+        (("--fail-above", "0.9"), 1),
+        (("--fail-above", "1.0"), 0),
+        (("--strict",), 3),  # the goods are not stated
+        (("--strict", "--fail-above", "0.9"), 1),
+    ],
+)
+def test_exit_codes_are_those_of_the_help(run: Run, tmp_path: Path, arguments: tuple[str, ...], code: int) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--languages", "nl", *arguments)
+    assert done.returncode == code, done.stderr
+    assert "Sprigwick" in done.stdout
+
+
+@pytest.mark.parametrize("form", ["table", "markdown"])
+def test_a_score_never_stands_without_what_it_is_not(run: Run, tmp_path: Path, form: str) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--languages", "nl", "--format", form)
+    assert "not legal clearance" in done.stdout
+
+
+def test_marks_of_the_same_words_are_told_below_their_entry(run: Run, tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(LIST)
+    command = (
+        "screen",
+        "--name",
+        "Sprigwick",
+        "--register",
+        path,
+        "--goods",
+        GOODS,
+        "--classes",
+        "21",
+        "--languages",
+        "nl",
+    )
+    lines = run(*command).stdout.splitlines()
+    at = next(at for at, line in enumerate(lines) if line.startswith("SPRIGWICK "))
+    assert lines[at + 1] == "  and 2 more marks of these words: class 36"
+    assert lines[at + 2].startswith("SPRIGWYCK ")
+    assert lines[at + 3].startswith("  SPRIGWICK: ")  # what is one mark alone has no such line
+    assert "- SPRIGWICK: and 2 more marks of these words: class 36\n" in run(*command, "--format", "markdown").stdout
+    table = list(csv.DictReader(io.StringIO(run(*command, "--format", "csv").stdout)))
+    assert [(row["mark"], row["marks"]) for row in table] == [("SPRIGWICK", "3"), ("SPRIGWYCK", "1")]
+
+    rows = [f"SPRIGWICK,{n},{n % 45 + 1},,live,A" for n in range(200)]
+    path.write_text("\n".join([LIST.splitlines()[0], *rows]))
+    shown = run(*command).stdout
+    assert "\n  and 199 more marks of these words, among them classes 1, 2, 3" in shown
+    assert max(map(len, shown.replace(DISCLAIMER, "").splitlines())) <= 80
+
+
+def test_what_was_not_checked_is_said_once_below_all_names(run: Run, tmp_path: Path) -> None:
+    path = tmp_path / "marks.txt"
+    path.write_text("Sprigwyck\n")
+    shown = run(
+        "screen", "--name", "Sprigwick", "--name", "Loamlet", "--register", path, "--goods", GOODS, "--languages", "tlh"
+    ).stdout
+    assert shown.count("goods relatedness") == 1
+    assert shown.index("Loamlet\n") < shown.index("Not checked\n") < shown.index("At a glance")
