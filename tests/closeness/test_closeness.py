@@ -49,8 +49,8 @@ def test_a_word_that_shares_less_than_what_stands_there_raises_nothing_that_rest
     added: str, one: str, other: str
 ) -> None:
     """Exactly: a word set behind a name, unlike every word of the other name and in look, sound and meaning no more
-    like any of them than the words already there, none of them foreign, raises no part of closeness that rests on words. Only the names run
-    together may be more alike by chance."""
+    like any of them than the words already there, none of them foreign, raises no part of closeness that rests on
+    words. Only the names run together may be more alike by chance."""
     ours, theirs, longer = features(one), features(other), features(f"{other} {added}")
     assume(all(len(each.segmentations) == 1 for each in (ours, theirs, longer)))
     assume(not any(english_readings(each.name.words) for each in (ours, theirs, longer)))

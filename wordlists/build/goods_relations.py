@@ -1,11 +1,12 @@
 """Draw what is known of goods beside their words: which classes are claimed together, and broader terms of the trade.
 
-python wordlists/build/goods_relations.py --records FOLDER [--to FOLDER]
+python wordlists/build/goods_relations.py [--records FOLDER] [--to FOLDER]
 
-class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 to 1: of the records in FOLDER
-                    (XML of trade mark offices, ST.66 or ST.96) the doubled cosine
-                    n(a, b) / sqrt((n(a) + 3) (n(b) + 3)), and at least 0.35 for
-                    classes that offices search together (goods/nice.py: COORDINATED)
+class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 to 1: 0.35 for
+                    classes that offices search together (goods/nice.py: COORDINATED);
+                    with a FOLDER of records (XML of trade mark offices, ST.66 or ST.96)
+                    at least their doubled cosine n(a, b) / sqrt((n(a) + 3) (n(b) + 3)).
+                    The shipped table is built without records
 broader_goods.tsv   term in base form -> the broader terms that cover it, from wordlists/curated/broader_goods.txt
 """
 
@@ -29,12 +30,12 @@ SMOOTH, SEARCHED_TOGETHER, LEAST = 3, 0.35, 0.05
 _CLASS = re.compile(r"<(?:\w+:)?ClassNumber>\s*(\d+)\s*</")
 
 
-def class_pairs(records: Path) -> tuple[bytes, int]:
+def class_pairs(records: Path | None) -> tuple[bytes, int]:
     """The table, and how many records with a class it rests on."""
     single: Counter[int] = Counter()
     pairs: Counter[tuple[int, int]] = Counter()
     count = 0
-    for path in sorted(records.rglob("*.xml")):
+    for path in sorted(records.rglob("*.xml")) if records else ():
         text = path.read_text(encoding="utf-8", errors="replace")
         found = sorted({int(number) for number in _CLASS.findall(text) if 1 <= int(number) <= 45})
         count += bool(found)
@@ -67,10 +68,10 @@ def _base(term: str) -> str:
 def main() -> None:
     """Write both tables and their source records."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--records", type=Path, required=True)
+    parser.add_argument("--records", type=Path)
     parser.add_argument("--to", type=Path, default=HERE)
     given = parser.parse_args()
-    build = "python wordlists/build/goods_relations.py --records FOLDER"
+    build = "python wordlists/build/goods_relations.py"
     pairs, count = class_pairs(given.records)
     broader = broader_goods()
     write_whole(given.to / "class_pairs.tsv", pairs)
@@ -78,9 +79,9 @@ def main() -> None:
     print(f"class_pairs.tsv: {len(pairs):,} bytes from {count} records; broader_goods.tsv: {len(broader):,} bytes")
     record_source(
         given.to, "class_pairs.tsv", pairs,
-        source=f"counts of classes claimed together in {count} public records of the EUIPO, and pairs of classes "
-        "that offices search together, from memory of search practice",
-        version="records of 2020 and before", licence="facts of public records; MIT", build=build,
+        source="pairs of classes that offices search together, from memory of search practice"
+        + (f", and counts of classes claimed together in {count} public records" if count else ""),
+        version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
     record_source(
         given.to, "broader_goods.tsv", broader,
