@@ -194,14 +194,14 @@ def _by_class(one: Mapping[int, float], other: Mapping[int, float]) -> _ByClass:
         why = f"both probably in class {same[1]}"
     elif together >= 0.15:
         low, high = sorted(max(apart)[1:])
-        why = f"classes {low} and {high} are often claimed together"
+        why = f"classes {low} and {high} are ones that offices search together"
     else:
         why = ""
     return _ByClass(same[0], together, why)
 
 
 def _together(one: int, other: int) -> float:
-    """How often two classes are claimed together, in [0, 1], by real records and by search practice."""
+    """How closely two classes go together in the search practice of offices, in [0, 1]."""
     low, high = sorted((one, other))
     return float(open_table("class_pairs.tsv").get(f"{low} {high}") or 0.0)
 
