@@ -100,6 +100,7 @@ def _show(name: str, mark: str, found: Closeness, evidence: Explanation, form: F
     sys.stdout.write("\n")
     for sentence in evidence.sentences:
         _say(sentence, form)
+    _say(found.calibration.statement, form)
     _head("Letter by letter", form)
     _pairs(evidence.letters)
     if evidence.sounds:
@@ -157,6 +158,7 @@ def _whole(name: str, mark: str, found: Closeness, evidence: Explanation) -> dic
         "name": name,
         "mark": mark,
         **{str(row["aspect"]): row["closeness"] if row["closeness"] != "?" else None for row in _scores(found)},
+        "calibration": dataclasses.asdict(found.calibration),
         "not_checked": [{"check": one.check, "because": one.because} for one in found.not_checked],
         "letters": evidence.letters,
         "sounds": evidence.sounds,

@@ -8,14 +8,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..outcome import NotChecked
+from .calibration import Calibration, calibration
 from .explanation import COINED, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
 from .features import Features, Word, features, goods_words
 from .name_similarity import Scores, score
 from .word_similarity import word_similarity
 
-__all__ = ["Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness", "compare", "explain",
-           "features", "goods_words", "score", "word_similarity"]  # fmt: skip
+__all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness", "compare",
+           "explain", "features", "goods_words", "score", "word_similarity"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +36,11 @@ class Closeness:
     overall: float
     reasons: tuple[str, ...]
     not_checked: tuple[NotChecked, ...] = ()
+
+    @property
+    def calibration(self) -> Calibration:
+        """What so overall close has meant in decided cases, with its spread."""
+        return calibration(self.overall)
 
     def to_json(self) -> dict[str, object]:
         """The numbers, rounded to three places, and the reasons."""

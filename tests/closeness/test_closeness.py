@@ -9,6 +9,7 @@ from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
 from namescreen.closeness import Closeness, closeness, compare, explain, features, score, word_similarity
+from namescreen.closeness.calibration import calibration
 from namescreen.closeness.model import shipped_model
 from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
 from namescreen.closeness.vocabulary import english_readings
@@ -182,3 +183,13 @@ def test_a_script_that_is_not_read_aloud_has_no_sound_rather_than_an_unlike_one(
     assert any(reason.startswith("Sound: unknown") for reason in found.reasons)
     for pair in (("泰山", "泰山"), ("7", "x")):
         assert "sound" not in {one.check for one in compare(*pair).not_checked}
+
+
+def test_the_calibration_rises_with_closeness_and_says_whose_cases_it_speaks_of() -> None:
+    found = [calibration(step / 40) for step in range(41)]
+    assert all(0.0 < one.low <= one.similar <= one.high < 1.0 for one in found)
+    assert [one.similar for one in found] == sorted(one.similar for one in found)
+    told = compare("Herb Well", "Herbwell").calibration
+    assert told == found[-1]
+    assert f"about {round(100 * told.similar)} in 100" in told.statement
+    assert "not about yours" in told.statement

@@ -38,6 +38,8 @@ LABELS = 0.3
 RANKS, AMONG = 0.2, 400
 """What the logarithmic loss of a ranking counts beside the squared error of standardised ratings of words, and the
 number of unrelated strings drawn into each ranking while fitting."""
+SAMPLES = 300
+"""Samples of the cases, drawn with replacement, for the spread of the calibration."""
 HEARD = 100
 """Words said whose rankings are measured."""
 
@@ -364,6 +366,43 @@ def name_figures(sets: Sequence[Pairs], found: Sequence[dict[str, Numbers]]) -> 
     return figures
 
 
+def calibrated(decided: Pairs, values: Numbers) -> dict[str, str]:
+    """For closeness in steps, the share of decided pairs held similar by a logistic curve, with where nine of ten
+    samples of the cases put it."""
+    whole = np.array([evidence.judged_as_a_whole(row) for row in decided.rows])
+    rows = list(compress(decided.rows, whole))
+    similar = np.array([row["label"] == "similar" for row in rows])
+    group = np.array(evidence.groups([(row["mark_a"], row["mark_b"]) for row in rows]))
+    steps = np.linspace(0, 1, 21)
+
+    def curve(chosen: np.ndarray) -> Numbers:
+        value, label = values[whole][chosen], similar[chosen]
+
+        def loss(line: Numbers) -> float:
+            told = line[0] + line[1] * value
+            return float(np.logaddexp(0, np.where(label, -told, told)).mean()) + 1e-4 * float(line @ line)
+
+        line = minimize(loss, np.array([-1.0, 3.0]), bounds=[(None, None), (0, None)], method="L-BFGS-B").x
+        return np.asarray(1 / (1 + np.exp(-(line[0] + line[1] * steps))))
+
+    for step in np.arange(0, 1, 0.1):  # the reliability diagram of the contributors' guide
+        there = (values[whole] >= step) & (values[whole] < step + 0.1)
+        if there.any():
+            print(f"reliability: {step:.1f} {there.sum()} pairs, {similar[there].mean():.2f} held similar")
+    rng = np.random.default_rng(SEED)
+    members = [np.flatnonzero(group == one) for one in range(group.max() + 1)]
+    samples = [
+        curve(np.concatenate([members[one] for one in rng.integers(0, len(members), len(members))]))
+        for _ in range(SAMPLES)
+    ]
+    low, high = np.percentile(samples, (5, 95), axis=0)
+    best = curve(np.arange(len(rows)))
+    return {
+        f"calibration: {step:.2f}": f"{middle:.3f} {below:.3f} {above:.3f}"
+        for step, middle, below, above in zip(steps, best, low, high, strict=True)
+    }
+
+
 def read_words(
     folder: Path,
 ) -> tuple[
@@ -415,6 +454,7 @@ def main() -> None:
         values |= {f"{part}: {name}": one for name, one in zip(PARTS[part], mean.weights, strict=True)}
     entries = {name: f"{value:.4f}" for name, value in values.items()}
     entries |= {f"held out: {name}": value for name, value in figures.items()}
+    entries |= calibrated(decided, np.mean([found[1]["overall"] for found in repeats], axis=0))
     contents = table_bytes("closeness_model", sorted(entries.items()))
     write_whole(wordlists_folder() / "closeness_model.tsv", contents)
     record_source(
