@@ -26,9 +26,9 @@ practice, no source."""
 HYPHEN, DIGIT = 0.9, 0.85
 """What is left of the fit for a hyphen or a digit in the name: both must be explained when it is said aloud, and a
 hyphen may be left out. Common practice, no source."""
-JOINT = 0.9
+DOUBLED_LETTER = 0.9
 """What is left where the same letter ends one word and begins the next, so that one is easily dropped."""
-RUDE_JOINT = 0.3
+COARSE_WORD = 0.3
 """What is left where a coarse word appears across a join."""
 PASSES_FOR = 0.5
 """What is left where letters of another script pass for Latin ones: registries refuse such labels or show them in
@@ -174,11 +174,11 @@ def _judged(name: Name, label: Label, heard: float | None) -> tuple[float, list[
             reasons.append(f"Heard, it is spelled right about {round(heard * 100)} times in 100.")
     double = doubled_at_join(parts_of(name.words))
     if double:
-        fit *= JOINT
+        fit *= DOUBLED_LETTER
         reasons.append(f'The "{double[0][-1]}" stands twice where "{double[0]}" meets "{double[1]}".')
     rude = unlucky_break(name.words)
     if rude:
-        fit *= RUDE_JOINT
+        fit *= COARSE_WORD
         reasons.append(f'Run together, "{rude}" can be read in it.')
     passes_for = _passes_for(name)
     if passes_for:

@@ -24,7 +24,7 @@ _LEAST = 4
 """Letters from which a coarse word is seen wherever it crosses a join. Shorter ones are in too many good names
 (glass exit), and count only where all the other letters read as words too."""
 _LONGEST = 14
-_KNOWN, _SEEN, _COMMON = 2.0, 3.0, 4.0
+_KNOWN, _RECOGNISED, _COMMON = 2.0, 3.0, 4.0
 """Zipf frequencies from which a word is read as itself, whatever it holds; from which it is seen in a run of letters
 (once in a million words; both as in `names.split_closed_compound`); and from which one of three letters is."""
 _SMALL = frozenset("a i am an as at be by do go he if in is it me my no of on or so to up us we".split())
@@ -93,4 +93,4 @@ def _is_word(text: str) -> bool:
         return True
     if len(text) < 3 or (len(text) == 3 and zipf(text) < _COMMON):
         return False
-    return zipf(text) >= _SEEN and not kinds(text) & {"domain ending", "company form"}
+    return zipf(text) >= _RECOGNISED and not kinds(text) & {"domain ending", "company form"}

@@ -11,11 +11,11 @@ from ..text import Name
 from .joins import parts_of
 from .labels import a_label, label_problem, plain_label
 
-__all__ = ["ALIKE", "effort", "lookalike_labels", "other_spellings", "slips"]
+__all__ = ["SIMILAR", "effort", "lookalike_labels", "other_spellings", "slips"]
 
 _ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 
-ALIKE = (("rn", "m"), ("m", "rn"), ("l", "1"), ("1", "l"), ("o", "0"), ("0", "o"), ("i", "l"), ("l", "i"), ("i", "1"))
+SIMILAR = (("rn", "m"), ("m", "rn"), ("l", "1"), ("1", "l"), ("o", "0"), ("0", "o"), ("i", "l"), ("l", "i"), ("i", "1"))
 """Letters and digits that pass for each other in some case of some common type: the confusables of Unicode Technical
 Standard #39 among letters and digits (I, l and 1; O and 0; rn and m)."""
 
@@ -63,7 +63,7 @@ def lookalike_labels(label: str, limit: int = 4) -> tuple[str, ...]:
     """Labels that pass for `label` at a glance: one place changed for what it is confused with; and, where every
     letter has a Cyrillic twin, the label of the twins in its registered form (xn--...)."""
     found: dict[str, None] = {}
-    for text, like in ALIKE:
+    for text, like in SIMILAR:
         at = label.find(text)
         while at >= 0:
             changed = label[:at] + like + label[at + len(text) :]

@@ -52,7 +52,7 @@ def write_output(path: Path, contents: bytes) -> None:
     A file that stands there and has been changed since it was written, or was not written here, is kept beside it
     under another name, and that is said.
     """
-    aside = None if _as_written(path) or _digest(path) == hashlib.sha256(contents).hexdigest() else set_aside(path)
+    aside = None if _is_unchanged(path) or _digest(path) == hashlib.sha256(contents).hexdigest() else set_aside(path)
     try:
         write_whole(path, contents)
     except BaseException:
@@ -79,7 +79,7 @@ def set_aside(path: Path) -> Path:
     return spare
 
 
-def _as_written(path: Path) -> bool:
+def _is_unchanged(path: Path) -> bool:
     """Whether nothing, or an empty file, or just what was last written there stands at `path`."""
     if not path.exists() or not path.stat().st_size:
         return True

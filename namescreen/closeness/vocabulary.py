@@ -6,7 +6,7 @@ from functools import lru_cache
 from itertools import islice, product
 
 from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, zipf
-from ..text import best_joint, tokenize
+from ..text import best_split, tokenize
 
 __all__ = [
     "TRANSLATED",
@@ -58,7 +58,7 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
-    parts = best_joint(word, _joint_score)
+    parts = best_split(word, _joint_score)
     return ((word,), parts) if parts else ((word,),)
 
 

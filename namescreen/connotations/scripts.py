@@ -17,7 +17,7 @@ _SCRIPTS = {
     "GEORGIAN", "HANGUL", "ETHIOPIC", "CHEROKEE", "HIRAGANA", "KATAKANA", "COPTIC", "LISU",
 }  # fmt: skip
 # UTS #39 section 5.1: scripts that are written together count as one.
-_TOGETHER = {
+_AUGMENTED = {
     "Han": {"Han", "Japanese", "Korean", "Bopomofo"}, "Hiragana": {"Hiragana", "Japanese"},
     "Katakana": {"Katakana", "Japanese"}, "Hangul": {"Hangul", "Korean"},
 }  # fmt: skip
@@ -61,7 +61,7 @@ def resolved_scripts(text: str) -> frozenset[str] | None:
     for letter in unicodedata.normalize("NFC", text):
         own = script(letter)
         if own != "Common":
-            augmented = frozenset(_TOGETHER.get(own, {own}))
+            augmented = frozenset(_AUGMENTED.get(own, {own}))
             common = augmented if common is None else common & augmented
     return common
 

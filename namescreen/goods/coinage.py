@@ -10,7 +10,7 @@ from functools import lru_cache
 import jellyfish
 
 from ..lexicon import kinds, lexicon, words_of_kind, zipf
-from ..text import best_joint
+from ..text import best_split
 from .context import context
 from .description import NOTHING, Evidence, is_trade_name
 from .phrases import plain_words
@@ -62,7 +62,7 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
         tied = max(_tie(part, goods) for part in parts)
         return common + 3 * tied + min(first, second) / 4 if common >= 3.0 or tied >= 0.6 else None
 
-    return best_joint(word, score) or (word,)
+    return best_split(word, score) or (word,)
 
 
 def _tie(part: str, goods: str) -> float:

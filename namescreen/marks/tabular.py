@@ -217,7 +217,7 @@ def _unknown_table(
                 values = {**known, **by_number(values, sides.get(values.get("number", "").strip()))}
             yield number, values
 
-    yield from rows() if names else _together(_settled(rows(), log, f"the column {fields['text']!r}"))
+    yield from rows() if names else _merge_classes(_settled(rows(), log, f"the column {fields['text']!r}"))
 
 
 def _flagged(row: Sequence[str], flags: Mapping[int, int]) -> str:
@@ -328,8 +328,8 @@ def _settled(rows: Iterator[Row], log: ProblemLog, what: str) -> Iterator[Row]:
         yield number, values
 
 
-def _together(rows: Iterator[Row]) -> Iterator[Row]:
-    """Rows of one table, where those one after another that differ only in class and goods are one mark."""
+def _merge_classes(rows: Iterator[Row]) -> Iterator[Row]:
+    """The rows, where neighbouring rows that differ only in class and goods become one mark."""
     held: Row | None = None
     for row in rows:
         if held is not None and _one_mark(held[1], row[1]):

@@ -1,7 +1,7 @@
 """Closeness of sound for many codes at once, and an upper bound on it that needs no alignment.
 
 The arithmetic is that of `alignment.sound_similarity`, in whole numbers, over arrays: every code is padded with
-sounds of no weight, which change no alignment, and one step of the dynamic programme serves all codes.
+sounds of no weight, which change no alignment. One step of the dynamic programme serves all codes.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ _CHUNK = 4096
 
 @dataclass(frozen=True)
 class SoundCodes:
-    """Codes made ready for comparison, in order of length inside (`order` gives each one's place outside).
+    """Codes prepared for comparison and sorted by length; `order` gives the place of each in the input.
 
     `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight; a bit of
     `present` is set for each sound that a code has.
@@ -96,22 +96,22 @@ def sound_similarities(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[
 def _spent(
     own: NDArray[np.intp], own_weights: Sequence[int], sounds: NDArray[np.uint8], weights: NDArray[np.uint8]
 ) -> Whole:
-    """What the cheapest alignment of every code with ours costs.
+    """The cost of the cheapest alignment of every code with ours.
 
-    Worked out by what is saved: setting two sounds against each other costs less than leaving out both, by their
-    weights times their likeness. Then nothing is added where nothing is set, and a step is three sums and maxima.
+    The search maximizes the saving instead: aligning two sounds costs less than leaving out both, by their weights
+    times their similarity. A gap then adds nothing, and a step is three sums and maxima.
     """
     longest, count = sounds.shape
     whole = weights.sum(axis=0, dtype=np.int32) + sum(own_weights)
     small = np.int16 if 100 * int(whole.max(initial=0)) < 2**15 else np.int32
     both = sounds * np.intp(_WEIGHTS) + weights
-    likeness = (100 - _DIFFERENCE)[:, :, None]
+    similarity = (100 - _DIFFERENCE)[:, :, None]
     there = np.arange(_WEIGHTS)
     saved = np.zeros((longest + 1, count), dtype=small)
     more = np.empty((longest, count), dtype=small)
     for sound, weight in zip(own, own_weights, strict=True):
-        # What pads codes has no weight and is set against nothing.
-        table = (likeness[sound] * (there + weight) * (there > 0)).astype(small)
+        # Padding has no weight and is aligned with nothing.
+        table = (similarity[sound] * (there + weight) * (there > 0)).astype(small)
         np.take(table.ravel(), both, out=more, mode="clip")
         more += saved[:-1]
         np.maximum(saved[1:], more, out=saved[1:])
@@ -123,8 +123,8 @@ def _spent(
 def sound_similarity_bounds(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
     """An upper bound on `sound_similarity(code, other)` for every other code, at a fraction of the cost.
 
-    Order and number of sounds are forgotten: each sound that one code has and the other lacks must cost at least its
-    weight times its difference from the nearest sound it could be set against.
+    The bound ignores the order and number of sounds. Each sound that only one code has costs at least its weight times
+    its difference from the nearest sound it could be aligned with.
     """
     prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
     if not code:
@@ -151,7 +151,7 @@ def sound_similarity_bounds(code: str, codes: Sequence[str] | SoundCodes) -> NDA
 
 
 def _least_weight(letter: str) -> int:
-    """The least a sound can weigh: inside a code, and among consonants if it is one."""
+    """The smallest weight a sound can have: inside a code, and among consonants if it is one."""
     return min(phone_weights(f"k{letter}{after}")[1] for after in ("", "A"))
 
 

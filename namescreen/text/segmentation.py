@@ -1,6 +1,6 @@
 """Segmentation: the parts that a reader sees in a closed word.
 
-`best_joint` is the one search for parts. What counts as a part, and how readily it is seen, is the caller's knowledge.
+`best_split` is the one search for parts. What counts as a part, and how readily it is seen, is the caller's knowledge.
 """
 
 from __future__ import annotations
@@ -8,16 +8,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
-__all__ = ["best_joint", "split_closed_compound"]
+__all__ = ["best_split", "split_closed_compound"]
 
 Score = TypeVar("Score", float, tuple[int, float])
 
-KNOWN, SEEN = 2.0, 3.0
+KNOWN, RECOGNISED = 2.0, 3.0
 """Zipf values from which a word is known as a whole, and from which a reader sees it inside another without help (about
 once in a million words)."""
 
 
-def best_joint(word: str, score: Callable[[str, str], Score | None], shortest: int = 2) -> tuple[str, str] | None:
+def best_split(word: str, score: Callable[[str, str], Score | None], shortest: int = 2) -> tuple[str, str] | None:
     """The two parts of `word`, each of at least `shortest` letters, with the highest `score`; None if there are none.
 
     `score` is None for parts that nobody sees. Of equal scores the longest first part counts.
@@ -42,6 +42,6 @@ def split_closed_compound(word: str, zipf: Callable[[str], float], shortest: int
 
     def score(first: str, second: str) -> float | None:
         common = min(zipf(first), zipf(second))
-        return common + min(len(first), len(second)) / 4 if common >= SEEN else None
+        return common + min(len(first), len(second)) / 4 if common >= RECOGNISED else None
 
-    return best_joint(word, score, shortest) or (word,)
+    return best_split(word, score, shortest) or (word,)

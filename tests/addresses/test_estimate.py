@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from namescreen.addresses import a_label, effort, estimate, label_problem, lookalike_labels, slips
 from namescreen.addresses.joins import COARSE, doubled_at_join, unlucky_break
-from namescreen.addresses.keys import ALIKE, TWINS
+from namescreen.addresses.keys import SIMILAR, TWINS
 from namescreen.connotations.scripts import confusable
 from namescreen.text import parse
 
@@ -135,7 +135,7 @@ def test_likely_slips(name: str, slip: str) -> None:
 
 def test_look_alike_letters_are_those_of_the_standard() -> None:
     # UTS #39 confusables, as the shipped table has them, in some case of each letter (domains know no case).
-    for one, other in ALIKE:
+    for one, other in SIMILAR:
         cases = [(a, b) for a in (one, one.upper()) for b in (other, other.upper())]
         assert any(confusable(a, b) for a, b in cases), (one, other)
     for latin, cyrillic in TWINS.items():

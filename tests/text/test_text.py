@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.text import MAX_LENGTH, best_joint, fold, number_words, parse, split_closed_compound, tokenize
+from namescreen.text import MAX_LENGTH, best_split, fold, number_words, parse, split_closed_compound, tokenize
 
 anything = st.text(max_size=60)
 words_of_letters = st.lists(st.text("abcdefghijklmnopqrstuvwxyz", min_size=2, max_size=9), min_size=1, max_size=4)
@@ -224,13 +224,13 @@ def test_a_plain_name_is_divided_as_any_other(text: str) -> None:
 
 
 @given(st.text("abcd", max_size=9), st.integers(1, 4), st.dictionaries(st.text("abcd"), st.integers(0, 9)))
-def test_the_best_joint_is_the_best_of_all_cuts(word: str, shortest: int, seen: dict[str, int]) -> None:
+def test_the_best_split_is_the_best_of_all_cuts(word: str, shortest: int, seen: dict[str, int]) -> None:
     def score(first: str, second: str) -> float | None:
         return seen[first] + seen[second] if first in seen and second in seen else None
 
     cuts = [(word[:at], word[at:]) for at in range(shortest, len(word) - shortest + 1)]
     scores = [value for value in (score(*cut) for cut in cuts) if value is not None]
-    best = best_joint(word, score, shortest)
+    best = best_split(word, score, shortest)
     if best is None:
         assert not scores
     else:
