@@ -8,14 +8,13 @@ from .foreign import Equivalent, equivalents, possible_meanings
 from .frequency import frequency_languages, zipf
 from .translation import Translation, equivalents_in, languages, translations
 from .word_kinds import KINDS, kinds, name_rank, proper_name, words_of_kind
-from .wordnet import Lexicon, Related, Relation, Sense, lexicon
+from .wordnet import Lexicon, Relation, Sense, lexicon
 
 __all__ = [
     "KINDS",
     "Among",
     "Equivalent",
     "Lexicon",
-    "Related",
     "Relation",
     "Sense",
     "Translation",

@@ -1,9 +1,9 @@
-"""Words that belong together in people's minds, alike or not: denim and jeans, clay and kiln, sting and pain.
+"""Association: which words bring each other to mind, similar or not (denim and jeans, clay and kiln, sting and pain).
 
-One measure from two kinds of evidence: word vectors (the company that words keep in running text, the entries of a
-thesaurus; see `embedding`), and which words WordNet's definitions mention together (associations.tsv, drawn by
-wordlists/build/associations.py). Association is symmetric; it says nothing about how two words are related, and
-opposites are associated too. On WordSim-353 (Finkelstein and others 2002), which had no part in drawing the tables,
+One measure combines two kinds of evidence: word vectors (contexts in running text and thesaurus entries, see
+`embedding`), and words that WordNet's definitions mention together (associations.tsv, from
+wordlists/build/associations.py). Association is symmetric. It does not say how two words are related; opposites are
+associated too. On WordSim-353 (Finkelstein and others 2002), which had no part in drawing the tables,
 Spearman's rho with people's judgement is 0.75."""
 
 from __future__ import annotations
@@ -22,18 +22,18 @@ if TYPE_CHECKING:
 __all__ = ["Among", "associated", "association", "neighbours"]
 
 UNRELATED, NEAREST = 0.20, 0.70
-"""Cosines that count as 0 and 1: that which 19 of 20 pairs of frequent words drawn at random stay below, and that of a
-frequent word with its nearest, the median (measured over the table)."""
+"""Cosines that count as 0 and 1. 19 of 20 random pairs of frequent words stay below the first; the second is the median
+cosine of a frequent word and its nearest neighbour (measured over the table)."""
 _SPREAD = NEAREST - UNRELATED
 FULL = 50.0
 """A strength in associations.tsv at which two words count as fully associated: the strongest partner of a common
 noun has between 40 and 60 (measured over the table: the 90th hundredth of the strongest partners is 53)."""
 DEFINED = 0.7
-"""The association of two words that definitions mention together as strongly as any, if nothing else speaks for it."""
+"""The association of two words with the strongest evidence from definitions and none from vectors."""
 
 
 class _Known(NamedTuple):
-    """What is known of one word: its vector, the form that definitions mention, and what they mention with it."""
+    """The data on one word: its vector, the form that definitions use, and the words they mention with it."""
 
     vector: Vector | None
     form: str
@@ -44,16 +44,16 @@ class _Known(NamedTuple):
 def _known(word: str) -> _Known:
     forms = (word.lower(), *lexicon().bases(word))
     form = next((form for form in forms if form in open_table("associations.tsv")), forms[0])
-    return _Known(vector(word), form, associated(form))
+    return _Known(vector(word, lexicon().bases), form, associated(form))
 
 
 @lru_cache(maxsize=1 << 17)
 def association(a: str, b: str) -> float | None:
     """How strongly two words bring each other to mind, in [0, 1]; None where a word is unknown; symmetric.
 
-    0: no more than two words drawn at random; about 0.2 a loose link, 0.5 a close one (sting, pain); 1: as much as a
-    word and its nearest neighbour. Two kinds of evidence strengthen each other, as independent chances do (noisy or).
-    An inflected form counts as its base form where it has no vector of its own; of several words, the sum counts.
+    0: no more than two random words; about 0.2 a loose link, 0.5 a close one (sting, pain); 1: as much as a word and
+    its nearest neighbour. The two kinds of evidence combine as independent probabilities (noisy or). An inflected
+    form without a vector counts as its base form; several words count as the sum of their vectors.
     """
     one, other = _known(a), _known(b)
     if one.vector is None or other.vector is None:
@@ -67,8 +67,8 @@ def association(a: str, b: str) -> float | None:
 def neighbours(words: str | Sequence[str], limit: int = 100) -> list[tuple[str, float]]:
     """The words most associated with `words` on average, best first, at most `limit`, none of them given.
 
-    The value is the mean `association`, in [0, 1]; words of 0 are left out. Given words that are unknown are passed
-    over; the list is empty where none is known. Rare words, which hardly anyone knows, are not offered.
+    The value is the mean `association`, in [0, 1]; words with 0 are left out. Unknown words in `words` are ignored; the
+    list is empty if none is known. Rare words are not offered.
     """
     given = (words.lower(),) if isinstance(words, str) else tuple(dict.fromkeys(word.lower() for word in words))
     return list(_nearest(given, limit))
@@ -99,7 +99,7 @@ def _nearest(given: tuple[str, ...], limit: int) -> tuple[tuple[str, float], ...
 
 
 class Among:
-    """Many words at once that others are held against: their names, and the rows of their vectors."""
+    """A set of words to compare others with: the words and their vectors as rows."""
 
     def __init__(self, names: Sequence[str], places: Sequence[int]) -> None:
         self._names = tuple(names)

@@ -1,23 +1,23 @@
-"""Word vectors: how alike the company is that words keep, and the thesaurus entries they stand in.
+"""Word vectors: the contexts that words occur in, and the thesaurus entries that list them.
 
 Drawn by wordlists/build/embedding.py from GloVe (Pennington, Socher and Manning 2014), the Moby Thesaurus and the words
 that WordNet's definitions mention together. A row is a context vector and a thesaurus vector side by side, in 8-bit
-integers; it is mapped, and what is asked for is scaled to length one."""
+integers. The file is mapped; rows are scaled to length one when they are read."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..errors import DataError
 from ..tables import REMEDY, open_table, wordlists_folder
-from .wordnet import lexicon
 
 if TYPE_CHECKING:
     import numpy as np
 
     Vector = np.ndarray[Any, np.dtype[np.float32]]
+    Bases = Callable[[str], tuple[str, ...]]
 
 __all__ = [
     "CONTEXT",
@@ -31,15 +31,15 @@ __all__ = [
 ]
 
 CONTEXT = 96
-"""So many numbers of a row are the context vector, the rest the thesaurus vector."""
+"""The first numbers of a row are the context vector; the rest are the thesaurus vector."""
 FREQUENT = 30_000
-"""Neighbours are looked for among so many of the most frequent words: the rest, hardly met by anyone, help no one."""
+"""Neighbours come from this many of the most frequent words: few people know the others."""
 _FILE = "embedding.npy"
 
 
 @cache
 def _rows() -> np.ndarray[Any, np.dtype[np.int8]]:
-    """All rows, mapped; raises `DataError` where the file is missing or is not what its word list says."""
+    """All rows, mapped; raises `DataError` if the file is missing or does not match its word list."""
     import numpy as np
 
     path = wordlists_folder() / _FILE
@@ -73,21 +73,24 @@ def _scaled(rows: Any) -> Vector:
 
 
 @lru_cache(maxsize=1 << 14)
-def vector(text: str) -> Vector | None:
-    """The vector of a word, of the word it is a form of, or the sum of those of several words; None if unknown."""
+def vector(text: str, bases: Bases) -> Vector | None:
+    """The vector of a word or of its base form, or the sum for several words; None if unknown.
+
+    `bases` gives the base forms of a word (`Lexicon.bases`).
+    """
     text = text.lower()
     table = open_table("embedding_words.tsv")
-    for form in (text, *lexicon().bases(text)):
+    for form in (text, *bases(text)):
         row = table.get(form)
         if row is not None:
             return _scaled(_rows()[int(row)])
-    parts = [part for word in text.split()[:8] if (part := vector(word)) is not None] if " " in text else []
+    parts = [part for word in text.split()[:8] if (part := vector(word, bases)) is not None] if " " in text else []
     return _scaled(sum(parts[1:], parts[0])) if parts else None
 
 
-def thesaurus_cosine(word_a: str, word_b: str) -> float | None:
-    """The cosine of the thesaurus vectors of two words, in [-1, 1]; None where either stands in no entry."""
-    one, other = vector(word_a), vector(word_b)
+def thesaurus_cosine(word_a: str, word_b: str, bases: Bases) -> float | None:
+    """The cosine of the thesaurus vectors of two words, in [-1, 1]; None where either has no entry."""
+    one, other = vector(word_a, bases), vector(word_b, bases)
     if one is None or other is None:
         return None
     one, other = one[CONTEXT:], other[CONTEXT:]
@@ -103,7 +106,7 @@ def embedded_words() -> tuple[str, ...]:
 
 @cache
 def frequent_vectors() -> Vector:
-    """The vectors of the frequent words, a column each: held in memory, some 17 MB, from the first search on."""
+    """The vectors of the frequent words, a column each; about 17 MB of memory after the first search."""
     import numpy as np
 
     return np.ascontiguousarray(scaled_rows(FREQUENT).T)

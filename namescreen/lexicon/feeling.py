@@ -1,4 +1,4 @@
-"""What a word feels like before anyone thinks: pleasant or unpleasant, a thing or an idea."""
+"""The pleasantness and the concreteness of a word."""
 
 from __future__ import annotations
 
@@ -18,8 +18,8 @@ MOST_STEPS = 24  # no chain of broader senses of a noun in WordNet 3.0 is longer
 def feeling(word: str) -> float | None:
     """How pleasant a word is, in [-1, 1]: -1 as unpleasant as any, 0 neutral, 1 as pleasant; None if unknown.
 
-    Ratings by people (VADER, Hutto and Gilbert 2014) for some 7,000 words; for the rest an estimate from words that
-    keep the same company, which has the right sign for 89 in 100 rated words it was not told of.
+    Ratings by people (VADER, Hutto and Gilbert 2014) for some 7,000 words; for the rest an estimate from words with
+    similar vectors, which has the right sign for 89 in 100 held-out rated words.
     """
     word = word.lower()
     table = open_table("feelings.tsv")
@@ -33,7 +33,7 @@ def feeling(word: str) -> float | None:
 
 @lru_cache(maxsize=1 << 14)
 def concreteness(word: str) -> float | None:
-    """How far a word names something that can be touched or seen, in [0, 1]; None for a word that is no noun.
+    """How concrete a word is, in [0, 1]: 1 if it names something that can be touched or seen; None if it is not a noun.
 
     The share of its noun senses, by how leading each is for it, that WordNet 3.0 files under "physical entity" rather
     than "abstraction": 1 for kettle, 0 for freedom.

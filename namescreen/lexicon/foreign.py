@@ -1,4 +1,4 @@
-"""What a buyer who knows both languages reads in a foreign word: its sure translations, if it is no English word."""
+"""The English equivalents of a foreign word for a buyer who knows both languages; none for an English word."""
 
 from __future__ import annotations
 
@@ -17,13 +17,13 @@ foreign equivalents asks whether the ordinary buyer would stop and translate (TM
 KNOWN_ENGLISH = 2.8
 """The same for a word of the English lexicon."""
 COMMON_KNOWLEDGE = ("own list", "goods lists")
-"""Sources of everyday words, which are read in a name or brand that is in use in English as well."""
+"""Sources of everyday words. Buyers read these even in a name or brand that English uses too."""
 SURE = 0.65
 """Score from which a translation counts as what the word means."""
 SHORTEST_PART = 4
-"""Shorter parts of compounds are seen everywhere."""
+"""The shortest part of a compound that counts: shorter ones occur in words by chance."""
 SHORTEST = 3
-"""Shorter words are left out: too many of them mean something in some language."""
+"""The shortest word that is translated: too many shorter ones mean something in some language."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,8 +40,8 @@ def _read_as_english(word: str) -> bool:
 
 
 def _is_sure(one: Translation) -> bool:
-    """Whether a buyer would see it: invented words fall into short parts, and look like some word, by chance."""
-    if one.language == "la":  # nobody's market: only the words that many know from names
+    """Whether a buyer would notice it: invented words contain short parts and resemble some word by chance."""
+    if one.language == "la":  # no market speaks it: only words that many know from names count
         return one.source == "own list"
     return one.score >= SURE and all(len(part) >= SHORTEST_PART for part in one.parts)
 
@@ -50,11 +50,11 @@ def _is_sure(one: Translation) -> bool:
 def equivalents(word: str) -> tuple[Equivalent, ...]:
     """The English equivalents of the folded `word` in all languages with a table; empty if it is read as English.
 
-    A word that is missing is not known here, which is not the same as meaningless.
+    A missing word is unknown here; it may still have a meaning.
     """
     if len(word) < SHORTEST or _read_as_english(word):
         return ()
-    in_use = zipf(word) >= KNOWN_ENGLISH  # a name or brand met in English: only what everyone knows is read in it
+    in_use = zipf(word) >= KNOWN_ENGLISH  # English uses it as a name or brand: only everyday words count
     # A word of the English lexicon, however rare, is not read as a compound of another language.
     listed = listed_translations(word, compounds=not lexicon().known(word))
     sure = (one for one in listed if _is_sure(one) and one.english != word)
@@ -64,8 +64,8 @@ def equivalents(word: str) -> tuple[Equivalent, ...]:
 
 @lru_cache(maxsize=1 << 14)
 def possible_meanings(word: str) -> tuple[str, ...]:
-    """Every English sense the folded `word` may have in some language, likeliest first, sure or not; empty if it is
-    read as English. Enough to find what a word has in common with another, too little to say what it means."""
+    """Every English sense the folded `word` may have in some language, likeliest first, uncertain ones included; empty
+    if it is read as English. Use them to compare words, not to state a meaning."""
     if len(word) < SHORTEST or _read_as_english(word):
         return ()
     return tuple(dict.fromkeys(one.english for one in translations(word) if one.english != word))

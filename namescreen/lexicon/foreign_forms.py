@@ -1,7 +1,7 @@
 """Inflected forms and compounds of other languages: what a form has in common with its base form, and where words join.
 
-The endings are the regular ones of nouns and adjectives, folded, from memory of each language's grammar. They only lead
-to words that stand in the table, so a missing ending costs a word and a superfluous one seldom anything."""
+The endings are the regular ones of nouns and adjectives, folded, from memory of each language's grammar. They only
+lead to words in the table, so a missing ending costs a word and a superfluous one rarely matters."""
 
 from __future__ import annotations
 
@@ -58,9 +58,9 @@ _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
 """Languages whose letters are doubled or not with the ending."""
 _VOWELS = "aeiouyαεηιουωаеиоуыэюяі"
 SHORTEST = 3
-"""No ending is taken off a word if fewer letters remain."""
+"""The fewest letters that must remain when an ending is taken off."""
 MOST_LOST = 2
-"""So many letters of a base form may give way to an ending (trinken, Trink-; veitsi, veitset)."""
+"""The most letters of a base form that an ending may replace (trinken, Trink-; veitsi, veitset)."""
 
 COMPOUNDING = frozenset({"de", "nl", "sv", "da", "nb", "fi", "et", "hu"})
 """Languages that write a compound as one word. Most linking elements between its parts are endings as well."""

@@ -33,7 +33,7 @@ def base_forms(
     found: dict[str, tuple[str, ...]] = {}
     for pos, rules in DETACHMENTS.items():
         tried = [word, *exceptions(word, pos)]
-        if len(tried) == 1 and word.endswith(_SUFFIXES[pos]):  # an irregular form is not taken apart as well
+        if len(tried) == 1 and word.endswith(_SUFFIXES[pos]):  # an irregular form is not also split by rule
             tried += [word[: -len(old)] + new for old, new in rules if word.endswith(old) and len(word) > len(old)]
         forms = tuple(dict.fromkeys([form for form in tried if form and has(form, pos)]))
         if forms:

@@ -2,10 +2,10 @@
 
 Every kind of relation has a weight in [0, 1]; where two words are related in several ways the strongest
 counts. Up and down the hierarchy the weight follows Lin's measure (Lin 1998) on intrinsic information
-content (Seco, Veale and Hayes 2004: a sense says the less, the more senses lie below it), less a tenth for
-every step after the first. Of words that no relation joins, the Moby Thesaurus says which are nearer: the more of its
-entries they share, the closer, but never as close as related words. Everything is symmetric by construction. The
-weights are an ordering made plain (same, synonym, derived, similar, broader, sister, part, opposite), not fitted to
+content (Seco, Veale and Hayes 2004: the more senses lie below a sense, the less information it has), less a tenth for
+every step after the first. Words without a relation are compared by the Moby Thesaurus: the more entries they share,
+the closer, but never as close as related words. Everything is symmetric by construction. The weights state an
+ordering (same, synonym, derived, similar, broader, sister, part, opposite), not fitted to
 data."""
 
 from __future__ import annotations
@@ -15,18 +15,20 @@ from collections import defaultdict
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
+from .embedding import thesaurus_cosine
+
 if TYPE_CHECKING:
     from .wordnet import Lexicon
 
-__all__ = ["FLOOR", "Nearness"]
+__all__ = ["FLOOR", "SenseSimilarity"]
 
 SYNONYM = 0.9
 INFLECTED = 0.97  # glass, glasses: an inflected form that has come to be a word of its own
 OPPOSITE = 0.35
 HIERARCHY = 0.8
 STEP = 0.9
-ONE_STEP = 0.55  # a broader word one step up, however much lies below it, up to
-TOO_WIDE = 1000  # which it says too little (person, artifact)
+ONE_STEP = 0.55  # a broader word one step up, if at most
+TOO_WIDE = 1000  # senses lie below it: wider ones say too little (person, artifact)
 FLOOR = 0.4
 """Words below this closeness are not neighbours; path-based closeness between others never exceeds it."""
 BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "=": 0.55, "^": 0.55,
@@ -40,7 +42,7 @@ MOST_STEPS = 3  # between senses through a common ancestor, fewer than so many o
 
 
 class _Around(NamedTuple):
-    """What stands around one word; do not change."""
+    """The senses and words around one word; do not change."""
 
     own: dict[str, int]
     """Its senses, and how strong each is (1 to 9) for it."""
@@ -60,8 +62,8 @@ def _between(weight: float, strength: int, other: int) -> float:
     return round(weight * math.sqrt(strength * other) / 9, 4)
 
 
-class Nearness:
-    """Closeness over one lexicon, remembered."""
+class SenseSimilarity:
+    """Closeness in meaning of the words of one lexicon; results are cached."""
 
     def __init__(self, words: Lexicon) -> None:
         self._lexicon = words
@@ -80,8 +82,8 @@ class Nearness:
         """How close two words are in meaning, in [0, 1], 1 for one word and its inflections; symmetric.
 
         About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.5
-        parts, below 0.4 distant or opposite. None if either word is unknown. What is below `least` may come out
-        as 0: from 0.4 (`FLOOR`) on, words that are not neighbours then cost nothing."""
+        parts, below 0.4 distant or opposite. None if either word is unknown. A value below
+        `least` may be returned as 0: if `least` is 0.4 (`FLOOR`) or more, only neighbours are computed."""
         forms_a, forms_b = self._forms(word_a), self._forms(word_b)
         if not forms_a or not forms_b:
             return None
@@ -99,10 +101,10 @@ class Nearness:
         return any(b in self._around(a).opposite for a in self._forms(word_a) for b in self._forms(word_b))
 
     def _near(self, lemma_a: str, lemma_b: str) -> float | None:
-        """What `_lemma_neighbours` tells of two different words, None where they are not neighbours.
+        """The value of `_lemma_neighbours` for two different words, None if they are not neighbours.
 
-        Where neither has been expanded, worked out from their own senses alone: an expansion costs more than many
-        pairs do."""
+        If neither has been expanded, their own senses alone are compared: an expansion costs more than many
+        pairs."""
         for one, other in ((lemma_a, lemma_b), (lemma_b, lemma_a)):
             if one in self._expansions:
                 return self._expansions[one].get(other)
@@ -239,9 +241,7 @@ class Nearness:
 
     def _far(self, lemma_a: str, lemma_b: str) -> float:
         """Closeness of two words that are not neighbours, by path or by the thesaurus they share: below `FLOOR`."""
-        from .embedding import thesaurus_cosine  # which asks this lexicon for base forms
-
-        best = (FLOOR - 0.01) * max(thesaurus_cosine(lemma_a, lemma_b) or 0.0, 0.0)
+        best = (FLOOR - 0.01) * max(thesaurus_cosine(lemma_a, lemma_b, self._lexicon.bases) or 0.0, 0.0)
         senses_b = self._leading(lemma_b)
         for a, strength_a in self._leading(lemma_a):
             for b, strength_b in senses_b:

@@ -1,10 +1,10 @@
-"""What a word of another language means in English, and back: the one door for all who ask.
+"""Translation of words between other languages and English; all translation goes through this module.
 
 Sources, each with its reliability in the score: goods lists of European trade marks in all their languages, our own
 lists, wordnets, and the Wiktionary extension of the Open Multilingual Wordnet; see wordlists/SOURCES.md. Words are
-looked up folded. A form that is not in the table is traced to words with the same stem; else a word may be an
-international one in another spelling (Kronometer), or, in a language that writes compounds as one word, be taken apart
-where all parts are known (Kräutertee: herbs, tea)."""
+looked up folded. A form that is not in the table is matched to words with the same stem. Failing that, a word may be
+an international word in another spelling (Kronometer), or a compound, written as one word, of known parts
+(Kräutertee: herbs, tea)."""
 
 from __future__ import annotations
 
@@ -20,13 +20,13 @@ from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, s
 __all__ = ["Translation", "equivalents_in", "languages", "listed_translations", "translations"]
 
 INFLECTED = 0.95
-"""What a reading keeps of its score where the form was traced to a word by its stem."""
+"""The factor on the score of a translation found by the stem."""
 SHORT_INFLECTED, LONG_ENOUGH = 0.6, 4
-"""The same where fewer letters are in common: much looks like a form of a short word by chance."""
+"""The same if fewer letters are shared: many words look like a form of a short word by chance."""
 COMPOUND = 0.85
-"""What a reading keeps of the scores of its parts."""
+"""The factor on the scores of the parts of a compound."""
 COGNATE = 0.6
-"""The score of an English word in another spelling: a guess, as there are false friends."""
+"""The score of an English word in another spelling: a guess, because there are false friends."""
 SHORTEST_COGNATE = 5
 SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
 """Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
@@ -40,8 +40,8 @@ _SOURCES = {"g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionar
 class Translation:
     """One English sense of a word of another language.
 
-    `language` is a BCP 47 code; `english` a word or a few, folded; `score`, in [0, 1], how far the reading can be
-    relied on: 1 for a term found so in goods lists, less for a minor sense, an inflected form or a compound; `source`
+    `language` is a BCP 47 code; `english` a word or a few, folded; `score`, in [0, 1], how reliable the reading
+    is: 1 for a term found so in goods lists, less for a minor sense, an inflected form or a compound; `source`
     where it comes from. `parts` are the parts of a compound, in its own language, where the reading rests on them.
     """
 
@@ -66,7 +66,7 @@ def languages() -> tuple[str, ...]:
 def translations(word: str, language: str | None = None) -> tuple[Translation, ...]:
     """The English senses of `word`, best first; of one language, or of all in `languages()` for None.
 
-    Empty where nothing is known, also for a language without a table: ask `languages()` to tell the two apart.
+    Empty if nothing is known, or if the language has no table: `languages()` tells the two apart.
     """
     folded = fold(word)
     found = list(listed_translations(folded, language))
@@ -80,8 +80,8 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
 
 @lru_cache(maxsize=1 << 15)
 def listed_translations(folded: str, language: str | None = None, compounds: bool = True) -> tuple[Translation, ...]:
-    """As `translations`, of a folded word, without the guess at an English word in another spelling, and, if so asked,
-    without reading it as a compound."""
+    """As `translations`, for a folded word, without guessing an English word in another spelling; without `compounds`
+    it is not read as a compound either."""
     asked = _asked(language)
     found: list[Translation] = []
     for code, read in _entries(folded, asked).items():
@@ -129,7 +129,7 @@ def _row(key: str) -> tuple[tuple[str, str, Senses], ...]:
 
 
 def _entries(word: str, asked: tuple[str, ...]) -> dict[str, Senses]:
-    """The senses of `word` by language: its own, and, a little lower, those of the words with its stem."""
+    """The senses of `word` by language: its own, and with a lower score those of words with the same stem."""
     found: dict[str, dict[str, tuple[str, float, str]]] = {}
     for key, codes in stems(word, asked).items():
         for code, listed, senses in _row(key):
@@ -178,7 +178,7 @@ Part = tuple[str, Senses]
 
 
 def _split(word: str, language: str, most: int) -> list[Part]:
-    """The best way to take `word` apart: few parts, none of them short, read reliably; empty if it has none."""
+    """The best split of `word` into known parts: few, long and reliable ones; empty if there is none."""
     best: tuple[float, list[Part]] = (0.0, [])
     for cut in range(SHORTEST_PART, len(word) - SHORTEST_PART + 1):
         left = _part(word[:cut], language)
@@ -198,7 +198,7 @@ def _split(word: str, language: str, most: int) -> list[Part]:
 
 
 def _international(word: str, language: str) -> Senses:
-    """The English word that `word` is in another spelling: kronometer, chronometer."""
+    """The English word of which `word` is another spelling: kronometer, chronometer."""
     for key in map(skeleton, possible_stems(word, language)):
         listed = open_table("international_words.tsv").get(key) if len(key) >= SHORTEST_COGNATE else None
         if listed:

@@ -23,7 +23,7 @@ whom goods are (men, kids); taste: a quality of food and drink (creamy)."""
 def kinds(word: str) -> frozenset[str]:
     """The kinds, of `KINDS`, to which the folded `word` belongs; empty for most words.
 
-    Drawn from WordNet 3.0 and the US Census of 1990 (surnames and given names), and for the small closed
+    Built from WordNet 3.0 and the US Census of 1990 (surnames and given names), and for the small closed
     kinds from lists of our own (wordlists/curated/)."""
     value = open_table("word_kinds.tsv").get(word)
     return frozenset(entry.partition(":")[0] for entry in value.split(",")) if value else frozenset()

@@ -6,15 +6,14 @@ case with spaces, except in `Sense.words`, which keeps capitals (Paris); any cas
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from ..tables import open_table
 from .morphology import DETACHED, base_forms
-from .sense_similarity import Nearness
+from .sense_similarity import SenseSimilarity
 
-__all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Related", "Relation", "Sense", "lexicon"]
+__all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Relation", "Sense", "lexicon"]
 
 # Lexicographer file names in the order of their numbers: lexnames(5WN).
 _DOMAINS = """
@@ -36,10 +35,6 @@ RELATION_KINDS = {
 }  # fmt: skip
 """Pointer symbols of wndb(5WN) and what they are called here; read as: the sense has the related one as its
 ..."""
-
-WIDENING = ("derived", "similar", "narrower", "broader", "part", "part of", "substance", "member",
-            "attribute", "pertains to", "entails", "causes", "also", "in topic", "topic")  # fmt: skip
-"""Relations that `Lexicon.widen` follows unless told otherwise, the closest first (our own order)."""
 _POINTER = re.compile(r"(\D+?)([nvar]\d+)(?:\.(\d+)\.(\d+))?\Z")
 
 
@@ -54,8 +49,6 @@ class Sense:
     domain: str
     count: int
     label: str
-    narrower_count: int
-    """How many senses lie below this one, at all levels: how general it is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,21 +62,9 @@ class Relation:
 
 
 @dataclass(frozen=True, slots=True)
-class Related:
-    """A word found by widening: the words passed on the way, from the first to this one, and the last step
-    taken."""
-
-    word: str
-    path: tuple[str, ...]
-    distance: int
-    kind: str
-    sense: Sense
-
-
-@dataclass(frozen=True, slots=True)
 class Entry:
-    """A row of the senses table, parsed: strengths go with words (9 = the word's leading sense). Its relations are
-    left as they stand in the table, as most rows are read for their words alone; `Lexicon.pointers` parses them."""
+    """A row of the senses table, parsed: strengths go with words (9 = the word's leading sense). Its relations
+    are kept as text, since most rows are read for their words alone; `Lexicon.pointers` parses them."""
 
     domain: int
     below: int
@@ -106,17 +87,17 @@ class Lexicon:
         self.bases = lru_cache(maxsize=1 << 16)(self._find_bases)
         self._unlabelled = lru_cache(maxsize=1 << 14)(self._read_senses)
         self._labelled = lru_cache(maxsize=1 << 14)(self._label_senses)
-        self._nearness = Nearness(self)
-        self.neighbours = self._nearness.neighbours
-        self.closeness = self._nearness.closeness
-        self.are_opposite = self._nearness.are_opposite
+        self._similarity = SenseSimilarity(self)
+        self.neighbours = self._similarity.neighbours
+        self.closeness = self._similarity.closeness
+        self.are_opposite = self._similarity.are_opposite
 
     def known(self, word: str) -> bool:
         """Whether `word`, or a base form of it, stands in the lexicon."""
         return bool(self.bases(word))
 
     def is_lemma(self, word: str) -> bool:
-        """Whether `word` itself, as it stands, is in the lexicon."""
+        """Whether `word` itself, not only a base form, is in the lexicon."""
         return bool(self._row(word.lower())[0])
 
     def _find_bases(self, word: str) -> tuple[str, ...]:
@@ -140,7 +121,7 @@ class Lexicon:
     def senses(self, word: str, pos: str | None = None, *, labelled: bool = True) -> tuple[Sense, ...]:
         """The senses of `word`, or of its base forms, most frequent first; of one part of speech if given.
 
-        Without labels, which cost more than all the rest, the label is the word alone.
+        Labels cost more than all the rest; without them the label is the word alone.
         """
         read = self._labelled if labelled else self._unlabelled
         found = tuple(sense for base in self.bases(word) for sense in read(base))
@@ -186,61 +167,6 @@ class Lexicon:
         glasses)."""
         return self._row(lemma)[1]
 
-    def widen(
-        self,
-        words_or_senses: Iterable[str | Sense],
-        *,
-        kinds: Iterable[str] | None = None,
-        distance: int = 2,
-        limit: int = 200,
-    ) -> list[Related]:
-        """Words reached from these words or senses in at most `distance` steps, nearest first, none of them
-        twice.
-
-        A step leads to the other words of a sense ("synonym") or along one of `kinds` (names as in
-        `RELATION_KINDS`; `WIDENING` if None). Words of the start are not returned. The order is fixed: by
-        distance, then by the order of `kinds`, then by how leading the sense is for the word found.
-        """
-        order = {kind: place for place, kind in enumerate(WIDENING if kinds is None else kinds)}
-        start: list[tuple[str, str]] = []
-        for one in words_or_senses:
-            senses = (one,) if isinstance(one, Sense) else self.senses(one, labelled=False)
-            start += [(one.words[0].lower() if isinstance(one, Sense) else one.lower(), s.id) for s in senses]
-        seen_words = {word for word, _ in start}
-        seen_senses: set[str] = set()
-        layer: list[tuple[tuple[str, ...], str]] = [((word,), sense_id) for word, sense_id in start]
-        found: list[tuple[tuple[str, ...], str, str]] = []
-        for _ in range(distance):
-            reached: list[tuple[int, int, str, tuple[str, ...], str, str]] = []
-            for path, sense_id in layer:
-                if sense_id not in seen_senses:
-                    seen_senses.add(sense_id)
-                    reached += self._steps_from(path, sense_id, order)
-            layer = [(path, sense_id) for *_, path, _, sense_id in reached]
-            for _, _, word, path, kind, sense_id in sorted(reached):
-                if word not in seen_words:
-                    seen_words.add(word)
-                    found.append((path, kind, sense_id))
-            if len(found) >= limit:
-                break
-        return [
-            Related(path[-1], path, len(path) - 1, kind, self._labelled_sense(path[-1], sense_id))
-            for path, kind, sense_id in found[:limit]
-        ]
-
-    def _steps_from(
-        self, path: tuple[str, ...], sense_id: str, order: dict[str, int]
-    ) -> Iterator[tuple[int, int, str, tuple[str, ...], str, str]]:
-        """One step on from a sense, with what it is sorted by: place of the kind, how leading the sense, word."""
-        steps = [(-1, "synonym", sense_id, "")]
-        steps += [(order[r.kind], r.kind, r.sense_id, r.other) for r in self.relations(sense_id) if r.kind in order]
-        for rank, kind, other_id, only in steps:
-            entry = self.entry(other_id)
-            for other, strength in zip(entry.words, entry.strengths, strict=True):
-                word = other.lower()
-                if word != path[-1] and (not only or other == only):
-                    yield rank, -strength, word, (*path, word), kind, other_id
-
     def _labelled_sense(self, lemma: str, sense_id: str) -> Sense:
         return next(sense for sense in self._labelled(lemma) if sense.id == sense_id)
 
@@ -275,7 +201,7 @@ class Lexicon:
         for sense_id, count in self._row(lemma)[0]:
             entry = self.entry(sense_id)
             domain = DOMAINS[entry.domain]
-            plain.append(Sense(sense_id, entry.words, sense_id[0], domain, count, lemma, entry.below))
+            plain.append(Sense(sense_id, entry.words, sense_id[0], domain, count, lemma))
         return tuple(plain)
 
     def _label_senses(self, lemma: str) -> tuple[Sense, ...]:
@@ -300,8 +226,7 @@ class Lexicon:
 
 
 def _tell_apart(choices: list[list[str]]) -> list[str]:
-    """For each sense the first tag that no other sense would take; its number is added where none is its
-    own."""
+    """For each sense the first tag that no other sense would take; if there is none, the first with its number."""
     if len(choices) == 1:
         return [choices[0][0]]
     taken: set[str] = set()

@@ -70,37 +70,6 @@ def test_an_unknown_sense_is_a_key_error() -> None:
         lexicon().sense("n1")
 
 
-class TestWidening:
-    def test_paths_start_at_a_given_word_and_end_at_the_word_found(self) -> None:
-        found = lexicon().widen(["herb", "pot"], limit=300)
-        assert 200 < len(found) <= 300
-        for related in found:
-            assert related.path[0] in ("herb", "pot")
-            assert related.path[-1] == related.word
-            assert len(related.path) == related.distance + 1
-
-    def test_nearest_first_and_none_twice(self) -> None:
-        found = lexicon().widen(["garden"], limit=500)
-        distances = [related.distance for related in found]
-        assert distances == sorted(distances)
-        names = [related.word for related in found]
-        assert len(names) == len(set(names))
-        assert "garden" not in names
-
-    def test_a_chosen_sense_leaves_the_others_out(self) -> None:
-        season = lexicon().senses("spring")[0]
-        found = {related.word for related in lexicon().widen([season], limit=200)}
-        assert "springtime" in found
-        assert "coil" not in found
-
-    def test_only_the_asked_kinds(self) -> None:
-        found = lexicon().widen(["herb"], kinds=["narrower"], distance=1)
-        assert {related.kind for related in found} == {"synonym", "narrower"}
-
-    def test_unknown_words_lead_nowhere(self) -> None:
-        assert lexicon().widen(["zzyzx"]) == []
-
-
 class TestCloseness:
     @settings(deadline=None)
     @given(words, words)
@@ -136,7 +105,7 @@ class TestCloseness:
         assert lexicon().neighbours("zzyzx") == {}
 
     def test_the_order_of_kinds_of_relation(self) -> None:
-        """Same > inflected > synonym > derived > broader > part > distant: the order that `nearness` states."""
+        """Same > inflected > synonym > derived > broader > part > distant: the order that `sense_similarity` states."""
         pairs = [("kids", "kid"), ("glasses", "glass"), ("car", "automobile"), ("garden", "gardener"),
                  ("vase", "jar"), ("clay", "pottery"), ("bank", "tree")]  # fmt: skip
         scores = [lexicon().closeness(*pair) or 0.0 for pair in pairs]
