@@ -1,4 +1,4 @@
-"""What can go wrong, in words the user can act on.
+"""Errors, in words that the user can act on.
 
 One base class, so that a caller can catch everything this package raises on purpose:
 

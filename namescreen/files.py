@@ -1,4 +1,4 @@
-"""Files at the edge: written whole, as private as they were, read within bounds; and the user's cache folder."""
+"""File access: whole writes that keep permissions, bounded reads, and the user's cache folder."""
 
 from __future__ import annotations
 
@@ -86,7 +86,7 @@ def write_whole(path: Path, contents: bytes) -> None:
 
 
 def _sweep(target: Path) -> None:
-    """Take away what killed runs left unfinished beside `target`."""
+    """Delete the unfinished files of killed runs beside `target`."""
     for part in target.parent.glob(f".{glob.escape(target.name[:40])}.*.part"):
         with suppress(OSError):
             if time.time() - part.stat().st_mtime > ABANDONED:

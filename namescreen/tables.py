@@ -26,8 +26,8 @@ __all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder", "
 
 _FORMAT = b"#namescreen-table 1 "
 MOST_PROBES = 1 << 14
-"""Places of a table remembered with their keys: every search begins at the same ones, so some 14 of its 20 steps
-need not read the file again."""
+"""Places of a table whose keys are cached: every search begins at the same ones, so some 14 of its 20 steps do not read
+the file."""
 REMEDY = "Install namescreen again; to rebuild the tables from their sources, see wordlists/SOURCES.md"
 """What to do about a table that is missing or damaged."""
 
@@ -58,7 +58,7 @@ class Table:
         self._start = end + 1
         self._rows = int(head[1])
         self._sha256 = head[2].decode()
-        if self._map[-1:] != b"\n":  # every search relies on lines that end
+        if self._map[-1:] != b"\n":  # a search needs complete lines
             raise self._damaged("it is cut")
         self._probes: dict[int, tuple[int, int, bytes]] = {}
         self._kept: dict[str, str] | None = None

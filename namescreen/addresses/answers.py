@@ -1,4 +1,4 @@
-"""What an answer says: pure functions from status, headers and body to a finding.
+"""Interpret an answer: pure functions from status, headers and body to a finding.
 
 RDAP: RFC 7480 (HTTP), 9083 (answers). WebFinger: RFC 7033. An answer that is not understood is never taken for
 "not registered".
@@ -19,11 +19,11 @@ __all__ = ["NOT_IN_REGISTRY", "finding_of", "is_passing", "retry_after", "unusab
 
 NOT_IN_REGISTRY = "not found in the registry: it may be free; price and reserved names unknown"
 _LONGEST = 80
-"""Characters kept of a text that a server sends."""
+"""The most characters kept of a text from a server."""
 
 
 def finding_of(question: Question, answer: Answer) -> Finding:
-    """What `answer` says to `question`."""
+    """The finding that `answer` gives for `question`."""
     where = question.url if question.asked is Asked.page else urlsplit(question.url).netloc
     kind = "domain" if question.asked is Asked.domain else "handle"
     if answer.failure:
@@ -151,7 +151,7 @@ def _page(question: Question, answer: Answer, where: str) -> Finding:
 
 
 def _status(status: int) -> str:
-    """What a status that decides nothing says, in words that follow "because"."""
+    """The meaning of an inconclusive status, in words that follow "because"."""
     if status == 429:
         return "the server asks for fewer requests (429): try again later"
     if status in (401, 403):

@@ -37,9 +37,9 @@ class Bootstrap:
 
 
 def read_bootstrap(body: bytes) -> Bootstrap | str:
-    """The bootstrap file in `body`, or what keeps it from being read, in words that follow "because".
+    """The bootstrap file in `body`, or why it cannot be read, in words that follow "because".
 
-    A member that is not understood is passed over (RFC 9224 section 10.1 leaves room for others); an entry is
+    A member that is not understood is ignored (RFC 9224 section 10.1 leaves room for others); an entry is
     a list of endings with a list of addresses (section 3).
     """
     try:

@@ -22,7 +22,7 @@ __all__ = ["Plan", "plan", "run"]
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """What will be asked, most wanted first, and what cannot be: findings that are known beforehand."""
+    """The questions to ask, most wanted first, and the findings that need no question."""
 
     questions: tuple[Question, ...]
     settled: tuple[Finding, ...]

@@ -20,23 +20,22 @@ DEFAULT_ENDINGS = ("com",)
 """Used when no ending is named; the commonest one, from memory."""
 
 SHORT, LONG = 8, 24
-"""Letters up to which a label is as short as anyone asks for, and from which it is as good as too long; common
-practice, no source."""
+"""The lengths in letters at which a label is short enough, and too long; common practice, no source."""
 
 HYPHEN, DIGIT = 0.9, 0.85
-"""What is left of the fit for a hyphen or a digit in the name: both must be explained when it is said aloud, and a
+"""Factors on the fit for a hyphen or a digit in the name: both must be explained when it is said aloud, and a
 hyphen may be left out. Common practice, no source."""
 DOUBLED_LETTER = 0.9
-"""What is left where the same letter ends one word and begins the next, so that one is easily dropped."""
+"""The factor if the same letter ends one word and begins the next: one of the two is easily dropped."""
 COARSE_WORD = 0.3
-"""What is left where a coarse word appears across a join."""
+"""The factor if a coarse word appears across a join."""
 PASSES_FOR = 0.5
-"""What is left where letters of another script pass for Latin ones: registries refuse such labels or show them in
+"""The factor if letters of another script pass for Latin ones: registries refuse such labels or show them in
 their xn-- form, and buyers mistrust them. Common practice, no source."""
 HEARD_SHARE = 0.4
-"""How much of the fit rests on being spelled right after being heard."""
+"""The share of the fit for being spelled right after being heard."""
 LABEL_SHARE = 0.8
-"""How much of the score is the label's; the rest is the handles'."""
+"""The share of the score for the label; the rest is for the handles."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +98,7 @@ def estimate(
 ) -> Estimate:
     """How `name` fits as a domain under `endings` and as a handle within `handle_lengths`; nothing is looked up.
 
-    An ending that cannot be one is passed over.
+    An invalid ending is ignored.
     """
     parsed = parse(name)
     goods_word = _goods_word(goods)
@@ -147,7 +146,7 @@ def _domains(labels: Sequence[Label], endings: Sequence[str]) -> Iterator[Domain
     for label in labels:
         for ending, text in registered.items():
             whole = f"{label.text}.{text}"
-            if len(whole) <= MOST_IN_ALL:  # the label and the ending are sound by themselves
+            if len(whole) <= MOST_IN_ALL:  # the label and the ending are valid by themselves
                 yield Domain(whole, f"{label.shown}.{ending.removeprefix('.')}", label.how, label.spare)
 
 
@@ -188,7 +187,7 @@ def _judged(name: Name, label: Label, heard: float | None) -> tuple[float, list[
 
 
 def _passes_for(name: Name) -> str | None:
-    """What a name with look-alike letters of another script is taken for; None for a name without them."""
+    """The reading of a name with look-alike letters of another script; None without such letters."""
     if name.text.isascii():
         return None
     from ..connotations.scripts import lookalikes

@@ -1,4 +1,4 @@
-"""What was asked about an address, and what was found: plain data, with no network in it."""
+"""Questions about addresses, answers and findings: plain data, without network access."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ __all__ = ["Answer", "Asked", "Finding", "Question"]
 
 
 class Asked(StrEnum):
-    """What a question is about."""
+    """The subject of a question."""
 
     domain = "domain"
     account = "account"
@@ -51,11 +51,11 @@ class Answer:
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """What an answer says about one domain or handle.
+    """The result for one domain or handle.
 
     `kind` is domain or handle; `where` the server or the page that was asked. `taken` is True (registered, or a page
     was found), False (not in the registry, or no page) or None (not checked); `finding` says it in words. `since` and
-    `until` are ISO 8601 dates, and `date` the day of the answer. Not taken is not the same as to be had.
+    `until` are ISO 8601 dates, and `date` the day of the answer. An address that is not taken may still be unavailable.
     """
 
     kind: str
@@ -70,7 +70,7 @@ class Finding:
 
     @classmethod
     def unchecked(cls, kind: str, text: str, where: str, because: str) -> Finding:
-        """The finding that nothing was found out, and why."""
+        """The finding that an address was not checked, and why."""
         return cls(kind, text, where, f"not checked, because {because}")
 
     def to_json(self) -> dict[str, object]:

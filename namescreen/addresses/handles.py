@@ -20,10 +20,10 @@ __all__ = ["COMMON_LENGTHS", "Handle", "handle_problem", "handles_of", "spare_ha
 COMMON_LENGTHS = (15, 20, 24, 30)
 
 SMALL_WORDS, LATER_VOWELS, VOWELS, THE_END = 0.1, 0.45, 0.55, 0.7
-"""What a cut takes off the fit of a handle: words that say little, the vowels of the words after the first, all vowels
+"""The loss of fit for each cut of a handle: words that say little, the vowels of the words after the first, all vowels
 but the first letters, the end of a word. Common practice, no source."""
 LATER_WORDS = (0.2, 0.6)
-"""What whole words take off: this, and this times the share of the letters that go with them. No source either."""
+"""The loss of fit for leaving out whole words: this, plus this times their share of the letters. No source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +75,7 @@ def handles_of(name: Name, limits: tuple[int, ...] = COMMON_LENGTHS) -> tuple[Ha
 def spare_handles(name: Name, goods_word: str, limit: int) -> tuple[str, ...]:
     """Handles for when the plain one is taken, within `limit`: words set apart, then a word added.
 
-    Places differ on which marks they allow (from memory), so the underscore stands before the dot.
+    Places differ in the marks they allow (from memory), so the underscore comes before the dot.
     """
     words = [plain for word in name.words if (plain := plain_label(word))]
     if not words:

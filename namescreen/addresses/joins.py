@@ -1,4 +1,4 @@
-"""What happens to words when the spaces go: letters that double, and rude words that appear across a join."""
+"""Effects of joining words: doubled letters, and coarse words that appear across a join."""
 
 from __future__ import annotations
 
@@ -18,15 +18,15 @@ COARSE = frozenset(
     "semen sex sexy shag shit shits slag slut sluts sperm spunk tit tits titty tosser turd turds twat vagina wank "
     "whore whores".split()
 )
-"""Coarse English words that a reader must not meet unawares; written by hand, no source."""
+"""Coarse English words that no join should spell; written by hand, no source."""
 
 _LEAST = 4
-"""Letters from which a coarse word is seen wherever it crosses a join. Shorter ones are in too many good names
+"""The length from which a coarse word counts wherever it crosses a join. Shorter ones are in too many good names
 (glass exit), and count only where all the other letters read as words too."""
 _LONGEST = 14
 _KNOWN, _RECOGNISED, _COMMON = 2.0, 3.0, 4.0
-"""Zipf frequencies from which a word is read as itself, whatever it holds; from which it is seen in a run of letters
-(once in a million words; both as in `names.split_closed_compound`); and from which one of three letters is."""
+"""Zipf frequencies from which a word is known; from which it is recognised in a run of letters (once in a million
+words; both as in `text.split_closed_compound`); and from which a word of three letters is recognised."""
 _SMALL = frozenset("a i am an as at be by do go he if in is it me my no of on or so to up us we".split())
 
 
@@ -46,7 +46,7 @@ def unlucky_break(words: tuple[str, ...]) -> str | None:
     """A coarse English word that readers may see in innocent words once their spaces go, the longest; or None.
 
     It crosses a join and has four letters or more; or it crosses a join, or lies in a word that nobody knows, and
-    all the other letters read as words too. One that the name itself holds as a word is no matter of joins.
+    all the other letters read as words too. A coarse word that is a word of the name itself does not count.
     """
     joined = "".join(words)
     if not joined.isascii() or not any(coarse in joined for coarse in COARSE):
@@ -64,7 +64,7 @@ def unlucky_break(words: tuple[str, ...]) -> str | None:
             inside = next(part for part, at in zip(parts, joins, strict=False) if start < at + len(part))
             if not crosses and inside != word and zipf(inside) >= _KNOWN:
                 continue
-            before, after = readable[crosses]  # inside an unknown word, "a" and "in" are seen by nobody
+            before, after = readable[crosses]  # nobody recognises "a" and "in" inside an unknown word
             otherwise = start in before and len(joined) - end in after
             if otherwise or (crosses and len(word) >= _LEAST):
                 found.add(word)

@@ -1,4 +1,4 @@
-"""One question at a time put to a server: redirects, retries and stored answers, and never an exception."""
+"""Ask a server one question, with redirects, retries and stored answers; never raises an exception."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ _REDIRECTS = (301, 302, 303, 307, 308)
 
 
 class Asker:
-    """Puts questions, within the bounds of `settings`. Safe to use from several threads."""
+    """Asks questions within the limits of `settings`. Safe to use from several threads."""
 
     def __init__(self, settings: Settings) -> None:
         self.settings = settings
@@ -44,7 +44,7 @@ class Asker:
 
     @property
     def remarks(self) -> tuple[str, ...]:
-        """What was wrong with the stored answers."""
+        """Problems with the stored answers."""
         unread = damaged_entries() > self._damaged
         return (*self._remarks, *(["Some stored answers are damaged; they are asked again."] if unread else []))
 
@@ -54,7 +54,7 @@ class Asker:
         return self._adapter.sent
 
     def close(self) -> None:
-        """Stop whatever waits, and close the store."""
+        """Stop all waiting requests, and close the store."""
         self.stopped.set()
         self._session.close()  # type: ignore[no-untyped-call]
 
@@ -81,7 +81,7 @@ class Asker:
         """The answer to `question`, stored or fresh, after redirects; where there is none, the reason."""
         try:
             return self._follow(question)
-        except Exception as error:  # no question may be lost, nor a run for one of them
+        except Exception as error:  # one question must not end the run, or be lost
             return Answer(failure=f"asking failed in an unforeseen way ({type(error).__name__}: {error})")
 
     def _follow(self, question: Question) -> Answer:
@@ -154,7 +154,7 @@ class Asker:
         return None if found is None or found.is_expired else found
 
     def _send(self, question: Question, url: str) -> tuple[Answer, bool]:
-        """One try; and whether it failed in a way that may pass."""
+        """One attempt, and whether a retry may help."""
         try:
             return self._exchange(question, url)
         except RefusedError as refusal:

@@ -1,4 +1,4 @@
-"""How politely, how long and how much is asked."""
+"""The limits of a check: pauses, timeouts, retries and amounts."""
 
 from __future__ import annotations
 

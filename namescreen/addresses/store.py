@@ -30,7 +30,7 @@ USER_AGENT = f"namescreen/{__version__}"
 _STORED = (200, 204, 301, 302, 303, 307, 308, 404, 410)
 """Statuses that decide something, and redirects on the way to one; trouble is not stored."""
 _LOCKED = 2.0
-"""Seconds to wait for another run that writes the file."""
+"""Seconds to wait while another run writes the file."""
 _PARTS = ("", "-wal", "-shm", "-journal")
 
 
@@ -67,7 +67,7 @@ def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
     session.headers["User-Agent"] = USER_AGENT
     session.auth = _no_credentials
     log = logging.getLogger("requests_cache")
-    log.addHandler(_noticed)  # once, however often it is added
+    log.addHandler(_noticed)  # added only once
     log.propagate = False
     return session, remarks
 
@@ -84,7 +84,7 @@ class _Entries:
     def loads(self, value: str) -> CachedResponse:
         try:
             answer = json_serializer.loads(value)
-        except Exception as error:  # whatever a damaged entry brings about in three libraries
+        except Exception as error:  # whatever a damaged entry raises in three libraries
             raise ValueError(str(error)) from error
         if not isinstance(answer, CachedResponse) or answer.status_code not in _STORED or not answer.url:
             raise ValueError("no whole answer")
@@ -125,7 +125,7 @@ def _key(request: requests.PreparedRequest, **_: object) -> str:
 def _problem(path: Path) -> Exception | None:
     """What keeps the file at `path` from being read and written; a file that is not there yet is made."""
     try:
-        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)  # names before a launch are nobody's business
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)  # names are confidential before a launch
         with contextlib.closing(sqlite3.connect(path, timeout=_LOCKED, isolation_level=None)) as database:
             result = database.execute("PRAGMA quick_check(1)").fetchone()
             if result != ("ok",):
@@ -142,5 +142,5 @@ def _problem(path: Path) -> Exception | None:
 
 
 def _no_credentials(request: requests.PreparedRequest) -> requests.PreparedRequest:
-    """Stand where requests would look for a user name and password."""
+    """Keeps requests from looking up a user name and password."""
     return request

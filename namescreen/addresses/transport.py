@@ -67,7 +67,7 @@ class RateLimiter:
 
     @contextmanager
     def turn(self, name: str) -> Iterator[None]:
-        """Wait for this host's turn; raises `StoppedError` if the run is stopped before it comes."""
+        """Wait for this host's turn; raises `StoppedError` if the run is stopped before."""
         host = self._host(name)
         with host.lock:
             self.wait(host.free_at - time.monotonic())
@@ -77,7 +77,7 @@ class RateLimiter:
                 host.free_at = max(host.free_at, time.monotonic() + self._pause)
 
     def hold(self, name: str, seconds: float) -> None:
-        """Let nobody ask this host before so many seconds have passed."""
+        """Send nothing to this host for this many seconds."""
         host = self._host(name)
         host.free_at = max(host.free_at, time.monotonic() + seconds)
 
@@ -241,7 +241,7 @@ class PoliteAdapter(HTTPAdapter):
         return plain
 
     def _body(self, raw: Any) -> bytes:
-        """The body, or a little more than may be read of it; a piece at a time, as it comes."""
+        """The body, read in chunks until it ends or passes the limit."""
         pieces, size = [], 0
         while size <= self._settings.most_bytes:
             piece = raw.read1(1 << 16, decode_content=True)

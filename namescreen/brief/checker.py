@@ -15,7 +15,7 @@ __all__ = ["Checker", "Read", "WrongError", "place_in_words", "shown"]
 
 
 class WrongError(Exception):
-    """What is wrong with one value, and the remedy."""
+    """A problem with one value, and the remedy."""
 
     def __init__(self, what: str, remedy: str) -> None:
         super().__init__(what)
@@ -69,7 +69,7 @@ class Checker:
 
 
 def place_in_words(place: Place) -> str:
-    """`place` as a reader of the file would say it: costs.items, item 2, figure."""
+    """`place` in words: costs.items, item 2, figure."""
     text = ""
     for part in place:
         if isinstance(part, int):

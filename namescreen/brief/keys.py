@@ -44,7 +44,7 @@ def _weights(*names: str) -> Read:
 
 
 def _any_weights(checker: Checker, value: Any, place: Place) -> dict[str, float]:
-    """Weights whose names another room defines; that room says which it knows."""
+    """Weights whose names are defined, and checked, by the package that uses them."""
     if not isinstance(value, dict):
         raise WrongError(f"must be a table, not {shown(value)}", "Write its keys below a line [weights.ranking]")
     return checker.table(value, dict.fromkeys(value, read_weight), place)

@@ -19,9 +19,9 @@ from .toml_lines import key_lines
 __all__ = ["load_brief", "parse_brief", "starter"]
 
 MOST_BYTES = 1 << 20
-"""A longer file is no brief: nobody writes a thousand pages of settings."""
+"""The most bytes of a brief; a longer file is not one."""
 _DEEP_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){100}")
-"""A key of so many parts is refused unread: the standard library takes time with the square of their number."""
+"""A key with this many parts is refused unread: the standard library takes quadratic time for it."""
 
 
 def load_brief(path: Path | str) -> Brief:
@@ -50,7 +50,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
         line = int(found[2]) if found and found[2] else text.count("\n") + 1
         remedy = "Texts stand in quotes, lists in [ ], and each key once"
         raise InputError(Problem(f"is not valid TOML: {what}", remedy, shown, line)) from None
-    except (ArithmeticError, RecursionError, ValueError):  # numbers and brackets without end
+    except (ArithmeticError, RecursionError, ValueError):  # endless numbers and brackets
         remedy = "Start again from `namescreen brief new`"
         raise InputError(Problem("holds a value that is nested too deeply or too long", remedy, shown)) from None
     checker = Checker(shown, lines, source.parent if source else Path(), HOMES)
@@ -63,7 +63,7 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
 
 
 def _check_together(checker: Checker, brief: Brief, values: Mapping[str, Any]) -> None:
-    """Note what no value shows by itself."""
+    """Note problems that only show when values are compared."""
     if brief.least_letters > brief.most_letters:
         key = "most_letters" if "most_letters" in values.get("length", {}) else "least_letters"
         checker.wrong(

@@ -45,9 +45,9 @@ class Brief:
     """A naming brief. Everything may be empty, which means: not stated.
 
     `classes` are Nice classes, ascending; `markets` ISO 3166-1 codes; `languages` BCP 47 tags; `endings`
-    domain endings without a leading dot; lengths count letters. `columns` says which columns of the lists of marks hold
-    which field. `marks` and `shortlist_file` are paths as
-    they can be opened; `source` is the file the brief was read from.
+    domain endings without a leading dot; lengths count letters. `columns` says which columns of the lists of marks
+    hold which field. `marks` and `shortlist_file` are paths that can be opened; `source` is the file the brief was
+    read from.
     """
 
     product: str = ""

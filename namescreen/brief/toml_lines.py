@@ -1,4 +1,4 @@
-"""On which line of a TOML text each key and each item of a list stands.
+"""The line of each key and list item in a TOML text.
 
 The standard library's parser gives values without places; a message that names the line needs both. The
 scanner below only follows the grammar far enough to know where keys are (TOML 1.0.0, toml.io), and is meant
@@ -42,7 +42,7 @@ class _Scanner:
         self.text = text
         self.at = 0
         self.lines: dict[Place, int] = {}
-        self.items: dict[Place, int] = {}  # how many [[tables]] stand under a place so far
+        self.items: dict[Place, int] = {}  # the number of [[tables]] under a place so far
         self.counted_to = 0
         self.line = 1
 

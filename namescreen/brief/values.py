@@ -1,4 +1,4 @@
-"""How values of a brief are read: each reader refuses what a key cannot mean, and says what to write instead.
+"""Readers for the values of a brief: each refuses an invalid value and says what to write instead.
 
 A reader takes the checker, the TOML value and its place; it raises `WrongError`.
 """
@@ -19,7 +19,7 @@ __all__ = ["list_of", "matching", "read_amount", "read_day", "read_text", "read_
 
 MOST_WEIGHT = 1000
 MOST_AMOUNT = 10**9
-"""The most that a cost, or a number of times, may be: beyond any budget, and summed without rounding."""
+"""The largest cost or number of times: beyond any budget, and summed without rounding."""
 
 
 def read_text(_: Checker, value: Any, place: Place) -> str:

@@ -135,7 +135,7 @@ def _namescreen(
 
 
 def _stand_in() -> None:
-    """Hold a command's place in the list until its module is imported."""
+    """Placeholder for a command until its module is imported."""
 
 
 for _name, _entry in COMMANDS.items():
@@ -146,7 +146,7 @@ def _stand_in_for_closed_streams() -> None:
     """Where the caller closed a standard stream Python has None: input is then empty, remarks go nowhere.
 
     Data that cannot be written is an error, told like that of a full disk: what stands in for standard output
-    refuses to be written to.
+    refuses every write.
     """
     for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
         if getattr(sys, name) is None:
@@ -156,8 +156,8 @@ def _stand_in_for_closed_streams() -> None:
 
 def main() -> None:
     """Run the command line; the entry point of `namescreen` and `python -m namescreen`."""
-    # Tables and caches make many objects that live to the end: looking through them for cycles again and again
-    # costs a quarter of a run (measured: 2.1 against 1.5 s of processor time for 1,000 names' addresses).
+    # Tables and caches make many objects that live to the end: repeated garbage collection costs a quarter of a
+    # run (measured: 2.1 against 1.5 s of processor time for 1,000 names' addresses).
     gc.set_threshold(20_000, 20, 20)
     _stand_in_for_closed_streams()
     for measure in ("COLUMNS", "LINES"):  # some libraries take any digits for a number, as of "²"

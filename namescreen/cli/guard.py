@@ -1,4 +1,4 @@
-"""How a run ends: one clear paragraph for what went wrong, and an exit code with a stated meaning."""
+"""The end of a run: one clear paragraph for an error, and an exit code with a stated meaning."""
 
 from __future__ import annotations
 
@@ -29,7 +29,7 @@ EXIT_CODES = {
     PIPE_CLOSED: "the reader of the output went away",
 }
 MOST_PROBLEMS = 20
-"""So many problems of one input are listed; the rest are counted."""
+"""The most problems listed for one input; the rest are counted."""
 
 
 @contextmanager
@@ -56,7 +56,7 @@ def guarded() -> Iterator[None]:
 
 
 def _give_up_output() -> None:
-    """The interpreter would complain once more when it flushes at the end: give it somewhere to flush to."""
+    """Redirect stdout: the interpreter would report the error again when it flushes at exit."""
     with contextlib.suppress(OSError, ValueError):  # not a real file, as under a test
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 

@@ -51,7 +51,7 @@ class Journal:
         """Read the results in this run's journal; False if there is none. Another run's journal is set aside."""
         if not self.path.exists():
             return False
-        if not self.path.is_file():  # a pipe would be waited for
+        if not self.path.is_file():  # reading a pipe would block
             raise self._foreign()
         with self.path.open("rb") as file:
             first = file.readline(200)
@@ -65,7 +65,7 @@ class Journal:
                 return False
             whole = file.tell()
             for line in file:
-                if not line.endswith(b"\n"):  # cut while it was written
+                if not line.endswith(b"\n"):  # cut off while being written
                     break
                 whole += len(line)
                 self._keep(line)
@@ -119,5 +119,5 @@ class Journal:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
-        with suppress(OSError):  # what could not be written was told, and stays unwritten
+        with suppress(OSError):  # the failed write was reported; it stays unwritten
             self._file.close()

@@ -1,4 +1,4 @@
-"""Where a command may write: never over what it reads, and never over work of the user's own."""
+"""Where a command may write: never over its inputs or the user's own work."""
 
 from __future__ import annotations
 
@@ -68,7 +68,7 @@ def write_output(path: Path, contents: bytes) -> None:
 
 
 def set_aside(path: Path) -> Path:
-    """A second name for the file at `path`, one that is free, under which it stays when `path` is replaced."""
+    """Give the file at `path` a second, free name, which keeps it when `path` is replaced."""
     target = Path(os.path.realpath(path))
     endings = ("old" if number == 1 else f"old-{number}" for number in count(1))
     spare = next(one for ending in endings if not os.path.lexists(one := target.with_name(f"{target.name}.{ending}")))
@@ -80,7 +80,7 @@ def set_aside(path: Path) -> Path:
 
 
 def _is_unchanged(path: Path) -> bool:
-    """Whether nothing, or an empty file, or just what was last written there stands at `path`."""
+    """Whether `path` has no file, an empty one, or exactly what was last written there."""
     if not path.exists() or not path.stat().st_size:
         return True
     try:

@@ -1,4 +1,4 @@
-"""What the program says while it works: remarks and progress, all on stderr."""
+"""Remarks and progress while the program works, all on stderr."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ __all__ = ["Progress", "counted", "kept", "progress", "say"]
 Item = TypeVar("Item")
 
 Progress = Callable[[int, int | None], None]
-"""Told now and then how much is done, and of how much (None: not known)."""
+"""Called with the amount done and the total (None: not known)."""
 
 PATIENCE = 1.0
 """Seconds of work before a bar appears."""

@@ -1,4 +1,4 @@
-"""How a name reads in other languages: unlucky words it is, holds, or sounds like; how readily it is said
+"""How a name reads in other languages: unlucky words it equals, contains or sounds like, and how easily it is said
 there."""
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""The dictionaries that the user has installed, and where they are looked for."""
+"""The dictionaries that the user has installed, and the folders searched for them."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ def opened(dictionaries: Iterable[Dictionary | str | Path] | None) -> tuple[Dict
 
 
 def missing() -> tuple[NotChecked, ...]:
-    """Which kinds of installed dictionary there are none of, and the remedy."""
+    """The kinds of dictionary that are not installed, and the remedy."""
     said: list[NotChecked] = []
     if not any(Path(folder).is_dir() for folder in DICTD_FOLDERS):
         said.append(NotChecked("dictionaries in dictd format", "none is installed in the usual folders; "

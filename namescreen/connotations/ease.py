@@ -15,8 +15,7 @@ from .scripts import lookalikes, script
 __all__ = ["Ease", "ease"]
 
 UNUSUAL = 10
-"""Percentile below which a name's letters are called unusual: nine of ten of the language's words are
-plainer."""
+"""The percentile below which a name's letters are called unusual: nine of ten words of the language are more usual."""
 
 # What an English reader may make of a letter or group, as broad sound classes; another sound is a surprise.
 # Vowel letters have many English sounds, so only groups of them are judged.
@@ -51,12 +50,12 @@ _LIKE = {
 
 @dataclass(frozen=True, slots=True)
 class Ease:
-    """How a name sits in a language.
+    """How easily speakers of a language say and spell a name.
 
     `percentile` in 0 to 100: the share of the language's own frequent words whose letters are as surprising
     as the name's, or more; 100 is plainer than any of them, 0 stranger than all. A name of several words has
     its strangest word's. `otherwise` pairs letters with the way they are read there, where an English reader
-    would not expect it; `hindrances` says in words what may be stumbled over; `likely_reading` is the name
+    would not expect it; `hindrances` says in words what may be difficult; `likely_reading` is the name
     read by the language's spelling rules in broad IPA, empty where there are none.
     """
 
@@ -127,7 +126,7 @@ def _written(name: str) -> list[str]:
 
 
 def _foreign(word: str, at_home: frozenset[str]) -> list[str]:
-    """Letters not at home in the language; q before u is at home wherever qu is read."""
+    """Letters that are not native to the language; q before u is at home wherever qu is read."""
     return [
         letter
         for at, letter in enumerate(word)
@@ -143,7 +142,7 @@ def _hard(word: str, language: str) -> list[str]:
 
 
 def _otherwise(word: str, language: str) -> list[tuple[str, str]]:
-    """Letters read otherwise than an English reader would expect, each with the way they are read."""
+    """Letters that are read differently from what an English reader expects, each with its reading."""
     found = []
     for letters, sound in letter_sounds(word, language):
         expected = _ENGLISH_SOUNDS.get(letters)

@@ -1,11 +1,11 @@
-"""Reading aloud by a language's letter-to-sound rules, in broad IPA, and as a listener would sort the sounds.
+"""Grapheme-to-phoneme rules of a language: readings in broad IPA, and the broad sound classes that listeners hear.
 
 The rules are plain tables, ``wordlists/sounds/<language>.tsv``: `letters` with a regular expression for what
 stands before and after give a `sound`. At each place the rule with the longest letters applies, then the one
 with more context, then the earlier one. A letter the table does not know is read as its base letter.
 
-Own rules rather than epitran, which covers most of these languages, because epitran needs panphon,
-pandas-free but numpy-bound tables of some 6,000 segments and over a second to start, and Flite for English.
+The rules are our own. epitran covers most of these languages, but it needs panphon with numpy and tables of some
+6,000 segments, over a second to start, and Flite for English.
 """
 
 from __future__ import annotations
@@ -97,7 +97,7 @@ class _Rules:
 
 
 def _members(members: str, context: str, name: str) -> str:
-    """A set inside brackets stands as its members, alone as a bracket of its own."""
+    """Expand a set: to its members inside brackets, else to a bracket of its own."""
     if members.startswith("["):
         return members
     at = context.find(f"{{{name}}}")
@@ -180,7 +180,7 @@ def inventory(language: str) -> frozenset[str]:
 
 @lru_cache(maxsize=65536)
 def english_heard_in(phones: tuple[str, ...], language: str) -> tuple[str, ...]:
-    """How English speech (ARPABET phones) falls on the ear of a listener of `language`: sound codes,
+    """The sound codes that a listener of `language` hears in English speech (ARPABET phones),
     likeliest first.
 
     Vowels that English alone has are taken both for the one spelled alike and the nearest (hut: a; hat: e or

@@ -1,4 +1,4 @@
-"""What a name sounds like in other languages: read by their spelling rules, or said in English."""
+"""Unlucky words that a name sounds like, read by another language's spelling rules or said in English."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from .unlucky import Unlucky, sounding
 __all__ = ["english_phones", "heard_in"]
 
 _LONGEST = 30
-"""Letters of a part that is read aloud; longer ones are no single word in any of the tables."""
+"""The longest part that is read aloud; no word of the tables is longer."""
 
 
 def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
@@ -51,7 +51,7 @@ def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:
 
 
 def _weight(word: Unlucky, code: str, part: Span) -> int:
-    """How severe a word is that is only heard, 0 for not worth a word.
+    """The severity of a word that is only heard; 0 if it is not reported.
 
     Short sounds are alike by chance: two lose two steps, three lose one (and in a word among others two), and
     then only the worst words count.

@@ -16,7 +16,7 @@ from namescreen.tables import wordlists_folder
 __all__ = ["prefixes", "stem"]
 
 _LEAST = 4
-"""Letters that stay; shorter stems are shared by unrelated words (3 for a word of four letters)."""
+"""The fewest letters of a stem; shorter stems are shared by unrelated words (3 for a word of four letters)."""
 
 
 @cache

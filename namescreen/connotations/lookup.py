@@ -1,4 +1,4 @@
-"""How a name reads in other languages: everything found, worst first, and what it was looked up in."""
+"""How a name reads in other languages: all findings, worst first, and the sources that were searched."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ from .unlucky import count
 __all__ = ["coverage", "readings"]
 
 _PER_LANGUAGE = 6
-"""Readings kept for one language; the rest are weaker sightings of the same letters."""
+"""The most readings kept for one language; the rest are weaker matches of the same letters."""
 
 
 def readings(
@@ -32,9 +32,9 @@ def readings(
     languages: Iterable[str] | None = None,
     dictionaries: Iterable[Dictionary | str | Path] | None = None,
 ) -> list[Reading]:
-    """What `name` says to readers of other languages, worst first; empty if nothing was found.
+    """The readings of `name` in other languages, worst first; empty if nothing was found.
 
-    `languages` are BCP 47 tags (all shipped ones if None; those not shipped are passed over here and reported
+    `languages` are BCP 47 tags (all shipped ones if None; those not shipped are ignored here and reported
     by `coverage`). `dictionaries` are sources of meanings besides the shipped tables: None for those found in
     the usual folders, none for ``()``, else adapters or paths of dictd dictionaries. Raises `InputError` for
     a path that is no dictionary.
@@ -55,8 +55,8 @@ def readings(
 def coverage(
     languages: Iterable[str] | None = None, dictionaries: Iterable[Dictionary | str | Path] | None = None
 ) -> list[Coverage | NotChecked]:
-    """What `readings` looks through for these languages, in their order; then what could not be looked
-    through."""
+    """The sources that `readings` searches for these languages, in their order; then those that could not be
+    searched."""
     sources = opened(dictionaries)
     report: list[Coverage | NotChecked] = []
     for language in wanted(languages):
@@ -90,8 +90,8 @@ def _explained(name: Name, languages: Iterable[str], sources: Iterable[Dictionar
 
 
 def _distinct(found: Iterable[Reading]) -> list[Reading]:
-    """Each meaning of a language once, by its strongest sighting; a word whose meaning is not known gives way
-    to one that explains the same part of the name; at most so many a language."""
+    """Each meaning of a language once, by its strongest match. A word without a known meaning is dropped if another
+    explains the same part of the name. The number for each language is limited."""
     ranked = sorted(found, key=lambda reading: reading.order)
     explained = {(reading.language, reading.where) for reading in ranked
                  if reading.meaning and reading.match in ("exact", "without accents", "inflected")}  # fmt: skip

@@ -1,5 +1,4 @@
-"""Spelling of a name as another language's reader meets it: umlauts written out, a letter left out,
-syllables."""
+"""Spelling variants of a name: umlauts written out, a letter left out, syllable boundaries."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""What was found: one word of one language met in a name, and what was looked through to find it."""
+"""Results: a word of one language found in a name, and the sources that were searched."""
 
 from __future__ import annotations
 
@@ -33,14 +33,14 @@ MATCHES = (
     "said in English",
     "one letter away",
 )
-"""The ways a word can be met in a name, plainest first."""
+"""The ways a name can match a word, plainest first."""
 
 
 @dataclass(frozen=True, slots=True)
 class Reading:
     """A word of another language that a name holds, sounds like, or nearly is.
 
-    `severity` is how badly it weighs on the name: 0 ordinary, 1 mild, 2 awkward, 3 severe. It is never above
+    `severity` is how much it harms the name: 0 ordinary, 1 mild, 2 awkward, 3 severe. It is never above
     `base_severity`, how bad the word is by itself: a bad word deep inside a long name weighs less than the word
     alone. `meaning` None: a word of the language whose meaning is not known here. `frequency` is the word's
     Zipf value in that language (log10 of occurrences per thousand million words), None when not in its

@@ -97,8 +97,7 @@ def looks_latin(letter: str) -> str | None:
 def lookalikes(text: str) -> LookAlikes | None:
     """The letters of `text` that pass for Latin ones, where it mixes scripts or every letter of it passes so.
 
-    A name in one script with its own letters is no deceit, and gives None: all of кот passes for nothing
-    Latin.
+    A name in one script gives None unless all its letters pass for Latin ones: not all of кот do.
     """
     letters = [letter for letter in unicodedata.normalize("NFC", text) if unicodedata.category(letter)[0] == "L"]
     pairs = {letter: like for letter in letters if (like := looks_latin(letter))}

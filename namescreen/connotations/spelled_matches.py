@@ -21,7 +21,7 @@ __all__ = ["SHIPPED", "Span", "found", "ordinary_words", "spans", "spelled_in"]
 SHIPPED = "namescreen word tables"
 """The source of a meaning that is shipped."""
 
-_LONGEST = 24  # letters of a stretch inside a name; the longest words of the tables are near this
+_LONGEST = 24  # the longest word searched inside a name; the tables have few longer ones
 _STEM = 4  # letters of a stem that two words must share; shorter ones meet by chance (bull, bult)
 _LINKS = ("", "s", "e", "n", "en", "es")  # letters between the parts of a Germanic compound
 
@@ -50,15 +50,15 @@ def spans(name: Name) -> tuple[Span, ...]:
 
 
 def found(word: Unlucky, severity: int, match: str, where: str, source: str = SHIPPED) -> Reading:
-    """The reading that a match with an unlucky word gives, its severity kept within the word's own
-    gravity."""
+    """The reading that a match with an unlucky word gives, its severity kept within the word's base
+    severity."""
     frequency = zipf(fold(word.form), word.language) or None
     return Reading(word.language, word.shown, word.meaning, word.kind, max(0, min(severity, word.base_severity)), match,
                    where, frequency, source, word.base_severity)  # fmt: skip
 
 
 def spelled_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
-    """Every unlucky word that the letters of the name spell, in no order; weaker sightings may repeat a
+    """Every unlucky word that the letters of the name spell, in no order; weaker matches may repeat a
     word."""
     parts = spans(name)
     for part in parts:
@@ -199,12 +199,12 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
 
 
 def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) -> int:
-    """How severe a word inside a name is, 0 for not worth a word.
+    """The severity of a word inside a name; 0 if it is not reported.
 
     Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
-    language (so the name is a compound with it). Then it keeps its gravity. Glimpsed: at an edge, or long.
+    language (so the name is a compound with it). Then it keeps its severity. Glimpsed: at an edge, or long.
     Then one step less. (The caller takes off another where one end is inside a syllable.) The lengths and
-    shares were set by reason, and checked against ordinary English words (tests/bench/bench_readings.py).
+    shares are our choice, checked against ordinary English words (tests/bench/bench_readings.py).
     """
     size, length = len(letters), end - start
     share = length / size

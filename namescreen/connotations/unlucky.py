@@ -1,4 +1,4 @@
-"""Looking things up in the index of unlucky words (drawn by ``wordlists/build/unlucky.py``, which gives its
+"""Look-ups in the index of unlucky words (drawn by ``wordlists/build/unlucky.py``, which gives its
 keys)."""
 
 from __future__ import annotations
@@ -55,13 +55,13 @@ def stemmed(stem: str, language: str) -> list[Unlucky]:
 
 
 def sounding(code: str, language: str) -> list[Unlucky]:
-    """The words of `language`, severity 2 or 3, that sound so."""
+    """The words of `language` with this sound, severity 2 or 3."""
     return [_at(language, *posting.split(".")) for posting in (_index().get(f"){language}:{code}") or "").split()]
 
 
 def nearly_spelled(letters: str) -> list[Unlucky]:
     """The worst words (severity 3, five letters or more) of all languages at most two letter changes away;
-    the caller tells the near from the nearly near."""
+    the caller checks the exact distance."""
     found: dict[Unlucky, None] = {}
     for rest in single_deletions(letters):
         for posting in (_index().get(f"?{rest}") or "").split():

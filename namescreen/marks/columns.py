@@ -1,4 +1,4 @@
-"""Marks packed in columns: what a search filters on as numbers, the rest as compressed blocks of rows.
+"""Marks packed in columns: numbers for what a search filters on, compressed blocks of rows for the rest.
 
 A million marks as Python objects cost most of a gigabyte; packed, they cost about what their text compresses
 to, and a search decodes only the marks it shows.
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 __all__ = ["MarkColumns", "MarkWriter", "Selection"]
 
 ROWS_A_BLOCK = 64
-"""Rows compressed together: larger blocks are smaller on disk but cost more to show one mark."""
+"""Rows in one compressed block: larger blocks take less space, but decoding one mark costs more."""
 
 _FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
 _STATUS_NUMBER = {status: number for number, status in enumerate(STATUSES)}
@@ -31,7 +31,7 @@ DEAD = _STATUS_NUMBER["dead"]
 
 
 class MarkWriter:
-    """Packs records one after another; `columns()` gives the marks that they leave.
+    """Packs records one after another; `columns()` returns the resulting marks.
 
     Of several records of one mark (see `identity`) the last counts; `events` says of each record what it is.
     """

@@ -1,4 +1,4 @@
-"""The fields of a mark as files give them: column names, classes and all else, read leniently.
+"""The fields of a mark as files state them: column names, classes and other values, read leniently.
 
 Column names are plain English words and the trade's own terms, with the element names of WIPO ST.66 and
 ST.96. Anything not understood is left as "not stated", never guessed.
@@ -66,7 +66,7 @@ OPTION_NAMES: Mapping[str, str] = {
     "goods": "goods", "status": "status", "owner": "owner", "filed": "filed", "priority": "priority",
     "registered": "registered", "expires": "expires", "type": "mark_type", "territories": "territories",
 }  # fmt: skip
-"""What the user calls the fields when naming their columns."""
+"""The user's names for the fields in `--column`."""
 DATES = ("filed", "priority", "registered", "expires")
 
 _BY_NAME = {name: (field, rank) for field, names in FIELD_NAMES.items() for rank, name in enumerate(names)}

@@ -1,4 +1,4 @@
-"""The formats that can be read, in one list, and which of them a document is in: its content says so, not its name."""
+"""The formats that can be read, and how a document's format is recognised: by its content, not its name."""
 
 from __future__ import annotations
 
@@ -24,11 +24,11 @@ __all__ = ["UNNAMED", "Format", "read_document", "read_side_table", "sniff"]
 XML_LAYOUTS = (BULK, ST66, ST96, BRAZIL, KOREA, KOREA_GOODS, FRANCE)
 _XML = "XML"
 UNNAMED = ("", _XML)
-"""What a document is called whose format is an office's only as its records come to tell."""
+"""The name of a document's format until its records show which office it is from."""
 NO_REGISTERS = {
     "ttab-proceedings": "holds proceedings before the USPTO's trial and appeal board, not marks",
 }
-"""Files of offices that are taken for registers, by their first element."""
+"""Office files that users mistake for registers, by their first element."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +45,7 @@ class Format:
 
 
 def sniff(stream: Stream, suffix: str, columns: Columns, encoding: str | None = None) -> Format:
-    """What a document is, as far as its first bytes show."""
+    """The format of a document, judged by its first bytes."""
     head = stream.head
     if suffix == ".xml" or looks_like_xml(head):
         text = head.replace(b"\0", b"")

@@ -1,4 +1,4 @@
-"""Which records are of one mark, and what several of them leave.
+"""Which records belong to one mark, and the record that results from several.
 
 A mark is known by its office and the number of its application. A registration number leads to the same mark where some
 record gives both. A number of zeros alone is no number.
@@ -27,23 +27,23 @@ _SEPARATORS = re.compile(r"[\W_]+")
 
 
 class Event(IntEnum):
-    """What a record is to the earlier ones of its mark."""
+    """How a record affects the earlier records of its mark."""
 
     WHOLE = 0
-    """It takes their place."""
+    """It replaces them."""
     ROW = 1
     """A row of a table: as WHOLE, but rows of one table with the same words are one mark, as where there is a row for
     each class."""
     PART = 2
-    """What it states takes the place of what they state; the rest stays."""
+    """It replaces the fields that it states; the other fields stay."""
     DELETE = 3
-    """It takes the mark away."""
+    """It removes the mark."""
     WORDLESS = 4
-    """It takes their place, and has no words to be compared."""
+    """It replaces them, and has no words to compare."""
 
 
 def real_number(number: str) -> str:
-    """A number as it stands; "" where it is only zeros."""
+    """The number unchanged; "" if it is only zeros."""
     return number if number.strip("0 .-/") else ""
 
 
@@ -52,8 +52,8 @@ def identity(office: str, number: str, source: str = "") -> int:
 
     Without an office a number counts within its `source`: two lists typed by hand may both begin at 1.
 
-    Spaces, separators, case and leading zeros do not count. That two of ten million marks meet by chance has a
-    probability of three in a million.
+    Spaces, separators, case and leading zeros do not count. Two of ten million marks collide with a probability of
+    three in a million.
     """
     if not number:
         return 0
@@ -106,7 +106,7 @@ def runs(
     ids, kinds, source = known[order], event[order], np.array(places, np.uint32)[order]
     same = np.r_[False, ids[1:] == ids[:-1]]
     rows = np.r_[False, (source[1:] == source[:-1]) & (kinds[1:] == Event.ROW) & (kinds[:-1] == Event.ROW)]
-    starts = (~(same & ((kinds == Event.PART) | rows))).nonzero()[0]  # where what goes together begins
+    starts = (~(same & ((kinds == Event.PART) | rows))).nonzero()[0]  # where a group of records begins
     last = np.r_[ids[starts][1:] != ids[starts][:-1], np.ones(min(len(starts), 1), bool)]
     first, end = starts[last], np.r_[starts[1:], len(ids)][last] - 1
     counts = kinds[first] <= Event.ROW
@@ -128,7 +128,7 @@ def _linked(identities: NDArray[np.uint64], registrations: NDArray[np.uint64]) -
         return identities
     both = ((identities != 0) & (registrations != 0)).nonzero()[0]
     linked = identities.copy()
-    linked[only] = registrations[only] ^ np.uint64(1)  # a space of their own: numbers of registrations alone
+    linked[only] = registrations[only] ^ np.uint64(1)  # a separate space for registration numbers
     if len(both):
         order = both[np.argsort(registrations[both], kind="stable")]
         found = np.searchsorted(registrations[order], registrations[only])

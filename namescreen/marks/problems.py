@@ -1,4 +1,4 @@
-"""A bounded list of what was wrong with an input, so that a million bad rows cost no more than twenty."""
+"""A bounded list of problems with an input: a million bad rows cost no more than twenty."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from ..errors import Problem
 __all__ = ["ProblemLog"]
 
 SHOWN_EACH = 20
-"""Problems kept one by one for each file and kind; the rest are counted."""
+"""The most problems kept for each file and kind; the rest are only counted."""
 SHOWN_EACH_OF_A_SET = 3
 """The same for files that are read as one set, such as a folder with one mark a file."""
 
@@ -30,7 +30,7 @@ class ProblemLog:
         return bool(self._kept)
 
     def reading(self, source: str, of_set: str = "") -> None:
-        """From now on problems are of `source`, counted together with those of the other files of its set, if any."""
+        """Assign the following problems to `source`, counted with those of the other files of its set, if any."""
         self.source, self.set = source, of_set
         if of_set:
             self._sets.add(of_set)
@@ -44,7 +44,7 @@ class ProblemLog:
             self._kept.append(Problem(what, remedy, self.source, line, field))
 
     def leave_out(self, what: str, remedy: str, line: int | None, kind: str = "") -> None:
-        """Note a row that gives no mark at all."""
+        """Note a row without a usable mark."""
         self.left_out += 1
         self.note(what, f"It was left out: {remedy}", line=line, kind=kind)
 

@@ -27,13 +27,13 @@ from .text_lines import lines, require_encoding
 __all__ = ["Progress", "Source", "read_marks", "read_names"]
 
 Progress = Callable[[int, int | None], None]
-"""Told now and then how much is done, and of how much (None: not known)."""
+"""Called with the amount done and the total (None: not known)."""
 
 EVERY = 4096
-"""Records between two calls of a progress function."""
+"""Records between two calls of the progress function."""
 LOOKED_INTO = 50
-"""Documents of an archive, or of XML in a folder, that are looked into before all are read, to find those to be read
-first; what goes beyond are files of one mark each."""
+"""The most documents of an archive or folder that are inspected first, to find those that must be read before the
+others. Larger sets are files of one mark each."""
 
 
 def read_marks(
@@ -91,7 +91,7 @@ class _Reading:
         self.records = self.line = 0
 
     def aside(self, containers: Sequence[Container]) -> None:
-        """Read what stands about marks in files of their own: it must be at hand when the marks come."""
+        """Read the side tables first: their facts must be known when the marks are read."""
         looked: Counter[Path] = Counter()
         for container in containers:
             if looked[container.group] >= LOOKED_INTO and container.path.suffix.lower() == ".xml":
@@ -119,7 +119,7 @@ class _Reading:
                     note_ignored([document.name], self.log)
         except DamagedError as error:
             if document.name not in self.read_aside:
-                return False  # it is read again, and then noted
+                return False  # it is read again later, and noted then
             self._damaged(error, None)
         return True
 
@@ -164,7 +164,7 @@ class _Reading:
         except DamagedError as error:
             self._damaged(error, self.line or None)
         except InputError as error:
-            if self.log.set:  # one of many, which are told together
+            if self.log.set:  # one of many, which are reported together
                 for problem in error.problems:
                     self.log.note(problem.what, problem.remedy, line=problem.line, field=problem.field)
             else:

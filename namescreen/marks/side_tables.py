@@ -1,7 +1,7 @@
-"""What stands about marks in other files than their own, kept on disk until the marks are read.
+"""Facts about marks from separate files, kept on disk until the marks are read.
 
 Some offices give one table a subject: classes here, owners there. The tables are read first, into an index in a
-temporary file that is gone afterwards, so that memory stays the same however large they are and in whatever order.
+temporary file that is deleted afterwards. Memory use does not depend on their size or order.
 """
 
 from __future__ import annotations
@@ -17,12 +17,12 @@ from ..errors import InputError, Problem
 __all__ = ["Facts", "SideTables"]
 
 Facts = dict[str, list[tuple[str, str]]]
-"""What is known about one key: for each field (rank, text), in the order read."""
+"""The facts about one key: for each field (rank, text), in reading order."""
 BATCH = 10_000
 
 
 class SideTables:
-    """Facts by key; `with SideTables() as tables` takes the file away in the end."""
+    """Facts by key; `with SideTables() as tables` deletes the file at the end."""
 
     def __init__(self) -> None:
         self._connection: sqlite3.Connection | None = None

@@ -1,6 +1,6 @@
 """From paths to readable documents: folders walked, gzip and zip opened.
 
-Everything streams: a file of any size costs a few megabytes, an archive of a hundred thousand files its directory.
+Everything streams: a file of any size costs a few megabytes, an archive only its directory.
 """
 
 from __future__ import annotations
@@ -44,10 +44,10 @@ class DamagedError(Exception):
 
 
 class Stream:
-    """The bytes of a document, whose first ones can be looked at; raises `DamagedError` where they cannot be had."""
+    """The bytes of a document, with a look at the first ones; raises `DamagedError` if they cannot be read."""
 
     def __init__(self, raw: IO[bytes]) -> None:
-        # What an archive gave before it turned out to be damaged is kept: `read` would lose it.
+        # Keep what a damaged archive gave before the damage: `read` would lose it.
         self._read: Callable[[int], bytes] = getattr(raw, "read1", raw.read)
         self._waiting = self.head = self._more(HEAD)
 

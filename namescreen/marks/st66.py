@@ -1,8 +1,7 @@
 """WIPO Standard ST.66, as the offices use it: one record as served, the European Union's and Sweden's open data, the
 exchange format of the national offices in Europe, and France's notices.
 
-Element names are those of ST.66 (schema of 2012). Where an office strays from them, the reading says so beside the
-place.
+Element names are those of ST.66 (schema of 2012). A comment marks each place where an office departs from them.
 """
 
 from __future__ import annotations
@@ -37,8 +36,7 @@ def mark_type(feature: str) -> str:
 
 
 def best_language(texts: list[tuple[str, str]], own: str) -> tuple[list[str], str]:
-    """Of texts in several languages the English ones, else those in the application's own, else the first's; and which
-    language that is."""
+    """The texts in one language, and which: English, else the application's language, else that of the first text."""
     given = {language.lower()[:2] for _, language in texts}
     first = texts[0][1].lower()[:2] if texts else ""
     language = next((one for one in ("en", own.lower()[:2], first) if one in given), "")
@@ -64,7 +62,7 @@ def joined_name(person: Node) -> str:
 
 
 def holders(node: Node) -> list[Node]:
-    """Who holds a mark: those called holders, where there are any, else those who applied for it."""
+    """The owners of a mark: its holders if any are named, else its applicants."""
     return [part for part in node.below("holder") if joined_name(part)] or list(node.below("owner"))
 
 
@@ -178,7 +176,7 @@ LAYOUT = XmlLayout(
         "Priority": "priority",
     },
     attributes={"TradeMark": {"operationCode": "operation"}},
-    # What speaks of other marks and other people.
+    # Elements about other marks and other people.
     skipped=frozenset({
         "MarkRecordDetails", "RepresentativeDetails", "CorrespondenceAddress", "MarkImageDetails", "MarkEventDetails",
         "PublicationDetails", "StaffDetails", "ClassDescriptionExt",

@@ -54,7 +54,7 @@ def mark_of(node: Node) -> Values:
         "classes": (nice_only if american else ", ".join)(classes),
         "goods": plain_goods(goods) if american else goods,
         "goods_language": language or ("en" if american else ""),
-        # What offices say among themselves is finer than the standard's words, and stands beside codes of their own.
+        # The offices' own status texts are finer than the standard's, and come with their own codes.
         "status": most_telling(map(node.first, _US_STATUS if american else _STATUS), office),
         "owner": _owners(node, american),
         "filed": node.first("filed"),
@@ -132,7 +132,7 @@ LAYOUT = XmlLayout(
         "Trademark": {"operationCategory": "operation"},
         "Applicant": {"sequenceNumber": "sequence"},
     },
-    # What speaks of other marks and other people.
+    # Elements about other marks and other people.
     skipped=frozenset({
         "NationalCorrespondent", "AssociatedMarkBag", "MarkEventBag", "PublicationBag",
         "MarkImageBag", "MarkSoundBag", "PostalAddressBag", "NationalTrademarkInformation", "StaffBag",

@@ -1,4 +1,4 @@
-"""Where a mark stands, out of an office's words or codes: live, pending, opposed, dead, or unknown.
+"""The status of a mark from an office's words or codes: live, pending, opposed, dead, or unknown.
 
 The words are the values of MarkCurrentStatusCode in WIPO ST.66 and the everyday words of registers in the languages
 that offices publish in (common practice, no single source; those of languages other than English from memory). A
@@ -17,11 +17,11 @@ __all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_te
 UNKNOWN, LIVE, DEAD, PENDING, OPPOSED = STATUSES = ("unknown", "live", "dead", "pending", "opposed")
 """Registered and in force; applied for; applied for and opposed; ended or refused; not stated or not understood."""
 
-# Each pattern is looked for in folded text; the first that is found decides.
+# The first pattern found in the folded text decides.
 _RULES = tuple(
     (re.compile(pattern), result)
     for pattern, result in (
-        # What goes on about a registration, and leaves it standing.
+        # Proceedings that leave a registration in force.
         (
             r"\bregistration (?:cancellation|revocation|invalidity|surrender|renewal|merge) "
             r"(?:pending|requested|filed|proceedings?)|"
@@ -84,7 +84,7 @@ _ACCENTS = str.maketrans("àâäáãåçéèêëíìîïñóòôöõúùûüýÿ
 
 
 def most_telling(statuses: Iterable[str], office: str = "") -> str:
-    """Of several things an office says of one mark's status, the first that is understood, else the first."""
+    """The first status text that is understood, else the first."""
     given = [status for status in statuses if status]
     return next((status for status in given if standing(status, office) != UNKNOWN), given[0] if given else "")
 

@@ -142,7 +142,7 @@ TABLES = (
         "Japan's standardised data", _names("yonpo code, shutugan no"), _japan, key="shutugan no", quoted=False
     ),
 )
-"""The first whose columns are there is taken."""
+"""The first layout whose columns are all present counts."""
 
 SIDES = (
     SideTable(

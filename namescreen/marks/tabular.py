@@ -1,4 +1,4 @@
-"""Marks from plain text, CSV, TSV and JSON Lines: one bad row never costs a good one."""
+"""Read marks from plain text, CSV, TSV and JSON Lines; a bad row never loses a good one."""
 
 from __future__ import annotations
 
@@ -24,10 +24,9 @@ Row = tuple[int, Values]
 
 _DELIMITERS = (",", "\t", ";", "|")
 LONGEST_RECORD = 2000
-"""Lines; a CSV record with more is taken for a quotation mark that was never closed."""
+"""The most lines of a CSV record; a longer one has a quotation mark that was never closed."""
 LOOKED_AT = 5000
-"""Rows by which it is settled whether the day or the month comes first in a column's dates, and whether a column can be
-that of the marks."""
+"""The rows that decide whether dates begin with the day or the month, and whether a column can hold marks."""
 _NUMBER = re.compile(r"[A-Za-z]{0,3}[\d\W_]*\d[\d\W_]*")
 
 

@@ -1,4 +1,4 @@
-"""What is counted of the sources of marks, and how a report cites them."""
+"""Counts for each source of marks, and how a report cites the source."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ __all__ = ["MOST_OFFICES", "Source", "Tally"]
 MOST_OFFICES = 3
 """Offices named for one source."""
 _WITH_WORDS = frozenset({"", "word", "combined", "other"})
-"""Types of marks that have words, or may."""
+"""Types of marks that have words or may have them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,7 @@ class Source:
 
 @dataclass(slots=True)
 class Tally:
-    """What is counted of one source while it is read."""
+    """The counts of one source while it is read."""
 
     name: str
     formats: dict[str, None] = field(default_factory=dict)

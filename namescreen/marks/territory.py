@@ -1,4 +1,4 @@
-"""Where a mark bites: the countries in which the register it stands in gives rights.
+"""Where a mark holds: the countries in which its register gives rights.
 
 Codes of offices are those of WIPO Standard ST.3, codes of countries those of ISO 3166-1 alpha-2. The members of the
 European Union are those since 2020-02-01 (Article 52 of its treaty, less the United Kingdom); of the Benelux office,
@@ -28,9 +28,9 @@ OFFICES = {
     "JP": "JPO", "KR": "Korea's office", "NO": "Patentstyret of Norway", "NZ": "IPONZ", "RO": "OSIM of Romania",
     "SE": "PRV of Sweden", "US": "USPTO", "WO": "WIPO",
 }  # fmt: skip
-"""What offices are called, for those whose files are known."""
+"""Names of the offices whose files are known."""
 _BY_DESIGNATION = frozenset({"WO", "IB", "AP", "EA", "GC"})
-"""Offices whose marks hold only where they were asked for."""
+"""Offices whose marks hold only in the designated countries."""
 _NAMES = {
     "uspto": "US", "united states": "US", "united states of america": "US", "usa": "US",
     "euipo": "EM", "ohim": "EM", "european union": "EM", "eutm": "EM", "ctm": "EM",

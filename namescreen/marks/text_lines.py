@@ -13,7 +13,7 @@ __all__ = ["Bytes", "encoding_of", "lines", "require_encoding"]
 
 
 class Bytes(Protocol):
-    """What can be read a part at a time."""
+    """A stream that is read in chunks."""
 
     def read(self, size: int, /) -> bytes:
         """At most `size` bytes; b"" at the end."""
@@ -22,7 +22,7 @@ class Bytes(Protocol):
 
 CHUNK = 1 << 20
 LONGEST_LINE = 1 << 20
-"""Bytes; a longer line is no mark (the longest goods texts are some hundred thousand), and is left out."""
+"""The most bytes of a line; longer lines are left out (the longest goods texts have some hundred thousand)."""
 
 _BOMS = (
     (codecs.BOM_UTF8, "utf-8"),

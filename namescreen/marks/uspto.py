@@ -23,11 +23,11 @@ _NO_MARK = frozenset("622 969 970".split())
 """Numbers given out by mistake, and records that exist only because something else was filed."""
 _OPPOSED = frozenset("774 801".split())
 _REGISTERED = frozenset("624 700 701 702 703 704 705 706 707 708 717 740 778 780 790 800".split())
-"""A registration stands, whatever goes on about it; every other code that is not above is an application's."""
+"""The registration is in force, whatever proceedings are pending; every other code not listed is an application's."""
 
 
 def standing(code: str) -> str:
-    """Where a mark stands by the office's status code of three digits, or "" if it is no such code."""
+    """The status for one of the office's three-digit codes, or "" for an unknown code."""
     if not re.fullmatch(r"\d{3}", code):
         return ""
     if code in _DEAD:
@@ -58,7 +58,7 @@ def plain_goods(text: str) -> str:
 
 
 def current_owners(named: Iterable[tuple[str, str]]) -> str:
-    """The names that carry the highest party type, each once: the office keeps all earlier owners beside them."""
+    """The names with the highest party type, each once: the office also keeps all earlier owners."""
     parties = [(int(kind) if kind.isdigit() else 0, name) for kind, name in named if name]
     newest = max((kind for kind, _ in parties), default=0)
     return "; ".join(dict.fromkeys(name for kind, name in parties if kind == newest))
@@ -70,7 +70,7 @@ def drawing_type(code: str) -> str:
 
 
 def long_words(node_texts: Iterable[tuple[str, str]], words: str) -> str:
-    """The words of a mark with what did not fit into its field, which stands in statements of type MK."""
+    """The words of a mark, completed from statements of type MK if they did not fit into the field."""
     more = [text for kind, text in node_texts if kind.startswith("MK")]
     return " ".join([words, *more]) if words else ""
 

@@ -1,4 +1,4 @@
-"""Records out of XML of any size: what a layout names is gathered, the rest passes by.
+"""Read records from XML of any size: keep what a layout names and skip the rest.
 
 Elements are known by their local names, whatever the prefix, because offices bind their own schemas to the names of
 WIPO's standards. The file streams through expat: one record is held at a time, and what one record may hold is
@@ -21,14 +21,14 @@ __all__ = ["Node", "RefusedError", "Value", "Values", "XmlLayout", "looks_like_x
 
 CHUNK = 1 << 16
 DEEPEST = 100
-"""Elements inside one another; the layouts stay below twenty."""
+"""The deepest nesting of elements that is read; the layouts stay below twenty."""
 LARGEST_RECORD = 1 << 22
-"""Characters of one record that are kept; the longest lists of goods are some hundred thousand."""
+"""The most characters kept of one record; the longest lists of goods have some hundred thousand."""
 LONGEST_TOKEN = 1 << 23
-"""Bytes of one tag, comment or attribute: expat reads a token that goes on from one chunk to the next again from its
-start, so that without a bound it takes time with the square of its length."""
+"""The most bytes of one tag, comment or attribute. Expat rereads a token from its start with every chunk, so a long
+token would take time quadratic in its length."""
 MOST_NAMES = 10_000
-"""Element names remembered; a layout has a few hundred."""
+"""The most element names kept in memory; a layout has a few hundred."""
 
 Value = tuple[str, str]
 """A text and the language it states ("" if none)."""
@@ -96,7 +96,7 @@ class XmlLayout:
     actions: dict[str, _Action | None] = field(default_factory=dict, compare=False, repr=False)
 
     def action(self, raw: str) -> _Action | None:
-        """What is done at an element; None: nothing."""
+        """The action at an element; None for no action."""
         name = raw.rpartition(":")[2]
         attributes = tuple(self.attributes.get(name, {}).items())
         found: _Action | None
@@ -122,7 +122,7 @@ class _Action:
 
 
 class RefusedError(Exception):
-    """The file is read no further."""
+    """Reading of the file stops here."""
 
     def __init__(self, what: str, remedy: str) -> None:
         super().__init__(what)

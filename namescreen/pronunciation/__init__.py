@@ -1,4 +1,4 @@
-"""How a name may sound: readings of words, phones, syllables, and how alike two readings sound.
+"""How a name may sound: readings of words, phones, syllables, and the similarity of two readings in sound.
 
 `alignment_batch` works on many phoneme codes at once and loads numpy, so it is imported by itself.
 """

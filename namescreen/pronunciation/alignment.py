@@ -1,9 +1,9 @@
-"""How alike two readings sound: a weighted alignment of their phones.
+"""Similarity of two readings in sound: a weighted alignment of their phones.
 
-Every phone of a code has a weight; two phones set against each other cost their articulatory difference times
-both weights, a phone set against nothing costs its own weight, and the cheapest alignment counts (dynamic
-programming, as in G. Kondrak, NAACL 2000). All costs are whole numbers, so that one pair and a batch agree
-exactly. `alignment_batch` does the same for many codes at once.
+Every phone of a code has a weight. Two aligned phones cost their articulatory difference times both weights, an
+unaligned phone costs its own weight, and the cheapest alignment counts (dynamic programming, as in G. Kondrak,
+NAACL 2000). All costs are whole numbers, so that one pair and a batch agree exactly.
+`alignment_batch` does the same for many codes at once.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ CLUSTERED = 1
 """Taken from a consonant that follows a consonant with no vowel after it, which is often lost in speech (acts as
 "ax"; Giegerich, English Phonology, 1992, on cluster simplification)."""
 RHYTHM = 0.1
-"""The share of closeness lost when one reading has no syllable to set against the other's; ours."""
+"""The share of similarity lost if one reading has no syllables and the other has; ours."""
 
 
 @lru_cache(maxsize=1 << 16)
@@ -45,7 +45,7 @@ def phone_weights(code: str) -> tuple[int, ...]:
 
 
 def rhythm_factor(syllables_a: int, syllables_b: int) -> float:
-    """What is left of closeness when the syllable counts differ; 1 if they are equal."""
+    """The factor on similarity for different syllable counts; 1 if they are equal."""
     if syllables_a == syllables_b:
         return 1.0
     return 1.0 - RHYTHM * abs(syllables_a - syllables_b) / max(syllables_a, syllables_b)
@@ -72,11 +72,11 @@ def _prepared(code: str) -> tuple[tuple[tuple[str, int, int], ...], list[int], i
 
 @lru_cache(maxsize=1 << 16)
 def sound_similarity(code_a: str, code_b: str, least: float = 0.0) -> float:
-    """How alike two codes sound, in [0, 1]: 1 the same, 0 nothing alike. Symmetric.
+    """The similarity of two codes in sound, in [0, 1]: 1 the same, 0 nothing in common. Symmetric.
 
-    The part of both readings, by weight, that the cheapest alignment sets against something alike; multiplied
-    by a factor for unequal syllable counts. Two empty codes are the same. A value below `least` may come out
-    as 0: the alignment stops once it cannot reach it.
+    The value is the share of weight that the cheapest alignment matches, times a factor for unequal syllable counts.
+    Two empty codes are the same. A value below `least` may be returned as 0: the alignment stops once it cannot
+    reach it.
     """
     if code_a == code_b:
         return 1.0
@@ -111,14 +111,14 @@ def _closest_in_python(codes: tuple[str, ...], others: tuple[str, ...], least: f
 
 @cache
 def phoneme_costs() -> PhonemeCosts:
-    """What is said above of phones, for the compiled code."""
+    """The weights and costs above as tables for the compiled code."""
     return PhonemeCosts(percent_differences(), BASE, VOWEL_LETTERS, first=FIRST, clustered=CLUSTERED, rhythm=RHYTHM)
 
 
 def _rows(code_a: str, code_b: str, most: int = 1 << 30) -> list[list[int]]:
     """The cost of the cheapest alignment of every beginning of one code with every beginning of the other.
 
-    No rows at all if every alignment costs more than `most`.
+    Empty if every alignment costs more than `most`.
     """
     differences = percent_differences()
     phones_a, phones_b = _prepared(code_a)[0], _prepared(code_b)[0]
@@ -149,7 +149,7 @@ def align(a: Sequence[str], b: Sequence[str]) -> tuple[tuple[str | None, str | N
     """The cheapest alignment of two readings, sound by sound.
 
     Takes ARPAbet phones; each step is a phone or None from either, and the cost of setting them against each
-    other, in [0, 1]: 0 the same sound, 1 a sound set against nothing.
+    other, in [0, 1]: 0 the same sound, 1 an unaligned sound.
     """
     code_a, code_b = code_of(a), code_of(b)
     rows = _rows(code_a, code_b)

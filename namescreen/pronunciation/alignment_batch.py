@@ -1,4 +1,4 @@
-"""Closeness of sound for many codes at once, and an upper bound on it that needs no alignment.
+"""Similarity in sound for many codes at once, and an upper bound on it that needs no alignment.
 
 The arithmetic is that of `alignment.sound_similarity`, in whole numbers, over arrays: every code is padded with
 sounds of no weight, which change no alignment. One step of the dynamic programme serves all codes.
@@ -26,11 +26,11 @@ for _one, _row in percent_differences().items():
     for _other, _cost in _row.items():
         _DIFFERENCE[_INDEX[_one], _INDEX[_other]] = _cost
 _PIECES, _PIECE = 3, 14
-"""The bits of `present` are looked up in pieces, since a table for all at once would not fit."""
+"""The bits of `present` are looked up in pieces: one table for all of them would not fit."""
 _WEIGHTS = 8
 """More than the weight of any sound (`alignment.phone_weights`)."""
 _CHUNK = 4096
-"""Codes aligned in one go: their working rows fit the processor's cache."""
+"""Codes aligned in one batch: their working rows fit the processor's cache."""
 
 
 @dataclass(frozen=True)
@@ -54,7 +54,7 @@ class SoundCodes:
 
 
 def prepare_codes(codes: Sequence[str]) -> SoundCodes:
-    """`codes` as arrays, to be compared again and again."""
+    """`codes` as arrays, for repeated comparison."""
     lengths = np.fromiter((len(code) for code in codes), dtype=np.int32, count=len(codes))
     order = np.argsort(lengths, kind="stable")
     longest = int(lengths.max(initial=0))

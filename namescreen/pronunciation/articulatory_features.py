@@ -117,11 +117,11 @@ _SALIENCE = {
 }  # fmt: skip
 # ALINE counts a rhotic vowel with retroflex (10); half of it here, since many speakers of English drop the r.
 _CONSONANT_SCALE = 35.0
-"""ALINE's score for a perfect match of consonants: a difference this large earns nothing."""
+"""ALINE's score for a perfect match of consonants: a difference this large leaves no similarity."""
 _VOWEL_SCALE = 15.0
 """ALINE's score for a perfect match of vowels (35 less 10 for each vowel)."""
 _ONSET_SHARE = 0.6
-"""How much of a diphthong is where it begins; that is its longer and louder part (Giegerich, English Phonology,
+"""The share of a diphthong's first part, which is longer and louder (Giegerich, English Phonology,
 1992, section 3.3; the figure is ours)."""
 
 _GLIDES = {

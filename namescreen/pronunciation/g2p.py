@@ -1,4 +1,4 @@
-"""Letters to sound and sound to letters: words and readings that no dictionary holds.
+"""Grapheme-to-phoneme and phoneme-to-grapheme conversion for words that are not in the dictionary.
 
 A joint-sequence n-gram model (M. Bisani and H. Ney, "Joint-sequence models for grapheme-to-phoneme conversion",
 Speech Communication 50, 2008): a word and its reading are one sequence of units, each one or two letters with
@@ -42,11 +42,11 @@ third of the held-out words, 40 and 7 had 26.6 % word error instead of 26.8 %, a
 _CHOICES, _CHOICES_WITHIN = 12, 7.0
 """The same for the units that may follow one context."""
 _MANY_ROWS = 5000
-"""Rows sought one by one before the whole table is read: about when that costs the same (0.1 s)."""
+"""Rows looked up one by one before the whole table is read: the costs then are about equal (0.1 s)."""
 _SHORT_ROW = 80
-"""Characters up to which a row is looked through each time; a longer one is sorted out once and kept."""
+"""The longest row that is scanned each time; a longer one is parsed once and kept."""
 _REMEMBERED = 400_000
-"""Steps remembered before all are let go: some 200 megabytes."""
+"""Steps cached before the cache is cleared: some 200 megabytes."""
 _SILENT = 3
 """Units without a phone that may stand in a row when a sound is spelled: the g, h and t of a silent -ght."""
 
@@ -62,8 +62,8 @@ _COST = {chr(0x21 + level): _LARGEST * (level / (_LEVELS - 1)) ** 2 for level in
 Arc = tuple[float, str, str, str, str]  # cost, next context, letters, phones, unit
 Step = tuple[float, list[Arc]]  # a cost common to all arcs, and the arcs
 Front = dict[tuple[str, str], float]  # (context, what has been written so far) -> cost
-# A place in a word that is read: the hypotheses kept there, cheapest first; and, for the place one letter on, the most
-# that one may cost and those that come from further back.
+# A place in a word: the hypotheses kept there, cheapest first; and, for the place one letter on, the highest cost
+# allowed and the hypotheses from earlier places.
 Place = tuple[list[tuple[tuple[str, str], float]], float, Front]
 
 # One context: the cost of leaving it for a shorter one, and the units that may follow, each as (unit, cost, units
@@ -72,7 +72,7 @@ Node = tuple[float, dict[str, list[tuple[str, float, int]]]]
 
 
 class JointModel:
-    """The model over one pair of tables; what is read from them is remembered."""
+    """The model over one pair of tables, with a cache of what was read."""
 
     def __init__(self, model: Table, units: Table) -> None:
         self._table = model
@@ -192,7 +192,7 @@ class JointModel:
         return [spent + arcs[0][0]] if arcs else []
 
     def _joined(self, context: str, own: list[tuple[str, float, int]], backoff: float, shorter: Step) -> Step:
-        """What follows a context: its own units, and those of the shorter context at the price of backing off."""
+        """The units after a context: its own, and those of the shorter context at the back-off cost."""
         spent, others = shorter
         spent += backoff
         if not own:
@@ -247,7 +247,7 @@ class JointModel:
         return row
 
     def _forget(self) -> None:
-        """Let go of what was worked out, once it has grown large: memory stays bounded over millions of words."""
+        """Clear the caches once they are large: memory stays bounded over millions of words."""
         if len(self._reading_steps) + len(self._spelling_steps) > _REMEMBERED:
             for memory in (self._by_letters, self._by_phones, self._reading_steps, self._spelling_steps):
                 memory.clear()
@@ -297,7 +297,7 @@ class PythonReadings:
                     if len(letters) == 1:
                         if total > limit_one:
                             if total > limit_two:
-                                break  # the arcs that follow cost no less
+                                break  # later arcs cost at least as much
                             continue
                         target = one
                         if total + within < limit_one:
@@ -329,8 +329,8 @@ class PythonReadings:
         return _merged(found)
 
     def _read_so_far(self, word: str, beam: int, within: float) -> list[Place]:
-        """The places of the word read last that stand in this one as well: a place depends on the letters up to it and
-        one more. Words in alphabetical order so take half the work."""
+        """The places shared with the previous word: a place depends on the letters up to it and one more. Words in
+        alphabetical order take half the work."""
         last, last_beam, last_within, places = self._last
         if (last_beam, last_within) != (beam, within):
             return [([((START, ""), 0.0)], math.inf, {})]
@@ -346,7 +346,7 @@ _by_cost = itemgetter(1)
 
 
 def _merged(found: dict[str, float]) -> list[tuple[str, float]]:
-    """Readings that differ in stress alone as one, stressed as the most probable of them; most probable first."""
+    """Readings that differ only in stress, merged into the most probable of them; most probable first."""
     total = reduce(add, found.values(), 0.0)  # sum() itself rounds otherwise from Python 3.12 on
     merged: dict[str, tuple[str, float]] = {}
     for reading, probability in sorted(found.items(), key=lambda item: (-item[1], item[0])):
@@ -358,7 +358,8 @@ def _merged(found: dict[str, float]) -> list[tuple[str, float]]:
 
 
 def _with_primary(reading: str) -> str:
-    """A reading without primary stress with it on the first vowel that has secondary, or else is full, or any."""
+    """The reading with primary stress. If it has none, it goes to the first vowel with secondary stress, else to the
+    first full vowel, else to the first vowel."""
     if "1" in reading:
         return reading
     if "2" in reading:

@@ -1,4 +1,4 @@
-"""A word as people read it who do not read it as English: every letter with its international value.
+"""The language-neutral reading of a word: every letter with its international value.
 
 Buyers and examiners outside the English-speaking countries meet an invented word without its language, and give the
 letters the values that most languages that write with them agree on. Those are the values that the International
@@ -32,11 +32,11 @@ _SOUNDS = tuple(value.split() for value in _VALUES.values())
 
 @lru_cache(maxsize=1 << 16)
 def language_neutral_reading(word: str) -> Pronunciation | None:
-    """The reading of a word by its letters' international values; None if it has others than a to z, or no vowel."""
+    """The reading by the letters' international values; None without a vowel or with letters beyond a to z."""
     if not (word.isascii() and word.isalpha() and word.islower()):
         return None
     sounds = [sound for found in _LETTERS.finditer(word) for sound in _SOUNDS[(found.lastindex or 1) - 1]]
-    phones = [sound for sound, _ in groupby(sounds)]  # what is written twice is the same sound, held
+    phones = [sound for sound, _ in groupby(sounds)]  # a doubled letter is the same sound, held
     vowels = [at for at, phone in enumerate(phones) if phone in VOWELS]
     if not vowels:
         return None

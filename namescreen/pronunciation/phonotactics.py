@@ -1,11 +1,11 @@
-"""How naturally a sound sequence falls on an English ear.
+"""Phonotactic probability: how natural a sequence of sounds is in English.
 
 A step's surprise is how much less likely a phone is after the two before it than anywhere: log2 of its probability
 at large over its probability there, in bits, learned from common dictionary words (wordlists/build/phonotactics.py).
 A phone that is merely rare thus costs nothing, a sequence that English avoids does. Phonotactic probability of this
 kind predicts how speakers judge invented words (M. Vitevitch and P. Luce, "Phonotactics, neighborhood activation,
-and lexical access for spoken words", 1999); a word is held against words of its own length, as short ones have few
-steps to be natural in.
+and lexical access for spoken words", 1999); a word is compared with words of its own length, since short ones have few
+steps.
 """
 
 from __future__ import annotations
@@ -21,12 +21,12 @@ from .pronouncing import pronounce
 __all__ = ["EDGE", "LONGEST", "PERCENTILES", "SHORTEST", "length_class", "pronounceability", "surprise_from"]
 
 EDGE = "#"
-"""Stands before and after a word."""
+"""The symbol before and after a word."""
 PERCENTILES = "percentiles"
 """Begins the keys of the rows that hold, for each length in phones, the hundred steps from the least surprising word
 to the most."""
 SHORTEST, LONGEST = 2, 10
-"""Lengths told apart; a shorter or longer word is held against these."""
+"""The shortest and longest lengths with their own scale; other words use the nearest."""
 _WORST_SHARE = 0.3
 """How much the single most surprising step counts beside the mean: one impossible cluster spoils a word. Ours."""
 _TOLERATED, _HALVED_BY = 3.0, 4.0
@@ -52,7 +52,7 @@ def surprise_from(costs: Mapping[str, Mapping[str, float]], code: str) -> float:
 
 
 def length_class(code: str) -> int:
-    """The length in phones that a code is held against."""
+    """The length in phones of the words that a code is compared with."""
     return max(SHORTEST, min(LONGEST, len(code)))
 
 

@@ -1,4 +1,4 @@
-"""Whether a name is spelled as it is heard, and heard as it is spelled.
+"""How predictable the spelling of a heard name is, and the sound of a written one.
 
 A listener who hears a name must guess its letters, a reader must guess its sound. Both guess by what words they
 know and by how letters and sounds usually go together (`g2p`).
@@ -21,7 +21,7 @@ from .word_parts import readings_from_parts
 __all__ = ["heard_as_spelled", "spelled_as_heard", "spellings"]
 
 _CONSIDERED, _BEAM, _WITHIN = 200, 10, 5.0
-"""How far spellings are searched before probabilities are shared out: at most, at a place, behind the best."""
+"""The limits of the search for spellings: how many in all, how many at a place, how far behind the best."""
 _KNOWN_TO_NOBODY, _KNOWN_TO_ALL = 2.0, 5.0
 """Zipf frequencies between which a word is known to a growing share of people (1 in 10 million words to 1 in
 10 thousand); the line between them is ours."""
@@ -100,7 +100,7 @@ def spelled_as_heard(word: str) -> float:
 
 
 def _words_heard(marked: str) -> dict[str, float]:
-    """The words that sound so, each with its Zipf frequency."""
+    """The words with this sound, each with its Zipf frequency."""
     value = open_table("words_by_sound.tsv").get(marked.replace("1", "").replace("2", ""))
     pairs = (item.split(":") for item in value.split(" ")) if value else ()
     return {word: float(frequency) for word, frequency in pairs}

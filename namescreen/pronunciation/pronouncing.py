@@ -21,7 +21,7 @@ __all__ = ["Pronunciation", "pronounce", "pronounce_many", "pronounce_words"]
 
 Source = Literal["dictionary", "parts", "spelling", "letters"]
 _CONSIDERED = 4
-"""Readings searched for whatever the limit, so that the first ones do not depend on it."""
+"""The fewest readings that are searched for, so that the first ones do not depend on the limit."""
 
 _SOURCES: tuple[Source, ...] = ("dictionary", "parts", "spelling")
 """Where readings come from, the most certain first."""
@@ -64,7 +64,7 @@ class Pronunciation:
 def pronounce(word: str, limit: int = 3) -> tuple[Pronunciation, ...]:
     """The likely readings of one word, most likely first; never empty if it has a letter a to z once folded.
 
-    What is not such a letter is passed over: numerals and symbols are put into words by `names.parse`.
+    Other characters are ignored: `text.parse` puts numerals and symbols into words.
     """
     return _readings(word)[: max(1, limit)]
 
@@ -91,7 +91,7 @@ def pronounce_words(words: Iterable[str], limit: int = 3) -> tuple[Pronunciation
         return ()
     if len(choices) == 1:
         return choices[0]
-    if len(choices) > 5:  # the product would grow without end: vary only the first five words
+    if len(choices) > 5:  # vary only the first five words: the product grows exponentially
         choices[5:] = [readings[:1] for readings in choices[5:]]
     joined = []
     for readings in product(*choices):

@@ -1,7 +1,7 @@
 """Syllables, stress, rhyme and alliteration of a reading.
 
 Division follows the maximal onset principle (D. Kahn, Syllable-based Generalizations in English Phonology,
-1976): consonants between vowels open the second syllable as far as English words may begin so. Onsets obey
+1976): consonants between vowels join the second syllable as far as an English word may begin with them. Onsets obey
 the sonority sequencing principle, rising towards the vowel, with /s/ before a voiceless stop as the one
 exception (G. Clements, "The role of the sonority cycle in core syllabification", 1990; H. Giegerich, English
 Phonology, 1992, chapter 6).

@@ -52,7 +52,7 @@ _ENDINGS: tuple[tuple[str, tuple[str, ...], str], ...] = (
 
 
 def readings_from_parts(word: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """The known words that a word the dictionary lacks is made of, and its readings; both empty if there are none."""
+    """The known words that make up an unknown word, and its readings; both empty if there are none."""
     parts, readings = _inflected(word)
     return (parts, readings) if readings else _compound(word)
 

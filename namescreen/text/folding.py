@@ -16,7 +16,7 @@ _ACCENTED_SCRIPTS = ("LATIN", "GREEK", "CYRILLIC")
 
 
 def fold(text: str) -> str:
-    """`text` without what the ear and a hurried eye ignore: case, accents, ligatures, width, control characters.
+    """`text` without case, accents, ligatures, character width and control characters.
 
     Idempotent. Accents go from Latin, Greek and Cyrillic letters; marks of other scripts stay.
     """

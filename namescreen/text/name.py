@@ -14,7 +14,7 @@ __all__ = ["Name", "parse"]
 
 @dataclass(frozen=True, slots=True)
 class Name:
-    """A name, divided and folded once.
+    """A name, split into words and folded once.
 
     `text` is the name as given, trimmed; `words` its folded words, in order; `spoken` the ways it may be read
     aloud, each a tuple of ordinary words, most likely first, never empty for a name with words.
@@ -26,7 +26,7 @@ class Name:
 
     @property
     def letters(self) -> str:
-        """The folded letters and digits with all division removed."""
+        """The folded letters and digits without spaces."""
         return "".join(self.words)
 
     def __str__(self) -> str:
@@ -35,7 +35,7 @@ class Name:
 
 @lru_cache(maxsize=65536)
 def parse(text: str) -> Name:
-    """The one way in: `text` as a `Name`. Never fails; a text without letters or digits has no words."""
+    """Parse `text` as a `Name`. Never fails; a text without letters or digits has no words."""
     words = tokenize(text)
     shown = text[:MAX_LENGTH]
     if not (shown.isascii() and shown.isprintable()):

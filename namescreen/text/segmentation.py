@@ -1,6 +1,6 @@
 """Segmentation: the parts that a reader sees in a closed word.
 
-`best_split` is the one search for parts. What counts as a part, and how readily it is seen, is the caller's knowledge.
+`best_split` searches for the parts; the caller scores them.
 """
 
 from __future__ import annotations
@@ -13,14 +13,14 @@ __all__ = ["best_split", "split_closed_compound"]
 Score = TypeVar("Score", float, tuple[int, float])
 
 KNOWN, RECOGNISED = 2.0, 3.0
-"""Zipf values from which a word is known as a whole, and from which a reader sees it inside another without help (about
-once in a million words)."""
+"""Zipf values from which a word is known, and from which readers recognise it inside another (about once in a million
+words)."""
 
 
 def best_split(word: str, score: Callable[[str, str], Score | None], shortest: int = 2) -> tuple[str, str] | None:
     """The two parts of `word`, each of at least `shortest` letters, with the highest `score`; None if there are none.
 
-    `score` is None for parts that nobody sees. Of equal scores the longest first part counts.
+    `score` is None for parts that nobody recognises. Of equal scores the longest first part counts.
     """
     best: tuple[Score, tuple[str, str]] | None = None
     for cut in range(shortest, len(word) - shortest + 1):
@@ -35,7 +35,7 @@ def split_closed_compound(word: str, zipf: Callable[[str], float], shortest: int
     """`word` as two known words (herbwell -> herb well) where that reads better than one, else as it is.
 
     `zipf` gives a word's frequency on the Zipf scale (log10 of occurrences per thousand million words; 0 for
-    unknown). A word that is itself known stays whole; both parts must be common enough to be seen.
+    unknown). A word that is itself known stays whole; both parts must be common enough to be recognised.
     """
     if len(word) < 2 * shortest or not word.isascii() or zipf(word) >= KNOWN:
         return (word,)

@@ -10,11 +10,11 @@ from .folding import fold
 __all__ = ["LEET_LETTERS", "MAX_LENGTH", "tokenize"]
 
 MAX_LENGTH = 300
-"""Longer names are cut here before any work: no office registers word marks near this length (common
+"""Longer names are cut to this length: no office registers word marks near this length (common
 practice, no source), and every cost below is bounded by it."""
 
 _PLAIN = re.compile(r"[A-Z]*[a-z]*(?: +[A-Z]*[a-z]*)*")
-"""Names that are divided at their spaces alone, as most are."""
+"""Names that are split at their spaces alone, as most are."""
 
 _SYMBOLS = {"&": " and ", "+": " plus ", "@": " at ", "%": " percent ", "#": " number ", "№": " number "}
 LEET_LETTERS = {"!": "i", "$": "s", "@": "a", "0": "o", "1": "i", "3": "e", "5": "s", "7": "t"}
