@@ -41,7 +41,7 @@ def classes(
 
     "likely" is from 0 to 1: how likely it is that some of the goods are in the class.
     """
-    from namescreen.goods import CLASSES, EXPLAINED
+    from namescreen.goods import CLASSES, EXPLAINED, remark
     from namescreen.goods import classes as classes_of
 
     if every:
@@ -55,7 +55,7 @@ def classes(
             raise InputError(
                 Problem(
                     f"no word of {goods!r} is known" if goods else "no goods are given",
-                    "Say it in everyday English words, or read what each class holds: namescreen classes --all",
+                    "Say it in everyday words, best in English, or see what each class holds: namescreen classes --all",
                 )
             )
         rows = [
@@ -69,6 +69,8 @@ def classes(
             | _below(one.number, form)
             for one in found
         ]
+    if goods and not every and (read := remark(goods)):
+        sys.stderr.write(f"Read in English. {read}\n")
     columns = ALL if every else COLUMNS
     show(rows, (*columns, CSV[-1]) if form in (Format.csv, Format.markdown) else columns, form)
     if form is Format.table:

@@ -17,7 +17,8 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from ..text import parse
 from .nice import CLASSES
-from .phrases import base_form
+from .wording import in_english
+from .words import base_form
 
 __all__ = ["STEP", "ZERO", "ClassGuess", "classes", "features", "guesses", "likely_classes"]
 
@@ -77,7 +78,7 @@ def likely_classes(goods: str) -> tuple[int, ...]:
 
 @lru_cache(maxsize=1 << 12)
 def _cached(goods: str) -> tuple[ClassGuess, ...]:
-    return guesses(goods, open_table("class_weights.tsv").get)
+    return guesses(in_english(goods).english, open_table("class_weights.tsv").get)
 
 
 def guesses(goods: str, weights: Weights) -> tuple[ClassGuess, ...]:

@@ -18,11 +18,15 @@ from .description import is_settled_place, is_surname
 from .evidence import Judged, is_acronym, read, values
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import grounds_for, languages_of, laws_of
+from .nice import CLASSES
 from .phrases import goods_words, plain_words
 from .protected import ProtectedSign, protected_signs
+from .wording import not_read
 
-__all__ = ["Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
+__all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
 
+GOODS_AS_WORDED = "distinctiveness for the goods as worded"
+"""The check that is not made where goods cannot be read."""
 NOTHING_OWN = 0.1
 """The score of a name without a word that could identify anyone."""
 CLAIM_SCORE = 0.3
@@ -94,8 +98,8 @@ class Distinctiveness:
 
     `category` is the worst of the languages and markets asked for. `kinds` are kinds that the law treats apart
     (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
-    `not_assessed` the languages for which there is no table; `markets` the findings by law; `protected` signs that
-    may not be registered, or would mislead."""
+    `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
+    by law; `protected` signs that may not be registered, or would mislead."""
 
     category: str
     score: float
@@ -139,8 +143,9 @@ def distinctiveness(
     common ones, where only words that are no English words are translated. A foreign word is as descriptive as its
     translation (doctrine of foreign equivalents, TMEP 1209.03(g); EUTMR Article 7(2)). Without
     markets the laws of the US, the EU and GB are told. `classes` are the stated Nice classes, for protected signs.
-    `NotChecked` if the goods are not stated, the name holds no letter or digit, or it is in a script whose words are
-    not known here.
+    Goods in another language are read in English; for goods that cannot be read the classes are used, and
+    `not_assessed` says so. `NotChecked` if the goods are not stated, or neither read nor classed, the name holds no
+    letter or digit, or it is in a script whose words are not known here.
     """
     if not goods_words(goods):
         return NotChecked("distinctiveness", "the goods are not stated in words")
@@ -148,7 +153,18 @@ def distinctiveness(
         return NotChecked("distinctiveness", "the name holds no letter or digit")
     codes = tuple(dict.fromkeys(markets or ()))
     asked = None if languages is None and not codes else (*(languages or ()), *languages_of(codes))
-    return _distinctiveness(name, " ".join(goods.split()), asked, codes or None, tuple(classes))
+    found = _distinctiveness(name, " ".join(goods.split()), asked, codes or None, tuple(classes))
+    unread = not_read(goods)
+    if not unread or isinstance(found, NotChecked) or found.category in CATEGORIES[:2]:  # a tie is one all the same
+        return found
+    numbers = tuple(sorted(set(classes)))
+    if not numbers:
+        return NotChecked("distinctiveness", f"no classes are stated, and the goods are {unread}")
+    held = "; ".join(CLASSES[number] for number in numbers)
+    found = _distinctiveness(name, held, asked, codes or None, numbers)
+    used = f"{unread}; what is in class {', '.join(map(str, numbers))} was used instead"
+    missing = (NotChecked(GOODS_AS_WORDED, used),)
+    return found if isinstance(found, NotChecked) else replace(found, not_assessed=(*missing, *found.not_assessed))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -12,7 +12,6 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from ..lexicon import association, kinds, lexicon, zipf
-from ..tables import open_table
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import classes
@@ -20,6 +19,7 @@ from .coinage import divided, heard_as, initials_of, is_coined, understood
 from .context import context
 from .description import NOTHING, SURNAME, Evidence, describe, is_settled_place, is_surname
 from .phrases import Item, base_form, items, plain_words
+from .words import is_trade_word
 
 __all__ = ["NAME", "WORD", "Judged", "Meaning", "is_acronym", "is_trade_word", "judge_phrase", "read", "values"]
 
@@ -148,11 +148,6 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         others = (one for one in (*found, *unknown) if "surname" not in one.why)
         evidence = max(others, key=lambda one: one.weight, default=NOTHING)
     return Judged(word, evidence, coined, _asked(word, goods, evidence, coined, personal, is_name and surnames))
-
-
-def is_trade_word(word: str) -> bool:
-    """Whether lists of goods use the word (matcha), in English."""
-    return f"w:{base_form(word)}" in open_table("class_weights.tsv")
 
 
 @lru_cache(maxsize=1 << 13)

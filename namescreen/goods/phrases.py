@@ -10,9 +10,9 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import kinds, lexicon, zipf
-from ..lexicon.morphology import DETACHMENTS
-from ..text import parse
+from ..lexicon import kinds, lexicon
+from .wording import in_english
+from .words import base_form, is_noun, plain_words
 
 __all__ = ["GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
 
@@ -42,15 +42,14 @@ _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
     being relating containing
 """)
-_POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 _BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """One item of a list of goods: its `text`, and what it says, in base forms. `head` is what it is, or what is dealt
-    in; `dealing` the service in it (retail, repair), empty for goods and for other services; `modifiers` which kind of
-    it, `rest` what else is said: material, purpose, contents."""
+    """One item of a list of goods: its `text`, in English, and what it says, in base forms. `head` is what it is, or
+    what is dealt in; `dealing` the service in it (retail, repair), empty for goods and for other services; `modifiers`
+    which kind of it, `rest` what else is said: material, purpose, contents."""
 
     text: str
     head: str
@@ -75,36 +74,10 @@ class GoodsWord:
     head: bool
 
 
-def plain_words(text: str) -> tuple[str, ...]:
-    """The folded words of `text` with possessives taken off: women's magazine -> women, magazine."""
-    return parse(_POSSESSIVE.sub("", text)).words
-
-
-def base_form(word: str) -> str:
-    """The base form under which the lexicon holds `word`, a noun first; the word itself if it is unknown."""
-    bases = lexicon().bases_by_pos(word)
-    nouns = bases.get("n", ())
-    if len(nouns) > 1 and not (nouns[0] == word and _has_own_meaning(word)):
-        return max((form for form in nouns if form != word), key=zipf)
-    return (nouns or bases.get("v") or bases.get("a") or (_regular_singular(word),))[0]
-
-
-def _regular_singular(word: str) -> str:
-    """The singular of a word that is not in the lexicon, if that is in use (apps: app); else the word."""
-    forms = (word[: -len(old)] + new for old, new in DETACHMENTS["n"] if word.endswith(old))
-    return max((word, *forms), key=lambda form: zipf(form) if len(form) > 2 else 0.0) if len(word) > 3 else word
-
-
-def _has_own_meaning(plural: str) -> bool:
-    """Whether a plural is the name of a thing of its own (glasses, arms), and in use as such."""
-    own = (sense for sense in lexicon().senses(plural, "n", labelled=False) if plural in sense.words)
-    return any(sense.domain == "noun.artifact" and sense.count > 2 for sense in own)
-
-
 @lru_cache(maxsize=4096)
 def items(text: str) -> tuple[Item, ...]:
     """The items of a list of goods or services, in order, each once; empty if it holds no telling word."""
-    found = [item for part in _BETWEEN.split(text) if (item := _item(part)) is not None]
+    found = [item for part in _BETWEEN.split(in_english(text).english) if (item := _item(part)) is not None]
     return tuple(dict.fromkeys(found))
 
 
@@ -123,7 +96,7 @@ def _item(text: str) -> Item | None:
                 dealing = dealing or word
         dealing = dealing or next((word for word in named[:-1] if word in _DEALING), "")
         named = [*(word for word in named[:-1] if word not in _DEALING), *named[-1:]]
-        kept = named if len(named) < len(phrase) and not last and not (named and _is_noun(named[-1])) else []
+        kept = named if len(named) < len(phrase) and not last and not (named and is_noun(named[-1])) else []
         if named and not kept:
             rest = tuple(dict.fromkeys(word for other in phrases[at + 1 :] for word in other if word not in _FORM))
             if not dealing and any(other[-1] == "service" for other in phrases[at + 1 :]):
@@ -137,14 +110,7 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
     next phrase."""
     if word not in _FORM and word not in _DEALING:
         return False
-    return bool(before and _is_noun(before[-1])) or not last
-
-
-def _is_noun(word: str) -> bool:
-    """Whether `word` is a noun sooner than an adjective, or in no dictionary."""
-    senses = lexicon().senses(word, labelled=False)
-    uses = {pos: sum(sense.count + 1 for sense in senses if sense.pos == pos) for pos in "na"}
-    return uses["n"] >= uses["a"]
+    return bool(before and is_noun(before[-1])) or not last
 
 
 def _telling(phrase: list[str]) -> tuple[str, ...]:
@@ -157,7 +123,7 @@ def _telling(phrase: list[str]) -> tuple[str, ...]:
 def goods_words(text: str) -> tuple[GoodsWord, ...]:
     """The telling words of a goods text, in order, each once, and what the lexicon holds as one of them together."""
     found: dict[str, bool] = {}
-    for part in _BETWEEN.split(text):
+    for part in _BETWEEN.split(in_english(text).english):
         item = _item(part)
         if item is None:
             continue

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from ..lexicon import association, lexicon
@@ -14,6 +14,7 @@ from ..tables import open_table
 from .classification import classes
 from .context import ancestors, leading_senses
 from .phrases import Item, items
+from .wording import not_read, remark
 
 __all__ = ["GRADES", "Relatedness", "all_evidence", "relatedness", "score_of"]
 
@@ -59,7 +60,9 @@ def relatedness(
 ) -> Relatedness | NotChecked:
     """How related two lists of goods or services are; symmetric. The closest two items decide.
 
-    Stated classes narrow down what the words may mean. `NotChecked` if one side states neither goods nor classes."""
+    Stated classes narrow down what the words may mean. Goods in another language are read in English,
+    and where no word is known the classes alone are compared, and the reasons say so. `NotChecked` if one side states
+    neither classes nor goods that can be read."""
     one = (" ".join(goods_a.split()), tuple(sorted(set(classes_a))))
     other = (" ".join(goods_b.split()), tuple(sorted(set(classes_b))))
     return _relatedness(*sorted((one, other)))
@@ -72,13 +75,20 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
     if one == other and items(one[0]):
         return Relatedness(1.0, ("the same goods",))
     pairs = [(a, b) for a in items(one[0]) for b in items(other[0])]
-    if not pairs:  # a list of classes without words
+    alike = any(a.head == b.head for a, b in pairs)  # one need not know a word to see it twice
+    unread = [] if alike else [(told, stated) for goods, stated in (one, other) if (told := not_read(goods))]
+    for told, stated in unread:
+        if not stated:
+            return NotChecked("goods_relatedness", f"no classes are stated, and some goods are {told}")
+    if not pairs or unread:  # a list of classes without words
         found = _by_class(_chances(one), _chances(other))
         score = score_of(found.evidence, _weights())
-        return Relatedness(score, ("by class alone, which says little", found.why)) if score else Relatedness(0.0)
+        reasons = ("by class alone, which says little", found.why) if score else ()
+        return Relatedness(score, (*reasons, *(f"{told}; the classes were compared instead" for told, _ in unread)))
     pairs.sort(key=lambda pair: -_likeness(*pair))
     judged = [_judge(a, b, one[1], other[1]) for a, b in pairs[:MOST_PAIRS]]
-    return max(judged, key=lambda found: (found.score, sorted(found.reasons)))
+    best = max(judged, key=lambda found: (found.score, sorted(found.reasons)))
+    return replace(best, reasons=(*best.reasons, *filter(None, map(remark, (one[0], other[0])))))
 
 
 def _likeness(one: Item, other: Item) -> float:

@@ -126,7 +126,9 @@ class _Checks:
         close = () if isinstance(marks, NotChecked) else marks
         goods = [mark.goods_relatedness for one in close for mark in (one, *one.others)]
         unjudged = [NOT_JUDGED for one in close if _may_hide_a_knockout(one)]
-        reasons = dict.fromkeys(one for one in (*parts, *goods, *unjudged, *missing) if isinstance(one, NotChecked))
+        unread = _goods_not_read(distinctiveness)
+        told = (*parts, *unread, *goods, *unjudged, *missing)
+        reasons = dict.fromkeys(one for one in told if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
     def compounds(self, name: str) -> tuple[str, ...]:
@@ -226,6 +228,15 @@ def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChec
         return NotChecked(check, str(error))
     except ImportError as error:
         return NotChecked(check, f"this installation lacks a part that the check needs ({error})")
+
+
+def _goods_not_read(found: Distinctiveness | NotChecked) -> tuple[NotChecked, ...]:
+    """What is to be said where the classes stood in for goods that could not be read."""
+    if isinstance(found, NotChecked):
+        return ()
+    from ..goods import GOODS_AS_WORDED
+
+    return tuple(one for one in found.not_assessed if one.check == GOODS_AS_WORDED)
 
 
 @cache

@@ -1,0 +1,251 @@
+"""Goods worded in another language, read in English: the one door for all who read goods.
+
+A list stays as it is where its words are mostly English. Else the language is the one that has most of its words, and
+each word gives way to its most reliable translation. The same is asked of each item of a list that is mostly English.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from ..lexicon import Translation, association, kinds, languages, lexicon, translations, zipf
+from ..tables import open_table
+from ..text import fold, split_closed_compound
+from .words import base_form, is_noun, is_trade_word, without_possessives
+
+__all__ = ["Wording", "in_english", "not_read", "remark"]
+
+LEAST_SURE, SURE = 0.45, 0.75
+"""How reliable a translation must be in the language of the list, and to take a word for a foreign one: as for a word
+of a name in a language that is asked for, and in one that is not."""
+GUESSED = frozenset(("compound", "spelling"))
+GUESS = 0.6
+"""What a guess counts towards the language: parts and spellings agree by chance in one that was not meant."""
+IN_USE = 3.8
+"""Zipf value from which a word that no dictionary has is taken for English all the same (slang), if it is no name."""
+RARE = 3.0
+"""Zipf value below which an English word that no list of goods holds may as well be a foreign one."""
+LONGEST_SHOWN = 60
+
+_SMALL_WORDS = {
+    "de": "und:and oder:or von:of vom:of aus:of für:for zum:for zur:for mit:with ohne:without in:in der: "
+    "die: das: den:",
+    "fr": "et:and ou:or de:of des:of du:of d:of pour:for à:for au:for aux:for avec:with sans:without en:of le: "
+    "la: les: l:",
+    "es": "y:and e:and o:or de:of del:of para:for con:with sin:without en:in el: la: los: las:",
+    "it": "e:and ed:and o:or di:of del:of della:of dei:of delle:of d:of per:for da:for con:with senza:without in:of "
+    "il: la: lo: i: gli: le: l:",
+    "nl": "en:and of:or van:of uit:of voor:for met:with zonder:without de: het:",
+    "pt": "e:and ou:or de:of do:of da:of dos:of das:of para:for com:with sem:without em:of o: a: os: as:",
+    "sv": "och:and eller:or av:of för:for till:for med:with utan:without",
+    "da": "og:and eller:or af:of til:for med:with uden:without",
+    "nb": "og:and eller:or av:of til:for med:with uten:without",
+    "fi": "ja:and sekä:and tai:or varten:",
+    "pl": "i:and oraz:and lub:or z:of ze:of dla:for do:for na:for bez:without",
+    "cs": "a:and nebo:or z:of ze:of pro:for na:for s:with se:with bez:without",
+    "sk": "a:and alebo:or z:of zo:of pre:for na:for s:with so:with bez:without",
+    "hu": "és:and vagy:or a: az: való:",
+    "ro": "și:and sau:or de:of din:of pentru:for cu:with fără:without",
+    "hr": "i:and ili:or od:of iz:of za:for s:with bez:without",
+    "sl": "in:and ali:or od:of iz:of za:for z:with s:with brez:without",
+    "et": "ja:and või:or",
+    "lt": "ir:and arba:or iš:of su:with be:without",
+    "lv": "un:and vai:or no:of ar:with bez:without",
+    "el": "και:and ή:or από:of για:for με:with χωρίς:without το: τα: του: της: των:",
+    "tr": "ve:and veya:or için: ile:with",
+    "bg": "и:and или:or от:of за:for със:with с:with без:without на:of",
+    "ru": "и:and или:or из:of для:for с:with без:without на:for",
+    "uk": "і:and та:and або:or з:of із:of для:for без:without на:for",
+}
+"""Small words of each language and the English one that does the same work in a list of goods, or nothing; from memory
+of each language's grammar."""
+_SMALL = {
+    code: {fold(word): english for word, _, english in (pair.partition(":") for pair in text.split())}
+    for code, text in _SMALL_WORDS.items()
+}
+_ANY_SMALL = frozenset(word for words in _SMALL.values() for word in words)
+_PLAINLY_ENGLISH = frozenset(("and", "by", "for", "from", "of", "the", "with"))
+_ENGLISH_TOO = frozenset("a as be do i in is no o s so".split())
+_NAMES = frozenset(("given name", "surname", "place"))
+_WORD = re.compile(r"[^\W_]+(?:-[^\W_]+)*")
+_SEPARATOR = re.compile(r"([,;()/\n])")
+_ITEMS = re.compile(r"([,;\n])(?![^(]*\))")
+
+
+def _joined(parts: list[str]) -> str:
+    """Words and the separators between them as one text: no space before a comma, one after it."""
+    return re.sub(r" ?([,;)/]) ?", r"\1 ", " ".join(filter(None, parts))).replace("( ", "(").strip()
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """Goods as read: in `english` words, from `language` (BCP 47). `unread` are the words that no table here knows, as
+    they are written; `understood` whether any word is known."""
+
+    english: str
+    language: str = "en"
+    unread: tuple[str, ...] = ()
+    understood: bool = True
+
+
+@lru_cache(maxsize=1 << 13)
+def in_english(goods: str) -> Wording:
+    """`goods` in English words; as they are where they are English, or hold nothing that can be read."""
+    if not _is_foreign(goods):
+        parts = _ITEMS.split(goods)
+        if not any(map(_is_foreign, parts)):
+            return Wording(goods)
+        read = [_translated(part) if _is_foreign(part) else Wording(part.strip()) for part in parts]
+        found = next(one.language for one in read if one.language != "en" or one.unread)
+        unread = tuple(word for one in read for word in one.unread)
+        return Wording(_joined([one.english for one in read]), found, unread)
+    return _translated(goods)
+
+
+def not_read(goods: str) -> str:
+    """What to say of goods of which no word is known, "" if there is one, or there are no words at all."""
+    return "" if in_english(goods).understood else f'not read: "{_shown(goods)}" holds no word that is known here'
+
+
+def remark(goods: str) -> str:
+    """How goods of another language were read, in words; "" for English ones and such as are not read at all."""
+    read = in_english(goods)
+    if read.language == "en":
+        return ""
+    unread = f", not read: {', '.join(dict.fromkeys(read.unread))}" if read.unread else ""
+    return f'{read.language}: "{_shown(goods)}" read as "{_shown(read.english)}"{unread}'
+
+
+def _shown(text: str) -> str:
+    text = " ".join(text.split())
+    return text if len(text) <= LONGEST_SHOWN else f"{text[:LONGEST_SHOWN].rstrip()} ..."
+
+
+def _words(text: str) -> Iterator[tuple[str, str]]:
+    """Each word as written and folded."""
+    for found in _WORD.finditer(without_possessives(text)):
+        yield found[0], fold(found[0])
+
+
+def _is_foreign(text: str) -> bool:
+    """Whether more words are foreign, the small ones among them, than are plainly English; a rare English word (fraise,
+    bijou) tells neither way."""
+    words = tuple(_words(text))
+    count = Counter(_standing(*word) for word in words)
+    if not (count["foreign"] or (count["rare"] and count["small"])):
+        return False
+    lead = count["foreign"] + count["small"] - count["english"]
+    return lead > 0 or (lead == 0 and (count["small"] > 0 or not all(written.isascii() for written, _ in words)))
+
+
+@lru_cache(maxsize=1 << 14)
+def _standing(written: str, folded: str) -> str:
+    """What a word is to a reader of English: english, rare, foreign, a small foreign word, or one that says nothing."""
+    plain = written.isascii()  # the, but not thé
+    if plain and folded in _PLAINLY_ENGLISH:
+        return "english"
+    if folded in _ANY_SMALL and not (plain and (folded in _ENGLISH_TOO or is_trade_word(folded))):
+        return "small"
+    if (plain and "function word" in kinds(folded)) or len(folded) == 1 or any(map(str.isdigit, folded)):
+        return "nothing"
+    known = lexicon().known(folded)
+    if is_trade_word(folded) or (known and zipf(folded) >= RARE):
+        return "english"
+    if known or zipf(folded) >= IN_USE:
+        return "rare" if known or kinds(folded) & _NAMES else "english"
+    if any(one.score >= SURE and one.source not in GUESSED for one in translations(folded)):
+        return "foreign"
+    parts = folded.split("-") if "-" in folded else split_closed_compound(folded, zipf)
+    return "english" if len(parts) > 1 and all(map(_may_be_english, parts)) else "foreign"
+
+
+def _may_be_english(word: str) -> bool:
+    return lexicon().known(word) or is_trade_word(word) or "function word" in kinds(word)
+
+
+def _translated(text: str) -> Wording:
+    words = tuple(_words(text))
+    language = _language_of(words)
+    if not language:
+        strange = tuple(pair for pair in words if _standing(*pair) == "foreign")
+        known = any(_standing(*pair) in ("english", "rare") or _in_vectors(pair[1]) for pair in words)
+        return Wording(text, unread=tuple(written for written, _ in strange), understood=known)
+    unread: list[str] = []
+    told = []
+    for part in _SEPARATOR.split(text):
+        runs: list[list[str]] = [[]]
+        small: list[str] = []
+        for written, folded in _words(part):
+            if folded in _SMALL.get(language, {}):
+                small.append(_SMALL[language][folded])
+                runs.append([])
+                continue
+            found = _best(folded, language)
+            if not found and _standing(written, folded) == "foreign":
+                unread.append(written)
+            runs[-1].append(found.english if found else folded)
+        ordered = [" ".join(_head_last(run)) for run in runs]
+        told.append(" ".join(filter(None, (one for pair in zip(ordered, (*small, ""), strict=True) for one in pair))))
+        if _SEPARATOR.fullmatch(part):
+            told[-1] = part
+    return Wording(_joined(told), language, tuple(unread))
+
+
+def _in_vectors(word: str) -> bool:
+    """Whether the vectors of association hold the word: what it goes with is known, if not what it means."""
+    return association(word, word) is not None
+
+
+def _language_of(words: tuple[tuple[str, str], ...]) -> str:
+    """The language that has most of the words, most reliably; "" if none has any word that is not small."""
+    best, most = "", 0.0
+    telling = [pair[1] for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
+    for code in languages():
+        if code == "la":  # nobody's market
+            continue
+        small = _SMALL.get(code, {})
+        read = (_best(word, code) for word in telling if word not in small)
+        found = [one for one in read if one and (one.score >= SURE or one.source not in GUESSED)]
+        if not found:
+            continue
+        value = sum(one.score * (GUESS if one.source in GUESSED else 1.0) for one in found)
+        value += sum(folded in small for _, folded in words)
+        if value > most:
+            best, most = code, value
+    return best
+
+
+@lru_cache(maxsize=1 << 14)
+def _best(folded: str, language: str) -> Translation | None:
+    """The most reliable translation; of equal ones a word for goods before others, and a common one before a rare."""
+    in_use = zipf(folded) > 0  # a word met in English texts is not taken apart, nor taken for a misspelling
+    found = [
+        one
+        for one in translations(folded, language)
+        if one.score >= LEAST_SURE and not (in_use and one.source in GUESSED)
+    ]
+    return max(found, key=lambda one: (one.score, *_worth(one.english)), default=None)
+
+
+def _worth(english: str) -> tuple[bool, float]:
+    *_, last = words = english.split()
+    of_goods = is_noun(last) and f"h:{base_form(last)}" in open_table("class_weights.tsv")
+    return of_goods, min(map(zipf, words))
+
+
+def _head_last(run: list[str]) -> list[str]:
+    """The words of a phrase with adjectives before the noun, as in English: candles scented, scented candles."""
+    nouns = [lexicon().known(last) and is_noun(last) for last in map(_last, run)]
+    if not run or nouns[-1] or not any(nouns):
+        return run
+    return [one for one, noun in sorted(zip(run, nouns, strict=True), key=lambda pair: pair[1])]
+
+
+def _last(english: str) -> str:
+    """The last word of a phrase; the whole phrase if it is one adjective (sweet-smelling)."""
+    joined = english.replace(" ", "-")
+    return joined if lexicon().known(joined) else english.split()[-1]

@@ -1,0 +1,57 @@
+"""Words of goods texts: their base forms, and what is known of them."""
+
+from __future__ import annotations
+
+import re
+
+from ..lexicon import lexicon, zipf
+from ..lexicon.morphology import DETACHMENTS
+from ..tables import open_table
+from ..text import parse
+
+__all__ = ["base_form", "is_noun", "is_trade_word", "plain_words", "without_possessives"]
+
+_POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
+
+
+def plain_words(text: str) -> tuple[str, ...]:
+    """The folded words of `text` with possessives taken off: women's magazine -> women, magazine."""
+    return parse(without_possessives(text)).words
+
+
+def without_possessives(text: str) -> str:
+    """`text` with the ending of possessives taken off: women's, girls' -> women, girls."""
+    return _POSSESSIVE.sub("", text)
+
+
+def base_form(word: str) -> str:
+    """The base form under which the lexicon holds `word`, a noun first; the word itself if it is unknown."""
+    bases = lexicon().bases_by_pos(word)
+    nouns = bases.get("n", ())
+    if len(nouns) > 1 and not (nouns[0] == word and _has_own_meaning(word)):
+        return max((form for form in nouns if form != word), key=zipf)
+    return (nouns or bases.get("v") or bases.get("a") or (_regular_singular(word),))[0]
+
+
+def _regular_singular(word: str) -> str:
+    """The singular of a word that is not in the lexicon, if that is in use (apps: app); else the word."""
+    forms = (word[: -len(old)] + new for old, new in DETACHMENTS["n"] if word.endswith(old))
+    return max((word, *forms), key=lambda form: zipf(form) if len(form) > 2 else 0.0) if len(word) > 3 else word
+
+
+def _has_own_meaning(plural: str) -> bool:
+    """Whether a plural is the name of a thing of its own (glasses, arms), and in use as such."""
+    own = (sense for sense in lexicon().senses(plural, "n", labelled=False) if plural in sense.words)
+    return any(sense.domain == "noun.artifact" and sense.count > 2 for sense in own)
+
+
+def is_noun(word: str) -> bool:
+    """Whether `word` is a noun sooner than an adjective, or in no dictionary."""
+    senses = lexicon().senses(word, labelled=False)
+    uses = {pos: sum(sense.count + 1 for sense in senses if sense.pos == pos) for pos in "na"}
+    return uses["n"] >= uses["a"]
+
+
+def is_trade_word(word: str) -> bool:
+    """Whether lists of goods use the word (matcha), in English."""
+    return f"w:{base_form(word)}" in open_table("class_weights.tsv")

@@ -1,0 +1,119 @@
+"""Goods worded in other languages. The examples are from memory of each language; no source."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from namescreen.goods import (
+    GOODS_AS_WORDED,
+    Distinctiveness,
+    Relatedness,
+    classes,
+    distinctiveness,
+    in_english,
+    items,
+    not_read,
+    relatedness,
+    remark,
+)
+from namescreen.outcome import NotChecked
+from tests.conftest import Run
+
+SAID = [
+    ("de", "Blumentöpfe aus Ton und Gießkannen", 21, "flower pots", "motor oil"),
+    ("fr", "bijoux en argent", 14, "jewellery", "fire extinguishers"),
+    ("es", "jabones de lavanda", 3, "soaps", "bicycles"),
+    ("it", "candele profumate", 4, "candles", "dog food"),
+    ("nl", "hondenspeelgoed", 28, "toys", "wine"),
+    ("sv", "kattmat", 31, "cat food", "jewellery"),
+    ("fi", "hunajaa", 30, "honey", "bicycles"),
+    ("hu", "gyertyák", 4, "candles", "tea"),
+    ("pl", "mydło i szampon", 3, "soap", "furniture"),
+    ("pt", "mel e geleias", 30, "honey", "furniture"),
+    ("cs", "sýr a máslo", 29, "cheese", "jewellery"),
+    ("ro", "lumânări parfumate", 4, "candles", "cheese"),
+]
+
+
+@pytest.mark.parametrize(("language", "goods", "number", "same", "other"), SAID)
+def test_goods_of_other_languages_are_read(language: str, goods: str, number: int, same: str, other: str) -> None:
+    assert in_english(goods).language == language
+    assert number in [guess.number for guess in classes(goods)]
+    near, far = relatedness(goods, same), relatedness(goods, other)
+    assert isinstance(near, Relatedness)
+    assert isinstance(far, Relatedness)
+    assert near.grade in ("high", "identical")
+    assert far.grade in ("none", "low")
+    assert remark(goods) in near.reasons
+
+
+@pytest.mark.parametrize(
+    "goods",
+    [
+        "tea", "herb planters of glazed clay; herb seeds", "kimono", "women's clothing", "bijou gift boxes",
+        "chat software", "kombucha", "smartwatches", "pet treats", "skincare",
+        "wine, pain relief sprays", "T-shirts", "3D printers", "",
+    ],
+)  # fmt: skip
+def test_english_goods_stay_as_they_are(goods: str) -> None:
+    assert in_english(goods).english == goods
+    assert not remark(goods)
+
+
+def test_words_that_are_english_too_are_read_in_the_language_of_the_list() -> None:
+    assert [item.head for item in items("Tee, Kräutertee, Kaffee")] == ["tea", "tea", "coffee"]
+    assert [item.head for item in items("Tee")] == ["tee"]
+
+
+def test_one_foreign_item_of_an_english_list_is_read() -> None:
+    assert in_english("tea, Kräutertee, coffee").english == "tea, herb tea, coffee"
+
+
+def test_a_name_that_says_the_goods_is_as_weak_as_for_english_goods() -> None:
+    for name in ("Herb Tea", "Velpora"):
+        found, plain = distinctiveness(name, "Kräutertee"), distinctiveness(name, "herb tea")
+        assert isinstance(found, Distinctiveness)
+        assert isinstance(plain, Distinctiveness)
+        assert (found.category, found.score) == (plain.category, plain.score)
+
+
+def test_goods_that_cannot_be_read_are_said_and_the_classes_used() -> None:
+    goods = "草本茶"
+    assert "not read" in not_read(goods)
+    assert classes(goods) == []
+    assert isinstance(relatedness(goods, "tea"), NotChecked)
+    by_class = relatedness(goods, "tea", [30])
+    assert isinstance(by_class, Relatedness)
+    assert any("not read" in reason and "classes" in reason for reason in by_class.reasons)
+    assert isinstance(distinctiveness("Tea Leaf", goods), NotChecked)
+    found = distinctiveness("Tea Leaf", goods, classes=[30])
+    assert isinstance(found, Distinctiveness)
+    assert found.not_assessed[0].check == GOODS_AS_WORDED
+    assert "class 30" in found.not_assessed[0].because
+
+
+def test_words_left_over_are_named() -> None:
+    assert "not read: zzyzxq" in remark("Kräutertee mit Zzyzxq").lower()
+
+
+@settings(deadline=None)
+@given(st.text(max_size=60))
+def test_any_text_is_read_or_said_not_to_be(goods: str) -> None:
+    read = in_english(goods)
+    assert read == in_english(goods)
+    assert bool(not_read(goods)) is not read.understood
+
+
+def test_the_command_says_how_goods_were_read(run: Run) -> None:
+    done = run("classes", "Kräutertee")
+    assert done.returncode == 0, done.stderr
+    assert " 30 " in done.stdout
+    assert 'de: "Kräutertee" read as "herb tea"' in done.stderr
+
+
+def test_a_screening_says_what_was_used_for_goods_that_are_not_read(run: Run) -> None:
+    done = run("screen", "--name", "Velpora", "--goods", "草本茶", "--classes", "30", "--format", "jsonl")
+    assert done.returncode == 0, done.stderr
+    assert "class 30 was used instead" in done.stdout
