@@ -135,8 +135,9 @@ def _own(evocation: Evocation) -> Iterator[Idea]:
 def _meant(evocation: Evocation) -> Iterator[Idea]:
     """Words with a meaning that touches the brief, or that are known to suit what it speaks of."""
     apt = _apt(evocation)
+    terms = {term.word for term in evocation.terms}
     for known in _known():
-        if known.kind in ("first", "title"):
+        if known.kind in ("first", "title") or known.word.casefold() in terms:
             continue
         touches = evocation.meaning(known.keys)
         if known.kind == "find" and " " not in known.word:

@@ -20,11 +20,12 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 12, "pair": 2.2, "changed": 2, "figure": 2.4, "affix": 0.8, "foreign": 0.8}
+_SHARE = {"found": 13, "pair": 1.8, "changed": 1.4, "figure": 2.6, "affix": 0.6, "foreign": 0.6}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-_SELDOM = {"affix": 0.01, "foreign": 0.03}  # what even the first name of a kind costs that seldom pleased readers
+_SELDOM = {"affix": 0.05, "foreign": 0.05, "changed": 0.02, "pair": 0.02}
+"""What even the first name of a construction costs that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
-_SAME_TERM = 0.12  # what a whole page about one term of the brief costs
+_SAME_TERM = 0.06  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
 _SPREAD = 1.5  # how steeply a share that is used up costs more
