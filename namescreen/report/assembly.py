@@ -22,6 +22,7 @@ from .model import (
     Goods,
     ListSearched,
     NameEntry,
+    ProtectedSign,
     Reading,
     Report,
     Weights,
@@ -141,7 +142,8 @@ def _mark(found: screening.CloseMark, coined: bool) -> CloseMark:
 def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:
     if isinstance(found, NotChecked):
         return found
-    return Distinctiveness(found.category, _score(found.score), tuple(found.reasons), found.hint)
+    signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask) for one in found.protected)
+    return Distinctiveness(found.category, _score(found.score), tuple(found.reasons), found.hint, signs)
 
 
 def _reading(found: Found) -> Reading:

@@ -104,6 +104,10 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
     bars = part.category == "generic"
     evidence = f"{part.category} ({number(part.score)})"
+    if part.protected and not bars:
+        first = part.protected[0]
+        level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
+        return Finding("distinctiveness", level, f'"{first.sign}": {shorten(first.reason, 60)}', part.score, label="")
     return Finding(
         "distinctiveness",
         Level.SERIOUS if bars else level,

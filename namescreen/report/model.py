@@ -73,13 +73,26 @@ class CloseMark:
 
 
 @dataclass(frozen=True, slots=True)
+class ProtectedSign:
+    """A sign in a name that the law protects, or that misleads: what it is, whether it is likely to stand in the way,
+    and whom to ask."""
+
+    sign: str
+    serious: bool
+    reason: str
+    ask: str
+
+
+@dataclass(frozen=True, slots=True)
 class Distinctiveness:
-    """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive."""
+    """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
+    are signs in it that may not be registered, whatever the score."""
 
     category: str
     score: float
     reasons: tuple[str, ...] = ()
     hint: str = ""
+    protected: tuple[ProtectedSign, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

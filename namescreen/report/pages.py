@@ -72,7 +72,7 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
 
 
 def _sentences(found: Distinctiveness) -> str:
-    told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint else ())]
+    told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint and not found.protected else ())]
     return " ".join(_sentence(text) for text in told)
 
 

@@ -209,6 +209,10 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     if isinstance(found, NotChecked):
         return []
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
+    if found.protected:
+        first = found.protected[0]
+        told = f'{name} holds "{first.sign}", {shorten(first.reason, 120)}: may it be used for {goods} at all?'
+        return [f"{told} Ask also {shorten(first.ask, 120)}."]
     reasons = in_one_sentence(found.reasons)
     because = f" ({shorten(reasons, 160)})" if reasons else ""
     if found.category == "generic":

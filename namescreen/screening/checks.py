@@ -29,6 +29,10 @@ OVER_FETCH = 2
 """So many times the names asked for are searched where the goods are known. Words that merely describe the goods count
 less, which changes the order; the search itself does not know the goods."""
 
+LEAST_JUDGED = 60
+"""This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
+of the list. Ours, not fitted."""
+
 SAYS_THE_SAME = 0.8
 """Closeness in meaning from which a mark may be a translation of the name. Ours, not fitted."""
 
@@ -87,13 +91,14 @@ def _searched(
             if progress:
                 progress(done, len(names))
         return
-    wide = top * OVER_FETCH if checks.goods else top
+    wide = max(top * OVER_FETCH, LEAST_JUDGED)
     said = [checks.compounds(name) for name in names]
     searched = register.search([text for name, more in zip(names, said, strict=True) for text in (name, *more)], wide)
     for done, (name, more) in enumerate(zip(names, said, strict=True), 1):
         _, hits = next(searched)
         close = checks.close_marks(name, [*hits, *(hit for _ in more for hit in _near(next(searched)[1]))])
-        yield name, (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK))
+        gravest = max(close, key=lambda mark: mark.concern, default=None)
+        yield name, (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
         if progress:
             progress(done, len(names))
 
@@ -185,9 +190,7 @@ class _Checks:
             return NotChecked("distinctiveness", "the goods of the product are not stated in words")
         from ..goods import distinctiveness
 
-        return distinctiveness(
-            name, self.goods, languages=self.languages, markets=self.markets, classes=self.classes
-        )
+        return distinctiveness(name, self.goods, languages=self.languages, markets=self.markets, classes=self.classes)
 
     def _readings(self, name: str) -> tuple[Reading, ...]:
         from ..connotations import readings
