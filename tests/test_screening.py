@@ -387,3 +387,25 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         validate(one)
     (dutch,) = screen(["Pocket Kite"], register, goods="kites", classes=[28], languages=["nl"])
     assert all(close.translation == "" for close in marks_of(dutch))  # closeness in meaning may find it all the same
+
+
+def test_the_verdict_does_not_turn_on_how_many_marks_are_shown(tmp_path: Path) -> None:
+    """Dead marks and marks for other goods, closer in letters, do not hide the mark that matters."""
+    near = "".join(f"Nettlegri{letter},dead,9,telephones\n" for letter in "abcdefghijkl")
+    path = tmp_path / "marks.csv"
+    path.write_text(f"mark,status,class,goods\n{near}Nettlegrunth,registered,30,sauces\n")
+    register = read_register([path])
+    worst = [
+        max(mark.concern for mark in marks_of(one))
+        for top in (1, 5, 20)
+        for one in screen(["Nettlegrin"], register, goods="sauces", classes=[30], top=top)
+    ]
+    assert worst[0] == worst[1] == worst[2] > 0
+
+
+def test_a_protected_sign_is_a_finding_and_a_question_of_its_own(tmp_path: Path) -> None:
+    """Whatever the place on the continuum: the word of the Olympic movement for any goods."""
+    (found,) = screen(["Olympic Ember"], None, goods="hot sauce", classes=[30])
+    assert not isinstance(found.distinctiveness, NotChecked)
+    assert [one.sign for one in found.distinctiveness.protected] == ["olympic"]
+    assert found.distinctiveness.protected[0].ask

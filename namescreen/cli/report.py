@@ -64,6 +64,8 @@ class Form(StrEnum):
     csv = "csv"
 
 
+_OTHER_PROGRAMS = frozenset({".pdf", ".doc", ".docx", ".odt", ".rtf", ".xls", ".xlsx", ".ods"})
+"""Endings of forms that a report cannot be written in: a file of another kind under them would open nowhere."""
 _ENDINGS = {".html": Form.html, ".htm": Form.html, ".json": Form.json, ".csv": Form.csv}
 # How each form begins, the picture included: what stands in a file tells whether it may be replaced.
 _BEGINNINGS = (
@@ -213,6 +215,12 @@ def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form
     """The form of each file to write; None stands for standard output."""
     if not outputs:
         return {None: form or Form.markdown}
+    foreign = [path for path in outputs if form is None and path.suffix.casefold() in _OTHER_PROGRAMS]
+    if foreign:
+        raise InputError(
+            Problem("is no form that a report has", "Write .html and print it from a browser", str(path))
+            for path in foreign
+        )
     if form is not None and len(outputs) > 1:
         raise InputError(Problem("one form is given for several files", "Let their endings say it", "--format"))
     return {

@@ -128,7 +128,7 @@ class Desk:
         elif word == "back":
             self._back()
         elif word in _DONE:
-            self._about(word, rest)
+            self._about(word, rest.removeprefix("like ") if word in ("more", "less") else rest)
         elif word in ("add", "without") and rest:
             self._concept(word, rest)
         elif word == "senses" and rest:

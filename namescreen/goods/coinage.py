@@ -10,6 +10,7 @@ from functools import lru_cache
 import jellyfish
 
 from ..lexicon import kinds, lexicon, words_of_kind, zipf
+from ..tables import open_table
 from ..text import best_split
 from .context import context
 from .description import NOTHING, Evidence, is_trade_name
@@ -28,10 +29,10 @@ _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
 @lru_cache(maxsize=1 << 14)
 def is_coined(word: str) -> bool:
     """Whether the folded `word` is in no word list as an ordinary word: not a lemma, place, name or common
-    form."""
+    form, nor one of the rare words that brainstorming knows the meaning of."""
     if lexicon().known(word):
         return is_trade_name(word)
-    return not kinds(word) - {"surname"}
+    return not (kinds(word) - {"surname"} or f"find {word}" in open_table("naming_ideas.tsv"))
 
 
 @lru_cache(maxsize=1 << 13)

@@ -9,9 +9,7 @@ from functools import lru_cache
 
 __all__ = ["EU", "Ground", "grounds_for", "languages_of", "laws_of"]
 
-EU = frozenset(
-    "AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split()
-)
+EU = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
 """The member states of the European Union (ISO 3166-1), in which an EU trade mark holds."""
 
 _LAWS = {

@@ -119,6 +119,7 @@ def test_strict_says_what_was_not_checked(run: Run) -> None:
         (("brief.toml", "-o", "notes.md"), "notes.md: is there already, and is no report"),
         (("brief.toml", "-o", "fresh.md"), "fresh-figure.svg: is there already, and is no report"),
         (("brief.toml", "-o", "."), "is a folder"),
+        (("brief.toml", "-o", "report.pdf"), "report.pdf: is no form that a report has. Write .html"),
         (("brief.toml", "-o", "/dev/null"), "/dev/null: is no ordinary file"),
         (("brief.toml", "-o", "nowhere/r.md"), "lies in a folder that does not exist"),
         (("brief.toml", "-o", "a.md", "-o", "b.html", "--format", "json"), "--format: one form is given"),

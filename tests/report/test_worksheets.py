@@ -18,10 +18,19 @@ from namescreen.report import Report, to_csv, to_markdown
 from namescreen.report.costs import money, worksheet
 from namescreen.report.coverage import market_cover, partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
-from namescreen.report.findings import mark_level, matters, words_read
+from namescreen.report.findings import findings, mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
 from namescreen.report.mark_tables import REGISTER_HEADS, mark_cells, register_cells
-from namescreen.report.model import CloseMark, CostItem, Costs, Distinctiveness, Goods, NameEntry, Reading
+from namescreen.report.model import (
+    CloseMark,
+    CostItem,
+    Costs,
+    Distinctiveness,
+    Goods,
+    NameEntry,
+    ProtectedSign,
+    Reading,
+)
 from namescreen.report.questions import MOST, general_questions, questions
 from namescreen.report.record import law_page
 from namescreen.report.register_facts import held_in, remarks, status
@@ -340,3 +349,14 @@ def test_the_record_says_which_registers_cover_a_market(report: Report) -> None:
     assert german.missing == ("the national register (DE)", "international registrations (WO)")
     assert british.searched == ()
     assert re.search(r"\| DE +\| EU marks \(EM\) +\| the national register \(DE\)", to_markdown(searched))
+
+
+def test_a_protected_sign_is_serious_and_asked_about_whatever_the_score(report: Report) -> None:
+    sign = ProtectedSign("olympic", True, "a word kept for the Olympic movement", "the national Olympic committee")
+    held = Distinctiveness("fanciful", 0.9, (), "A coined word is usually the strongest kind", (sign,))
+    one = replace(report.names[0], distinctiveness=held)
+    found = next(each for each in findings(one) if each.check == "distinctiveness")
+    assert (found.level, "olympic" in found.evidence) == (Level.SERIOUS, True)
+    asked = " ".join(questions(one, report))
+    assert "a word kept for the Olympic movement" in asked
+    assert "Ask also the national Olympic committee." in asked
