@@ -90,6 +90,8 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
     # A sum of shares may end a last digit above 1.
     appearance = min(1.0, model.appearance(found.look, *found.looks))
     heard = min(1.0, model.sound_of_names(found.sound, *found.sounds))
+    if found.heard and found.sound >= 1.0:
+        heard = 1.0  # read alike from end to end, however the letters divide into words (4ever, forever)
     said = min(1.0, model.meaning(*found.meanings))
     overall = at_least_covered(model.overall(*found.elements, found.strongest, appearance, heard), found.elements[0])
     return Scores(appearance, heard if found.heard else None, said if found.meant else None, min(1.0, overall))
