@@ -134,7 +134,7 @@ def compiled_find(
     blob, start = np.ascontiguousarray(blob), np.ascontiguousarray(start)
     find = library.strings_find
     find.restype = c_int64
-    count = len(start) - 1
+    count = max(len(start) - 1, 0)  # damaged boundaries may be empty: no texts
     arguments = address(blob), c_int64(len(blob)), address(start), c_int64(count)
 
     def found(text: str, held: object = (blob, start)) -> int | None:
