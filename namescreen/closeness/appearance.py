@@ -39,7 +39,7 @@ Numbers = TypeVar("Numbers", float, "NDArray[np.float64]")
 """One number or an array of them: the arithmetic of a pair of words is also that of a whole register."""
 
 FLOOR = 0.5
-"""Raw likeness at or below which two words are not seen as alike at all. Half of the letters in place is what
+"""Raw similarity at or below which two words are not seen as alike at all. Half of the letters in place is what
 unrelated words of equal length reach by chance at the upper end (measured: 1 in 50 of random pairs from the
 lexicon); a floor also makes the search of a register exact, because most words then score 0 by definition."""
 
@@ -49,10 +49,10 @@ PREFIX_LETTERS, PREFIX_BONUS = 4, 0.08
 Winkler's (1990), with a slightly smaller step than his 0.1 because order is already measured."""
 
 ORDER = 0.5
-"""Share of raw likeness that comes from letters in a common order, the rest from edits; ours."""
+"""Share of raw similarity that comes from letters in a common order, the rest from edits; ours."""
 
 INSIDE, INSIDE_START, INSIDE_ELSEWHERE, SHORTEST_INSIDE = 0.45, 0.55, 0.5, 3
-"""Raw likeness given to a word of at least three letters that stands wholly inside another; what its share of the
+"""Raw similarity given to a word of at least three letters that stands wholly inside another; what its share of the
 length adds where it begins the other word, and where it stands elsewhere (one mark incorporated in the other: TMEP
 1207.01(b)(iii))."""
 
@@ -60,7 +60,7 @@ DIFFERENT = 0.99
 """The most that two words look alike whose letters differ in any way."""
 
 SHAPE_ONLY = 0.97
-"""Likeness of words that differ only by shapes easily taken for one another (modern, modem)."""
+"""Similarity of words that differ only by shapes easily taken for one another (modern, modem)."""
 
 # Shapes taken for one another at a glance: common practice, no source; the digit pairs are also in Unicode's
 # confusables data (UTS #39).
@@ -77,7 +77,7 @@ def confusable_skeleton(word: str) -> str:
 
 @lru_cache(maxsize=1 << 16)
 def appearance_similarity(one: str, other: str) -> float:
-    """Raw likeness of two folded words by letters: 1 = the same; symmetric. See `above_floor`."""
+    """Raw similarity of two folded words by letters: 1 = the same; symmetric. See `above_floor`."""
     if one == other:
         return 1.0
     if not one or not other:
@@ -91,12 +91,12 @@ def appearance_similarity(one: str, other: str) -> float:
 
 
 def inside(shorter: Numbers, longer: Numbers, share: float) -> Numbers:
-    """Raw likeness of a word and a longer one that holds it, by their numbers of letters and what the share counts."""
+    """Raw similarity of a word and a longer one around it, by their numbers of letters and what the share counts."""
     return INSIDE + share * shorter / longer
 
 
 def edits_and_order(edits: Numbers, order: Numbers) -> Numbers:
-    """Raw likeness from the likeness by edits (OSA) and by letters in a common order (Indel), each in [0, 1]."""
+    """Raw similarity from the similarity by edits (OSA) and by letters in a common order (Indel), each in [0, 1]."""
     return (1 - ORDER) * edits + ORDER * order
 
 

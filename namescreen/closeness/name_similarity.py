@@ -35,7 +35,7 @@ where plain words say most. Of the tried values, those that fit the ratings best
 
 ENOUGH = 0.7
 """What names that say the same word for word count at least, as a share of being the same, however different they look
-and sound: likeness in one aspect can be enough (TMEP 1207.01(b)). Of 0.5 to 0.8 the one that serves decisions and
+and sound: similarity in one aspect can be enough (TMEP 1207.01(b)). Of 0.5 to 0.8 the one that serves decisions and
 ratings together best."""
 EVOKES = 0.3
 """The share of a name's meaning that a coined name must bring to mind or share for meaning to be judged at all."""

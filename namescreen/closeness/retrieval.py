@@ -33,11 +33,11 @@ __all__ = [
 ]
 
 JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.65
-"""Raw likeness at or below which two names run together are not taken for one another. Higher than for words:
+"""Raw similarity at or below which two names run together are not taken for one another. Higher than for words:
 the longer the strings, the more of them agrees by chance."""
 
 JOINED = 0.95
-"""What a likeness counts that only shows when the words are run together."""
+"""What a similarity counts that only shows when the words are run together."""
 
 COUNTS_FIRST = 0.1
 """Weight from which a word can be a name's first: an article in front changes nothing."""
@@ -49,18 +49,18 @@ class Parameters(NamedTuple):
     """What the score turns on."""
 
     stronger_aspect: float = 0.8
-    """Share of a word pair's likeness that comes from the stronger of look and sound, the rest from their mean."""
+    """Share of a word pair's similarity that comes from the stronger of look and sound, the rest from their mean."""
     meaning_share: float = 0.85
-    """Likeness of two words that say the same in other words, as a share of being the same word."""
+    """Similarity of two words that say the same in other words, as a share of being the same word."""
     different_meaning: float = 0.8
-    """What is left of the likeness of two known words whose meanings have nothing in common."""
+    """What is left of the similarity of two known words whose meanings have nothing in common."""
     fuller_side: float = 0.3
     """How far a mark taken over whole into a longer one counts: the weight of the better covered name, the rest
     falls to the worse covered one (TMEP 1207.01(b)(iii))."""
     first_word: float = 0.25
     """Share of the remaining gap closed when the first words that count are the same."""
     weak_element: float = 0.5
-    """How much less a likeness counts that rests on weak words only: the exponent grows by this times the
+    """How much less a similarity counts that rests on weak words only: the exponent grows by this times the
     missing strength (TMEP 1207.01(b)(viii))."""
     enough_strength: float = 0.5
     """Weight of the shared words from which on nothing is taken off."""
@@ -93,7 +93,7 @@ def stop_words(features: Features) -> frozenset[str]:
 
 
 def similarity_unspaced(raw: Numbers, floor: float) -> Numbers:
-    """What a raw likeness of two names without their spaces counts."""
+    """What a raw similarity of two names without their spaces counts."""
     return JOINED * above_floor(raw, floor)
 
 

@@ -34,7 +34,7 @@ __all__ = [
 ]
 
 FLOOR = 0.6
-"""Raw likeness at or below which two words are not heard as alike at all: the level that 1 in 100 of random
+"""Raw similarity at or below which two words are not heard as alike at all: the level that 1 in 100 of random
 pairs of words from the lexicon reaches (measured)."""
 
 LETTERS = 0.5
@@ -101,7 +101,7 @@ def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunc
 
 @lru_cache(maxsize=1 << 16)
 def sound_similarity_of_words(one: tuple[str, ...], other: tuple[str, ...], least: float) -> float:
-    """Raw likeness in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same.
+    """Raw similarity in sound of two words given by the codes of their readings: in [0, 1], 1 = sound the same.
 
     A value below `least` comes out as 0.
     """

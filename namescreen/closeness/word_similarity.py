@@ -19,7 +19,7 @@ EVOKED = 0.7
 """Sound from which an invented word brings to mind what a word that sounds so says (dimond: diamond)."""
 
 STRONGER = 0.2
-"""Share of form that comes from the stronger of look and sound, the rest from their mean: likeness in one can be enough
+"""Share of form from the stronger of look and sound, the rest from their mean: similarity in one can be enough
 (TMEP 1207.01(b)). This and the next three are reasoned, not fitted: moving each by a quarter moves the figures of
 wordlists/closeness_model.tsv by less than 0.01."""
 CHANCE = 0.25
@@ -32,7 +32,7 @@ SAID_OTHERWISE = 0.85
 
 
 class WordSimilarity(NamedTuple):
-    """Likeness of two words, each in [0, 1], 1 = the same.
+    """Similarity of two words, each in [0, 1], 1 = the same.
 
     `sound` is that of the letters where one cannot be read aloud; `meaning` is 0 where nothing is known.
     """
@@ -47,7 +47,7 @@ _SAME = WordSimilarity(1.0, 1.0, 1.0, 1.0)
 
 
 def word_similarity(one: Word, other: Word) -> WordSimilarity:
-    """The likeness of two words; symmetric; the same letters are alike in everything."""
+    """The similarity of two words; symmetric; the same letters are alike in everything."""
     if one.letters == other.letters:
         return _SAME
     if other.letters < one.letters:

@@ -85,13 +85,13 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
         score = score_of(found.evidence, _weights())
         reasons = ("by class alone, which says little", found.why) if score else ()
         return Relatedness(score, (*reasons, *(f"{told}; the classes were compared instead" for told, _ in unread)))
-    pairs.sort(key=lambda pair: -_likeness(*pair))
+    pairs.sort(key=lambda pair: -_similarity(*pair))
     judged = [_judge(a, b, one[1], other[1]) for a, b in pairs[:MOST_PAIRS]]
     best = max(judged, key=lambda found: (found.score, sorted(found.reasons)))
     return replace(best, reasons=(*best.reasons, *filter(None, map(remark, (one[0], other[0])))))
 
 
-def _likeness(one: Item, other: Item) -> float:
+def _similarity(one: Item, other: Item) -> float:
     """What two items promise, cheaply."""
     return (one.head == other.head) + max(association(one.head, other.head) or 0.0, _associated(one, other))
 
@@ -198,7 +198,7 @@ def _chances(goods: tuple[str, tuple[int, ...]]) -> dict[int, float]:
 
 def _by_class(one: Mapping[int, float], other: Mapping[int, float]) -> _ByClass:
     same = max(((a * other.get(number, 0.0), number) for number, a in one.items()), default=(0.0, 0))
-    apart = [(a * b * _together(x, y), x, y) for x, a in one.items() for y, b in other.items() if x != y]
+    apart = [(a * b * _searched_together(x, y), x, y) for x, a in one.items() for y, b in other.items() if x != y]
     together = sum(chance for chance, _, _ in apart)
     if same[0] >= 0.5:
         why = f"both probably in class {same[1]}"
@@ -210,7 +210,7 @@ def _by_class(one: Mapping[int, float], other: Mapping[int, float]) -> _ByClass:
     return _ByClass(same[0], together, why)
 
 
-def _together(one: int, other: int) -> float:
+def _searched_together(one: int, other: int) -> float:
     """How closely two classes go together in the search practice of offices, in [0, 1]."""
     low, high = sorted((one, other))
     return float(open_table("class_pairs.tsv").get(f"{low} {high}") or 0.0)

@@ -213,14 +213,14 @@ def _read_words(words: list[str]) -> list[_Word]:
 
     # One step after another for all words, so that its memory stays in the cache: the search through the spelling
     # alone goes through more memory than all the rest.
-    as_written = [_has_one_reading_aloud(word) for word in words]
-    readings = [_readings_as_written(word) if whole else () for word, whole in zip(words, as_written, strict=True)]
+    read_as_one = [_has_one_reading_aloud(word) for word in words]
+    readings = [_language_neutral_codes(word) if whole else () for word, whole in zip(words, read_as_one, strict=True)]
     known = list(map(has_senses, words))
     parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
     weights = list(map(word_weight, words))
     bases = list(map(meaning_keys, words))
-    return list(map(_Word, codes, weights, known, bases, parts, readings, as_written))
+    return list(map(_Word, codes, weights, known, bases, parts, readings, read_as_one))
 
 
 def _has_one_reading_aloud(word: str) -> bool:
@@ -231,7 +231,7 @@ def _has_one_reading_aloud(word: str) -> bool:
     return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
 
 
-def _readings_as_written(word: str) -> tuple[_Reading, ...]:
+def _language_neutral_codes(word: str) -> tuple[_Reading, ...]:
     from ..closeness.sound import READINGS
     from ..pronunciation import pronounce
 

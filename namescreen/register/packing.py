@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
 
-from .signatures import ALIKE, lengths, signatures
+from .signatures import PROTOTYPES, lengths, signatures
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -68,7 +68,7 @@ def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
     """`letters.first_letters` of every string."""
     from ..closeness.appearance import PREFIX_LETTERS
 
-    alike = np.array([ord(chr(at).translate(ALIKE)) for at in range(128)], np.uint32)
+    alike = np.array([ord(chr(at).translate(PROTOTYPES)) for at in range(128)], np.uint32)
     cut = np.array([string[:PREFIX_LETTERS] for string in strings], f"U{PREFIX_LETTERS}")
     first = cut.view(np.uint32).reshape(-1, PREFIX_LETTERS)
     first = (np.where(first < 128, alike[np.minimum(first, 127)], first) & 0xFFFF).astype(np.uint64)

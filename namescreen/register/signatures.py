@@ -19,14 +19,14 @@ if TYPE_CHECKING:
 
     Words = NDArray[np.uint64]
 
-__all__ = ["ALIKE", "LETTERS", "lacking", "lengths", "one_signature", "popcount", "signatures"]
+__all__ = ["LETTERS", "PROTOTYPES", "lacking", "lengths", "one_signature", "popcount", "signatures"]
 
 # Byte -> how many occurrences of it are counted: three for the letters most common in English words, two for
 # the other letters. Four more bits count all other characters together. Characters whose shapes are easily
 # taken for one another (`confusable_skeleton`) count as one, so the bound holds for shapes too.
-ALIKE = str.maketrans("il058", "11osb")
+PROTOTYPES = str.maketrans("il058", "11osb")
 """Easily confused characters, each with its prototype: `confusable_skeleton` one character at a time."""
-_ALIKE = bytes.maketrans(b"il058", b"11osb")
+_PROTOTYPES = bytes.maketrans(b"il058", b"11osb")
 LETTERS: dict[bytes, int] = {bytes([c]): 2 for c in b"abcdefghjkmopqrstuvwxyz1n"}
 LETTERS.update({bytes([c]): 3 for c in b"aeinorst1"})
 LETTERS.pop(b"i")
@@ -44,7 +44,7 @@ def signatures(blob: NDArray[np.uint8], starts: NDArray[np.int64]) -> Words:
     """The signature of each string of a UTF-8 blob whose n + 1 boundaries are `starts`."""
     result = np.zeros(len(starts) - 1, np.uint64)
     bit = 0
-    blob = np.frombuffer(blob.tobytes().translate(_ALIKE), np.uint8)
+    blob = np.frombuffer(blob.tobytes().translate(_PROTOTYPES), np.uint8)
     rest = np.ones(256, bool)
     rest[0x80:0xC0] = False  # the further bytes of a character that takes several
     for letter, most in LETTERS.items():
@@ -63,7 +63,7 @@ def signatures(blob: NDArray[np.uint8], starts: NDArray[np.int64]) -> Words:
 def one_signature(text: str) -> np.uint64:
     """The signature of one string."""
     result = bit = 0
-    rest = text.translate(ALIKE)
+    rest = text.translate(PROTOTYPES)
     left = len(rest)
     for letter, most in _MOST.items():
         found = rest.count(letter)

@@ -30,7 +30,7 @@ from ..closeness.appearance import (
 )
 from ..native import choose
 from ..native.strings import LONGEST_PATTERN, Query, StringArrays
-from .signatures import ALIKE, one_signature, popcount
+from .signatures import PROTOTYPES, one_signature, popcount
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -169,7 +169,7 @@ class ArraySearch:
     ) -> tuple[Places, Similarities]:
         """Which strings of a part may be `least` alike to `text`, by their signatures, with the most they can be.
 
-        With x the larger and y the sum of what either lacks, likeness before the shared beginning counts is at most
+        With x the larger and y the sum of what either lacks, similarity before the shared beginning counts is at most
         1 - (1 - ORDER) x / (longer length) - ORDER y / (both lengths). Without `inside`, for shapes: the lengths
         of the strings only make the bound weaker.
         """
@@ -286,7 +286,7 @@ def with_length(lengths: NDArray[np.uint16], shortest: int, longest: int) -> tup
 
 def first_letters(text: str) -> np.uint64:
     """The first four characters of a string, sixteen bits each, as one number; those of alike shape are the same."""
-    first = text[:PREFIX_LETTERS].translate(ALIKE)
+    first = text[:PREFIX_LETTERS].translate(PROTOTYPES)
     return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(first)))
 
 

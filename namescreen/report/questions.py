@@ -128,13 +128,13 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
             f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
         )
     elif mark_level(found) >= Level.LOOK:
-        question = f"{title} {_likeness(found, name, report)}{_goods_clause(found)}?"
+        question = f"{title} {_in_which_way(found, name, report)}{_goods_clause(found)}?"
     else:
         return ""
     return " ".join((question, *notes))
 
 
-def _likeness(found: CloseMark, name: str, report: Report) -> str:
+def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     """In which way a mark is close, and the question which that way raises."""
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())

@@ -121,7 +121,7 @@ def weigh_words(
     name: str, measure: Measure, rated: dict[str, list[tuple[str, str, float]]], all_ranked: list[Ranking]
 ) -> tuple[tuple[float, ...], dict[str, str]]:
     """The weights of a measure of words, and its figures on folds held out: mean correlation with the ratings given to
-    one word's likeness to others, and the shares found at 10 and 50."""
+    one word's similarity to others, and the shares found at 10 and 50."""
     sets = [
         (np.array([measure(a, b) for a, b, _ in one]), standardised([r for *_, r in one])) for one in rated.values()
     ]

@@ -17,11 +17,11 @@ from ..material import Material, title
 from ..vocabulary import word
 from ..word_sounds import is_vowel
 
-__all__ = ["Slot", "changed", "heard", "likeness", "propose", "slots"]
+__all__ = ["Slot", "changed", "heard", "propose", "slots", "sound_match"]
 
 NAME = "changed"
 _WORDS = 140  # of the best short words are tried
-_ALIKE = 0.6  # likeness of sound from which a part may give way
+_GIVES_WAY = 0.6  # likeness of sound from which a part may give way
 _HEARD = 0.66  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
 _LEFT = 3  # letters of the original that must be left
@@ -73,8 +73,8 @@ def propose(material: Material) -> Iterator[Proposal]:
         for place in dict.fromkeys(place for key in _keys(code) for place in places.get(key, ())):
             slot = every[place]
             if _fits(material, idea, slot):
-                alike = likeness(code, slot)
-                if alike >= _ALIKE:
+                alike = sound_match(code, slot)
+                if alike >= _GIVES_WAY:
                     ranked.append((alike * (0.4 + idea.weight) * (1.1 if slot.stressed else 1.0), place, idea))
     ranked.sort(key=lambda entry: (-entry[0], entry[1], entry[2].word))
     for _, place, idea in ranked:
@@ -98,9 +98,9 @@ def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
     return left >= _LEFT and many <= material.most_words + 1 and left + len(idea.word) <= material.most_letters + 4
 
 
-def likeness(code: str, slot: Slot) -> float:
+def sound_match(code: str, slot: Slot) -> float:
     """How nearly a word with this code sounds like what it takes the place of, in [0, 1]."""
-    return sound_similarity(code, slot.code, _ALIKE)
+    return sound_similarity(code, slot.code, _GIVES_WAY)
 
 
 def changed(idea: Idea, slot: Slot) -> Proposal:

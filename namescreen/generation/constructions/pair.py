@@ -24,7 +24,7 @@ _CHARM = 0.3  # what charm counts beside relevance
 _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
-_ALIKE = 0.15  # what the same first sound adds to a joined pair
+_SAME_START = 0.15  # what the same first sound adds to a joined pair
 _SHARED_TERM = 0.35  # what a pair loses whose words touch the same term most
 
 
@@ -49,7 +49,7 @@ def propose(material: Material) -> Iterator[Proposal]:
                 ranked.append((worth * clean, a, b, closed))
         if material.most_words > 2 and _shorter_first(a, b):
             alike = a.facts.sounds[:1] == b.facts.sounds[:1]
-            ranked.append((worth - _ALIKE * (not alike), a, b, joined))
+            ranked.append((worth - _SAME_START * (not alike), a, b, joined))
     ranked.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].word, entry[3] is joined))
     for _, a, b, form in ranked:
         yield form(a, b)
