@@ -20,8 +20,7 @@ EVOKED = 0.7
 
 STRONGER = 0.2
 """Share of form from the stronger of look and sound, the rest from their mean: similarity in one can be enough
-(TMEP 1207.01(b)). This and the next three are reasoned, not fitted: moving each by a quarter moves the figures of
-wordlists/closeness_model.tsv by less than 0.01."""
+(TMEP 1207.01(b)). This and the next three are reasoned, not fitted."""
 CHANCE = 0.25
 """Form at or below which two words share no more than chance gives any two."""
 DIFFERENT = 0.25
