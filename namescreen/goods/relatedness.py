@@ -1,5 +1,5 @@
-"""How related two lists of goods are: by what they are called, by their likely Nice classes, and by which classes are
-claimed together; never by class numbers alone."""
+"""How related two lists of goods are: by what they are called, by their likely Nice classes, and by which classes
+offices search together; never by class numbers alone."""
 
 from __future__ import annotations
 

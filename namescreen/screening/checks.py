@@ -26,8 +26,8 @@ if TYPE_CHECKING:
 __all__ = ["MOST_JUDGED", "NOT_JUDGED", "screen"]
 
 OVER_FETCH = 2
-"""So many times the names asked for are searched where the goods are known. Words that merely describe the goods count
-less, which changes the order; the search itself does not know the goods."""
+"""Over-fetch factor. Words that merely describe the goods count less, which changes the order; the search itself does
+not know the goods."""
 
 LEAST_JUDGED = 60
 """This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
