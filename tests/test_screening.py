@@ -389,6 +389,30 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
     assert all(close.translation == "" for close in marks_of(dutch))  # closeness in meaning may find it all the same
 
 
+@pytest.mark.parametrize(
+    ("name", "mark", "languages", "language"),
+    [
+        ("Quiet Forest", "FORÊT TRANQUILLE", ["fr"], "fr"),
+        ("Forêt Tranquille", "QUIET FOREST", ["fr"], "en"),
+        ("Green Dragon", "DRAGON VERDE", ["es"], "es"),  # a word that both share does not hide the translation
+        ("Dragon Verde", "GREEN DRAGON", ["es"], "en"),
+        ("Bosco Verde", "GRÜNER WALD", ["it", "de"], "de"),  # from one foreign language into another
+        ("Waldstille", "QUIET FOREST", ["de"], "en"),
+        ("La Luna", "MOON", ["it"], "en"),
+        ("Bosco Verde", "GRÜNER WALD", ["de"], ""),  # nobody among the buyers reads Italian
+        ("Quiet Forest", "SILENT WOOD", ["fr"], ""),  # the same idea in the same language
+        ("Morning Dew", "MORNING STAR", ["fr", "de"], ""),
+    ],
+)
+def test_a_translation_is_seen_in_either_direction(
+    tmp_path: Path, name: str, mark: str, languages: list[str], language: str
+) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(f"mark,class,goods\n{mark},28,kites\n", "utf-8")
+    (found,) = screen([name], read_register([path]), goods="kites", classes=[28], languages=languages)
+    assert next((close.translation for close in marks_of(found)), "") == language
+
+
 def test_the_verdict_does_not_turn_on_how_many_marks_are_shown(tmp_path: Path) -> None:
     """Dead marks and marks for other goods, closer in letters, do not hide the mark that matters."""
     near = "".join(f"Nettlegri{letter},dead,9,telephones\n" for letter in "abcdefghijkl")

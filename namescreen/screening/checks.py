@@ -14,7 +14,7 @@ from ..marks.territory import bites_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
 from .results import CloseMark, Screening, is_knockout
-from .translated import compounds, translated_in
+from .translated import other_forms, translated_in
 
 if TYPE_CHECKING:
     from ..addresses import Estimate
@@ -33,8 +33,9 @@ LEAST_JUDGED = 60
 """This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
 of the list. Ours, not fitted."""
 
-SAYS_THE_SAME = 0.8
-"""Closeness in meaning from which a mark may be a translation of the name. Ours, not fitted."""
+SOME_MEANING = 0.25
+"""Closeness in meaning from which a mark is looked at as a translation of the name: to look at every mark would cost
+more than all else. Ours, not fitted."""
 
 NEAR_A_TRANSLATION = 0.8
 """Closeness of a mark to a translation of the name from which the mark is held against the name. Ours, not fitted."""
@@ -92,7 +93,7 @@ def _searched(
                 progress(done, len(names))
         return
     wide = max(top * OVER_FETCH, LEAST_JUDGED)
-    said = [checks.compounds(name) for name in names]
+    said = [checks.other_forms(name) for name in names]
     searched = register.search([text for name, more in zip(names, said, strict=True) for text in (name, *more)], wide)
     for done, (name, more) in enumerate(zip(names, said, strict=True), 1):
         _, hits = next(searched)
@@ -136,9 +137,9 @@ class _Checks:
         reasons = dict.fromkeys(one for one in told if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
-    def compounds(self, name: str) -> tuple[str, ...]:
-        """The name as one word in languages of the buyers that write compounds so."""
-        found = _made("close_marks", lambda: compounds(name, self.languages or ()))
+    def other_forms(self, name: str) -> tuple[str, ...]:
+        """The name in other words: as compounds of the buyers' languages, and in English."""
+        found = _made("close_marks", lambda: other_forms(name, self.languages or ()))
         return () if isinstance(found, NotChecked) else found
 
     def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
@@ -158,7 +159,7 @@ class _Checks:
         marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
         closeness = compare(name, marks[0].text, name_goods=self.goods or None)
         language = ""
-        if closeness.meaning >= SAYS_THE_SAME and closeness.appearance < 1:
+        if closeness.meaning >= SOME_MEANING and closeness.appearance < 1:
             found = _made("meaning", lambda: translated_in(name, marks[0].text, self.languages or ()))
             language = found if isinstance(found, str) else ""
         judged = (self._judged(mark, closeness, language) for mark in marks)
