@@ -12,14 +12,15 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from ..errors import DataError, InputError, Problem
-from ..marks.columns import MarkColumns, MarkWriter
+from ..marks.columns import MarkWriter
 from ..marks.fields import chosen_columns
 from ..marks.reader import Progress, Source, read_marks
 from ..marks.sources import files_of, sha256_of
 from ..marks.status import STATUSES
 from . import store
 from .register import Register
-from .store import VERSION, is_prepared, open_store, telling, verify, write_store
+from .scope import open_arrays
+from .store import VERSION, is_prepared, telling, verify, write_store
 
 __all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
 
@@ -193,9 +194,8 @@ def open_prepared(path: Path | str) -> Register:
     Raises `DataError`, with the remedy, if it is missing, cut, damaged or of another version.
     """
     path = Path(path)
-    arrays, about = open_store(path, _check)
+    columns, arrays, about = open_arrays(path)
     with telling(path):
-        columns = MarkColumns(arrays, about["source_names"], about["offices"])
         sources = [_made(Source, source) for source in about["sources"]]
         problems = [_made(Problem, problem) for problem in about["problems"]]
         return Register(columns, sources, problems, arrays=arrays, path=path)
@@ -210,12 +210,6 @@ def _made(kind: type[Made], values: Mapping[str, Any]) -> Made:
         ):
             raise TypeError(f"its {kind.__name__.lower()} has a wrong {field.name}")
     return kind(**values)
-
-
-def _check(arrays: Mapping[str, Any], about: Mapping[str, Any]) -> None:
-    from .integrity import check_arrays
-
-    check_arrays(arrays, len(about["source_names"]), len(about["offices"]))
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,15 +5,15 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ..errors import Problem
-from ..marks.columns import DEAD, MarkColumns, Selection
+from ..marks.columns import MarkColumns, Selection
 from ..marks.mark import Mark
 from ..marks.reader import Progress, Source
 from .hit import Hit
+from .scope import Filter, Scope
 
 if TYPE_CHECKING:
     import numpy as np
@@ -23,42 +23,7 @@ if TYPE_CHECKING:
 
     Arrays = Mapping[str, NDArray[np.generic]]
 
-__all__ = ["Filter", "Register"]
-
-
-@dataclass(frozen=True, slots=True)
-class Filter:
-    """Which marks of a register count. A filter leaves out only marks that state otherwise."""
-
-    classes: frozenset[int] = frozenset()
-    live_only: bool = False
-    offices: frozenset[str] = frozenset()
-    since: str = ""
-    until: str = ""
-
-    def places(self, marks: MarkColumns) -> NDArray[np.bool_] | None:
-        """True for every mark that counts; None if all do."""
-        import numpy as np
-
-        if self == Filter():
-            return None
-        keep = np.ones(len(marks), bool)
-        arrays = marks.arrays
-        if self.classes:
-            mask = np.uint64(sum(1 << number for number in self.classes))
-            stated = arrays["classes"].astype(np.uint64, copy=False)
-            keep &= (stated == 0) | ((stated & mask) != 0)
-        if self.live_only:
-            keep &= arrays["status"] != DEAD
-        if self.offices:
-            wanted = {office.casefold() for office in self.offices} | {""}
-            numbers = [number for number, office in enumerate(marks.offices) if office in wanted]
-            keep &= np.isin(arrays["office"], numbers)
-        for limit, sign in ((self.since, 1), (self.until, -1)):
-            if limit:
-                date = arrays["date"].astype(np.int64)
-                keep &= (date == 0) | (sign * (date - int(limit.replace("-", ""))) >= 0)
-        return keep
+__all__ = ["Register"]
 
 
 class Register:
@@ -180,4 +145,5 @@ class Register:
         """
         from .search import search
 
-        return search(self, names, top, progress)
+        scope = Scope(self.columns, self.index(), self.filter, self.kept, self.path)
+        yield from search(scope, names, top, progress)

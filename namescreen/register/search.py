@@ -15,12 +15,11 @@ from ..tables import open_table
 from .hit import Hit
 from .processes import in_workers, process_context, processors
 from .rescoring import best_of, fetched
+from .scope import Filter, Scope
 from .store import telling
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
-
-    from .register import Filter, Register
 
 __all__ = ["search"]
 
@@ -39,20 +38,20 @@ Found = list[tuple[int, float]]
 
 
 def search(
-    register: Register, names: Iterable[str], top: int, progress: Progress | None = None
+    scope: Scope, names: Iterable[str], top: int, progress: Progress | None = None
 ) -> Iterator[tuple[str, list[Hit]]]:
     """For each name, the closest names of the register: see `Register.search`."""
     wanted = list(names)
-    for done, (name, found) in enumerate(zip(wanted, _found(register, wanted, top), strict=True), 1):
-        hits = [Hit(Selection(register.columns, _carriers(register, place)), value, name) for place, value in found]
+    for done, (name, found) in enumerate(zip(wanted, _found(scope, wanted, top), strict=True), 1):
+        hits = [Hit(Selection(scope.columns, scope.carriers(place)), value, name) for place, value in found]
         if progress:
             progress(done, len(wanted))
         yield name, hits
 
 
-def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found]:
-    finder = _Finder(register, top)
-    if len(names) < 2 * NAMES_A_TASK or len(names) * len(register) < WORTH_A_POOL or processors() == 1:
+def _found(scope: Scope, names: Sequence[str], top: int) -> Iterator[Found]:
+    finder = _Finder(scope, top)
+    if len(names) < 2 * NAMES_A_TASK or len(names) * scope.count < WORTH_A_POOL or processors() == 1:
         yield from map(finder.find, names)
         return
     if len(names) >= WORTH_KEEPING:
@@ -62,28 +61,22 @@ def _found(register: Register, names: Sequence[str], top: int) -> Iterator[Found
     if context.get_start_method() == "fork":
         _inherit(finder)
         yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context)
-    elif register.path is not None:
-        given = register.path, register.filter, top
+    elif scope.path is not None:
+        given = scope.path, scope.filter, top
         yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context, start=_open, given=given)
     else:
         yield from map(finder.find, names)
 
 
-def _carriers(register: Register, name: int) -> NDArray[np.uint32]:
-    """The places of the marks that carry a name of the index and count, ascending."""
-    marks = register.index().name_marks.one(name)
-    return marks if register.kept is None else marks[register.kept[marks]]
-
-
 class _Finder:
     """Finds the closest names to one name after another."""
 
-    def __init__(self, register: Register, top: int) -> None:
-        self._register, self._index, self._top = register, register.index(), top
+    def __init__(self, scope: Scope, top: int) -> None:
+        self._scope, self._index, self._top = scope, scope.index, top
         self._left_out: NDArray[np.bool_] | None = None
-        if register.kept is not None:
+        if scope.kept is not None:
             of_marks = self._index.name_marks
-            counts = np.add.reduceat(np.r_[register.kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
+            counts = np.add.reduceat(np.r_[scope.kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
             self._left_out = counts == 0
 
     def find(self, name: str) -> Found:
@@ -91,10 +84,10 @@ class _Finder:
         from ..closeness import features
 
         own = features(name)
-        with telling(self._register.path) if self._register.path else nullcontext():
+        with telling(self._scope.path) if self._scope.path else nullcontext():
             names = fetched(self._index, own, self._top, self._left_out)
             found = best_of(self._index, own, names.tolist(), self._top)
-        return sorted(found, key=lambda one: (-one[1], _carriers(self._register, one[0])[0]))
+        return sorted(found, key=lambda one: (-one[1], self._scope.carriers(one[0])[0]))
 
 
 _finder: _Finder | None = None
@@ -106,9 +99,7 @@ def _inherit(finder: _Finder) -> None:
 
 
 def _open(path: Path, chosen: Filter, top: int) -> None:
-    from .loading import open_prepared
-
-    _inherit(_Finder(open_prepared(path).with_filter(chosen), top))
+    _inherit(_Finder(Scope.of_file(path, chosen), top))
 
 
 def _find(name: str) -> Found:
