@@ -20,9 +20,8 @@ from itertools import pairwise
 from pathlib import Path
 
 from .errors import DataError
-from .files import write_whole
 
-__all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder", "write_whole"]
+__all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder"]
 
 _FORMAT = b"#namescreen-table 1 "
 MOST_PROBES = 1 << 14

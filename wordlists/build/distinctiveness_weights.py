@@ -16,12 +16,12 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from sources import record_source
+from sources import write_table
 
 from namescreen.goods.continuum import CATEGORIES, PLACES
 from namescreen.goods.evidence import NAME, WORD, values
 from namescreen.goods.foreign import in_every_language
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
 PENALTIES = (20.0, 40.0, 80.0)
@@ -134,8 +134,7 @@ def main() -> None:
     weights = fit(asked, places, penalty)
     table = dict(zip([*NAMES, "always"], (" ".join(f"{one:.3f}" for one in row) for row in weights), strict=True))
     contents = table_bytes("distinctiveness_weights", table.items())
-    write_whole(given.to / "distinctiveness_weights.tsv", contents)
-    record_source(
+    write_table(
         given.to, "distinctiveness_weights.tsv", contents,
         source="fitted on names placed by tribunals and textbooks (tests/published/distinctiveness.csv and more "
         "collected with citations), and names of our own (wordlists/curated/graded_names.csv); ROC-AUC / five-way "

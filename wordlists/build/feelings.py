@@ -16,10 +16,10 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon.embedding import CONTEXT, embedded_words, scaled_rows
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 PENALTY = 3.0
 NEUTRAL_WEIGHT = 0.1
@@ -71,9 +71,7 @@ def main() -> None:
         if word not in ratings and abs(hundredths) >= LEAST:
             entries[word] = f"~{hundredths}"
     contents = table_bytes("feelings", entries.items())
-    write_whole(to / "feelings.tsv", contents)
-    print(f"feelings.tsv: {len(contents):,} bytes, {len(entries):,} words")
-    record_source(
+    write_table(
         to,
         "feelings.tsv",
         contents,

@@ -25,12 +25,12 @@ from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from pathlib import Path
 
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon import frequency_languages, kinds, lexicon, zipf
 from namescreen.lexicon.foreign_forms import COMPOUNDING, base_stem, possible_stems, skeleton
 from namescreen.lexicon.translation import SHORTEST_COGNATE
-from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, tokenize
 
 LISTS = Path(__file__).parents[1]
@@ -278,9 +278,7 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=LISTS)
     given = parser.parse_args()
     for name, contents in draw(given.omw, given.goods).items():
-        write_whole(given.to / f"{name}.tsv", contents)
-        print(f"{name}.tsv: {len(contents):,} bytes")
-        record_source(
+        write_table(
             given.to,
             f"{name}.tsv",
             contents,

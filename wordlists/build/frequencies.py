@@ -16,9 +16,9 @@ from collections import defaultdict
 from pathlib import Path
 
 import wordfreq
-from sources import record_source
+from sources import write_table
 
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 from namescreen.text import fold
 
 ROWS = {"en": 120_000}
@@ -51,10 +51,7 @@ def main() -> None:
             print(f"{language}: wordfreq has no list")
             continue
         contents = draw(language, ROWS.get(language, OTHERS))
-        write_whole(arguments.to / "frequency" / f"{language}.tsv", contents)
-        rows = len(contents.splitlines()) - 1
-        print(f"{language}: {rows:,} words, {len(contents):,} bytes")
-        record_source(
+        write_table(
             arguments.to, f"frequency/{language}.tsv", contents,
             source="wordfreq (Robyn Speer), which draws on Wikipedia, OPUS subtitles, newspapers, Google "
                    "Books Ngrams 2012, OSCAR, Twitter and Reddit as its documentation says; PyPI package wordfreq",

@@ -21,11 +21,11 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from sources import record_source
+from sources import write_table
 
 from namescreen.pronunciation.g2p import END, NO_PHONES, START, cost_character
 from namescreen.pronunciation.phones import LETTER_OF, from_marked, to_marked
-from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.tables import open_table, table_bytes
 
 WORDLISTS = Path(__file__).parent.parent
 MODEL, UNITS = "g2p.tsv", "joint_units.tsv"
@@ -286,8 +286,7 @@ def learn(pairs: Iterable[Pair], order: int = ORDER, least: float = PRUNE) -> tu
 def main() -> None:
     """Write both tables and their source notes."""
     for name, contents in zip((MODEL, UNITS), learn(dictionary()), strict=True):
-        write_whole(WORDLISTS / name, contents)
-        record_source(
+        write_table(
             WORDLISTS,
             name,
             contents,
@@ -296,7 +295,6 @@ def main() -> None:
             licence="BSD 2-clause (licences/cmudict.txt)",
             build="python wordlists/build/g2p.py",
         )
-        print(f"{name}: {len(contents):,} bytes")
 
 
 if __name__ == "__main__":

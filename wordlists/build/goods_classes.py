@@ -23,11 +23,11 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from sources import record_source
+from sources import write_table
 
 from namescreen.goods.classification import STEP, ZERO, features, guesses
 from namescreen.goods.nice import CLASSES
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
 LEAST_TERMS = 3
@@ -157,9 +157,7 @@ def main() -> None:
         heads = [next((f for f in features(t) if f.startswith("h:")), t) for t, _ in terms]
         print("no two of one head noun apart:", measure(terms, [], heads))
     contents = table_bytes("class_weights", fit([*terms, *more]).items())
-    write_whole(given.to / "class_weights.tsv", contents)
-    print(f"class_weights.tsv: {len(contents):,} bytes")
-    record_source(
+    write_table(
         given.to,
         "class_weights.tsv",
         contents,

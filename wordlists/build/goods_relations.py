@@ -19,11 +19,11 @@ from collections import Counter, defaultdict
 from itertools import combinations
 from pathlib import Path
 
-from sources import record_source
+from sources import write_table
 
 from namescreen.goods.nice import COORDINATED
 from namescreen.goods.phrases import base_form
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
 SMOOTH, SEARCHED_TOGETHER, LEAST = 3, 0.35, 0.05
@@ -74,16 +74,13 @@ def main() -> None:
     build = "python wordlists/build/goods_relations.py"
     pairs, count = class_pairs(given.records)
     broader = broader_goods()
-    write_whole(given.to / "class_pairs.tsv", pairs)
-    write_whole(given.to / "broader_goods.tsv", broader)
-    print(f"class_pairs.tsv: {len(pairs):,} bytes from {count} records; broader_goods.tsv: {len(broader):,} bytes")
-    record_source(
+    write_table(
         given.to, "class_pairs.tsv", pairs,
         source="pairs of classes that offices search together, from memory of search practice"
         + (f", and counts of classes claimed together in {count} public records" if count else ""),
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
-    record_source(
+    write_table(
         given.to, "broader_goods.tsv", broader,
         source="wordlists/curated/broader_goods.txt, written for namescreen from memory of the wording of goods lists",
         version="1", licence="MIT, as namescreen", build=build,

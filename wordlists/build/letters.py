@@ -15,10 +15,10 @@ from collections import Counter
 from pathlib import Path
 
 import wordfreq
-from sources import record_source
+from sources import write_table
 
 from namescreen.connotations.letter_patterns import train
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 LANGUAGES = "de fr es it pt nl sv da nb fi pl cs tr hu ro el ru uk ar he hi id".split()
 WORDS = 30_000
@@ -74,8 +74,7 @@ def main() -> None:
     (arguments.to / "letters").mkdir(exist_ok=True)
     for language in arguments.languages:
         contents = draw(language)
-        write_whole(arguments.to / "letters" / f"{language}.tsv", contents)
-        record_source(
+        write_table(
             arguments.to,
             f"letters/{language}.tsv",
             contents,
@@ -85,7 +84,6 @@ def main() -> None:
             licence="CC BY-SA 4.0; licences/wordfreq.txt, licences/unicode.txt",
             build=f"python wordlists/build/letters.py {language}",
         )
-        print(f"{language}: {len(contents.splitlines()) - 1:,} rows, {len(contents):,} bytes")
 
 
 if __name__ == "__main__":

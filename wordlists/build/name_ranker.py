@@ -23,7 +23,7 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from sources import record_source
+from sources import write_table
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation.candidate import Proposal
@@ -34,7 +34,7 @@ from namescreen.generation.evocation import Evocation, weigh_down
 from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.ranking import PARTS, Judge
 from namescreen.generation.word_sounds import sounds_of
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 from namescreen.text import fold
 
 FOLDER = Path(__file__).parent.parent
@@ -263,8 +263,7 @@ def main() -> None:
     entries = [(part, f"{weight:.4f}") for part, weight in zip(PARTS, weights, strict=True)]
     entries += [(f"kind {kind}", f"{kinds[kind]:.4f}") for kind in CONSTRUCTIONS]
     contents = table_bytes("name_ranker", entries)
-    write_whole(options.to / "name_ranker.tsv", contents)
-    record_source(
+    write_table(
         options.to,
         "name_ranker.tsv",
         contents,

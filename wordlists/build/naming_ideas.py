@@ -25,7 +25,7 @@ from functools import cache
 from pathlib import Path
 
 from naming_words import CURATED, FOLDER, lines
-from sources import record_source
+from sources import write_table
 
 from namescreen.generation.blending.source_word import source
 from namescreen.generation.senses import unfit
@@ -34,7 +34,7 @@ from namescreen.generation.word_sounds import is_vowel, sounds_of, syllable_star
 from namescreen.lexicon import concreteness, feeling, kinds, lexicon, zipf
 from namescreen.lexicon.wordnet import DOMAINS
 from namescreen.pronunciation.phones import code_of
-from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold
 
 Entries = dict[str, str]
@@ -271,8 +271,7 @@ def main() -> None:
     for draw, (lists, licence) in drawn.items():
         name = draw.__name__
         contents = table_bytes(name, draw().items())
-        write_whole(folder / f"{name}.tsv", contents)
-        record_source(
+        write_table(
             folder,
             f"{name}.tsv",
             contents,

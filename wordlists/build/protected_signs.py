@@ -12,9 +12,9 @@ import argparse
 from collections import defaultdict
 from pathlib import Path
 
-from sources import record_source
+from sources import write_table
 
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 from namescreen.text import parse
 
 HERE = Path(__file__).resolve().parent.parent
@@ -39,9 +39,7 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=HERE)
     to = parser.parse_args().to
     contents, count = build()
-    write_whole(to / "protected_signs.tsv", contents)
-    print(f"protected_signs.tsv: {count} signs, {len(contents):,} bytes")
-    record_source(
+    write_table(
         to, "protected_signs.tsv", contents,
         source="wordlists/curated/protected_signs.txt, written for namescreen from memory of registers of geographical "
         "indications, the Paris Convention (Article 6ter), laws on Olympic and royal emblems and the WHO's stems; "

@@ -15,11 +15,11 @@ from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
-from sources import record_source
+from sources import write_table
 
 from namescreen.goods.phrases import items
 from namescreen.goods.relatedness import GRADES, all_evidence, score_of
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
 RIDGE = 1.0
@@ -74,8 +74,7 @@ def main() -> None:
     print(f"{len(rows)} pairs: rho {held:.3f} with each left out, {fitted:.3f} fitted")
     table = {name: f"{weight:.3f}" for name, weight in named(names, weights).items()}
     contents = table_bytes("relatedness_weights", table.items())
-    write_whole(given.to / "relatedness_weights.tsv", contents)
-    record_source(
+    write_table(
         given.to, "relatedness_weights.tsv", contents,
         source="fitted on the graded pairs of tests/published/related_goods.csv (sources there: decisions, guidelines "
         f"and practice, most from memory); Spearman's rho {held:.3f} with each pair left out in turn, "

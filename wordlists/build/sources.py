@@ -1,4 +1,4 @@
-"""What every draw script writes of its table: where it comes from, under which licence, and how it is built."""
+"""How every build script writes its table, with a record of its source, licence and build command."""
 
 from __future__ import annotations
 
@@ -6,10 +6,19 @@ import hashlib
 import re
 from pathlib import Path
 
-from namescreen.tables import write_whole
+from namescreen.files import write_whole
 
 DRAWN = "2026-11-25"
 _SECTION = re.compile(r"^## (.+)$", re.MULTILINE)
+
+
+def write_table(
+    to: Path, table: str, contents: bytes, *, source: str, version: str, licence: str, build: str, drawn: str = DRAWN
+) -> None:
+    """Write `contents` as the file `table` under `to` and record its source there; say how large it is."""
+    write_whole(to / table, contents)
+    record_source(to, table, contents, source=source, version=version, licence=licence, build=build, drawn=drawn)
+    print(f"{table}: {len(contents):,} bytes")
 
 
 def record_source(

@@ -22,13 +22,13 @@ import argparse
 from collections import Counter, defaultdict
 from pathlib import Path
 
-from sources import record_source
+from sources import record_source, write_table
 
 from namescreen.connotations.g2p_rules import TRANSCRIPTION, has_rules, sound_code
 from namescreen.connotations.inflection import stem
 from namescreen.connotations.orthography import single_deletions, without_umlauts
 from namescreen.connotations.unlucky_entries import Entry, read_entries
-from namescreen.tables import table_bytes, wordlists_folder, write_whole
+from namescreen.tables import table_bytes, wordlists_folder
 from namescreen.text import parse
 
 
@@ -124,14 +124,12 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
     to = parser.parse_args().to
     contents = draw(wordlists_folder() / "unlucky")
-    write_whole(to / "unlucky.tsv", contents)
     record_written(to)
-    record_source(
+    write_table(
         to, "unlucky.tsv", contents,
         source="drawn from wordlists/unlucky/*.tsv (written from memory), sounds/*.tsv and inflection.tsv",
         version="1", licence="MIT, as the project", build="python wordlists/build/unlucky.py",
     )  # fmt: skip
-    print(f"{len(contents.splitlines()) - 1:,} keys, {len(contents):,} bytes")
 
 
 if __name__ == "__main__":

@@ -15,10 +15,10 @@ from collections import defaultdict
 from pathlib import Path
 
 import names
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon.wordnet import DOMAINS, lexicon
-from namescreen.tables import open_table, table_bytes, write_whole
+from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold
 
 HERE = Path(__file__).resolve().parent.parent
@@ -87,9 +87,7 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=HERE)
     to = parser.parse_args().to
     contents = draw()
-    write_whole(to / "word_kinds.tsv", contents)
-    print(f"word_kinds.tsv: {len(contents):,} bytes")
-    record_source(
+    write_table(
         to,
         "word_kinds.tsv",
         contents,

@@ -23,10 +23,10 @@ from pathlib import Path
 from typing import Any
 
 from nltk.corpus import wordnet as wn
-from sources import record_source
+from sources import write_table
 
 from namescreen.lexicon.morphology import base_forms
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 
 SENSE_POINTERS = {
     "@": "hypernyms", "@i": "instance_hypernyms", "~": "hyponyms", "~i": "instance_hyponyms",
@@ -179,9 +179,7 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=here, help="folder to write the tables to")
     to = parser.parse_args().to
     for name, contents in draw().items():
-        write_whole(to / name, contents)
-        print(f"{name}: {len(contents):,} bytes")
-        record_source(
+        write_table(
             to, name, contents,
             source="WordNet 3.0, Princeton University (read through NLTK's wordnet corpus)",
             version="3.0", licence="WordNet 3.0 licence, licences/wordnet.txt",
