@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import combinations, islice
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypedDict, Unpack
 from zlib import crc32
 
 from ..brief import Brief
@@ -28,7 +28,7 @@ from .variety import Judged, choose
 if TYPE_CHECKING:
     from ..register import Register
 
-__all__ = ["Candidates", "LeftOut", "Taste", "brainstorm", "candidates"]
+__all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates"]
 
 _QUOTA = {"found": 300, "pair": 500, "changed": 250, "figure": 140, "affix": 120, "foreign": 100, "blend": 150}
 """Proposals of each construction in a wave."""
@@ -65,45 +65,35 @@ class Taste:
     seen: Collection[str] = ()
 
 
-def brainstorm(
-    brief: Brief,
-    *,
-    limit: int = 60,
-    constructions: Collection[str] | None = None,
-    like: str | Sequence[str] | None = None,
-    drop: Iterable[str] = (),
-    starts: str = "",
-    seed: int | None = None,
-    register: Register | None = None,
-    taste: Taste | None = None,
-) -> list[Candidate]:
-    """The `limit` best candidate names for a brief: the best and most varied first.
+class Choices(TypedDict, total=False):
+    """How names are to be made for a brief; what is not given is left to the brief."""
 
-    `constructions` are names from `CONSTRUCTIONS` (if None, all but those of `ON_REQUEST`); `like` a name, or several,
-    to resemble; `drop` names not to show, or single words not to use; `starts` the letters to begin with; `seed` the
-    brief's own if None: the same brief and seed give the same names, and a larger limit only adds to them. With a
-    `register` (a `namescreen.register.Register`) names identical or nearly so to one of its marks are left
-    out. Raises `InputError` if there is no concept to start from or a construction or ranking weight does not
-    exist.
+    constructions: Collection[str] | None
+    """Names from `CONSTRUCTIONS`; without them all but those of `ON_REQUEST`."""
+    like: str | Sequence[str] | None
+    """A name, or several, to resemble."""
+    drop: Iterable[str]
+    """Names not to show, or single words not to use."""
+    starts: str
+    """The letters to begin with."""
+    seed: int | None
+    """Instead of the brief's: the same brief and seed give the same names."""
+    register: Register | None
+    """A `namescreen.register.Register`: names identical or nearly so to one of its marks are left out."""
+    taste: Taste | None
+    """What the maker has liked so far."""
+
+
+def brainstorm(brief: Brief, *, limit: int = 60, **choices: Unpack[Choices]) -> list[Candidate]:
+    """The `limit` best candidate names for a brief, the best and most varied first; see `Choices`.
+
+    A larger limit only adds names. Raises `InputError` if there is no concept to start from or a construction or
+    ranking weight does not exist.
     """
-    found = candidates(
-        brief, constructions=constructions, like=like, drop=drop, starts=starts, seed=seed, register=register,
-        taste=taste,
-    )  # fmt: skip
-    return list(islice(found, max(0, limit)))
+    return list(islice(candidates(brief, **choices), max(0, limit)))
 
 
-def candidates(
-    brief: Brief,
-    *,
-    constructions: Collection[str] | None = None,
-    like: str | Sequence[str] | None = None,
-    drop: Iterable[str] = (),
-    starts: str = "",
-    seed: int | None = None,
-    register: Register | None = None,
-    taste: Taste | None = None,
-) -> Candidates:
+def candidates(brief: Brief, **choices: Unpack[Choices]) -> Candidates:
     """As `brainstorm`, without a limit: it ends when the constructions have nothing more that fits."""
     if not brief.concepts:
         raise InputError(Problem("there is no concept to start from", "Give the brief `concepts`, or --concept"))
@@ -115,6 +105,7 @@ def candidates(
                 for word in foreign
             ]
         )
+    constructions, like, seed = choices.get("constructions"), choices.get("like"), choices.get("seed")
     asked = {name: _construction(name) for name in constructions or ()}
     unknown = [name for name, known in asked.items() if known is None]
     if unknown:
@@ -124,15 +115,16 @@ def candidates(
                 for name in unknown
             ]
         )
-    taste = taste or Taste()
+    taste = choices.get("taste") or Taste()
     models = (like,) if isinstance(like, str) else tuple(like or ())
-    dropped = tuple(drop)
+    dropped = tuple(choices.get("drop", ()))
     words = tuple(text for text in dropped if len(tokenize(text)) == 1)
     taste = replace(
         taste, models=(*models, *taste.models), without=(*taste.without, *words), seen=(*taste.seen, *dropped)
     )
     chosen = None if constructions is None else {known for known in asked.values() if known}
-    return Candidates(brief, chosen, taste, fold(starts), brief.seed if seed is None else seed, register)
+    starts = fold(choices.get("starts", ""))
+    return Candidates(brief, chosen, taste, starts, brief.seed if seed is None else seed, choices.get("register"))
 
 
 def _construction(name: str) -> str | None:

@@ -7,6 +7,7 @@ to, and a search decodes only the marks it shows.
 from __future__ import annotations
 
 import zlib
+from abc import abstractmethod
 from array import array
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, overload
@@ -184,7 +185,24 @@ def _settled(
     return writer._packed(records.arrays["removed"].view(np.uint64))
 
 
-class MarkColumns(Sequence[Mark]):
+class _Marks(Sequence[Mark]):
+    """A sequence of marks that are decoded one by one, when they are asked for."""
+
+    @abstractmethod
+    def _at(self, at: int) -> Mark:
+        """The mark at a place from 0 to the length less one."""
+
+    @overload
+    def __getitem__(self, at: int) -> Mark: ...
+    @overload
+    def __getitem__(self, at: slice) -> Sequence[Mark]: ...
+    def __getitem__(self, at: int | slice) -> Mark | Sequence[Mark]:
+        if isinstance(at, slice):
+            return [self._at(place) for place in range(*at.indices(len(self)))]
+        return self._at(range(len(self))[at])
+
+
+class MarkColumns(_Marks):
     """A sequence of marks over packed columns, in memory or mapped from a file.
 
     `arrays` holds `rows` and `row_blocks` (compressed text), `classes` (bit n for Nice class n), `status` (its place in
@@ -202,17 +220,7 @@ class MarkColumns(Sequence[Mark]):
     def __len__(self) -> int:
         return len(self.arrays["classes"])
 
-    @overload
-    def __getitem__(self, at: int) -> Mark: ...
-    @overload
-    def __getitem__(self, at: slice) -> Sequence[Mark]: ...
-    def __getitem__(self, at: int | slice) -> Mark | Sequence[Mark]:
-        if isinstance(at, slice):
-            return [self[i] for i in range(*at.indices(len(self)))]
-        if at < 0:
-            at += len(self)
-        if not 0 <= at < len(self):
-            raise IndexError(at)
+    def _at(self, at: int) -> Mark:
         block, row = divmod(at, ROWS_A_BLOCK)
         if self._held[0] != block:
             self._held = (block, self._block(block))
@@ -279,7 +287,7 @@ class MarkColumns(Sequence[Mark]):
         )
 
 
-class Selection(Sequence[Mark]):
+class Selection(_Marks):
     """Some of the marks of a sequence, by their places, which ascend."""
 
     def __init__(self, marks: MarkColumns, places: NDArray[np.integer]) -> None:
@@ -288,13 +296,7 @@ class Selection(Sequence[Mark]):
     def __len__(self) -> int:
         return len(self._places)
 
-    @overload
-    def __getitem__(self, at: int) -> Mark: ...
-    @overload
-    def __getitem__(self, at: slice) -> Sequence[Mark]: ...
-    def __getitem__(self, at: int | slice) -> Mark | Sequence[Mark]:
-        if isinstance(at, slice):
-            return [self._marks[int(place)] for place in self._places[at]]
+    def _at(self, at: int) -> Mark:
         return self._marks[int(self._places[at])]
 
     def prioritized(self, classes: Collection[int], most: int) -> list[Mark]:
