@@ -106,8 +106,17 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     for language in languages - met:
         shared = stem(part.letters, language)
         for word in stemmed(shared, language) if len(shared) >= _STEM else ():
+            if len(shared) == _STEM and _differ_by_ending(part.letters, fold(word.form), shared):
+                continue
             # A shared stem may carry another meaning (pollo, polla): severe is left to words met as they are.
             yield found(word, word.base_severity - 1, "inflected", part.where)
+
+
+def _differ_by_ending(letters: str, others: str, stem: str) -> bool:
+    """Whether each of two words adds another ending to their stem, so that neither is the other's base: where the stem
+    is short they are seldom forms of one word (heron, heroin)."""
+    endings = letters.removeprefix(stem), others.removeprefix(stem)
+    return all(endings) and endings[0] != endings[1]
 
 
 def _doubt(word: Unlucky, part: Span) -> int:
