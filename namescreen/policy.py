@@ -50,6 +50,9 @@ LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at
 random reaches it. Ours, not fitted."""
 
+MARKS_CHECK = "marks"
+"""The check for existing marks, as findings name it."""
+
 TRANSLATED = 0.9
 """What the closeness of a mark to the translation of a name counts beside closeness to the name itself: not every
 buyer translates. Ours, not fitted."""
@@ -155,8 +158,12 @@ class Finding:
 
 
 def worst(findings: Iterable[Finding]) -> Finding:
-    """The finding that asks for most attention; the first of equals. Not checked only when nothing was."""
-    return max(findings, key=lambda found: (found.level, found.bars))
+    """The finding that asks for most attention; the first of equals. Where nothing was found but marks were not
+    looked at, that check not made: a name is never said to be free of findings without it."""
+    found = tuple(findings)
+    first = max(found, key=lambda one: (one.level, one.bars))
+    unlooked = (one for one in found if one.check == MARKS_CHECK and one.level is Level.NOT_CHECKED)
+    return first if first.level > Level.NOTHING else next(unlooked, first)
 
 
 def gate(findings: Iterable[Finding], made: Iterable[str]) -> int:

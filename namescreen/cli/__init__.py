@@ -94,6 +94,11 @@ class _LazyGroup(TyperGroup):
             command.epilog = "\n\n".join(filter(None, (command.epilog, DISCLAIMER)))
         return name, command, rest
 
+    def format_commands(self, ctx: Any, formatter: Any) -> None:
+        """Every summary whole, folded where the terminal is narrow, not cut short."""
+        with formatter.section("Commands"):
+            formatter.write_dl([(name, entry.summary) for name, entry in COMMANDS.items()])
+
     def invoke(self, ctx: Any) -> Any:
         with guarded():
             return super().invoke(ctx)

@@ -145,6 +145,7 @@ def brainstorm(
     found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
     names = _first(found, limit)
     show_candidates(names, form)
+    print_disclaimer(form)
     if len(names) < limit:
         say(f"{len(names)} names, and no more within these limits.")
     tell_left_out(found, form if everything else None)
@@ -159,7 +160,7 @@ def _first(found: Iterable[Candidate], limit: int) -> list[Candidate]:
 
 
 def show_candidates(found: Sequence[Candidate], form: Format) -> None:
-    """Write candidates to stdout in the chosen form, with the disclaimer where a score shows."""
+    """Write candidates to stdout in the chosen form; the caller adds the disclaimer, once a screen."""
     if form is Format.jsonl:
         show((candidate.to_json() for candidate in found), (), form)
     elif form is Format.csv:
@@ -169,7 +170,6 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
     else:
         columns = COLUMNS if any(candidate.flags for candidate in found) else COLUMNS[:-1]
         show(map(_row, found), columns, form)
-    print_disclaimer(form)
 
 
 def tell_left_out(found: Candidates, form: Format | None) -> None:

@@ -233,11 +233,13 @@ def _remark(close: CloseMark) -> str:
 
 
 def _of_these_words(close: CloseMark) -> str:
-    """How many more marks there are of these words, and in which classes; empty if there is none."""
+    """How many more marks there are of these words, how many of them dead, and in which classes; "" if none."""
     if not close.others:
         return ""
     classes = sorted({number for other in close.others for number in other.mark.classes})
-    more = f"and {plural(close.marks - 1, 'more mark')} of these words"
+    ended = sum(other.mark.is_dead for other in close.others)
+    dead = "" if not ended else ", dead" if close.marks == 2 else f", {ended} of them dead"
+    more = f"and {plural(close.marks - 1, 'more mark')} of these words{dead}"
     if not classes:
         return more
     listed = f"{'class' if len(classes) == 1 else 'classes'} {', '.join(map(str, classes))}"

@@ -68,9 +68,10 @@ def screen(
     `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers
     (BCP 47; None: all that are covered); `markets` the countries where it will be sold (ISO 3166-1); `endings` and
     `handle_lengths` what domains and handles are estimated for. The `top` closest names among the marks are kept, each
-    with the marks that carry it, and every further one met that asks for a closer look. Marks less close than
-    `LEAST_CLOSE` are left out, save translations of the name into the buyers' languages. Without a register, and
-    wherever else something is missing, the check is `NotChecked`.
+    with the marks that carry it, and every further one met that asks for a closer look; those that ask for most
+    attention come first, and among those of one level the closest. Marks less close than `LEAST_CLOSE` are left out,
+    save translations of the name into the buyers' languages. Without a register, and wherever else something is
+    missing, the check is `NotChecked`.
     """
     wanted = list(names)
     checks = _Checks(goods, tuple(classes), languages, tuple(markets), tuple(endings), tuple(handle_lengths))
@@ -99,7 +100,8 @@ def _searched(
         _, hits = next(searched)
         close = checks.close_marks(name, [*hits, *(hit for _ in more for hit in _near(next(searched)[1]))])
         gravest = max(close, key=lambda mark: mark.concern, default=None)
-        yield name, (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
+        kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
+        yield name, tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level)))
         if progress:
             progress(done, len(names))
 
