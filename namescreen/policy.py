@@ -97,7 +97,7 @@ class Conflict:
 
     @property
     def near_identical(self) -> bool:
-        """Whether name and mark as wholes look or sound almost the same, or do."""
+        """Whether the whole name and the whole mark look or sound the same, or almost the same."""
         return self.appearance >= NEAR_IN_APPEARANCE or self.sound >= NEAR_IN_SOUND
 
     @property

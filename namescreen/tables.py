@@ -78,8 +78,8 @@ class Table:
         return self._text(value) if tab and found == wanted else None
 
     def preload(self) -> None:
-        """Hold the whole table in memory, for work that asks for much of it: some ten times its size, and each answer
-        takes a thirtieth of the time."""
+        """Load the whole table into memory, for work with many look-ups. It takes some ten times the table's size, and
+        a look-up then a thirtieth of the time."""
         if self._kept is None:
             lines = self._text(self._map[self._start :]).split("\n")[:-1]
             if len(lines) != self._rows:
@@ -87,7 +87,7 @@ class Table:
             self._kept = {key: value for key, _, value in (line.partition("\t") for line in lines)}
 
     def lines(self) -> memoryview:
-        """All entries, a line each, as they stand in the file; not a copy, so not to be changed."""
+        """All entries, a line each, as they stand in the file; the memory is shared, so do not change it."""
         return memoryview(self._map)[self._start :]
 
     def starting(self, prefix: str) -> Iterator[tuple[str, str]]:

@@ -1,11 +1,11 @@
-"""How a name fits as a domain and a handle: an estimate from the name alone, and a check only when asked.
+"""How well a name works as a domain and a handle: an estimate from the name alone, and a check on request.
 
 A domain or a handle that nobody has taken gives no right to a name, and a taken one takes none away: see the
 marks, and an adviser.
 
-The estimate is what stands here. The check asks the network and is imported only by who wants it: `session.Asker`
-within `settings.Settings`, `checking.plan` for what to ask, `checking.run` for the findings. Around them: `questions`
-and `answers` (pure), `bootstrap` (which RDAP server), `transport` (how a request goes out), `store` (what is kept).
+The estimate is exported here. The check uses the network and is imported separately: `session.Asker` within
+`settings.Settings`, `checking.plan` for what to ask, `checking.run` for the findings. Around them: `questions` and
+`answers` (pure), `bootstrap` (which RDAP server), `transport` (how a request goes out), `store` (what is kept).
 """
 
 from __future__ import annotations

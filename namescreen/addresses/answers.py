@@ -36,7 +36,7 @@ def finding_of(question: Question, answer: Answer) -> Finding:
 
 
 def is_passing(status: int) -> bool:
-    """Whether a status says to try again later: too many requests (RFC 6585 section 4), or a server's trouble."""
+    """Whether a status says to try again later: too many requests (RFC 6585 section 4), or a server error."""
     return status in (429, 500, 502, 503, 504)
 
 

@@ -1,6 +1,5 @@
-"""The run: many questions put to many hosts, at once across hosts and one by one to each.
-
-What has been learnt when the run is stopped is kept: every question ends in a finding.
+"""Running a check: many questions to many hosts, several hosts at once, one question at a time to each. A stopped run
+keeps its answers: every question ends in a finding.
 """
 
 from __future__ import annotations
@@ -28,7 +27,7 @@ class Plan:
     settled: tuple[Finding, ...]
 
     def hosts(self, asker: Asker) -> dict[str, int]:
-        """How many questions each host is going to get, stored answers left out, in the order they come up."""
+        """The number of questions for each host, without stored answers, in the order in which they come."""
         counts: dict[str, int] = {}
         for question in self.questions:
             if not asker.is_stored(question):

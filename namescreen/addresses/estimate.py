@@ -23,7 +23,7 @@ SHORT, LONG = 8, 24
 """The lengths in letters at which a label is short enough, and too long; common practice, no source."""
 
 HYPHEN, DIGIT = 0.9, 0.85
-"""Factors on the fit for a hyphen or a digit in the name: both must be explained when it is said aloud, and a
+"""Factors on the fit for a hyphen or a digit in the name: both need an explanation when the name is said aloud, and a
 hyphen may be left out. Common practice, no source."""
 DOUBLED_LETTER = 0.9
 """The factor if the same letter ends one word and begins the next: one of the two is easily dropped."""
@@ -197,7 +197,7 @@ def _passes_for(name: Name) -> str | None:
 
 
 def _heard(name: Name) -> float | None:
-    """How surely the whole is spelled right after hearing it: the least sure of its words; None if unreadable.
+    """How likely the whole name is spelled correctly after hearing it, by its least likely word; None if unreadable.
 
     A closed compound of known words (claysill: clay sill) is heard as those words.
     """

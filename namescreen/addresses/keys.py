@@ -20,7 +20,7 @@ SIMILAR = (("rn", "m"), ("m", "rn"), ("l", "1"), ("1", "l"), ("o", "0"), ("0", "
 Standard #39 among letters and digits (I, l and 1; O and 0; rn and m)."""
 
 TWINS = dict(zip("acdehijopqswxy", "асԁеһіјорԛѕԝху", strict=True))
-"""Latin letters with Cyrillic ones that look just so, and that a domain label may hold: UTS #39 again."""
+"""Latin letters and their Cyrillic look-alikes that a domain label may hold: UTS #39 again."""
 
 
 def effort(label: str) -> int:
@@ -29,7 +29,7 @@ def effort(label: str) -> int:
 
 
 def slips(name: Name, limit: int = 6) -> tuple[str, ...]:
-    """Likely wrong spellings of the joined name, which a maker may want to own too, likeliest kind first.
+    """Likely misspellings of the joined name, which a maker may want to register too, the likeliest kind first.
 
     Numerals as words, a doubled letter dropped, what listeners would write (the two likeliest), two letters swapped
     where words meet or midway, one key aside.

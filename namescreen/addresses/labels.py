@@ -129,7 +129,7 @@ def internationalised(name: Name) -> Label | None:
 
 
 def written_out(name: Name) -> str:
-    """The name joined, its umlauts as German, Danish and Swedish write them without (ä as ae); empty without any."""
+    """The name joined, its umlauts as German, Danish and Swedish spell them out (ä as ae); empty without umlauts."""
     text = unicodedata.normalize("NFC", name.text).lower()
     return plain_label(text.translate(_WRITTEN_OUT)) if any(letter in text for letter in "äöüåø") else ""
 

@@ -1,4 +1,4 @@
-"""What to ask about domains and handles, and of whom; and which addresses may be asked at all."""
+"""Questions about domains and handles, whom to ask, and which addresses may be asked at all."""
 
 from __future__ import annotations
 

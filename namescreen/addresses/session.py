@@ -81,7 +81,7 @@ class Asker:
         """The answer to `question`, stored or fresh, after redirects; where there is none, the reason."""
         try:
             return self._follow(question)
-        except Exception as error:  # one question must not end the run, or be lost
+        except Exception as error:  # an error in one question must not end the run or lose the question
             return Answer(failure=f"asking failed in an unforeseen way ({type(error).__name__}: {error})")
 
     def _follow(self, question: Question) -> Answer:

@@ -21,8 +21,8 @@ class Settings:
     long to wait for a connection or for the next piece of an answer; `longest` how long a whole exchange may take;
     `retries` how often a request that failed in passing is sent again, after `back_off` seconds, doubled each time,
     with up to half as much again by chance; `longest_wait` the longest Retry-After that is waited for;
-    `gives_up` after how many questions in a row without an answer a host is asked nothing more.
-    `keep_found` and `keep_missing` say how long an answer is stored: that something is there, that nothing is.
+    `gives_up` the number of unanswered questions in a row after which a host is asked nothing more. `keep_found` and
+    `keep_missing` say how long an answer is stored: that something is there, that nothing is.
     """
 
     cache: Path | None = None

@@ -1,4 +1,4 @@
-"""How one request goes out: politely, to the public network only, within bounds of time and size.
+"""Sending one request: politely, to the public network only, within bounds of time and size.
 
 An adapter below requests-cache: whatever reaches it is not in the cache and would be sent. It holds each host to one
 request at a time with a pause between, counts requests, refuses connections that lead to a private place (after the
@@ -188,7 +188,7 @@ class PoliteAdapter(HTTPAdapter):
         slim.headers["Accept-Encoding"] = "identity"
         slim.headers["Connection"] = "close"
         with self._limiter.turn(urlsplit(url).hostname or ""):
-            # With the user's own proxy the other end is the proxy, and where it goes is its affair.
+            # Behind the user's proxy the other end is the proxy, which decides where it connects.
             proxied = bool(select_proxy(url, dict(proxies or {})))
             watch = _Deadline(self._settings.longest, not self._may_be_private(url) and not proxied)
             _current.watch = watch

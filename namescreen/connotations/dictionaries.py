@@ -30,8 +30,7 @@ def installed() -> tuple[Dictionary, ...]:
 
 
 def opened(dictionaries: Iterable[Dictionary | str | Path] | None) -> tuple[Dictionary, ...]:
-    """The dictionaries to ask: those installed for None; a path is a dictd index, its .dict, or a folder of
-    them.
+    """The dictionaries to search: the installed ones for None; a path is a dictd index, its .dict, or a folder of them.
 
     Raises `InputError` for a path that holds no dictionary.
     """

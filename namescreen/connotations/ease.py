@@ -15,7 +15,7 @@ from .scripts import lookalikes, script
 __all__ = ["Ease", "ease"]
 
 UNUSUAL = 10
-"""The percentile below which a name's letters are called unusual: nine of ten words of the language are more usual."""
+"""The percentile below which a name's letters are called unusual: nine in ten words of the language are more usual."""
 
 # What an English reader may make of a letter or group, as broad sound classes; another sound is a surprise.
 # Vowel letters have many English sounds, so only groups of them are judged.
@@ -52,11 +52,11 @@ _LIKE = {
 class Ease:
     """How easily speakers of a language say and spell a name.
 
-    `percentile` in 0 to 100: the share of the language's own frequent words whose letters are as surprising
-    as the name's, or more; 100 is plainer than any of them, 0 stranger than all. A name of several words has
-    its strangest word's. `otherwise` pairs letters with the way they are read there, where an English reader
-    would not expect it; `hindrances` says in words what may be difficult; `likely_reading` is the name
-    read by the language's spelling rules in broad IPA, empty where there are none.
+    `percentile` in 0 to 100: the share of the language's frequent words whose letters are as surprising as the name's,
+    or more: at 100 the name is more usual than any of them, at 0 more surprising than all. A name of several words has
+    the lowest of theirs. `otherwise` pairs letters with the way they are read there, where an English reader would not
+    expect it; `hindrances` says in words what may be difficult; `likely_reading` is the name read by the language's
+    spelling rules in broad IPA, empty where there are none.
     """
 
     language: str

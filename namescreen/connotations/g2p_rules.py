@@ -183,7 +183,7 @@ def english_heard_in(phones: tuple[str, ...], language: str) -> tuple[str, ...]:
     """The sound codes that a listener of `language` hears in English speech (ARPABET phones),
     likeliest first.
 
-    Vowels that English alone has are taken both for the one spelled alike and the nearest (hut: a; hat: e or
+    A vowel that only English has is heard both as the one with the same spelling and as the nearest (hut: a; hat: e or
     a).
     """
     own = inventory(language)

@@ -26,7 +26,7 @@ Headword = tuple[str, str, str]
 
 
 def headwords(index: Path) -> Callable[[str], list[Headword]]:
-    """A look-up from folded letters to headwords. Raises `InputError` for an index that cannot be used."""
+    """A function from folded letters to headwords. Raises `InputError` for an index that cannot be used."""
     prepared = _prepared_path(index)
     if prepared is not None:
         try:

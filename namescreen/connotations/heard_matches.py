@@ -53,8 +53,8 @@ def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:
 def _weight(word: Unlucky, code: str, part: Span) -> int:
     """The severity of a word that is only heard; 0 if it is not reported.
 
-    Short sounds are alike by chance: two lose two steps, three lose one (and in a word among others two), and
-    then only the worst words count.
+    Short sequences of sounds match by chance: two sounds lose two steps, three lose one (or two in a name of several
+    words), and then only the worst words count.
     """
     lost = max(0, 4 - len(code))
     if lost and word.base_severity < 3:

@@ -1,8 +1,8 @@
 """Inflected forms of a word, by the endings of its language, ``wordlists/inflection.tsv``.
 
-A light rule set of our own rather than NLTK's Snowball stemmers: those cost 0.2 to 1 second to import, lack
-Polish, Czech, Turkish, Greek, Ukrainian, Hebrew and Hindi, and stem for retrieval, where a lost distinction
-is cheap; here it is a false alarm.
+A light rule set of our own replaces NLTK's Snowball stemmers. Those take 0.2 to 1 second to import and lack Polish,
+Czech, Turkish, Greek, Ukrainian, Hebrew and Hindi. They also stem for retrieval, where a lost distinction is cheap;
+here it is a false alarm.
 """
 
 from __future__ import annotations

@@ -31,8 +31,7 @@ _OTHER_CODES = {
 
 
 def code(tag: str) -> str:
-    """The two-letter code for a language tag: pt-BR -> pt, no -> nb, deu -> de; an unknown tag's own first
-    part."""
+    """The two-letter code for a language tag: pt-BR -> pt, no -> nb, deu -> de; the first part of an unknown tag."""
     first = tag.strip().lower().replace("_", "-").partition("-")[0]
     return _OTHER_CODES.get(first, first)
 

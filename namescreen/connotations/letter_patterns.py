@@ -127,8 +127,8 @@ def has_model(language: str) -> bool:
 
 def percentile(word: str, language: str) -> int:
     """The share of the language's own frequent words whose letters are as surprising as this word's, or more,
-    in percent: 100 more usual than any, 0 stranger than all. Raises `DataError` without a model; see
-    `has_model`."""
+    in percent: 100 if it is more usual than any of them, 0 if more surprising than all. Raises `DataError` without a
+    model; see `has_model`."""
     quantiles = [float(cost) for cost in (_table(language).get("%quantiles") or "").split()]
     return share_above(letter_cost(word, lambda gram: _entry(gram, language)), quantiles)
 
@@ -149,7 +149,7 @@ def _padded(word: str) -> str:
 
 
 def _left(gram: str, followed: Counter[str], kinds: Counter[str]) -> float:
-    """The weight that a context leaves to shorter ones."""
+    """The weight that a context gives to shorter ones."""
     return kinds[gram] / (followed[gram] + kinds[gram]) if followed[gram] else 1.0
 
 

@@ -1,4 +1,4 @@
-"""What a dictionary that the user has installed says of a word, and how it is rated."""
+"""Meanings of a word from a dictionary that the user has installed, and how they are rated."""
 
 from __future__ import annotations
 

@@ -49,7 +49,7 @@ _VOWELS = "aeiouy"
 
 
 def without_umlauts(word: str, language: str) -> str:
-    """`word` as it is spelled where its marked letters are missing: Käse -> Kaese in German."""
+    """`word` as it is spelled without its marked letters: Käse -> Kaese in German."""
     letters = word.lower()
     for marked, plain in _WRITTEN_OUT.get(language, {}).items():
         letters = letters.replace(marked, plain)
@@ -64,7 +64,7 @@ def single_deletions(letters: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=65536)
 def syllable_boundaries(word: str) -> frozenset[int]:
-    """Places in a folded word where a syllable may begin, with its two ends.
+    """The places in a folded word where a syllable may begin, and the word's two ends.
 
     Between two vowels the last consonant, or the last group that can begin a syllable, goes to the second;
     both that place and the one before a lone `s` are boundaries, since languages divide s and a stop differently.

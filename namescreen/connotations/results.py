@@ -38,7 +38,7 @@ MATCHES = (
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """A word of another language that a name holds, sounds like, or nearly is.
+    """A word of another language that a name contains, sounds like, or nearly equals.
 
     `severity` is how much it harms the name: 0 ordinary, 1 mild, 2 awkward, 3 severe. It is never above
     `base_severity`, how bad the word is by itself: a bad word deep inside a long name weighs less than the word

@@ -79,7 +79,7 @@ def skeleton(text: str) -> str:
 
 
 def confusable(first: str, second: str) -> bool:
-    """Whether two texts look alike letter for letter (UTS #39 section 4)."""
+    """Whether two texts are confusable, letter for letter (UTS #39 section 4)."""
     return skeleton(first) == skeleton(second)
 
 

@@ -1,4 +1,4 @@
-"""What a name's letters spell in other languages: whole, inflected, inside, and one letter away."""
+"""Words of other languages that the letters of a name spell: whole, inflected, inside it, or one letter away."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ SHIPPED = "namescreen word tables"
 """The source of a meaning that is shipped."""
 
 _LONGEST = 24  # the longest word searched inside a name; the tables have few longer ones
-_STEM = 4  # letters of a stem that two words must share; shorter ones meet by chance (bull, bult)
+_STEM = 4  # letters of a stem that two words must share; shorter stems match by chance (bull, bult)
 _LINKS = ("", "s", "e", "n", "en", "es")  # letters between the parts of a Germanic compound
 
 
@@ -58,7 +58,7 @@ def found(word: Unlucky, severity: int, match: str, where: str, source: str = SH
 
 
 def spelled_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
-    """Every unlucky word that the letters of the name spell, in no order; weaker matches may repeat a
+    """Every unlucky word that the letters of the name spell, in no particular order; weaker matches may repeat a
     word."""
     parts = spans(name)
     for part in parts:
@@ -81,11 +81,10 @@ def ordinary_words(name: Name, languages: Iterable[str]) -> Iterator[Reading]:
 
 
 def _is_own(letters: str, language: str, frequency: float) -> bool:
-    """Whether a listed word is the language's own, and not English quoted in its texts.
+    """Whether a listed word belongs to the language, and is not English quoted in its texts.
 
-    Every list holds English words from titles, brands and quotations, rarer there than in English. So a word
-    of English counts as the other language's own only where it is about as frequent (0.3 Zipf, a factor of
-    two).
+    Every list holds English words from titles, brands and quotations, rarer there than in English. So an English word
+    belongs to the other language only if it is about as frequent there (within 0.3 Zipf, a factor of two).
     """
     if letters.isascii():
         if language in OTHER_SCRIPTS or len(letters) < 3:
@@ -108,20 +107,20 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
         for word in stemmed(shared, language) if len(shared) >= _STEM else ():
             if len(shared) == _STEM and _differ_by_ending(part.letters, fold(word.form), shared):
                 continue
-            # A shared stem may carry another meaning (pollo, polla): severe is left to words met as they are.
+            # A shared stem may carry another meaning (pollo, polla): only exact words are severe.
             yield found(word, word.base_severity - 1, "inflected", part.where)
 
 
 def _differ_by_ending(letters: str, others: str, stem: str) -> bool:
-    """Whether each of two words adds another ending to their stem, so that neither is the other's base: where the stem
-    is short they are seldom forms of one word (heron, heroin)."""
+    """Whether two words add different endings to their stem, so that neither is the base of the other: with a short
+    stem they are seldom forms of one word (heron, heroin)."""
     endings = letters.removeprefix(stem), others.removeprefix(stem)
     return all(endings) and endings[0] != endings[1]
 
 
 def _doubt(word: Unlucky, part: Span) -> int:
-    """Steps taken off a word spelled in full: two letters among other words are seldom read as a word of
-    their own, and a short transcription leaves open which word of the other script is meant."""
+    """Steps taken off a word spelled in full. Two letters among other words are seldom read as a separate word, and a
+    short transcription leaves open which word of the other script is meant."""
     short = len(part.letters) < 3 and part.where != "the whole name"
     return int(short) + (word.how == "t" and len(part.letters) < 4)
 
@@ -154,7 +153,7 @@ def _begun(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     for length in range(4, min(8, len(part.letters) - 1)):
         beginning = part.letters[:length]
         if length * 2 < len(part.letters) or part.letters[length] not in "aeiouy":
-            continue  # an ending begins with a vowel where a stem ends in a consonant
+            continue  # after a stem that ends in a consonant an ending begins with a vowel
         for language in languages:
             for word in stemmed(beginning, language):
                 if word.base_severity == 3:
@@ -162,7 +161,7 @@ def _begun(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
 
 
 def _one_letter_away(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
-    """The part is one letter from one of the worst words, and no common word of that language itself."""
+    """The part is one letter away from one of the worst words, and is not itself a common word of that language."""
     if len(part.letters) < 5:
         return
     from rapidfuzz.distance import OSA
@@ -190,7 +189,7 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             breaks.add(middle)
             seen |= {(start, middle), (middle, start + len(part))}
     size = len(letters)
-    # A syllable sign says as much as some letters, a Chinese character as much as a word.
+    # A syllabic sign stands for several letters, a Chinese character for a word.
     least = 4 if letters.isascii() else 1 if any(script(letter) == "Han" for letter in letters) else 2
     for start in range(size - least + 1):
         for end in range(start + least, min(size, start + _LONGEST) + 1):
@@ -210,10 +209,10 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
 def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) -> int:
     """The severity of a word inside a name; 0 if it is not reported.
 
-    Seen: it fills most of the name from an edge, or the rest of the name is a word of the same compounding
-    language (so the name is a compound with it). Then it keeps its severity. Glimpsed: at an edge, or long.
-    Then one step less. (The caller takes off another where one end is inside a syllable.) The lengths and
-    shares are our choice, checked against ordinary English words (tests/bench/bench_readings.py).
+    A word keeps its severity if it fills most of the name from an edge, or if the rest of the name is a word of the
+    same compounding language (so that the name is a compound with it). A long word, or one at an edge, loses one step.
+    (The caller takes off another where one end is inside a syllable.) The lengths and shares are our choice, checked
+    against ordinary English words (tests/bench/bench_readings.py).
     """
     size, length = len(letters), end - start
     share = length / size
@@ -234,7 +233,7 @@ def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) 
 
 
 def _is_modifier(rest: str, word: Unlucky) -> bool:
-    """Whether the rest of a compound is a word of the language's own, with or without a linking letter."""
+    """Whether the rest of a compound is a word of the language, with or without a linking letter."""
     for link in _LINKS:
         modifier = rest.removesuffix(link)
         frequency = zipf(modifier, word.language) if len(modifier) >= 3 else 0.0

@@ -62,8 +62,8 @@ class Wordnets:
 
 @cache
 def wordnets() -> Wordnets | NotChecked:
-    """The wordnets if their corpus is in one of NLTK's data folders, else why not; NLTK is not imported for
-    that."""
+    """The wordnets if their corpus is in one of NLTK's data folders, else the reason why not; NLTK is not imported for
+    this."""
     check = "the Open Multilingual Wordnet"
     for folder in _data_folders():
         for corpus in ("omw-2.0", "omw-1.4"):

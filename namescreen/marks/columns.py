@@ -78,9 +78,9 @@ class MarkWriter:
         self._identify(mark.office, mark.number, mark.registration_number, "" if self._taken else mark.source, event)
 
     def take(self, columns: MarkColumns) -> None:
-        """Append all marks of some columns, and what they take away of the marks before them.
+        """Append all marks of some columns, and their removals of earlier marks.
 
-        What is added from then on brings them up to date: numbers without an office count across sources.
+        Records added later update them; numbers without an office then count across sources.
         """
         self._taken = True
         for one in columns.arrays["removed"].tolist():
@@ -92,7 +92,7 @@ class MarkWriter:
             self._identify(office, number, registration, "", Event.WHOLE)
 
     def _packed_rows(self, columns: MarkColumns) -> Iterator[tuple[str, int, int, int, int, int]]:
-        """The rows of some columns as they stand there, with the numbers that this writer gives offices and sources."""
+        """The packed rows of some columns, with this writer's numbers for offices and sources."""
         offices = [self._office_number(office) for office in columns.offices]
         sources = [self._sources.setdefault(source, len(self._sources)) for source in columns.sources]
         arrays = [columns.arrays[name] for name in ("classes", "status", "date", "office", "source")]
@@ -130,8 +130,8 @@ class MarkWriter:
             self._rows.clear()
 
     def columns(self) -> MarkColumns:
-        """The marks that the records so far leave, in the order of the records that count; `kept` then says how many of
-        each source."""
+        """The marks that remain after the records so far, in the order of the records that count; `kept` then says how
+        many of each source."""
         import numpy as np
 
         stand, into, removed = runs(self.identities, self.registrations, self.events, self.places)
@@ -164,7 +164,7 @@ class MarkWriter:
 def _settled(
     records: MarkColumns, stand: NDArray[np.bool_], into: Mapping[int, int], events: Sequence[int]
 ) -> MarkColumns:
-    """The marks that records leave: see `identity.runs`. Only those that go together are decoded."""
+    """The marks that remain after all records (see `identity.runs`). Only records that are merged are decoded."""
     import numpy as np
 
     writer = MarkWriter()

@@ -58,7 +58,7 @@ FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
 }  # fmt: skip
 """For each field of a `Mark`, the column names understood, folded; earlier ones win where several stand.
 
-A "country" is none: in the lists of offices it is the owner's, and would say where the mark holds.
+A "country" column is not among them: in the lists of offices it is the owner's, not where the mark holds.
 """
 
 OPTION_NAMES: Mapping[str, str] = {
@@ -112,8 +112,8 @@ def option_of(field: str) -> str:
 
 
 def columns_of(header: Sequence[str], given: Columns | None = None) -> dict[str, str]:
-    """Which column feeds which field: {field: column}; `given` says so for some fields, and other columns that might be
-    the mark's words do not count where it says which they are."""
+    """Which column feeds which field: {field: column}; `given` decides for some fields. If it names the column of the
+    mark's words, no other column counts as one."""
     chosen: dict[str, tuple[int, str]] = {}
     named = {name.strip().casefold() for name in (given or {}).values()}
     for name in header:
@@ -127,7 +127,7 @@ def columns_of(header: Sequence[str], given: Columns | None = None) -> dict[str,
         if match is not None:
             result[field] = match
     if "registration_number" in result and result.get("number", "").strip().casefold() in ("id", "no", "number"):
-        del result["number"]  # a running number, beside one that an office gave
+        del result["number"]  # a running number beside the office's own
     return result
 
 
@@ -173,7 +173,7 @@ def nice_classes(text: str) -> tuple[tuple[int, ...], tuple[str, ...]]:
 
 def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
     date = plain_date(given) if given else ""
-    if not date and given.strip("0-/. "):  # zeros stand in the place of none
+    if not date and given.strip("0-/. "):  # zeros stand for no class
         note(
             f"the date {given.strip()[:30]!r} is not understood, or may be two days",
             "Write dates as YYYY-MM-DD; the mark was kept without it",

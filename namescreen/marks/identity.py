@@ -1,7 +1,6 @@
-"""Which records belong to one mark, and the record that results from several.
-
-A mark is known by its office and the number of its application. A registration number leads to the same mark where some
-record gives both. A number of zeros alone is no number.
+"""Which records belong to one mark, and how they are merged. A mark is identified by its office and the number of its
+application. A registration number leads to the same mark where some record gives both. A number of zeros alone is no
+number.
 """
 
 from __future__ import annotations
@@ -48,7 +47,7 @@ def real_number(number: str) -> str:
 
 
 def identity(office: str, number: str, source: str = "") -> int:
-    """What a mark is known by, as a number below 2**64; 0 if it has no number.
+    """The identity of a mark, as a number below 2**64; 0 if it has no number.
 
     Without an office a number counts within its `source`: two lists typed by hand may both begin at 1.
 
@@ -65,7 +64,7 @@ def identity(office: str, number: str, source: str = "") -> int:
 
 
 def combined(old: Mark, new: Mark, event: Event) -> Mark:
-    """One mark of two records that go together: `new` is a part, or another row of the same mark in one table."""
+    """Two records merged into one mark: `new` is a part, or another row of the same mark in one table."""
     if event == Event.ROW and old.text.casefold() != new.text.casefold():
         return new
     stated = {
@@ -85,10 +84,9 @@ def combined(old: Mark, new: Mark, event: Event) -> Mark:
 def runs(
     identities: Sequence[int], registrations: Sequence[int], events: Sequence[int], places: Sequence[int]
 ) -> tuple[NDArray[np.bool_] | None, dict[int, int], NDArray[np.uint64]]:
-    """What records of marks leave: which stand, which go into a later one that stands, and which marks are taken away.
-
-    The first is None where all records stand as they are; the last holds identities. `places` say which source each
-    record is from.
+    """The outcome of all records: which of them stand, which are merged into a later one, and which marks are removed.
+    The first is None if all records stand unchanged; the last holds identities. `places` gives the source of each
+    record.
     """
     import numpy as np
 
@@ -99,7 +97,7 @@ def runs(
     numbered.sort()  # np.unique would load numpy's masked arrays, 50 ms at every start
     if (event <= Event.ROW).all() and not (numbered[1:] == numbered[:-1]).any():
         return None, {}, none
-    # Records without a number stand each for itself: whole ones stay, others are of nothing.
+    # A record without a number belongs to no other: whole ones stay, parts and deletions have no effect.
     stand = (known == 0) & (event <= Event.ROW)
     order = np.argsort(known, kind="stable")
     order = order[known[order] != 0]

@@ -1,4 +1,4 @@
-"""A bounded list of problems with an input: a million bad rows cost no more than twenty."""
+"""A bounded list of problems with an input: a million bad rows take no more memory than twenty."""
 
 from __future__ import annotations
 

@@ -47,7 +47,7 @@ def read_marks(
 ) -> tuple[MarkColumns, tuple[Source, ...], tuple[Problem, ...]]:
     """All marks of `sources` (files and folders), what each file gave, and what was wrong with it.
 
-    `column` is what `fields.chosen_columns` takes; `onto` holds earlier marks, which what is read adds to. Raises
+    `column` is what `fields.chosen_columns` takes; `onto` holds earlier marks, to which the new ones are added. Raises
     `InputError`, with everything found wrong, if a source does not exist or no mark could be read at all."""
     require_encoding(encoding)
     log = ProblemLog()
@@ -247,7 +247,7 @@ class _Reading:
         return marks, sources, problems
 
     def _miss_main_tables(self) -> None:
-        """Note tables about marks whose own table did not come."""
+        """Note tables about marks whose main table is missing."""
         read = {name for tally in self.tallies.values() for name in tally.formats}
         for kind in dict.fromkeys(self.read_aside.values()):
             tables = [name for name, of_kind in self.read_aside.items() if of_kind == kind]

@@ -40,14 +40,14 @@ _BROKEN = (
 
 
 class DamagedError(Exception):
-    """A file or archive cannot be read on; the text says why."""
+    """A file or archive cannot be read further; the text says why."""
 
 
 class Stream:
-    """The bytes of a document, with a look at the first ones; raises `DamagedError` if they cannot be read."""
+    """The bytes of a document, the first of which can be inspected; raises `DamagedError` if they cannot be read."""
 
     def __init__(self, raw: IO[bytes]) -> None:
-        # Keep what a damaged archive gave before the damage: `read` would lose it.
+        # Keep the data from before the damage to an archive: `read` would lose it.
         self._read: Callable[[int], bytes] = getattr(raw, "read1", raw.read)
         self._waiting = self.head = self._more(HEAD)
 
@@ -165,7 +165,7 @@ def _unzipped(raw: IO[bytes]) -> Iterator[IO[bytes]]:
 
 
 def suffix_of(name: str) -> str:
-    """The last telling ending of a name, lower case: ".csv" for "marks.csv.gz"."""
+    """The ending of a name that tells its format, lower case: ".csv" for "marks.csv.gz"."""
     path = PurePosixPath(name.lower())
     return PurePosixPath(path.stem).suffix if path.suffix in (".gz", ".gzip") else path.suffix
 

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from itertools import chain
 from urllib.parse import urlsplit
 
-from .status import most_telling
+from .status import most_informative
 from .uspto import current_owners, dead_class, nice_only, plain_goods
 from .xml_records import Node, Values, XmlLayout
 
@@ -67,7 +67,7 @@ def holders(node: Node) -> list[Node]:
 
 
 def owner_key(node: Node, key: str) -> str:
-    """A key under which an owner stands in another file: those of different publishers never meet."""
+    """A key under which an owner stands in another file: keys of different publishers never match."""
     return f"{urlsplit(node.first('namespace')).netloc} {key.rstrip('/').rpartition('/')[2].lstrip('0')}" if key else ""
 
 
@@ -122,7 +122,7 @@ def _mark(node: Node) -> Values:
         "classes": (nice_only if american else ", ".join)(number for part in classes for number in part.all("number")),
         "goods": plain_goods(goods) if american else goods,
         "goods_language": language or ("en" if american else ""),
-        "status": most_telling(map(node.first, ("status", "status_words")), office),
+        "status": most_informative(map(node.first, ("status", "status_words")), office),
         "owner": current_owners(parties) or "; ".join(dict.fromkeys(node.all("owner"))),
         "owner_key": next((owner_key(node, part.first("key")) for part in owners if part.first("key")), ""),
         "filed": node.first("filed"),

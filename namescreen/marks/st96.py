@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from .st66 import goods_of, holders, joined_name, mark_type, words_of
-from .status import most_telling
+from .status import most_informative
 from .uspto import current_owners, dead_class, drawing_type, nice_only, plain_goods
 from .xml_records import Node, Values, XmlLayout
 
@@ -55,7 +55,7 @@ def mark_of(node: Node) -> Values:
         "goods": plain_goods(goods) if american else goods,
         "goods_language": language or ("en" if american else ""),
         # The offices' own status texts are finer than the standard's, and come with their own codes.
-        "status": most_telling(map(node.first, _US_STATUS if american else _STATUS), office),
+        "status": most_informative(map(node.first, _US_STATUS if american else _STATUS), office),
         "owner": _owners(node, american),
         "filed": node.first("filed"),
         "priority": min((date for part in node.below("priority") if (date := part.first("date", "filed"))), default=""),

@@ -12,7 +12,7 @@ from functools import lru_cache
 
 from . import uspto
 
-__all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_telling", "standing"]
+__all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_informative", "standing"]
 
 UNKNOWN, LIVE, DEAD, PENDING, OPPOSED = STATUSES = ("unknown", "live", "dead", "pending", "opposed")
 """Registered and in force; applied for; applied for and opposed; ended or refused; not stated or not understood."""
@@ -83,7 +83,7 @@ _RULES = tuple(
 _ACCENTS = str.maketrans("àâäáãåçéèêëíìîïñóòôöõúùûüýÿ", "aaaaaaceeeeiiiinooooouuuuyy")
 
 
-def most_telling(statuses: Iterable[str], office: str = "") -> str:
+def most_informative(statuses: Iterable[str], office: str = "") -> str:
     """The first status text that is understood, else the first."""
     given = [status for status in statuses if status]
     return next((status for status in given if standing(status, office) != UNKNOWN), given[0] if given else "")

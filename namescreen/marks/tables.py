@@ -119,13 +119,13 @@ def _japan(row: Row, facts: Facts) -> Values:
 
 
 def by_number(values: Values, facts: Facts) -> Values:
-    """A mark of a table that the program does not know, with what other tables say of its number."""
+    """A mark of a table of unknown layout, with what other tables say about its number."""
     stated = {name: "; ".join(dict.fromkeys(text for _, text in found if text)) for name, found in facts.items()}
     return {**stated, **{name: text for name, text in values.items() if text}}
 
 
 NUMBERED = {"tm number": {"office": "AU", "format": "Australia's IPGOD"}}
-"""Columns by which tables of unknown layout are joined with others, and what is known of those that have them."""
+"""Columns by which tables of unknown layout are joined with others, and what such a column says of its table."""
 
 TABLES = (
     TableLayout(

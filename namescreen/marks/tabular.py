@@ -196,7 +196,7 @@ def _unknown_table(
                 log.source,
             )
         )
-    # A column name that stands twice: the first counts.
+    # Of two columns with one name the first counts.
     places = {field: header.index(name) for field, name in fields.items()}
     unused = [name for at, name in enumerate(header) if at not in places.values() and at not in flags and name]
     if unused and not names:
@@ -262,7 +262,7 @@ def _rows_of(
 def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLog) -> Iterator[tuple[int, list[str]]]:
     """CSV records with the line each begins on; after a broken one, reading goes on at its second line."""
     back: deque[tuple[int, str]] = deque()
-    patience = LONGEST_RECORD  # how far a quotation mark is followed; less where many were followed in vain
+    patience = LONGEST_RECORD  # lines within which a quotation mark must close; fewer after many that did not
 
     def take() -> tuple[int, str] | None:
         return back.popleft() if back else next(numbered, None)
@@ -302,7 +302,7 @@ def _records(numbered: Iterator[tuple[int, str]], delimiter: str, log: ProblemLo
 
 
 def _settled(rows: Iterator[Row], log: ProblemLog, what: str) -> Iterator[Row]:
-    """Rows whose dates are read in the order that their columns show; raises `InputError` if the marks are numbers."""
+    """Rows, their dates read in the order that their columns show; raises `InputError` if the marks are numbers."""
     first = list(islice(rows, LOOKED_AT))
     words = [text for _, values in first if (text := values.get("text", "").strip())]
     if len(words) > 2 and all(map(_NUMBER.fullmatch, words)):

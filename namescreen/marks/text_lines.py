@@ -112,7 +112,7 @@ def lines(stream: Bytes, log: ProblemLog, encoding: str | None = None) -> Iterat
 
 
 def _bare(encoding: str) -> str:
-    """The name of an encoding without what a byte order mark says: utf-16 of utf-16-le."""
+    """The name of an encoding without its byte order: utf-16 of utf-16-le."""
     return codecs.lookup(encoding).name.removesuffix("-sig").removesuffix("-le").removesuffix("-be")
 
 

@@ -20,7 +20,7 @@ _DEAD = frozenset(
 )
 _UNKNOWN = frozenset("000 620 625 973".split())
 _NO_MARK = frozenset("622 969 970".split())
-"""Numbers given out by mistake, and records that exist only because something else was filed."""
+"""Numbers assigned by mistake, and records that exist only because another document was filed."""
 _OPPOSED = frozenset("774 801".split())
 _REGISTERED = frozenset("624 700 701 702 703 704 705 706 707 708 717 740 778 780 790 800".split())
 """The registration is in force, whatever proceedings are pending; every other code not listed is an application's."""
@@ -38,7 +38,8 @@ def standing(code: str) -> str:
 
 
 def dead_class(code: str) -> bool:
-    """Whether a class's status code says that the mark no longer covers it; 6 is active, and none says nothing."""
+    """Whether a class's status code says that the mark no longer covers it; 6 is active, and a missing code says
+    nothing."""
     return code.strip() not in ("", "6")
 
 
@@ -76,7 +77,7 @@ def long_words(node_texts: Iterable[tuple[str, str]], words: str) -> str:
 
 
 def no_mark(serial: str, status: str) -> bool:
-    """Whether a record is of no mark: a number given by mistake, or data that are no registration's."""
+    """Whether a record is no mark: a number assigned by mistake, or data that belong to no registration."""
     return status in _NO_MARK or (len(serial) == 8 and serial.startswith("89"))
 
 

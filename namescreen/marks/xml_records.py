@@ -2,8 +2,8 @@
 
 Elements are known by their local names, whatever the prefix, because offices bind their own schemas to the names of
 WIPO's standards. The file streams through expat: one record is held at a time, and what one record may hold is
-bounded. A document type may be declared, as long as it declares no entity and points to nothing outside the file:
-those are the ways in for entity expansion and for reading other files.
+bounded. A document type may be declared, as long as it declares no entity and refers to nothing outside the file:
+entities allow expansion attacks and access to other files.
 """
 
 from __future__ import annotations
@@ -78,7 +78,7 @@ class XmlLayout:
     something around records, and are given as empty nodes of their own. Within a record the text of an element in
     `fields` is kept under the field's name, an element in `groups` begins a part of that name, `attributes` says which
     attributes of an element are kept as which fields, and elements whose names are in `skipped` or begin with one of
-    `skipped_beginnings` are passed by with all that they hold. Of fields in `translated`, which may stand in twenty
+    `skipped_beginnings` are ignored with their contents. Of fields in `translated`, which may stand in twenty
     languages, only the first text of a part is kept, the English one, and the one in the language that the record's
     field `language` names. `assemble` makes the marks of the nodes: it takes (line, name, node) one after another."""
 
@@ -263,7 +263,7 @@ class _Follower:
                     capturing = False
                     parser.CharacterDataHandler = None
                     text = " ".join("".join(texts).split())
-                    size += 64  # what an empty or short value costs
+                    size += 64  # the bookkeeping of an empty or short value
                     if text and size < LARGEST_RECORD:
                         node.add(action.name, text, language)
             elif action.kind == "group":

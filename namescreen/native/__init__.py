@@ -1,8 +1,8 @@
 """The innermost loops in C, and the one choice between them and Python.
 
-A leaf: it imports nothing else of namescreen. Whoever has such a loop writes it in Python or numpy as well, which gives
-the same results to the last bit, and asks `choose` for one of the two. The compiled path is taken where the package was
-built with a C compiler and the library is whole; NAMESCREEN_NATIVE=off takes the other one.
+A leaf: it imports nothing else of namescreen. Every such loop also exists in Python or numpy, with bitwise equal
+results, and its module calls `choose` for one of the two. The compiled path is taken if the package was built with a C
+compiler and the library is undamaged; NAMESCREEN_NATIVE=off selects the other.
 """
 
 from __future__ import annotations

@@ -24,7 +24,7 @@ class _Settings(ctypes.Structure):
 
 
 class CompiledReadings:
-    """One model made ready for the compiled code, from a table's lines and its units as (name, letters, phones).
+    """A model prepared for the compiled code, from a table's lines and its units as (name, letters, phones).
 
     It holds the table's bytes for as long as it lives.
     """
@@ -71,7 +71,7 @@ class CompiledReadings:
         begin = functions.g2p_open
         begin.argtypes = (ctypes.c_void_p, ctypes.c_size_t, ctypes.c_char_p, ctypes.c_size_t, ctypes.c_void_p)
         begin.restype = ctypes.c_void_p
-        self._table = ctypes.c_char.from_buffer(table)  # ctypes takes the address of memory that may be written alone
+        self._table = ctypes.c_char.from_buffer(table)  # ctypes takes the address of writable memory only
         self._text, self._shares = ctypes.c_char_p(), ctypes.POINTER(ctypes.c_double)()
         self._found = ctypes.byref(self._text), ctypes.byref(self._shares)
         self._model = begin(ctypes.byref(self._table), len(table), lines, len(lines), ctypes.byref(settings))

@@ -1,4 +1,4 @@
-"""Loading the compiled library, after a check that it is the whole one that was built."""
+"""Loading the compiled library, after a check that it is undamaged."""
 
 from __future__ import annotations
 
@@ -16,9 +16,9 @@ if TYPE_CHECKING:
 __all__ = ["address", "check", "library"]
 
 VERSION = 9
-"""Raised with every change of the functions' arguments: a library left from another version is not used."""
+"""Raised with every change to a function's arguments, so that a library of another version is not used."""
 NO_MEMORY = -1
-"""A result that means so; any other below 0 means that an array points outside itself (kernel.h)."""
+"""The result for lack of memory; any other negative result means that an array points outside itself (kernel.h)."""
 
 
 @cache
@@ -30,10 +30,9 @@ def library() -> ctypes.CDLL | None:
 
 
 def load(path: Path) -> ctypes.CDLL | None:
-    """The library at `path`; None, with a remark unless it is simply not there, where it cannot be used.
+    """The library at `path`, or None if it cannot be used; a remark says why, unless the file does not exist.
 
-    Its sha256 stands beside it since it was built. It is compared first: to load a library that is cut can end the
-    process.
+    Its sha256, written beside it at build time, is compared first: loading a truncated library can end the process.
     """
     try:
         contents, recorded = path.read_bytes(), path.with_suffix(".sha256").read_text("ascii").split()
@@ -65,5 +64,5 @@ def check(result: int) -> int:
 
 
 def address(array: NDArray[np.generic]) -> ctypes.c_void_p:
-    """Where an array's numbers stand; they must be contiguous, and the array must outlive the call."""
+    """The address of an array's numbers, which must be contiguous; the array must outlive the call."""
     return ctypes.c_void_p(array.__array_interface__["data"][0])

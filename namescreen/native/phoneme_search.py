@@ -32,7 +32,7 @@ class _Arrays(ctypes.Structure):
 
 
 class CodeArrays:
-    """The codes of `register.phoneme_index.Codes`: their parts, and which words have which (`ids`, `ids_start`)."""
+    """The codes of `register.phoneme_index.Codes`: their parts, and the codes of each word (`ids`, `ids_start`)."""
 
     def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], costs: PhonemeCosts) -> None:
         self._near, self._similarity_of, self._costs = library.phonemes_near, library.phonemes_similarity_of, costs

@@ -72,8 +72,8 @@ class StringArrays:
         self._gap = (1 - constants["prefix_bonus"]) ** np.arange(5.0)
 
     def above(self, query: Query, places: Places, inside: Similarities, floor: float) -> Similarities:
-        """How alike each of these strings looks; 0 where it cannot be above `floor`. `inside` is what standing inside
-        counts, by the length of the string."""
+        """The similarity in appearance of each of these strings; 0 where it cannot be above `floor`. `inside` is the
+        credit for containment, by the length of the string."""
         values = np.empty(len(places))
         places = np.ascontiguousarray(places, np.int64)
         held = self._query(query)
@@ -117,7 +117,7 @@ class StringArrays:
         return places[:found].copy(), values[:found].copy()
 
     def _query(self, query: Query) -> tuple[_Query, object]:
-        """The query as the compiled code takes it, and what must stay while it is used."""
+        """The query as the compiled code takes it, and the objects that must outlive its use."""
         text, skeleton = (
             np.frombuffer(one.encode("utf-32-le", "surrogatepass"), np.uint32) for one in (query.text, query.skeleton)
         )
@@ -130,7 +130,7 @@ class StringArrays:
 def compiled_find(
     library: ctypes.CDLL, blob: NDArray[np.uint8], start: NDArray[np.uint32]
 ) -> Callable[[str], int | None]:
-    """Finds the place of a text among others that stand in order of their bytes."""
+    """A function that finds the place of a text among others, which are sorted by their bytes."""
     blob, start = np.ascontiguousarray(blob), np.ascontiguousarray(start)
     find = library.strings_find
     find.restype = c_int64

@@ -19,7 +19,7 @@ __all__ = ["SoundCodes", "prepare_codes", "sound_similarities", "sound_similarit
 
 Whole = NDArray[np.int32]
 _LETTERS = "".join(percent_differences())
-_SIZE = len(_LETTERS) + 1  # index 0 pads
+_SIZE = len(_LETTERS) + 1  # index 0 is padding
 _INDEX = {letter: at for at, letter in enumerate(_LETTERS, start=1)}
 _DIFFERENCE: Whole = np.full((_SIZE, _SIZE), 100, dtype=np.int32)
 for _one, _row in percent_differences().items():
@@ -96,7 +96,7 @@ def sound_similarities(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[
 def _spent(
     own: NDArray[np.intp], own_weights: Sequence[int], sounds: NDArray[np.uint8], weights: NDArray[np.uint8]
 ) -> Whole:
-    """The cost of the cheapest alignment of every code with ours.
+    """The cost of the cheapest alignment of every code with the given one.
 
     The search maximizes the saving instead: aligning two sounds costs less than leaving out both, by their weights
     times their similarity. A gap then adds nothing, and a step is three sums and maxima.

@@ -192,7 +192,8 @@ class JointModel:
         return [spent + arcs[0][0]] if arcs else []
 
     def _joined(self, context: str, own: list[tuple[str, float, int]], backoff: float, shorter: Step) -> Step:
-        """The units after a context: its own, and those of the shorter context at the back-off cost."""
+        """The units that may follow a context: those listed for it, and those of the shorter context at the back-off
+        cost."""
         spent, others = shorter
         spent += backoff
         if not own:
@@ -215,7 +216,7 @@ class JointModel:
     def _own(
         self, context: str, wanted: tuple[str, ...], nodes: dict[str, Node], side: int
     ) -> tuple[float, list[tuple[str, float, int]]]:
-        """The back-off cost of a context, and the units it holds itself whose letters (or phones) are `wanted`."""
+        """The back-off cost of a context, and the units listed for it whose letters (or phones) are `wanted`."""
         node = nodes.get(context)
         if node is not None:
             return node[0], [arc for key in wanted for arc in node[1].get(key, ())]
@@ -237,7 +238,7 @@ class JointModel:
         return self._own(context, wanted, nodes, side)
 
     def _row(self, context: str) -> str | None:
-        """The table's row for a context: sought in the file, or, once many were, from the whole file in memory."""
+        """The table's row for a context: from the file, or, after many look-ups, from the whole file in memory."""
         if context in self._sought:
             return self._sought[context]
         if len(self._sought) >= _MANY_ROWS:

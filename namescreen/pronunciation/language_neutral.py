@@ -1,11 +1,12 @@
 """The language-neutral reading of a word: every letter with its international value.
 
-Buyers and examiners outside the English-speaking countries meet an invented word without its language, and give the
-letters the values that most languages that write with them agree on. Those are the values that the International
-Phonetic Association gives them too ("international usage should decide": Handbook of the International Phonetic
-Association, 1999, appendix 1, from memory): a as in father, i as in machine, j as in hallelujah. The combinations
-are those that German, French, Italian, Spanish and Dutch share or do not contradict; stress lies on the last syllable
-but one, as in Italian, Spanish and Polish. All from memory of the languages' primers; no source for the choice.
+Outside the English-speaking countries, buyers and examiners meet an invented word that belongs to no language they
+know. They give each letter the value on which most languages of the Latin script agree. Those are the values that the
+International Phonetic Association gives them too ("international usage should decide": Handbook of the International
+Phonetic Association, 1999, appendix 1, from memory): a as in father, i as in machine, j as in hallelujah. The
+combinations are those that German, French, Italian, Spanish and Dutch share or do not contradict; stress lies on the
+last syllable but one, as in Italian, Spanish and Polish. All from memory of the languages' primers; no source for the
+choice.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """How predictable the spelling of a heard name is, and the sound of a written one.
 
-A listener who hears a name must guess its letters, a reader must guess its sound. Both guess by what words they
-know and by how letters and sounds usually go together (`g2p`).
+A listener must guess the letters of a name, a reader its sound. Both rely on the words they know and on the usual
+correspondence of letters and sounds (`g2p`).
 """
 
 from __future__ import annotations
@@ -23,15 +23,15 @@ __all__ = ["heard_as_spelled", "spelled_as_heard", "spellings"]
 _CONSIDERED, _BEAM, _WITHIN = 200, 10, 5.0
 """The limits of the search for spellings: how many in all, how many at a place, how far behind the best."""
 _KNOWN_TO_NOBODY, _KNOWN_TO_ALL = 2.0, 5.0
-"""Zipf frequencies between which a word is known to a growing share of people (1 in 10 million words to 1 in
-10 thousand); the line between them is ours."""
+"""Zipf frequencies at which nobody and everybody knows a word (1 in 10 million words, 1 in 10 thousand). Between them
+the share grows linearly, which is our choice."""
 # Distinctions many speakers of English do not make (J. Wells, Accents of English, 1982: cot-caught, weak vowels).
 _MERGED = str.maketrans({"O": "A", "x": "i", "1": "", "2": ""})
 
 
 def spellings(phones: Sequence[str], limit: int = 5) -> tuple[tuple[str, float], ...]:
     """The likely spellings of a reading (ARPAbet phones with stress), each with its probability among those found,
-    most likely first. Words of the dictionary that sound so come in by how common they are."""
+    most likely first. Dictionary words with this sound are weighted by their frequency."""
     return tuple(_spellings(to_marked(phones))[: max(0, limit)])
 
 
@@ -53,7 +53,7 @@ def _spellings(marked: str) -> list[tuple[str, float]]:
 
 @lru_cache(maxsize=1 << 14)
 def heard_as_spelled(word: str) -> float:
-    """How surely a listener would write the word as it is written, in [0, 1]; 1 = no other way to write it.
+    """How likely a listener is to spell the word correctly, in [0, 1]; 1 = there is no other way to write it.
 
     The probability of its letters among the spellings of its likeliest reading. 0 without a letter a to z.
     """
@@ -74,10 +74,10 @@ def heard_as_spelled(word: str) -> float:
 
 @lru_cache(maxsize=1 << 14)
 def spelled_as_heard(word: str) -> float:
-    """How surely a reader would say the word as it is meant, in [0, 1]; 1 = no other way to read it.
+    """How likely a reader is to pronounce the word as intended, in [0, 1]; 1 = there is no other way to read it.
 
-    Meant is its likeliest reading (`pronounce`): those who know the word say that, the others go by the letters.
-    Differences that many speakers do not make (cot and caught, weak vowels) do not count. 0 without a letter.
+    The intended reading is the likeliest one (`pronounce`): readers who know the word use it, the others go by the
+    letters. Differences that many speakers do not make (cot and caught, weak vowels) do not count. 0 without a letter.
     """
     word = _letters(word)
     readings = pronounce(word)

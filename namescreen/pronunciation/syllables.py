@@ -99,8 +99,8 @@ def stress_pattern(phones: Sequence[str]) -> str:
 
 
 def rhyme(a: Sequence[str], b: Sequence[str]) -> bool:
-    """Whether two readings rhyme: alike from the last stressed vowel on, and different before it (A. Preminger
-    and T. Brogan, The New Princeton Encyclopedia of Poetry and Poetics, 1993, "rhyme"). Symmetric."""
+    """Whether two readings rhyme: the same from the last stressed vowel on, and different before it (A. Preminger and
+    T. Brogan, The New Princeton Encyclopedia of Poetry and Poetics, 1993, "rhyme"). Symmetric."""
     return _from_last_stress(a) == _from_last_stress(b) != () and _before_last_stress(a) != _before_last_stress(b)
 
 

@@ -1,4 +1,4 @@
-"""The search index of a register: its distinct names, their words, how those sound and how much they count.
+"""The search index of a register: its distinct names, their words, and the sounds and weights of the words.
 
 Every distinct word is read aloud once, on all processors; everything else is arithmetic on arrays. The arrays
 are those that `index.Index` describes.
@@ -19,7 +19,7 @@ from ..closeness.sound import merge_double_phonemes
 from ..marks.reader import Progress
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
-from .packing import boundaries, pack_inverse, pack_lists, pack_shapes, pack_strings
+from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
 from .phoneme_index import code_arrays
 from .processes import in_workers, processors, running, without_collection
 
@@ -37,11 +37,11 @@ Result = TypeVar("Result")
 
 NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
 WORTH_A_POOL = 20_000
-"""Marks from which a second process pays for its start."""
+"""The number of marks from which a second process pays for its start."""
 TASKS_A_PROCESS = 40
-"""Processes are replaced after so many tasks each: what reading words aloud remembers is not bounded."""
-WORTH_KEEPING = 2_000
-"""Words from which it pays to read the tables they are looked up in as a whole (0.3 s)."""
+"""The number of tasks after which a process is replaced, because the caches of pronunciation are not bounded."""
+WORTH_PRELOADING = 2_000
+"""The number of words from which it pays to preload the tables that they are looked up in (0.3 s)."""
 TABLES = (
     "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv", "word_kinds.tsv",
     "foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv",
@@ -51,8 +51,8 @@ MOST_CODES = 3
 VARIED = 5
 """Words of a name that vary in how they are said, as in `pronunciation.pronounce_words`."""
 SURELY_LESS = 1 - 1e-12
-"""A share is less than another, whatever both are multiplied by, where it is below this part of it: far more than
-rounding can make up for, over all the words a name can have."""
+"""A share below another times this factor stays below it, whatever both are multiplied by: the margin is far larger
+than the rounding over all the words that a name can have."""
 
 _Reading = tuple[str, float, str]
 """The phoneme code of a word read as written, its probability, and its phones with a space after each."""
@@ -85,14 +85,14 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     rank = np.empty(len(keys), np.int64)
     rank[order] = np.arange(len(keys))
     for text, word in old_words.items():
-        words.setdefault(text, word)  # what was read now says more: how names are put together from it
+        words.setdefault(text, word)  # words read now have further fields, from which names are combined
     vocabulary = _Vocabulary(sorted(sorted(words), key=len), words)
     with workers.beside(_word_arrays, vocabulary) as word_arrays:
         names = _names(keys, vocabulary, old_names, workers)
         del keys, words, old_words, old_names
         arrays = {**word_arrays(), **arrays_of_names}
     size = len(vocabulary.texts)
-    del vocabulary, arrays_of_names  # what is no longer needed makes room for what follows
+    del vocabulary, arrays_of_names  # free the memory for what follows
     code_arrays(arrays, "name_code", names.codes)
     names.codes.clear()
     _add_rows(arrays, names, size)
@@ -134,14 +134,14 @@ def _reused(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _N
 
 
 class _Workers:
-    """All processors where the work is worth it, else this one. Results come in order."""
+    """Runs work on all processors if there is enough of it, else in this process. Results come in order."""
 
     def __init__(self, size: int) -> None:
         self._processes = processors() if size >= WORTH_A_POOL else 1
 
     @contextmanager
     def beside(self, work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
-        """`work` on one item while this process goes on, and the way to wait for the result."""
+        """Run `work` on one item in the background; gives a function that waits for the result."""
         if self._processes == 1:
             yield lambda: work(item)
         else:
@@ -151,7 +151,7 @@ class _Workers:
     def map(
         self, work: Callable[[list[Item]], Result], items: Sequence[Item], size: int
     ) -> Iterator[tuple[list[Item], Result]]:
-        """`work` over `items`, `size` at a time, each part with its result."""
+        """Apply `work` to `items`, `size` at a time; gives each part with its result."""
         if self._processes == 1:
             for part in _parts(items, size):
                 yield part, work(part)
@@ -190,8 +190,8 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     words: dict[str, _Word] = {}
     wanted = sorted({word for key in keys for word in key.split()})
     done = 0
-    if len(wanted) >= WORTH_KEEPING:
-        for table in TABLES:  # before the workers start, who share them
+    if len(wanted) >= WORTH_PRELOADING:
+        for table in TABLES:  # before the workers start, so that they share them
             open_table(table).preload()
         joint_model().preload()
     while wanted:
@@ -302,7 +302,7 @@ def _combined_codes(choices: list[tuple[_Reading, ...]]) -> tuple[str, ...]:
             readings = readings[:1]
         least = 0.0
         if len(ways) * len(readings) > MOST_CODES:
-            # A reading that is behind so many others stays behind them.
+            # A reading outside the most probable ones stays outside.
             shares = [way[1] * reading[1] for way in ways for reading in readings]
             shares.sort()
             least = shares[-MOST_CODES] * SURELY_LESS
@@ -331,15 +331,15 @@ def _spoken_codes(keys: list[str]) -> list[tuple[str, ...]]:
 def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
     """The order of the names, and the arrays of their letters in that order."""
     arrays: Arrays = {}
-    # Names in order of the length of their letters run together, then of those letters, then of their
-    # spaces: a space comes before all of them.
+    # Names sorted by the length of their unspaced letters, then by those letters, then by their spaces: a space sorts
+    # before every letter.
     joined = [key.replace(" ", "") for key in keys]
     by = [f"{chr(len(letters))}{letters} {key}" for letters, key in zip(joined, keys, strict=True)]
     order = sorted(range(len(keys)), key=by.__getitem__)
     del by
     joined = [joined[at] for at in order]
     pack_strings(arrays, "name", joined)
-    pack_shapes(arrays, "name", joined, kept=False)
+    pack_skeletons(arrays, "name", joined, kept=False)
     return np.array(order, np.int64), arrays
 
 
@@ -355,7 +355,7 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     arrays: Arrays = {}
     texts, words = vocabulary
     pack_strings(arrays, "word", texts)
-    pack_shapes(arrays, "word", texts)
+    pack_skeletons(arrays, "word", texts)
     arrays["word_weight"] = np.array([words[text].weight for text in texts], np.float64)
     arrays["word_known"] = np.array([words[text].known for text in texts], np.uint8)
     code_arrays(arrays, "word_code", [words[text].codes for text in texts])

@@ -1,7 +1,6 @@
-"""Whether the arrays of a prepared register fit together, so that no place or boundary in them leads outside.
-
-Checksums tell that a file is as it was written; this, that whoever wrote it wrote a register. It takes some 0.2 s for a
-million marks, once for each file.
+"""Checks that the arrays of a prepared register are consistent: no index or boundary points outside. Checksums show
+that a file is unchanged; this check shows that its contents are a register. It takes some 0.2 s for a million marks,
+once for each file.
 """
 
 from __future__ import annotations
@@ -67,7 +66,7 @@ def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
 
 
 class _Checked:
-    """The arrays, each looked at before it is used."""
+    """The arrays, each checked before it is used."""
 
     def __init__(self, arrays: Arrays) -> None:
         self._arrays = arrays

@@ -1,5 +1,4 @@
-"""The ways in: read a register from any list of marks, prepare a large one once, open it, say what is in
-it."""
+"""Loading registers: read any list of marks, prepare a large one once, open it, describe it."""
 
 from __future__ import annotations
 
@@ -20,7 +19,7 @@ from ..marks.status import STATUSES
 from . import store
 from .register import Register
 from .scope import open_arrays
-from .store import VERSION, is_prepared, telling, verify, write_store
+from .store import VERSION, damage_reported, is_prepared, verify, write_store
 
 __all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
 
@@ -79,7 +78,7 @@ def _read(
     kept = _cached(digests, column, encoding)
     try:
         return open_prepared(kept)
-    except DataError:  # not there, or not whole: it is made again
+    except DataError:  # missing or damaged: it is made again
         return _read_plain(plain, kept, digests, column, encoding, progress)
 
 
@@ -195,14 +194,14 @@ def open_prepared(path: Path | str) -> Register:
     """
     path = Path(path)
     columns, arrays, about = open_arrays(path)
-    with telling(path):
+    with damage_reported(path):
         sources = [_made(Source, source) for source in about["sources"]]
         problems = [_made(Problem, problem) for problem in about["problems"]]
         return Register(columns, sources, problems, arrays=arrays, path=path)
 
 
 def _made(kind: type[Made], values: Mapping[str, Any]) -> Made:
-    """What a prepared register says of itself, as it was; raises TypeError if it is of another kind."""
+    """A record from the values that a prepared register states; raises TypeError if one is of another type."""
     for field in fields(kind):  # type: ignore[arg-type]
         value = values[field.name]
         if not isinstance(value, int if "int" in str(field.type) else str) and (

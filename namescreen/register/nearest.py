@@ -205,7 +205,7 @@ class _Search:
         most = np.maximum.reduceat(self.overall(rows, level), first)
         order = np.argsort(-most, kind="stable")
         names, most = names[order], most[order]
-        # Names that equal the last place are scored too: which of them stays must not depend on a bound.
+        # Names that tie with the last place are scored too: the choice among them must not depend on a bound.
         while len(names) and most[0] >= (last := self.last_place(top) - ROUNDING):
             # Most of these are needed in any case: the last place rises little.
             likely = int(np.searchsorted(-most, -last))
@@ -250,7 +250,7 @@ class _Search:
         return sharing
 
     def _raise(self, names: Places, joined: Values) -> None:
-        """Score some names, at least as close as they are without their spaces."""
+        """Score some names; each is at least as close as its unspaced form."""
         if self._left_out is not None:
             joined, names = joined[~self._left_out[names]], names[~self._left_out[names]]
         if not len(names):

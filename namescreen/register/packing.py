@@ -17,17 +17,17 @@ if TYPE_CHECKING:
 
 Number = TypeVar("Number", bound="np.generic")
 
-__all__ = ["RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_shapes", "pack_strings"]
+__all__ = ["RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_skeletons", "pack_strings"]
 
 
 def boundaries(sizes: NDArray[np.integer]) -> NDArray[np.uint32]:
-    """Where each of some lists begins that are run together, and where the last ends."""
+    """The boundaries of concatenated lists: where each begins, and where the last ends."""
     return np.concatenate(([0], np.cumsum(sizes))).astype(np.uint32)
 
 
 def distinct(values: NDArray[Number]) -> NDArray[Number]:
-    """The different ones of some numbers, ascending. `np.unique` is not used for it, as it loads numpy's masked arrays:
-    50 ms at every start."""
+    """The distinct values of an array, ascending. `np.unique` is not used for it, as it loads numpy's masked arrays: 50
+    ms at every start."""
     ordered = np.sort(values)
     keep = np.ones(len(ordered), bool)
     np.not_equal(ordered[1:], ordered[:-1], out=keep[1:])
@@ -52,11 +52,11 @@ def pack_strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool 
         arrays[f"{name}_first"] = _first_letters(strings)
 
 
-def pack_shapes(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
-    """The shapes of these strings, and which of them hold two letters that are easily read as one."""
+def pack_skeletons(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
+    """The confusable skeletons of these strings, and the strings with two letters that are easily read as one."""
     from ..closeness.appearance import confusable_skeleton
 
-    # All at once, a line each: no shape holds a line break.
+    # All at once, one a line: no skeleton holds a line break.
     pack_strings(
         arrays, f"{name}_shape", confusable_skeleton("\n".join(strings)).split("\n") if strings else [], kept=kept
     )
@@ -76,7 +76,7 @@ def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
 
 
 def pack_lists(arrays: Arrays, name: str, lists: Sequence[Sequence[int]]) -> None:
-    """Lists of numbers run together, with boundaries."""
+    """Lists of numbers, concatenated, with their boundaries."""
     sizes = np.fromiter(map(len, lists), np.int64, len(lists))
     arrays[name] = np.fromiter(chain.from_iterable(lists), np.uint32, int(sizes.sum()))
     arrays[f"{name}_start"] = boundaries(sizes)
@@ -100,7 +100,7 @@ class RaggedArray:
         self.start = arrays[f"{name}_start"].view(np.uint32)
 
     def gather(self, places: NDArray[np.integer]) -> tuple[NDArray[np.uint32], NDArray[np.int64]]:
-        """The lists of some places, run together, and where each begins (one more boundary than places)."""
+        """The concatenated lists of some places, and their boundaries (one more than places)."""
         starts = self.start[places].astype(np.int64)
         sizes = self.start[places + 1].astype(np.int64) - starts
         ends = np.zeros(len(places) + 1, np.int64)

@@ -23,7 +23,7 @@ __all__ = ["Codes", "code_arrays"]
 _PARTS = ("weights", "start", "whole", "present", "syllables", "ids", "ids_start")
 
 _SORTED = 32
-"""Letters by which codes are put in order at once: a multiple of eight."""
+"""The letters of a code that one sort compares: a multiple of eight."""
 
 
 def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequence[Sequence[str]]) -> None:
@@ -33,7 +33,7 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     each phoneme, sixteen to a column, one column after another) and `NAME_syllables` for the distinct codes, and which
     word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
     """
-    # As they are met: looked up in that order, they lie side by side in memory.
+    # In order of first use: codes that are looked up together lie side by side in memory.
     distinct = list(dict.fromkeys(chain.from_iterable(lists)))
     number = dict(zip(distinct, range(len(distinct)), strict=True))
     order = _in_order(distinct, _summed(distinct)[1])
@@ -66,8 +66,8 @@ def _in_order(codes: list[str], whole: NDArray[np.int64]) -> NDArray[np.int64]:
 
 
 def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64], NDArray[np.uint64]]:
-    """Of the codes (none empty): `phone_weights` of all their sounds, and of each code the sum of those, `syllables_in`
-    and a bit for each sound it has."""
+    """For these codes (none empty) the `phone_weights` of every phoneme; and for each code their sum, `syllables_in`,
+    and a bit for each phoneme."""
     if not codes:
         return np.zeros(0, np.uint8), np.zeros(0, np.int64), np.zeros(0, np.int64), np.zeros(0, np.uint64)
     bits, vowel, weight = np.zeros(256, np.uint64), np.zeros(256, bool), np.zeros(256, np.int64)

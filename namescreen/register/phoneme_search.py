@@ -40,8 +40,8 @@ SET_COLUMNS = (len(PHONEME_BITS) + 1 + 15) // 16
 """Numbers of sixteen bits that a phoneme set takes."""
 _BITS = ((np.arange(256)[:, None] >> np.arange(8)) & 1).astype(np.int16)
 _DEAREST = 16_000
-"""Costs of the phonemes of one code that others lack are counted up to this: with those of the phonemes that they have
-beyond it, all stays in sixteen bits."""
+"""The cap on the cost of the phonemes that another code lacks: its sum with the cost of that code's extra phonemes fits
+sixteen bits."""
 
 
 class PhonemeSearch(Protocol):
@@ -121,16 +121,16 @@ class ArraySearch:
         return values
 
     def within(self, codes: Sequence[str], least: float) -> tuple[Places, Similarities]:
-        """Every code that may be at least `least` similar to one of `codes` (none empty), with the most it can be.
+        """Every code that may be at least `least` similar to one of `codes` (none empty), with the upper bound.
 
-        The readings in `codes` are taken together: what is cheapest for any of them counts.
+        The bound holds for all readings in `codes` together: the cheapest counts.
         """
         return self._bounded(codes, self.reach(codes, least), least) if codes else (np.zeros(0, np.int64), np.zeros(0))
 
     def reach(self, codes: Sequence[str], least: float) -> slice:
-        """Where the codes stand that are not too light or too heavy to be at least `least` similar."""
+        """The range of the codes whose weights allow a similarity of at least `least`."""
         weights = [sum(phone_weights(code)) for code in codes]
-        # What one reading weighs more than the other is set against nothing.
+        # The surplus weight of one reading stays unaligned.
         reach = least / (2 - least)
         # Limits of the array's own type: others would have all of it copied.
         limits = [math.ceil(min(weights) * reach - 1e-6), math.floor(max(weights) / reach + 1e-6) + 1]
@@ -153,14 +153,14 @@ class ArraySearch:
         return places[keep], bound[keep]
 
     def _most(self, code: str, places: Places) -> Similarities:
-        """The most that these codes can be similar to one code."""
+        """An upper bound on the similarity of these codes to one code."""
         syllables, theirs = syllables_in(code), self._syllables[places].astype(np.int32)
         bound = 1 - self._spent((code,), places) / (100.0 * (self._whole[places] + float(sum(phone_weights(code)))))
         bound *= 1 - RHYTHM * np.abs(theirs - syllables) / np.maximum(np.maximum(theirs, syllables), 1)
         return np.asarray(bound, np.float64)
 
     def _spent(self, codes: tuple[str, ...], part: Places | slice) -> NDArray[np.int16]:
-        """What aligning these codes with the cheapest of `codes` costs at least."""
+        """A lower bound on the cost of aligning these codes with the cheapest of `codes`."""
         first, *others = _least_costs(codes)
         # `take` is twice as fast as indexing.
         spent = first.take(self._column(0, part))
@@ -189,7 +189,7 @@ class ArraySearch:
         starts, sizes = starts[order], sizes[order]
         longest = int(sizes[-1])
         at = starts + np.arange(longest)[:, None]
-        # What lies past a code's end belongs to the next one, and is put out.
+        # What lies past a code's end belongs to the next one, and is masked.
         inside = np.arange(longest)[:, None] < sizes
         letters, weights = (blob.take(at, mode="clip") * inside for blob in (self._blob, self._weights))
         raw = letters.tobytes()
@@ -209,7 +209,7 @@ class ArraySearch:
 
 @cache
 def _translations() -> tuple[bytes, bytes]:
-    """For each byte of a code, its sound's number, and is it a vowel: to translate bytes at once."""
+    """Tables that translate the bytes of codes: to the number of the phoneme, and to whether it is a vowel."""
     number, vowel = np.zeros(256, np.uint8), np.zeros(256, bool)
     for letter in PHONEME_BITS:
         number[ord(letter)] = prepare_codes([letter]).sounds[0, 0]
@@ -219,10 +219,10 @@ def _translations() -> tuple[bytes, bytes]:
 
 @lru_cache(maxsize=64)
 def _least_costs(codes: tuple[str, ...]) -> list[NDArray[np.int16]]:
-    """For each column of a signature of sounds, what its bits cost at least against the cheapest of `codes`.
+    """Lower-bound costs for every value of each column of a phoneme set, against the cheapest of `codes`.
 
-    A sound that is there and not in ours is set against the nearest of ours; one of ours that is not there against
-    the nearest that is, as far as the column tells: the sounds of the other columns may all be there.
+    A phoneme that only the other code has is aligned with the nearest of ours. One that only ours has is aligned with
+    the nearest in the column; the phonemes of the other columns are assumed to be there.
     """
     tables = [np.full(1 << 16, 2**15 - 1, np.int16) for _ in range(SET_COLUMNS)]
     for code in codes:
@@ -248,7 +248,7 @@ def _least_costs(codes: tuple[str, ...]) -> list[NDArray[np.int16]]:
 
 @cache
 def _nearest(letter: str) -> NDArray[np.int16]:
-    """How little a sound differs from the nearest of those there, for every content of its column."""
+    """The difference of a phoneme from the nearest one present, for every value of its column."""
     differences = percent_differences()[letter]
     column = PHONEME_BITS[letter] // 16
     here = np.full(16, 100, np.int16)
@@ -262,5 +262,5 @@ def _nearest(letter: str) -> NDArray[np.int16]:
 
 @cache
 def _lightest(letter: str) -> int:
-    """The least weight a sound can have: in the middle, and between consonants if it is one."""
+    """The least weight that a phoneme can have: not at the beginning, and between consonants if it is one."""
     return min(phone_weights(f"k{letter}{after}")[1] for after in ("", "k", "A"))

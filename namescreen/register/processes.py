@@ -37,7 +37,8 @@ def processors() -> int:
 
 
 def process_context() -> BaseContext:
-    """A fork where it is safe, which is quick and shares what is loaded; beside other threads a fresh process."""
+    """Fork where that is safe, because it is quick and shares loaded data; beside other threads start fresh
+    processes."""
     safe = sys.platform == "linux" and threading.active_count() == 1
     return multiprocessing.get_context("fork" if safe else "spawn")
 
@@ -51,7 +52,7 @@ def in_workers(
     start: Callable[..., None] | None = None,
     given: tuple[object, ...] = (),
 ) -> Generator[Result, None, None]:
-    """`work` on every item, `at_once` at a time on each processor; the results in the order of the items.
+    """Apply `work` to every item, `at_once` at a time on each processor; gives the results in the order of the items.
 
     Every worker calls `start` on what is `given` first. Raises `NamescreenError` if a worker is ended from outside.
     """
@@ -65,8 +66,8 @@ def in_workers(
 
 
 def _begin(start: Callable[..., None] | None = None, given: tuple[object, ...] = ()) -> None:
-    """Begin a worker: it leaves Ctrl-C to its parent, ends when that ends, and leaves what was there before out of
-    searches for garbage."""
+    """Set up a worker: it leaves Ctrl-C to its parent, ends with it, and keeps existing objects out of garbage
+    collection."""
     gc.freeze()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     threading.Thread(target=_end_with_parent, daemon=True).start()
@@ -83,10 +84,11 @@ def _end_with_parent() -> None:
 
 @contextmanager
 def running(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
-    """`work` on `item` in a process of its own, and the way to wait for its result. The process ends with the block.
+    """Run `work` on `item` in a separate process; gives a function that waits for the result. The process ends with the
+    block.
 
-    It is started without a thread in this process, unlike an executor's: more processes can still be forked beside it.
-    Waiting raises what `work` raised, or `NamescreenError` if the process was ended from outside.
+    Unlike an executor it starts no thread here, so that further processes can still be forked. Waiting raises what
+    `work` raised, or `NamescreenError` if the process was ended from outside.
     """
     context = process_context()
     receiver, sender = context.Pipe(duplex=False)
@@ -122,8 +124,8 @@ def _received(receiver: Connection) -> Any:
 
 @contextmanager
 def without_collection() -> Iterator[None]:
-    """No search for cycles of garbage meanwhile, here and in workers forked from here: work that makes millions of
-    small tuples, and no cycles, spends a third of its time on it."""
+    """Switch garbage collection off, here and in workers forked from here: work that makes millions of small tuples,
+    and no cycles, spends a third of its time on it."""
     enabled = gc.isenabled()
     gc.disable()
     try:

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from ..marks.columns import DEAD, MarkColumns
-from .store import open_store, telling
+from .store import damage_reported, open_store
 
 if TYPE_CHECKING:
     import numpy as np
@@ -92,7 +92,7 @@ def open_arrays(path: Path) -> tuple[MarkColumns, Arrays, Mapping[str, Any]]:
     Raises `DataError`, with the remedy, if it is missing, cut, damaged or of another version.
     """
     arrays, about = open_store(path, _check)
-    with telling(path):
+    with damage_reported(path):
         return MarkColumns(arrays, about["source_names"], about["offices"]), arrays, about
 
 

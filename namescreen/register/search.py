@@ -16,7 +16,7 @@ from .hit import Hit
 from .processes import in_workers, process_context, processors
 from .rescoring import best_of, fetched
 from .scope import Filter, Scope
-from .store import telling
+from .store import damage_reported
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -24,10 +24,10 @@ if TYPE_CHECKING:
 __all__ = ["search"]
 
 WORTH_A_POOL = 2_000_000
-"""Names times marks from which further processes pay for their start."""
-WORTH_KEEPING = 100
-"""Names from which it pays to read the tables of the lexicon as a whole (0.3 s), before the workers start, who share
-them."""
+"""The product of names and marks from which further processes pay for their start."""
+WORTH_PRELOADING = 100
+"""The number of names from which it pays to preload the tables of the lexicon (0.3 s), before the workers start, so
+that they share them."""
 TABLES = (
     "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv",
 )  # fmt: skip
@@ -54,7 +54,7 @@ def _found(scope: Scope, names: Sequence[str], top: int) -> Iterator[Found]:
     if len(names) < 2 * NAMES_A_TASK or len(names) * scope.count < WORTH_A_POOL or processors() == 1:
         yield from map(finder.find, names)
         return
-    if len(names) >= WORTH_KEEPING:
+    if len(names) >= WORTH_PRELOADING:
         for table in TABLES:
             open_table(table).preload()
     context = process_context()
@@ -84,7 +84,7 @@ class _Finder:
         from ..closeness import features
 
         own = features(name)
-        with telling(self._scope.path) if self._scope.path else nullcontext():
+        with damage_reported(self._scope.path) if self._scope.path else nullcontext():
             names = fetched(self._index, own, self._top, self._left_out)
             found = best_of(self._index, own, names.tolist(), self._top)
         return sorted(found, key=lambda one: (-one[1], self._scope.carriers(one[0])[0]))

@@ -5,8 +5,8 @@ Layout, all numbers little-endian:
     b"namescreen register\\n"   what the file is
     version, header length     two unsigned 32-bit numbers
     sha256 of the header       32 bytes
-    header                     JSON: the arrays' places, types and digests, and whatever the writer says of
-    itself arrays                     each at a multiple of 64 bytes
+    header                     JSON: the arrays' places, types and digests, and what the writer adds
+    arrays                     each at a multiple of 64 bytes
 
 Opening reads only the header and the file's length, so it costs the same for every size; a file that is cut
 is noticed there. The digests of the arrays are compared the first time a file is opened, and again whenever its
@@ -121,7 +121,7 @@ def open_store(path: Path, check: Callable[[Arrays, Mapping[str, Any]], None]) -
         raise DataError(path, f"cannot be opened ({getattr(error, 'strerror', None) or error})", remedy) from error
     header, start = _header(path, mapped)
     known = _known_good(path)
-    with telling(path):
+    with damage_reported(path):
         if not known:
             _compare(path, mapped, header, start)
         arrays: dict[str, NDArray[np.generic]] = {
@@ -136,8 +136,8 @@ def open_store(path: Path, check: Callable[[Arrays, Mapping[str, Any]], None]) -
 
 
 @contextmanager
-def telling(path: Path) -> Iterator[None]:
-    """Raises `DataError` for the prepared register at `path` where what stands in it leads nowhere."""
+def damage_reported(path: Path) -> Iterator[None]:
+    """Turn errors from the contents of the prepared register at `path` into `DataError`: it is damaged."""
     try:
         yield
     except (LookupError, ValueError, TypeError, AttributeError, OverflowError, RecursionError) as error:
@@ -169,7 +169,7 @@ def _header(path: Path, mapped: mmap.mmap) -> tuple[dict[str, Any], int]:
     start = -(-(_HEAD.size + length) // _ALIGN) * _ALIGN
     if len(raw) < length or hashlib.sha256(raw).digest() != digest:
         raise DataError(path, "is damaged: its header does not match its checksum", remedy)
-    with telling(path):
+    with damage_reported(path):
         header: dict[str, Any] = json.loads(raw)
         if len(mapped) < start + header["bytes"]:
             raise DataError(path, f"is cut: it has {len(mapped):,} of {start + header['bytes']:,} bytes", remedy)

@@ -89,7 +89,7 @@ class Strings(Texts):
 
     def sharing(self, text: str, least: float) -> Places:
         """Every place whose string has at least a share of `least` of its letters in common with `text`."""
-        # What one has more letters than the other is not in common.
+        # The surplus letters of the longer string are not in common.
         low, high = with_length(
             self._lengths, math.ceil(len(text) * least / (2 - least)), math.floor(len(text) * (2 - least) / least)
         )

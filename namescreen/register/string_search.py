@@ -1,4 +1,4 @@
-"""Strings by the million: which of them look like a name, found by counting letters before aligning them.
+"""The strings of a register that look like a name, found by counting letters before aligning them.
 
 The similarity is `closeness.appearance.appearance_similarity`, in arrays or compiled. The filter is an upper bound.
 """
@@ -127,7 +127,7 @@ class ArraySearch:
         return places[close], similarity[close]
 
     def within(self, text: str, least: float) -> tuple[Places, Similarities]:
-        """Every place whose string may be at least `least` alike to `text`, with the most it can be."""
+        """Every place whose string may be at least `least` similar to `text`, with the upper bound."""
         if not text or not len(self._lengths):
             return np.zeros(0, np.int64), np.zeros(0)
         inside, low, high = self.reach(text, least)
@@ -146,11 +146,11 @@ class ArraySearch:
         return places, most
 
     def reach(self, text: str, least: float) -> tuple[Similarities, int, int]:
-        """What standing inside counts, by the length of a string; and where the strings begin and end whose lengths do
-        not rule out that they are at least `least` alike.
+        """The credit for containment, by the length of a string; and the range of the strings whose lengths allow a
+        similarity of at least `least`.
 
-        Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are compared
-        by their shapes, whatever their lengths.
+        Where two letters are read as one (rn, m), lengths and counts of letters say less: such strings are compared by
+        their skeletons, whatever their lengths.
         """
         size, sizes = len(text), np.arange(int(self._lengths[-1]) + 1)
         longer, both, apart = np.maximum(sizes, size), sizes + size, np.abs(sizes - size)
@@ -161,17 +161,17 @@ class ArraySearch:
         return inside, low, high
 
     def inside(self, text: str) -> Similarities:
-        """The most that standing inside counts, by the length of a string."""
+        """The highest credit for containment, by the length of a string."""
         return _most_inside(len(text), np.arange(int(self._lengths[-1]) + 1 if len(self._lengths) else 0))
 
     def _most(
         self, text: str, part: Places | slice, least: float, inside: Similarities | None = None
     ) -> tuple[Places, Similarities]:
-        """Which strings of a part may be `least` alike to `text`, by their signatures, with the most they can be.
+        """Which strings of a part may be `least` similar to `text` by their signatures, with the upper bounds.
 
         With x the larger and y the sum of what either lacks, similarity before the shared beginning counts is at most
-        1 - (1 - ORDER) x / (longer length) - ORDER y / (both lengths). Without `inside`, for shapes: the lengths
-        of the strings only make the bound weaker.
+        1 - (1 - ORDER) x / (longer length) - ORDER y / (both lengths). Without `inside`, for skeletons: the lengths of
+        the strings only make the bound weaker.
         """
         size, own = max(1, len(text)), one_signature(text)
         theirs, lengths = self._signature[part], self._lengths[part]
@@ -253,15 +253,15 @@ def _query(text: str) -> Query:
 def _limits(
     size: int, sizes: Places, least: float, inside: Similarities | None = None
 ) -> tuple[NDArray[np.uint8], NDArray[np.uint8]]:
-    """The most characters that may be lacking in all, by the length of a string: where it begins with another letter,
-    and with the same one."""
+    """The most characters that may be lacking in all, by the length of a string: if its first letter differs, and if it
+    is the same."""
     for_each = (1 - ORDER) / 2 / np.maximum(sizes, size) + ORDER / (sizes + size)
     apart = np.clip((1 - least) / for_each + 1e-6, 0, 255).astype(np.uint8)
     gain = (1 - PREFIX_BONUS) ** PREFIX_LETTERS
     most_same = np.clip((1 - least) / gain / for_each + 1e-6, 0, 255).astype(np.uint8)
     if inside is None:
         return apart, most_same
-    # Where one may stand wholly inside the other, they may differ by all that is longer.
+    # Where one string may contain the other, they may differ by their whole difference in length.
     may = inside[: len(sizes)] >= least - 1e-9
     lacking = np.abs(sizes - size).clip(0, 255).astype(np.uint8)
     return np.where(may, np.maximum(apart, lacking), apart), np.where(may, np.maximum(most_same, lacking), most_same)
@@ -285,13 +285,13 @@ def with_length(lengths: NDArray[np.uint16], shortest: int, longest: int) -> tup
 
 
 def first_letters(text: str) -> np.uint64:
-    """The first four characters of a string, sixteen bits each, as one number; those of alike shape are the same."""
+    """The first four characters of a string, sixteen bits each, as one number; confusable characters count as equal."""
     first = text[:PREFIX_LETTERS].translate(PROTOTYPES)
     return np.uint64(sum((ord(letter) & 0xFFFF) << 16 * at for at, letter in enumerate(first)))
 
 
 def _most_inside(size: int, sizes: Places) -> Similarities:
-    """How alike strings of these lengths are at most to one of `size` letters because one stands inside the other."""
+    """The highest similarity of strings of these lengths to one of `size` letters through containment."""
     shorter, longer = np.minimum(sizes, size), np.maximum(np.maximum(sizes, size), 1)
     return np.where(shorter < SHORTEST_INSIDE, 0.0, inside(shorter, longer, INSIDE_START))
 

@@ -1,4 +1,4 @@
-"""Every check for each name, in the order in which the results come."""
+"""Run every check for each name."""
 
 from __future__ import annotations
 
@@ -107,7 +107,7 @@ def _searched(
 
 
 def _near(hits: Sequence[Hit]) -> list[Hit]:
-    """The marks that are all but a translation of a name."""
+    """The marks that are nearly a translation of a name."""
     return [hit for hit in hits if hit.overall >= NEAR_A_TRANSLATION]
 
 
@@ -128,7 +128,7 @@ class _Checks:
         addresses = _made("addresses", lambda: self._addresses(name))
         coverage, missing = self._coverage()
         if not coverage and not isinstance(readings, NotChecked):
-            # Nothing was met because nothing was looked through.
+            # Nothing was found because nothing was searched.
             readings = NotChecked("readings", f"no words are shipped of {' or '.join(self.languages or ())}")
         parts = (marks, distinctiveness, readings, addresses)
         close = () if isinstance(marks, NotChecked) else marks
@@ -219,8 +219,8 @@ def _may_hide_a_knockout(close: CloseMark) -> bool:
 
 
 def _gravest_first(close: CloseMark) -> tuple[bool, float, float, bool]:
-    """Sorts marks of one name: knockouts, then by concern, goods that are known to be related before others, and live
-    marks before dead ones; equal ones stay in the order of the register."""
+    """Sort key of the marks of one name: knockouts first, then by concern, goods that are known to be related before
+    others, and live marks before dead ones; equal ones stay in the order of the register."""
     related = close.goods_relatedness
     score = 0.0 if isinstance(related, NotChecked) else related.score
     return not close.knockout, -close.concern, -score, close.mark.is_dead
@@ -259,6 +259,6 @@ def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], 
 
     found = tuple(coverage(languages, ()))
     covered = tuple(one for one in found if not isinstance(one, NotChecked))
-    # A dictionary that is not installed leaves no language unchecked: coverage says what was looked through.
+    # A missing dictionary leaves no language unchecked: the coverage says what was searched.
     missing = (one for one in found if isinstance(one, NotChecked) and one.check.startswith("readings"))
     return covered, tuple(missing)

@@ -1,4 +1,4 @@
-"""Marks that say a name in another language of the buyers, or in English what a name says in another.
+"""Marks that translate a name into a language of the buyers, and marks in English that translate a foreign name.
 
 Offices and courts compare a name with foreign words of the same meaning where buyers would translate (doctrine of
 foreign equivalents: TMEP 1207.01(b)(vi); EUIPO Guidelines, part C, section 2, chapter 4, on conceptual comparison). A

@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 import namescreen.native
 from namescreen.native import choose, is_compiled
 from namescreen.native.library import load
-from namescreen.register.packing import pack_shapes, pack_strings
+from namescreen.register.packing import pack_skeletons, pack_strings
 from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.string_index import OrderedTexts, Strings
 
@@ -104,7 +104,7 @@ def arrays_of_a_register() -> dict[str, np.ndarray]:
     arrays: dict[str, np.ndarray] = {}
     ordered = sorted(WORDS, key=lambda word: (len(word), word))
     pack_strings(arrays, "word", ordered)
-    pack_shapes(arrays, "word", ordered)
+    pack_skeletons(arrays, "word", ordered)
     pack_strings(arrays, "lemma", sorted(WORDS), signed=False)
     code_arrays(arrays, "code", CODES)
     return arrays

@@ -14,7 +14,7 @@ from namescreen.closeness.appearance import appearance_similarity
 from namescreen.native import is_compiled
 from namescreen.pronunciation import alignment, closest_similarity, sound_similarity
 from namescreen.pronunciation.articulatory_features import percent_differences
-from namescreen.register.packing import pack_shapes, pack_strings
+from namescreen.register.packing import pack_skeletons, pack_strings
 from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.signatures import one_signature, popcount
 from namescreen.register.string_index import Strings
@@ -32,7 +32,7 @@ def strings_of(texts: list[str], compiled: bool) -> Strings:
     ordered = sorted(set(texts), key=lambda text: (len(text), text))
     arrays: dict[str, np.ndarray] = {}
     pack_strings(arrays, "word", ordered)
-    pack_shapes(arrays, "word", ordered)
+    pack_skeletons(arrays, "word", ordered)
     with pytest.MonkeyPatch.context() as patch:
         if not compiled:
             patch.setattr("namescreen.native.library", lambda: None)
