@@ -10,7 +10,7 @@ import typer
 from namescreen.errors import InputError, Problem
 
 from .options import FormatOption, make_app
-from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
+from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show, width
 
 app = make_app("Find the Nice classes of goods.")
 
@@ -22,6 +22,8 @@ COLUMNS = (
 )
 ALL = (Column("number", "class", right=True), Column("subject", "what it holds"))
 CSV = (*COLUMNS, Column("explained", "explained"))
+ROOM_FOR_SUBJECTS = 60
+"""Columns of a terminal below which what a class holds stands below its row, not in it."""
 OFFICE = (
     "The trade mark office decides in which class goods belong; its own search of terms is the place to confirm. "
     "Goods of several kinds may need several classes."
@@ -44,9 +46,10 @@ def classes(
     from namescreen.goods import CLASSES, EXPLAINED, remark
     from namescreen.goods import classes as classes_of
 
+    narrow = form is Format.table and not every and width() < ROOM_FOR_SUBJECTS
     if every:
         rows: list[Row] = [
-            {"number": number, "subject": subject, "explained": EXPLAINED[number]} | _below(number, form)
+            {"number": number, "subject": subject, "explained": EXPLAINED[number]} | _below(number, form, narrow)
             for number, subject in CLASSES.items()
         ]
     else:
@@ -66,12 +69,14 @@ def classes(
                 "reason": one.reason,
                 "explained": EXPLAINED[one.number],
             }
-            | _below(one.number, form)
+            | _below(one.number, form, narrow)
             for one in found
         ]
     if goods and not every and (read := remark(goods)):
         sys.stderr.write(f"Read in English. {read}\n")
-    columns = ALL if every else COLUMNS
+    columns: tuple[Column, ...] = ALL if every else COLUMNS
+    if narrow:
+        columns = tuple(column for column in columns if column.key != "subject")
     show(rows, (*columns, CSV[-1]) if form in (Format.csv, Format.markdown) else columns, form)
     if form is Format.table:
         sys.stdout.write("\n")
@@ -81,7 +86,10 @@ def classes(
     print_disclaimer(form)
 
 
-def _below(number: int, form: Format) -> dict[str, object]:
-    from namescreen.goods import EXPLAINED
+def _below(number: int, form: Format, narrow: bool) -> dict[str, object]:
+    """What a class holds, in plain words, below its row; where the terminal is narrow its heading too."""
+    from namescreen.goods import CLASSES, EXPLAINED
 
-    return {BELOW: EXPLAINED[number]} if form is Format.table else {}
+    if form is not Format.table:
+        return {}
+    return {BELOW: f"{CLASSES[number].capitalize()}. {EXPLAINED[number]}" if narrow else EXPLAINED[number]}

@@ -13,7 +13,7 @@ from functools import lru_cache
 
 from .mark import Mark
 
-__all__ = ["EU_MEMBERS", "OFFICES", "bites_in", "office_code", "territories_of"]
+__all__ = ["EU_MEMBERS", "OFFICES", "bites_in", "lives_on_in_uk", "office_code", "territories_of"]
 
 EU_MEMBERS = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
 _WIDER = {
@@ -42,6 +42,9 @@ _NAMES = {
     "ipi": "CH", "brazil": "BR", "oapi": "OA", "aripo": "AP",
 }  # fmt: skip
 
+_UK_LEFT = "2021-01-01"
+"""The day from which new marks of the European Union say nothing of the United Kingdom."""
+
 _USER_ASSIGNED = re.compile("AA|Q[M-Z]|X[A-Z]|ZZ")
 """Codes that ISO 3166-1 leaves to its users: they name no country, so such a mark may hold anywhere."""
 
@@ -68,14 +71,22 @@ def territories_of(office: str, designated: tuple[str, ...] = ()) -> tuple[str, 
     return _WIDER.get(code, (code,) if code else ())
 
 
+def lives_on_in_uk(mark: Mark) -> bool:
+    """Whether a UK mark came from a mark of the European Union: one registered before 2021 did (Agreement on the
+    withdrawal of the United Kingdom, article 54(1)(a); UK Trade Marks Act 1994, schedule 2A; from memory)."""
+    return "EU" in mark.territories and "" < mark.registered < _UK_LEFT
+
+
 def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:
     """Whether a mark holds in any of `markets`: codes of ISO 3166-1, or "EU"; None if where it holds is not stated.
 
-    A mark of the European Union holds in each of its members, and a mark of one of them in the market "EU".
+    A mark of the European Union holds in each of its members, one that `lives_on_in_uk` in the United Kingdom too, and
+    a mark of a member in the market "EU".
     """
     if not mark.territories:
         return None
-    return not _expanded(mark.territories).isdisjoint(_expanded(tuple(market.upper() for market in markets)))
+    territories = (*mark.territories, "GB") if lives_on_in_uk(mark) else mark.territories
+    return not _expanded(territories).isdisjoint(_expanded(tuple(market.upper() for market in markets)))
 
 
 @lru_cache(maxsize=4096)

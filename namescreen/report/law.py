@@ -73,9 +73,11 @@ _PRACTICES = (
         "two to three months, by country", 5, _FIVE, "national trade mark acts",
     ),
     Practice(
-        ("GB",), "United Kingdom", False, "tells the owners of earlier marks, and does not refuse; owners oppose",
+        ("GB",), "United Kingdom", False,
+        "tells the owners of earlier marks, and does not refuse; owners oppose. From each EU mark registered before "
+        "2021 came a UK mark of its own, whose number begins with UK009",
         "two months from publication, three on request", 5, _FIVE,
-        "Trade Marks Act 1994, sections 5, 6A, 46; Rules 2008, rule 17",
+        "Trade Marks Act 1994, sections 5, 6A, 46, schedule 2A; Rules 2008, rule 17",
     ),
     Practice(
         ("US",), "United States", True, "examines, and refuses over a mark that is confusingly similar",

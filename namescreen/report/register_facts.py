@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime
 
 from ..marks.mark import Mark
-from ..marks.territory import bites_in
+from ..marks.territory import bites_in, lives_on_in_uk
 from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
@@ -54,6 +54,8 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
     earliest = mark.priority or mark.filed
     if not mark.registered and earliest and _months_between(earliest, report.date) < _PRIORITY_MONTHS:
         told.append(f"Filed on {earliest}: for six months its owner can claim that day in other countries too.")
+    if lives_on_in_uk(mark) and "GB" in report.markets and not mark.is_dead:
+        told.append("Registered in the EU before 2021, so a UK mark came from it; is that still in force?")
     return (*told, *_use(mark, report))
 
 

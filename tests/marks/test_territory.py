@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.marks import Mark
-from namescreen.marks.territory import EU_MEMBERS, bites_in, office_code, territories_of
+from namescreen.marks.territory import EU_MEMBERS, bites_in, lives_on_in_uk, office_code, territories_of
 
 codes = st.sampled_from(sorted(EU_MEMBERS | {"EU", "GB", "US", "CH", "NO"}))
 
@@ -46,6 +46,17 @@ def test_territories(office: str, designated: tuple[str, ...], territories: tupl
 )
 def test_where_a_mark_bites(territories: tuple[str, ...], markets: list[str], bites: bool | None) -> None:
     assert bites_in(Mark("POT", territories=territories), markets) is bites
+
+
+@pytest.mark.parametrize(
+    ("registered", "bites"),
+    [("2020-12-31", True), ("2021-01-01", False), ("", False)],
+)
+def test_an_eu_mark_registered_before_2021_lives_on_in_the_uk(registered: str, bites: bool) -> None:
+    """Agreement on the withdrawal of the United Kingdom (OJ L 29, 31.1.2020), article 54(1)(a), from memory."""
+    mark = Mark("POT", registered=registered, territories=("EU",))
+    assert lives_on_in_uk(mark) is bites
+    assert bites_in(mark, ["GB"]) is bites
 
 
 def test_members() -> None:
