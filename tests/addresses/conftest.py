@@ -8,7 +8,7 @@ import ssl
 import subprocess
 import threading
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
@@ -16,6 +16,9 @@ from typing import Any
 
 import pytest
 
+from namescreen.addresses.checking import plan, run
+from namescreen.addresses.findings import Finding
+from namescreen.addresses.session import Asker
 from namescreen.addresses.settings import Settings
 
 RDAP = "application/rdap+json"
@@ -205,3 +208,20 @@ def domain_body(name: str, **more: Any) -> bytes:
     ]
     body = {"objectClassName": "domain", "ldhName": name.upper(), "events": events, "entities": [registrar], **more}
     return json.dumps(body).encode()
+
+
+def asked(
+    settings: Settings,
+    domains: Sequence[str] = (),
+    handles: Sequence[str] = (),
+    servers: Sequence[str] = (),
+    patterns: Sequence[str] = (),
+) -> tuple[dict[str, Finding], Asker]:
+    """The findings by what was asked about, and the asker."""
+    asker = Asker(settings)
+    try:
+        found, stopped = run(plan(domains, handles, servers, patterns, asker), asker)
+    finally:
+        asker.close()
+    assert not stopped
+    return {f"{one.text} {one.where}" if one.kind == "handle" else one.text: one for one in found}, asker
