@@ -13,7 +13,7 @@ import pytest
 from namescreen.outcome import DISCLAIMER
 from namescreen.screening import schema
 from tests.conftest import Run
-from tests.test_screening import GOODS, LIST
+from tests.screening.conftest import GOODS, LIST
 
 
 def test_json_lines_are_what_the_schema_says(run: Run, tmp_path: Path) -> None:

@@ -1,0 +1,155 @@
+"""Knockouts, concern, and which mark of several is shown."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from namescreen.closeness import Closeness, compare
+from namescreen.goods import Relatedness
+from namescreen.marks import Mark
+from namescreen.marks.columns import MarkWriter
+from namescreen.outcome import NotChecked
+from namescreen.register import Register, read_register
+from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, is_knockout, screen
+from tests.conftest import Run
+from tests.screening.conftest import GOODS, marks_of, validate
+
+rows_of_one_name = st.lists(
+    st.tuples(
+        st.sampled_from(["SPRIGWICK", "Sprigwick"]),
+        st.sets(st.sampled_from([9, 21, 36]), max_size=2),
+        st.sampled_from(["", "planters", "insurance"]),
+        st.sampled_from(["unknown", "live", "dead", "pending", "opposed"]),
+        st.sampled_from(["Alpha", "Beta"]),
+    ),
+    min_size=1,
+    max_size=12,
+)
+
+
+@settings(max_examples=40)
+@given(rows_of_one_name, st.sampled_from(["", GOODS]), st.sampled_from([[], [21]]))
+def test_of_marks_with_the_same_words_the_one_of_most_concern_is_shown(
+    rows: list[tuple[str, set[int], str, str, str]], goods: str, classes: list[int]
+) -> None:
+    writer = MarkWriter()
+    for number, (text, stated, words, status, owner) in enumerate(rows, 1):
+        writer.add(Mark(text, str(number), "", tuple(sorted(stated)), words, status, "", owner))
+    (one,) = screen(["Sprigwick"], Register(writer.columns(), []), goods=goods, classes=classes, languages=["nl"])
+    (shown,) = marks_of(one)
+    together = (shown, *shown.others)
+    assert shown.marks == len(rows)
+    assert sorted(int(close.mark.number) for close in together) == list(range(1, len(rows) + 1))
+    assert [close.concern for close in together] == sorted((close.concern for close in together), reverse=True)
+    assert shown.knockout == any(close.knockout for close in together)
+    for close in together:
+        assert close.closeness == compare("Sprigwick", close.mark.text, name_goods=goods or None)
+        assert close.knockout == is_knockout(close.mark, close.closeness, close.goods_relatedness)
+    if not goods and not classes:  # nothing to tell them apart by but whether they live
+        order = [(close.mark.status == "dead", int(close.mark.number)) for close in together]
+        assert order == sorted(order)
+    validate(one)
+
+
+@pytest.mark.parametrize("classes", [[21], []])
+def test_a_knockout_behind_ten_thousand_marks_of_its_words_is_found(tmp_path: Path, classes: list[int]) -> None:
+    path = tmp_path / "marks.csv"
+    others = "".join(
+        f"SPRIGWICK,{n},{36 if n % 2 else 9},insurance,{'dead' if n % 3 else 'live'},A\n" for n in range(10_000)
+    )
+    path.write_text(
+        f"mark,number,class,goods,status,owner\n{others}Sprigwick,last,21,planters,live,B\nSPRIGWYCK,x,9,,,C\n"
+    )
+    for register, count in ((read_register([path]), 10_001), (read_register([path], live_only=True), 3_335)):
+        (one,) = screen(["Sprigwick"], register, goods=GOODS, classes=classes, top=2, languages=["nl"])
+        first, second = marks_of(one)
+        assert (first.mark.number, first.knockout, first.marks) == ("last", True, count)
+        assert len(first.others) == MOST_JUDGED - 1
+        assert {close.mark.classes for close in first.others} == {(9,), (36,)}
+        assert all(close.mark.status == "live" for close in first.others)
+        assert second.mark.number == "x"  # not hidden behind them
+        validate(one)
+
+
+def test_a_knockout_that_the_bound_may_hide_is_said(tmp_path: Path) -> None:
+    """The same class on every mark: fifty are compared, and the one with related goods comes last."""
+    path = tmp_path / "marks.csv"
+    for count, said in ((MOST_JUDGED - 1, False), (MOST_JUDGED, True)):
+        rows = "SPRIGWICK,36,insurance\n" * count + "SPRIGWICK,36,self-watering planters\n"
+        path.write_text(f"mark,class,goods\n{rows}")
+        (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+        assert bool(one.knockouts) is not said
+        assert (NOT_JUDGED in one.not_checked) is said
+        (one,) = screen(["Sprigwort"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+        assert NOT_JUDGED not in one.not_checked  # not near enough for a knockout
+    path.write_text("mark,class,goods,status\n" + "SPRIGWICK,36,insurance,live\n" + "SPRIGWICK,36,planters,dead\n" * 99)
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+    assert NOT_JUDGED not in one.not_checked  # all live ones were compared
+
+
+def test_a_knockout_is_shown_however_few_marks_are_asked_for(run: Run, tmp_path: Path) -> None:
+    """The closest mark may be for other goods; the one to look at first is never cut off, and it is explained."""
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,classes,goods\nSPRIGWICK,36,insurance\nSPRIGWYCK,21,self-watering planters\n")
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], top=1)
+    assert [(close.mark.text, close.knockout) for close in marks_of(one)] == [("SPRIGWYCK", True), ("SPRIGWICK", False)]
+    shown = run(
+        "screen", "--name", "Sprigwick", "--register", path, "--goods", GOODS, "--classes", "21", "--top", "1"
+    ).stdout
+    assert "SPRIGWYCK: Sound: sounds the same" in shown
+    assert "SPRIGWICK: " not in shown
+
+
+# Knockouts and concern.
+
+
+def close(
+    appearance: float = 0.0,
+    sound: float = 0.0,
+    overall: float = 0.0,
+    related: float | None = 1.0,
+    status: str = "unknown",
+) -> CloseMark:
+    mark = Mark("M", status=status)
+    found = Closeness(appearance, sound, 0.0, overall, ())
+    goods = NotChecked("goods_relatedness", "not stated") if related is None else Relatedness(related)
+    return CloseMark(mark, found, goods, is_knockout(mark, found, goods))
+
+
+@pytest.mark.parametrize(
+    ("mark", "knockout"),
+    [
+        (close(1, 1, 1), True),
+        (close(0.92, 0, 0.9), True),
+        (close(0.91, 0.94, 0.9), False),
+        (close(0.3, 0.95, 0.9), True),
+        (close(1, 1, 1, related=0.55), True),
+        (close(1, 1, 1, related=0.54), False),  # a shared class alone is 0.46
+        (close(1, 1, 1, related=None), True),
+        (close(1, 1, 1, status="dead"), False),
+        (close(1, 1, 1, status="live"), True),
+    ],
+)
+def test_a_knockout_is_near_identical_for_the_same_goods_and_alive(mark: CloseMark, knockout: bool) -> None:
+    assert mark.knockout is knockout
+
+
+scores = st.floats(0, 1)
+
+
+@given(scores, scores, scores, scores | st.none(), st.sampled_from(["unknown", "live", "dead", "pending", "opposed"]))
+def test_concern_is_a_share_and_grows_with_closeness_and_relatedness(
+    appearance: float, sound: float, overall: float, related: float | None, status: str
+) -> None:
+    mark = close(appearance, sound, overall, related, status)
+    assert 0 <= mark.concern <= 1
+    assert close(appearance, sound, 1.0, related, status).concern >= mark.concern
+    assert close(appearance, sound, overall, 1.0, status).concern >= mark.concern
+    assert close(appearance, sound, overall, related, "").concern >= mark.concern
+    assert close(appearance, sound, overall, None, status).concern == close(
+        appearance, sound, overall, 1.0, status
+    ).concern  # fmt: skip

@@ -1,0 +1,79 @@
+"""What a screening finds beside close spellings, and that it does not turn on how much is shown."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from namescreen.outcome import NotChecked
+from namescreen.policy import Level
+from namescreen.register import read_register
+from namescreen.screening import screen
+from tests.screening.conftest import marks_of, validate
+
+
+def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) -> None:
+    """Two words, and a compound written as one word, which shares no letter with the name."""
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,class,goods\nTaschendrachen,28,kites\nStiller Wald,28,kites\nSilent Wood,28,kites\n")
+    register = read_register([path])
+    kite, forest = screen(
+        ["Pocket Kite", "Quiet Forest"], register, goods="kites", classes=[28], languages=["nl", "de"]
+    )
+    found = {close.mark.text: close for close in marks_of(kite)}
+    assert found["Taschendrachen"].translation == "de"
+    assert found["Taschendrachen"].level is Level.SERIOUS
+    found = {close.mark.text: close for close in marks_of(forest)}
+    assert found["Stiller Wald"].translation == "de"
+    assert found["Silent Wood"].translation == ""  # the same idea in the name's own language
+    for one in (kite, forest):
+        validate(one)
+    (dutch,) = screen(["Pocket Kite"], register, goods="kites", classes=[28], languages=["nl"])
+    assert all(close.translation == "" for close in marks_of(dutch))  # closeness in meaning may find it all the same
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "languages", "language"),
+    [
+        ("Quiet Forest", "FORÊT TRANQUILLE", ["fr"], "fr"),
+        ("Forêt Tranquille", "QUIET FOREST", ["fr"], "en"),
+        ("Green Dragon", "DRAGON VERDE", ["es"], "es"),  # a word that both share does not hide the translation
+        ("Dragon Verde", "GREEN DRAGON", ["es"], "en"),
+        ("Bosco Verde", "GRÜNER WALD", ["it", "de"], "de"),  # from one foreign language into another
+        ("Waldstille", "QUIET FOREST", ["de"], "en"),
+        ("La Luna", "MOON", ["it"], "en"),
+        ("Bosco Verde", "GRÜNER WALD", ["de"], ""),  # nobody among the buyers reads Italian
+        ("Quiet Forest", "SILENT WOOD", ["fr"], ""),  # the same idea in the same language
+        ("Morning Dew", "MORNING STAR", ["fr", "de"], ""),
+    ],
+)
+def test_a_translation_is_seen_in_either_direction(
+    tmp_path: Path, name: str, mark: str, languages: list[str], language: str
+) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(f"mark,class,goods\n{mark},28,kites\n", "utf-8")
+    (found,) = screen([name], read_register([path]), goods="kites", classes=[28], languages=languages)
+    assert next((close.translation for close in marks_of(found)), "") == language
+
+
+def test_the_verdict_does_not_turn_on_how_many_marks_are_shown(tmp_path: Path) -> None:
+    """Dead marks and marks for other goods, closer in letters, do not hide the mark that matters."""
+    near = "".join(f"Nettlegri{letter},dead,9,telephones\n" for letter in "abcdefghijkl")
+    path = tmp_path / "marks.csv"
+    path.write_text(f"mark,status,class,goods\n{near}Nettlegrunth,registered,30,sauces\n")
+    register = read_register([path])
+    worst = [
+        max(mark.concern for mark in marks_of(one))
+        for top in (1, 5, 20)
+        for one in screen(["Nettlegrin"], register, goods="sauces", classes=[30], top=top)
+    ]
+    assert worst[0] == worst[1] == worst[2] > 0
+
+
+def test_a_protected_sign_is_a_finding_and_a_question_of_its_own(tmp_path: Path) -> None:
+    """Whatever the place on the continuum: the word of the Olympic movement for any goods."""
+    (found,) = screen(["Olympic Ember"], None, goods="hot sauce", classes=[30])
+    assert not isinstance(found.distinctiveness, NotChecked)
+    assert [one.sign for one in found.distinctiveness.protected] == ["olympic"]
+    assert found.distinctiveness.protected[0].ask

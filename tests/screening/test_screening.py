@@ -1,0 +1,133 @@
+"""The form of a screening, its order, and that it agrees with the checks."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import jsonschema
+import pytest
+
+from namescreen.brief import load_brief
+from namescreen.closeness import compare
+from namescreen.demo import demo_files
+from namescreen.outcome import NotChecked
+from namescreen.register import Register, read_register
+from namescreen.screening import schema, screen
+from tests.screening.conftest import GOODS, marks_of, validate
+
+
+def test_the_published_schema_is_a_schema_and_refuses_what_it_should() -> None:
+    jsonschema.Draft202012Validator.check_schema(schema())
+    (one,) = screen(["Loamlet"], None, languages=["nl"])
+    row = validate(one)
+    for spoilt in ({**row, "extra": 1}, {**row, "name": ""}, {**row, "not_checked": [{"check": "x"}]}):
+        with pytest.raises(jsonschema.ValidationError):
+            jsonschema.validate(spoilt, schema())
+
+
+def test_the_shape_is_the_one_promised(register: Register) -> None:
+    (one,) = screen(["Sprigwick"], register, goods=GOODS, classes=[21], languages=["nl"])
+    row = validate(one)
+    assert list(row) == [
+        "name", "close_marks", "distinctiveness", "readings", "coverage", "addresses", "not_checked",
+    ]  # fmt: skip
+    first = row["close_marks"][0]
+    assert first["mark"] == "SPRIGWICK"
+    assert (first["overall"], first["appearance"], first["sound"], first["meaning"]) == (1, 1, 1, 1)
+    assert {mark["number"]: mark["knockout"] for mark in row["close_marks"]} == {
+        "1": True,  # identical, for planters
+        "2": False,  # near-identical, but expired
+    }
+    # The same words for insurance, and without goods: these count as the same.
+    assert first["marks"] == 3
+    assert first["others"] == [
+        {"number": "4", "office": "", "classes": [], "status": "unknown", "owner": "", "in_markets": None},
+        {"number": "3", "office": "", "classes": [36], "status": "live", "owner": "C", "in_markets": None},
+    ]
+    assert [close.knockout for close in marks_of(one)[0].others] == [True, False]
+    assert (
+        NotChecked("goods_relatedness", "the list of marks does not state the goods of some marks") in one.not_checked
+    )
+    assert (row["close_marks"][1]["marks"], row["close_marks"][1]["others"]) == (1, [])
+
+
+def test_the_whole_demo_fits_the_schema_and_shows_every_kind_of_finding() -> None:
+    brief_file, _ = demo_files()
+    brief = load_brief(str(brief_file))
+    register = read_register(brief.marks)
+    assert len(register) == 302
+    found = {
+        one.name: one
+        for one in screen(
+            brief.shortlist,
+            register,
+            top=99,
+            goods=brief.goods,
+            classes=brief.classes,
+            languages=brief.languages,
+        )
+    }
+    rows = {name: validate(one) for name, one in found.items()}
+    first = {name: row["close_marks"][0] for name, row in rows.items()}
+
+    def mark(name: str, text: str) -> dict[str, Any]:
+        found: dict[str, Any] = next(mark for mark in rows[name]["close_marks"] if mark["mark"] == text)
+        return found
+
+    # An identical mark for the same goods.
+    assert (first["Sprigwick"]["mark"], first["Sprigwick"]["knockout"]) == ("SPRIGWICK", True)
+    # An identical one in a distant class.
+    assert (first["Quenchling"]["overall"], first["Quenchling"]["knockout"]) == (1, False)
+    assert first["Quenchling"]["goods_relatedness"] < 0.2
+    # One that sounds alike, one that looks alike.
+    sounds = mark("Rainsip", "REIGNSIPP")
+    assert sounds["sound"] > sounds["appearance"]
+    looks = mark("Fernsill", "FEMSILL")
+    assert looks["appearance"] > looks["sound"]
+    # The same idea in other words, and in another language.
+    assert mark("Quiet Forest", "SILENT WOOD")["meaning"] > 0.6
+    assert mark("Quiet Forest", "FORÊT TRANQUILLE")["meaning"] > 0.7
+    # A shared word that is weak for these goods counts for little.
+    assert all(mark["mark"] != "TORVO PLANTER" for mark in rows["Wickby Planter"]["close_marks"])
+    # A word that means something unlucky in a language of the markets.
+    assert any(reading["severity"] > 0 for reading in rows["Mist Patch"]["readings"])
+
+
+def test_close_marks_are_closest_first_and_no_more_than_asked(register: Register) -> None:
+    for top in (1, 2, 5, 9):
+        for goods in ("", GOODS):
+            (one,) = screen(["Sprigwick"], register, goods=goods, top=top, languages=["nl"])
+            values = [mark.closeness.overall for mark in marks_of(one)]
+            assert values == sorted(values, reverse=True)
+            assert len(values) == min(top, 2)  # three have the same words, and the last has nothing in common with it
+
+
+def test_many_names_are_screened_as_each_alone_and_in_their_order(register: Register) -> None:
+    names = ["Thymelow", "Sprigwick", "Loamlet"]
+    together = [one.to_json() for one in screen(names, register, goods=GOODS, languages=["nl"])]
+    alone = [next(screen([name], register, goods=GOODS, languages=["nl"])).to_json() for name in names]
+    assert together == alone
+
+
+def test_a_screening_agrees_with_compare(register: Register) -> None:
+    (one,) = screen(["Thymelow"], register, goods=GOODS, languages=["nl"])
+    for mark in marks_of(one):
+        again = compare("Thymelow", mark.mark.text, name_goods=GOODS)
+        assert mark.closeness == again
+
+
+def test_results_come_one_by_one(register: Register) -> None:
+    def endless() -> Iterator[str]:
+        yield from ("Loamlet", "Thymelow")
+
+    results = screen(endless(), register, languages=["nl"])
+    assert next(results).name == "Loamlet"
+    assert next(results).name == "Thymelow"
+
+
+def test_progress_counts_the_names(register: Register) -> None:
+    told: list[tuple[int, int | None]] = []
+    for source in (register, None):
+        list(screen(["a", "b"], source, languages=["nl"], progress=lambda done, total: told.append((done, total))))
+        assert told.pop() == (2, 2)
