@@ -107,37 +107,42 @@ def estimate(
     handles = handles_of(parsed, limits)
     handle_fit = sum(handle.fit for handle in handles) / len(handles) if handles else 0.0
     domains = tuple(_domains(labels, tuple(endings) or DEFAULT_ENDINGS))
+    everywhere = handles[0].text if handles else ""
     if not labels:
-        joined = "".join(map(plain_label, parsed.words))
-        reason = (
-            f"{len(joined)} letters are too many for a domain label: at most 63 (RFC 1035 section 2.3.4)."
-            if joined
-            else "No letter or digit of the name can stand in a domain name."
-        )
-        return Estimate(
-            0.0, domains, handles, handles[0].text if handles else "", None, 0, (), (reason,), handle_score=handle_fit
-        )
+        reasons = (_why_no_label(parsed),)
+        return Estimate(0.0, domains, handles, everywhere, None, 0, (), reasons, handle_score=handle_fit)
     heard = _heard(parsed)
-    fit, reasons = _judged(parsed, labels[0], heard)
-    if not handles:
-        reasons.append("No handle can be made: the name has no Latin letter or digit.")
-    cut = [handle for handle in handles if handle.lost]
-    if cut:
-        reasons.append(f"A handle of {cut[0].limit} characters loses {cut[0].lost}: {cut[0].text}.")
+    fit, told = _judged(parsed, labels[0], heard)
+    told.extend(_about_handles(handles))
     return Estimate(
         score=fit * (LABEL_SHARE + (1.0 - LABEL_SHARE) * handle_fit),
         domains=domains,
         handles=handles,
-        everywhere=handles[0].text if handles else "",
+        everywhere=everywhere,
         heard=heard,
         effort=effort(labels[0].shown),
         slips=slips(parsed),
-        reasons=tuple(reasons) or ("Short, and easily spelled after hearing it.",),
+        reasons=tuple(told) or ("Short, and easily spelled after hearing it.",),
         spare_handles=spare_handles(parsed, goods_word, min(limits)),
         lookalikes=lookalike_labels(labels[0].text) if labels[0].shown.isascii() else (),
         domain_score=fit,
         handle_score=handle_fit,
     )
+
+
+def _why_no_label(name: Name) -> str:
+    joined = "".join(map(plain_label, name.words))
+    if joined:
+        return f"{len(joined)} letters are too many for a domain label: at most 63 (RFC 1035 section 2.3.4)."
+    return "No letter or digit of the name can stand in a domain name."
+
+
+def _about_handles(handles: Sequence[Handle]) -> Iterator[str]:
+    if not handles:
+        yield "No handle can be made: the name has no Latin letter or digit."
+    cut = [handle for handle in handles if handle.lost]
+    if cut:
+        yield f"A handle of {cut[0].limit} characters loses {cut[0].lost}: {cut[0].text}."
 
 
 def _domains(labels: Sequence[Label], endings: Sequence[str]) -> Iterator[Domain]:

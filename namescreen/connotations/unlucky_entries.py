@@ -62,22 +62,24 @@ def read_entries(path: Path) -> list[Entry]:
             problems.append(Problem(f"{len(fields)} columns instead of {len(COLUMNS)}", "", path.name, number))
             continue
         word, transcription, meaning, kind, severity, forms = (field.strip() for field in fields)
-        for field, fault in (
-            ("word", not word),
-            ("word", word in seen),
-            ("meaning", not meaning),
-            ("kind", kind not in KINDS),
-            ("severity", severity not in ("1", "2", "3")),
-        ):
-            if fault:
-                said = (
-                    f"{word!r} stands on line {seen[word]} already" if word in seen and field == "word" else "bad value"
-                )
-                problems.append(Problem(f"{said} in {line!r}", "", path.name, number, field))
-                break
+        wrong = _wrong_field(word, meaning, kind, severity)
+        if wrong or word in seen:
+            said = "bad value" if wrong else f"{word!r} stands on line {seen[word]} already"
+            problems.append(Problem(f"{said} in {line!r}", "", path.name, number, wrong or "word"))
         else:
             seen[word] = number
             entries.append(Entry(language, word, transcription, meaning, kind, int(severity), tuple(forms.split())))
     if problems:
         raise InputError(problems)
     return entries
+
+
+def _wrong_field(word: str, meaning: str, kind: str, severity: str) -> str:
+    """The first field with a value that cannot stand there; "" if there is none."""
+    if not word:
+        return "word"
+    if not meaning:
+        return "meaning"
+    if kind not in KINDS:
+        return "kind"
+    return "" if severity in ("1", "2", "3") else "severity"

@@ -64,7 +64,8 @@ Step = tuple[float, list[Arc]]  # a cost common to all arcs, and the arcs
 Front = dict[tuple[str, str], float]  # (context, what has been written so far) -> cost
 # A place in a word: the hypotheses kept there, cheapest first; and, for the place one letter on, the highest cost
 # allowed and the hypotheses from earlier places.
-Place = tuple[list[tuple[tuple[str, str], float]], float, Front]
+Hypothesis = tuple[tuple[str, str], float]
+Place = tuple[list[Hypothesis], float, Front]
 
 # One context: the cost of leaving it for a shorter one, and the units that may follow, each as (unit, cost, units
 # kept), under their letters or under their phones.
@@ -318,9 +319,13 @@ class PythonReadings:
             front.sort(key=_by_cost)
             places.append((front[:beam], limit_two, two))
         self._last = word, beam, within, places
+        return self._ended(places[len(word)][0])
+
+    def _ended(self, kept: list[Hypothesis]) -> list[tuple[str, float]]:
+        """The readings that these hypotheses end in, each with its probability, most probable first."""
         ended = [
             (phones, cost + step + (0.0 if "1" in phones else _UNSTRESSED))
-            for (context, phones), cost in places[len(word)][0]
+            for (context, phones), cost in kept
             for step in self._model._ending(context)
         ]
         least = min((cost for _, cost in ended), default=0.0)

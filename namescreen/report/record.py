@@ -19,6 +19,28 @@ __all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms"]
 def record(report: Report) -> Iterable[str]:
     """What was searched, what was not, and how to repeat it."""
     yield "## Record of the search"
+    yield from _lists_searched(report)
+    if report.languages_searched:
+        yield "Languages looked at, and with what:"
+        yield "\n".join(f"- {cell(line)}" for line in report.languages_searched)
+    skipped = never_checked(report)
+    if skipped:
+        yield "Not checked, for every name:"
+        yield "\n".join(f"- {not_checked_words(item)}" for item in skipped)
+    yield "Not searched:"
+    yield "\n".join(f"- {cell(line)}" for line in _not_searched(report))
+    yield (
+        f"Program: namescreen {cell(report.version)}. Date: {report.date}, from {cell(report.date_from)}. "
+        + (f"Seed: {report.seed}." if report.seed is not None else "Seed: none used.")
+    )
+    if report.settings:
+        yield table(("Setting", "Value"), [(key, value or "none") for key, value in report.settings])
+    yield "The command that repeats this report:"
+    yield _code(shlex.join(report.command))
+
+
+def _lists_searched(report: Report) -> Iterable[str]:
+    """The lists of marks, and the registers of the markets among them."""
     if report.lists:
         rows = []
         for item in report.lists:
@@ -54,23 +76,6 @@ def record(report: Report) -> Iterable[str]:
                 for one in market_cover(report)
             ],
         )
-    if report.languages_searched:
-        yield "Languages looked at, and with what:"
-        yield "\n".join(f"- {cell(line)}" for line in report.languages_searched)
-    skipped = never_checked(report)
-    if skipped:
-        yield "Not checked, for every name:"
-        yield "\n".join(f"- {not_checked_words(item)}" for item in skipped)
-    yield "Not searched:"
-    yield "\n".join(f"- {cell(line)}" for line in _not_searched(report))
-    yield (
-        f"Program: namescreen {cell(report.version)}. Date: {report.date}, from {cell(report.date_from)}. "
-        + (f"Seed: {report.seed}." if report.seed is not None else "Seed: none used.")
-    )
-    if report.settings:
-        yield table(("Setting", "Value"), [(key, value or "none") for key, value in report.settings])
-    yield "The command that repeats this report:"
-    yield _code(shlex.join(report.command))
 
 
 def _classes(classes: tuple[int, ...]) -> str:

@@ -73,36 +73,55 @@ def leading(weights: dict[str, float]) -> dict[str, int]:
 def draw() -> dict[str, bytes]:
     """The three tables by file name."""
     synsets = sorted(wn.all_synsets(), key=lambda s: (POS_ORDER.index(pos_of(s)), s.offset()))
-    lexnames = lexicographer_files()
     counts: dict[str, dict[str, int]] = defaultdict(dict)
     for synset in synsets:
         for lemma in synset.lemmas():
             counts[plain(lemma.name()).lower()][id_of(synset)] = int(lemma.count())
+    ordered = {word: ordered_senses(word, found) for word, found in counts.items()}
+    exceptions = read_exceptions()
+    inflected = inflections(ordered, exceptions)
+    words = {
+        word: " ".join(f"{sense}:{counts[word][sense]}" for sense in order)
+        + "".join(f"={other}" for other in sorted(inflected.get(word, ())))
+        for word, order in ordered.items()
+    }
+    return {
+        "wordnet-words.tsv": table_bytes("wordnet-words", words.items()),
+        "wordnet-senses.tsv": table_bytes("wordnet-senses", sense_rows(synsets, ordered).items()),
+        "wordnet-exceptions.tsv": table_bytes(
+            "wordnet-exceptions",
+            ((form, ",".join(sorted(bases))) for form, bases in exceptions.items()),
+        ),
+    }
 
-    senses_of: dict[str, list[str]] = {}
-    strength: dict[tuple[str, str], int] = {}
-    parts: dict[str, set[str]] = defaultdict(set)
-    for word, found in counts.items():
-        rank: dict[str, int] = {}
-        for pos in POS_ORDER:
-            ids = [id_of(s) for s in wn.synsets(word.replace(" ", "_"), "s" if pos == "s" else pos)]
-            rank |= {sense: place for place, sense in enumerate((i for i in ids if i in found), start=1)}
-        rank |= {sense: 99 for sense in found if sense not in rank}
-        order = sorted(found, key=lambda i: (-found[i], rank[i], POS_ORDER.index(i[0]), int(i[1:])))
-        senses_of[word] = order
-        parts[word] = {sense[0] for sense in order}
-        for sense, place in leading({i: found[i] + 1 / rank[i] for i in order}).items():
-            strength[word, sense] = place
 
+def ordered_senses(word: str, counts: dict[str, int]) -> dict[str, float]:
+    """The senses of a word by their counts in texts, then by their rank in WordNet, each with its weight."""
+    rank: dict[str, int] = {}
+    for pos in POS_ORDER:
+        ids = [id_of(s) for s in wn.synsets(word.replace(" ", "_"), "s" if pos == "s" else pos)]
+        rank |= {sense: place for place, sense in enumerate((i for i in ids if i in counts), start=1)}
+    rank |= {sense: 99 for sense in counts if sense not in rank}
+    order = sorted(counts, key=lambda i: (-counts[i], rank[i], POS_ORDER.index(i[0]), int(i[1:])))
+    return {sense: counts[sense] + 1 / rank[sense] for sense in order}
+
+
+def read_exceptions() -> dict[str, set[str]]:
+    """Irregular forms, each with its bases by part of speech."""
     exceptions: dict[str, set[str]] = defaultdict(set)
     for pos, name in (("n", "noun"), ("v", "verb"), ("a", "adj"), ("r", "adv")):
         with wn.open(f"{name}.exc") as file:
             for line in file:
                 form, *bases = line.split()
                 exceptions[plain(form)].update(f"{pos}:{plain(base)}" for base in bases)
+    return exceptions
 
+
+def inflections(ordered: dict[str, dict[str, float]], exceptions: dict[str, set[str]]) -> dict[str, set[str]]:
+    """For each word the other words that are its base forms, or whose base form it is."""
+    parts = {word: {sense[0] for sense in order} for word, order in ordered.items()}
     inflected: dict[str, set[str]] = defaultdict(set)
-    for word in counts:
+    for word in ordered:
         forms = base_forms(
             word,
             lambda form, pos: pos in parts.get(form, ()),
@@ -111,24 +130,33 @@ def draw() -> dict[str, bytes]:
         for base in {base for bases in forms.values() for base in bases} - {word}:
             inflected[word].add(base)
             inflected[base].add(word)
+    return inflected
 
+
+def sense_rows(synsets: list[Any], ordered: dict[str, dict[str, float]]) -> dict[str, str]:
+    """The row of every sense: lexicographer file, number of senses below it, words with their strength, relations."""
+    lexnames = lexicographer_files()
+    strength = {(word, sense): s for word, order in ordered.items() for sense, s in leading(order).items()}
+    related = relations(synsets)
     children = {id_of(s): [id_of(c) for c in (*s.hyponyms(), *s.instance_hyponyms())] for s in synsets}
+    rows = {}
+    for synset in synsets:
+        sense = id_of(synset)
+        shown = [f"{plain(one.name())}{strength[plain(one.name()).lower(), sense]}" for one in synset.lemmas()]
+        assert not any({",", "|"} & set(word) for word in shown)
+        rows[sense] = "|".join(
+            (
+                str(lexnames[synset.lexname()]),
+                str(below(sense, children)),
+                ",".join(shown),
+                " ".join(sorted(related[sense])),
+            )
+        )
+    return rows
 
-    def below(sense: str) -> int:
-        seen: set[str] = set()  # WordNet 3.0 has one loop among its verbs
-        waiting = [sense]
-        while waiting:
-            new = set(children[waiting.pop()]) - seen
-            seen |= new
-            waiting += new
-        return len(seen - {sense})
 
-    words = {
-        word: " ".join(
-            [f"{sense}:{counts[word][sense]}" for sense in order]
-        ) + "".join(f"={other}" for other in sorted(inflected.get(word, ())))
-        for word, order in senses_of.items()
-    }  # fmt: skip
+def relations(synsets: list[Any]) -> dict[str, set[str]]:
+    """The relations of every sense, those of its words with their places in both senses; each in both directions."""
     related: dict[str, set[str]] = defaultdict(set)
     for synset in synsets:
         here = id_of(synset)
@@ -143,27 +171,18 @@ def draw() -> dict[str, bytes]:
                     other_place = names.index(other.name()) + 1
                     related[here].add(f"{symbol}{there}.{place}.{other_place}")
                     related[there].add(f"{INVERSE[symbol]}{here}.{other_place}.{place}")
-    senses = {}
-    for synset in synsets:
-        sense = id_of(synset)
-        shown = [f"{plain(one.name())}{strength[plain(one.name()).lower(), sense]}" for one in synset.lemmas()]
-        assert not any({",", "|"} & set(word) for word in shown)
-        senses[sense] = "|".join(
-            (
-                str(lexnames[synset.lexname()]),
-                str(below(sense)),
-                ",".join(shown),
-                " ".join(sorted(related[sense])),
-            )
-        )
-    return {
-        "wordnet-words.tsv": table_bytes("wordnet-words", words.items()),
-        "wordnet-senses.tsv": table_bytes("wordnet-senses", senses.items()),
-        "wordnet-exceptions.tsv": table_bytes(
-            "wordnet-exceptions",
-            ((form, ",".join(sorted(bases))) for form, bases in exceptions.items()),
-        ),
-    }
+    return related
+
+
+def below(sense: str, children: dict[str, list[str]]) -> int:
+    """The number of senses below a sense."""
+    seen: set[str] = set()  # WordNet 3.0 has one loop among its verbs
+    waiting = [sense]
+    while waiting:
+        new = set(children[waiting.pop()]) - seen
+        seen |= new
+        waiting += new
+    return len(seen - {sense})
 
 
 def lexicographer_files() -> dict[str, int]:
