@@ -54,7 +54,7 @@ COLUMNS = (
     Column("made", "why it might work"),
     _part("sense", "evokes"),
     _part("sayable", "says"),
-    _part("own", "own"),
+    _part("indirect", "indirect"),
     Column("flags", "remarks"),
 )
 CSV = (
@@ -116,8 +116,9 @@ def brainstorm(
 
     What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers
     beside it run from 0 to 1, 1 the better end: how much of the brief its sources touch (evokes), how usual its
-    letters and sounds are (says), how far it is from describing the goods (own). A name with an unlucky reading in
-    the brief's languages, or all but the same as a mark, is left out; how many were is told, and --all lists them.
+    letters and sounds are (says), how indirectly it speaks of the goods (indirect; how distinctive a name is, screen
+    judges). A name with an unlucky reading in the brief's languages, or all but the same as a mark, is left out; how
+    many were is told, and --all lists them.
     """
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of

@@ -21,7 +21,7 @@ from .candidate import Candidate, Proposal
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
 from .material import Material, gather
-from .ranking import Judge, resemblance, syllables, weights_of
+from .ranking import AS_IT_IS, Judge, resemblance, syllables, weights_of
 from .senses import unfit, usable_words
 from .variety import Judged, choose
 
@@ -39,8 +39,6 @@ _EAGER = 4  # so many pages are each the best of a whole wave, then two of each,
 _STIR = 0.04  # so far chance, as the seed says, moves a score: names of like worth change places
 _FOND = 0.3  # the power to which what was learned of a word moves the score of a name
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
-_FOUND = frozenset(("found", "foreign", "figure"))
-"""Constructions that take words as they are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,7 +218,7 @@ class Candidates(Iterator[Candidate]):
 
     def _judged(self, proposal: Proposal) -> Candidate:
         parts = self._judge.parts(proposal)
-        score = self._judge.score(parts)
+        score = self._judge.score(parts, proposal.construction)
         if self._models:
             parts["resemblance"] = max(resemblance(proposal, model) for model in self._models)
             score = 0.65 * score + 0.35 * parts["resemblance"]
@@ -250,7 +248,7 @@ class Candidates(Iterator[Candidate]):
         if not self._within(proposal):
             self.beyond_limits += 1
             return False
-        if proposal.construction not in _FOUND and len(proposal.words) == 1 and zipf(letters) >= _ORDINARY:
+        if proposal.construction not in AS_IT_IS and len(proposal.words) == 1 and zipf(letters) >= _ORDINARY:
             return False
         if any(_kin(a, b) for a, b in combinations(proposal.sources, 2)):
             return False

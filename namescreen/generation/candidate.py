@@ -16,7 +16,8 @@ class Proposal:
     stand among the ideas; `stem` what it shares with its near-duplicates; `sounds` how it is meant to be said
     (ARPAbet with stress; empty if only its spelling is known). `join` in [0, 1] says how cleanly its parts meet,
     `clear` in [0, 1] how readily the sources are seen in it. `original` is the familiar word or saying behind it,
-    if any, and `heard` in [0, 1] how nearly that is still heard.
+    if any, `heard` in [0, 1] how nearly that is still heard, and `behind` in [0, 1] how much it has to do with the
+    brief itself.
     """
 
     text: str
@@ -30,6 +31,7 @@ class Proposal:
     clear: float = 1.0
     original: str = ""
     heard: float = 0.0
+    behind: float = 0.0
 
     @property
     def letters(self) -> str:

@@ -37,8 +37,8 @@ _OFF_TONE = 0.55
 """What is left of an affix's weight where the brief asks for other tones."""
 _SHORTEST, _LONGEST = 3, 7  # letters of a word that may be half of a name
 _KNOWN = 2.7  # Zipf frequency of a word that is known by itself
-_FIRM = 0.3, 0.5  # how strongly a short word must touch some term; the second for one that weighs a name down
-_CARRIES = 0.5  # how strongly a word that carries a name must touch a term
+_FIRM = 0.2, 0.33  # how strongly a short word must touch some term; the second for one that weighs a name down
+_CARRIES = 0.33  # how strongly a word that carries a name must touch a term
 _STIR = 0.12  # by how much a seed stirs the weights
 
 First = TypeVar("First")

@@ -7,47 +7,63 @@ Their weights were fitted on names that readers rated without knowing who had ma
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from functools import cache, lru_cache
+from functools import cache, lru_cache, reduce
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import association, kinds, lexicon, zipf
+from ..lexicon.wordnet import DOMAINS
 from ..pronunciation.phonotactics import pronounceability
 from ..tables import open_table
 from ..text import fold, split_closed_compound
 from .blending.letter_statistics import surprise
 from .candidate import Proposal
-from .evocation import Evocation, Touches
+from .evocation import NAMED, Evocation
 from .ideas import Idea
 from .vocabulary import word
 from .word_sounds import is_vowel
+
+if TYPE_CHECKING:
+    from .evocation import Touches
 
 __all__ = ["PARTS", "Judge", "default_weights", "resemblance", "syllables"]
 
 PARTS = {
     "sense": "how much of the brief its sources touch together: 1 = two concepts as well as any word does",
     "true": "how strongly the weakest of its sources touches one term of the brief, and loosely a second one",
+    "apart": "how far its two sources touch different terms: 1 = each another one; 0.5 where there is one source",
+    "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
+    "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "picture": "how concrete its sources are: 1 = seen at a glance",
+    "living": "whether a creature or plant is among its sources: 1 = yes",
     "pleasant": "how its sources feel: 0 = unpleasant, 0.5 = neutral, 1 = pleasant",
     "charm": "how its sources look and sound in a name, by our own judgement of single words",
     "company": "how much its two sources have to do with each other: 0 = nothing, 1 = as much as any two words",
-    "own": "how far it is from describing the goods: 0 = it names them",
+    "indirect": "how indirectly it speaks of the goods: 0 = it names them, 1 = nothing in it does",
     "fresh": "how little worn its sources are: 0 = as common as any word, 1 = seldom met",
     "heard": "how nearly the familiar word or saying that was changed is heard; a middling 0.6 where none was",
+    "behind": "how much the word or saying that was changed has to do with the brief itself; 0.3 where none was",
+    "saying": "whether a saying of several words was changed: 1 = yes",
     "sayable": "how usual its letters and sounds are in English: 1 = as the commonest words, 0 = as no word",
     "length": "letters and syllables: 1 at four to nine letters and one to three syllables",
     "rhythm": "strong and weak syllables taking turns, a strong one first",
     "echo": "sounds that come twice where it is noticed: at the beginning of words, under stress, at the end",
     "join": "how cleanly its parts meet, and how readily its sources are seen in it",
-    "kind": "how names made in this way fared with readers, as a rule",
+    "open": "whether its parts stand side by side as words: 1 = they do, 0 = they are written as one",
+    "kind": "how names made in this way fared with readers, where all other parts are left aside",
 }
 """Every part and its meaning."""
 
 _USUAL, _UNUSUAL = 2.6, 5.2
 """Mean bits a letter at which a name reads like a common word, and like none: the 10th and 99.5th hundredths of
 the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
-_NO_ORIGINAL = 0.6
+_NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
+_NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
+_ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
+AS_IT_IS = frozenset(("found", "foreign", "figure"))
+"""Constructions that take words as they are."""
 _ALONE, _LOOSELY = 0.5, 0.35  # what is left of a touch that stands alone; a second touch that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
@@ -56,20 +72,30 @@ _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, 
           "1020": 0.95}  # fmt: skip
 
 
-@cache
-def default_weights() -> dict[str, float]:
-    """The fitted weight of each part."""
-    table = open_table("name_ranker.tsv")
-    return {name: float(table.get(name) or 0.0) for name in PARTS}
+Weights = Mapping[str, Mapping[str, float]]
+"""The weight of each part, by construction."""
 
 
 @cache
-def _kind_means() -> dict[str, float]:
-    """How names of each construction fared, in [0, 1]."""
-    return {key[5:]: float(value) for key, value in open_table("name_ranker.tsv").starting("kind ")}
+def default_weights() -> Weights:
+    """The fitted weights of each construction; those of one add up to 1."""
+    found: dict[str, dict[str, float]] = {}
+    for key, value in open_table("name_ranker.tsv").items():
+        construction, part = key.split()
+        if part == "level":
+            continue
+        found.setdefault(construction, dict.fromkeys(PARTS, 0.0))[part] = float(value)
+    return {kind: {part: weights[part] for part in PARTS} for kind, weights in found.items()}
 
 
-def weights_of(brief: Brief) -> dict[str, float]:
+@cache
+def levels() -> Mapping[str, float]:
+    """What the part "kind" is for each construction."""
+    rows = ((*key.split(), value) for key, value in open_table("name_ranker.tsv").items())
+    return {construction: float(value) for construction, part, value in rows if part == "level"}
+
+
+def weights_of(brief: Brief) -> Weights:
     """The brief's ranking weights over the fitted ones; raises `InputError` for a part that does not exist."""
     unknown = [name for name in brief.ranking_weights if name not in PARTS]
     if unknown:
@@ -80,7 +106,8 @@ def weights_of(brief: Brief) -> dict[str, float]:
                 for name in unknown
             ]
         )  # fmt: skip
-    return {**default_weights(), **{name: float(value) for name, value in brief.ranking_weights.items()}}
+    stated = {name: float(value) for name, value in brief.ranking_weights.items()}
+    return {kind: {**weights, **stated} for kind, weights in default_weights().items()}
 
 
 def syllables(proposal: Proposal) -> int:
@@ -98,47 +125,62 @@ def _groups(word: str) -> int:
 class Judge:
     """Scores proposals for one brief. The parts follow from the proposal alone, so batches equal singles."""
 
-    def __init__(self, weights: Mapping[str, float], evocation: Evocation, ideas: Sequence[Idea], goods: str) -> None:
+    def __init__(self, weights: Weights, evocation: Evocation, ideas: Sequence[Idea], goods: str) -> None:
         self.weights = weights
         self._evocation = evocation
-        self._touches: dict[str, Touches] = {idea.word: idea.touches for idea in reversed(ideas)}
+        self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
+        self._touches: dict[str, Touches] = {word: idea.touches for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
         self._goods = frozenset(fold(goods).replace("-", " ").replace(",", " ").split())
+        self._own = {term.word for term in evocation.terms if term.is_concept or term.weight >= NAMED}
+        self._named = {term.word for term in evocation.terms if not term.is_concept and term.weight >= NAMED}
 
     def knowing(self, ideas: Sequence[Idea]) -> Judge:
-        """This judge with the touches of these ideas put in place of what it knew of their words."""
+        """This judge with these ideas put in place of what it knew of their words."""
         judge = Judge(self.weights, self._evocation, (), "")
+        judge._ideas = {**self._ideas, **{idea.word: idea for idea in ideas}}
         judge._touches = {**self._touches, **{idea.word: idea.touches for idea in ideas}}
         judge._goods = self._goods
         return judge
 
     def parts(self, proposal: Proposal) -> dict[str, float]:
         """Every part of `PARTS` for a proposal."""
+        import numpy as np
+
         touches = [self._of(source) for source in proposal.sources]
         words = [source.casefold() for source in proposal.sources]
-        together = tuple(map(max, *touches)) if len(touches) > 1 else touches[0]
+        known = self._ideas.get(proposal.sources[0])
+        many = len(words) > 1
         return {
-            "sense": self._evocation.relevance(together),
+            "sense": self._evocation.relevance(reduce(np.maximum, touches)),
             "true": min(map(_true, touches)),
+            "apart": _apart(touches[0], touches[1]) if many else 0.5,
+            "direct": _mean(float(word in self._own) for word in words),
+            "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
             "picture": _mean(map(_picture, words)),
+            "living": float(any(map(_living, words))),
             "pleasant": _mean(map(_pleasant, words)),
             "charm": _mean(word(source.split()[-1]).charm for source in words),
-            "company": _company(*words[:2]) if len(words) > 1 else 0.5,
-            "own": 1 - self._told(proposal, words),
+            "company": _company(*words[:2]) if many else 0.5,
+            "indirect": 1 - self._told(proposal, words),
             "fresh": _mean(map(_fresh, words)),
             "heard": proposal.heard if proposal.original else _NO_ORIGINAL,
+            "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
+            "saying": float(" " in proposal.original or "-" in proposal.original),
             "sayable": _sayable_as(proposal),
             "length": _length(len(proposal.letters), syllables(proposal), len(proposal.words)),
             "rhythm": _rhythm(proposal),
             "echo": _echo(proposal),
             "join": proposal.join * proposal.clear,
-            "kind": _kind_means().get(proposal.construction, 0.5),
+            "open": float(len(proposal.words) > 1),
+            "kind": levels().get(proposal.construction, 0.5),
         }
 
-    def score(self, parts: Mapping[str, float]) -> float:
-        """The weighted mean of the parts, in [0, 1]."""
-        total = sum(self.weights[name] for name in parts)
-        return sum(self.weights[name] * value for name, value in parts.items()) / total if total else 0.0
+    def score(self, parts: Mapping[str, float], construction: str) -> float:
+        """The weighted mean of the parts, in [0, 1]: about the share of full marks that readers would give."""
+        weights = self.weights[construction]
+        total = sum(weights[name] for name in parts)
+        return sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
 
     def _of(self, source: str) -> Touches:
         found = self._touches.get(source)
@@ -151,7 +193,10 @@ class Judge:
         part (TMEP 1209.01; common practice)."""
         told = sorted(max(map(self._describes, source.split())) for source in words)
         weight = 0.6 * told[0] + 0.4 * told[-1]
-        return weight if proposal.construction in ("found", "foreign", "pair") else 0.6 * weight
+        if proposal.construction in AS_IT_IS:
+            idea = self._ideas.get(proposal.sources[0])
+            return max(weight, _NAMED_SO * (idea is not None and _head(idea.meaning) in self._named))
+        return weight if proposal.construction == "pair" else 0.6 * weight
 
     def _describes(self, word: str) -> float:
         known = self._described.get(word)
@@ -172,6 +217,32 @@ class Judge:
         )
 
 
+@lru_cache(maxsize=1 << 13)
+def _head(meaning: str) -> str:
+    """The word that says what a thing is: rug of "rug before the fire", "flat woven rug"."""
+    before = ""
+    for token in meaning.split():
+        if token in _ENDS_HEAD:
+            break
+        before = token.rstrip(",;")
+        if before != token:
+            break
+    return before
+
+
+def _apart(one: Touches, other: Touches) -> float:
+    """1 if two words touch different terms, 0 if all that the weaker one touches the other touches as well."""
+    weaker = min(float(one.max()), float(other.max()))
+    return 1 - float(one.clip(max=other).max()) / weaker if weaker else 0.0
+
+
+@lru_cache(maxsize=1 << 14)
+def _living(text: str) -> bool:
+    """Whether it is a creature or plant, by WordNet's domain of its leading sense."""
+    sense = word(text.split()[-1]).sense
+    return bool(sense) and DOMAINS[lexicon().entry(sense).domain] in ("noun.animal", "noun.plant")
+
+
 def _same_thing(one: str, other: str) -> float:
     """How nearly a word names what another names: 1 the same word, less for a synonym or a kind of it."""
     if one == other:
@@ -185,8 +256,10 @@ def _same_thing(one: str, other: str) -> float:
 def _true(touches: Touches) -> float:
     """How surely a word stands for something in the brief: a second term that it touches shows that the first is meant
     so (salt of the bath, salt of the table)."""
-    first, second, *_ = (*sorted(touches, reverse=True), 0.0)
-    return first if len(touches) == 1 else first * (_ALONE + (1 - _ALONE) * min(1.0, second / _LOOSELY))
+    if len(touches) == 1:
+        return float(touches[0])
+    first, second = sorted(touches.tolist(), reverse=True)[:2]
+    return float(first * (_ALONE + (1 - _ALONE) * min(1.0, second / _LOOSELY)))
 
 
 def _mean(values: object) -> float:

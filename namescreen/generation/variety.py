@@ -25,7 +25,7 @@ _SHARE = {"found": 13, "pair": 1.8, "changed": 1.4, "figure": 2.6, "affix": 0.6,
 _SELDOM = {"affix": 0.05, "foreign": 0.05, "changed": 0.02, "pair": 0.02}
 """What even the first name of a construction costs that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
-_SAME_TERM = 0.06  # what a whole page about one term of the brief costs
+_SAME_TERM = 0.2  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
 _SPREAD = 1.5  # how steeply a share that is used up costs more

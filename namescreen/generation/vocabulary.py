@@ -9,12 +9,31 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import TYPE_CHECKING, Any
 
 from ..lexicon import Among, concreteness, feeling, lexicon, zipf
 from ..tables import open_table
 from .word_sounds import is_vowel, sounds_of
 
-__all__ = ["Word", "among", "are_rivals", "broader", "is_known", "leading_noun", "pictures", "pos_of", "word"]
+if TYPE_CHECKING:
+    import numpy as np
+
+    Row = np.ndarray[Any, np.dtype[np.float32]]
+
+__all__ = [
+    "Word",
+    "are_rivals",
+    "associations",
+    "broader",
+    "is_known",
+    "leading_noun",
+    "pictures",
+    "places",
+    "pos_of",
+    "rivals",
+    "synonyms",
+    "word",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,10 +70,26 @@ def is_known(text: str) -> bool:
 
 
 @cache
-def among() -> Among:
-    """The words of our ideas, to hold others against."""
-    rows = [(text, row) for text, value in _rows().items() if (row := value.partition("|")[0])]
-    return Among([text for text, _ in rows], [int(row) for _, row in rows])
+def places() -> Mapping[str, int]:
+    """Every word of our ideas, their meanings and facets, with its place in rows of numbers about them."""
+    return {text: place for place, text in enumerate(_rows())}
+
+
+@cache
+def _among() -> tuple[Among, list[int]]:
+    """The words with a vector, and their places."""
+    rows = [(text, place, row) for place, (text, value) in enumerate(_rows().items()) if (row := value.split("|")[0])]
+    return Among([text for text, _, _ in rows], [int(row) for _, _, row in rows]), [place for _, place, _ in rows]
+
+
+def associations(text: str) -> Row:
+    """How strongly `text` is associated with the word at each place, in [0, 1]."""
+    import numpy as np
+
+    found = np.zeros(len(_rows()), np.float32)
+    words, at = _among()
+    found[at] = words.associations(text)
+    return found
 
 
 @lru_cache(maxsize=1 << 15)
@@ -88,6 +123,37 @@ def are_rivals(one: str, other: str) -> bool:
     if not first.sense or not second.sense or first.sense == second.sense:
         return False
     return bool(first.above & second.above) and second.sense not in first.above and first.sense not in second.above
+
+
+@cache
+def _by_sense() -> tuple[Mapping[str, list[int]], Mapping[str, list[int]]]:
+    """Sense -> the places of the words whose leading sense it is; and of those that stand one or two steps below it."""
+    own: dict[str, list[int]] = {}
+    below: dict[str, list[int]] = {}
+    for place, value in enumerate(_rows().values()):
+        sense, *above = value.rpartition("|")[2].split() or [""]
+        if sense:
+            own.setdefault(sense, []).append(place)
+            for one in above:
+                below.setdefault(one, []).append(place)
+    return own, below
+
+
+def rivals(text: str) -> list[int]:
+    """The places of the words that are rivals of `text`, see `are_rivals`."""
+    one = word(text)
+    if not one.sense:
+        return []
+    own, below = _by_sense()
+    beside = {place for sense in one.above for place in below.get(sense, ())}
+    kin = {place for sense in (one.sense, *one.above) for place in own.get(sense, ())}
+    return sorted(beside - kin - set(below.get(one.sense, ())))
+
+
+def synonyms(text: str) -> list[int]:
+    """The places of the words that have the leading sense of `text`, a noun's."""
+    sense = word(text).sense
+    return _by_sense()[0].get(sense, []) if sense else []
 
 
 def leading_noun(text: str) -> str:

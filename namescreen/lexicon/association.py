@@ -106,19 +106,18 @@ class Among:
         self._at = {name: at for at, name in enumerate(self._names)}
         self._vectors = rows_at(places)
 
-    def association(self, word: str, least: float = 0.0) -> dict[str, float]:
-        """The words among these whose `association` with `word` is above `least`; none if it is unknown."""
+    def associations(self, word: str) -> Vector:
+        """The `association` of `word` with each of these, in their order; zeros if it is unknown."""
         import numpy as np
 
         one = _known(word)
         if one.vector is None:
-            return {}
+            return np.zeros(len(self._names), np.float32)
         values = np.clip((self._vectors @ one.vector - UNRELATED) / _SPREAD, 0.0, 1.0)
         for other, strength in one.defined.items():
             if (place := self._at.get(other)) is not None:
                 values[place] = 1 - (1 - values[place]) * (1 - DEFINED * strength)
-        places = np.flatnonzero(values > least)
-        return {self._names[place]: float(values[place]) for place in places.tolist()}
+        return np.asarray(values, np.float32)
 
 
 @lru_cache(maxsize=1 << 14)

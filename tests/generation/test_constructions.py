@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import islice
 
+import numpy as np
 import pytest
 
 from namescreen.generation.constructions import CONSTRUCTIONS
@@ -79,7 +80,7 @@ def test_figures_sound_alike_where_it_is_noticed(material: Material) -> None:
 
 def test_pairs_come_by_the_product_of_their_weights() -> None:
     def idea(word: str, weight: float) -> Idea:
-        return Idea(word, "world", "", (), "", weight)
+        return Idea(word, "world", "", np.zeros(0, np.float32), "", weight)
 
     one = [idea("a", 1.0), idea("b", 0.9), idea("c", 0.2)]
     two = [idea("x", 0.8), idea("y", 0.7), idea("z", 0.1)]

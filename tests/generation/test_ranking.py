@@ -33,7 +33,7 @@ def test_every_part_is_a_share_and_so_is_the_score(judge: Judge, material: Mater
             parts = judge.parts(one)
             assert list(parts) == list(PARTS)
             assert all(0 <= value <= 1 for value in parts.values()), (one, parts)
-            assert 0 <= judge.score(parts) <= 1
+            assert 0 <= judge.score(parts, one.construction) <= 1
 
 
 def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
@@ -42,7 +42,10 @@ def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
 
 
 def test_every_part_has_a_weight_and_a_meaning() -> None:
-    assert set(PARTS) == set(default_weights())
+    assert set(CONSTRUCTIONS) == set(default_weights())
+    for weights in default_weights().values():
+        assert set(PARTS) == set(weights)
+        assert sum(weights.values()) == pytest.approx(1, abs=0.001)
     assert all(PARTS.values())
 
 
@@ -57,8 +60,8 @@ def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
     weights = weights_of(replace(studio, ranking_weights={name: float(name == "length") for name in PARTS}))
     only_length = Judge(weights, material.evocation, material.ideas, studio.goods)
     long, short = proposal("Understanding Clay", "clay"), proposal("Clayring", "clay", "ring")
-    assert only_length.score(only_length.parts(short)) == only_length.parts(short)["length"]
-    assert only_length.score(only_length.parts(short)) > only_length.score(only_length.parts(long))
+    assert only_length.score(only_length.parts(short), "pair") == only_length.parts(short)["length"]
+    assert only_length.score(only_length.parts(short), "pair") > only_length.score(only_length.parts(long), "pair")
 
 
 @pytest.mark.parametrize(
@@ -68,7 +71,7 @@ def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
         ("length", "Clayring", "Claystoneherbfountain"),
         ("sense", "Clayherb", "Oakwolf"),
         ("true", "Clayherb", "Oakwolf"),
-        ("own", "Oakwolf", "Herbplanter"),
+        ("indirect", "Oakwolf", "Herbplanter"),
     ],
 )
 def test_parts_point_the_right_way(judge: Judge, part: str, better: str, worse: str) -> None:

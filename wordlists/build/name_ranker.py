@@ -6,8 +6,9 @@ The data are candidate names of several sources for invented briefs, each rated 
 know the source, with the kind of the name and the words it was made of (columns brief, name, source, kind, words,
 maker, consultant). They are not shipped; what is shipped is a weight for each part of namescreen/generation/ranking.py
 and how each kind of name fared. The model is a weighted mean of the parts, fitted by least squares under a Gaussian
-prior with no weight below zero, so that each part counts the way its meaning says. Quality is the rank correlation
-with the mean rating where each brief in turn is left out of the fit.
+prior with no weight below zero, so that each part counts the way its meaning says; names taken as they are, pairs,
+changed names and the rest are fitted apart, as other parts decide of them. Quality is the rank correlation with the
+mean rating where each brief in turn is left out of the fit.
 """
 
 from __future__ import annotations
@@ -16,7 +17,6 @@ import argparse
 import csv
 import json
 import re
-from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -28,7 +28,7 @@ from sources import write_table
 from namescreen.brief import Brief, Concept
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
-from namescreen.generation.constructions.changed import heard
+from namescreen.generation.constructions.changed import behind, heard
 from namescreen.generation.constructions.pair import seam
 from namescreen.generation.evocation import Evocation, weigh_down
 from namescreen.generation.ideas import Idea, ideas_of
@@ -43,18 +43,29 @@ KINDS = {
     "echo": "phrase", "adjective + noun": "phrase", "verb + noun": "phrase", "noun of noun": "phrase",
 }  # fmt: skip
 """The construction that makes names of a kind, where it has another name; a kind without one keeps its own."""
-PRIOR = 100.0
+FAMILY = {"found": "as it is", "foreign": "as it is", "figure": "as it is", "pair": "pair", "changed": "changed"}
+"""Constructions that share their weights; the others are one family."""
+OTHERS = "others"
+PRIOR = 40.0
 """Strength of the prior, as so many names that agree with it."""
 EXPECTED = {
-    "sense": 0.12, "true": 0.08, "charm": 0.1, "own": 0.08, "fresh": 0.05, "heard": 0.08, "join": 0.08, "echo": 0.05,
-    "pleasant": 0.05, "picture": 0.03, "company": 0.03, "sayable": 0.03, "length": 0.05, "rhythm": 0.02, "kind": 0.4,
+    "as it is": {"sense": 0.3, "true": 0.1, "standing": 0.15, "indirect": 0.15, "charm": 0.03, "sayable": 0.03,
+                 "length": 0.03, "pleasant": 0.03},
+    "pair": {"sense": 0.2, "true": 0.05, "apart": 0.05, "charm": 0.1, "join": 0.1, "indirect": 0.05, "echo": 0.08,
+             "open": 0.05, "picture": 0.03, "length": 0.05, "sayable": 0.05, "direct": 0.02},
+    "changed": {"heard": 0.25, "behind": 0.15, "direct": 0.1, "sense": 0.1, "true": 0.05, "saying": 0.05, "echo": 0.05,
+                "picture": 0.03, "length": 0.03},
+    "others": {"sense": 0.1, "true": 0.1, "charm": 0.1, "join": 0.1, "sayable": 0.05, "indirect": 0.05},
 }  # fmt: skip
-"""Weights that are expected before any name is seen (set by reading; the prior's mean)."""
+"""The parts that decide of each family, with the weights that are expected before any name is seen (set by reading; the
+prior's mean). The other parts say nothing there, or the opposite of what they mean."""
 GOOD, MISPLACED, MISPLACED_WEIGHT = 0.5, 0.15, 0.3
 """A name rated so well or better for its own brief is also held against another one, where it says nothing; it is taken
 to be rated so, and counts for so much of a name. Without that, no rated name would show that a name must belong to its
 product (our assumption)."""
-WITHIN = ("pair", "changed")
+MOST = 0.9
+"""Of all parts but the kind together; the rest is the kind's."""
+WITHIN = ("found", "pair", "changed")
 
 Numbers = NDArray[np.float64]
 
@@ -101,7 +112,7 @@ def _judge(brief: dict[str, object]) -> tuple[Judge, Evocation, dict[str, Idea]]
     assert isinstance(concepts, list)
     whole = Brief(goods=goods, concepts=tuple(map(Concept, concepts)))
     evocation = Evocation.of(whole)
-    known = {idea.word: idea for idea in ideas_of(whole, evocation) if idea.kind in ("world", "concept", "goods")}
+    known = {idea.word: idea for idea in reversed(ideas_of(whole, evocation))}
     return Judge({}, evocation, (), goods), evocation, known
 
 
@@ -140,6 +151,7 @@ def _proposal(
         clear,
         original,
         heard(sounds, original) if original else 0.0,
+        behind(evocation, original) if original else 0.0,
     ), ideas
 
 
@@ -156,7 +168,7 @@ def _idea(form: str, meaning: str, evocation: Evocation) -> Idea:
     keys = [(word, weigh_down(word) ** 0.5) for word in re.findall("[a-z]+", fold(meaning))]
     touches = evocation.word(fold(form))
     if keys:
-        touches = tuple(map(max, evocation.meaning(keys), touches))
+        touches = np.maximum(evocation.meaning(keys), touches)
     return Idea(fold(form), "world", meaning, touches, "", evocation.relevance(touches))
 
 
@@ -171,43 +183,61 @@ def _seen(words: Sequence[str], sources: Sequence[str]) -> float:
     return min(1.0, kept / max(1, sum(map(len, sources))))
 
 
-def means(names: Sequence[Rated]) -> dict[str, float]:
-    """How each kind fared: names made by a person where there are any, as they say what the kind can do."""
-    ratings = defaultdict(list)
-    for one in names:
-        if not one.misplaced:
-            ratings[one.kind, one.made].append(one.rating)
-    found: dict[str, float] = {}
-    for (kind, made), values in sorted(ratings.items()):
-        if made or (kind, True) not in ratings:
-            found[kind] = float(np.mean(values))
+def family(kind: str) -> str:
+    """The family whose weights a construction shares."""
+    return FAMILY.get(kind, OTHERS)
+
+
+FREE = [part for part in PARTS if part != "kind"]
+
+
+def fit(names: Sequence[Rated], group: str) -> Numbers:
+    """The weights of a family, none below zero and at most 1 together, by coordinate descent on the squared error under
+    the prior, with a free level for each kind, and another for those made by a person."""
+    names = [one for one in names if family(one.kind) == group]
+    rows = np.array([[one.parts[part] for part in FREE] for one in names]).reshape(len(names), len(FREE))
+    wanted = np.array([one.rating for one in names])
+    share = np.array([MISPLACED_WEIGHT if one.misplaced else 1.0 for one in names])[:, None]
+    for kind in {(one.kind, one.made) for one in names}:
+        here = np.array([(one.kind, one.made) == kind for one in names])
+        part = share[here] / share[here].sum()
+        rows[here] -= (part * rows[here]).sum(0)
+        wanted[here] -= (part[:, 0] * wanted[here]).sum()
+    expected = np.array([EXPECTED[group].get(part, 0.0) for part in FREE])
+    weights = expected.copy()
+    scale, prior = (share * rows**2).sum(0), PRIOR * np.maximum(rows.var(0) if len(rows) else 0.0, 5e-3)
+    for _ in range(300 if len(rows) else 0):
+        for place in range(len(FREE)):
+            rest = wanted - rows @ weights + rows[:, place] * weights[place]
+            pull = prior[place] * expected[place]
+            if expected[place]:
+                known = float((share * rows)[:, place] @ rest) + pull
+                weights[place] = max(0.0, known / (scale[place] + prior[place]))
+    return np.asarray(weights / max(1.0, weights.sum() / MOST))
+
+
+def levels(names: Sequence[Rated], weights: dict[str, Numbers]) -> dict[str, float]:
+    """What the part "kind" must be for each construction so that its scores are about the ratings on average: of names
+    that the constructions made, where there are any."""
+    found = {}
+    for kind in sorted({one.kind for one in names} | set(CONSTRUCTIONS)):
+        own = [one for one in names if one.kind == kind and not one.misplaced]
+        own = [one for one in own if not one.made] or own
+        mine = weights[family(kind)]
+        told = [one.rating - float(mine @ [one.parts[part] for part in FREE]) for one in own]
+        found[kind] = max(0.0, min(1.0, float(np.mean(told or [0.0])) / (1 - mine.sum())))
     return found
 
 
-def matrix(names: Sequence[Rated], kinds: dict[str, float]) -> Numbers:
-    """A row of parts for each name, with the kind's part as `kinds` say."""
-    rows = [[kinds.get(one.kind, 0.5) if part == "kind" else one.parts[part] for part in PARTS] for one in names]
-    return np.array(rows)
-
-
-def fit(names: Sequence[Rated], kinds: dict[str, float]) -> Numbers:
-    """Weights, none below zero, by coordinate descent on the squared error under the prior, with a free level."""
-    rows = matrix(names, kinds)
-    wanted = np.array([one.rating for one in names])
-    share = np.array([MISPLACED_WEIGHT if one.misplaced else 1.0 for one in names])
-    share = share[:, None] / share.mean()
-    centred, wanted = rows - (share * rows).mean(0), wanted - (share[:, 0] * wanted).mean()
-    weights = np.zeros(len(PARTS))
-    scale, prior = (share * centred**2).sum(0), PRIOR * np.maximum(centred.var(0), 1e-3)
-    expected = [EXPECTED.get(part, 0.0) for part in PARTS]
-    for _ in range(500):
-        for place in range(len(PARTS)):
-            rest = wanted - centred @ weights + centred[:, place] * weights[place]
-            pull = prior[place] * expected[place]
-            weights[place] = max(
-                0.0, (float((share * centred)[:, place] @ rest) + pull) / (scale[place] + prior[place])
-            )
-    return weights
+def predict(names: Sequence[Rated], weights: dict[str, Numbers], level: dict[str, float]) -> Numbers:
+    """The score of each name."""
+    return np.array(
+        [
+            float(mine @ [one.parts[part] for part in FREE]) + (1 - mine.sum()) * level.get(one.kind, 0.3)
+            for one in names
+            for mine in (weights[family(one.kind)],)
+        ]
+    )
 
 
 def rank_correlation(one: Numbers, other: Numbers) -> float:
@@ -226,10 +256,9 @@ def cross_validate(names: list[Rated]) -> str:
     predicted = np.zeros(len(names))
     for brief in sorted({one.brief for one in names}):
         rest = [one for one in names if one.brief != brief]
-        kinds = means(rest)
-        weights = fit(rest, kinds)
+        weights = {group: fit(rest, group) for group in EXPECTED}
         here = [place for place, one in enumerate(names) if one.brief == brief]
-        predicted[here] = matrix([names[place] for place in here], kinds) @ weights
+        predicted[here] = predict([names[place] for place in here], weights, levels(rest, weights))
     own = [place for place, one in enumerate(names) if not one.misplaced]
     names, predicted = [names[place] for place in own], predicted[own]
     ratings = np.array([one.rating for one in names])
@@ -256,12 +285,14 @@ def main() -> None:
     names = read(options.data, options.briefs)
     quality = cross_validate(names)
     print(f"rank correlation with the mean rating, each brief left out in turn: {quality}")
-    kinds = means(names)
-    weights = fit(names, kinds)
-    for part, weight in zip(PARTS, weights, strict=True):
-        print(f"  {part:10} {weight:.3f}")
-    entries = [(part, f"{weight:.4f}") for part, weight in zip(PARTS, weights, strict=True)]
-    entries += [(f"kind {kind}", f"{kinds[kind]:.4f}") for kind in CONSTRUCTIONS]
+    weights = {group: fit(names, group) for group in EXPECTED}
+    level = levels(names, weights)
+    entries = []
+    for kind in CONSTRUCTIONS:
+        mine = dict(zip(FREE, weights[family(kind)], strict=True))
+        entries += [(f"{kind} {part}", f"{weight:.4f}") for part, weight in mine.items() if weight >= 0.00005]
+        entries += [(f"{kind} kind", f"{1 - sum(mine.values()):.4f}"), (f"{kind} level", f"{level[kind]:.4f}")]
+        print(kind, " ".join(f"{part} {weight:.2f}" for part, weight in mine.items() if weight > 0.005), level[kind])
     contents = table_bytes("name_ranker", entries)
     write_table(
         options.to,

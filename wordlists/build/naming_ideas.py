@@ -2,7 +2,7 @@
 
 python wordlists/build/naming_ideas.py [--to FOLDER]
 
-naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...
+naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...|FACET FACET ...|STANDING
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|SOUNDS|SENSE ABOVE ..., what
@@ -10,7 +10,9 @@ naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHAR
 familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS~AT|..., one for each part that
                        may give way
 
-The keys are the words of a meaning that say something; the weight is lower for common words. The parts of a saying
+The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
+brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by
+itself, 0 for one that makes a poor one, empty for the rest. The parts of a saying
 are its words; of a word, those between bars, or its first and last syllables. Closed compounds of WordNet 3.0 that
 are common and read as their two parts are added to the list. SOUNDS is the code of `pronunciation.phones`,
 AT the number of sounds of its word before it.
@@ -48,6 +50,10 @@ _EMPTY = frozenset(
 """Words that stand in many meanings and say little of any (ours)."""
 _HOMELY = frozenset(f"noun.{name}" for name in ("animal", "plant", "food", "object", "phenomenon", "time"))
 """Domains whose compounds are pleasant to hear behind a name."""
+_PICTURED = _HOMELY | frozenset(("noun.artifact", "noun.shape", "noun.event"))
+"""Domains whose words are pleasant to hear behind a name if they are common and pictured at once."""
+_SEEN, _CONCRETE = 3.1, 0.6
+"""Zipf frequency and concreteness from which anybody knows and pictures a word (set by reading what they let in)."""
 _KNOWN, _PLAIN = 2.7, 3.5
 """Zipf frequency from which a compound of WordNet is familiar enough to be heard behind another, and from which its
 parts are plain words (set by reading what they let in)."""
@@ -67,12 +73,33 @@ def _weight(word: str) -> float:
     return max(_LEAST_SAID, min(1.0, (_COMMON - zipf(word)) / (_COMMON - _RARE)))
 
 
+@cache
+def facets() -> dict[str, str]:
+    """An existing word -> what it is apt for, the most telling first."""
+    found: dict[str, dict[str, None]] = {}
+    for path in sorted(CURATED.glob("naming_facets*.txt")):
+        for line in lines(path.name):
+            word, _, about = line.partition(":")
+            found.setdefault(word.strip(), {}).update(dict.fromkeys(re.findall(r"[a-z]+", fold(about))))
+    return {word: " ".join(about) for word, about in found.items()}
+
+
+@cache
+def standing() -> dict[str, str]:
+    """An existing word -> how it stands by itself as a name: 1 well, 0 ill."""
+    marks = {"well": "1", "ill": "0"}
+    parts = (line.partition(":") for line in lines("naming_standing.txt"))
+    rows = [(marks[head], words.split()) for head, _, words in parts]
+    return {word.replace("-", " "): mark for mark, words in rows for word in words}
+
+
 def naming_ideas() -> Entries:
-    """Kind and word -> meaning and keys."""
+    """Kind and word -> meaning, keys, facets, standing."""
     found: Entries = {}
     for line in lines("naming_finds.txt"):
         word, _, meaning = (part.strip() for part in line.partition(":"))
-        found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}")
+        about, stands = facets().get(word, ""), standing().get(word.casefold(), "")
+        found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}|{about}|{stands}")
     for line in lines("naming_foreign.txt"):
         word, language, meaning = re.fullmatch(r"(.+?) \((.+?)\): (.+)", line).groups()  # type: ignore[union-attr]
         found.setdefault(f"foreign {word}", f"{language}: {meaning}|{keys(meaning)}")
@@ -157,7 +184,7 @@ def _facts(word: str) -> str:
 def familiar_phrases() -> Entries:
     """Familiar word or saying -> its parts that may give way."""
     found: Entries = {}
-    for text in (*lines("naming_phrases.txt"), *_compounds()):
+    for text in (*lines("naming_phrases.txt"), *_compounds(), *_pictured()):
         parts = "|".join(_parts(text))
         if parts:
             found.setdefault(text.replace("|", ""), parts)
@@ -183,6 +210,18 @@ def _compounds() -> Iterator[str]:
             if _plain(first) and _plain(second) and _said_as(word, first, second):
                 yield f"{first}|{second}"
                 break
+
+
+def _pictured() -> Iterator[str]:
+    """Common words for things one sees and likes to see, long enough for a part to give way."""
+    for word, _ in open_table("wordnet-words.tsv").items():
+        if not (5 <= len(word) <= 11 and word.isascii() and word.isalpha() and zipf(word) >= _SEEN):
+            continue
+        if unfit(word) or not _common_noun(word) or domain(word) not in _PICTURED or word.endswith(("ing", "er", "s")):
+            continue
+        concrete, felt = concreteness(word), feeling(word)
+        if (concrete or 0) >= _CONCRETE and (felt or 0) >= 0 and 2 <= len(syllable_starts(source(word).bare)) <= 4:
+            yield word
 
 
 def domain(word: str) -> str:
@@ -254,7 +293,10 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=FOLDER)
     folder = parser.parse_args().to
     drawn = {
-        naming_ideas: ("naming_finds.txt, naming_foreign.txt and naming_figures.txt", "MIT, as namescreen"),
+        naming_ideas: (
+            "naming_finds.txt, naming_facets*.txt, naming_standing.txt, naming_foreign.txt and naming_figures.txt",
+            "MIT, as namescreen",
+        ),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_vocabulary: (

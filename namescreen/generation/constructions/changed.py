@@ -4,25 +4,26 @@ it, so that the whole is still heard (the substitution blend of S. Gries, "Shoul
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
-from ...lexicon import zipf
+from ...lexicon import kinds, zipf
 from ...pronunciation.alignment import sound_similarity
 from ...pronunciation.phones import VOWEL_LETTERS, code_of
 from ...tables import open_table
 from ..candidate import Proposal
+from ..evocation import Evocation
 from ..ideas import Idea
 from ..material import Material, title
 from ..vocabulary import word
 from ..word_sounds import is_vowel
 
-__all__ = ["Slot", "changed", "heard", "propose", "slots", "sound_match"]
+__all__ = ["Slot", "behind", "changed", "heard", "propose", "slots", "sound_match"]
 
 NAME = "changed"
 _WORDS = 140  # of the best short words are tried
 _GIVES_WAY = 0.6  # likeness of sound from which a part may give way
-_HEARD = 0.66  # how nearly an original must still be heard
+_HEARD = 0.7  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
 _LEFT = 3  # letters of the original that must be left
 _FAMILIAR = 3.6  # the Zipf frequency that stands for a saying's
@@ -65,22 +66,31 @@ def _keys(code: str) -> tuple[str, ...]:
 
 
 def propose(material: Material) -> Iterator[Proposal]:
-    """Originals in which a word of the brief is heard, the nearest in sound and the most relevant first."""
+    """Originals in which a word of the brief is heard: those first that have to do with the brief themselves, are still
+    heard well, and hold a word that stands for it surely."""
     every, places = slots()
+    suits: dict[str, float] = {}
     ranked = []
     for idea in _audible(material):
         code = code_of(idea.facts.sounds)
+        sure = material.evocation.strongest(idea.touches)
         for place in dict.fromkeys(place for key in _keys(code) for place in places.get(key, ())):
             slot = every[place]
-            if _fits(material, idea, slot):
-                alike = sound_match(code, slot)
-                if alike >= _GIVES_WAY:
-                    ranked.append((alike * (0.4 + idea.weight) * (1.1 if slot.stressed else 1.0), place, idea))
-    ranked.sort(key=lambda entry: (-entry[0], entry[1], entry[2].word))
-    for _, place, idea in ranked:
-        proposal = changed(idea, every[place])
-        if proposal.heard >= _HEARD:
-            yield proposal
+            if _fits(material, idea, slot) and sound_match(code, slot) >= _GIVES_WAY:
+                proposal = changed(idea, slot)
+                if proposal.heard >= _HEARD:
+                    if slot.original not in suits:
+                        suits[slot.original] = behind(material.evocation, slot.original)
+                    proposal = replace(proposal, behind=suits[slot.original])
+                    ranked.append((proposal.heard * (0.4 + proposal.behind) * sure, proposal))
+    ranked.sort(key=lambda entry: (-entry[0], entry[1].text))
+    return (proposal for _, proposal in ranked)
+
+
+def behind(evocation: Evocation, original: str) -> float:
+    """How much an original has to do with a brief, in [0, 1]: as its word does that touches it most."""
+    words = [one for one in original.casefold().replace("-", " ").split() if "function word" not in kinds(one)]
+    return max((evocation.strongest(evocation.word(one)) for one in words), default=0.0)
 
 
 def _audible(material: Material) -> Iterator[Idea]:

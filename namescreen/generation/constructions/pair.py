@@ -25,22 +25,28 @@ _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
 _SAME_START = 0.15  # what the same first sound adds to a joined pair
-_SHARED_TERM = 0.35  # what a pair loses whose words touch the same term most
+_SURE = 0.55  # how strongly each word must touch some term to count whole
 
 
 def propose(material: Material) -> Iterator[Proposal]:
     """Closed pairs and joined ones, those that touch the brief most widely with the most charm first."""
+    import numpy as np
+
     evocation = material.evocation
     words = sorted(material.short, key=lambda idea: (-idea.weight - _CHARM * idea.facts.charm, idea.word))[:_WORDS]
-    firm = {idea.word for idea in words if material.is_firm(idea)}
+    strength = [evocation.strongest(idea.touches) for idea in words]
+    touches = np.array([idea.touches for idea in words])
+    together = [evocation.relevances(np.maximum(touches, idea.touches)).tolist() for idea in words]
+    shared = [np.minimum(touches, idea.touches).max(axis=1, initial=0.0).tolist() for idea in words]
     ranked = []
-    for a, b in permutations(words, 2):
+    for (i, a), (j, b) in permutations(enumerate(words), 2):
         if a.word[:4] == b.word[:4] or (a.kind in _OWN and b.kind in _OWN):
             continue
-        if not ((a.word in firm and (b.word in firm or b.facts.charm == 1)) or (b.word in firm and a.facts.charm == 1)):
-            continue
-        worth = evocation.relevance(tuple(map(max, a.touches, b.touches))) + min(a.weight, b.weight)
-        worth += _CHARM * (a.facts.charm + b.facts.charm) - _SHARED_TERM * (a.term == b.term)
+        weaker = min(strength[i], strength[j])
+        apart = 1 - shared[i][j] / max(weaker, 1e-6)
+        # two words for one thing say it twice; a loose tie says nothing: such pairs come last
+        sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart)
+        worth = sure * (together[i][j] + _CHARM * (a.facts.charm + b.facts.charm))
         if len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and (
             a.facts.beats + b.facts.beats <= _SYLLABLES
         ):
