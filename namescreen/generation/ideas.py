@@ -31,7 +31,8 @@ _FACET_SHARPER = 1.5  # what a word is apt for is told in plain words, so a loos
 _WORLD = 0.55  # what standing in a world of the brief counts by itself; the rest is the word's own company
 _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind for its words to count
 _SURE = 0.6  # as much for a word of the goods, which may only say what they are made of
-_ALONE, _AGREED = 0.5, 0.5  # what is left of a world of which one term alone speaks; a tie of another that agrees
+_NAMED = 0.9  # a tie from which a term names the subject of a world, as itself or a synonym does
+_ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
 _LEAST = 0.06  # less relevant ideas are left out
@@ -276,13 +277,14 @@ def _standings(evocation: Evocation, about: tuple[str, ...]) -> Touches:
     import numpy as np
 
     met = evocation.reach[:, [places()[word] for word in about if word in places()]]
-    first = (met - 0.02 * np.arange(met.shape[1])).max(axis=1, initial=0.0)
-    least = np.where(evocation.concepts, _FIRM, _SURE)
-    standing = np.where(first >= least, first, 0.0)
-    if len(evocation.terms) == 1 or not standing.any():
-        return np.asarray(standing, np.float32)
-    top = met.max(axis=1, initial=0.0)
+    if not met.shape[1]:
+        return np.zeros(len(evocation.terms), np.float32)
+    top = met.max(axis=1)
+    first = (met * (1 - _LATER * np.arange(met.shape[1]))).max(axis=1)
     order = np.argsort(-top)
     others = np.full(len(top), top[order[0]])
-    others[order[0]] = top[order[1]]
-    return np.asarray(standing * (_ALONE + (1 - _ALONE) * np.minimum(1.0, others / _AGREED)), np.float32)
+    others[order[0]] = top[order[1]] if len(top) > 1 else 1.0
+    agreed = np.minimum(1.0, others / _NAMED)
+    named = first * (_ALONE + (1 - _ALONE) * agreed)
+    loose = np.where(top >= np.where(evocation.concepts, _FIRM, _SURE), first, 0.0) * (_ALONE_LOOSE + agreed**2 / 2)
+    return np.asarray(np.where(top >= _NAMED, named, loose), np.float32)
