@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-import math
-from itertools import pairwise, product
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from namescreen.closeness import features
 from namescreen.closeness.appearance import confusable_skeleton
-from namescreen.closeness.sound import merge_double_phonemes
 from namescreen.pronunciation.alignment import phone_weights, syllables_in
 from namescreen.pronunciation.articulatory_features import percent_differences
-from namescreen.register.build import MOST_CODES, _combined_codes, build
+from namescreen.register.build import build
+from namescreen.register.index import Index
 from namescreen.register.phoneme_index import code_arrays
 from namescreen.register.string_search import first_letters
 
@@ -58,14 +58,13 @@ def test_packed_words_look_as_each_looks(texts: list[str]) -> None:
     assert arrays["name_rows"][-1] == len(arrays["row_name"])
 
 
-phones = st.lists(st.sampled_from(["AH0 ", "AH1 ", "K ", "S "]), min_size=1, max_size=2).map("".join)
-readings = st.tuples(codes.map(merge_double_phonemes), st.sampled_from([0.1, 0.2, 0.4, 0.5, 1.0]), phones)
+WORDS = ("read", "the", "live", "tomato", "either", "route", "vase", "zarvo", "kwikly", "minute", "xilo", "mall")
+"""Words with one reading or several, and words that nobody knows."""
 
 
-@given(st.lists(st.lists(readings, min_size=1, max_size=3).map(tuple), min_size=1, max_size=6))
-def test_the_most_probable_ways_to_say_a_name_come_first(words: list[tuple[Any, ...]]) -> None:
-    """Equally probable ones in order of their phones; from the sixth word on, one reading each."""
-    ways = list(product(*words[:5], *(word[:1] for word in words[5:])))
-    ways.sort(key=lambda way: (-math.prod(one[1] for one in way), [phone for one in way for phone in one[2].split()]))
-    said = [merge_double_phonemes("".join(one[0] for one in way)) for way in ways[:MOST_CODES]]
-    assert _combined_codes(list(words)) == tuple(dict.fromkeys(said))
+@settings(max_examples=40)
+@given(st.lists(st.lists(st.sampled_from(WORDS), min_size=1, max_size=7).map(" ".join), min_size=1, max_size=4))
+def test_an_index_keeps_the_readings_that_closeness_hears(names: list[str]) -> None:
+    index = Index(build(names))
+    kept = {index.names.text(at): index.name_codes.of_one(at) for at in range(len(index.names))}
+    assert kept == {features(name).letters: features(name).phoneme_codes for name in names}

@@ -16,10 +16,11 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from namescreen.closeness.sound import phoneme_codes_of
 from namescreen.errors import DataError, InputError
 from namescreen.marks.sources import sha256_of
 from namescreen.native import is_compiled
-from namescreen.register import Register, info, loading, open_prepared, prepare, read_register, store
+from namescreen.register import Register, info, open_prepared, prepare, read_register, store
 from namescreen.register.loading import WORTH_CACHING
 
 Run = Callable[..., "subprocess.CompletedProcess[str]"]
@@ -32,10 +33,17 @@ def texts(register: Register) -> list[str]:
 
 
 @pytest.fixture
-def prepared(tmp_path: Path) -> Path:
+def prepared(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
     (tmp_path / "marks.csv").write_text(MARKS)
     prepare(tmp_path / "marks.csv", tmp_path / "marks.nsr")
     return tmp_path / "marks.nsr"
+
+
+def forget_checked() -> None:
+    """Every register is looked through again when it is opened next."""
+    for note in (store.user_cache() / "checked").iterdir():
+        note.unlink()
 
 
 def test_what_is_inside(prepared: Path) -> None:
@@ -129,9 +137,7 @@ def test_bytes_that_change_after_the_first_check_are_noticed(prepared: Path) -> 
 
 def test_forged_registers_with_right_checksums_end_in_an_error_or_an_answer(prepared: Path) -> None:
     """Numbers of any size, parts of any length and kind: nothing ends this process, and nothing is a traceback."""
-    columns = open_prepared(prepared)
-    arrays = {**columns.columns.arrays, **columns.index().arrays}
-    about = loading._about(columns)
+    arrays, about = store.open_store(prepared, lambda arrays, about: None)
     forged = prepared.with_name("forged.nsr")
     rng = random.Random(8)
     refused = 0
@@ -149,7 +155,7 @@ def test_forged_registers_with_right_checksums_end_in_an_error_or_an_answer(prep
             bits = array.view(f"u{array.itemsize}")
             bits[places] = [rng.choice((0, 1, 255, rng.getrandbits(63))) % 256**array.itemsize for _ in places]
         store.write_store(forged, {**arrays, name: array}, about)
-        store._stamp(forged)[0].unlink()  # as if another program wrote it
+        forget_checked()  # as if another program wrote it
         try:
             register = open_prepared(forged)
             for _, hits in register.search(["Herbwik", "Wick 7"], 5):
@@ -165,10 +171,9 @@ def test_forged_registers_with_right_checksums_end_in_an_error_or_an_answer(prep
      ("problems", [[]]), ("source_names", [])],
 )  # fmt: skip
 def test_what_a_forged_register_says_of_itself(prepared: Path, field: str, value: object) -> None:
-    whole = open_prepared(prepared)
-    arrays = {**whole.columns.arrays, **whole.index().arrays}
-    store.write_store(prepared, arrays, {**loading._about(whole), field: value})
-    store._stamp(prepared)[0].unlink()
+    arrays, about = store.open_store(prepared, lambda arrays, about: None)
+    store.write_store(prepared, {part: array.copy() for part, array in arrays.items()}, {**about, field: value})
+    forget_checked()
     with pytest.raises(DataError, match="is damaged"):
         open_prepared(prepared)
 
@@ -189,16 +194,13 @@ def test_a_whole_file_is_read_through_once_only(prepared: Path, monkeypatch: pyt
 def test_a_newer_file_updates_what_it_names_and_adds_the_rest(prepared: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     newer = prepared.with_name("newer.csv")
     newer.write_text("mark,number,office\nMOSSLING,7,XX\nMOSSLING,7,YY\nTERRAVEIL,900,XX\nNO NUMBER,,\n")
-    from namescreen.register import build
-
     read: list[str] = []
-    one_by_one = build._read_words
 
-    def counted(words: list[str]) -> list[object]:
-        read.extend(words)
-        return one_by_one(words)  # type: ignore[return-value]
+    def noted(word: str) -> tuple[str, ...]:
+        read.append(word)
+        return phoneme_codes_of(word)
 
-    monkeypatch.setattr(build, "_read_words", counted)
+    monkeypatch.setattr("namescreen.closeness.sound.phoneme_codes_of", noted)
     about = prepare([prepared, newer], prepared)
     assert {"mossling", "terraveil", "number"} <= set(read)
     assert not {"herbwick", "8", "199"} & set(read)  # taken over as they were
@@ -307,7 +309,7 @@ def run(prepared: Path, before: str) -> subprocess.CompletedProcess[str]:
     "where",
     [
         "namescreen.marks.reader.one_line",
-        "namescreen.register.build._add_rows",
+        "namescreen.register.build.pack_inverse",
         "namescreen.register.store.write_store",
         "os.fsync",
         "pathlib.Path.chmod",
