@@ -156,6 +156,8 @@ def _show_one(one: Screening, form: Format) -> None:
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         _say(f"distinctive: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
+        if law := "; ".join(f"{found.market}: {found.law}" for found in one.distinctiveness.markets if found.law):
+            _say(f"law, from memory: {law}", form)
     if not isinstance(one.readings, NotChecked):
         bad = [reading for reading in one.readings if reading.severity > 0]
         for reading in bad[:3]:
@@ -252,7 +254,7 @@ def _or_unknown(score: float | NotChecked) -> float | str:
 
 def _distinctive(one: Screening) -> str:
     found = one.distinctiveness
-    return "not checked" if isinstance(found, NotChecked) else f"{found.category} {number(found.score)}"
+    return "not checked" if isinstance(found, NotChecked) else f"{found.called} {number(found.score)}"
 
 
 def _csv_rows(row: Row) -> Iterator[Row]:

@@ -15,10 +15,14 @@ from ..text import best_split
 from .context import context
 from .description import NOTHING, Evidence, is_trade_name
 from .phrases import plain_words
+from .places import place_of
+from .trade_words import is_term
 
-__all__ = ["divided", "heard_as", "initials_of", "is_coined", "understood"]
+__all__ = ["divided", "heard_as", "heard_word", "initials_of", "is_coined", "understood"]
 
 LEAST_PART = 4
+PLAIN = 0.8
+"""Weight in the context of the goods from which a part of three letters is seen in a word."""
 INITIALS = 0.7
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
@@ -32,7 +36,9 @@ def is_coined(word: str) -> bool:
     form, nor one of the rare words that brainstorming knows the meaning of."""
     if lexicon().known(word):
         return is_trade_name(word)
-    return not (kinds(word) - {"surname"} or f"find {word}" in open_table("naming_ideas.tsv"))
+    return not (
+        kinds(word) - {"surname"} or place_of(word) or is_term(word) or f"find {word}" in open_table("naming_ideas.tsv")
+    )
 
 
 @lru_cache(maxsize=1 << 13)
@@ -72,14 +78,16 @@ def _tie(part: str, goods: str) -> float:
 
 
 def _is_part(part: str, goods: str) -> bool:
-    if part in context(goods).near or kinds(part) & {"quality", "laudatory", "company form", "function word"}:
+    near = context(goods).near.get(part)
+    if near is not None and (len(part) > 3 or near.weight >= PLAIN):
         return True
-    return (
-        len(part) >= 3
-        and zipf(part) >= 2.5
-        and lexicon().known(part)
-        and not lexicon().senses(part, labelled=False)[0].words[0].isupper()
-    )
+    if kinds(part) & {"quality", "laudatory", "company form", "function word"}:
+        return True
+    senses = lexicon().senses(part, labelled=False)
+    if len(part) < 3 or zipf(part) < 2.5 or not senses or senses[0].words[0].isupper():
+        return False
+    common = lexicon().is_lemma(part) and any(sense.count for sense in senses)
+    return len(part) > 3 or common  # bel and ora are words, but nobody sees them in others
 
 
 @lru_cache(maxsize=256)
@@ -102,16 +110,25 @@ def _by_sound(goods: str) -> dict[str, list[str]]:
     return found
 
 
-@lru_cache(maxsize=1 << 13)
 def heard_as(word: str, goods: str) -> Evidence:
     """The describing word that `word` sounds like, if there is one (TMEP 1209.03(j)); plurals of it as well."""
-    best = NOTHING
+    return _heard(word, goods)[1]
+
+
+def heard_word(word: str, goods: str) -> str:
+    """The word of `heard_as`; "" if there is none."""
+    return _heard(word, goods)[0]
+
+
+@lru_cache(maxsize=1 << 13)
+def _heard(word: str, goods: str) -> tuple[str, Evidence]:
+    best, heard = NOTHING, ""
     for form in (word, word[:-1]) if word.endswith("s") and len(word) > LEAST_PART else (word,):
         for other in _by_sound(goods).get(jellyfish.metaphone(form), ()):
             weight = 0.95 * _vicinity(goods)[other]
             if other != form and weight > best.weight and _sound(form, other) >= SOUNDS_LIKE:
-                best = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))')
-    return best
+                best, heard = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))'), other
+    return heard, best
 
 
 @lru_cache(maxsize=1 << 14)

@@ -12,11 +12,14 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
+from ..tables import open_table
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .phrases import base_form
+from .places import is_settled_place, place_of
 
 __all__ = [
-    "NOTHING", "SURNAME", "Evidence", "describe", "describe_plainly", "is_settled_place", "is_surname", "is_trade_name",
+    "NOTHING", "SURNAME", "Evidence", "describe", "describe_plainly", "has_form_of_surname", "is_surname",
+    "is_trade_name",
 ]  # fmt: skip
 
 KINDS = {
@@ -31,12 +34,17 @@ KINDS = {
 }
 SETTLED_PLACE = 0.6
 SURNAME = 0.6
+SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
+                   "shvili", "dottir", "ovich", "evich", "enko", "strom", "ingham", "huizen", "meyer",
+                   "meier")  # fmt: skip
+"""Endings of surnames that few other words have; from memory."""
+LEAST_SURNAME = 7
 WELL_KNOWN = 500
 INGREDIENT = 0.55
+PHRASE = 0.75
 THROUGH = 0.9
 """What is left of a tie that runs through one more word."""
 INITIAL = 0.3
-WILD = frozenset(("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body"))
 RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
 # What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts,
 # qualities and ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common
@@ -83,7 +91,7 @@ def describe_plainly(word: str, goods: str) -> Evidence:
         found += [_near(word, around), _kind_of(word, around), _ingredient(word, around)]
         found.append(_surname(word))
         if is_settled_place(word):
-            found.append(Evidence(SETTLED_PLACE, "a place that the goods may come from (TMEP 1210)"))
+            found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)} (TMEP 1210)"))
     return _strongest(found)
 
 
@@ -93,8 +101,21 @@ def describe(word: str, goods: str) -> Evidence:
     found = [describe_plainly(word, goods)]
     if not is_trade_name(word):
         around = context(goods)
-        found += [_through(word, around), _associated(word, around), Evidence(_tendency(word))]
+        found += [
+            _through(word, around),
+            _associated(word, around),
+            _in_phrase(word, around),
+            Evidence(_tendency(word)),
+        ]
     return _strongest(found)
+
+
+def _from(word: str) -> str:
+    """That goods may come from the place that `word` names, or is an adjective of."""
+    place = place_of(word)
+    if place is None or place.name.lower() == word:
+        return "a place that the goods may come from"
+    return f"says that the goods come from {place.name}"
 
 
 def _strongest(found: list[Evidence]) -> Evidence:
@@ -139,6 +160,20 @@ def _associated(word: str, around: Context) -> Evidence:
     return best
 
 
+def _in_phrase(word: str, around: Context) -> Evidence:
+    """The word stands before the goods' own word in an entry of a dictionary, or in lists of goods (maple syrup, hiking
+    boots): it says which kind they are."""
+    for head in (one.word for one in around.words if one.head and one.word != word):
+        phrase = f"{base_form(word)} {head}"
+        if (
+            lexicon().known(phrase)
+            or lexicon().known(f"{word} {head}")
+            or f"b:{phrase}" in open_table("class_weights.tsv")
+        ):
+            return Evidence(PHRASE, f'"{word} {head}" is a kind of them')
+    return NOTHING
+
+
 def _ingredient(word: str, around: Context) -> Evidence:
     """On food and drink, the name of a food is read as what is in it, or what it tastes of."""
     if around.food:
@@ -171,24 +206,6 @@ def _is_proper(sense: Sense, word: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 13)
-def is_settled_place(word: str) -> bool:
-    """Whether `word` is mostly a place where people live and trade, not a mountain, sea or island (TMEP
-    1210.04(d))."""
-    senses = lexicon().senses(word, labelled=False)
-    if len(word) < 3:  # va and ca are states only on envelopes
-        return False
-    if not senses:
-        return "place" in kinds(word)
-    leading = senses[0]
-    if leading.domain == "adj.pert":
-        return leading.words[0][:1].isupper() and "place" in kinds(word)
-    if leading.domain != "noun.location" or not leading.words[0][:1].isupper():
-        return False
-    above = {name for up in ancestors(leading.id) for name in lexicon().entry(up).words}
-    return not above & WILD
-
-
-@lru_cache(maxsize=1 << 13)
 def is_trade_name(word: str) -> bool:
     """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital
     letter."""
@@ -212,11 +229,18 @@ def _is_made(sense: Sense) -> bool:
     return sense.domain in ("noun.artifact", "noun.substance")
 
 
+def has_form_of_surname(word: str) -> bool:
+    """Whether `word` is built like a surname of some language (TMEP 1211.01(a)(vi): structure and pronunciation)."""
+    return len(word) >= LEAST_SURNAME and word.endswith(SURNAME_ENDINGS)
+
+
 @lru_cache(maxsize=1 << 13)
 def is_surname(word: str) -> bool:
     """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
     rank = name_rank(word)
-    if rank is None or kinds(word) & {"place", "given name"}:
+    if rank is None:
+        return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
+    if kinds(word) & {"place", "given name"} or place_of(word) is not None:
         return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not _is_proper(sense, word)]
     forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
@@ -226,4 +250,4 @@ def is_surname(word: str) -> bool:
 def _surname(word: str) -> Evidence:
     if not is_surname(word):
         return NOTHING
-    return Evidence(SURNAME * (1.0 if (name_rank(word) or 0) <= 5000 else 0.6), "a surname (TMEP 1211)")
+    return Evidence(SURNAME * (1.0 if (name_rank(word) or 9999) <= 5000 else 0.6), "a surname (TMEP 1211)")

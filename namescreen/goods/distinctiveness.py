@@ -11,15 +11,16 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import Any
 
-from ..lexicon import kinds, lexicon, name_rank
+from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
+from .composition import composition, is_surname_alone, names_goods
 from .continuum import CATEGORIES, chances, inherent, score
-from .description import is_settled_place, is_surname
 from .evidence import Judged, is_acronym, read, values
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import grounds_for, languages_of, laws_of
 from .nice import CLASSES
 from .phrases import goods_words, plain_words
+from .places import place_of
 from .protected import ProtectedSign, protected_signs
 from .wording import not_read
 
@@ -32,13 +33,16 @@ NOTHING_OWN = 0.1
 CLAIM_SCORE = 0.3
 """The most that a name scores which claims to cure: it tells the purpose, or deceives about it (EUTMR
 Article 7(1)(c), (g))."""
-TRANSLATED_LINE = 0.4
+TRANSLATED_LINE = 0.25
 """The chance of being inherently distinctive below which a translated name counts as descriptive or generic, lower than
-in English: a word has many meanings, and the one that fits the goods is chosen."""
-SURNAME_SCORE = 0.3
-"""The most that a name scores where being a surname bars it."""
-FREQUENT_SURNAME = 15000
-"""Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
+in English: a word has many meanings, and the one that fits the goods is chosen. Not where the meaning is `PLAIN`."""
+PLAIN = 0.8
+GENERIC_SCORE = 0.05
+"""The most that the name of the goods themselves scores."""
+BARRED_SCORE = 0.3
+"""The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
+description."""
+DISCLAIMED = "anyone in the trade may use it, so an office may ask to disclaim it (TMEP 1213)"
 NOTHING_TELLING = "it holds nothing but small words, company forms or domain endings"
 COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
 """WordNet's labels of usage that make a word coarse."""
@@ -50,11 +54,13 @@ _HINTS = {
     "suggestive": "It hints without saying: a fair place to be. A less expected second word makes it stronger.",
     "arbitrary": "An ordinary word that says nothing about these goods is often strong: check how many others in "
     "your trade use it.",
-    "fanciful": "A coined word is usually the strongest kind: check that people can say and spell it.",
+    "fanciful": "A coined word is usually the strongest kind. Make sure that it is no term of your trade and no name "
+    "that the word lists here lack, and that people can say and spell it.",
+    "surname": "A surname: weak in the United States until buyers know it as a mark, and shared with others who bear "
+    "it.",
+    "geographic": "It says where goods come from: others from there may use it, and if yours come from elsewhere it "
+    "may mislead. Join it to a word of your own.",
 }
-_SURNAME_HINT = (
-    "A surname: weak in the United States until buyers know it as a mark, and shared with others who bear it."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,9 +92,15 @@ class MarketFinding:
     ground: str
     law: str
 
+    @property
+    def called(self) -> str:
+        """What the law calls it: the category, or "surname" or "geographic" where being one is the bar."""
+        kinds = {"surname": "surname", "place": "geographic"}
+        return kinds.get(self.ground, self.category) if self.category == "descriptive" else self.category
+
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary."""
-        return {name: getattr(self, name) for name in self.__slots__}
+        return {name: getattr(self, name) for name in self.__slots__} | {"called": self.called}
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +108,8 @@ class Distinctiveness:
     """A place on the continuum. `score` in [0, 1] is the place to be expected: 0 generic, 0.1 descriptive, 0.7
     suggestive, 0.9 arbitrary, 1 fanciful, and between where it may be either; a screening aid, not a legal finding.
 
-    `category` is the worst of the languages and markets asked for. `kinds` are kinds that the law treats apart
+    `category` is the worst of the languages and markets asked for; `called` is the same, but "surname" or "geographic"
+    where that is the bar, which the law treats apart from description. `kinds` are kinds that the law treats apart
     (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
     `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
     by law; `protected` signs that may not be registered, or would mislead."""
@@ -113,10 +126,16 @@ class Distinctiveness:
     markets: tuple[MarketFinding, ...] = ()
     protected: tuple[ProtectedSign, ...] = ()
 
+    @property
+    def called(self) -> str:
+        """The category, or "surname" or "geographic" where being one is what bars it in a market."""
+        return next((one.called for one in self.markets if one.category == self.category), self.category)
+
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary, the same for the same input."""
         return {
             "category": self.category,
+            "called": self.called,
             "score": self.score,
             "reasons": list(self.reasons),
             "hint": self.hint,
@@ -181,7 +200,7 @@ def _distinctiveness(
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
     findings = sorted(
-        (_finding(language, name, judged, plain) for language, judged in readings.items()),
+        (_finding(language, name, goods, judged, plain) for language, judged in readings.items()),
         key=lambda one: (one.score, one.language != "en", one.language),
     )
     worst = findings[0]
@@ -191,14 +210,16 @@ def _distinctiveness(
     claims = any(one.kind == "cure and illness" for one in signs)
     if claims and CATEGORIES.index(worst.category) > 1:
         worst = replace(worst, category="descriptive", score=min(worst.score, CLAIM_SCORE))
-    by_law = tuple(_by_law(law, name, goods, worst, kinds_found) for law in laws_of(markets))
+    geographic = _is_geographic(judged)
+    by_law = tuple(_by_law(law, name, goods, worst, kinds_found, geographic=geographic) for law in laws_of(markets))
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
-    barred = weakest.ground == "surname" and weakest.category != worst.category
     return Distinctiveness(
         weakest.category,
         weakest.score,
-        _reasons(name, judged, worst, signs, barred=barred),
-        _SURNAME_HINT if "surname" in kinds_found else _HINTS[weakest.category],
+        _reasons(
+            judged, worst, signs, surname=f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
+        ),
+        _HINTS["surname" if "surname" in kinds_found else weakest.called],
         tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
         kinds_found,
         tuple(findings),
@@ -209,27 +230,34 @@ def _distinctiveness(
 
 
 def _reasons(
-    name: str, judged: tuple[Judged, ...], worst: LanguageFinding, signs: tuple[ProtectedSign, ...], *, barred: bool
+    judged: tuple[Judged, ...], worst: LanguageFinding, signs: tuple[ProtectedSign, ...], *, surname: str
 ) -> tuple[str, ...]:
-    """The reasons in words: serious signs first, and what each other word says."""
+    """The reasons in words: serious signs first, and what each other word says; that the name is a `surname`, if no
+    word has said so."""
     serious = [one for one in signs if one.serious]
     taken = {word for one in serious for word in one.sign.split()}
-    told = [one.reason for one in judged if one.word not in taken]
+    parts = composition(judged)
+    registrable = worst.category not in CATEGORIES[:2]
+    shared = (*parts.shared, *(parts.places if registrable else ()))
+    told = [f"{one.reason}; {DISCLAIMED}" if one in shared else one.reason for one in judged if one.word not in taken]
     if worst.language != "en":
         told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
-    if barred:
-        told = [f'"{name}": a surname']
-    elif not judged:
+    if not judged:
         told = [NOTHING_TELLING]
+    if surname and not any("a surname" in reason for reason in told):
+        told.insert(0, surname)
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
 
 
 def _chances(name: str, judged: tuple[Judged, ...]) -> tuple[float, ...]:
-    """How likely each category is; a word that is not coined is not fanciful."""
+    """How likely each category is, by the words that carry the name; a word that is not coined is not fanciful."""
     if not judged:
         return (0.0, 1 - NOTHING_OWN, NOTHING_OWN, 0.0, 0.0)
-    found = chances(values(judged, name))
-    return found if any(one.coined for one in judged) else (*found[:3], found[3] + found[4], 0.0)
+    parts = composition(judged)
+    found = chances(values(parts.carrying, " ".join(one.word for one in parts.carrying) if parts.shared else name))
+    if any(one.coined for one in parts.carrying):
+        return found
+    return (*(chance / (1 - found[4]) for chance in found[:4]), 0.0)
 
 
 def _category(chances: tuple[float, ...], line: float = 0.5) -> str:
@@ -238,7 +266,18 @@ def _category(chances: tuple[float, ...], line: float = 0.5) -> str:
     return CATEGORIES[max(side, key=chances.__getitem__)]
 
 
-def _finding(language: str, name: str, judged: tuple[Judged, ...], plain: tuple[Judged, ...]) -> LanguageFinding:
+def _is_geographic(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name says where goods come from, and nothing else that could identify a maker."""
+    parts = composition(judged)
+    if parts.shared or not parts.places:
+        return False
+    rest = " ".join(one.word for one in parts.rest)
+    return parts.says_place_and_goods or inherent(chances(values(parts.rest, rest))) <= 0.5
+
+
+def _finding(
+    language: str, name: str, goods: str, judged: tuple[Judged, ...], plain: tuple[Judged, ...]
+) -> LanguageFinding:
     """How readers of one language take the name: as translated as far as that is sure, and else as it stands."""
     found = _chances(name, judged)
     translated = [one for one in judged if one.meaning is not None]
@@ -247,10 +286,16 @@ def _finding(language: str, name: str, judged: tuple[Judged, ...], plain: tuple[
         as_it_stands = _chances(name, plain)
         found = tuple(sure * a + (1 - sure) * b for a, b in zip(found, as_it_stands, strict=True))
     telling = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
+    plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
+    category, points = _category(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
+    if names_goods(judged, goods):
+        category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
+    elif _is_geographic(judged) and category not in CATEGORIES[:2]:
+        category, points = "descriptive", min(points, BARRED_SCORE)
     return LanguageFinding(
         language,
-        _category(found, TRANSLATED_LINE if translated else 0.5),
-        round(score(found), 4),
+        category,
+        round(points, 4),
         telling.word if telling else "",
         telling.meaning.english if telling and telling.meaning else "",
         telling.reason if telling else NOTHING_TELLING,
@@ -258,18 +303,24 @@ def _finding(language: str, name: str, judged: tuple[Judged, ...], plain: tuple[
     )
 
 
-def _by_law(law: str, name: str, goods: str, worst: LanguageFinding, found: tuple[str, ...]) -> MarketFinding:
+def _by_law(
+    law: str, name: str, goods: str, worst: LanguageFinding, found: tuple[str, ...], *, geographic: bool
+) -> MarketFinding:
     """The finding under one law: a surname alone is a bar in the United States, and not in the EU or the UK."""
     category, points = worst.category, worst.score
     ground = category if category in CATEGORIES[:2] else ""
-    if worst.meaning and ground:
+    if ground == "descriptive" and geographic:
+        ground = "place"
+    elif worst.meaning and ground:
         ground = "foreign word"
     elif ground == "descriptive":
         ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
-    if law == "US":
+    elif ground == "generic" and "misspelling" in found:
+        ground = "misspelling"
+    if law == "US" and ground != "generic":
         as_surname = _chances(name, read(name, goods, {}))
         if "surname" in found:
-            category, points, ground = min(category, "descriptive", key=CATEGORIES.index), SURNAME_SCORE, "surname"
+            category, points, ground = "descriptive", BARRED_SCORE, "surname"
         elif score(as_surname) < points and _category(as_surname) == "descriptive" and not ground:
             category, points, ground = "descriptive", round(score(as_surname), 4), "surname"
     elif "surname" in found and not ground:
@@ -283,10 +334,9 @@ def _by_law(law: str, name: str, goods: str, worst: LanguageFinding, found: tupl
 def _kinds_of(plain: tuple[Judged, ...], judged: tuple[Judged, ...]) -> tuple[str, ...]:
     """Kinds of name that the law treats apart, as it stands, and for praise as translated."""
     words = [one.word for one in plain]
-    ranks = [name_rank(word) for word in words if is_surname(word)]
     asked = {
-        "surname": 0 < len(ranks) == len(words) and all(rank and rank <= FREQUENT_SURNAME for rank in ranks),
-        "place": any(map(is_settled_place, words)),
+        "surname": is_surname_alone(plain),
+        "place": any(place is not None for place in map(place_of, words)),
         "acronym": any(map(is_acronym, words)),
         "laudatory": any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
         "misspelling": any("sounds like" in one.evidence.why for one in plain),

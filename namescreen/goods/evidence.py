@@ -15,10 +15,12 @@ from ..lexicon import association, kinds, lexicon, zipf
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import classes
-from .coinage import divided, heard_as, initials_of, is_coined, understood
+from .coinage import divided, heard_as, heard_word, initials_of, is_coined, understood
 from .context import context
-from .description import NOTHING, SURNAME, Evidence, describe, is_settled_place, is_surname
+from .description import NOTHING, SURNAME, Evidence, describe, is_surname
 from .phrases import Item, base_form, items, plain_words
+from .places import is_settled_place, place_of
+from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
 from .words import is_trade_word
 
 __all__ = ["NAME", "WORD", "Judged", "Meaning", "is_acronym", "is_trade_word", "judge_phrase", "read", "values"]
@@ -26,7 +28,7 @@ __all__ = ["NAME", "WORD", "Judged", "Meaning", "is_acronym", "is_trade_word", "
 WORD = (
     "tie", "names the goods", "in the goods", "head of the goods", "associated", "associated with the item",
     "same class", "heard as", "laudatory", "quality", "people", "business", "number", "colour", "place", "surname",
-    "personal", "letter", "coined", "in use", "translated", "frequency", "plain verb or idea",
+    "personal", "letter", "coined", "in use", "frequency", "plain verb or idea",
 )  # fmt: skip
 """What is asked of every word, each from 0 to 1: the plainest tie to the goods (`description.describe`); whether it
 names them, stands in their text, is what they are; how much it brings them to mind (vectors); whether it is a word for
@@ -67,6 +69,13 @@ class Judged:
     coined: bool
     asked: tuple[float, ...]
     meaning: Meaning | None = None
+    heard: str = ""
+    """The word for the goods that it is heard as."""
+
+    @property
+    def stands_for(self) -> str:
+        """The English word or words that it comes to."""
+        return self.heard or (self.meaning.english if self.meaning else self.word)
 
     @property
     def reason(self) -> str:
@@ -80,7 +89,21 @@ class Judged:
             return (
                 f'"{self.word}" is in use but in no dictionary here: a brand, a name or a newer word, taken as coined'
             )
-        return f'"{self.word}" is in no word list: it looks coined' if self.coined else f'"{self.word}"{means} {NO_TIE}'
+        if self.coined:
+            return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
+        return f'"{self.word}"{means} {_without_tie(self.word)}'
+
+
+def _without_tie(word: str) -> str:
+    """What to say of a known word without a tie to the goods."""
+    place = place_of(word)
+    if is_term(word) and not lexicon().known(word):
+        return f"{meaning_of(word)}; {NO_TIE}"
+    if is_surname(word):
+        return "a surname, usually registrable in the EU and the UK (Nichols, C-404/02)"
+    if place is not None and not place.home:
+        return "a place, and not where buyers expect such goods to come from (TMEP 1210.04(d))"
+    return NO_TIE
 
 
 def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bool = True) -> tuple[Judged, ...]:
@@ -92,7 +115,8 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     personal = surnames and bool(_PERSONAL.search(name))
     said = [way for way in parse(name).spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
     best: tuple[Judged, ...] = ()
-    for words in (plain, *(_entries(way, goods) for way in (plain, *said))):
+    named = _entries(plain, goods, only_names=True)
+    for words in (named, *(_entries(way, goods) for way in (plain, *said))):
         judged = tuple(
             _judge(word, goods, personal, surnames, meanings.get(word)) for word in _telling(words, goods, meanings)
         )
@@ -129,14 +153,20 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         meant = judge_phrase(meaning.english, goods)
         if meant is not None:
             asked = [*meant.asked]
-            asked[WORD.index("translated")], asked[WORD.index("coined")] = 1.0, 0.0
+            asked[WORD.index("coined")] = 0.0
             return Judged(word, meant.evidence, False, tuple(asked), meaning)
-    of_trade = is_trade_word(word)
+    of_trade = is_trade_word(word) or is_term(word)
     coined = is_coined(word) and not is_acronym(word) and not of_trade
+    misspelt = heard_word(word, goods) if coined else ""
+    if misspelt and _names_goods(misspelt, goods):
+        return _misspelt(word, misspelt, goods)
     found = [_in_context(describe(word, goods), word, goods)]
-    if of_trade and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
+    if is_trade_word(word) and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
-    heard = NOTHING if of_trade else heard_as(word, goods)
+    term = term_for(word, goods)
+    if term is not None and term.weight:
+        found.append(Evidence(term.weight, f"{term.what} (from memory)"))
+    heard = NOTHING if of_trade or term else heard_as(word, goods)
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
     unknown = [understood(word, goods), initials_of(word, goods)] if coined or is_acronym(word) else []
@@ -144,10 +174,22 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         found.append(Evidence(SURNAME, "written as a surname, or an initial before it"))
     evidence = max((*found, *unknown), key=lambda one: (one.weight, one.why))
     is_name = is_surname(word)
+    coined = coined and not is_name
     if is_name and not surnames:
         others = (one for one in (*found, *unknown) if "surname" not in one.why)
         evidence = max(others, key=lambda one: one.weight, default=NOTHING)
     return Judged(word, evidence, coined, _asked(word, goods, evidence, coined, personal, is_name and surnames))
+
+
+def _names_goods(word: str, goods: str) -> bool:
+    near = context(goods).near.get(word)
+    return near is not None and near.weight >= NAMED_BY_SOUND
+
+
+def _misspelt(word: str, heard: str, goods: str) -> Judged:
+    """A misspelling of a word for the goods, judged as that word: buyers hear no difference (TMEP 1209.03(j))."""
+    as_heard = _judge(heard, goods, False, False, None)
+    return replace(as_heard, word=word, heard=heard, evidence=replace(as_heard.evidence, why=heard_as(word, goods).why))
 
 
 @lru_cache(maxsize=1 << 13)
@@ -209,7 +251,6 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
                 len(word) == 1 or is_acronym(word),
                 coined,
                 coined and zipf(word) >= IN_USE,
-                False,
                 min(zipf(word), 6.0) / 6.0,
                 not tendency.why and tendency.weight,
             ),
@@ -242,14 +283,16 @@ def _divided(word: str, goods: str) -> tuple[str, ...]:
     return (word,) if is_surname(word) else divided(word, goods)
 
 
-def _entries(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
-    """`words` with runs that the lexicon holds as one entry (bed and breakfast, see-through) taken together."""
+def _entries(words: tuple[str, ...], goods: str, *, only_names: bool = False) -> tuple[str, ...]:
+    """`words` with runs that the lexicon holds as one entry (bed and breakfast, see-through) taken together; with
+    `only_names` those that are a place or a term of the trade."""
     units: list[str] = []
     at = 0
     while at < len(words):
-        for size in range(min(4, len(words) - at), 1, -1):
+        for size in range(min(LONGEST_TERM, len(words) - at), 1, -1):
             run = " ".join(words[at : at + size])
-            entries = [one for one in (run, run.replace(" ", "-")) if lexicon().known(one)]
+            known = (one for one in (run, run.replace(" ", "-")) if lexicon().known(one) and not only_names)
+            entries = [run] if _is_name(run, goods) else list(known)
             if entries and not kinds(words[at + size - 1]) & {"company form", "domain ending"}:
                 units.append(max(entries, key=lambda entry: describe(entry, goods).weight))
                 at += size
@@ -258,6 +301,12 @@ def _entries(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
             units.append(words[at])
             at += 1
     return tuple(units)
+
+
+def _is_name(run: str, goods: str) -> bool:
+    """Whether several words are a place, or a term told of such goods."""
+    term = term_for(run, goods)
+    return place_of(run) is not None or (term is not None and term.weight > 0)
 
 
 def _whole(judged: tuple[Judged, ...]) -> float:

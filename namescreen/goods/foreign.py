@@ -7,8 +7,10 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, kinds, languages, lexicon, translations
+from .description import describe_plainly
 from .evidence import Judged, Meaning, is_trade_word, judge_phrase, read
 from .phrases import plain_words
+from .places import place_of
 
 __all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
 
@@ -38,12 +40,15 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
         in_english = lexicon().known(word) or is_trade_word(word)
         if kinds(word) & {"function word", "company form"} or (in_english and not asked):
             continue
+        if in_english and describe_plainly(word, goods).names_goods:
+            continue
         sure = [one for one in _sure(word, language, asked) if one.english != word]  # else read as it stands
         if sure:
             leading = max(one.score for one in sure)
             fit = [one for one in sure if one.score == leading or _told(one.english, goods) >= TOLD]
             best = max(fit, key=lambda one: (one.score * _told(one.english, goods), one.score))
-            found[word] = Meaning(best.english, language, best.score)
+            if place_of(word) is None or place_of(best.english) is None:  # a place is read as it stands
+                found[word] = Meaning(best.english, language, best.score)
     return found
 
 

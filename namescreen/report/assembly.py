@@ -143,7 +143,8 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
     if isinstance(found, NotChecked):
         return found
     signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask) for one in found.protected)
-    return Distinctiveness(found.category, _score(found.score), tuple(found.reasons), found.hint, signs)
+    called = found.called if found.called != found.category else ""
+    return Distinctiveness(found.category, _score(found.score), tuple(found.reasons), found.hint, signs, called)
 
 
 def _reading(found: Found) -> Reading:

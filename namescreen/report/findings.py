@@ -103,7 +103,7 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     if part.category == "descriptive":
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
     bars = part.category == "generic"
-    evidence = f"{part.category} ({number(part.score)})"
+    evidence = f"{part.shown} ({number(part.score)})"
     if part.protected and not bars:
         first = part.protected[0]
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)

@@ -48,8 +48,8 @@ GLOSSARY = (
         "distinctiveness",
         "How well a name can tell one maker's goods from another's: generic (the name of the goods), "
         "descriptive (says what they are), suggestive (hints), arbitrary (a word of something else), "
-        "fanciful (invented).",
-        f"{_TMEP} 1209.01",
+        "fanciful (invented). A surname or a place (geographic) is refused on grounds of its own.",
+        f"{_TMEP} 1209.01, 1210, 1211",
     ),
     Term("domain label", "The part of a domain between two dots.", "IETF, RFC 1035, section 2.3"),
     Term(

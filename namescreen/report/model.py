@@ -86,13 +86,20 @@ class ProtectedSign:
 @dataclass(frozen=True, slots=True)
 class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
-    are signs in it that may not be registered, whatever the score."""
+    are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
+    one is the bar, which the law treats apart; else empty."""
 
     category: str
     score: float
     reasons: tuple[str, ...] = ()
     hint: str = ""
     protected: tuple[ProtectedSign, ...] = ()
+    called: str = ""
+
+    @property
+    def shown(self) -> str:
+        """What readers are told that the name is."""
+        return self.called or self.category
 
 
 @dataclass(frozen=True, slots=True)

@@ -68,7 +68,7 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
     if isinstance(found, NotChecked):
         yield f"Not checked, because {cell(found.because)}."
         return
-    yield f"{found.category.capitalize()}, {number(found.score)} of 1. {_sentences(found)}".rstrip()
+    yield f"{found.shown.capitalize()}, {number(found.score)} of 1. {_sentences(found)}".rstrip()
 
 
 def _sentences(found: Distinctiveness) -> str:

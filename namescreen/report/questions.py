@@ -217,6 +217,13 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     because = f" ({shorten(reasons, 160)})" if reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
+    if found.called == "surname":
+        return [f"{name} reads as a surname: would it be refused in a market of ours until buyers know it as a mark?"]
+    if found.called == "geographic":
+        return [
+            f"{name} reads as where {goods} come from{because}: would it be refused, and would it mislead if they come "
+            "from elsewhere?"
+        ]
     if found.category == "descriptive":
         return [
             f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "

@@ -73,7 +73,7 @@ def test_spelling_and_trimmings_do_not_make_a_name_distinctive(name: str, as_pla
     [
         ("Supreme", "praise"),
         ("Mini", "quality"),
-        ("Parisian", "place"),
+        ("Parisian", "geographic"),
         ("Patel", "surname"),
         ("Kids", "for whom"),
         ("Plannter", "sounds like"),
@@ -237,7 +237,7 @@ class TestCoinage:
         assert not is_coined("tissue")
         assert not is_coined("champagne")
         assert not is_coined("fang")
-        assert "newer word" in judged("Vlog").reasons[0]
+        assert "newer word" in judged("Blogosphere").reasons[0]
 
 
 class TestWeakness:

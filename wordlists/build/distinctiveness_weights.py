@@ -18,6 +18,7 @@ import numpy as np
 from numpy.typing import NDArray
 from sources import write_table
 
+from namescreen.goods.composition import composition
 from namescreen.goods.continuum import CATEGORIES, PLACES
 from namescreen.goods.evidence import NAME, WORD, values
 from namescreen.goods.foreign import in_every_language
@@ -98,6 +99,13 @@ def auc(scores: Floats, positive: NDArray[np.bool_]) -> float:
     return float(((above[:, None] > below).sum() + 0.5 * (above[:, None] == below).sum()) / (len(above) * len(below)))
 
 
+def _values(name: str, goods: str) -> dict[str, float]:
+    """What is asked of the words that carry a name; of all of them where none does."""
+    judged = in_every_language(name, goods)
+    parts = composition(judged)
+    return values(parts.carrying, " ".join(one.word for one in parts.carrying) if parts.shared else name)
+
+
 def main() -> None:
     """Read, fit, measure, write."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
@@ -113,7 +121,7 @@ def main() -> None:
                 rows.setdefault((row["mark"], row["goods"]), (CATEGORIES.index(row["category"]), number))
     places = np.array([place for place, _ in rows.values()])
     source = np.array([number for _, number in rows.values()])
-    found = [values(in_every_language(name, goods), name) for name, goods in rows]
+    found = [_values(name, goods) for name, goods in rows]
     asked = np.array([[one[name] for name in NAMES] for one in found])
     told = []
     for number, what in enumerate(("collected", "published here", "own")):

