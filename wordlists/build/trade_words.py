@@ -12,10 +12,10 @@ import argparse
 from collections import defaultdict
 from pathlib import Path
 
-from sources import record_source
+from sources import write_table
 
 from namescreen.goods.words import base_form
-from namescreen.tables import table_bytes, write_whole
+from namescreen.tables import table_bytes
 from namescreen.text import parse
 
 HERE = Path(__file__).resolve().parent.parent
@@ -43,9 +43,8 @@ def main() -> None:
     parser.add_argument("--to", type=Path, default=HERE)
     to = parser.parse_args().to
     contents, count = build()
-    write_whole(to / "trade_words.tsv", contents)
-    print(f"trade_words.tsv: {count} terms, {len(contents):,} bytes")
-    record_source(
+    print(f"{count} terms")
+    write_table(
         to, "trade_words.tsv", contents,
         source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, written for namescreen from "
         "memory; no list was copied",
