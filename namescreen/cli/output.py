@@ -20,7 +20,7 @@ from namescreen.plain_text import csv_line, number, table, unseen_escaped, visib
 from namescreen.plain_text import width as text_width
 
 __all__ = [
-    *("BELOW", "Column", "Format", "json_line", "on_screen", "print_disclaimer"),
+    *("BELOW", "Column", "Format", "definitions", "folded", "json_line", "on_screen", "print_disclaimer"),
     *("say_below", "show", "show_table", "width"),
 ]
 
@@ -212,6 +212,19 @@ def say_below(text: str, indent: str = "  ") -> None:
     lines = textwrap.wrap(padded, width() - 2, initial_indent=indent, subsequent_indent=further, break_on_hyphens=False)
     for line in lines:
         _line(line.replace("\0", ""))
+
+
+def folded(text: str, indent: str = "", further: str = "  ") -> str:
+    """`text` folded between words to the terminal's width; the lines after the first stand further in."""
+    return textwrap.fill(text, width() - 1, initial_indent=indent, subsequent_indent=indent + further)
+
+
+def definitions(terms: Iterable[tuple[str, str]]) -> str:
+    """Terms and what they mean, in two columns; where the terminal is narrow the meaning follows its term."""
+    terms = tuple(terms)
+    first = max(len(term) for term, _ in terms) + 1
+    further = " " * (first + 1 if width() > 3 * first else 2)
+    return "\n".join(folded(f"{term:{first - 1}}  {meaning}", "  ", further) for term, meaning in terms)
 
 
 def on_screen(text: str) -> str:

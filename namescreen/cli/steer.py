@@ -23,7 +23,7 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
 from namescreen.text import fold
 
-from .output import Column, on_screen, say_below, show_table
+from .output import Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
 
 if TYPE_CHECKING:
@@ -35,23 +35,26 @@ PAGE = 12
 """Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
 
 HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
-HELP = """\
-  keep 3 5-7   put names on the shortlist (or just: 3 5-7); names may be typed too,
-               also of earlier pages: keep Fernwick, Sip Sill
-  unkeep NAME  take a name off the shortlist again
-  drop 2       never show name 2 again, and less of what it is made of
-  more 4       more like name 4          less 4      fewer like it
-  add WORD     another concept; add spring=season picks a meaning
-  without WORD go on without a concept or any other word, or without one meaning
-               of it: without spring=season
-  senses WORD  the meanings of a word
-  next, back   another page (or just Enter), the page before
-  why 5        how name 5 was made, and from what
-  list         what is on the shortlist
-  taste        what steers the next pages
-  undo         take the last line back
-  save [FILE]  write the shortlist, for `screen` and `report`
-  stop         save and end; the same command takes the session up again"""
+HELP = (
+    ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages: "
+                   "keep Fernwick, Sip Sill"),
+    ("unkeep NAME", "take a name off the shortlist again"),
+    ("drop 2", "never show name 2 again, and less of what it is made of"),
+    ("more 4", "more like name 4"),
+    ("less 4", "fewer like it"),
+    ("add WORD", "another concept; add spring=season picks a meaning"),
+    ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
+                     "without spring=season"),
+    ("senses WORD", "the meanings of a word"),
+    ("next, back", "another page (or just Enter), the page before"),
+    ("why 5", "how name 5 was made, and from what"),
+    ("list", "what is on the shortlist"),
+    ("taste", "what steers the next pages"),
+    ("undo", "take the last line back"),
+    ("save [FILE]", "write the shortlist, for `screen` and `report`"),
+    ("stop", "save and end; the same command takes the session up again"),
+)  # fmt: skip
+"""What may be typed, and what it does."""
 
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said once a step about names is taken."""
@@ -89,7 +92,7 @@ class Desk:
     def run(self) -> None:
         """Show pages and obey until the maker stops, or the input ends."""
         self.next_page()
-        self.write(HINT)
+        self.write(folded(HINT))
         while True:
             try:
                 line = self.read("> ")
@@ -148,7 +151,7 @@ class Desk:
         elif word == "save":
             self.save(Path(rest) if rest else self.shortlist_file)
         elif word in ("help", "?"):
-            self.write(HELP)
+            self.write(definitions(HELP))
         else:
             self.write(f"{word!r} is not understood here. `help` lists what is.")
 
