@@ -73,6 +73,19 @@ CLONES int64_t strings_in_order(const Query *query, const StringArrays *arrays, 
     return search.error;
 }
 
+/* `string_measures` of each string, MEASURES numbers for each; those of an empty one stay as they are. Returns 0 or an
+   error. */
+CLONES int64_t strings_measures(const Query *query, const StringArrays *arrays, const int64_t *places, int64_t count,
+                                double *measures)
+{
+    Search search;
+    string_search_begin(&search, query, arrays);
+    for (int64_t at = 0; at < count && !search.error; at++)
+        string_measures(&search, places[at], measures + MEASURES * at);
+    free(search.text);
+    return search.error;
+}
+
 /* The most characters that a string may lack, by its length: where the first letters differ and where they are the
    same, by its letters and by its skeleton; and whether one string may stand inside the other. */
 typedef struct {

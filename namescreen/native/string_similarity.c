@@ -27,33 +27,40 @@ static void fill_pattern(Pattern *pattern, const uint32_t *text, int64_t size, u
     }
 }
 
-/* appearance._in_order. Restricted edit distance and longest common subsequence, bit-parallel (H. Hyyrö, "A bit-vector
-   algorithm for computing Levenshtein and Damerau edit distances", 2003; "Bit-parallel LCS-length computation
-   revisited", 2004). */
+/* Restricted edit distance and length of the longest common subsequence of two strings that are not empty, bit-parallel
+   (H. Hyyrö, "A bit-vector algorithm for computing Levenshtein and Damerau edit distances", 2003; "Bit-parallel
+   LCS-length computation revisited", 2004). */
+INLINE int64_t distance_and_shared(const Pattern *pattern, const uint32_t *text, int64_t size, int64_t *shared)
+{
+    uint64_t plus = ~0ULL, minus = 0, diagonal = 0, before = 0, unmet = ~0ULL;
+    uint64_t last = 1ULL << (pattern->size - 1);
+    int64_t distance = pattern->size;
+    for (int64_t at = 0; at < size; at++) {
+        uint64_t here = positions_of(pattern, text[at]);
+        uint64_t swapped = ((~diagonal & here) << 1) & before;
+        diagonal = (((here & plus) + plus) ^ plus) | here | minus | swapped;
+        uint64_t rises = minus | ~(diagonal | plus), falls = diagonal & plus;
+        distance += (rises & last) != 0;
+        distance -= (falls & last) != 0;
+        rises = (rises << 1) | 1;
+        falls <<= 1;
+        plus = falls | ~(diagonal | rises);
+        minus = rises & diagonal;
+        before = here;
+        uint64_t met = unmet & here;
+        unmet = (unmet + met) | (unmet - met);
+    }
+    *shared = POPCOUNT(~unmet & all_positions(pattern));
+    return distance;
+}
+
+/* appearance._in_order. */
 static double letter_similarity(const Query *query, const Pattern *pattern, const uint32_t *text, int64_t size)
 {
     int64_t longer = size > pattern->size ? size : pattern->size, both = size + pattern->size;
     double edits = 1.0, common = 1.0;
     if (pattern->size && size) {
-        uint64_t plus = ~0ULL, minus = 0, diagonal = 0, before = 0, unmet = ~0ULL;
-        uint64_t last = 1ULL << (pattern->size - 1);
-        int64_t distance = pattern->size;
-        for (int64_t at = 0; at < size; at++) {
-            uint64_t here = positions_of(pattern, text[at]);
-            uint64_t swapped = ((~diagonal & here) << 1) & before;
-            diagonal = (((here & plus) + plus) ^ plus) | here | minus | swapped;
-            uint64_t rises = minus | ~(diagonal | plus), falls = diagonal & plus;
-            distance += (rises & last) != 0;
-            distance -= (falls & last) != 0;
-            rises = (rises << 1) | 1;
-            falls <<= 1;
-            plus = falls | ~(diagonal | rises);
-            minus = rises & diagonal;
-            before = here;
-            uint64_t met = unmet & here;
-            unmet = (unmet + met) | (unmet - met);
-        }
-        int64_t shared = POPCOUNT(~unmet & all_positions(pattern));
+        int64_t shared, distance = distance_and_shared(pattern, text, size, &shared);
         edits = 1.0 - (double)distance / (double)longer;
         common = 1.0 - (double)(both - 2 * shared) / (double)both;
     } else if (both) {
@@ -161,6 +168,69 @@ double string_similarity(Search *search, int64_t place)
         }
     }
     return raw < query->different ? raw : query->different;
+}
+
+/* Where the query has the pair of letters `first`, `second`. Its first letter counts as doubled where `doubled`. */
+INLINE uint64_t pair_positions(const Pattern *pattern, uint32_t first, uint32_t second, int doubled)
+{
+    uint64_t after = positions_of(pattern, first) << 1;
+    return (after | (doubled && pattern->text[0] == first)) & positions_of(pattern, second);
+}
+
+/* How many different pairs of letters a text has, and, of these, how many the query has. */
+static int64_t different_pairs(const Pattern *pattern, const uint32_t *text, int64_t size, int64_t *common)
+{
+    int64_t different = 0;
+    for (int64_t at = 1; at < size; at++) {
+        int64_t before = 1;
+        while (before < at && !(text[before - 1] == text[at - 1] && text[before] == text[at]))
+            before++;
+        if (before == at) {
+            different++;
+            *common += pair_positions(pattern, text[at - 1], text[at], 0) != 0;
+        }
+    }
+    return size > 1 ? different : 1; /* a single letter stands for itself, and is no pair */
+}
+
+/* letters.letter_measures of the query and a string of the register, neither empty and not the same, into `measures`,
+   and after them 1 where their skeletons are the same. */
+void string_measures(Search *search, int64_t place, double *measures)
+{
+    const Query *query = search->query;
+    int64_t size = string_decode(search, place);
+    if (size < 1)
+        return;
+    const uint32_t *text = search->text, *skeleton = search->other_skeleton;
+    const Pattern *plain = &search->plain;
+    int64_t skeleton_size = fill_skeleton(text, size, search->other_skeleton);
+    int64_t longer = size > plain->size ? size : plain->size, both = size + plain->size;
+    int64_t skeleton_longer = skeleton_size > search->skeleton.size ? skeleton_size : search->skeleton.size;
+    int64_t shared, distance = distance_and_shared(&search->skeleton, skeleton, skeleton_size, &shared);
+    double shapes = query->shape_only * (1.0 - (double)distance / (double)skeleton_longer);
+    distance = distance_and_shared(plain, text, size, &shared);
+    double edits = 1.0 - (double)distance / (double)longer;
+    uint64_t unmet = ~0ULL;
+    for (int64_t at = 0; at < size; at++) {
+        uint64_t met = unmet & pair_positions(plain, text[at ? at - 1 : 0], text[at], 1);
+        unmet = (unmet + met) | (unmet - met);
+    }
+    int64_t common = 0, none = 0, beginning = 0, ending = 0, shorter = both - longer;
+    int64_t pairs = different_pairs(plain, text, size, &common) +
+                    different_pairs(plain, plain->text, plain->size, &none);
+    while (beginning < shorter && text[beginning] == plain->text[beginning])
+        beginning++;
+    while (ending < shorter && text[size - 1 - ending] == plain->text[plain->size - 1 - ending])
+        ending++;
+    measures[0] = edits > shapes ? edits : shapes;
+    measures[1] = 1.0 - (double)(both - 2 * shared) / (double)both;
+    measures[2] = (double)POPCOUNT(~unmet & all_positions(plain)) / (double)longer;
+    measures[3] = (double)(2 * common) / (double)pairs;
+    measures[4] = (double)beginning / (double)longer;
+    measures[5] = (double)ending / (double)longer;
+    measures[6] = text[0] == plain->text[0];
+    measures[7] = skeleton_size == search->skeleton.size &&
+                  !memcmp(skeleton, search->skeleton.text, (size_t)skeleton_size * sizeof *skeleton);
 }
 
 void string_search_begin(Search *search, const Query *query, const StringArrays *arrays)

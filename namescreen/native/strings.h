@@ -8,7 +8,7 @@
 
 #include "kernel.h"
 
-enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, PREFIX = 4, SHORTEST_INSIDE = 3, ASCII = 128 };
+enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, PREFIX = 4, SHORTEST_INSIDE = 3, ASCII = 128, MEASURES = 8 };
 
 /* A string of at most LONGEST_PATTERN characters, with the positions of each character as bits. */
 typedef struct {
@@ -52,6 +52,7 @@ typedef struct {
 HIDDEN void string_search_begin(Search *search, const Query *query, const StringArrays *arrays);
 HIDDEN int64_t string_decode(Search *search, int64_t place);
 HIDDEN double string_similarity(Search *search, int64_t place);
+HIDDEN void string_measures(Search *search, int64_t place, double *measures);
 
 INLINE uint64_t positions_of(const Pattern *pattern, uint32_t letter)
 {

@@ -23,6 +23,9 @@ __all__ = ["LONGEST_PATTERN", "Query", "StringArrays", "compiled_find"]
 LONGEST_PATTERN = 64
 """Longer strings do not fit the bits of one number, and cannot be searched for here."""
 
+MEASURES = 8
+"""Numbers that `StringArrays.measures` gives for each string."""
+
 _PARTS = {
     "blob": np.uint8, "start": np.uint32, "length": np.uint16, "shape_length": np.uint16, "signature": np.uint64,
     "shape_signature": np.uint64, "first": np.uint64, "shape_first": np.uint64, "merging": np.uint32,
@@ -61,7 +64,8 @@ class StringArrays:
         self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], constants: Mapping[str, float]
     ) -> None:
         self._library = library
-        library.strings_near.restype = library.strings_above.restype = library.strings_in_order.restype = c_int64
+        for function in (library.strings_near, library.strings_above, library.strings_in_order, library.strings_measures):
+            function.restype = c_int64
         self._held = [np.ascontiguousarray(arrays[part].view(kind)) for part, kind in _PARTS.items()]
         blob, start, *sizes, merging = map(len, self._held)
         if any(size != start - 1 for size in sizes):
@@ -92,6 +96,23 @@ class StringArrays:
         held = self._query(query)
         check(
             self._library.strings_in_order(
+                ctypes.byref(held[0]),
+                ctypes.byref(self._arrays),
+                address(places),
+                c_int64(len(places)),
+                address(values),
+            )
+        )
+        return values
+
+    def measures(self, query: Query, places: Places) -> Similarities:
+        """A row for each of these strings: how alike it and the query look by each of `closeness.letters`' measures, and
+        1 where both have one skeleton. Noughts for an empty string; the query is not empty."""
+        values = np.zeros((len(places), MEASURES))
+        places = np.ascontiguousarray(places, np.int64)
+        held = self._query(query)
+        check(
+            self._library.strings_measures(
                 ctypes.byref(held[0]),
                 ctypes.byref(self._arrays),
                 address(places),

@@ -81,6 +81,7 @@ class _Search:
                     self._words[word.letters] = WordScores(word, index, parameters)
         self.done = np.zeros(len(index.names), bool)
         self._left_out = left_out
+        self.exact = 0
         self.found: list[tuple[Places, Values]] = []
 
     def score(self, names: Places) -> None:
@@ -143,6 +144,7 @@ class _Search:
     def last_place(self, top: int) -> float:
         """The `top`-th best score so far; 0 while there are fewer."""
         values = np.concatenate([values for _, values in self.found]) if self.found else np.zeros(0)
+        top = self.exact or top
         return float(np.partition(values, -top)[-top]) if len(values) >= top else 0.0
 
     def by_words(self, top: int) -> None:
@@ -298,7 +300,7 @@ def _firsts(weight: Values, starts: Places, counts: Places) -> Places:
     return np.where(found < starts + counts, found, starts)
 
 
-def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] | None = None) -> tuple[Places, Values]:
+def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] | None = None, exact: int = 0) -> tuple[Places, Values]:
     """The `top` names of `index` closest to `name` overall, closest first, and how close they are.
 
     Names that have nothing in common with `name` (closeness 0) are not among them, nor those `left_out`.
@@ -306,6 +308,7 @@ def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] 
     if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64), np.zeros(0)
     search = _Search(index, name, PARAMETERS, left_out)
+    search.exact = exact
     search.by_words(top)
     search.unspaced(top)
     return search.best(top)

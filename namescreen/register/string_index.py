@@ -74,7 +74,7 @@ class Strings(Texts):
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
         skeletons = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
         search = string_search(parts, self, skeletons)
-        self.near, self.above, self.in_order = search.near, search.above, search.in_order
+        self.near, self.above, self.in_order, self.measures = search.near, search.above, search.in_order, search.measures
 
     def find(self, text: str) -> int | None:
         """The place of `text`, or None."""

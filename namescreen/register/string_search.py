@@ -28,6 +28,7 @@ from ..closeness.appearance import (
     edits_and_order,
     inside,
 )
+from ..closeness.letters import LETTER_MEASURES, letter_measures
 from ..native import choose
 from ..native.strings import LONGEST_PATTERN, Query, StringArrays
 from .signatures import PROTOTYPES, one_signature, popcount
@@ -62,6 +63,10 @@ class StringSearch(Protocol):
 
     def in_order(self, text: str, places: Places) -> Similarities:
         """The share of letters that each of these strings has in common with `text`, in order: Indel similarity."""
+
+    def measures(self, text: str, places: Places) -> Similarities:
+        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, and 1 where both
+        look the same but for shapes easily confused. Noughts for an empty string; `text` is not empty."""
 
 
 def string_search(parts: Mapping[str, NDArray[np.generic]], texts: Texts, skeletons: Texts | None) -> StringSearch:
@@ -106,6 +111,12 @@ class CompiledSearch:
         if not 0 < len(text) <= LONGEST_PATTERN:
             return self._otherwise.in_order(text, places)
         return self._compiled.in_order(_query(text), places)
+
+    def measures(self, text: str, places: Places) -> Similarities:
+        """As `StringSearch.measures`."""
+        if len(text) > LONGEST_PATTERN:
+            return self._otherwise.measures(text, places)
+        return self._compiled.measures(_query(text), places)
 
 
 class ArraySearch:
@@ -220,6 +231,15 @@ class ArraySearch:
         """The share of letters that each of these strings has in common with `text`, in order: Indel similarity."""
         others = self._texts.texts(places)
         return np.asarray(cdist([text], others, scorer=Indel.normalized_similarity, dtype=np.float64)[0], np.float64)
+
+    def measures(self, text: str, places: Places) -> Similarities:
+        """As `StringSearch.measures`."""
+        values = np.zeros((len(places), len(LETTER_MEASURES) + 1))
+        skeleton = confusable_skeleton(text)
+        for at, other in enumerate(self._texts.texts(places)):
+            if other:
+                values[at] = (*letter_measures(text, other), confusable_skeleton(other) == skeleton)
+        return values
 
     def similarity(self, text: str, places: Places) -> Similarities:
         """`closeness.appearance.appearance_similarity` of `text` and each of these strings."""
