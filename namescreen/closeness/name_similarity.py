@@ -24,7 +24,8 @@ from .vocabulary import TRANSLATED, english_readings, has_senses, meaning
 from .weights import word_weight
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["Parts", "Scores", "at_least_covered", "parts", "score", "score_of_parts"]
+__all__ = ["Parts", "Scores", "at_least_covered", "parts", "plain_words", "says_something", "score", "score_of_parts",
+           "weights_of"]  # fmt: skip
 
 LATER = 0.85
 """What each further word counts, as a share of the one before it: the first part of a mark weighs most (TMEP
@@ -109,7 +110,7 @@ def parts(one: Features, other: Features) -> Parts:
     pairs = [_of_words(ours, theirs) for ours in one.segmentations for theirs in other.segmentations]
     best = pairs[0] if len(pairs) == 1 else tuple(map(max, *pairs))
     best = _as_translated(best, one.name.words, other.name.words)
-    said = _says_something(one.segmentations) + _says_something(other.segmentations)
+    said = says_something(one.segmentations) + says_something(other.segmentations)
     return Parts(
         seen,
         seen if heard is None else heard,
@@ -126,7 +127,7 @@ def parts(one: Features, other: Features) -> Parts:
 def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:
     """The parts that rest on words, in one pair of divisions, one after another."""
     grid = [[word_similarity(word, match) for match in theirs] for word in ours]
-    one, other = _weights(ours), _weights(theirs)
+    one, other = weights_of(ours), weights_of(theirs)
     together = [[pair.together for pair in row] for row in grid]
     return (
         *_covered([[pair.look for pair in row] for row in grid], one.seen, other.seen),
@@ -147,7 +148,7 @@ def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tupl
     for mine, yours in ((words, others), (others, words)):
         for said in english_readings(mine):
             table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in yours] for word in said]
-            one, other = _weights(_plain(said)), _weights(_plain(yours))
+            one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))
             meanings = _greater(meanings, _covered(table, one.said, other.said))
             counted = _covered(table, one.counts, other.counts)
             elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
@@ -159,7 +160,7 @@ def _greater(one: tuple[float, ...], other: tuple[float, ...]) -> tuple[float, .
 
 
 @lru_cache(maxsize=1 << 14)
-def _plain(words: tuple[str, ...]) -> Side:
+def plain_words(words: tuple[str, ...]) -> Side:
     """Words of which only the weight matters."""
     return tuple(Word(word, (), word_weight(word, ())) for word in words)
 
@@ -175,7 +176,8 @@ class _Weights(NamedTuple):
 
 
 @lru_cache(maxsize=1 << 15)
-def _weights(words: Side) -> _Weights:
+def weights_of(words: Side) -> _Weights:
+    """What each of some words counts."""
     weight = tuple([word.weight * LATER**place for place, word in enumerate(words)])
     seen = [(SEEN + (1 - SEEN) * word.weight) * LATER**place for place, word in enumerate(words)]
     said = [len(word.letters) * (MEANT + (1 - MEANT) * word.weight) * LATER**place for place, word in enumerate(words)]
@@ -190,6 +192,6 @@ def _covered(table: Grid, shares: Sequence[float], other_shares: Sequence[float]
 
 
 @lru_cache(maxsize=1 << 15)
-def _says_something(segmentations: tuple[Side, ...]) -> bool:
+def says_something(segmentations: tuple[Side, ...]) -> bool:
     """Whether some word of a name, in some division, has a meaning; articles and initials have none."""
     return any(len(word.letters) > 2 and has_senses(word.letters) for words in segmentations for word in words)

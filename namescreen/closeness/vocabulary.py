@@ -4,13 +4,18 @@ from __future__ import annotations
 
 from functools import lru_cache
 from itertools import islice, product
+from typing import NamedTuple
 
 from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, zipf
+from ..lexicon.association import form_defined
+from ..lexicon.embedding import row_of
 from ..text import best_split, tokenize
 
 __all__ = [
     "TRANSLATED",
+    "WordFacts",
     "base_forms",
+    "english_choices",
     "english_readings",
     "has_meaning",
     "has_senses",
@@ -18,8 +23,9 @@ __all__ = [
     "meaning",
     "meaning_keys",
     "meaning_similarity_of_words",
+    "related_words",
     "segmentations",
-    "words_similar_in_meaning",
+    "word_facts",
 ]
 
 COMMON = 3.0
@@ -109,40 +115,68 @@ def _translated(one: str, other: str, least: float) -> float | None:
     return None if value is None else TRANSLATED * value
 
 
+def english_choices(word: str) -> list[tuple[str, ...]]:
+    """What a foreign word may be in English, each as its words; empty for an English or unknown one."""
+    return [parts for parts in map(tokenize, possible_meanings(word)) if parts]
+
+
 @lru_cache(maxsize=1 << 14)
 def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     """The ways to say a name in English that has foreign words, at most two dozen; a foreign word may take several
     (Gummistempel, rubber stamp). Empty for a name of English words or unknown ones."""
-    choices = [[*map(tokenize, possible_meanings(word)), (word,)] for word in words]
+    choices = [[*english_choices(word), (word,)] for word in words]
     ways = (tuple(part for parts in choice for part in parts) for choice in product(*choices))
     return tuple(dict.fromkeys(way for way in islice(ways, MOST_READINGS) if way != words))
 
 
 @lru_cache(maxsize=1 << 13)
-def words_similar_in_meaning(word: str, least: float) -> dict[str, float]:
-    """What a word must be, for its `meaning_similarity_of_words` with `word` to be at least `least`: by its
-    `meaning_keys`, with that value.
-
-    Complete for `least` no lower than the floor of the lexicon's neighbourhoods (0.4) over `TRANSLATED`.
+def related_words(word: str) -> dict[str, float]:
+    """By its `meaning_keys`, what a word's `meaning_similarity_of_words` with `word`, at least `RELATED`, is: the most
+    that any of its keys has here. Values below `RELATED` are those of the lexicon's neighbours; 0 for a word not found.
     """
     found: dict[str, float] = {}
-    for start in (word, *(one.english for one in equivalents(word)[:MOST_EQUIVALENTS])):
-        near = {**dict.fromkeys(_lemmas(start), 1.0), **lexicon().neighbours(start)}
-        for other, value in near.items():
-            if TRANSLATED * value >= least:
-                found[TRANSLATION + other] = max(TRANSLATED * value, found.get(TRANSLATION + other, 0.0))
-            known = meaning_similarity_of_words(word, other, least) if value >= least and other != word else None
-            if known is not None and known >= least:
-                found[other] = known
+    for start in dict.fromkeys((word, *(one.english for one in equivalents(word)[:MOST_EQUIVALENTS]))):
+        share = 1.0 if start == word else TRANSLATED
+        for other, value in {**dict.fromkeys(_lemmas(start), 1.0), **lexicon().neighbours(start)}.items():
+            for key, counted in ((other, share * value), (TRANSLATION + other, TRANSLATED * value)):
+                if counted > found.get(key, 0.0):
+                    found[key] = counted
     return found
 
 
+class WordFacts(NamedTuple):
+    """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
+    `has_senses`, has `base_forms` and is a surname; its row in the embedding (-1: none) and the form that definitions
+    use; its `meaning_keys`; and its `english_choices`."""
+
+    has_senses: bool
+    has_base_forms: bool
+    is_surname: bool
+    vector_row: int
+    form_defined: str
+    keys: tuple[str, ...]
+    english: tuple[tuple[str, ...], ...]
+
+
+def word_facts(word: str) -> WordFacts:
+    """The facts on one folded word."""
+    return WordFacts(
+        has_senses(word),
+        bool(base_forms(word)),
+        _is_surname(word),
+        row_of(word, lexicon().bases),
+        form_defined(word),
+        meaning_keys(word),
+        tuple(english_choices(word)),
+    )
+
+
 def meaning_keys(word: str) -> tuple[str, ...]:
-    """What a word is found by, for its meaning: the words of the lexicon that it is a form of, and, marked, those that
-    its English equivalents are."""
+    """What a word is found by, for its meaning: the word of the lexicon that it is or those that it is a form of, and,
+    marked, those that its English equivalents are."""
     equal = (one.english for one in equivalents(word)[:MOST_EQUIVALENTS])
     marked = (TRANSLATION + lemma for english in equal for lemma in _lemmas(english))
-    return tuple(dict.fromkeys((*(base.lower() for base in base_forms(word)), *marked)))
+    return tuple(dict.fromkeys((*(_lemmas(word) if word.isascii() else (word,)), *marked)))
 
 
 TRANSLATION = "="

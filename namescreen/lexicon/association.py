@@ -8,7 +8,7 @@ Spearman's rho with people's judgement is 0.75."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -17,9 +17,12 @@ from .embedding import embedded_words, frequent_rank, frequent_vectors, rows_at,
 from .wordnet import lexicon
 
 if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
     from .embedding import Vector
 
-__all__ = ["Among", "associated", "association", "neighbours"]
+__all__ = ["Among", "associated", "association", "associations", "form_defined", "neighbours"]
 
 UNRELATED, NEAREST = 0.20, 0.70
 """Cosines that count as 0 and 1. 19 of 20 random pairs of frequent words stay below the first; the second is the median
@@ -33,18 +36,25 @@ DEFINED = 0.7
 
 
 class _Known(NamedTuple):
-    """The data on one word: its vector, the form that definitions use, and the words they mention with it."""
+    """The data on one word: its vector, the form that definitions use, the words that they most mention with it, and
+    beside these the words with which it is most mentioned."""
 
     vector: Vector | None
     form: str
     defined: dict[str, float]
+    mentioned: dict[str, float]
 
 
 @lru_cache(maxsize=1 << 14)
 def _known(word: str) -> _Known:
+    form = form_defined(word)
+    return _Known(vector(word, lexicon().bases), form, associated(form), mentioned(form))
+
+
+def form_defined(word: str) -> str:
+    """The form of `word` that the definitions use: it, or a base form of it."""
     forms = (word.lower(), *lexicon().bases(word))
-    form = next((form for form in forms if form in open_table("associations.tsv")), forms[0])
-    return _Known(vector(word, lexicon().bases), form, associated(form))
+    return next((form for form in forms if form in open_table("associations.tsv")), forms[0])
 
 
 @lru_cache(maxsize=1 << 17)
@@ -60,8 +70,26 @@ def association(a: str, b: str) -> float | None:
         return None
     value = (float(one.vector @ other.vector) - UNRELATED) / _SPREAD
     value = 0.0 if value <= 0.0 else 1.0 if value >= 1.0 else value
-    mentioned = one.defined.get(other.form, 0.0), other.defined.get(one.form, 0.0)
-    return 1 - (1 - value) * (1 - DEFINED * max(mentioned))
+    return 1 - (1 - value) * (1 - DEFINED * one.mentioned.get(other.form, 0.0))
+
+
+def associations(word: str, rows: NDArray[np.int32], mentioned_at: Callable[[str], Sequence[int]]) -> NDArray[np.float64]:
+    """`association` of `word` with many words, by their rows in the embedding (below 0: none); NaN for None.
+
+    `mentioned_at` says which of them have a form (`form_defined`). The last digits may differ: sums of another order.
+    """
+    import numpy as np
+
+    values = np.full(len(rows), np.nan)
+    one = _known(word)
+    if one.vector is None:
+        return values
+    has = np.flatnonzero(rows >= 0)
+    values[has] = np.clip(((rows_at(rows[has]) @ one.vector).astype(np.float64) - UNRELATED) / _SPREAD, 0.0, 1.0)
+    for form, strength in one.mentioned.items():
+        for at in mentioned_at(form):
+            values[at] = 1 - (1 - values[at]) * (1 - DEFINED * strength)
+    return values
 
 
 def neighbours(words: str | Sequence[str], limit: int = 100) -> list[tuple[str, float]]:
@@ -128,10 +156,19 @@ def associated(word: str) -> dict[str, float]:
     Empty for a word that no definition mentions. Do not change the result.
     """
     word = word.lower()
-    table = open_table("associations.tsv")
     for form in (word, *lexicon().bases(word)):
-        value = table.get(form)
+        value = open_table("associations.tsv").get(form)
         if value:
-            pairs = (entry.rpartition(":") for entry in value.split())
-            return {other: min(int(strength) / FULL, 1.0) for other, _, strength in pairs}
+            return _strengths(value.partition("|")[0])
     return {}
+
+
+@lru_cache(maxsize=1 << 14)
+def mentioned(form: str) -> dict[str, float]:
+    """As `associated`, with the words that have the `form` among their own: symmetric. Do not change the result."""
+    return _strengths((open_table("associations.tsv").get(form) or "").replace("|", ""))
+
+
+def _strengths(listed: str) -> dict[str, float]:
+    pairs = (entry.rpartition(":") for entry in listed.split())
+    return {other: min(int(strength) / FULL, 1.0) for other, _, strength in pairs}

@@ -15,6 +15,7 @@ from ..tables import REMEDY, open_table, wordlists_folder
 
 if TYPE_CHECKING:
     import numpy as np
+    from numpy.typing import NDArray
 
     Vector = np.ndarray[Any, np.dtype[np.float32]]
     Bases = Callable[[str], tuple[str, ...]]
@@ -25,6 +26,8 @@ __all__ = [
     "embedded_words",
     "frequent_rank",
     "frequent_vectors",
+    "row_of",
+    "rows_at",
     "scaled_rows",
     "thesaurus_cosine",
     "vector",
@@ -58,9 +61,11 @@ def scaled_rows(count: int | None = None) -> Vector:
     return _scaled(_rows()[:count])
 
 
-def rows_at(places: Sequence[int]) -> Vector:
+def rows_at(places: Sequence[int] | NDArray[np.integer]) -> Vector:
     """The rows at these places, of length one each; not mapped."""
-    return _scaled(_rows()[list(places)])
+    import numpy as np
+
+    return _scaled(_rows()[np.asarray(places, np.int64)])
 
 
 def _scaled(rows: Any) -> Vector:
@@ -72,6 +77,12 @@ def _scaled(rows: Any) -> Vector:
     return np.asarray(numbers / np.maximum(length, 1e-6), dtype=np.float32)
 
 
+def row_of(word: str, bases: Bases) -> int:
+    """Which row is that of a word in lower case or of its base form; -1 if there is none. See `vector`."""
+    found = map(open_table("embedding_words.tsv").get, (word, *bases(word)))
+    return int(next((row for row in found if row is not None), -1))
+
+
 @lru_cache(maxsize=1 << 14)
 def vector(text: str, bases: Bases) -> Vector | None:
     """The vector of a word or of its base form, or the sum for several words; None if unknown.
@@ -79,11 +90,9 @@ def vector(text: str, bases: Bases) -> Vector | None:
     `bases` gives the base forms of a word (`Lexicon.bases`).
     """
     text = text.lower()
-    table = open_table("embedding_words.tsv")
-    for form in (text, *bases(text)):
-        row = table.get(form)
-        if row is not None:
-            return _scaled(_rows()[int(row)])
+    row = row_of(text, bases)
+    if row >= 0:
+        return _scaled(_rows()[row])
     parts = [part for word in text.split()[:8] if (part := vector(word, bases)) is not None] if " " in text else []
     return _scaled(sum(parts[1:], parts[0])) if parts else None
 

@@ -194,7 +194,7 @@ static int64_t different_pairs(const Pattern *pattern, const uint32_t *text, int
 }
 
 /* letters.letter_measures of the query and a string of the register, neither empty and not the same, into `measures`,
-   and after them 1 where their skeletons are the same. */
+   and after them the similarity by edits alone, and 1 where their skeletons are the same. */
 void string_measures(Search *search, int64_t place, double *measures)
 {
     const Query *query = search->query;
@@ -229,7 +229,8 @@ void string_measures(Search *search, int64_t place, double *measures)
     measures[4] = (double)beginning / (double)longer;
     measures[5] = (double)ending / (double)longer;
     measures[6] = text[0] == plain->text[0];
-    measures[7] = skeleton_size == search->skeleton.size &&
+    measures[7] = edits;
+    measures[8] = skeleton_size == search->skeleton.size &&
                   !memcmp(skeleton, search->skeleton.text, (size_t)skeleton_size * sizeof *skeleton);
 }
 

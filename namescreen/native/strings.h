@@ -8,7 +8,7 @@
 
 #include "kernel.h"
 
-enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, PREFIX = 4, SHORTEST_INSIDE = 3, ASCII = 128, MEASURES = 8 };
+enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, PREFIX = 4, SHORTEST_INSIDE = 3, ASCII = 128, MEASURES = 9 };
 
 /* A string of at most LONGEST_PATTERN characters, with the positions of each character as bits. */
 typedef struct {

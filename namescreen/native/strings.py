@@ -23,7 +23,7 @@ __all__ = ["LONGEST_PATTERN", "Query", "StringArrays", "compiled_find"]
 LONGEST_PATTERN = 64
 """Longer strings do not fit the bits of one number, and cannot be searched for here."""
 
-MEASURES = 8
+MEASURES = 9
 """Numbers that `StringArrays.measures` gives for each string."""
 
 _PARTS = {
@@ -106,8 +106,8 @@ class StringArrays:
         return values
 
     def measures(self, query: Query, places: Places) -> Similarities:
-        """A row for each of these strings: how alike it and the query look by each of `closeness.letters`' measures, and
-        1 where both have one skeleton. Noughts for an empty string; the query is not empty."""
+        """A row for each of these strings: how alike it and the query look by each of `closeness.letters`' measures, by
+        edits alone, and 1 where both have one skeleton. Noughts for an empty string; the query is not empty."""
         values = np.zeros((len(places), MEASURES))
         places = np.ascontiguousarray(places, np.int64)
         held = self._query(query)

@@ -19,6 +19,7 @@ from ..closeness.sound import merge_double_phonemes
 from ..marks.reader import Progress
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
+from .index import HAS_BASE_FORMS, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
 from .phoneme_index import code_arrays
 from .processes import in_workers, processors, running, without_collection
@@ -26,6 +27,7 @@ from .processes import in_workers, processors, running, without_collection
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
+    from ..closeness.vocabulary import WordFacts
     from .index import Index
 
     Arrays = dict[str, NDArray[np.generic]]
@@ -63,8 +65,7 @@ class _Word(NamedTuple):
 
     codes: tuple[str, ...]
     weight: float
-    known: bool
-    bases: tuple[str, ...]
+    facts: WordFacts
     segmentations: tuple[tuple[str, ...], ...] = ()
     readings: tuple[_Reading, ...] = ()
     one_reading_aloud: bool = False
@@ -86,7 +87,7 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     rank[order] = np.arange(len(keys))
     for text, word in old_words.items():
         words.setdefault(text, word)  # words read now have further fields, from which names are combined
-    vocabulary = _Vocabulary(sorted(sorted(words), key=len), words)
+    vocabulary = _Vocabulary(sorted(sorted(words), key=len), words, _only_said(words, workers))
     with workers.beside(_word_arrays, vocabulary) as word_arrays:
         names = _names(keys, vocabulary, old_names, workers)
         del keys, words, old_words, old_names
@@ -109,9 +110,9 @@ class _Named(NamedTuple):
 
 def _reused(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _Named]]:
     """The words and names of an index that are among `keys`."""
-    texts = base.words.texts(np.arange(len(base.words)))
+    texts = base.all_words()
     word_codes, name_codes = base.word_codes.lists(), base.name_codes.lists()
-    bases = base.bases()
+    facts = _facts_of(base, texts)
     names: dict[str, _Named] = {}
     used: set[str] = set()
     starts = base.row_words.start
@@ -126,11 +127,30 @@ def _reused(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _N
             names[key] = _Named(segmentations, name_codes[name])
             used.update(word for segmentation in segmentations for word in segmentation)
     words = {
-        text: _Word(word_codes[at], float(base.weight[at]), bool(base.known[at]), tuple(bases.get(at, ())))
-        for at, text in enumerate(texts)
+        text: _Word(word_codes[at], float(base.weight[at]), facts[at])
+        for at, text in enumerate(texts[: len(base.words)])
         if text in used
     }
     return words, names
+
+
+def _facts_of(base: Index, texts: list[str]) -> list[WordFacts]:
+    """The facts on every word of an index."""
+    from ..closeness.vocabulary import WordFacts
+
+    keys = base.bases()
+    return [
+        WordFacts(
+            bool(base.known[at]),
+            bool(base.flags[at] & HAS_BASE_FORMS),
+            bool(base.flags[at] & IS_SURNAME),
+            int(base.vector_row[at]),
+            base.lemma(int(base.form_defined[at])),
+            tuple(keys.get(at, ())),
+            tuple(tuple(texts[word] for word in choice) for choice in base.english(at)),
+        )
+        for at in range(len(texts))
+    ]
 
 
 class _Workers:
@@ -206,21 +226,36 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     return words
 
 
+def _only_said(words: dict[str, _Word], workers: _Workers) -> dict[str, _Word]:
+    """The words that stand in no name, only in what foreign ones mean in English: of them the meaning is compared."""
+    wanted = {said for word in words.values() for choice in word.facts.english for said in choice}
+    found: dict[str, _Word] = {}
+    for part, read in workers.map(_read_said, sorted(wanted - words.keys()), WORDS_A_TASK):
+        found.update(zip(part, read, strict=True))
+    return found
+
+
+def _read_said(words: list[str]) -> list[_Word]:
+    from ..closeness.vocabulary import word_facts
+    from ..closeness.weights import word_weight
+
+    return [_Word((), word_weight(word), word_facts(word)._replace(english=())) for word in words]
+
+
 def _read_words(words: list[str]) -> list[_Word]:
     from ..closeness.sound import phoneme_codes_of
-    from ..closeness.vocabulary import has_senses, meaning_keys, segmentations
+    from ..closeness.vocabulary import segmentations, word_facts
     from ..closeness.weights import word_weight
 
     # One step after another for all words, so that its memory stays in the cache: the search through the spelling
     # alone goes through more memory than all the rest.
     read_as_one = [_has_one_reading_aloud(word) for word in words]
     readings = [_language_neutral_codes(word) if whole else () for word, whole in zip(words, read_as_one, strict=True)]
-    known = list(map(has_senses, words))
+    facts = list(map(word_facts, words))
     parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
     weights = list(map(word_weight, words))
-    bases = list(map(meaning_keys, words))
-    return list(map(_Word, codes, weights, known, bases, parts, readings, read_as_one))
+    return list(map(_Word, codes, weights, facts, parts, readings, read_as_one))
 
 
 def _has_one_reading_aloud(word: str) -> bool:
@@ -344,28 +379,45 @@ def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
 
 
 class _Vocabulary(NamedTuple):
-    """All words in order of length, then of their letters: a range of lengths is one piece of every array."""
+    """All words in order of length, then of their letters: a range of lengths is one piece of every array; and those
+    that are `_only_said`, which come after them where all are numbered."""
 
     texts: list[str]
     words: dict[str, _Word]
+    said: dict[str, _Word]
 
 
 def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     """The arrays of the words."""
     arrays: Arrays = {}
-    texts, words = vocabulary
+    texts, words, said = vocabulary
     pack_strings(arrays, "word", texts)
     pack_skeletons(arrays, "word", texts)
-    arrays["word_weight"] = np.array([words[text].weight for text in texts], np.float64)
-    arrays["word_known"] = np.array([words[text].known for text in texts], np.uint8)
     code_arrays(arrays, "word_code", [words[text].codes for text in texts])
-    bases: dict[str, list[int]] = {}
-    for at, text in enumerate(texts):
-        for base in dict.fromkeys((text, *words[text].bases)):
-            bases.setdefault(base, []).append(at)
-    lemmas = sorted(bases)
+    pack_strings(arrays, "said", list(said), signed=False)
+    every = [*texts, *said]
+    kept = [*map(words.__getitem__, texts), *said.values()]
+    facts = [word.facts for word in kept]
+    arrays["said_length"] = np.array(list(map(len, said)), np.uint16)
+    arrays["word_weight"] = np.array([word.weight for word in kept], np.float64)
+    arrays["word_known"] = np.array([one.has_senses for one in facts], np.uint8)
+    arrays["word_flags"] = np.array(
+        [one.has_base_forms * HAS_BASE_FORMS + one.is_surname * IS_SURNAME for one in facts], np.uint8
+    )
+    arrays["word_vector_row"] = np.array([one.vector_row for one in facts], np.int32)
+    keys: dict[str, list[int]] = {}
+    for at, (text, one) in enumerate(zip(every, facts, strict=True)):
+        for key in dict.fromkeys((text, one.form_defined, *one.keys)):
+            keys.setdefault(key, []).append(at)
+    lemmas = sorted(keys)
     pack_strings(arrays, "lemma", lemmas, signed=False)
-    pack_lists(arrays, "lemma_words", list(map(bases.__getitem__, lemmas)))
+    pack_lists(arrays, "lemma_words", list(map(keys.__getitem__, lemmas)))
+    lemma = dict(zip(lemmas, range(len(lemmas)), strict=True))
+    arrays["word_form"] = np.array([lemma[one.form_defined] for one in facts], np.uint32)
+    choices = {choice: at for at, choice in enumerate(dict.fromkeys(chain.from_iterable(f.english for f in facts)))}
+    number = {text: at for at, text in enumerate(every)}
+    pack_lists(arrays, "word_choices", [[choices[choice] for choice in one.english] for one in facts])
+    pack_lists(arrays, "choice_words", [[number[word] for word in choice] for choice in choices])
     return arrays
 
 

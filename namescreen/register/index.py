@@ -13,7 +13,7 @@ import numpy as np
 
 from .packing import RaggedArray
 from .phoneme_index import Codes
-from .string_index import OrderedTexts, Strings
+from .string_index import OrderedTexts, Strings, Texts
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -21,7 +21,10 @@ if TYPE_CHECKING:
     Arrays = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
 
-__all__ = ["Index"]
+__all__ = ["HAS_BASE_FORMS", "IS_SURNAME", "Index"]
+
+HAS_BASE_FORMS, IS_SURNAME = 1, 2
+"""Bits of `Index.flags`, as of `closeness.vocabulary.WordFacts`."""
 
 
 class Index:
@@ -31,8 +34,15 @@ class Index:
         self.arrays = arrays
         self.words = Strings(arrays, "word")
         self.word_codes = Codes(arrays, "word_code")
+        self.said = Texts(arrays, "said")
         self.weight = arrays["word_weight"].view(np.float64)
         self.known = arrays["word_known"].view(np.uint8)
+        self.length = np.concatenate([arrays["word_length"], arrays["said_length"]]).view(np.uint16)
+        self.flags = arrays["word_flags"].view(np.uint8)
+        self.vector_row = arrays["word_vector_row"].view(np.int32)
+        self.form_defined = arrays["word_form"].view(np.uint32)
+        self.choices = RaggedArray(arrays, "word_choices")
+        self.choice_words = RaggedArray(arrays, "choice_words")
         self.names = Strings(arrays, "name")
         self.name_codes = Codes(arrays, "name_code")
         self.row_words = RaggedArray(arrays, "row_words")
@@ -43,10 +53,42 @@ class Index:
         self._lemmas = OrderedTexts(arrays, "lemma")
         self._lemma_words = RaggedArray(arrays, "lemma_words")
 
+    def all_words(self) -> list[str]:
+        """The words of the names, then those that are only said (what foreign words mean in English): numbered so in
+        all that is kept of words but their letters and sounds."""
+        return [*self.words.texts(np.arange(len(self.words))), *self.said.texts(np.arange(len(self.said)))]
+
+    def word(self, place: int) -> str:
+        """One of `all_words`."""
+        return self.words.text(place) if place < len(self.words) else self.said.text(place - len(self.words))
+
+    def lemma(self, place: int) -> str:
+        """One of the keys of words."""
+        return self._lemmas.text(place)
+
     def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
         """The words with this key (`closeness.vocabulary.meaning_keys`), or that are it."""
         at = self._lemmas.find(lemma)
         return self._lemma_words.one(at) if at is not None else np.zeros(0, np.uint32)
+
+    def words_of_lemmas(self, values: Mapping[str, float]) -> tuple[Places, NDArray[np.float64]]:
+        """The words with these keys, each with the value of its key; with several keys, several times."""
+        found = [(self.words_of_lemma(key), value) for key, value in values.items()]
+        words = [words for words, _ in found]
+        counted = np.repeat([value for _, value in found], list(map(len, words)))
+        return np.concatenate([np.zeros(0, np.uint32), *words]).astype(np.int64), counted.astype(np.float64)
+
+    def words_defined_as(self, form: str) -> NDArray[np.uint32]:
+        """The words that definitions use in this form (`closeness.vocabulary.WordFacts`)."""
+        at = self._lemmas.find(form)
+        if at is None:
+            return np.zeros(0, np.uint32)
+        words = self._lemma_words.one(at)
+        return words[self.form_defined[words] == at]
+
+    def english(self, word: int) -> list[tuple[int, ...]]:
+        """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""
+        return [tuple(self.choice_words.one(choice).tolist()) for choice in self.choices.one(word).tolist()]
 
     def bases(self) -> dict[int, list[str]]:
         """The lemmas that each word is a form of, itself included."""

@@ -12,6 +12,7 @@ import numpy as np
 
 from ..marks.columns import ROWS_A_BLOCK
 from ..marks.status import STATUSES
+from ..tables import open_table
 from .phoneme_search import PHONEME_BITS, SET_COLUMNS
 
 if TYPE_CHECKING:
@@ -47,13 +48,23 @@ def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
     checked.below("office", offices)
     checked.boundaries("row_blocks", np.uint64, len(checked.array("rows", np.uint8)), -(-marks // ROWS_A_BLOCK))
     words, names = checked.strings("word", skeletons=True), checked.strings("name")
-    checked.array("word_known", np.uint8, words)
-    weights = checked.array("word_weight", np.float64, words)
+    every = words + checked.texts("said")
+    checked.array("said_length", np.uint16, every - words)
+    checked.array("word_known", np.uint8, every)
+    checked.array("word_flags", np.uint8, every)
+    checked.array("word_vector_row", np.int32, every)
+    checked.between("word_vector_row", -1, len(open_table("embedding_words.tsv")))
+    weights = checked.array("word_weight", np.float64, every)
     checked.that(bool(np.all((weights >= 0) & (weights <= 1))), "word_weight")
     checked.codes("word_code", words)
     checked.codes("name_code", names)
     lemmas = checked.texts("lemma")
-    checked.lists("lemma_words", lemmas, words)
+    checked.lists("lemma_words", lemmas, every)
+    checked.array("word_form", np.uint32, every)
+    checked.below("word_form", lemmas)
+    choices = len(checked.array("choice_words_start", np.uint32)) - 1
+    checked.lists("word_choices", every, choices)
+    checked.lists("choice_words", choices, every, least=1)
     rows = len(checked.array("row_name", np.uint32))
     checked.ascend("row_name", names)
     checked.boundaries("name_rows", np.uint32, rows, names)
@@ -84,6 +95,11 @@ class _Checked:
     def below(self, name: str, limit: int) -> None:
         array = self._arrays[name]
         self.that(not len(array) or int(array.max()) < limit, name)
+
+    def between(self, name: str, least: int, limit: int) -> None:
+        array = self._arrays[name]
+        self.that(not len(array) or least <= int(array.min()), name)
+        self.below(name, limit)
 
     def ascend(self, name: str, limit: int) -> None:
         array = self._arrays[name]

@@ -65,8 +65,9 @@ class StringSearch(Protocol):
         """The share of letters that each of these strings has in common with `text`, in order: Indel similarity."""
 
     def measures(self, text: str, places: Places) -> Similarities:
-        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, and 1 where both
-        look the same but for shapes easily confused. Noughts for an empty string; `text` is not empty."""
+        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, their similarity by
+        edits alone, and 1 where both look the same but for shapes easily confused. Noughts for an empty string;
+        `text` is not empty."""
 
 
 def string_search(parts: Mapping[str, NDArray[np.generic]], texts: Texts, skeletons: Texts | None) -> StringSearch:
@@ -234,11 +235,12 @@ class ArraySearch:
 
     def measures(self, text: str, places: Places) -> Similarities:
         """As `StringSearch.measures`."""
-        values = np.zeros((len(places), len(LETTER_MEASURES) + 1))
+        values = np.zeros((len(places), len(LETTER_MEASURES) + 2))
         skeleton = confusable_skeleton(text)
         for at, other in enumerate(self._texts.texts(places)):
             if other:
-                values[at] = (*letter_measures(text, other), confusable_skeleton(other) == skeleton)
+                edits = OSA.normalized_similarity(text, other)
+                values[at] = (*letter_measures(text, other), edits, confusable_skeleton(other) == skeleton)
         return values
 
     def similarity(self, text: str, places: Places) -> Similarities:

@@ -11,7 +11,7 @@ from ..closeness.appearance import FLOOR as LOOK_FLOOR
 from ..closeness.appearance import above_floor
 from ..closeness.retrieval import Parameters, combine_look_and_sound
 from ..closeness.sound import FLOOR as SOUND_FLOOR
-from ..closeness.vocabulary import has_senses, words_similar_in_meaning
+from ..closeness.vocabulary import has_senses, related_words
 from ..closeness.word_similarity import SAME_MEANING
 from .packing import distinct
 
@@ -39,9 +39,11 @@ class WordScores:
         self._meaning_of: dict[int, float] = {}
         self._has_senses = has_senses(word.letters)
         if self._has_senses:
-            for other, value in words_similar_in_meaning(word.letters, SAME_MEANING).items():
-                for place in index.words_of_lemma(other).tolist():
-                    self._meaning_of[place] = max(value, self._meaning_of.get(place, 0.0))
+            for other, value in related_words(word.letters).items():
+                if value >= SAME_MEANING:
+                    for place in index.words_of_lemma(other).tolist():
+                        if place < len(index.words):
+                            self._meaning_of[place] = max(value, self._meaning_of.get(place, 0.0))
         self._synonyms = np.array(sorted(self._meaning_of), np.int64)
         self._synonym_meaning = np.array([self._meaning_of[place] for place in self._synonyms.tolist()])
         same = index.words.find(word.letters)

@@ -57,7 +57,7 @@ def draw() -> bytes:
                 met[other][one] += strength / 9
     total = {word: sum(others.values()) for word, others in met.items()}
     everything = sum(total.values())
-    rows = []
+    rows: dict[str, list[tuple[int, str]]] = {}
     for word in sorted(met):
         scored = []
         for other, together in met[word].items():
@@ -67,10 +67,33 @@ def draw() -> bytes:
             strength = round(min(information / FULL, 1.0) * 99)
             if strength >= 1:
                 scored.append((strength, other))
-        best = sorted(scored, key=lambda pair: (-pair[0], pair[1]))[:KEPT]
+        best = sorted(scored, key=_order)[:KEPT]
         if best:
-            rows.append((word, " ".join(f"{other}:{strength}" for strength, other in best)))
-    return table_bytes("associations", rows)
+            rows[word] = best
+    return table_bytes("associations", both_ways(rows))
+
+
+def both_ways(rows: dict[str, list[tuple[int, str]]]) -> list[tuple[str, str]]:
+    """The entries of the table: the strongest associations of each word, and of which others it is one."""
+    one_of: dict[str, list[tuple[int, str]]] = defaultdict(list)
+    own = {word: {other for _, other in best} for word, best in rows.items()}
+    for word, best in rows.items():
+        for strength, other in best:
+            if word not in own.get(other, ()):
+                one_of[other].append((strength, word))
+    return [
+        (word, _written(rows.get(word, [])) + (f" | {_written(sorted(more, key=_order))}" if more else ""))
+        for word in sorted({*rows, *one_of})
+        if (more := one_of.get(word, [])) or word in rows
+    ]
+
+
+def _order(pair: tuple[int, str]) -> tuple[int, str]:
+    return -pair[0], pair[1]
+
+
+def _written(pairs: list[tuple[int, str]]) -> str:
+    return " ".join(f"{other}:{strength}" for strength, other in pairs)
 
 
 def main() -> None:

@@ -85,7 +85,7 @@ def definitions(rank: dict[str, int]) -> Any:
     """The associations of WordNet's definitions, as associations.py counted them."""
     cells: dict[tuple[int, int], float] = {}
     for word, value in open_table("associations.tsv").items():
-        for other, _, strength in (entry.rpartition(":") for entry in value.split()):
+        for other, _, strength in (entry.rpartition(":") for entry in value.replace("|", "").split()):
             if word in rank and other in rank:
                 one, two = rank[word], rank[other]
                 cells[one, two] = cells[two, one] = max(int(strength) / 50, cells.get((one, two), 0.0))

@@ -1,0 +1,192 @@
+"""One name against many at once, in arrays: what `word_similarity` and `name_similarity` work out for one pair.
+
+The arithmetic is theirs, step for step, for arrays; tests/closeness hold the two together. What is asked of words and
+names comes in as arrays, from a register that keeps them (`register.rescoring`). Sums may end in other last digits.
+Where a value is unknown (None for one pair) arrays hold NaN.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+import numpy as np
+from numpy.typing import NDArray
+
+from .appearance import SHAPE_ONLY
+from .features import Word
+from .letters import LETTER_MEASURES
+from .model import shipped_model
+from .name_similarity import LATER, MEANT, SEEN, Side, at_least_covered, weights_of
+from .sound import LETTERS
+from .vocabulary import ASSOCIATED, OPPOSITE, RELATED, TRANSLATED
+from .word_similarity import CHANCE, DIFFERENT, EVOKED, SAID_OTHERWISE, STRONGER
+
+__all__ = ["EDITS", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "meanings", "parts_by_words",
+           "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
+
+Values = NDArray[np.float64]
+Places = NDArray[np.int64]
+
+EDITS, SAME_SHAPES = len(LETTER_MEASURES), len(LETTER_MEASURES) + 1
+"""Columns of the measures of letters, after those of `LETTER_MEASURES`: similarity by edits alone, and whether only
+shapes that are easily confused are different."""
+
+
+def looks(measures: Values, same: NDArray[np.bool_]) -> Values:
+    """`letters.look` from measures of letters, a row a string; `same` are those with the same letters."""
+    value = np.minimum(1.0, shipped_model().look(*measures.T[:EDITS]))
+    return np.where(same, 1.0, np.where(measures[:, SAME_SHAPES] > 0, SHAPE_ONLY, value))
+
+
+def sounds(articulation: Values, same_sounds: Values, edits: Values, same: NDArray[np.bool_]) -> Values:
+    """`sound.sound` from the two measures of sounds (NaN where one has no reading) and the similarity by edits."""
+    apart = 1.0 - shipped_model().sound(articulation, same_sounds)
+    return np.where(same, 1.0, 1.0 - apart * (1.0 - LETTERS * edits))
+
+
+def meanings(
+    related: Values, associated: Values, opposite: NDArray[np.bool_], comparable: NDArray[np.bool_],
+    english: NDArray[np.bool_], same: NDArray[np.bool_],
+) -> Values:  # fmt: skip
+    """`vocabulary.meaning` from the similarity in meaning (0 where none is known), the association (NaN where there is
+    none) and which words are opposites; `comparable` are those of which both have senses and that are not both
+    surnames, `english` those of which both have base forms."""
+    linked = ASSOCIATED * np.nan_to_num(associated)
+    linked = np.where(opposite & (linked > OPPOSITE), OPPOSITE, linked)
+    known = comparable & ((related >= RELATED) | english)
+    return np.where(same, 1.0, np.where(known, np.maximum(related, linked), np.nan))
+
+
+class WordArrays(NamedTuple):
+    """One word against many, as `WordSimilarity`: an array each."""
+
+    look: Values
+    sound: Values
+    meaning: Values
+    together: Values
+
+
+def word_arrays(look: Values, sound: Values, meaning: Values) -> WordArrays:
+    """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN."""
+    heard = np.where(np.isnan(sound), look, sound)
+    form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (look + heard) / 2
+    form = np.maximum(0.0, (form - CHANCE) / (1 - CHANCE))
+    unknown = np.isnan(meaning)
+    said = np.where(unknown, np.maximum(0.0, (heard - EVOKED) / (1 - EVOKED)), meaning)
+    form = np.where(unknown, form, form * (1 - DIFFERENT * (1 - said)))
+    return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """Ways to divide many names into words, one after another: the `words` of each, by their places, and where each
+    begins; `first` is the first row of each name. Every row has a word, every name a row."""
+
+    words: Places
+    start: Places
+    first: Places
+
+    def shares(self, weight: Values, length: Values) -> tuple[Values, Values, Values, Values]:
+        """`name_similarity.weights_of` each row, word for word, by the weight and the length of every word."""
+        sizes = np.diff(self.start, append=len(self.words))
+        place = np.arange(len(self.words)) - np.repeat(self.start, sizes)
+        later = np.array([LATER**at for at in range(int(sizes.max(initial=0)))])[place]
+        own = weight[self.words]
+        counts = own * later
+        seen = (SEEN + (1 - SEEN) * own) * later
+        said = length[self.words] * (MEANT + (1 - MEANT) * own) * later
+        return counts, *(one / np.repeat(np.add.reduceat(one, self.start), sizes) for one in (counts, seen, said))
+
+    def best(self, values: Values) -> Values:
+        """The greatest of each name's rows, along the last axis."""
+        return np.asarray(np.maximum.reduceat(values, self.first, axis=-1), np.float64)
+
+
+class Parts(NamedTuple):
+    """As `name_similarity.Parts`, of many names: the parts that rest on words, (less covered, better covered)."""
+
+    looks: Values
+    sounds: Values
+    meanings: Values
+    elements: Values
+    strongest: Values
+
+
+def parts_by_words(
+    own: Sequence[Side], arrays: Mapping[str, WordArrays], rows: Rows, weight: Values, length: Values
+) -> Parts:
+    """The parts of one name, in its divisions, and of many in theirs. `arrays` has each word of `own`, by its letters,
+    against all words; `weight` and `length` are those of all words."""
+    counted, *shares = rows.shares(weight, length)
+    found = []
+    for words in own:
+        ours = weights_of(words)
+        against = [arrays[word.letters] for word in words]
+        table = [np.array([one[aspect][rows.words] for one in against]) for aspect in range(4)]
+        kinds = ((ours.seen, shares[1]), (ours.seen, shares[1]), (ours.said, shares[2]), (ours.counts, shares[0]))
+        pairs = [_covered(one, *kind, rows.start) for one, kind in zip(table, kinds, strict=True)]
+        strongest = np.maximum.reduceat(
+            (table[3] * np.minimum(np.array(ours.weight)[:, None], counted)).max(axis=0), rows.start
+        )
+        found.append(rows.best(np.array([*(part for pair in pairs for part in pair), strongest])))
+    best = np.max(found, axis=0)
+    return Parts(best[0:2], best[2:4], best[4:6], best[6:8], best[8])
+
+
+def parts_translated(
+    found: Parts, own: Sequence[Word], arrays: Mapping[str, Values], rows: Rows, weight: Values, length: Values
+) -> Parts:
+    """The parts, with what words of one name, as said in another language, have in common with those of the others.
+
+    `rows` are either those of foreign names as said in English or those of all names where `own` is; names without any
+    have an empty stretch. `arrays` has the meaning of each word of `own` against all; weights are those without goods.
+    """
+    if not len(rows.words):
+        return found
+    _, counts, _, said = rows.shares(weight, length)
+    ours = weights_of(tuple(own))
+    table = TRANSLATED * np.nan_to_num(np.array([arrays[word.letters] for word in own]))[:, rows.words]
+    meant = np.array(_covered(table, ours.said, said, rows.start))
+    counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, counts, rows.start))
+    return found._replace(
+        meanings=np.maximum(found.meanings, rows.best(meant)), elements=np.maximum(found.elements, rows.best(counted))
+    )
+
+
+def _covered(table: Values, shares: Sequence[float], others: Values, start: Places) -> tuple[Values, Values]:
+    """`name_similarity._covered` of every row."""
+    share = np.array(shares) @ np.maximum.reduceat(table, start, axis=1)
+    other = np.add.reduceat(table.max(axis=0) * others, start)
+    return np.minimum(share, other), np.maximum(share, other)
+
+
+class ManyScores(NamedTuple):
+    """As `Scores`, of many names; NaN for None in `sound` and `meaning`."""
+
+    appearance: Values
+    sound: Values
+    meaning: Values
+    overall: Values
+
+
+def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], meant: NDArray[np.bool_]) -> ManyScores:
+    """`name_similarity.score` of many names from their parts, look and sound (NaN where one cannot be read aloud) run
+    together, which have the same letters, and of which `meant` meaning can be judged."""
+    model = shipped_model()
+    unheard = np.isnan(sound)
+    run_together = np.where(unheard, look, sound)
+    appearance = np.minimum(1.0, model.appearance(look, *found.looks))
+    heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds))
+    heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
+    said = np.minimum(1.0, model.meaning(*found.meanings))
+    overall = model.overall(*found.elements, found.strongest, appearance, heard)
+    overall = np.minimum(1.0, at_least_covered(overall, found.elements[0]))
+    one = np.ones(1)
+    return ManyScores(
+        np.where(same, one, appearance),
+        np.where(same, one, np.where(unheard, np.nan, heard)),
+        np.where(same, one, np.where(meant, said, np.nan)),
+        np.where(same, one, overall),
+    )
