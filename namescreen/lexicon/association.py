@@ -36,10 +36,11 @@ DEFINED = 0.7
 
 
 class _Known(NamedTuple):
-    """The data on one word: its vector, the form that definitions use, the words that they most mention with it, and
-    beside these the words with which it is most mentioned."""
+    """The data on one word: its vector, the same for sums whose order must not matter, the form that definitions use,
+    the words that they most mention with it, and these with the words that they most mention it with."""
 
     vector: Vector | None
+    exact: NDArray[np.float64] | None
     form: str
     defined: dict[str, float]
     mentioned: dict[str, float]
@@ -48,7 +49,8 @@ class _Known(NamedTuple):
 @lru_cache(maxsize=1 << 14)
 def _known(word: str) -> _Known:
     form = form_defined(word)
-    return _Known(vector(word, lexicon().bases), form, associated(form), mentioned(form))
+    found = vector(word, lexicon().bases)
+    return _Known(found, None if found is None else found.astype("float64"), form, associated(form), mentioned(form))
 
 
 def form_defined(word: str) -> str:
@@ -66,14 +68,16 @@ def association(a: str, b: str) -> float | None:
     form without a vector counts as its base form; several words count as the sum of their vectors.
     """
     one, other = _known(a), _known(b)
-    if one.vector is None or other.vector is None:
+    if one.exact is None or other.exact is None:
         return None
-    value = (float(one.vector @ other.vector) - UNRELATED) / _SPREAD
+    value = (float(one.exact @ other.exact) - UNRELATED) / _SPREAD
     value = 0.0 if value <= 0.0 else 1.0 if value >= 1.0 else value
     return 1 - (1 - value) * (1 - DEFINED * one.mentioned.get(other.form, 0.0))
 
 
-def associations(word: str, rows: NDArray[np.int32], mentioned_at: Callable[[str], Sequence[int]]) -> NDArray[np.float64]:
+def associations(
+    word: str, rows: NDArray[np.int32], mentioned_at: Callable[[str], Sequence[int]]
+) -> NDArray[np.float64]:
     """`association` of `word` with many words, by their rows in the embedding (below 0: none); NaN for None.
 
     `mentioned_at` says which of them have a form (`form_defined`). The last digits may differ: sums of another order.
@@ -82,10 +86,10 @@ def associations(word: str, rows: NDArray[np.int32], mentioned_at: Callable[[str
 
     values = np.full(len(rows), np.nan)
     one = _known(word)
-    if one.vector is None:
+    if one.exact is None:
         return values
     has = np.flatnonzero(rows >= 0)
-    values[has] = np.clip(((rows_at(rows[has]) @ one.vector).astype(np.float64) - UNRELATED) / _SPREAD, 0.0, 1.0)
+    values[has] = np.clip((rows_at(rows[has]).astype(np.float64) @ one.exact - UNRELATED) / _SPREAD, 0.0, 1.0)
     for form, strength in one.mentioned.items():
         for at in mentioned_at(form):
             values[at] = 1 - (1 - values[at]) * (1 - DEFINED * strength)

@@ -199,11 +199,18 @@ def _split(word: str, language: str, most: int) -> list[Part]:
 
 def _international(word: str, language: str) -> Senses:
     """The English word of which `word` is another spelling: kronometer, chronometer."""
-    for key in map(skeleton, possible_stems(word, language)):
-        listed = open_table("international_words.tsv").get(key) if len(key) >= SHORTEST_COGNATE else None
-        if listed:
-            return [(english, COGNATE, "i") for english in listed.split(",")]
+    for stem in possible_stems(word, language):
+        if found := _spelt_otherwise(stem):
+            return [(english, COGNATE, "i") for english in found]
     return []
+
+
+@lru_cache(maxsize=1 << 15)
+def _spelt_otherwise(stem: str) -> tuple[str, ...]:
+    """The English words that a stem may be another spelling of; most languages have the same stems of a word."""
+    key = skeleton(stem)
+    listed = open_table("international_words.tsv").get(key) if len(key) >= SHORTEST_COGNATE else None
+    return tuple(listed.split(",")) if listed else ()
 
 
 @lru_cache(maxsize=1 << 14)

@@ -64,8 +64,8 @@ class StringArrays:
         self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], constants: Mapping[str, float]
     ) -> None:
         self._library = library
-        for function in (library.strings_near, library.strings_above, library.strings_in_order, library.strings_measures):
-            function.restype = c_int64
+        for name in ("near", "above", "in_order", "measures"):
+            getattr(library, f"strings_{name}").restype = c_int64
         self._held = [np.ascontiguousarray(arrays[part].view(kind)) for part, kind in _PARTS.items()]
         blob, start, *sizes, merging = map(len, self._held)
         if any(size != start - 1 for size in sizes):

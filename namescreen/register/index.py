@@ -84,7 +84,7 @@ class Index:
         if at is None:
             return np.zeros(0, np.uint32)
         words = self._lemma_words.one(at)
-        return words[self.form_defined[words] == at]
+        return np.asarray(words[self.form_defined[words] == at], np.uint32)
 
     def english(self, word: int) -> list[tuple[int, ...]]:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""

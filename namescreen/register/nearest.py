@@ -300,7 +300,9 @@ def _firsts(weight: Values, starts: Places, counts: Places) -> Places:
     return np.where(found < starts + counts, found, starts)
 
 
-def nearest(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] | None = None, exact: int = 0) -> tuple[Places, Values]:
+def nearest(
+    index: Index, name: Features, top: int, left_out: NDArray[np.bool_] | None = None, exact: int = 0
+) -> tuple[Places, Values]:
     """The `top` names of `index` closest to `name` overall, closest first, and how close they are.
 
     Names that have nothing in common with `name` (closeness 0) are not among them, nor those `left_out`.

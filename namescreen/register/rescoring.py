@@ -6,7 +6,6 @@ scores any two names (`closeness.many`), from what the register keeps of its nam
 
 from __future__ import annotations
 
-from functools import lru_cache
 from itertools import islice, product
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -31,7 +30,6 @@ if TYPE_CHECKING:
     from ..closeness import Features, Word
     from .index import Index
     from .phoneme_index import Codes
-    from .string_index import Strings
 
     Places = NDArray[np.int64]
     Values = NDArray[np.float64]
@@ -56,12 +54,15 @@ def fetched(index: Index, name: Features, top: int, left_out: NDArray[np.bool_] 
 def best_of(index: Index, name: Features, places: Places, top: int) -> list[tuple[int, float]]:
     """The `top` closest of some names of the index, with how close they are, closest first, equally close ones in the
     order of their first marks. Names with nothing in common (closeness 0) are left out."""
+    places = places[index.name_rows[places + 1] > index.name_rows[places]]  # those with words
+    if not name.segmentations or not len(places):
+        return []
     compared = Compared(index, name, places)
     overall = compared.scores(name).overall.round(DECIMALS)
-    places = compared.places
     marks = index.name_marks
     order = np.lexsort((marks.values[marks.start[places]], -overall))[:top]
-    return [(place, value) for place, value in zip(places[order].tolist(), overall[order].tolist(), strict=True) if value]
+    found = zip(places[order].tolist(), overall[order].tolist(), strict=True)
+    return [(place, value) for place, value in found if value > 0]
 
 
 class _Rows(NamedTuple):
@@ -72,12 +73,11 @@ class _Rows(NamedTuple):
 
 
 class Compared:
-    """One name against some of a register; `places` are those of them that have words."""
+    """One name against some of a register; all have words."""
 
     def __init__(self, index: Index, name: Features, places: Places) -> None:
-        self._index, self._name = index, name
-        has_words = index.name_rows[places + 1] > index.name_rows[places]
-        self.places = places[has_words]
+        self.index, self._name = index, name
+        self.places = places
         rows = index.rows_of_names(self.places)
         words, ends = index.row_words.gather(rows)
         held = distinct(words.astype(np.int64))
@@ -100,19 +100,20 @@ class Compared:
         self._look = many.looks(measures, same)
         self._sound = _sounds(index.name_codes, name.phoneme_codes, self.places, measures, same)
 
-    def scores(self, name: Features, weight: Callable[[Sequence[str]], Sequence[float]] | None = None) -> many.ManyScores:
+    def scores(
+        self, name: Features, weight: Callable[[Sequence[str]], Sequence[float]] | None = None
+    ) -> many.ManyScores:
         """The closeness of every name. `name` is the one compared, with the weights it has for some goods; `weight`
         gives those of other words, by default those that they have without goods."""
-        weights = held_weights = self._weight[self._held]
+        held_weights = self._weight[self._held]
         if weight is not None:
-            held_weights = np.array(weight([self._index.word(at) for at in self._words[self._held].tolist()]))
-        del weights
+            held_weights = np.array(weight([self.index.word(at) for at in self._words[self._held].tolist()]))
         length = self._length[self._held]
         parts = many.parts_by_words(name.segmentations, self._arrays, self._written.rows, held_weights, length)
         for said in english_readings(self._name.name.words):
             parts = self._translated(parts, plain_words(said), self._first)
         parts = self._translated(parts, plain_words(self._name.name.words), self._said)
-        telling = (self._length > 2) & (self._index.known[self._words] > 0)
+        telling = (self._length > 2) & (self.index.known[self._words] > 0)
         rows = self._written.rows
         says = np.logical_or.reduceat(np.logical_or.reduceat(telling[self._held][rows.words], rows.start), rows.first)
         meant = 1 * says + says_something(self._name.segmentations)
@@ -131,7 +132,7 @@ class Compared:
 
     def _as_said(self, written: many.Rows) -> _Rows:
         """The foreign names among these as they may be said in English (`closeness.vocabulary.english_readings`)."""
-        index = self._index
+        index = self.index
         foreign = np.diff(index.choices.start)[written.words] > 0 if len(written.words) else np.zeros(0, bool)
         rows: list[tuple[int, ...]] = []
         names, first = [], []
@@ -152,10 +153,11 @@ class Compared:
                     rows.extend(said)
         sizes = np.fromiter(map(len, rows), np.int64, len(rows))
         words_of = np.fromiter((word for row in rows for word in row), np.int64, int(sizes.sum()))
-        return _Rows(many.Rows(words_of, np.cumsum(sizes) - sizes, np.array(first, np.int64)), np.array(names, np.int64))
+        rows_said = many.Rows(words_of, np.cumsum(sizes) - sizes, np.array(first, np.int64))
+        return _Rows(rows_said, np.array(names, np.int64))
 
     def _word_arrays(self, word: Word, held: Places) -> many.WordArrays:
-        index = self._index
+        index = self.index
         place = index.words.find(word.letters)
         same = held == (-1 if place is None else place)
         measures = index.words.measures(word.letters, held)
@@ -169,7 +171,7 @@ class Compared:
         return self._meanings[letters]
 
     def _find_meaning(self, letters: str) -> Values:
-        index, words = self._index, self._words
+        index, words = self.index, self._words
         places = index.words_of_lemma(letters)
         same = np.isin(words, places[[index.word(at) == letters for at in places.tolist()]])
         if not has_senses(letters):

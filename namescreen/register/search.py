@@ -86,7 +86,7 @@ class _Finder:
         own = features(name)
         with damage_reported(self._scope.path) if self._scope.path else nullcontext():
             names = fetched(self._index, own, self._top, self._left_out)
-            found = best_of(self._index, own, names.tolist(), self._top)
+            found = best_of(self._index, own, names, self._top)
         return sorted(found, key=lambda one: (-one[1], self._scope.carriers(one[0])[0]))
 
 

@@ -74,7 +74,8 @@ class Strings(Texts):
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
         skeletons = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
         search = string_search(parts, self, skeletons)
-        self.near, self.above, self.in_order, self.measures = search.near, search.above, search.in_order, search.measures
+        self.near, self.above = search.near, search.above
+        self.in_order, self.measures = search.in_order, search.measures
 
     def find(self, text: str) -> int | None:
         """The place of `text`, or None."""

@@ -65,8 +65,8 @@ class StringSearch(Protocol):
         """The share of letters that each of these strings has in common with `text`, in order: Indel similarity."""
 
     def measures(self, text: str, places: Places) -> Similarities:
-        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, their similarity by
-        edits alone, and 1 where both look the same but for shapes easily confused. Noughts for an empty string;
+        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, their similarity
+        by edits alone, and 1 where both look the same but for shapes easily confused. Noughts for an empty string;
         `text` is not empty."""
 
 

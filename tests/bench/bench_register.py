@@ -93,12 +93,12 @@ def wall(work: Callable[[], object]) -> float:
 def found(index: Index, name: str) -> NDArray[np.float64]:
     """The scores of the closest names as the search finds them."""
     own = features(name)
-    return np.array([value for _, value in best_of(index, own, fetched(index, own, TOP).tolist(), TOP)])
+    return np.array([value for _, value in best_of(index, own, fetched(index, own, TOP), TOP)])
 
 
 def exhaustive(index: Index, name: str) -> NDArray[np.float64]:
     """The scores of the closest names, every name of the index scored."""
-    return np.array([value for _, value in best_of(index, features(name), range(len(index.names)), TOP)])
+    return np.array([value for _, value in best_of(index, features(name), np.arange(len(index.names)), TOP)])
 
 
 def share_found(found: NDArray[np.float64], best: NDArray[np.float64]) -> float:

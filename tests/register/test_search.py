@@ -11,7 +11,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from namescreen.closeness import Scores, compare, features, score
+from namescreen.closeness import Features, compare, features, score
+from namescreen.closeness.many import ManyScores
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter, Selection
 from namescreen.register import Register, open_prepared, prepare, read_register, rescoring
@@ -118,10 +119,13 @@ def test_marks_of_the_same_words_take_one_place_in_the_order_of_the_register(tmp
 def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_last_bit(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    bits = {"QUOIN MOSS": 0.7 + 2e-16, "MOSS QUOIN": 0.7, "ZED MOSS": 0.7 - 2e-16, "HERB": 0.2}
-    monkeypatch.setattr(
-        rescoring, "score", lambda one, other: Scores(0.0, 0.0, None, bits[" ".join(other.name.words).upper()])
-    )
+    bits = {"quoinmoss": 0.7 + 2e-16, "mossquoin": 0.7, "zedmoss": 0.7 - 2e-16, "herb": 0.2}
+
+    def scores(compared: rescoring.Compared, name: Features) -> ManyScores:
+        names = compared.index.names.texts(compared.places)
+        return ManyScores(*[np.array([bits[name] for name in names])] * 4)
+
+    monkeypatch.setattr(rescoring.Compared, "scores", scores)
     for marks in (["MOSS QUOIN", "QUOIN MOSS", "ZED MOSS"], ["ZED MOSS", "QUOIN MOSS", "MOSS QUOIN"]):
         (tmp_path / "m.txt").write_text("\n".join(["HERB", *marks, marks[0]]))
         register = read_register(tmp_path / "m.txt")

@@ -1,0 +1,42 @@
+"""What a search works out for many names at once is what is worked out for each pair, in every aspect."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from namescreen.closeness import features, goods_words, score
+from namescreen.closeness.weights import word_weight
+from namescreen.register import read_register
+from namescreen.register.rescoring import Compared
+
+MARKS = (
+    "Herbwick", "Herb Wick", "The Moss", "Warm Feather", "Boligrafo Verde", "Green Pen", "La Luna", "Moon", "Kronometer",
+    "Chronometer", "Hot Water", "Cold Water", "Antenatal", "Mated Assault", "Ended", "Baker Street", "Schmidt Taylor",
+    "Smith", "4ever Green", "Forever Green", "Forêt Tranquille", "Quiet Forest", "Modern", "Modem", "X", "γλαστρα",
+    "Kitchen Knife Kitchen", "Cats", "Cat", "Zarvoplanter", "Thymepot", "Thyme Pot", "Dimond", "Diamond", "Lily of the Valley",
+)  # fmt: skip
+NAMES = (*MARKS, "Parenthood Rodin", "Herbwik", "Kräutertee", "Crazy", "Pen", "Feather Bed", "Reignsip", "a")
+
+
+@pytest.mark.parametrize("goods", ["", "planters and kitchen herbs, pens"])
+def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> None:
+    (tmp_path / "marks.txt").write_text("\n".join(MARKS), encoding="utf-8")
+    register = read_register(tmp_path / "marks.txt")
+    index = register.index()
+    places = np.arange(len(index.names))
+    marks = [register.columns[int(index.name_marks.one(place)[0])].text for place in places.tolist()]
+    described = goods_words(goods)
+    seen = 0
+    for name in NAMES:
+        own = features(name, described)
+        found = Compared(index, features(name), places).scores(
+            own, (lambda words: [word_weight(word, described) for word in words]) if goods else None
+        )
+        for at, mark in enumerate(marks):
+            wanted = [np.nan if value is None else value for value in score(own, features(mark, described))]
+            assert [aspect[at] for aspect in found] == pytest.approx(wanted, abs=1e-12, nan_ok=True), (name, mark)
+            seen += 1
+    assert seen == len(NAMES) * len(MARKS)
