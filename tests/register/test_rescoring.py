@@ -13,10 +13,12 @@ from namescreen.register import read_register
 from namescreen.register.rescoring import Compared
 
 MARKS = (
-    "Herbwick", "Herb Wick", "The Moss", "Warm Feather", "Boligrafo Verde", "Green Pen", "La Luna", "Moon", "Kronometer",
+    "Herbwick", "Herb Wick", "The Moss", "Warm Feather", "Boligrafo Verde", "Green Pen", "La Luna", "Moon",
+    "Kronometer",
     "Chronometer", "Hot Water", "Cold Water", "Antenatal", "Mated Assault", "Ended", "Baker Street", "Schmidt Taylor",
     "Smith", "4ever Green", "Forever Green", "Forêt Tranquille", "Quiet Forest", "Modern", "Modem", "X", "γλαστρα",
-    "Kitchen Knife Kitchen", "Cats", "Cat", "Zarvoplanter", "Thymepot", "Thyme Pot", "Dimond", "Diamond", "Lily of the Valley",
+    "Kitchen Knife Kitchen", "Cats", "Cat", "Zarvoplanter", "Thymepot", "Thyme Pot", "Dimond", "Diamond",
+    "Lily of the Valley",
 )  # fmt: skip
 NAMES = (*MARKS, "Parenthood Rodin", "Herbwik", "Kräutertee", "Crazy", "Pen", "Feather Bed", "Reignsip", "a")
 
