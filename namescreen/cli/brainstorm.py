@@ -115,7 +115,7 @@ def brainstorm(
     """Make candidate names from concept words, the best and most varied first, each with how it was made.
 
     What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers
-    beside it run from 0 to 1, 1 the better end: how much of the brief its sources touch (evokes), how usual its
+    beside it run from 0 to 1, 1 the better end: how much of the brief its sources bring to mind (evokes), how usual its
     letters and sounds are (says), how indirectly it speaks of the goods (indirect; how distinctive a name is, screen
     judges). A name with an unlucky reading in the brief's languages, or all but the same as a mark, is left out; how
     many were is told, and --all lists them.
@@ -203,7 +203,7 @@ IDEAS = (
 
 def show_ideas(brief: Brief, limit: int, form: Format) -> None:
     """Write the meanings of the concepts, then the words names are made from, the weightiest first."""
-    from namescreen.generation.evocation import Evocation
+    from namescreen.generation.brief_terms import BriefTerms
     from namescreen.generation.ideas import ideas_of
     from namescreen.generation.senses import chosen_senses
     from namescreen.lexicon import lexicon
@@ -219,7 +219,7 @@ def show_ideas(brief: Brief, limit: int, form: Format) -> None:
         sys.stdout.write("\n")
     rows = [
         {"word": idea.word, "kind": idea.kind, "why": idea.why, "term": idea.term, "weight": idea.weight}
-        for idea in ideas_of(brief, Evocation.of(brief))[:limit]
+        for idea in ideas_of(brief, BriefTerms.of(brief))[:limit]
     ]
     show(rows, IDEAS, form)
 

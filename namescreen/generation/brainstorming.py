@@ -1,4 +1,4 @@
-"""Brainstorming: proposals from every construction, judged, sifted, and given out diverse, best first.
+"""Brainstorming: proposals from every construction, scored, filtered, and given out best first, with variety.
 
 Constructions are drawn from in waves, so that a rich brief does not explode: a wave takes so many proposals of
 each, all of them are scored, and the best of what is in hand are given out page by page. What is kept in
@@ -33,11 +33,11 @@ __all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidate
 _QUOTA = {"found": 300, "pair": 500, "changed": 250, "figure": 140, "affix": 120, "foreign": 100, "blend": 150}
 """Proposals of each construction in a wave."""
 
-_PATIENCE = 20  # waves without a single name that fits, after which an endless construction is given up
+_PATIENCE = 20  # waves without a name that fits, after which an endless construction is given up
 _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
-_EAGER = 4  # so many pages are each the best of a whole wave, then two of each, and so on
-_STIR = 0.04  # so far chance, as the seed says, moves a score: names of like worth change places
-_FOND = 0.3  # the power to which what was learned of a word moves the score of a name
+_EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
+_STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
+_FOND = 0.3  # the power of a word's learned factor in the score of a name
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
 
@@ -132,9 +132,9 @@ def _construction(name: str) -> str | None:
 
 
 class _BloomFilter:
-    """A bounded memory of what was met: a bit field that forgets nothing and now and then knows too much.
+    """A bounded set of texts: it forgets nothing, but sometimes takes a new text for one that it holds.
 
-    Two places of 2**24 for each entry: after a million entries about one new name in eighty is taken for old.
+    Two places of 2**24 for each entry: after a million entries about one new name in eighty is taken for a known one.
     """
 
     def __init__(self) -> None:
@@ -167,7 +167,7 @@ class Candidates(Iterator[Candidate]):
         without = tuple(word for text in taste.without for word in tokenize(text))
         self._material: Material = gather(brief, seed=seed, without=without, weights=dict(taste.words))
         self._ideas = {idea.word: idea for idea in reversed(self._material.ideas)}
-        self._judge = Judge(weights_of(brief), self._material.evocation, self._material.ideas, brief.goods)
+        self._judge = Judge(weights_of(brief), self._material.brief_terms, self._material.ideas, brief.goods)
         self._flags = Flags(brief, register)
         self._streams = {
             name: propose(self._material)
@@ -184,7 +184,7 @@ class Candidates(Iterator[Candidate]):
         return next(self._pages)
 
     def _turn(self) -> Iterator[Candidate]:
-        """Candidates, page by page; the first wave is judged before the first is given out."""
+        """Candidates, page by page; the first wave is scored before the first candidate is given out."""
         in_hand: list[Judged] = []
         fruitless = given = 0
         while self._streams or in_hand:
@@ -195,7 +195,7 @@ class Candidates(Iterator[Candidate]):
             in_hand += fresh
             in_hand.sort(key=lambda entry: (-entry[0].score, entry[0].text))
             del in_hand[_IN_HAND:]
-            # early pages are the best of all that is at hand; whoever reads on for long wants names sooner
+            # early pages are the best of all candidates; later ones come from fewer, so that they come sooner
             for _ in range(1 + given // _EAGER):
                 page, in_hand = choose(in_hand, self._about, self._checked)
                 given += 1
@@ -231,7 +231,7 @@ class Candidates(Iterator[Candidate]):
         )  # fmt: skip
 
     def _fondness(self, proposal: Proposal) -> float:
-        """A factor around 1 for what was learned of its sources."""
+        """A factor around 1 from what was learned about its sources."""
         learned = [self._taste.words.get(source, 1.0) for source in proposal.sources]
         return float((sum(learned) / len(learned)) ** _FOND)
 
@@ -241,7 +241,7 @@ class Candidates(Iterator[Candidate]):
         return idea.term if idea else ""
 
     def _passes(self, proposal: Proposal) -> bool:
-        """Whether a proposal is new and keeps the brief's limits; what costs more to know is asked in `_checked`."""
+        """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""
         letters = proposal.letters
         if not letters.startswith(self._starts) or letters in self._dropped:
             return False
@@ -250,7 +250,7 @@ class Candidates(Iterator[Candidate]):
             return False
         if proposal.construction not in AS_IT_IS and len(proposal.words) == 1 and zipf(letters) >= _ORDINARY:
             return False
-        if any(_kin(a, b) for a, b in combinations(proposal.sources, 2)):
+        if any(_are_forms_of_one(a, b) for a, b in combinations(proposal.sources, 2)):
             return False
         return self._seen.add(proposal.text.casefold())
 
@@ -276,6 +276,6 @@ class Candidates(Iterator[Candidate]):
         return replace(candidate, flags=verdict)
 
 
-def _kin(one: str, other: str) -> bool:
-    """Whether two words are forms of one (ring, ringer): together they say nothing more."""
+def _are_forms_of_one(one: str, other: str) -> bool:
+    """Whether two words are forms of one (ring, ringer), which together say nothing more."""
     return one[:4] == other[:4] and (len(one) > 3 or len(other) > 3)

@@ -15,9 +15,9 @@ class Proposal:
     `text` is as it would be written; `words` its folded words; `sources` the words it was made from, as they
     stand among the ideas; `stem` what it shares with its near-duplicates; `sounds` how it is meant to be said
     (ARPAbet with stress; empty if only its spelling is known). `join` in [0, 1] says how cleanly its parts meet,
-    `clear` in [0, 1] how readily the sources are seen in it. `original` is the familiar word or saying behind it,
-    if any, `heard` in [0, 1] how nearly that is still heard, and `behind` in [0, 1] how much it has to do with the
-    brief itself.
+    `clear` in [0, 1] how easily readers recognise its sources. `original` is the familiar word or saying behind it, if
+    any, `heard` in [0, 1] how nearly that is still heard, and `behind` in [0, 1] how much it has to do with the brief
+    itself.
     """
 
     text: str
@@ -35,7 +35,7 @@ class Proposal:
 
     @property
     def letters(self) -> str:
-        """The folded letters without division."""
+        """The folded letters without spaces."""
         return "".join(self.words)
 
 

@@ -1,4 +1,4 @@
-"""What is worth knowing before a name is liked too much: unlucky readings, and marks it nearly is."""
+"""Remarks on a candidate: unlucky readings, and marks that it nearly equals."""
 
 from __future__ import annotations
 
@@ -18,13 +18,13 @@ __all__ = ["Flags", "Refusal"]
 
 _MILD = 1  # severity (0 to 3) from which a reading in a language of the brief keeps a name out
 _SAME, _NEAR = 0.9, 0.8
-"""Likeness of letters to a mark (1 - edit distance / longer length) from which a name is left out as all but the
-same, and from which it is remarked on: one letter in ten, one in five. Sound, meaning and goods are looked at
-when the shortlist is screened."""
+"""Similarity of letters to a mark (1 - edit distance / longer length) from which a name is left out as nearly the same,
+and from which it gets a remark: one letter in ten, one in five. Sound, meaning and goods are looked at when the
+shortlist is screened."""
 
 
-_SURE = 0.9  # probability from which a hearer is taken to write a word
-_AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # what else is heard in them is meant
+_SURE = 0.9  # probability from which a hearer is assumed to write a word
+_AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # other words heard in them are intended
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +37,7 @@ class Refusal:
 
 
 class Flags:
-    """Looks at names for one brief."""
+    """Checks names for one brief."""
 
     def __init__(self, brief: Brief, register: Register | None) -> None:
         self._languages = tuple(dict.fromkeys(("en", *brief.languages)))
@@ -78,7 +78,7 @@ class Flags:
 
 
 def _taken_for(proposal: Proposal) -> str | None:
-    """The other word that nearly everybody would write who hears a coined name; None if there is none."""
+    """The other word that nearly everybody who hears a coined name would write; None if there is none."""
     if len(proposal.words) > 1 or not proposal.sounds or proposal.construction in _AS_THEY_ARE:
         return None
     best = spellings(proposal.sounds, limit=1)

@@ -1,8 +1,8 @@
-"""From the terms of a brief to ideas: words with a meaning that names may be made of, each with why it is here.
+"""From the terms of a brief to ideas: words that names may be made of, with their meanings and the reason for each.
 
 The knowledge is ours (wordlists/curated/): existing words that a product may be named after, words of other languages
-and figures of lore, each with its meaning in a few words, and short vivid words by world. An idea is as good as it
-touches the terms of the brief, by itself or by its meaning.
+and figures of lore, each with its meaning in a few words, and short vivid words by world. An idea is as good as its
+association with the terms of the brief, by the word itself or by its meaning.
 """
 
 from __future__ import annotations
@@ -15,13 +15,13 @@ from typing import TYPE_CHECKING, NamedTuple
 from ..brief import Brief
 from ..tables import open_table
 from ..text import fold
-from .evocation import Evocation
+from .brief_terms import BriefTerms
 from .senses import unfit
 from .vocabulary import Word, pictures, places
 from .vocabulary import word as word_facts
 
 if TYPE_CHECKING:
-    from .evocation import Places, Touches
+    from .brief_terms import Associations, Places
 
 __all__ = ["Idea", "first_names", "ideas_of"]
 
@@ -44,15 +44,15 @@ class Idea:
     """A word to make names of.
 
     `kind` says where it comes from: "concept" and "goods" (the brief), "world" (a short vivid word), "find" (an
-    existing word with its `meaning`), "foreign", "lore". `touches` say how strongly it touches each term of the
-    brief, `term` is the one it touches most, and `weight` in [0, 1] how relevant it is to the brief as a whole.
+    existing word with its `meaning`), "foreign", "lore". `associations` are those with each term of the brief,
+    `term` the one with the strongest, and `weight` in [0, 1] the relevance to the whole brief.
     `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5.
     """
 
     word: str
     kind: str
     meaning: str
-    touches: Touches = field(compare=False, repr=False)
+    associations: Associations = field(compare=False, repr=False)
     term: str
     weight: float
     standing: float = 0.5
@@ -103,7 +103,11 @@ def _known() -> tuple[_Known, ...]:
         pairs = (entry.rpartition(":") for entry in keys.split())
         found.append(
             _Known(
-                kind, word, meaning, tuple((other, int(w) / 100) for other, _, w in pairs), tuple(facets.split()),
+                kind,
+                word,
+                meaning,
+                tuple((other, int(w) / 100) for other, _, w in pairs),
+                tuple(facets.split()),
                 float(standing or 0.5),
             )
         )
@@ -115,7 +119,7 @@ class _Lists(NamedTuple):
 
     owners: Places
     places: Places
-    weights: Touches
+    weights: Associations
     starts: Places
 
 
@@ -170,115 +174,118 @@ def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
     return tuple((tuple(about.split()), tuple(words.split(", "))) for about, words in rows)
 
 
-def ideas_of(brief: Brief, evocation: Evocation, *, without: Iterable[str] = ()) -> tuple[Idea, ...]:
+def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = ()) -> tuple[Idea, ...]:
     """Every idea of a brief, the most relevant first; none that holds a dropped word or one to avoid."""
     avoided = {fold(word) for word in (*brief.avoid, *without)}
     found: dict[tuple[str, str], Idea] = {}
-    for idea in (*_own(evocation), *_meant(evocation), *_vivid(evocation)):
+    for idea in (*_words_of_the_brief(brief_terms), *_words_with_meaning(brief_terms), *_world_words(brief_terms)):
         key = ("foreign" if idea.kind == "foreign" else "", idea.word.casefold())
         if idea.word.casefold() not in avoided and (key not in found or found[key].weight < idea.weight):
             found[key] = idea
     return tuple(sorted(found.values(), key=lambda idea: (-idea.weight, idea.kind, idea.word)))
 
 
-def _own(evocation: Evocation) -> Iterator[Idea]:
+def _words_of_the_brief(brief_terms: BriefTerms) -> Iterator[Idea]:
     import numpy as np
 
-    for place, term in enumerate(evocation.terms):
-        touches = np.zeros(len(evocation.terms), np.float32)
-        touches[place] = 1.0
+    for place, term in enumerate(brief_terms.terms):
+        associations = np.zeros(len(brief_terms.terms), np.float32)
+        associations[place] = 1.0
         weight = 0.5 if term.is_concept else _GOODS * term.weight
-        yield Idea(term.word, "concept" if term.is_concept else "goods", "", touches, term.word, weight)
+        yield Idea(term.word, "concept" if term.is_concept else "goods", "", associations, term.word, weight)
 
 
-def _meant(evocation: Evocation) -> Iterator[Idea]:
-    """Words with a meaning that touches the brief, or that are known to suit what it speaks of."""
-    touches = _touches(evocation)
-    weights = evocation.relevances(touches)
-    terms = {term.word for term in evocation.terms}
+def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
+    """Words whose meaning is associated with the brief, or that are known to suit its subjects."""
+    associations = _associations(brief_terms)
+    weights = brief_terms.relevances(associations)
+    terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
         known = _known()[place]
         if known.kind not in ("first", "title") and known.word.casefold() not in terms:
-            term = evocation.terms[evocation.best(touches[place])].word
+            term = brief_terms.terms[brief_terms.best_term(associations[place])].word
             yield Idea(
-                known.word, known.kind, known.meaning, touches[place], term, float(weights[place]), known.standing
+                known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing
             )
 
 
-def _touches(evocation: Evocation) -> Touches:
-    """How strongly each word with a meaning touches each term: by its meaning, by itself, by what it is apt for."""
+def _associations(brief_terms: BriefTerms) -> Associations:
+    """The association of each word that has a meaning with each term: by its meaning, by itself, by what it is apt
+    for."""
     import numpy as np
 
-    found = np.zeros((len(_known()), len(evocation.terms)), np.float32)
+    found = np.zeros((len(_known()), len(brief_terms.terms)), np.float32)
     keys, facets = _keys(), _facets()
-    found[keys.owners] = _MEANT * evocation.meanings(keys.places, keys.weights, keys.starts)
+    found[keys.owners] = _MEANT * brief_terms.of_meanings(keys.places, keys.weights, keys.starts)
     if len(facets.owners):
-        for place, term in enumerate(evocation.terms):
-            apt = np.maximum.reduceat(term.reach[facets.places] ** _FACET_SHARPER * facets.weights, facets.starts)
+        for place, term in enumerate(brief_terms.terms):
+            apt = np.maximum.reduceat(
+                term.associations[facets.places] ** _FACET_SHARPER * facets.weights, facets.starts
+            )
             found[facets.owners, place] = np.maximum(found[facets.owners, place], apt)
     known, at = _single_finds()
-    np.maximum.at(found, known, _OWN * evocation.reach[:, at].T)
-    suited = _apt(evocation)
+    np.maximum.at(found, known, _OWN * brief_terms.associations[:, at].T)
+    suited = _suitable(brief_terms)
     for place, one in enumerate(_known()):
-        if one.kind in ("find", "lore") and (touches := suited.get(one.word.casefold())) is not None:
-            found[place] = np.maximum(found[place], touches)
+        if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
+            found[place] = np.maximum(found[place], associations)
     return found
 
 
 @cache
 def _single_finds() -> tuple[list[int], list[int]]:
     """The existing words that are one word, among all that is known, and their places."""
-    rows = [
-        (at, places()[one.word]) for at, one in enumerate(_known()) if one.kind == "find" and one.word in places()
-    ]
+    rows = [(at, places()[one.word]) for at, one in enumerate(_known()) if one.kind == "find" and one.word in places()]
     return [at for at, _ in rows], [place for _, place in rows]
 
 
-def _apt(evocation: Evocation) -> dict[str, Touches]:
-    """The words that suit what the brief speaks of, each with how surely it touches each term."""
+def _suitable(brief_terms: BriefTerms) -> dict[str, Associations]:
+    """The words that suit the subjects of the brief, each with its association with each term."""
     import numpy as np
 
-    found: dict[str, Touches] = {}
+    found: dict[str, Associations] = {}
     for about, words in _suits():
-        standing = _standings(evocation, about)
+        standing = _world_relevance(brief_terms, about)
         if standing.any():
             for place, one in enumerate(words):
-                touches = standing * np.float32(max(0.3, 1 - _LATER * place))
-                found[one] = np.maximum(touches, found[one]) if one in found else touches
+                associations = standing * np.float32(max(0.3, 1 - _LATER * place))
+                found[one] = np.maximum(associations, found[one]) if one in found else associations
     return found
 
 
-def _vivid(evocation: Evocation) -> Iterator[Idea]:
-    """Short vivid words of the worlds that the brief speaks of."""
+def _world_words(brief_terms: BriefTerms) -> Iterator[Idea]:
+    """Short vivid words of the worlds that the brief belongs to."""
     import numpy as np
 
-    best: dict[str, Touches] = {}
+    best: dict[str, Associations] = {}
     for about, words in _worlds():
-        standing = _standings(evocation, about)
+        standing = _world_relevance(brief_terms, about)
         if not standing.any():
             continue
         for word in words:
-            own = evocation.word(word)
-            touches = np.where(standing > 0, standing * (_WORLD + (1 - _WORLD) * own), 0.7 * own)
-            best[word] = np.maximum(touches, best[word]) if word in best else touches
+            own = brief_terms.of_word(word)
+            associations = np.where(standing > 0, standing * (_WORLD + (1 - _WORLD) * own), 0.7 * own)
+            best[word] = np.maximum(associations, best[word]) if word in best else associations
     for word in pictures():
         if word not in best:
-            best[word] = evocation.word(word)
-    terms = {term.word for term in evocation.terms}
-    for word, touches in best.items():
-        weight = evocation.relevance(touches)
+            best[word] = brief_terms.of_word(word)
+    terms = {term.word for term in brief_terms.terms}
+    for word, associations in best.items():
+        weight = brief_terms.relevance(associations)
         if weight >= (_PICTURE if word_facts(word).charm == 1 else _LEAST) and word not in terms and not unfit(word):
-            yield Idea(word, "world", "", touches, evocation.terms[evocation.best(touches)].word, weight)
+            yield Idea(
+                word, "world", "", associations, brief_terms.terms[brief_terms.best_term(associations)].word, weight
+            )
 
 
-def _standings(evocation: Evocation, about: tuple[str, ...]) -> Touches:
-    """How surely each term speaks of a world: less where no other term has to do with it, as a word alone may mean
-    something else there (salt of the bath, salt of the table)."""
+def _world_relevance(brief_terms: BriefTerms, about: tuple[str, ...]) -> Associations:
+    """How surely each term belongs to a world: less if no other term does, because a single word may mean something
+    else there (bath salt, table salt)."""
     import numpy as np
 
-    met = evocation.reach[:, [places()[word] for word in about if word in places()]]
+    met = brief_terms.associations[:, [places()[word] for word in about if word in places()]]
     if not met.shape[1]:
-        return np.zeros(len(evocation.terms), np.float32)
+        return np.zeros(len(brief_terms.terms), np.float32)
     top = met.max(axis=1)
     first = (met * (1 - _LATER * np.arange(met.shape[1]))).max(axis=1)
     order = np.argsort(-top)
@@ -286,5 +293,5 @@ def _standings(evocation: Evocation, about: tuple[str, ...]) -> Touches:
     others[order[0]] = top[order[1]] if len(top) > 1 else 1.0
     agreed = np.minimum(1.0, others / _NAMED)
     named = first * (_ALONE + (1 - _ALONE) * agreed)
-    loose = np.where(top >= np.where(evocation.concepts, _FIRM, _SURE), first, 0.0) * (_ALONE_LOOSE + agreed**2 / 2)
+    loose = np.where(top >= np.where(brief_terms.concepts, _FIRM, _SURE), first, 0.0) * (_ALONE_LOOSE + agreed**2 / 2)
     return np.asarray(np.where(top >= _NAMED, named, loose), np.float32)

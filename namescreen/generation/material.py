@@ -1,4 +1,4 @@
-"""What the constructions work with: the ideas of a brief by what they serve for, its tones, and its limits."""
+"""What the constructions work with: the ideas of a brief by kind, its tones, and its limits."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from typing import TypeVar
 
 from ..brief import Brief
 from ..text import fold
-from .evocation import Evocation
+from .brief_terms import BriefTerms
 from .ideas import Idea, ideas_of
 from .senses import unfit
 
@@ -37,9 +37,9 @@ _OFF_TONE = 0.55
 """What is left of an affix's weight where the brief asks for other tones."""
 _SHORTEST, _LONGEST = 3, 7  # letters of a word that may be half of a name
 _KNOWN = 2.7  # Zipf frequency of a word that is known by itself
-_FIRM = 0.2, 0.33  # how strongly a short word must touch some term; the second for one that weighs a name down
-_CARRIES = 0.33  # how strongly a word that carries a name must touch a term
-_STIR = 0.12  # by how much a seed stirs the weights
+_FIRM = 0.2, 0.33  # association with some term that a short word needs; the second for a word that weighs a name down
+_CARRIES = 0.33  # association with a term that a word needs to carry a name
+_STIR = 0.12  # by how much a seed varies the weights
 
 First = TypeVar("First")
 Second = TypeVar("Second")
@@ -50,7 +50,7 @@ class Material:
     """Everything a construction may draw on; ideas stand weightiest first."""
 
     ideas: tuple[Idea, ...]
-    evocation: Evocation
+    brief_terms: BriefTerms
     tones: frozenset[str]
     most_letters: int
     most_words: int
@@ -62,8 +62,8 @@ class Material:
 
     @cached_property
     def short(self) -> tuple[Idea, ...]:
-        """Short words fit to be part of a name: known nouns, verbs and adjectives of one or two syllables that touch
-        a term by themselves, without their meaning being told; or whose picture pleases in any name."""
+        """Short words fit to be part of a name: known nouns, verbs and adjectives of one or two syllables that are
+        associated with a term by themselves, without their meaning being told; or whose picture pleases in any name."""
         found = []
         for idea in self.of_kind("world", "find", "concept", "goods"):
             if not idea.word.isalpha() or idea.pos == "r" or unfit(idea.word):
@@ -73,28 +73,32 @@ class Material:
                     continue
                 idea = self._by_itself(idea)
             sized = _SHORTEST <= len(idea.word) <= _LONGEST and 1 <= idea.facts.beats <= 2
-            pleases = idea.facts.charm == 1 or self.evocation.strongest(idea.touches) >= _FIRM[idea.facts.charm == 0]
+            pleases = (
+                idea.facts.charm == 1 or self.brief_terms.strongest(idea.associations) >= _FIRM[idea.facts.charm == 0]
+            )
             if idea.kind == "concept" or (sized and pleases):
                 found.append(idea)
         return tuple(sorted(found, key=lambda idea: (-idea.weight, idea.word)))
 
     def is_firm(self, idea: Idea) -> bool:
-        """Whether a short word touches a term so strongly that it can carry a name by itself."""
-        return idea.kind == "concept" or self.evocation.strongest(idea.touches) >= _CARRIES
+        """Whether a short word is associated with a term so strongly that it can carry a name by itself."""
+        return idea.kind == "concept" or self.brief_terms.strongest(idea.associations) >= _CARRIES
 
     def _by_itself(self, idea: Idea) -> Idea:
-        """A word that is found by its meaning, as it touches the brief where its meaning is not told."""
-        touches = self.evocation.word(idea.word)
-        share = idea.weight / max(1e-9, self.evocation.relevance(idea.touches))
-        term = self.evocation.terms[self.evocation.best(touches)].word
-        return replace(idea, touches=touches, term=term, weight=share * self.evocation.relevance(touches))
+        """A word that was found by its meaning, with its association when the meaning is not told."""
+        associations = self.brief_terms.of_word(idea.word)
+        share = idea.weight / max(1e-9, self.brief_terms.relevance(idea.associations))
+        term = self.brief_terms.terms[self.brief_terms.best_term(associations)].word
+        return replace(
+            idea, associations=associations, term=term, weight=share * self.brief_terms.relevance(associations)
+        )
 
     def fits_tone(self, tones: str) -> float:
         """1 if any of these tones is asked for (or none is), less otherwise."""
         return 1.0 if not self.tones or self.tones & set(tones.split()) else _OFF_TONE
 
     def rng(self, purpose: str) -> random.Random:
-        """A source of chance of its own for each purpose, the same for the same seed."""
+        """A separate random generator for each purpose, the same for the same seed."""
         return random.Random(f"{self.seed} {purpose}")
 
 
@@ -108,17 +112,17 @@ def gather(
     brief: Brief, *, seed: int, without: Sequence[str] = (), weights: Mapping[str, float] | None = None
 ) -> Material:
     """The material of a brief. `without` are dropped words; `weights` raise or lower ideas by what was learned."""
-    evocation = Evocation.of(brief, without=without)
+    brief_terms = BriefTerms.of(brief, without=without)
     learned = weights or {}
     rng = random.Random(f"{seed} ideas")
-    # the seed stirs the weights a little, so that another seed shows other names of like worth
+    # the seed varies the weights a little, so that another seed shows other names of similar worth
     ideas = [
         replace(idea, weight=idea.weight * learned.get(idea.word, 1.0) * rng.uniform(1 - _STIR, 1.0))
-        for idea in ideas_of(brief, evocation, without=without)
+        for idea in ideas_of(brief, brief_terms, without=without)
     ]
     ideas.sort(key=lambda idea: (-idea.weight, idea.kind, idea.word))
     tones = frozenset(tone for tone in map(tone_of, brief.tone) if tone)
-    return Material(tuple(ideas), evocation, tones, brief.most_letters, brief.most_words or 3, seed)
+    return Material(tuple(ideas), brief_terms, tones, brief.most_letters, brief.most_words or 3, seed)
 
 
 def best_pairs(

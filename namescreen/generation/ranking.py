@@ -19,21 +19,21 @@ from ..pronunciation.phonotactics import pronounceability
 from ..tables import open_table
 from ..text import fold, split_closed_compound
 from .blending.letter_statistics import surprise
+from .brief_terms import NAMED, BriefTerms
 from .candidate import Proposal
-from .evocation import NAMED, Evocation
 from .ideas import Idea
 from .vocabulary import word
 from .word_sounds import is_vowel
 
 if TYPE_CHECKING:
-    from .evocation import Touches
+    from .brief_terms import Associations
 
 __all__ = ["PARTS", "Judge", "default_weights", "resemblance", "syllables"]
 
 PARTS = {
-    "sense": "how much of the brief its sources touch together: 1 = two concepts as well as any word does",
-    "true": "how strongly the weakest of its sources touches one term of the brief, and loosely a second one",
-    "apart": "how far its two sources touch different terms: 1 = each another one; 0.5 where there is one source",
+    "sense": "how much of the brief its sources bring to mind: 1 = two concepts as well as any word does",
+    "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
+    "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "picture": "how concrete its sources are: 1 = seen at a glance",
@@ -64,7 +64,7 @@ _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 AS_IT_IS = frozenset(("found", "foreign", "figure"))
 """Constructions that take words as they are."""
-_ALONE, _LOOSELY = 0.5, 0.35  # what is left of a touch that stands alone; a second touch that is enough
+_ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
@@ -125,21 +125,21 @@ def _groups(word: str) -> int:
 class Judge:
     """Scores proposals for one brief. The parts follow from the proposal alone, so batches equal singles."""
 
-    def __init__(self, weights: Weights, evocation: Evocation, ideas: Sequence[Idea], goods: str) -> None:
+    def __init__(self, weights: Weights, brief_terms: BriefTerms, ideas: Sequence[Idea], goods: str) -> None:
         self.weights = weights
-        self._evocation = evocation
+        self._brief_terms = brief_terms
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
-        self._touches: dict[str, Touches] = {word: idea.touches for word, idea in self._ideas.items()}
+        self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
         self._goods = frozenset(fold(goods).replace("-", " ").replace(",", " ").split())
-        self._own = {term.word for term in evocation.terms if term.is_concept or term.weight >= NAMED}
-        self._named = {term.word for term in evocation.terms if not term.is_concept and term.weight >= NAMED}
+        self._own = {term.word for term in brief_terms.terms if term.is_concept or term.weight >= NAMED}
+        self._named = {term.word for term in brief_terms.terms if not term.is_concept and term.weight >= NAMED}
 
     def knowing(self, ideas: Sequence[Idea]) -> Judge:
         """This judge with these ideas put in place of what it knew of their words."""
-        judge = Judge(self.weights, self._evocation, (), "")
+        judge = Judge(self.weights, self._brief_terms, (), "")
         judge._ideas = {**self._ideas, **{idea.word: idea for idea in ideas}}
-        judge._touches = {**self._touches, **{idea.word: idea.touches for idea in ideas}}
+        judge._associations = {**self._associations, **{idea.word: idea.associations for idea in ideas}}
         judge._goods = self._goods
         return judge
 
@@ -147,14 +147,14 @@ class Judge:
         """Every part of `PARTS` for a proposal."""
         import numpy as np
 
-        touches = [self._of(source) for source in proposal.sources]
+        associations = [self._of(source) for source in proposal.sources]
         words = [source.casefold() for source in proposal.sources]
         known = self._ideas.get(proposal.sources[0])
         many = len(words) > 1
         return {
-            "sense": self._evocation.relevance(reduce(np.maximum, touches)),
-            "true": min(map(_true, touches)),
-            "apart": _apart(touches[0], touches[1]) if many else 0.5,
+            "sense": self._brief_terms.relevance(reduce(np.maximum, associations)),
+            "true": min(map(_true, associations)),
+            "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
             "picture": _mean(map(_picture, words)),
@@ -182,10 +182,10 @@ class Judge:
         total = sum(weights[name] for name in parts)
         return sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
 
-    def _of(self, source: str) -> Touches:
-        found = self._touches.get(source)
+    def _of(self, source: str) -> Associations:
+        found = self._associations.get(source)
         if found is None:
-            found = self._touches[source] = self._evocation.word(source.casefold())
+            found = self._associations[source] = self._brief_terms.of_word(source.casefold())
         return found
 
     def _told(self, proposal: Proposal, words: Sequence[str]) -> float:
@@ -209,10 +209,10 @@ class Judge:
             return 0.7
         if self._goods & {word, *lexicon().bases(word)}:
             return 1.0
-        if any(len(term.word) > 3 and term.word in word for term in self._evocation.terms):
+        if any(len(term.word) > 3 and term.word in word for term in self._brief_terms.terms):
             return 0.8
         return max(
-            (_same_thing(word, term.word) * (1.0 if not term.is_concept else 0.8) for term in self._evocation.terms),
+            (_same_thing(word, term.word) * (1.0 if not term.is_concept else 0.8) for term in self._brief_terms.terms),
             default=0.0,
         )
 
@@ -230,8 +230,8 @@ def _head(meaning: str) -> str:
     return before
 
 
-def _apart(one: Touches, other: Touches) -> float:
-    """1 if two words touch different terms, 0 if all that the weaker one touches the other touches as well."""
+def _apart(one: Associations, other: Associations) -> float:
+    """1 if two words are associated with different terms, 0 if the other shares all associations of the weaker one."""
     weaker = min(float(one.max()), float(other.max()))
     return 1 - float(one.clip(max=other).max()) / weaker if weaker else 0.0
 
@@ -253,12 +253,12 @@ def _same_thing(one: str, other: str) -> float:
     return 0.9 if first.sense == second.sense else 0.6 * (second.sense in first.above)
 
 
-def _true(touches: Touches) -> float:
-    """How surely a word stands for something in the brief: a second term that it touches shows that the first is meant
-    so (salt of the bath, salt of the table)."""
-    if len(touches) == 1:
-        return float(touches[0])
-    first, second = sorted(touches.tolist(), reverse=True)[:2]
+def _true(associations: Associations) -> float:
+    """How surely a word stands for something in the brief: an association with a second term confirms the sense of the
+    first (bath salt, table salt)."""
+    if len(associations) == 1:
+        return float(associations[0])
+    first, second = sorted(associations.tolist(), reverse=True)[:2]
     return float(first * (_ALONE + (1 - _ALONE) * min(1.0, second / _LOOSELY)))
 
 

@@ -13,13 +13,13 @@ __all__ = ["chosen_senses", "guide_words", "meaning_found", "unfit", "usable_wor
 
 
 _HIGHEST, _STEP = 9, 0.07
-"""So many steps broader an everyday word may stand (a seal is an animal in seven), and what each costs."""
-_BESIDE = 12  # senses beside one that are asked about
+"""The most steps up to an everyday word (a seal is an animal in seven), and the cost of each."""
+_BESIDE = 12  # the most neighbouring senses considered
 _NEARLY = 0.6  # of the association with a sense's words, where no broader word is the one that is wanted
 
 
 def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
-    """The senses of a concept that its wanted meanings point at; all of them if none is wanted, or none fits."""
+    """The senses of a concept that its wanted meanings select; all of them if none is wanted, or none fits."""
     senses = lexicon().senses(fold(concept.word))
     scores = [_fit(sense, concept) for sense in senses]
     best = max(scores, default=0.0)
@@ -59,8 +59,8 @@ def _broader(sense: Sense) -> tuple[str, ...]:
 
 
 def guide_words(concept: Concept) -> tuple[str, ...]:
-    """The words that point at the wanted meanings of a concept: those of the brief, then those of the chosen senses
-    and of their broader ones. Empty if no meaning is wanted."""
+    """The words that guide to the wanted meanings of a concept: those of the brief, then those of the chosen senses and
+    of their broader ones. Empty if no meaning is wanted."""
     if not concept.senses:
         return ()
     found = {fold(part): None for meaning in concept.senses for part in fold(meaning).replace(",", " ").split()}

@@ -1,7 +1,7 @@
-"""Which of the judged names make a page: good ones of every kind, no word more than twice, nothing said twice.
+"""Which of the scored names make a page: good ones of every kind, no word more than twice, no idea repeated.
 
-The names of a page are chosen one by one, each the best of those left after what it has in common with the names
-before it is taken off its score. So a page reads as a person's list would, and the scores do not fall evenly.
+The names of a page are chosen one by one: each is the best of the rest, after a penalty for what it has in common with
+the names before it. So a page reads as a person's list would, and the scores do not fall evenly.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ Judged = tuple[Candidate, Proposal]
 _SHARE = {"found": 13, "pair": 1.8, "changed": 1.4, "figure": 2.6, "affix": 0.6, "foreign": 0.6}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
 _SELDOM = {"affix": 0.05, "foreign": 0.05, "changed": 0.02, "pair": 0.02}
-"""What even the first name of a construction costs that seldom pleased readers."""
+"""The penalty for even the first name of a construction that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.2  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
@@ -51,7 +51,7 @@ def choose(
         if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in words) or used[f"stem {_stem(proposal)}"]:
             continue
         now = _cost(candidate, words, terms_of(candidate), used) - candidate.score
-        if now > value + 1e-9:  # something like it has been taken since
+        if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heap, (now, place))
             continue
         gone.add(place)

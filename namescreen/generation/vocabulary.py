@@ -1,7 +1,7 @@
 """What is known of single words: part of speech, frequency, how concrete and how pleasant, sounds, leading sense.
 
-For the words of our own ideas it stands in one table, so that a page of names costs few look-ups; for any other word it
-is asked of the lexicon, with the same answer.
+The facts on our own ideas stand in one table, so that a page of names needs few look-ups; any other word is looked up
+in the lexicon, with the same result.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""How generation hears a word: one narrow door to the pronunciation room."""
+"""The pronunciation of a word, as generation needs it."""
 
 from __future__ import annotations
 

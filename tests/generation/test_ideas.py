@@ -1,4 +1,4 @@
-"""Ideas: words with a meaning that touches the brief, by the chosen senses, each with why it is here."""
+"""Ideas: words with a meaning associated with the brief, by the chosen senses, each with why it is here."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation.evocation import Evocation
+from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.senses import chosen_senses, meaning_found, unfit
 from namescreen.generation.vocabulary import are_rivals, word
@@ -17,7 +17,7 @@ from namescreen.lexicon import lexicon, zipf
 
 
 def ideas(brief: Brief, *without: str) -> tuple[Idea, ...]:
-    return ideas_of(brief, Evocation.of(brief, without=without), without=without)
+    return ideas_of(brief, BriefTerms.of(brief, without=without), without=without)
 
 
 def test_ideas_stand_weightiest_first_and_each_says_why(studio: Brief) -> None:
@@ -26,7 +26,7 @@ def test_ideas_stand_weightiest_first_and_each_says_why(studio: Brief) -> None:
     assert weights == sorted(weights, reverse=True)
     assert all(0 < weight <= 1 for weight in weights)
     assert {idea.word for idea in found if idea.kind == "concept"} == {"clay", "herb", "sip", "spring"}
-    terms = {term.word for term in Evocation.of(studio).terms}
+    terms = {term.word for term in BriefTerms.of(studio).terms}
     assert all(idea.term in terms and idea.why for idea in found)
     assert all(idea.meaning for idea in found if idea.kind in ("find", "foreign", "lore"))
 
@@ -75,7 +75,7 @@ def test_an_unknown_concept_still_serves() -> None:
 
 def test_a_word_of_the_goods_counts_less_than_a_concept_and_less_for_what_they_are_made_of() -> None:
     brief = Brief(goods="teapots of stoneware for gardeners", concepts=(Concept("steam"),))
-    weights = {term.word: term.weight for term in Evocation.of(brief).terms}
+    weights = {term.word: term.weight for term in BriefTerms.of(brief).terms}
     assert weights["steam"] == 1 > weights["teapot"] > weights["stoneware"]
 
 

@@ -24,7 +24,7 @@ def proposal(text: str, *sources: str, construction: str = "pair") -> Proposal:
 
 @pytest.fixture(scope="module")
 def judge(studio: Brief, material: Material) -> Judge:
-    return Judge(weights_of(studio), material.evocation, material.ideas, studio.goods)
+    return Judge(weights_of(studio), material.brief_terms, material.ideas, studio.goods)
 
 
 def test_every_part_is_a_share_and_so_is_the_score(judge: Judge, material: Material) -> None:
@@ -58,7 +58,7 @@ def test_unknown_weights_are_refused_together(studio: Brief) -> None:
 
 def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
     weights = weights_of(replace(studio, ranking_weights={name: float(name == "length") for name in PARTS}))
-    only_length = Judge(weights, material.evocation, material.ideas, studio.goods)
+    only_length = Judge(weights, material.brief_terms, material.ideas, studio.goods)
     long, short = proposal("Understanding Clay", "clay"), proposal("Clayring", "clay", "ring")
     assert only_length.score(only_length.parts(short), "pair") == only_length.parts(short)["length"]
     assert only_length.score(only_length.parts(short), "pair") > only_length.score(only_length.parts(long), "pair")

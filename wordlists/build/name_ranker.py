@@ -26,11 +26,11 @@ from numpy.typing import NDArray
 from sources import write_table
 
 from namescreen.brief import Brief, Concept
+from namescreen.generation.brief_terms import BriefTerms, informativeness
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.constructions.changed import behind, heard
 from namescreen.generation.constructions.pair import seam
-from namescreen.generation.evocation import Evocation, weigh_down
 from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.ranking import PARTS, Judge
 from namescreen.generation.word_sounds import sounds_of
@@ -92,32 +92,32 @@ def read(data: Sequence[Path], briefs: Sequence[Path]) -> list[Rated]:
         with path.open(encoding="utf-8", newline="") as file:
             rows = [row for row in csv.DictReader(file) if row["kind"] and row["words"]]
         for row in rows:
-            judge, evocation, known = judges[row["brief"]]
+            judge, brief_terms, known = judges[row["brief"]]
             kind = KINDS.get(row["kind"], row["kind"])
-            proposal, ideas = _proposal(row["name"], kind, row["words"], evocation, known)
+            proposal, ideas = _proposal(row["name"], kind, row["words"], brief_terms, known)
             rating = ((float(row["maker"]) + float(row["consultant"])) / 2 - 1) / 6
             made = row["source"] == "consultant"
             found.append(Rated(row["brief"], kind, made, judge.knowing(ideas).parts(proposal), rating))
             if rating >= GOOD:
                 elsewhere = order[(order.index(row["brief"]) + 1 + len(found) % (len(order) - 1)) % len(order)]
-                judge, evocation, known = judges[elsewhere]
-                proposal, ideas = _proposal(row["name"], kind, row["words"], evocation, known)
+                judge, brief_terms, known = judges[elsewhere]
+                proposal, ideas = _proposal(row["name"], kind, row["words"], brief_terms, known)
                 parts = judge.knowing(ideas).parts(proposal)
                 found.append(Rated(row["brief"], kind, made, parts, MISPLACED, misplaced=True))
     return found
 
 
-def _judge(brief: dict[str, object]) -> tuple[Judge, Evocation, dict[str, Idea]]:
+def _judge(brief: dict[str, object]) -> tuple[Judge, BriefTerms, dict[str, Idea]]:
     goods, concepts = str(brief["goods"]), brief["concepts"]
     assert isinstance(concepts, list)
     whole = Brief(goods=goods, concepts=tuple(map(Concept, concepts)))
-    evocation = Evocation.of(whole)
-    known = {idea.word: idea for idea in reversed(ideas_of(whole, evocation))}
-    return Judge({}, evocation, (), goods), evocation, known
+    brief_terms = BriefTerms.of(whole)
+    known = {idea.word: idea for idea in reversed(ideas_of(whole, brief_terms))}
+    return Judge({}, brief_terms, (), goods), brief_terms, known
 
 
 def _proposal(
-    name: str, kind: str, words: str, evocation: Evocation, known: dict[str, Idea]
+    name: str, kind: str, words: str, brief_terms: BriefTerms, known: dict[str, Idea]
 ) -> tuple[Proposal, list[Idea]]:
     """The proposal that a construction would have made, and the ideas it was made of."""
     pieces = [_piece(piece) for piece in words.split(";")]
@@ -127,7 +127,7 @@ def _proposal(
     if kind == "figure" and len(pieces) > 1:
         pieces = pieces[1:]
     ideas = [
-        known[fold(form)] if not meaning and fold(form) in known else _idea(form, meaning, evocation)
+        known[fold(form)] if not meaning and fold(form) in known else _idea(form, meaning, brief_terms)
         for form, meaning in pieces
     ]
     sources = tuple(idea.word for idea in ideas)
@@ -151,7 +151,7 @@ def _proposal(
         clear,
         original,
         heard(sounds, original) if original else 0.0,
-        behind(evocation, original) if original else 0.0,
+        behind(brief_terms, original) if original else 0.0,
     ), ideas
 
 
@@ -164,12 +164,12 @@ def _piece(text: str) -> tuple[str, str]:
     return form, meaning.rstrip(") ")
 
 
-def _idea(form: str, meaning: str, evocation: Evocation) -> Idea:
-    keys = [(word, weigh_down(word) ** 0.5) for word in re.findall("[a-z]+", fold(meaning))]
-    touches = evocation.word(fold(form))
+def _idea(form: str, meaning: str, brief_terms: BriefTerms) -> Idea:
+    keys = [(word, informativeness(word) ** 0.5) for word in re.findall("[a-z]+", fold(meaning))]
+    associations = brief_terms.of_word(fold(form))
     if keys:
-        touches = np.maximum(evocation.meaning(keys), touches)
-    return Idea(fold(form), "world", meaning, touches, "", evocation.relevance(touches))
+        associations = np.maximum(brief_terms.of_meaning(keys), associations)
+    return Idea(fold(form), "world", meaning, associations, "", brief_terms.relevance(associations))
 
 
 def _seen(words: Sequence[str], sources: Sequence[str]) -> float:

@@ -86,7 +86,7 @@ FEATURES = {
 
 
 class Similarity:
-    """How alike the stretches of two sources sound: both tables are worked out once for a pair.
+    """The similarity in sound of stretches of two sources; both tables are computed once for a pair.
 
     Edit distance over sounds, where changing a vowel for a vowel, or a consonant for a consonant, costs 0.7,
     and one for the other 1.3 (set by hand: a vowel never sounds like a consonant).
@@ -177,7 +177,7 @@ def _sounds(cut: Cut, similarity: Similarity, found: dict[str, float]) -> None:
     p, q, sounds, lead, trail = _best_seam(cut)
     heads, tails = similarity.heads(p, q), similarity.tails(p, q)
     many_a, many_b, many = len(a.bare), len(b.bare), len(sounds)
-    # what is kept of a word is like itself, so only the stretch that was replaced can differ
+    # the kept part of a word is unchanged, so only the replaced stretch can differ
     found["like_second"] = 1 - heads / max(many, many_b, 1)
     found["like_first"] = 1 - tails / max(many, many_a, 1)
     found["replaced_alike"] = 1 - heads / max(p, q, 1)

@@ -1,4 +1,4 @@
-"""How letters sit in English: which words begin or end with them, and how usual their trigrams are."""
+"""Letters in English: which words begin or end with them, and how usual their trigrams are."""
 
 from __future__ import annotations
 
@@ -67,7 +67,7 @@ def _doubt(table: str, part: str, word: str) -> float:
 
 @lru_cache(maxsize=4096)
 def weight(word: str) -> float:
-    """log2 of the square root of a word's occurrences per thousand million: how soon it comes to mind."""
+    """log2 of the square root of a word's occurrences per thousand million: how readily it comes to mind."""
 
     return max(_UNSEEN, zipf(word) / 2 * math.log2(10))
 

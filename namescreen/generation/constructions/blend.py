@@ -24,7 +24,7 @@ _DOUBT = 10.0  # bits at which a kept part no longer says which word it came fro
 
 
 def propose(material: Material) -> Iterator[Proposal]:
-    """The best blends of pairs of short words that touch different terms of the brief."""
+    """The best blends of pairs of short words associated with different terms of the brief."""
     words = [idea for idea in material.short if material.is_firm(idea)][:_WORDS]
     pairs = (
         (a, b) for a, b in best_pairs(words, words, lambda idea: idea.weight) if a.word != b.word and a.term != b.term

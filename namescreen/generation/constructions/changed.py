@@ -11,8 +11,8 @@ from ...lexicon import kinds, zipf
 from ...pronunciation.alignment import sound_similarity
 from ...pronunciation.phones import VOWEL_LETTERS, code_of
 from ...tables import open_table
+from ..brief_terms import BriefTerms
 from ..candidate import Proposal
-from ..evocation import Evocation
 from ..ideas import Idea
 from ..material import Material, title
 from ..vocabulary import word
@@ -73,28 +73,28 @@ def propose(material: Material) -> Iterator[Proposal]:
     ranked = []
     for idea in _audible(material):
         code = code_of(idea.facts.sounds)
-        sure = material.evocation.strongest(idea.touches)
+        sure = material.brief_terms.strongest(idea.associations)
         for place in dict.fromkeys(place for key in _keys(code) for place in places.get(key, ())):
             slot = every[place]
             if _fits(material, idea, slot) and sound_match(code, slot) >= _GIVES_WAY:
                 proposal = changed(idea, slot)
                 if proposal.heard >= _HEARD:
                     if slot.original not in suits:
-                        suits[slot.original] = behind(material.evocation, slot.original)
+                        suits[slot.original] = behind(material.brief_terms, slot.original)
                     proposal = replace(proposal, behind=suits[slot.original])
                     ranked.append((proposal.heard * (0.4 + proposal.behind) * sure, proposal))
     ranked.sort(key=lambda entry: (-entry[0], entry[1].text))
     return (proposal for _, proposal in ranked)
 
 
-def behind(evocation: Evocation, original: str) -> float:
-    """How much an original has to do with a brief, in [0, 1]: as its word does that touches it most."""
+def behind(brief_terms: BriefTerms, original: str) -> float:
+    """How strongly an original is associated with a brief, in [0, 1]: as strongly as its closest word."""
     words = [one for one in original.casefold().replace("-", " ").split() if "function word" not in kinds(one)]
-    return max((evocation.strongest(evocation.word(one)) for one in words), default=0.0)
+    return max((brief_terms.strongest(brief_terms.of_word(one)) for one in words), default=0.0)
 
 
 def _audible(material: Material) -> Iterator[Idea]:
-    """Short words that a hearer must know at once: the brief's own, and others that touch a term firmly."""
+    """Short words that a hearer must know at once: those of the brief, and others strongly associated with a term."""
     return iter([idea for idea in material.short if material.is_firm(idea)][:_WORDS])
 
 

@@ -1,4 +1,5 @@
-"""Pairs: two short vivid words that touch different terms of the brief, closed up (Fernsill) or joined (Fern & Sill).
+"""Pairs: two short vivid words associated with different terms of the brief, closed up (Fernsill) or joined (Fern &
+Sill).
 
 A compound names by its second word what its first narrows down (L. Bauer, English Word-Formation, 1983, ch. 7); joined
 by "and", two words of like weight stand side by side, as partners' names do.
@@ -25,26 +26,26 @@ _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
 _SAME_START = 0.15  # what the same first sound adds to a joined pair
-_SURE = 0.55  # how strongly each word must touch some term to count whole
+_SURE = 0.55  # association with some term at which a word counts in full
 
 
 def propose(material: Material) -> Iterator[Proposal]:
-    """Closed pairs and joined ones, those that touch the brief most widely with the most charm first."""
+    """Closed and joined pairs, those with the widest association with the brief and the most charm first."""
     import numpy as np
 
-    evocation = material.evocation
+    brief_terms = material.brief_terms
     words = sorted(material.short, key=lambda idea: (-idea.weight - _CHARM * idea.facts.charm, idea.word))[:_WORDS]
-    strength = [evocation.strongest(idea.touches) for idea in words]
-    touches = np.array([idea.touches for idea in words])
-    together = [evocation.relevances(np.maximum(touches, idea.touches)).tolist() for idea in words]
-    shared = [np.minimum(touches, idea.touches).max(axis=1, initial=0.0).tolist() for idea in words]
+    strength = [brief_terms.strongest(idea.associations) for idea in words]
+    associations = np.array([idea.associations for idea in words])
+    together = [brief_terms.relevances(np.maximum(associations, idea.associations)).tolist() for idea in words]
+    shared = [np.minimum(associations, idea.associations).max(axis=1, initial=0.0).tolist() for idea in words]
     ranked = []
     for (i, a), (j, b) in permutations(enumerate(words), 2):
         if a.word[:4] == b.word[:4] or (a.kind in _OWN and b.kind in _OWN):
             continue
         weaker = min(strength[i], strength[j])
         apart = 1 - shared[i][j] / max(weaker, 1e-6)
-        # two words for one thing say it twice; a loose tie says nothing: such pairs come last
+        # two words for one thing say it twice, a loose association says nothing: such pairs come last
         sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart)
         worth = sure * (together[i][j] + _CHARM * (a.facts.charm + b.facts.charm))
         if len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and (

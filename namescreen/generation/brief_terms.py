@@ -1,0 +1,222 @@
+"""The terms of a brief, and how strongly a word, or a meaning, is associated with each of them.
+
+A brief is a handful of terms: its concepts, and the content words of its goods. A word is associated with a term by
+`lexicon.association`. A word with a meaning is also associated by the best word of that meaning, the more strongly the
+more of the meaning belongs to the brief. A name is worth showing if its words are associated with more than one term.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from functools import cached_property, lru_cache
+from typing import TYPE_CHECKING, Any
+
+from ..brief import Brief, Concept
+from ..lexicon import association, kinds, lexicon, zipf
+from ..text import fold
+from .senses import guide_words, usable_words
+from .vocabulary import are_rivals, associations, is_known, places, rivals, synonyms
+
+if TYPE_CHECKING:
+    import numpy as np
+
+    Places = np.ndarray[Any, np.dtype[np.int64]]
+    Associations = np.ndarray[Any, np.dtype[np.float32]]
+    """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
+
+__all__ = ["NAMED", "BriefTerms", "Term", "informativeness"]
+
+_WEAKEST = 0.15  # weaker associations are chance
+_SHARPER = 1.6  # a power: close associations say more than many loose ones
+_OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a word with the same leading sense
+_RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
+_GOODS = 10  # content words of the goods that become terms, the first ones
+NAMED, _GOODS_WEIGHT = 0.75, 0.45  # beside 1 for a concept: a noun that names the goods, another word said of them
+_OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
+_SPREAD_LEAST, _SPREAD_FULL = (
+    0.4,
+    0.45,
+)  # factor if only one word of a meaning is associated; the mean association that counts in full
+_STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
+"""What the strongest association adds to relevance, then the next ones: two strong ones make a word apt."""
+_VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
+"""Words of goods lists that distinguish no kind of goods (ours)."""
+_MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on"))
+
+
+@dataclass(frozen=True)
+class Term:
+    """A word of the brief: `weight` 1 for a concept, less for a word of the goods; `associations` are those
+    with each word of our ideas, by `vocabulary.places`."""
+
+    word: str
+    weight: float
+    is_concept: bool
+    associations: Associations = field(compare=False, repr=False)
+
+
+@dataclass(frozen=True)
+class BriefTerms:
+    """The terms of a brief, concepts first."""
+
+    terms: tuple[Term, ...]
+
+    @classmethod
+    def of(cls, brief: Brief, *, without: Iterable[str] = ()) -> BriefTerms:
+        """The terms of `brief`, but for the words in `without`."""
+        dropped = {fold(word) for word in without}
+        concepts = [
+            Term(word, 1.0, True, _in_chosen_sense(concept, word))
+            for concept in brief.concepts
+            for word in usable_words(concept.word)
+            if word not in dropped
+        ]
+        terms = {term.word: term for term in concepts}
+        for word, weight in _goods_words(brief).items():
+            forms = (word, *lexicon().bases(word))
+            if not any(form in terms or form in dropped for form in forms) and len(terms) < len(concepts) + _GOODS:
+                term = forms[-1]
+                terms[term] = Term(term, weight, False, _associations_of(term))
+        return cls(tuple(terms.values()))
+
+    @cached_property
+    def weights(self) -> Associations:
+        """The weight of each term."""
+        import numpy as np
+
+        return np.array([term.weight for term in self.terms], np.float32)
+
+    @cached_property
+    def concepts(self) -> np.ndarray[Any, np.dtype[np.bool_]]:
+        """Whether each term is a concept."""
+        import numpy as np
+
+        return np.array([term.is_concept for term in self.terms], bool)
+
+    @cached_property
+    def associations(self) -> Associations:
+        """The association of each term with each word of our ideas: a row for each term."""
+        import numpy as np
+
+        return np.array([term.associations for term in self.terms], np.float32).reshape(len(self.terms), -1)
+
+    def of_word(self, word: str) -> Associations:
+        """How strongly a word is associated with each term."""
+        import numpy as np
+
+        if is_known(word):
+            return np.asarray(self.associations[:, places()[word]])
+        return np.array(
+            [1.0 if word == term.word else _association_with(term.word, word) for term in self.terms], np.float32
+        )
+
+    def of_meanings(self, keys: Places, weights: Associations, starts: Places) -> Associations:
+        """How strongly meanings are associated with each term, a row for each meaning: by the best word of the meaning,
+        less if the rest of the meaning has nothing to do with the brief. `keys` are the places of the words of one
+        meaning after the other, `weights` their weights in [0, 1], `starts` where each meaning starts; none is
+        empty."""
+        import numpy as np
+
+        rows, best = [], np.zeros(len(keys), np.float32)
+        for term in self.terms:  # one by one: a brief of a thousand concepts would fill the memory
+            strength = term.associations[keys]
+            np.maximum(best, strength * np.float32(term.weight), out=best)
+            rows.append(np.maximum.reduceat(strength * weights, starts))
+        spread = np.add.reduceat(best * weights, starts) / np.add.reduceat(weights, starts)
+        share = _SPREAD_LEAST + (1 - _SPREAD_LEAST) * np.minimum(1.0, spread / _SPREAD_FULL)
+        return np.asarray((np.array(rows) * share).T, np.float32)
+
+    def of_meaning(self, keys: Iterable[tuple[str, float]]) -> Associations:
+        """How strongly one meaning is associated with each term; `keys` are its words with their weights in [0, 1]."""
+        import numpy as np
+
+        known = [(places()[key], weight) for key, weight in keys if key in places()]
+        if not known:
+            return np.zeros(len(self.terms), np.float32)
+        at, weights = zip(*known, strict=True)
+        return np.asarray(self.of_meanings(np.array(at), np.array(weights, np.float32), np.array([0]))[0])
+
+    def relevance(self, associations: Associations) -> float:
+        """Relevance to the whole brief, in [0, 1]: full association with one concept gives half, with two 0.8."""
+        return float(self.relevances(associations[None, :])[0])
+
+    def relevances(self, associations: Associations) -> Associations:
+        """`relevance` of each row."""
+        import numpy as np
+
+        found = associations * self.weights
+        most = min(len(_STEPS), found.shape[1])
+        best = -np.sort(np.partition(-found, most - 1, axis=1)[:, :most], axis=1) if most else found
+        return np.asarray(best @ np.array(_STEPS[:most], np.float32) / sum(_STEPS[:4]), np.float32).clip(0.0, 1.0)
+
+    def best_term(self, associations: Associations) -> int:
+        """The place of the term with the strongest weighted association."""
+        return int((associations * self.weights).argmax())
+
+    def strongest(self, associations: Associations) -> float:
+        """The strongest weighted association."""
+        return float((associations * self.weights).max(initial=0.0))
+
+
+def informativeness(word: str) -> float:
+    """How informative a word of a text is, in [0, 1]: common words say little."""
+    return max(0.25, min(1.0, (6.6 - zipf(word)) / 2.6))
+
+
+def _goods_words(brief: Brief) -> dict[str, float]:
+    """The content words of the goods, each with its weight: more for the nouns that name the goods, before the first
+    word that says of what or for what they are; less for what is no noun."""
+    found: dict[str, float] = {}
+    for text in (brief.goods, brief.product):
+        names = True
+        for token in fold(text).replace("-", " ").split():
+            word = token.strip(".,:;()'")
+            if found and (word in _MADE_OF or word in _MADE_FOR):
+                names = False
+            plain = len(word) > 2 and word.isalpha() and word.isascii() and word not in _VAGUE
+            if plain and "function word" not in kinds(word):
+                bases = lexicon().bases_by_pos(word)
+                noun = "n" in bases or not bases
+                weight = NAMED if names else _GOODS_WEIGHT * informativeness(word)
+                found.setdefault(word, weight * (1.0 if noun else 0.5))
+            names = names and not token.endswith((",", ":", ";"))
+    return found
+
+
+def _in_chosen_sense(concept: Concept, word: str) -> Associations:
+    """The associations of a concept. Where a meaning is chosen, words that belong to that meaning too count in full,
+    the others little."""
+    import numpy as np
+
+    own = _associations_of(word)
+    guides = guide_words(concept)
+    if not guides:
+        return own
+    meant = np.max([_associations_of(guide) for guide in guides], axis=0)
+    here = places().get(word)
+    if here is not None:  # the word itself, among the guides, does not tell its sense
+        meant[here] = 0.0
+    found = own * np.where(meant > 0, 1.0, _OFF_SENSE)
+    return np.asarray(np.maximum(found, meant * np.where(own > 0, 0.9, 0.7)), np.float32)
+
+
+@lru_cache(maxsize=1 << 14)
+def _association_with(term: str, word: str) -> float:
+    """The association of a term with a word that is not among our ideas."""
+    value = association(term, word) or 0.0
+    return (_OTHER * value**_SHARPER if value >= _WEAKEST else 0.0) * (_RIVAL if are_rivals(term, word) else 1.0)
+
+
+@lru_cache(maxsize=128)
+def _associations_of(term: str) -> Associations:
+    """The association of a word with each word of our ideas; 1 for itself and its base forms. Do not change the
+    result."""
+    import numpy as np
+
+    value = associations(term)
+    found = np.where(value >= _WEAKEST, _OTHER * value**_SHARPER, 0.0)
+    found[rivals(term)] *= _RIVAL
+    found[synonyms(term)] = _SYNONYM
+    found[[places()[form] for form in (term, *lexicon().bases(term)) if form in places()]] = 1.0
+    return np.asarray(found, np.float32)
