@@ -9,13 +9,11 @@ from __future__ import annotations
 from array import array
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from itertools import chain, islice, product
+from itertools import chain, islice
 from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
 
-from ..closeness.features import SEGMENTATIONS
-from ..closeness.sound import merge_double_phonemes
 from ..marks.reader import Progress
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
@@ -23,6 +21,7 @@ from .index import HAS_BASE_FORMS, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
 from .phoneme_index import code_arrays
 from .processes import in_workers, processors, running, without_collection
+from .word_entries import WordEntry, combined_codes, combined_segmentations, read_meanings, read_words
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -48,27 +47,6 @@ TABLES = (
     "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv", "word_kinds.tsv",
     "foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv",
 )  # fmt: skip
-MOST_CODES = 3
-"""Readings of a whole name that are kept, as in `closeness.sound`."""
-VARIED = 5
-"""Words of a name that vary in how they are said, as in `pronunciation.pronounce_words`."""
-SURELY_LESS = 1 - 1e-12
-"""A share below another times this factor stays below it, whatever both are multiplied by: the margin is far larger
-than the rounding over all the words that a name can have."""
-
-_Reading = tuple[str, float, str]
-"""The phoneme code of a word read as written, its probability, and its phones with a space after each."""
-
-
-class _Word(NamedTuple):
-    """What the index keeps of one word; `readings` are those of the word as written."""
-
-    codes: tuple[str, ...]
-    weight: float
-    facts: WordFacts
-    segmentations: tuple[tuple[str, ...], ...] = ()
-    readings: tuple[_Reading, ...] = ()
-    one_reading_aloud: bool = False
 
 
 @without_collection()
@@ -108,7 +86,7 @@ class _Named(NamedTuple):
     codes: tuple[str, ...]
 
 
-def _reused(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _Named]]:
+def _reused(base: Index, keys: set[str]) -> tuple[dict[str, WordEntry], dict[str, _Named]]:
     """The words and names of an index that are among `keys`."""
     texts = base.all_words()
     word_codes, name_codes = base.word_codes.lists(), base.name_codes.lists()
@@ -127,7 +105,7 @@ def _reused(base: Index, keys: set[str]) -> tuple[dict[str, _Word], dict[str, _N
             names[key] = _Named(segmentations, name_codes[name])
             used.update(word for segmentation in segmentations for word in segmentation)
     words = {
-        text: _Word(word_codes[at], float(base.weight[at]), facts[at])
+        text: WordEntry(word_codes[at], float(base.weight[at]), facts[at])
         for at, text in enumerate(texts[: len(base.words)])
         if text in used
     }
@@ -205,9 +183,9 @@ def _tokenized(texts: list[str]) -> list[str]:
     return [" ".join(tokenize(text)) for text in texts]
 
 
-def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, _Word]:
+def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, WordEntry]:
     """Every word of the names, and every part of a closed word."""
-    words: dict[str, _Word] = {}
+    words: dict[str, WordEntry] = {}
     wanted = sorted({word for key in keys for word in key.split()})
     done = 0
     if len(wanted) >= WORTH_PRELOADING:
@@ -216,7 +194,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
         joint_model().preload()
     while wanted:
         total = len(words) + len(wanted)
-        for part, found in workers.map(_read_words, wanted, WORDS_A_TASK):
+        for part, found in workers.map(read_words, wanted, WORDS_A_TASK):
             words.update(zip(part, found, strict=True))
             done += len(part)
             if progress:
@@ -226,53 +204,13 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     return words
 
 
-def _only_said(words: dict[str, _Word], workers: _Workers) -> dict[str, _Word]:
-    """The words that stand in no name, only in what foreign ones mean in English: of them the meaning is compared."""
+def _only_said(words: dict[str, WordEntry], workers: _Workers) -> dict[str, WordEntry]:
+    """Words that stand in no name, only in the English meaning of foreign ones: they are compared by meaning alone."""
     wanted = {said for word in words.values() for choice in word.facts.english for said in choice}
-    found: dict[str, _Word] = {}
-    for part, read in workers.map(_read_said, sorted(wanted - words.keys()), WORDS_A_TASK):
+    found: dict[str, WordEntry] = {}
+    for part, read in workers.map(read_meanings, sorted(wanted - words.keys()), WORDS_A_TASK):
         found.update(zip(part, read, strict=True))
     return found
-
-
-def _read_said(words: list[str]) -> list[_Word]:
-    from ..closeness.vocabulary import word_facts
-    from ..closeness.weights import word_weight
-
-    return [_Word((), word_weight(word), word_facts(word)._replace(english=())) for word in words]
-
-
-def _read_words(words: list[str]) -> list[_Word]:
-    from ..closeness.sound import phoneme_codes_of
-    from ..closeness.vocabulary import segmentations, word_facts
-    from ..closeness.weights import word_weight
-
-    # One step after another for all words, so that its memory stays in the cache: the search through the spelling
-    # alone goes through more memory than all the rest.
-    read_as_one = [_has_one_reading_aloud(word) for word in words]
-    readings = [_language_neutral_codes(word) if whole else () for word, whole in zip(words, read_as_one, strict=True)]
-    facts = list(map(word_facts, words))
-    parts = list(map(segmentations, words))
-    codes = list(map(phoneme_codes_of, words))
-    weights = list(map(word_weight, words))
-    return list(map(_Word, codes, weights, facts, parts, readings, read_as_one))
-
-
-def _has_one_reading_aloud(word: str) -> bool:
-    """Whether a word is read aloud in one way, as written."""
-    from ..text import parse, ways_to_say
-
-    letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
-    return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
-
-
-def _language_neutral_codes(word: str) -> tuple[_Reading, ...]:
-    from ..closeness.sound import READINGS
-    from ..pronunciation import pronounce
-
-    return tuple(
-        [(merge_double_phonemes(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)]
-    )
 
 
 class _Names(NamedTuple):
@@ -308,9 +246,9 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
                 segmentations, codes = parts[0].segmentations, parts[0].codes
             else:
                 if not parts or not compounds.isdisjoint(texts):
-                    segmentations = _segmentations(parts)
+                    segmentations = combined_segmentations(parts)
                 if several_readings.isdisjoint(texts):
-                    codes = _combined_codes([part.readings for part in parts if part.readings])
+                    codes = combined_codes([part.readings for part in parts if part.readings])
                 else:
                     codes = ()
                     special.append(at)
@@ -324,36 +262,6 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
             names.codes[at] = said
         del special[: len(part)]
     return names
-
-
-def _combined_codes(choices: list[tuple[_Reading, ...]]) -> tuple[str, ...]:
-    """The codes of the most probable readings of these words one after another; equally probable ones in order of their
-    phones. The spaces keep the order of lists of phones."""
-    if not choices:
-        return ()
-    ways = list(choices[0])
-    for at, readings in enumerate(choices[1:], 1):
-        if at >= VARIED:
-            readings = readings[:1]
-        least = 0.0
-        if len(ways) * len(readings) > MOST_CODES:
-            # A reading outside the most probable ones stays outside.
-            shares = [way[1] * reading[1] for way in ways for reading in readings]
-            shares.sort()
-            least = shares[-MOST_CODES] * SURELY_LESS
-        ways = [
-            (said + code if said[-1:] != code[:1] else said + code[1:], share, phones + more)
-            for said, before, phones in ways
-            for code, after, more in readings
-            if (share := before * after) >= least
-        ]
-    if len(ways) > 1:
-        ways.sort(key=_by_probability)
-    return tuple(dict.fromkeys([way[0] for way in ways[:MOST_CODES]]))
-
-
-def _by_probability(reading: _Reading) -> tuple[float, str]:
-    return -reading[1], reading[2]
 
 
 def _spoken_codes(keys: list[str]) -> list[tuple[str, ...]]:
@@ -383,8 +291,8 @@ class _Vocabulary(NamedTuple):
     that are `_only_said`, which come after them where all are numbered."""
 
     texts: list[str]
-    words: dict[str, _Word]
-    said: dict[str, _Word]
+    words: dict[str, WordEntry]
+    said: dict[str, WordEntry]
 
 
 def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
@@ -436,13 +344,3 @@ def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> N
     marks = np.argsort(name_of_mark, kind="stable")
     arrays["name_marks"] = marks.astype(np.uint32)
     arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(names + 1)).astype(np.uint32)
-
-
-def _segmentations(parts: list[_Word]) -> tuple[tuple[str, ...], ...]:
-    """The segmentations of a name, as `closeness.features` makes them: the written one first."""
-    found: dict[tuple[str, ...], None] = {}
-    for choice in product(*[part.segmentations for part in parts]):
-        found.setdefault(tuple(chain.from_iterable(choice)))
-        if len(found) >= SEGMENTATIONS:
-            break
-    return tuple(filter(None, found))

@@ -201,9 +201,7 @@ class Compared:
         return many.meanings(related, associated, opposite, comparable, english, same)
 
 
-def _sounds(
-    codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_]
-) -> Values:
+def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_]) -> Values:
     """`closeness.sound.sound` of one word or name and each of these; NaN where one cannot be read aloud."""
     if not own or not len(places):
         return np.where(same, 1.0, np.nan)

@@ -1,0 +1,118 @@
+"""What an index keeps of one word, and what follows from its words for a name."""
+
+from __future__ import annotations
+
+from itertools import chain, product
+from typing import TYPE_CHECKING, NamedTuple
+
+from ..closeness.features import SEGMENTATIONS
+from ..closeness.sound import merge_double_phonemes
+
+if TYPE_CHECKING:
+    from ..closeness.vocabulary import WordFacts
+
+__all__ = ["Reading", "WordEntry", "combined_codes", "combined_segmentations", "read_meanings", "read_words"]
+
+MOST_CODES = 3
+"""Readings of a whole name that are kept, as in `closeness.sound`."""
+VARIED = 5
+"""Words of a name that vary in how they are said, as in `pronunciation.pronounce_words`."""
+SURELY_LESS = 1 - 1e-12
+"""A share below another times this factor stays below it, whatever both are multiplied by: the margin is far larger
+than the rounding over all the words that a name can have."""
+
+Reading = tuple[str, float, str]
+"""The phoneme code of a word read as written, its probability, and its phones with a space after each."""
+
+
+class WordEntry(NamedTuple):
+    """What the index keeps of one word; `readings` are those of the word as written."""
+
+    codes: tuple[str, ...]
+    weight: float
+    facts: WordFacts
+    segmentations: tuple[tuple[str, ...], ...] = ()
+    readings: tuple[Reading, ...] = ()
+    one_reading_aloud: bool = False
+
+
+def read_meanings(words: list[str]) -> list[WordEntry]:
+    """The entries of words that are compared by meaning alone."""
+    from ..closeness.vocabulary import word_facts
+    from ..closeness.weights import word_weight
+
+    return [WordEntry((), word_weight(word), word_facts(word)._replace(english=())) for word in words]
+
+
+def read_words(words: list[str]) -> list[WordEntry]:
+    """The entries of some words."""
+    from ..closeness.sound import phoneme_codes_of
+    from ..closeness.vocabulary import segmentations, word_facts
+    from ..closeness.weights import word_weight
+
+    # One step after another for all words, so that its memory stays in the cache: the search through the spelling
+    # alone goes through more memory than all the rest.
+    read_as_one = [_has_one_reading_aloud(word) for word in words]
+    readings = [_language_neutral_codes(word) if whole else () for word, whole in zip(words, read_as_one, strict=True)]
+    facts = list(map(word_facts, words))
+    parts = list(map(segmentations, words))
+    codes = list(map(phoneme_codes_of, words))
+    weights = list(map(word_weight, words))
+    return list(map(WordEntry, codes, weights, facts, parts, readings, read_as_one))
+
+
+def _has_one_reading_aloud(word: str) -> bool:
+    """Whether a word is read aloud in one way, as written."""
+    from ..text import parse, ways_to_say
+
+    letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
+    return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
+
+
+def _language_neutral_codes(word: str) -> tuple[Reading, ...]:
+    from ..closeness.sound import READINGS
+    from ..pronunciation import pronounce
+
+    return tuple(
+        [(merge_double_phonemes(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)]
+    )
+
+
+def combined_codes(choices: list[tuple[Reading, ...]]) -> tuple[str, ...]:
+    """The codes of the most probable readings of these words one after another; equally probable ones in order of their
+    phones. The spaces keep the order of lists of phones."""
+    if not choices:
+        return ()
+    ways = list(choices[0])
+    for at, readings in enumerate(choices[1:], 1):
+        if at >= VARIED:
+            readings = readings[:1]
+        least = 0.0
+        if len(ways) * len(readings) > MOST_CODES:
+            # A reading outside the most probable ones stays outside.
+            shares = [way[1] * reading[1] for way in ways for reading in readings]
+            shares.sort()
+            least = shares[-MOST_CODES] * SURELY_LESS
+        ways = [
+            (said + code if said[-1:] != code[:1] else said + code[1:], share, phones + more)
+            for said, before, phones in ways
+            for code, after, more in readings
+            if (share := before * after) >= least
+        ]
+    if len(ways) > 1:
+        ways.sort(key=_by_probability)
+    return tuple(dict.fromkeys([way[0] for way in ways[:MOST_CODES]]))
+
+
+def _by_probability(reading: Reading) -> tuple[float, str]:
+    return -reading[1], reading[2]
+
+
+def combined_segmentations(parts: list[WordEntry]) -> tuple[tuple[str, ...], ...]:
+    """The segmentations of a name, as `closeness.features` makes them: the written one first."""
+    found: dict[tuple[str, ...], None] = {}
+    for choice in product(*[part.segmentations for part in parts]):
+        found.setdefault(tuple(chain.from_iterable(choice)))
+        if len(found) >= SEGMENTATIONS:
+            break
+    return tuple(filter(None, found))
