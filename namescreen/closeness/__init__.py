@@ -5,7 +5,9 @@ A screening aid, not legal clearance: likelihood of confusion is a legal questio
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from functools import cache, partial
 
 from ..outcome import NotChecked
 from .calibration import Calibration, calibration
@@ -15,7 +17,8 @@ from .features import Features, Word, features, goods_words
 from .name_similarity import Scores, score
 from .word_similarity import word_similarity
 
-__all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness", "compare",
+__all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
+           "closeness_from", "compare",
            "explain", "features", "goods_words", "score", "word_similarity"]  # fmt: skip
 
 
@@ -34,8 +37,14 @@ class Closeness:
     sound: float
     meaning: float
     overall: float
-    reasons: tuple[str, ...]
+    explained: tuple[str, ...] | Callable[[], tuple[str, ...]] = field(repr=False, compare=False)
+    """The reasons, or what works them out when they are asked for."""
     not_checked: tuple[NotChecked, ...] = ()
+
+    @property
+    def reasons(self) -> tuple[str, ...]:
+        """One sentence an aspect; worked out when asked for, as they cost more than the numbers."""
+        return self.explained() if callable(self.explained) else self.explained
 
     @property
     def calibration(self) -> Calibration:
@@ -54,27 +63,27 @@ def compare(name: str, mark: str, *, name_goods: str | None = None, mark_goods: 
     return closeness(features(name, goods), features(mark, goods))
 
 
+def closeness_from(name: str, mark: str, scores: Scores, *, name_goods: str | None = None) -> Closeness:
+    """As `compare`, where the scores are known; both names must have words."""
+    goods = goods_words(name_goods, None)
+    return _closeness(
+        scores, lambda: closeness(features(name, goods), features(mark, goods)).reasons, scores.sound is None
+    )
+
+
 def closeness(one: Features, other: Features) -> Closeness:
     """The closeness of two names whose features are at hand."""
     scores = score(one, other)
-    unknown = []
-    if scores.meaning is None:
-        unknown.append(NotChecked("meaning", COINED))
-    if (
-        one.name.words
-        and other.name.words
-        and one.letters != other.letters
-        and not (one.phoneme_codes and other.phoneme_codes)
-    ):
+    unheard = scores.sound is None and bool(one.name.words and other.name.words)
+    return _closeness(scores, partial(reasons, one, other, scores), unheard)
+
+
+def _closeness(scores: Scores, explained: Callable[[], tuple[str, ...]], unheard: bool) -> Closeness:
+    unknown = [NotChecked("meaning", COINED)] if scores.meaning is None else []
+    if unheard:
         unknown.append(NotChecked("sound", UNREAD))
-    return Closeness(
-        scores.appearance,
-        scores.sound or 0.0,
-        scores.meaning or 0.0,
-        scores.overall,
-        reasons(one, other, scores),
-        tuple(unknown),
-    )
+    numbers = scores.appearance, scores.sound or 0.0, scores.meaning or 0.0, scores.overall
+    return Closeness(*numbers, cache(explained), tuple(unknown))
 
 
 def explain(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Explanation:

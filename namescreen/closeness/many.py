@@ -8,7 +8,6 @@ Where a value is unknown (None for one pair) arrays hold NaN.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
 import numpy as np
@@ -18,7 +17,7 @@ from .appearance import SHAPE_ONLY
 from .features import Word
 from .letters import LETTER_MEASURES
 from .model import shipped_model
-from .name_similarity import LATER, MEANT, SEEN, Side, at_least_covered, weights_of
+from .name_similarity import LATER, MEANT, SEEN, Scores, Side, at_least_covered, weights_of
 from .sound import LETTERS
 from .vocabulary import ASSOCIATED, OPPOSITE, RELATED, TRANSLATED
 from .word_similarity import CHANCE, DIFFERENT, EVOKED, SAID_OTHERWISE, STRONGER
@@ -79,8 +78,7 @@ def word_arrays(look: Values, sound: Values, meaning: Values) -> WordArrays:
     return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
 
 
-@dataclass(frozen=True, slots=True)
-class Rows:
+class Rows(NamedTuple):
     """Ways to divide many names into words, one after another: the `words` of each, by their places, and where each
     begins; `first` is the first row of each name. Every row has a word, every name a row."""
 
@@ -136,23 +134,19 @@ def parts_by_words(
 
 
 def parts_translated(
-    found: Parts, own: Sequence[Word], arrays: Mapping[str, Values], rows: Rows, weight: Values, length: Values
-) -> Parts:
-    """The parts, with what words of one name, as said in another language, have in common with those of the others.
+    own: Sequence[Word], meanings: Mapping[str, Values], rows: Rows, weight: Values, length: Values
+) -> tuple[Values, Values]:
+    """The meanings and elements of `Parts` that names have in common as said in another language.
 
-    `rows` are either those of foreign names as said in English or those of all names where `own` is; names without any
-    have an empty stretch. `arrays` has the meaning of each word of `own` against all; weights are those without goods.
+    `rows` are foreign names as said in English, or names as written where `own` is what the name says in English;
+    `meanings` has the meaning of each word of `own` against all; weights are those without goods.
     """
-    if not len(rows.words):
-        return found
     _, counts, _, said = rows.shares(weight, length)
     ours = weights_of(tuple(own))
-    table = TRANSLATED * np.nan_to_num(np.array([arrays[word.letters] for word in own]))[:, rows.words]
+    table = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own]))[:, rows.words]
     meant = np.array(_covered(table, ours.said, said, rows.start))
     counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, counts, rows.start))
-    return found._replace(
-        meanings=np.maximum(found.meanings, rows.best(meant)), elements=np.maximum(found.elements, rows.best(counted))
-    )
+    return rows.best(meant), rows.best(counted)
 
 
 def _covered(table: Values, shares: Sequence[float], others: Values, start: Places) -> tuple[Values, Values]:
@@ -169,6 +163,11 @@ class ManyScores(NamedTuple):
     sound: Values
     meaning: Values
     overall: Values
+
+    def each(self) -> list[Scores]:
+        """One after another."""
+        known = [[None if value != value else value for value in aspect.tolist()] for aspect in self]
+        return [Scores(*one) for one in zip(*known, strict=True)]
 
 
 def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], meant: NDArray[np.bool_]) -> ManyScores:

@@ -76,11 +76,11 @@ def association(a: str, b: str) -> float | None:
 
 
 def associations(
-    word: str, rows: NDArray[np.int32], mentioned_at: Callable[[str], Sequence[int]]
+    word: str, rows: NDArray[np.int32], forms: NDArray[np.uint32], number: Callable[[str], int | None]
 ) -> NDArray[np.float64]:
     """`association` of `word` with many words, by their rows in the embedding (below 0: none); NaN for None.
 
-    `mentioned_at` says which of them have a form (`form_defined`). The last digits may differ: sums of another order.
+    `forms` are their forms (`form_defined`) by number, and `number` gives the number of a form, if it has any.
     """
     import numpy as np
 
@@ -90,9 +90,13 @@ def associations(
         return values
     has = np.flatnonzero(rows >= 0)
     values[has] = np.clip((rows_at(rows[has]).astype(np.float64) @ one.exact - UNRELATED) / _SPREAD, 0.0, 1.0)
-    for form, strength in one.mentioned.items():
-        for at in mentioned_at(form):
-            values[at] = 1 - (1 - values[at]) * (1 - DEFINED * strength)
+    numbers = ((number(form), strength) for form, strength in one.mentioned.items())
+    met = dict(sorted((at, strength) for at, strength in numbers if at is not None))
+    if met:
+        known = np.array(list(met), np.uint32)
+        at = np.minimum(np.searchsorted(known, forms), len(known) - 1)
+        strength = np.where(known[at] == forms, np.array(list(met.values()))[at], 0.0)
+        values = 1 - (1 - values) * (1 - DEFINED * strength)
     return values
 
 

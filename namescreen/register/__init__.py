@@ -6,8 +6,8 @@ once; `Register.search` finds the closest marks.
 
 from __future__ import annotations
 
-from .hit import Hit
+from .hit import Hit, Wanted
 from .loading import About, info, open_prepared, prepare, read_register
 from .register import Register
 
-__all__ = ["About", "Hit", "Register", "info", "open_prepared", "prepare", "read_register"]
+__all__ = ["About", "Hit", "Register", "Wanted", "info", "open_prepared", "prepare", "read_register"]

@@ -1,17 +1,27 @@
-"""What a search returns."""
+"""What a search is asked for, and what it returns."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..marks.columns import Selection
 from ..marks.mark import Mark
 
 if TYPE_CHECKING:
-    from ..closeness import Closeness
+    from ..closeness import Closeness, Scores
 
-__all__ = ["Hit"]
+__all__ = ["Hit", "Wanted"]
+
+
+class Wanted(NamedTuple):
+    """A name to search for: how many of the closest are wanted, none less close than `least` overall; with `goods`,
+    every aspect is worked out for these too."""
+
+    name: str
+    top: int
+    least: float = 0.0
+    goods: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +35,9 @@ class Hit:
     marks: Selection
     overall: float
     name: str
+    goods: str | None = None
+    scores: Scores | None = field(default=None, repr=False)
+    """Every aspect for these goods of the name, where the search worked it out."""
 
     @property
     def mark(self) -> Mark:
@@ -33,7 +46,9 @@ class Hit:
 
     @property
     def closeness(self) -> Closeness:
-        """Every aspect, with reasons; computed when it is asked for."""
-        from ..closeness import compare
+        """Every aspect for the goods of the name; the reasons are worked out when they are asked for."""
+        from ..closeness import closeness_from, compare
 
-        return compare(self.name, self.mark.text)
+        if self.scores is None:
+            return compare(self.name, self.mark.text, name_goods=self.goods)
+        return closeness_from(self.name, self.mark.text, self.scores, name_goods=self.goods)

@@ -7,10 +7,12 @@ where a closed compound may be divided, that too); `build.build` makes the array
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
 
+from ..closeness.vocabulary import related_words
 from .packing import RaggedArray
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
@@ -52,6 +54,11 @@ class Index:
         self.name_marks = RaggedArray(arrays, "name_marks")
         self._lemmas = OrderedTexts(arrays, "lemma")
         self._lemma_words = RaggedArray(arrays, "lemma_words")
+        self.key = self._lemmas.find
+        """The number of a key of words, if it is one."""
+        self.english = lru_cache(maxsize=1 << 14)(self._english)
+        self.related = lru_cache(maxsize=1 << 9)(self._related)
+        """The words that are related to a word in meaning, with how much; a word may come several times."""
 
     def all_words(self) -> list[str]:
         """The words of the names, then those that are only said (what foreign words mean in English): numbered so in
@@ -71,22 +78,13 @@ class Index:
         at = self._lemmas.find(lemma)
         return self._lemma_words.one(at) if at is not None else np.zeros(0, np.uint32)
 
-    def words_of_lemmas(self, values: Mapping[str, float]) -> tuple[Places, NDArray[np.float64]]:
-        """The words with these keys, each with the value of its key; with several keys, several times."""
-        found = [(self.words_of_lemma(key), value) for key, value in values.items()]
+    def _related(self, word: str) -> tuple[Places, NDArray[np.float64]]:
+        found = [(self.words_of_lemma(key), value) for key, value in related_words(word).items()]
         words = [words for words, _ in found]
         counted = np.repeat([value for _, value in found], list(map(len, words)))
         return np.concatenate([np.zeros(0, np.uint32), *words]).astype(np.int64), counted.astype(np.float64)
 
-    def words_defined_as(self, form: str) -> NDArray[np.uint32]:
-        """The words that definitions use in this form (`closeness.vocabulary.WordFacts`)."""
-        at = self._lemmas.find(form)
-        if at is None:
-            return np.zeros(0, np.uint32)
-        words = self._lemma_words.one(at)
-        return np.asarray(words[self.form_defined[words] == at], np.uint32)
-
-    def english(self, word: int) -> list[tuple[int, ...]]:
+    def _english(self, word: int) -> list[tuple[int, ...]]:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""
         return [tuple(self.choice_words.one(choice).tolist()) for choice in self.choices.one(word).tolist()]
 

@@ -71,7 +71,13 @@ class _Search:
     """One name against one index."""
 
     def __init__(
-        self, index: Index, name: Features, parameters: Parameters, left_out: NDArray[np.bool_] | None
+        self,
+        index: Index,
+        name: Features,
+        parameters: Parameters,
+        left_out: NDArray[np.bool_] | None,
+        sure: int,
+        least: float,
     ) -> None:
         self.index, self.name, self.parameters = index, name, parameters
         self._words: dict[str, WordScores] = {}
@@ -81,7 +87,7 @@ class _Search:
                     self._words[word.letters] = WordScores(word, index, parameters)
         self.done = np.zeros(len(index.names), bool)
         self._left_out = left_out
-        self.exact = 0
+        self._sure, self._least = sure, least
         self.found: list[tuple[Places, Values]] = []
 
     def score(self, names: Places) -> None:
@@ -144,8 +150,8 @@ class _Search:
     def last_place(self, top: int) -> float:
         """The `top`-th best score so far; 0 while there are fewer."""
         values = np.concatenate([values for _, values in self.found]) if self.found else np.zeros(0)
-        top = self.exact or top
-        return float(np.partition(values, -top)[-top]) if len(values) >= top else 0.0
+        top = min(self._sure, top)
+        return max(self._least, float(np.partition(values, -top)[-top]) if len(values) >= top else 0.0)
 
     def by_words(self, top: int) -> None:
         """Score the names that hold words similar to those of the name, and all that may be among the closest."""
@@ -154,7 +160,7 @@ class _Search:
                 word.score(np.arange(len(self.index.words)))
             self._rank(top, 0.0)
             return
-        level = FIRST_LEVEL
+        level = max(FIRST_LEVEL, self._minimum_word_similarity(self._least))
         for word in self._words.values():
             word.score_by_look(level)
         self._rank(top, level, at_once=True)
@@ -301,16 +307,23 @@ def _firsts(weight: Values, starts: Places, counts: Places) -> Places:
 
 
 def nearest(
-    index: Index, name: Features, top: int, left_out: NDArray[np.bool_] | None = None, exact: int = 0
+    index: Index,
+    name: Features,
+    top: int,
+    left_out: NDArray[np.bool_] | None = None,
+    *,
+    sure: int = 0,
+    least: float = 0.0,
 ) -> tuple[Places, Values]:
     """The `top` names of `index` closest to `name` overall, closest first, and how close they are.
 
-    Names that have nothing in common with `name` (closeness 0) are not among them, nor those `left_out`.
+    Names that have nothing in common with `name` (closeness 0) are not among them, nor those `left_out`. Only the
+    first `sure` of them (0: all) are certain to be the closest; the others are the best of what was met on the way.
+    Names less close than `least` may be left out.
     """
     if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64), np.zeros(0)
-    search = _Search(index, name, PARAMETERS, left_out)
-    search.exact = exact
+    search = _Search(index, name, PARAMETERS, left_out, sure or top, least)
     search.by_words(top)
     search.unspaced(top)
     return search.best(top)

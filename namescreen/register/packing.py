@@ -17,7 +17,10 @@ if TYPE_CHECKING:
 
 Number = TypeVar("Number", bound="np.generic")
 
-__all__ = ["RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_skeletons", "pack_strings"]
+__all__ = [
+    *("RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_skeletons", "pack_strings"),
+    "stretches",
+]
 
 
 def boundaries(sizes: NDArray[np.integer]) -> NDArray[np.uint32]:
@@ -92,6 +95,13 @@ def pack_inverse(
     arrays[f"{name}_start"] = np.searchsorted(values[order], np.arange(size + 1)).astype(np.uint32)
 
 
+def stretches(starts: NDArray[np.int64], sizes: NDArray[np.int64]) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
+    """The places in stretches of these sizes, one stretch after another, and where each begins and the last ends."""
+    ends = np.zeros(len(starts) + 1, np.int64)
+    np.cumsum(sizes, out=ends[1:])
+    return np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes), ends
+
+
 class RaggedArray:
     """Lists of numbers, one after another, with their boundaries."""
 
@@ -102,10 +112,7 @@ class RaggedArray:
     def gather(self, places: NDArray[np.integer]) -> tuple[NDArray[np.uint32], NDArray[np.int64]]:
         """The concatenated lists of some places, and their boundaries (one more than places)."""
         starts = self.start[places].astype(np.int64)
-        sizes = self.start[places + 1].astype(np.int64) - starts
-        ends = np.zeros(len(places) + 1, np.int64)
-        np.cumsum(sizes, out=ends[1:])
-        at = np.arange(int(ends[-1])) + np.repeat(starts - ends[:-1], sizes)
+        at, ends = stretches(starts, self.start[places + 1] - starts)
         return self.values[at], ends
 
     def one(self, place: int) -> NDArray[np.uint32]:

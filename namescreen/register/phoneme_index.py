@@ -99,6 +99,7 @@ class Codes:
 
     def __init__(self, arrays: Arrays, name: str) -> None:
         self._blob, self._start = arrays[name].view(np.uint8), arrays[f"{name}_start"].view(np.uint32)
+        self._view = memoryview(self._blob)  # type: ignore[arg-type]
         self.ids, self.owners = RaggedArray(arrays, f"{name}_ids"), RaggedArray(arrays, f"{name}_owners")
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
         search = phoneme_search(parts, self.ids)
@@ -117,6 +118,11 @@ class Codes:
     def of_one(self, at: int) -> tuple[str, ...]:
         """The codes of one word or name."""
         return tuple(map(self.text, self.ids.one(at).tolist()))
+
+    def texts(self, places: NDArray[np.integer]) -> list[str]:
+        """Some of the codes."""
+        blob, ends = self._view, self._start[places + 1].tolist()
+        return [str(blob[start:end], "ascii") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
 
     def text(self, at: int) -> str:
         """One code."""

@@ -12,7 +12,7 @@ from ..errors import Problem
 from ..marks.columns import MarkColumns, Selection
 from ..marks.mark import Mark
 from ..marks.reader import Progress, Source
-from .hit import Hit
+from .hit import Hit, Wanted
 from .scope import Filter, Scope
 
 if TYPE_CHECKING:
@@ -143,7 +143,11 @@ class Register:
         nothing in common with the one searched for (closeness 0) are left out. Results come one by one, as they are
         found.
         """
+        wanted = [Wanted(name, top) for name in names]
+        yield from zip((one.name for one in wanted), self.find(wanted, progress), strict=True)
+
+    def find(self, names: Iterable[Wanted], progress: Progress | None = None) -> Iterator[list[Hit]]:
+        """As `search`, where every name says for itself what is wanted."""
         from .search import search
 
-        scope = Scope(self.columns, self.index(), self.filter, self.kept, self.path)
-        yield from search(scope, names, top, progress)
+        yield from search(Scope(self.columns, self.index(), self.filter, self.kept, self.path), names, progress)

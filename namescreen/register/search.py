@@ -12,9 +12,9 @@ import numpy as np
 from ..marks.columns import Selection
 from ..marks.reader import Progress
 from ..tables import open_table
-from .hit import Hit
+from .hit import Hit, Wanted
 from .processes import in_workers, process_context, processors
-from .rescoring import best_of, fetched
+from .rescoring import Found, best_of, fetched
 from .scope import Filter, Scope
 from .store import damage_reported
 
@@ -33,24 +33,21 @@ TABLES = (
 )  # fmt: skip
 NAMES_A_TASK = 4
 
-Found = list[tuple[int, float]]
-"""Names of the index, and how close they are."""
-
-
-def search(
-    scope: Scope, names: Iterable[str], top: int, progress: Progress | None = None
-) -> Iterator[tuple[str, list[Hit]]]:
+def search(scope: Scope, names: Iterable[Wanted], progress: Progress | None = None) -> Iterator[list[Hit]]:
     """For each name, the closest names of the register: see `Register.search`."""
     wanted = list(names)
-    for done, (name, found) in enumerate(zip(wanted, _found(scope, wanted, top), strict=True), 1):
-        hits = [Hit(Selection(scope.columns, scope.carriers(place)), value, name) for place, value in found]
+    for done, (one, found) in enumerate(zip(wanted, _found(scope, wanted), strict=True), 1):
+        hits = [
+            Hit(Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores)
+            for place, overall, scores in found
+        ]
         if progress:
             progress(done, len(wanted))
-        yield name, hits
+        yield hits
 
 
-def _found(scope: Scope, names: Sequence[str], top: int) -> Iterator[Found]:
-    finder = _Finder(scope, top)
+def _found(scope: Scope, names: Sequence[Wanted]) -> Iterator[list[Found]]:
+    finder = _Finder(scope)
     if len(names) < 2 * NAMES_A_TASK or len(names) * scope.count < WORTH_A_POOL or processors() == 1:
         yield from map(finder.find, names)
         return
@@ -62,7 +59,7 @@ def _found(scope: Scope, names: Sequence[str], top: int) -> Iterator[Found]:
         _inherit(finder)
         yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context)
     elif scope.path is not None:
-        given = scope.path, scope.filter, top
+        given = scope.path, scope.filter
         yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context, start=_open, given=given)
     else:
         yield from map(finder.find, names)
@@ -71,23 +68,23 @@ def _found(scope: Scope, names: Sequence[str], top: int) -> Iterator[Found]:
 class _Finder:
     """Finds the closest names to one name after another."""
 
-    def __init__(self, scope: Scope, top: int) -> None:
-        self._scope, self._index, self._top = scope, scope.index, top
+    def __init__(self, scope: Scope) -> None:
+        self._scope, self._index = scope, scope.index
         self._left_out: NDArray[np.bool_] | None = None
         if scope.kept is not None:
             of_marks = self._index.name_marks
             counts = np.add.reduceat(np.r_[scope.kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
             self._left_out = counts == 0
 
-    def find(self, name: str) -> Found:
+    def find(self, wanted: Wanted) -> list[Found]:
         """The closest names, equally close ones in the order of their first marks."""
         from ..closeness import features
 
-        own = features(name)
+        own = features(wanted.name)
         with damage_reported(self._scope.path) if self._scope.path else nullcontext():
-            names = fetched(self._index, own, self._top, self._left_out)
-            found = best_of(self._index, own, names, self._top)
-        return sorted(found, key=lambda one: (-one[1], self._scope.carriers(one[0])[0]))
+            names = fetched(self._index, own, wanted.top, self._left_out, wanted.least)
+            found = best_of(self._index, own, names, wanted)
+        return sorted(found, key=lambda one: (-one.overall, self._scope.carriers(one.place)[0]))
 
 
 _finder: _Finder | None = None
@@ -98,10 +95,10 @@ def _inherit(finder: _Finder) -> None:
     _finder = finder
 
 
-def _open(path: Path, chosen: Filter, top: int) -> None:
-    _inherit(_Finder(Scope.of_file(path, chosen), top))
+def _open(path: Path, chosen: Filter) -> None:
+    _inherit(_Finder(Scope.of_file(path, chosen)))
 
 
-def _find(name: str) -> Found:
+def _find(wanted: Wanted) -> list[Found]:
     assert _finder is not None
-    return _finder.find(name)
+    return _finder.find(wanted)

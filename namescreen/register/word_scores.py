@@ -11,7 +11,7 @@ from ..closeness.appearance import FLOOR as LOOK_FLOOR
 from ..closeness.appearance import above_floor
 from ..closeness.retrieval import Parameters, combine_look_and_sound
 from ..closeness.sound import FLOOR as SOUND_FLOOR
-from ..closeness.vocabulary import has_senses, related_words
+from ..closeness.vocabulary import has_senses
 from ..closeness.word_similarity import SAME_MEANING
 from .packing import distinct
 
@@ -36,16 +36,14 @@ class WordScores:
         self.word, self._index, self._parameters = word, index, parameters
         self.similarity, self.scored = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
         self._parts: list[Places] = []
-        self._meaning_of: dict[int, float] = {}
         self._has_senses = has_senses(word.letters)
+        self._synonyms, self._synonym_meaning = NONE, np.zeros(0)
         if self._has_senses:
-            for other, value in related_words(word.letters).items():
-                if value >= SAME_MEANING:
-                    for place in index.words_of_lemma(other).tolist():
-                        if place < len(index.words):
-                            self._meaning_of[place] = max(value, self._meaning_of.get(place, 0.0))
-        self._synonyms = np.array(sorted(self._meaning_of), np.int64)
-        self._synonym_meaning = np.array([self._meaning_of[place] for place in self._synonyms.tolist()])
+            places, values = index.related(word.letters)
+            keep = (values >= SAME_MEANING) & (places < len(index.words))
+            self._synonyms = distinct(places[keep])
+            self._synonym_meaning = np.zeros(len(self._synonyms))
+            np.maximum.at(self._synonym_meaning, np.searchsorted(self._synonyms, places[keep]), values[keep])
         same = index.words.find(word.letters)
         self._same = -1 if same is None else same
         self._look_level = self._sound_level = 1.0

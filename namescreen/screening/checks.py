@@ -40,6 +40,9 @@ more than all else. Ours, not fitted."""
 NEAR_A_TRANSLATION = 0.8
 """Closeness of a mark to a translation of the name from which the mark is held against the name. Ours, not fitted."""
 
+MOST_TRANSLATIONS = 10
+"""The most marks that are held against a name for one of its translations: the closest to that translation."""
+
 MOST_JUDGED = 50
 """Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
 first (`Selection.prioritized`)."""
@@ -93,22 +96,25 @@ def _searched(
             if progress:
                 progress(done, len(names))
         return
+    from ..register import Wanted
+
     wide = max(top * OVER_FETCH, LEAST_JUDGED)
     said = [checks.other_forms(name) for name in names]
-    searched = register.search([text for name, more in zip(names, said, strict=True) for text in (name, *more)], wide)
+    searched = register.find(
+        one
+        for name, more in zip(names, said, strict=True)
+        for one in (
+            Wanted(name, wide, goods=checks.goods),
+            *(Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in more),
+        )
+    )
     for done, (name, more) in enumerate(zip(names, said, strict=True), 1):
-        _, hits = next(searched)
-        close = checks.close_marks(name, [*hits, *(hit for _ in more for hit in _near(next(searched)[1]))])
+        close = checks.close_marks(name, [hit for _ in (name, *more) for hit in next(searched)])
         gravest = max(close, key=lambda mark: mark.concern, default=None)
         kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
         yield name, tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level)))
         if progress:
             progress(done, len(names))
-
-
-def _near(hits: Sequence[Hit]) -> list[Hit]:
-    """The marks that are nearly a translation of a name."""
-    return [hit for hit in hits if hit.overall >= NEAR_A_TRANSLATION]
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,10 +162,13 @@ class _Checks:
 
     def _close_mark(self, name: str, hit: Hit) -> CloseMark:
         """The mark of most concern among those of one name, the others with it."""
-        from ..closeness import compare
+        from ..closeness import closeness_from, compare
 
         marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
-        closeness = compare(name, marks[0].text, name_goods=self.goods or None)
+        if hit.name == name and hit.scores is not None:
+            closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)
+        else:  # found by another form of the name
+            closeness = compare(name, marks[0].text, name_goods=self.goods)
         language = ""
         if closeness.meaning >= SOME_MEANING and closeness.appearance < 1:
             found = _made("meaning", lambda: translated_in(name, marks[0].text, self.languages or ()))

@@ -28,7 +28,7 @@ from rapidfuzz import fuzz, process
 
 from namescreen.closeness import features
 from namescreen.lexicon import lexicon
-from namescreen.register import open_prepared, prepare
+from namescreen.register import Wanted, open_prepared, prepare
 from namescreen.register.index import Index
 from namescreen.register.rescoring import best_of, fetched
 from namescreen.tables import open_table
@@ -93,12 +93,14 @@ def wall(work: Callable[[], object]) -> float:
 def found(index: Index, name: str) -> NDArray[np.float64]:
     """The scores of the closest names as the search finds them."""
     own = features(name)
-    return np.array([value for _, value in best_of(index, own, fetched(index, own, TOP), TOP)])
+    return np.array([one.overall for one in best_of(index, own, fetched(index, own, TOP), Wanted(name, TOP))])
 
 
 def exhaustive(index: Index, name: str) -> NDArray[np.float64]:
     """The scores of the closest names, every name of the index scored."""
-    return np.array([value for _, value in best_of(index, features(name), np.arange(len(index.names)), TOP)])
+    return np.array(
+        [one.overall for one in best_of(index, features(name), np.arange(len(index.names)), Wanted(name, TOP))]
+    )
 
 
 def share_found(found: NDArray[np.float64], best: NDArray[np.float64]) -> float:

@@ -32,11 +32,17 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
     marks = [register.columns[int(index.name_marks.one(place)[0])].text for place in places.tolist()]
     described = goods_words(goods)
     seen = 0
+
+    def weigh(word: str) -> float:
+        return word_weight(word, described)
+
     for name in NAMES:
         own = features(name, described)
-        found = Compared(index, features(name), places).scores(
-            own, (lambda words: [word_weight(word, described) for word in words]) if goods else None
-        )
+        compared = Compared(index, features(name), places)
+        found = compared.scores(own, weigh=weigh if goods else None)
+        some = compared.scores(own, places[::3], weigh)
+        for aspect, every in zip(some, found, strict=True):
+            assert aspect == pytest.approx(every[::3], abs=1e-12, nan_ok=True)
         for at, mark in enumerate(marks):
             wanted = [np.nan if value is None else value for value in score(own, features(mark, described))]
             assert [aspect[at] for aspect in found] == pytest.approx(wanted, abs=1e-12, nan_ok=True), (name, mark)

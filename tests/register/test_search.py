@@ -121,7 +121,7 @@ def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_las
 ) -> None:
     bits = {"quoinmoss": 0.7 + 2e-16, "mossquoin": 0.7, "zedmoss": 0.7 - 2e-16, "herb": 0.2}
 
-    def scores(compared: rescoring.Compared, name: Features) -> ManyScores:
+    def scores(compared: rescoring.Compared, name: Features, *_: object) -> ManyScores:
         names = compared.index.names.texts(compared.places)
         return ManyScores(*[np.array([bits[name] for name in names])] * 4)
 
