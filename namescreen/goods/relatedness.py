@@ -13,10 +13,11 @@ from ..outcome import NotChecked
 from ..tables import open_table
 from .classification import classes
 from .context import ancestors, leading_senses
+from .groups import groups_of, ties
 from .phrases import Item, items
 from .wording import not_read, remark
 
-__all__ = ["GRADES", "Relatedness", "all_evidence", "relatedness", "score_of"]
+__all__ = ["GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "unlisted"]
 
 GRADES = ("none", "low", "average", "high", "identical")
 """The grades of offices' decisions; a score of 0, 0.25, 0.5, 0.75 or 1 stands in the middle of each."""
@@ -24,14 +25,23 @@ SYNONYM = 0.85
 """Closeness in meaning from which two words are one and the same to buyers (carpet, rug)."""
 SAME_HEAD = 0.7
 """Closeness of two kinds of one thing (dog food, cat food), where nothing more is known."""
+UNLISTED = "unlisted "
+APART = 0.5
+"""What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
 WIDE = 1500
 """A broader term with more senses than this below it (device, food) covers nothing in particular."""
 MOST_PAIRS = 4
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full."""
-NOTHING = 0.15
-"""A score below this is none at all: little more than half of the lowest grade."""
+NOTHING = 0.125
+"""A score below this is none at all: half of the lowest grade."""
 COVERED, MOST = 0.95, 0.85
 """The score of goods that a broader term covers, and the most that other evidence comes to: still "high"."""
+TIES = {
+    "one group": "they serve one purpose",
+    "one market": "often made or sold by the same firms",
+    "used together": "used together",
+}
+"""What the groups of goods say, in words."""
 ONE_CLASS = 0.45
 """The evidence of one class (the root of its chance) from which a broader term is taken to cover the goods."""
 
@@ -82,7 +92,7 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
             return NotChecked("goods_relatedness", f"no classes are stated, and some goods are {told}")
     if not pairs or unread:  # a list of classes without words
         found = _by_class(_chances(one), _chances(other))
-        score = score_of(found.evidence, _weights())
+        score = score_of(unlisted(found.evidence), _weights())
         reasons = ("by class alone, which says little", found.why) if score else ()
         return Relatedness(score, (*reasons, *(f"{told}; the classes were compared instead" for told, _ in unread)))
     pairs.sort(key=lambda pair: -_similarity(*pair))
@@ -99,7 +109,7 @@ def _similarity(one: Item, other: Item) -> float:
 def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tuple[int, ...]) -> Relatedness:
     found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
     told = _by_words(one, other)
-    score = score_of(told | found.evidence, _weights())
+    score = score_of(_told(one, other, found.evidence), _weights())
     if not score:
         return Relatedness(0.0)
     low, high = sorted((one.text, other.text))
@@ -110,12 +120,27 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         reasons.append("goods, and a service that deals in them")
     elif told["words"] >= 0.4:
         reasons.append(f"the words belong together ({told['words']:.2f} of 1)")
+    if tied := next((TIES[name] for name, value in (ties(one, other) or {}).items() if value and name in TIES), ""):
+        reasons.append(tied)
     return Relatedness(score, (*reasons, *([found.why] if found.why else ())))
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
     """What words and classes say of two items, each kind in [0, 1]: what the weights are fitted on."""
-    return _by_words(one, other) | _by_class(_chances((one.text, ())), _chances((other.text, ()))).evidence
+    return _told(one, other, _by_class(_chances((one.text, ())), _chances((other.text, ()))).evidence)
+
+
+def _told(one: Item, other: Item, by_class: Mapping[str, float]) -> dict[str, float]:
+    """All evidence; under names of its own where no list says what the goods are made and sold with, for then words and
+    classes weigh more."""
+    found = {**_by_words(one, other), **by_class}
+    tied = ties(one, other)
+    return found | tied if tied is not None else unlisted(found)
+
+
+def unlisted(found: Mapping[str, float]) -> dict[str, float]:
+    """The evidence as it counts where goods are not listed."""
+    return {f"{UNLISTED}{name}": value for name, value in found.items()} | {UNLISTED: 1.0}
 
 
 def _by_words(one: Item, other: Item) -> dict[str, float]:
@@ -129,11 +154,18 @@ def _by_words(one: Item, other: Item) -> dict[str, float]:
         "covers": 0.0 if dealt else covers,
         "covers in dealing": covers if dealt else 0.0,
         "words": max(near, _associated(one, other)),
+        "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
 
 
 def _associated(one: Item, other: Item) -> float:
-    return association(*sorted((_name(one), _name(other)))) or 0.0
+    """How much two items bring each other to mind, by the words in which they differ."""
+    mine, theirs = _beyond(one, other), _beyond(other, one)
+    return association(*sorted((mine, theirs))) or 0.0 if mine and theirs else 0.0
+
+
+def _beyond(item: Item, other: Item) -> str:
+    return " ".join(word for word in (*item.modifiers, item.head) if word not in other.words)
 
 
 def _name(item: Item) -> str:
@@ -156,7 +188,9 @@ def _covers(broad: Item, narrow: Item) -> float:
         for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
         if lexicon().entry(up).below < WIDE
     )
-    return max(above, default=0.0)
+    mine, theirs = groups_of(broad), groups_of(narrow)
+    apart = mine and theirs and not mine & theirs  # a dictionary takes footwear for clothing; shops and offices do not
+    return max(above, default=0.0) * (APART if apart else 1.0)
 
 
 @lru_cache(maxsize=1 << 12)
@@ -226,6 +260,7 @@ def score_of(found: Mapping[str, float], weights: Mapping[str, float]) -> float:
 
     Goods that a broader term covers are identical (Meric, T-133/05, from memory), unless classes tell them apart."""
     grade = weights["always"] + sum(weights[name] * value for name, value in found.items())
-    covered = found.get("covers", 0.0) == 1.0 and found["class"] >= ONE_CLASS
+    prefix = UNLISTED if UNLISTED in found else ""
+    covered = found.get(f"{prefix}covers", 0.0) == 1.0 and found[f"{prefix}class"] >= ONE_CLASS
     score = max(min(grade / 4, MOST), COVERED if covered else 0.0)
     return round(score, 4) if score >= NOTHING else 0.0

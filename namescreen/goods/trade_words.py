@@ -11,7 +11,7 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from .context import context
 
-__all__ = ["LONGEST_TERM", "TradeTerm", "is_term", "meaning_of", "term_for"]
+__all__ = ["LONGEST_TERM", "TradeTerm", "goods_of", "is_term", "meaning_of", "term_for"]
 
 LONGEST_TERM = 4
 """Words in the longest terms that are looked for."""
@@ -41,6 +41,12 @@ def meaning_of(words: str) -> str:
     """What a term is, in the first area that has it; "" if it is none."""
     first = (open_table("trade_words.tsv").get(words) or "").split()[:1]
     return _area(first[0])[2] if first else ""
+
+
+def goods_of(words: str) -> tuple[str, ...]:
+    """The goods that a term is told of, in the first area that has it; empty if it is none."""
+    first = (open_table("trade_words.tsv").get(words) or "").split()[:1]
+    return _area(first[0])[1] if first else ()
 
 
 def _area(number: str) -> tuple[set[int], tuple[str, ...], str]:

@@ -7,6 +7,8 @@ class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 
                     with a FOLDER of records (XML of trade mark offices, ST.66 or ST.96)
                     at least their doubled cosine n(a, b) / sqrt((n(a) + 3) (n(b) + 3)).
                     The shipped table is built without records
+goods_groups.tsv    term in base form -> the groups it stands in, MARKET|GROUP; *MARKET|GROUP -> groups used
+                    together with it; from wordlists/curated/goods_groups.txt and goods_links.txt
 broader_goods.tsv   term in base form -> the broader terms that cover it, from wordlists/curated/broader_goods.txt
 """
 
@@ -53,12 +55,38 @@ def class_pairs(records: Path | None) -> tuple[bytes, int]:
 def broader_goods() -> bytes:
     """The table of broader terms."""
     table: dict[str, set[str]] = defaultdict(set)
-    for line in (HERE / "curated" / "broader_goods.txt").read_text(encoding="utf-8").splitlines():
-        if line and not line.startswith("#"):
-            broad, terms = line.split(":")
-            for term in terms.split(","):
-                table[_base(term)].add(_base(broad))
+    for line in _lines("broader_goods.txt"):
+        broad, terms = line.split(":")
+        for term in terms.split(","):
+            table[_base(term)].add(_base(broad))
     return table_bytes("broader_goods", ((term, ",".join(sorted(broad))) for term, broad in table.items()))
+
+
+def goods_groups() -> bytes:
+    """The table of groups and of those that are used together."""
+    groups: dict[str, set[str]] = defaultdict(set)
+    for line in _lines("goods_groups.txt"):
+        name, terms = line.split(":")
+        for term in terms.split(","):
+            groups[_base(term)].add(_key(name))
+    linked: dict[str, set[str]] = defaultdict(set)
+    for line in _lines("goods_links.txt"):
+        one, other = map(_key, line.split(" with "))
+        unknown = {one, other} - {name for names in groups.values() for name in names}
+        if unknown:
+            raise ValueError(f"goods_links.txt: no such group: {', '.join(sorted(unknown))}")
+        linked[f"*{one}"].add(other)
+        linked[f"*{other}"].add(one)
+    return table_bytes("goods_groups", ((key, ";".join(sorted(names))) for key, names in (groups | linked).items()))
+
+
+def _lines(file: str) -> list[str]:
+    lines = (HERE / "curated" / file).read_text(encoding="utf-8").splitlines()
+    return [line for line in lines if line and not line.startswith("#")]
+
+
+def _key(name: str) -> str:
+    return "|".join(part.strip() for part in name.split("|"))
 
 
 def _base(term: str) -> str:
@@ -83,6 +111,12 @@ def main() -> None:
     write_table(
         given.to, "broader_goods.tsv", broader,
         source="wordlists/curated/broader_goods.txt, written for namescreen from memory of the wording of goods lists",
+        version="1", licence="MIT, as namescreen", build=build,
+    )  # fmt: skip
+    write_table(
+        given.to, "goods_groups.tsv", goods_groups(),
+        source="wordlists/curated/goods_groups.txt and goods_links.txt, written for namescreen from memory of markets: "
+        "what serves one purpose, what comes from one trade, what is used together",
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
 
