@@ -116,7 +116,7 @@ def sound_match(code: str, slot: Slot) -> float:
 def changed(idea: Idea, slot: Slot) -> Proposal:
     """The original with the word in place of its part."""
     text = slot.before + idea.word + slot.after
-    words = tuple(text.casefold().replace("-", " ").split())
+    words = _words(text)
     sounds = _sounds(idea, slot) if len(words) == 1 else tuple(sound for one in words for sound in word(one).sounds)
     how = f"{slot.original}, with {idea.named} in place of {slot.part}"
     return Proposal(
@@ -125,9 +125,14 @@ def changed(idea: Idea, slot: Slot) -> Proposal:
     )  # fmt: skip
 
 
+def _words(text: str) -> tuple[str, ...]:
+    """The words of a text, as `text.tokenize` parts them: an apostrophe joins (it's -> its)."""
+    return tuple(text.casefold().replace("-", " ").replace("'", "").split())
+
+
 def heard(sounds: tuple[str, ...], original: str) -> float:
     """How nearly a familiar word or saying is heard in these sounds, in [0, 1], less if it is little known."""
-    whole = tuple(sound for one in original.casefold().replace("-", " ").split() for sound in word(one).sounds)
+    whole = tuple(sound for one in _words(original) for sound in word(one).sounds)
     alike = sound_similarity(code_of(sounds), code_of(whole), 0.0)
     return max(0.0, (alike - _NOTHING) / (1 - _NOTHING)) * familiarity(original)
 
