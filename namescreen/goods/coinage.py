@@ -26,7 +26,7 @@ PLAIN = 0.8
 INITIALS = 0.7
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
-"""Closeness in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85."""
+"""Similarity in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85."""
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
 
 
@@ -52,7 +52,7 @@ def understood(word: str, goods: str) -> Evidence:
 
 @lru_cache(maxsize=1 << 13)
 def divided(word: str, goods: str) -> tuple[str, ...]:
-    """An unknown word as the two words it is made of (herbpot: herb, pot), where a reader would see them.
+    """An unknown word as the two words it is made of (herbpot: herb, pot), if a reader would recognise them.
 
     Both parts are words in their own right; either both are common, or one of them belongs to the goods.
     "No" and the like may stand before (nodrip: no, drip)."""
@@ -133,7 +133,7 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
 
 @lru_cache(maxsize=1 << 14)
 def _sound(word: str, other: str) -> float:
-    """How alike two words sound, the first read in its two likeliest ways, 0 to 1."""
+    """The similarity of two words in sound, in [0, 1], the first read in its two likeliest ways."""
     from ..pronunciation import pronounce, sound_similarity
 
     readings = pronounce(other, 1)

@@ -47,7 +47,7 @@ class Composition:
 
 
 def composition(judged: tuple[Judged, ...]) -> Composition:
-    """Divide the telling words of a name by what they do for it."""
+    """Divide the content words of a name by what they do for it."""
     places = tuple(one for one in judged if is_place(one))
     rest = tuple(one for one in judged if one not in places)
     if any(map(_is_coined_own, rest)):

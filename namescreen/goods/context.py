@@ -1,4 +1,4 @@
-"""What buyers have in mind when they look at goods: the words around the goods, each with how near it is.
+"""The context of goods: the words that buyers connect with them, each with how closely.
 
 Built once for a goods text, so that a thousand names can be held against it.
 """
@@ -19,14 +19,14 @@ NAMES_GOODS = 1.0
 SYNONYM = 0.95
 CLOSE = 0.85  # derived, broader, narrower, sister
 RELATED = 0.7  # parts, materials
-ASSOCIATED = 0.75  # the most that association alone can give
+ASSOCIATED = 0.75  # the most for association alone
 SUBJECT = 0.65  # broader words for the goods, and the subject of their class
 MODIFIER = 0.95  # a word of the goods text that is not the goods themselves
 # The weights above say how plainly such a word describes the goods, in [0, 1]: an ordering, set by reasons as in
 # `description`, not fitted.
 FOOD_CLASSES = frozenset((29, 30, 31, 32, 33, 43))
 WIDE = 3000
-"""A sense with more senses than this below it (artifact, person) says nothing about the goods."""
+"""A sense with more senses than this below it (artifact, person) is too general to describe goods."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +91,7 @@ def context(goods: str) -> Context:
 def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> list[tuple[str, float, bool]]:
     """Broader words for the goods (jeans: trousers, garment, clothing), and the words of their class's subject.
 
-    With each its weight, and whether it may still name the goods themselves: one step up, as gun for firearms.
+    Each comes with its weight, and whether it may still name the goods themselves: one step up, as gun for firearms.
     """
     found: dict[str, tuple[float, bool]] = {}
     for one in words:

@@ -43,12 +43,11 @@ WELL_KNOWN = 500
 INGREDIENT = 0.55
 PHRASE = 0.75
 THROUGH = 0.9
-"""What is left of a tie that runs through one more word."""
+"""The factor for evidence that runs through one more word."""
 INITIAL = 0.3
 RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
-# What a word that is not tied to the goods still tends to be, by its lexicographer domain: names of acts,
-# qualities and ideas are the stuff of description, beasts, plants and stars of imagery. Ours; common
-# practice, no source.
+# How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
+# and ideas describe, names of animals, plants and stars are images. Ours; common practice, no source.
 TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3,
             "event": 0.2,
             "group": 0.2, "possession": 0.25, "quantity": 0.3, "relation": 0.25, "process": 0.3,
@@ -65,7 +64,7 @@ class Evidence:
     weight: float
     why: str = ""
     names_goods: bool = False
-    """Whether it is a very name of the goods, not just something about them."""
+    """Whether it names the goods themselves, not just something about them."""
 
 
 NOTHING = Evidence(0.0)
@@ -75,7 +74,7 @@ FAMILIAR = 3.0
 
 @lru_cache(maxsize=1 << 16)
 def describe_plainly(word: str, goods: str) -> Evidence:
-    """The evidence that needs no thought: the word's own kind, and its own place in the context of the goods.
+    """The evidence that needs no inference: the kind of the word, and its place in the context of the goods.
 
     A part of `describe`, cheap enough for every word of a register.
     """
@@ -124,13 +123,13 @@ def _strongest(found: list[Evidence]) -> Evidence:
 
 
 def _near(word: str, around: Context) -> Evidence:
-    """The word stands in the context of the goods."""
+    """The word is in the context of the goods."""
     found = [around.near[form] for form in (word, *lexicon().bases(word)) if form in around.near]
     return _strongest([Evidence(near.weight, near.why, near.names_goods) for near in found])
 
 
 def _through(word: str, around: Context) -> Evidence:
-    """A word close to it in meaning stands in the context of the goods."""
+    """A word close to it in meaning is in the context of the goods."""
     best = NOTHING
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None

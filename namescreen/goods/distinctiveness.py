@@ -1,8 +1,8 @@
 """Where a name stands for its goods: generic, descriptive, suggestive, arbitrary or fanciful (TMEP 1209.01), in each
 language of its buyers and under the law of each market.
 
-A name is as weak as it is in the language where it says most; a name of origin, an emblem or a claim to cure that it
-holds is told beside its place on the continuum."""
+A name is as weak as in the language where it says most. Names of origin, emblems and claims to cure in it are reported
+beside its place on the continuum."""
 
 from __future__ import annotations
 
@@ -31,8 +31,8 @@ GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 NOTHING_OWN = 0.1
 """The score of a name without a word that could identify anyone."""
 CLAIM_SCORE = 0.3
-"""The most that a name scores which claims to cure: it tells the purpose, or deceives about it (EUTMR
-Article 7(1)(c), (g))."""
+"""The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
+(g))."""
 TRANSLATED_LINE = 0.25
 """The chance of being inherently distinctive below which a translated name counts as descriptive or generic, lower than
 in English: a word has many meanings, and the one that fits the goods is chosen. Not where the meaning is `PLAIN`."""
@@ -43,7 +43,7 @@ BARRED_SCORE = 0.3
 """The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
 description."""
 DISCLAIMED = "anyone in the trade may use it, so an office may ask to disclaim it (TMEP 1213)"
-NOTHING_TELLING = "it holds nothing but small words, company forms or domain endings"
+NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
 COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
 """WordNet's labels of usage that make a word coarse."""
 
@@ -119,7 +119,7 @@ class Distinctiveness:
     reasons: tuple[str, ...]
     hint: str
     words: tuple[tuple[str, float], ...] = field(default=())
-    """Each telling word of the name and how plainly it describes the goods, 0 to 1."""
+    """Each content word of the name and how plainly it describes the goods, 0 to 1."""
     kinds: tuple[str, ...] = ()
     languages: tuple[LanguageFinding, ...] = ()
     not_assessed: tuple[NotChecked, ...] = ()
@@ -243,7 +243,7 @@ def _reasons(
     if worst.language != "en":
         told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
     if not judged:
-        told = [NOTHING_TELLING]
+        told = [NO_CONTENT_WORD]
     if surname and not any("a surname" in reason for reason in told):
         told.insert(0, surname)
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
@@ -285,7 +285,7 @@ def _finding(
     if translated:
         as_it_stands = _chances(name, plain)
         found = tuple(sure * a + (1 - sure) * b for a, b in zip(found, as_it_stands, strict=True))
-    telling = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
+    strongest = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
     plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
     category, points = _category(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
     if names_goods(judged, goods):
@@ -296,9 +296,9 @@ def _finding(
         language,
         category,
         round(points, 4),
-        telling.word if telling else "",
-        telling.meaning.english if telling and telling.meaning else "",
-        telling.reason if telling else NOTHING_TELLING,
+        strongest.word if strongest else "",
+        strongest.meaning.english if strongest and strongest.meaning else "",
+        strongest.reason if strongest else NO_CONTENT_WORD,
         round(sure, 4),
     )
 

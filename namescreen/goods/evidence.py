@@ -1,7 +1,7 @@
-"""What the words of a name say about goods, as numbers: the evidence that the continuum is judged on.
+"""What the words of a name say about goods, as numbers: the evidence from which the category follows.
 
 Each word of a name brings the values of `WORD`, the name as a whole those of `NAME`; `values` joins them: of the least
-telling word, which carries a name, and the mean of all. What each weighs is fitted: see `continuum`.
+content word, which carries a name, and the mean of all. What each weighs is fitted: see `continuum`.
 """
 
 from __future__ import annotations
@@ -36,12 +36,12 @@ goods of their class; whether it is heard as a describing word; its kinds; wheth
 NAME = ("two words", "three words or more", "domain ending", "nothing telling", "whole", "taken apart", "one entry")
 """What is asked of the name as a whole: `whole` is how plainly its words together describe."""
 CARRIED = 0.4
-"""How much of `whole` the least telling word decides; the rest is the mean."""
+"""The share of the most distinctive word in `whole`; the rest is the mean."""
 NAMED_BY_SOUND = 0.9
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
-"""Evidence between the first two weights is held back to the last share where association is below the third: ours."""
+"""Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 TRADE_WORD, ONE_CLASS = 0.6, 0.5
-"""What it weighs that a word is used for goods of the same class, and how likely that class must be."""
+"""The weight of a word that is used for goods of the same class, and how likely that class must be."""
 IN_USE = 2.5
 """Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""
 NO_TIE = "no tie to the goods was found"
@@ -62,7 +62,7 @@ class Meaning:
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """One telling word of a name: the plainest evidence that it describes the goods, and everything asked of it."""
+    """One content word of a name: the plainest evidence that it describes the goods, and everything asked of it."""
 
     word: str
     evidence: Evidence
@@ -107,7 +107,7 @@ def _without_tie(word: str) -> str:
 
 
 def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bool = True) -> tuple[Judged, ...]:
-    """The telling words of `name`, read in the way that describes `goods` most plainly; empty if it has none.
+    """The content words of `name`, read in the way that describes `goods` most plainly; empty if it has none.
 
     C-THRU says "see through", BED & BREAKFAST is one entry. Words of `meanings` are judged by what they mean. Without
     `surnames` being a surname counts for nothing, as where such names are registrable."""
@@ -118,7 +118,8 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     named = _entries(plain, goods, only_names=True)
     for words in (named, *(_entries(way, goods) for way in (plain, *said))):
         judged = tuple(
-            _judge(word, goods, personal, surnames, meanings.get(word)) for word in _telling(words, goods, meanings)
+            _judge(word, goods, personal, surnames, meanings.get(word))
+            for word in _content_words(words, goods, meanings)
         )
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
@@ -126,7 +127,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
 
 
 def values(judged: tuple[Judged, ...], name: str) -> dict[str, float]:
-    """Everything asked of a name: of its least telling word, of all its words on average, of the name as a whole."""
+    """Everything asked of a name: of its most distinctive word, of all its words on average, of the name as a whole."""
     plain = plain_words(name)
     least = min(judged, key=lambda one: one.evidence.weight, default=None)
     found: dict[str, float] = {}
@@ -195,9 +196,10 @@ def _misspelt(word: str, heard: str, goods: str) -> Judged:
 @lru_cache(maxsize=1 << 13)
 def judge_phrase(english: str, goods: str) -> Judged | None:
     """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
-    describes them least; None if it has no telling word."""
+    describes them least; None if it has no content word."""
     parts = [
-        _judge(part, goods, False, False, None) for part in _telling(_entries(tuple(english.split()), goods), goods, {})
+        _judge(part, goods, False, False, None)
+        for part in _content_words(_entries(tuple(english.split()), goods), goods, {})
     ]
     if parts and parts[-1].evidence.names_goods:
         return parts[-1]
@@ -271,12 +273,12 @@ def _same_class(word: str, goods: str) -> float:
     return min(1.0, sum(guess.score * theirs.get(guess.number, 0.0) for guess in classes(word, limit=45)))
 
 
-def _telling(words: tuple[str, ...], goods: str, meanings: Mapping[str, Meaning]) -> tuple[str, ...]:
+def _content_words(words: tuple[str, ...], goods: str, meanings: Mapping[str, Meaning]) -> tuple[str, ...]:
     """The words that carry a name: compounds divided; small words, company forms and domain endings left out."""
     units = [part for word in words for part in ((word,) if word in meanings else _divided(word, goods))]
     small = {"function word", "company form", "domain ending"}
-    telling = tuple(unit for unit in units if unit in meanings or not kinds(unit) & small)
-    return telling or tuple(unit for unit in units if "generic head" in kinds(unit))
+    content = tuple(unit for unit in units if unit in meanings or not kinds(unit) & small)
+    return content or tuple(unit for unit in units if "generic head" in kinds(unit))
 
 
 def _divided(word: str, goods: str) -> tuple[str, ...]:

@@ -15,7 +15,7 @@ from .places import place_of
 __all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
 
 COMMON = ("es", "fr", "it", "de", "pt", "nl")
-"""The languages asked where none are named: those that most buyers are taken to know or to ask about."""
+"""The languages used if none is named: those that most buyers are assumed to know or ask about."""
 LEAST_SURE, SURE = 0.45, 0.75
 """How sure a translation must be, in a language that is asked for and in one that is not; less is a minor sense of a
 word, or a guess."""
@@ -24,7 +24,7 @@ SISTERS = {"es": ("pt", "it"), "pt": ("es",), "it": ("es",), "nl": ("de",), "sv"
 SISTER = 0.9
 """How sure a translation is that holds in a language of the same branch: ours, not fitted."""
 TOLD = 0.8
-"""How plainly a minor sense of a word must describe the goods to be taken for what buyers understand."""
+"""How plainly a minor sense of a word must describe the goods for buyers to understand it so."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
 
@@ -42,7 +42,7 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
             continue
         if in_english and describe_plainly(word, goods).names_goods:
             continue
-        sure = [one for one in _sure(word, language, asked) if one.english != word]  # else read as it stands
+        sure = [one for one in _sure(word, language, asked) if one.english != word]  # else the word is read as English
         if sure:
             leading = max(one.score for one in sure)
             fit = [one for one in sure if one.score == leading or _told(one.english, goods) >= TOLD]
@@ -73,7 +73,7 @@ def _told(english: str, goods: str) -> float:
 def reading_in(
     name: str, goods: str, language: str, *, asked: bool = True, surnames: bool = True
 ) -> tuple[Judged, ...] | None:
-    """The telling words of `name` as buyers of `language` read it; None if it has no word of that language."""
+    """The content words of `name` as buyers of `language` read it; None if it has no word of that language."""
     found = meanings(name, goods, language, asked)
     return read(name, goods, found, surnames=surnames) if found else None
 

@@ -1,5 +1,5 @@
-"""On which ground of the law an office would refuse, by market. From memory of the acts, to be checked by an adviser;
-what is not listed for a market is said to be unknown here, not absent."""
+"""The legal ground on which an office would refuse, by market. From memory of the acts, to be checked by an adviser; a
+ground that is not listed for a market is reported as unknown here, not as absent."""
 
 from __future__ import annotations
 

@@ -138,8 +138,8 @@ EXPLAINED = {
     45: "Services for single people's needs that no other class has, and law and safety: legal work, security, "
     "funerals, dating, licensing.",
 }
-"""Class number -> what belongs there and what does not, in our own words for makers, after the headings and notes of
-the 13th edition (2026)."""
+"""Class number -> what belongs there and what does not, in plain words for makers, after the headings and notes of the
+13th edition (2026)."""
 
 _GROUPS = (
     (29, 30, 31, 32, 33, 43), (3, 5, 44), (5, 10, 44), (14, 18, 25, 26), (9, 38, 41, 42), (9, 16, 41),

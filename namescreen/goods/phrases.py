@@ -1,4 +1,4 @@
-"""Goods as phrases: a list is divided into items, and an item into what it is, what kind of it, and the rest.
+"""Goods as phrases: a list is split into items, and an item into its head, its modifiers and the rest.
 
 "self-watering planters of glazed stoneware for kitchen herbs" is a planter; the rest says which one. Of services in
 goods ("retail of tea", "repair of bicycles") the goods dealt in matter as much as the dealing.
@@ -21,13 +21,13 @@ def _words(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
 
-# Words that frame a list of goods and say nothing about them (wording of goods lists at trade mark offices).
+# Words of the frame of a goods list, without content (wording of goods lists at trade mark offices).
 _FRAME = _words("""
     self featuring namely including include includes providing provide provides related relating relation particularly
     especially such etc other others kind nature use used using via field fields made containing consisting comprising
     various same seller selling sold based purpose purposes general
 """)
-# What such lists say of the form alone: the word before it, or after "of", says what the goods are.
+# Words for the form alone: the word before it, or after "of", says what the goods are.
 _FORM = _words("""
     good product service item article thing type range collection selection assortment set kit pack box piece pair
     blend mix mixture preparation accessory part fitting supply material substance form
@@ -59,7 +59,7 @@ class Item:
 
     @property
     def words(self) -> tuple[str, ...]:
-        """Every telling word of the item."""
+        """Every content word of the item."""
         return (*self.modifiers, self.head, *self.rest)
 
 
@@ -76,14 +76,14 @@ class GoodsWord:
 
 @lru_cache(maxsize=4096)
 def items(text: str) -> tuple[Item, ...]:
-    """The items of a list of goods or services, in order, each once; empty if it holds no telling word."""
+    """The items of a list of goods or services, in order, each once; empty if it holds no content word."""
     found = [item for part in _BETWEEN.split(in_english(text).english) if (item := _item(part)) is not None]
     return tuple(dict.fromkeys(found))
 
 
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
-    phrases = [_telling(phrase) for phrase in _phrases(plain_words(text))]
+    phrases = [_content_words(phrase) for phrase in _phrases(plain_words(text))]
     phrases = [phrase for phrase in phrases if phrase]
     dealing = ""
     kept: list[str] = []
@@ -106,22 +106,22 @@ def _item(text: str) -> Item | None:
 
 
 def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
-    """Whether the last word of a phrase leaves it to others to say what the goods are: to the noun before it, or to the
-    next phrase."""
+    """Whether the last word of a phrase does not say what the goods are, but the noun before it or the next phrase
+    does."""
     if word not in _FORM and word not in _DEALING:
         return False
     return bool(before and is_noun(before[-1])) or not last
 
 
-def _telling(phrase: list[str]) -> tuple[str, ...]:
-    """The words of a phrase that say something, in base form."""
+def _content_words(phrase: list[str]) -> tuple[str, ...]:
+    """The content words of a phrase, in base form."""
     kept = (w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal())
     return tuple(map(base_form, kept))
 
 
 @lru_cache(maxsize=4096)
 def goods_words(text: str) -> tuple[GoodsWord, ...]:
-    """The telling words of a goods text, in order, each once, and what the lexicon holds as one of them together."""
+    """The content words of a goods text, in order, each once, and those that together are one entry of the lexicon."""
     found: dict[str, bool] = {}
     for part in _BETWEEN.split(in_english(text).english):
         item = _item(part)

@@ -1,5 +1,5 @@
-"""Signs that may not be registered by everyone, or would mislead: names of origin, emblems, Olympic and royal words,
-stems of medicines' names, claims to cure. The list is written from memory and incomplete
+"""Signs that not everyone may register, or that would mislead: names of origin, emblems, Olympic and royal words, stems
+of medicines' names, claims to cure. The list is written from memory and incomplete
 (wordlists/curated/protected_signs.txt): no finding here does not mean that there is none."""
 
 from __future__ import annotations
@@ -140,7 +140,8 @@ def _listed(words: tuple[str, ...]) -> list[tuple[str, str]]:
 
 
 def _stems(words: tuple[str, ...]) -> list[tuple[str, str]]:
-    """The stems that words of a name begin or end with; a word that is more than the stem, and in no dictionary."""
+    """The stems with which words of a name begin or end; only of words that are longer than the stem and in no
+    dictionary."""
     from ..lexicon import lexicon
 
     table = open_table("protected_signs.tsv")

@@ -1,5 +1,5 @@
-"""How related two lists of goods are: by what they are called, by their likely Nice classes, and by which classes
-offices search together; never by class numbers alone."""
+"""How related two lists of goods are: by their wording, by their likely Nice classes, and by the classes that offices
+search together; never by class numbers alone."""
 
 from __future__ import annotations
 
@@ -85,7 +85,7 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
     if one == other and items(one[0]):
         return Relatedness(1.0, ("the same goods",))
     pairs = [(a, b) for a in items(one[0]) for b in items(other[0])]
-    alike = any(a.head == b.head for a, b in pairs)  # one need not know a word to see it twice
+    alike = any(a.head == b.head for a, b in pairs)  # an unknown word on both sides is still the same word
     unread = [] if alike else [(told, stated) for goods, stated in (one, other) if (told := not_read(goods))]
     for told, stated in unread:
         if not stated:
@@ -102,7 +102,7 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
 
 
 def _similarity(one: Item, other: Item) -> float:
-    """What two items promise, cheaply."""
+    """A cheap estimate of the similarity of two items."""
     return (one.head == other.head) + max(association(one.head, other.head) or 0.0, _associated(one, other))
 
 
@@ -126,7 +126,7 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
-    """What words and classes say of two items, each kind in [0, 1]: what the weights are fitted on."""
+    """The evidence from the words and classes of two items, each kind in [0, 1]: what the weights are fitted on."""
     return _told(one, other, _by_class(_chances((one.text, ())), _chances((other.text, ()))).evidence)
 
 
@@ -256,7 +256,7 @@ def _weights() -> dict[str, float]:
 
 
 def score_of(found: Mapping[str, float], weights: Mapping[str, float]) -> float:
-    """The grade that the evidence amounts to, 0 to 1; 0 for less than half of the lowest grade.
+    """The grade that follows from the evidence, in [0, 1]; 0 for less than half of the lowest grade.
 
     Goods that a broader term covers are identical (Meric, T-133/05, from memory), unless classes tell them apart."""
     grade = weights["always"] + sum(weights[name] * value for name, value in found.items())

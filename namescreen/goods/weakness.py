@@ -14,7 +14,7 @@ _BY_KIND = {"function word": 1.0, "company form": 1.0, "domain ending": 1.0, "la
             "generic head": 0.7, "people": 0.6,
             "quality": 0.6, "place": 0.5, "number": 0.4, "colour": 0.4}  # fmt: skip
 COMMON = 0.3
-"""The most that being a common word takes away by itself."""
+"""The highest weakness for being a common word alone."""
 
 
 @lru_cache(maxsize=1 << 17)

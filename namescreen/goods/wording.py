@@ -1,7 +1,7 @@
-"""Goods worded in another language, read in English: the one door for all who read goods.
+"""Goods worded in another language, read in English: every reader of goods goes through this module.
 
-A list stays as it is where its words are mostly English. Else the language is the one that has most of its words, and
-each word gives way to its most reliable translation. The same is asked of each item of a list that is mostly English.
+A list stays as it is where its words are mostly English. Else its language is the one that has most of its words, and
+each word is replaced by its most reliable translation. Each item of a mostly English list is treated likewise.
 """
 
 from __future__ import annotations
@@ -24,11 +24,11 @@ LEAST_SURE, SURE = 0.45, 0.75
 of a name in a language that is asked for, and in one that is not."""
 GUESSED = frozenset(("compound", "spelling"))
 GUESS = 0.6
-"""What a guess counts towards the language: parts and spellings agree by chance in one that was not meant."""
+"""The weight of a guess towards the language: parts and spellings match by chance in other languages."""
 IN_USE = 3.8
-"""Zipf value from which a word that no dictionary has is taken for English all the same (slang), if it is no name."""
+"""Zipf value from which a word that is in no dictionary still counts as English (slang), if it is no name."""
 RARE = 3.0
-"""Zipf value below which an English word that no list of goods holds may as well be a foreign one."""
+"""Zipf value below which an English word that is in no list of goods may be a foreign one."""
 LONGEST_SHOWN = 60
 
 _SMALL_WORDS = {
@@ -61,8 +61,8 @@ _SMALL_WORDS = {
     "ru": "и:and или:or из:of для:for с:with без:without на:for",
     "uk": "і:and та:and або:or з:of із:of для:for без:without на:for",
 }
-"""Small words of each language and the English one that does the same work in a list of goods, or nothing; from memory
-of each language's grammar."""
+"""Function words of each language, with the English one of the same function in a list of goods, or nothing; from
+memory of each language's grammar."""
 _SMALL = {
     code: {fold(word): english for word, _, english in (pair.partition(":") for pair in text.split())}
     for code, text in _SMALL_WORDS.items()
@@ -94,7 +94,7 @@ class Wording:
 
 @lru_cache(maxsize=1 << 13)
 def in_english(goods: str) -> Wording:
-    """`goods` in English words; as they are where they are English, or hold nothing that can be read."""
+    """`goods` in English words; unchanged if they are English or no word of them can be read."""
     if not _is_foreign(goods):
         parts = _ITEMS.split(goods)
         if not any(map(_is_foreign, parts)):
@@ -107,12 +107,12 @@ def in_english(goods: str) -> Wording:
 
 
 def not_read(goods: str) -> str:
-    """What to say of goods of which no word is known, "" if there is one, or there are no words at all."""
+    """The remark on goods with no known word; "" if a word is known, or if there are no words."""
     return "" if in_english(goods).understood else f'not read: "{_shown(goods)}" holds no word that is known here'
 
 
 def remark(goods: str) -> str:
-    """How goods of another language were read, in words; "" for English ones and such as are not read at all."""
+    """How goods of another language were read, in words; "" for English goods, and for goods that cannot be read."""
     read = in_english(goods)
     if read.language == "en":
         return ""
@@ -132,8 +132,8 @@ def _words(text: str) -> Iterator[tuple[str, str]]:
 
 
 def _is_foreign(text: str) -> bool:
-    """Whether more words are foreign, the small ones among them, than are plainly English; a rare English word (fraise,
-    bijou) tells neither way."""
+    """Whether more words are foreign, function words included, than plainly English; a rare English word (fraise,
+    bijou) counts for neither."""
     words = tuple(_words(text))
     count = Counter(_standing(*word) for word in words)
     if not (count["foreign"] or (count["rare"] and count["small"])):
@@ -144,7 +144,7 @@ def _is_foreign(text: str) -> bool:
 
 @lru_cache(maxsize=1 << 14)
 def _standing(written: str, folded: str) -> str:
-    """What a word is to a reader of English: english, rare, foreign, a small foreign word, or one that says nothing."""
+    """What a word is to a reader of English: english, rare, foreign, a small foreign word, or one without evidence."""
     plain = written.isascii()  # the, but not thé
     if plain and folded in _PLAINLY_ENGLISH:
         return "english"
@@ -196,19 +196,19 @@ def _translated(text: str) -> Wording:
 
 
 def _in_vectors(word: str) -> bool:
-    """Whether the vectors of association hold the word: what it goes with is known, if not what it means."""
+    """Whether the word has a vector: its associations are known, if not its meaning."""
     return association(word, word) is not None
 
 
 def _language_of(words: tuple[tuple[str, str], ...]) -> str:
     """The language that has most of the words, most reliably; "" if none has any word that is not small."""
     best, most = "", 0.0
-    telling = [pair[1] for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
+    evident = [pair[1] for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
     for code in languages():
-        if code == "la":  # nobody's market
+        if code == "la":  # no market speaks it
             continue
         small = _SMALL.get(code, {})
-        read = (_best(word, code) for word in telling if word not in small)
+        read = (_best(word, code) for word in evident if word not in small)
         found = [one for one in read if one and (one.score >= SURE or one.source not in GUESSED)]
         if not found:
             continue
@@ -221,8 +221,8 @@ def _language_of(words: tuple[tuple[str, str], ...]) -> str:
 
 @lru_cache(maxsize=1 << 14)
 def _best(folded: str, language: str) -> Translation | None:
-    """The most reliable translation; of equal ones a word for goods before others, and a common one before a rare."""
-    in_use = zipf(folded) > 0  # a word met in English texts is not taken apart, nor taken for a misspelling
+    """The most reliable translation; of equal ones a word for goods first, then a common word before a rare one."""
+    in_use = zipf(folded) > 0  # a word of English texts is neither split nor taken for a misspelling
     found = [
         one
         for one in translations(folded, language)

@@ -15,12 +15,12 @@ _POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
 
 def plain_words(text: str) -> tuple[str, ...]:
-    """The folded words of `text` with possessives taken off: women's magazine -> women, magazine."""
+    """The folded words of `text` without possessive endings: women's magazine -> women, magazine."""
     return parse(without_possessives(text)).words
 
 
 def without_possessives(text: str) -> str:
-    """`text` with the ending of possessives taken off: women's, girls' -> women, girls."""
+    """`text` without possessive endings: women's, girls' -> women, girls."""
     return _POSSESSIVE.sub("", text)
 
 
@@ -40,13 +40,13 @@ def _regular_singular(word: str) -> str:
 
 
 def _has_own_meaning(plural: str) -> bool:
-    """Whether a plural is the name of a thing of its own (glasses, arms), and in use as such."""
+    """Whether a plural has a meaning of its own (glasses, arms), and is in use with it."""
     own = (sense for sense in lexicon().senses(plural, "n", labelled=False) if plural in sense.words)
     return any(sense.domain == "noun.artifact" and sense.count > 2 for sense in own)
 
 
 def is_noun(word: str) -> bool:
-    """Whether `word` is a noun sooner than an adjective, or in no dictionary."""
+    """Whether `word` is more often a noun than an adjective, or is in no dictionary."""
     senses = lexicon().senses(word, labelled=False)
     uses = {pos: sum(sense.count + 1 for sense in senses if sense.pos == pos) for pos in "na"}
     return uses["n"] >= uses["a"]

@@ -24,7 +24,7 @@ _SURE = 0.5  # score from which a translation is relied on
 
 @lru_cache(maxsize=4096)
 def _words(name: str) -> tuple[str, ...]:
-    """The telling words of a name, closed compounds of known words divided."""
+    """The content words of a name, closed compounds of known words divided."""
     from ..lexicon import kinds, zipf
 
     words = (part for word in parse(name).words for part in split_closed_compound(word, zipf))
@@ -59,7 +59,7 @@ def _english(word: str, language: str) -> tuple[str, ...]:
 
 
 def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
-    """The language (BCP 47) in which `mark` says every telling word of `name`; "" if it does not.
+    """The language (BCP 47) in which `mark` says every content word of `name`; "" if it does not.
 
     The words that both share are said; one at least must be said by a translation, of the mark's word, of the name's
     (then the mark's language is English), or of both. English is always among the languages of the buyers.

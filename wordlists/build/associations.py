@@ -29,7 +29,7 @@ TOO_COMMON = 6.0  # Zipf: words such as "make" or "people" say nothing
 
 
 def content_words(text: str) -> set[str]:
-    """The base forms of the telling words of `text`."""
+    """The base forms of the content words of `text`."""
     words = lexicon()
     found = set()
     for token in re.findall(r"[a-z]{3,}", text.lower()):
