@@ -3,10 +3,11 @@
 A table is UTF-8 text, one `key<TAB>value` line an entry, sorted by the bytes of the key, keys unique,
 after one header line
 
-    #namescreen-table 1 NAME rows=N sha256=HEX
+    #namescreen-table 1 NAME rows=N sha256=HEX bytes=M
 
-where HEX is the digest of everything after the header. The file is mapped, not read, so opening costs
-the same for ten rows as for a million, and a look-up touches about log2(size) places.
+where HEX is the digest of everything after the header, and M its length (older tables do not state it). The file
+is mapped, not read, so opening costs the same for ten rows as for a million, and a look-up touches about log2(size)
+places.
 """
 
 from __future__ import annotations
@@ -20,10 +21,13 @@ from itertools import pairwise
 from pathlib import Path
 
 from .errors import DataError
+from .native import choose
+from .native.table import compiled_seek
 
 __all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder"]
 
 _FORMAT = b"#namescreen-table 1 "
+_FACTS = rb"\S+ rows=(\d{1,12}) sha256=([0-9a-f]{64})(?: bytes=(\d{1,15}))?"
 MOST_PROBES = 1 << 14
 """Places of a table whose keys are cached: every search begins at the same ones, so some 14 of its 20 steps do not read
 the file."""
@@ -51,14 +55,19 @@ class Table:
         except (OSError, ValueError) as error:
             raise DataError(path, f"cannot be opened ({error})", REMEDY) from error
         end = self._map.find(b"\n")
-        head = re.fullmatch(_FORMAT + rb"\S+ rows=(\d{1,12}) sha256=([0-9a-f]{64})", self._map[: max(end, 0)])
+        head = re.fullmatch(_FORMAT + _FACTS, self._map[: max(end, 0)])
         if head is None:
             raise DataError(path, "is not a table this version reads", REMEDY)
         self._start = end + 1
         self._rows = int(head[1])
         self._sha256 = head[2].decode()
-        if self._map[-1:] != b"\n":  # a search needs complete lines
+        size = len(self._map) - self._start
+        if self._map[-1:] != b"\n" or int(head[3] or size) > size:  # a search needs complete lines
             raise self._damaged("it is cut")
+        if int(head[3] or size) < size:
+            raise self._damaged("something was added to it")
+        self._seek = choose(lambda library: compiled_seek(library, self._map, self._start), lambda: self._search)
+        """The offset of the first line whose key is not below the one asked for."""
         self._probes: dict[int, tuple[int, int, bytes]] = {}
         self._kept: dict[str, str] | None = None
 
@@ -124,8 +133,8 @@ class Table:
         end = self._map.find(b"\n", at)
         return self._map[at : end if end >= 0 else len(self._map)]
 
-    def _seek(self, wanted: bytes) -> int:
-        """The offset of the first line whose key is not below `wanted`."""
+    def _search(self, wanted: bytes) -> int:
+        """`_seek` in Python."""
         low, high, probes, data = self._start, len(self._map), self._probes, self._map
         while low < high:
             middle = (low + high) // 2
@@ -163,4 +172,4 @@ def table_bytes(name: str, entries: Iterable[tuple[str, str]]) -> bytes:
             raise ValueError(f"entry {key.decode()!r} of table {name} holds a tab or line break")
     body = b"".join(key + b"\t" + value + b"\n" for key, value in rows)
     digest = hashlib.sha256(body).hexdigest()
-    return _FORMAT + f"{name} rows={len(rows)} sha256={digest}\n".encode() + body
+    return _FORMAT + f"{name} rows={len(rows)} sha256={digest} bytes={len(body)}\n".encode() + body

@@ -50,7 +50,7 @@ def test_equal_entries_give_equal_bytes_in_any_order(rows: dict[str, str]) -> No
 def test_the_header_states_rows_and_digest() -> None:
     head, _, body = table_bytes("t.tsv", [("b", "2"), ("a", "1")]).partition(b"\n")
     assert body == b"a\t1\nb\t2\n"
-    assert head.decode() == f"#namescreen-table 1 t.tsv rows=2 sha256={hashlib.sha256(body).hexdigest()}"
+    assert head.decode() == f"#namescreen-table 1 t.tsv rows=2 sha256={hashlib.sha256(body).hexdigest()} bytes=8"
 
 
 @pytest.mark.parametrize(
@@ -93,12 +93,32 @@ def test_a_table_cut_anywhere_within_a_line_is_named_and_never_searched_for_ever
     whole = table_bytes("t.tsv", ROWS)
     for length in range(len(whole)):
         path.write_bytes(whole[:length])
-        if whole[length - 1 : length] == b"\n" and length > whole.index(b"\n"):
-            with pytest.raises(DataError, match="damaged"):
-                Table(path).preload()
-        else:
-            with pytest.raises(DataError, match="Install namescreen again"):
-                Table(path)
+        with pytest.raises(DataError, match="Install namescreen again"):
+            Table(path)
+    path.write_bytes(whole + b"zz\tmore\n")
+    with pytest.raises(DataError, match="added"):
+        Table(path)
+
+
+def test_an_older_table_that_does_not_state_its_length_is_read(tmp_path: Path) -> None:
+    path = tmp_path / "t.tsv"
+    whole = re.sub(rb" bytes=\d+\n", b"\n", table_bytes("t.tsv", ROWS), count=1)
+    path.write_bytes(whole)
+    assert dict(Table(path).items()) == dict(ROWS)
+    path.write_bytes(whole[: whole.rindex(b"herb")])
+    with pytest.raises(DataError, match="damaged"):
+        Table(path).preload()
+
+
+def test_the_compiled_search_and_the_other_find_the_same(tmp_path: Path) -> None:
+    table = table_of(tmp_path, {"b": "1", "ba": "2", "bé": "3", "c": ""})
+    for key in ("", "a", "b", "b ", "ba", "baa", "bz", "bé", "bê", "c", "d", "ÿ"):
+        assert table._seek(key.encode()) == table._search(key.encode()), key
+    path = tmp_path / "odd.tsv"  # lines without a tab, or empty ones
+    for body in (b"\n", b"a\n\nb\t\n", b"\t\n\t\t\n", b"b\nb\n\n\n"):
+        path.write_bytes(b"#namescreen-table 1 odd.tsv rows=1 sha256=" + b"0" * 64 + b"\n" + body)
+        for key in (b"", b"a", b"b", b"c", b"\xff"):
+            assert 0 <= Table(path)._seek(key) <= path.stat().st_size
 
 
 @given(st.integers(0, 10_000), st.binary(min_size=1, max_size=3))
