@@ -117,8 +117,8 @@ def test_the_compiled_search_and_the_other_find_the_same(tmp_path: Path) -> None
     path = tmp_path / "odd.tsv"  # lines without a tab, or empty ones
     for body in (b"\n", b"a\n\nb\t\n", b"\t\n\t\t\n", b"b\nb\n\n\n"):
         path.write_bytes(b"#namescreen-table 1 odd.tsv rows=1 sha256=" + b"0" * 64 + b"\n" + body)
-        for key in (b"", b"a", b"b", b"c", b"\xff"):
-            assert 0 <= Table(path)._seek(key) <= path.stat().st_size
+        for sought in (b"", b"a", b"b", b"c", b"\xff"):
+            assert 0 <= Table(path)._seek(sought) <= path.stat().st_size
 
 
 @given(st.integers(0, 10_000), st.binary(min_size=1, max_size=3))
