@@ -1,7 +1,7 @@
 """The command line: the only place that knows Typer and Rich.
 
-A command's module is imported when the command runs, so that help and shell completion cost little more than
-Typer itself.
+A command's module is imported when the command runs, so that help and shell completion take little longer than Typer
+itself.
 """
 
 from __future__ import annotations
@@ -62,8 +62,8 @@ COMMANDS = {
 
 
 def _refuse_bytes(command: Any) -> None:
-    """Make a command refuse text with bytes that are not text, which would be left out of a name without a word. The
-    path of a file may hold some."""
+    """Make a command refuse arguments with invalid bytes, which would silently be left out of a name. The path of a
+    file may hold some."""
     for inner in getattr(command, "commands", {}).values():
         _refuse_bytes(inner)
     for param in command.params:
@@ -95,7 +95,7 @@ class _LazyGroup(TyperGroup):
         return name, command, rest
 
     def format_commands(self, ctx: Any, formatter: Any) -> None:
-        """Every summary whole, folded where the terminal is narrow, not cut short."""
+        """Every summary in full, folded where the terminal is narrow."""
         with formatter.section("Commands"):
             formatter.write_dl([(name, entry.summary) for name, entry in COMMANDS.items()])
 
@@ -148,10 +148,8 @@ for _name, _entry in COMMANDS.items():
 
 
 def _stand_in_for_closed_streams() -> None:
-    """Where the caller closed a standard stream Python has None: input is then empty, remarks go nowhere.
-
-    Data that cannot be written is an error, told like that of a full disk: what stands in for standard output
-    refuses every write.
+    """Python has None where the caller closed a standard stream. Input is then empty and remarks are dropped. Data that
+    cannot be written is an error, like a full disk: the substitute for standard output refuses every write.
     """
     for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
         if getattr(sys, name) is None:
@@ -165,7 +163,7 @@ def main() -> None:
     # run (measured: 2.1 against 1.5 s of processor time for 1,000 names' addresses).
     gc.set_threshold(20_000, 20, 20)
     _stand_in_for_closed_streams()
-    for measure in ("COLUMNS", "LINES"):  # some libraries take any digits for a number, as of "²"
+    for measure in ("COLUMNS", "LINES"):  # some libraries take any digit for a number, such as "²"
         if not re.fullmatch("[1-9][0-9]{0,3}", os.environ.get(measure, "80")):
             del os.environ[measure]
     for stream in (sys.stdout, sys.stderr):

@@ -38,7 +38,7 @@ app = make_app("Make candidate names from concept words.")
 LIMIT = 40
 """Names shown unless told otherwise: what fits two screens."""
 DEEP = 100
-"""From so many names on a progress bar is worth its line."""
+"""The number of names from which a progress bar is shown."""
 
 
 MADE = "Only names made in this way; repeat for several: found, pair, changed, figure, affix, foreign; blend only so."

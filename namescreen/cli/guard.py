@@ -34,7 +34,7 @@ MOST_PROBLEMS = 20
 
 @contextmanager
 def guarded() -> Iterator[None]:
-    """Turn what can go wrong on purpose into a message on stderr and an exit code; nothing else is caught."""
+    """Turn expected errors into a message on stderr and an exit code; nothing else is caught."""
     try:
         yield
         sys.stdout.flush()
@@ -47,7 +47,7 @@ def guarded() -> Iterator[None]:
         sys.exit(PIPE_CLOSED)
     except NamescreenError as error:
         _end(_told(error), BAD_INPUT)
-    except OSError as error:  # a full disk, a folder that goes away: the machine's answer is the message
+    except OSError as error:  # a full disk, a folder that was removed: the system's message is shown
         _give_up_output()
         reason, check = error.strerror or error, "Check the place and the room there, then start again"
         if error.filename:

@@ -1,4 +1,4 @@
-"""What a command works on: names, existing marks, and the settings of a brief."""
+"""The inputs of a command: names, existing marks, and the settings of a brief."""
 
 from __future__ import annotations
 

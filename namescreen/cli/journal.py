@@ -27,9 +27,9 @@ _MAGIC = "namescreen journal "
 class Journal:
     """The results of one run so far: `results` maps each finished name to its result.
 
-    `run` is whatever makes this run what it is, as JSON values. `damaged` counts the lines that do not match their
-    checksum. `other` is where the journal of another run is kept that stood here, if one did. Raises `InputError` if
-    something else stands here, or if the journal cannot be written.
+    `run` is everything that the results depend on, as JSON values. `damaged` counts the lines that do not match their
+    checksum. `other` is the new place of another run's journal, if there was one here. Raises `InputError` if something
+    else stands here, or if the journal cannot be written.
     """
 
     def __init__(self, output: Path, run: Mapping[str, Any]) -> None:
@@ -109,7 +109,7 @@ class Journal:
         )
 
     def finish(self) -> None:
-        """The output stands: the journal is no longer needed."""
+        """The output is complete: the journal is no longer needed."""
         self._file.close()
         self.path.unlink(missing_ok=True)
 

@@ -1,4 +1,4 @@
-"""What the commands share: options with one name and one meaning, and a brief completed by them."""
+"""Options shared by the commands, each with one name and one meaning, and a brief completed by them."""
 
 from __future__ import annotations
 

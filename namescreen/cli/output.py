@@ -1,4 +1,4 @@
-"""One way to show rows: a table within the terminal's width, CSV, JSON Lines or Markdown.
+"""Shows rows as a table within the terminal's width, as CSV, JSON Lines or Markdown.
 
 Data goes to stdout. Whatever a mark or a name holds is shown as text: control characters and direction
 overrides are written out, never passed on to the terminal.
@@ -153,9 +153,9 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
 
 
 def _widths(rows: Sequence[Row], columns: Sequence[Column], room: int) -> list[int] | None:
-    """How wide each column is, so that no word is broken; None where not even that fits into `room`.
+    """The width of each column, so that no word is broken; None if not even that fits into `room`.
 
-    What is left goes first to the columns that lack least: a long text is folded anyway.
+    Spare room goes first to the columns that need least: a long text is folded anyway.
     """
     least, whole = [], []
     for column in columns:
@@ -206,7 +206,8 @@ def _say_packed(parts: Sequence[str], indent: str) -> None:
 
 def say_below(text: str, indent: str = "  ") -> None:
     """Write a sentence below a table, within the terminal's width; what is folded stands further in."""
-    # A wide character counts twice: while lines are broken, a NUL, which no visible text holds, stands beside it.
+    # A wide character takes two columns: while lines are folded, a NUL, which no visible text contains, stands beside
+    # it.
     padded = "".join(one + "\0" if text_width(one) == 2 else one for one in visible(text))
     further = indent + "  "
     lines = textwrap.wrap(padded, width() - 2, initial_indent=indent, subsequent_indent=further, break_on_hyphens=False)
@@ -233,7 +234,7 @@ def on_screen(text: str) -> str:
 
 
 def print_disclaimer(form: Format) -> None:
-    """Say what a score is not: below a table or Markdown on stdout, on stderr beside data for programs."""
+    """Print the disclaimer: below a table or Markdown on stdout, on stderr beside data for programs."""
     if form is Format.table:
         _line(f"\n{on_screen(DISCLAIMER)}")
     elif form is Format.markdown:

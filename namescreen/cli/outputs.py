@@ -1,4 +1,4 @@
-"""Where a command may write: never over its inputs or the user's own work."""
+"""Where a command may write: never over its inputs or the user's work."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ __all__ = ["set_aside", "unfit_output", "write_output"]
 
 
 def unfit_output(path: Path, kind: str, beginnings: tuple[bytes, ...], inputs: Iterable[Path]) -> Problem | None:
-    """Why `path` may not be written, asked before any work is done; None if it may.
+    """Why `path` may not be written, None if it may; checked before any work is done.
 
     A file that stands there may only be replaced if it begins as files of this `kind` do (or is empty), and is
     not among the `inputs`.

@@ -172,7 +172,7 @@ def _row(reading: Reading) -> Row:
 
 
 def _ordinary(readings: Sequence[Reading]) -> Iterator[str]:
-    """Words that weigh nothing, each once with its meaning where known, and the languages that have it."""
+    """Ordinary words, each once with its meaning where known, and the languages that have it."""
     languages: dict[tuple[str, str], list[str]] = {}
     for reading in readings:
         meaning = reading.meaning or "meaning not known here"
@@ -211,7 +211,7 @@ def _show_saying(found: Sequence[Ease], form: Format) -> None:
 
 
 def _show_coverage(covered: Sequence[Coverage | NotChecked], asked: Sequence[str] | None, form: Format) -> None:
-    """What was looked through: a line a language where they were asked for, else the sums."""
+    """What was searched: a line a language where they were asked for, else the totals."""
     _head("Looked through", form)
     for line in _coverage_lines(covered, asked):
         _say(line, form)

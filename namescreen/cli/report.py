@@ -65,7 +65,7 @@ class Form(StrEnum):
 
 
 _OTHER_PROGRAMS = frozenset({".pdf", ".doc", ".docx", ".odt", ".rtf", ".xls", ".xlsx", ".ods"})
-"""Endings of forms that a report cannot be written in: a file of another kind under them would open nowhere."""
+"""Endings of formats that a report cannot be written in: no program would open a file of another format under them."""
 _ENDINGS = {".html": Form.html, ".htm": Form.html, ".json": Form.json, ".csv": Form.csv}
 # How each form begins, the picture included: what stands in a file tells whether it may be replaced.
 _BEGINNINGS = (
@@ -263,7 +263,7 @@ def _how_made(shortlist: Path | None) -> dict[str, str]:
                 if not {"name", "how"} <= set(rows.fieldnames or ()):
                     return {}
                 return {row["name"].strip(): row["how"].strip() for row in rows if row["name"] and row["how"]}
-            except csv.Error:  # a cell beyond all bounds
+            except csv.Error:  # a cell longer than the csv module takes
                 return {}
         lines = [line.strip() for line in file]
     from namescreen.generation.constructions import CONSTRUCTIONS, FORMER

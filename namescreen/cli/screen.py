@@ -44,7 +44,7 @@ if TYPE_CHECKING:
 app = make_app("Screen names against existing marks.")
 
 _BEGINNINGS = {Format.jsonl: b'{"name": ', Format.csv: b"name,mark,overall,"}
-"""How a screening in a file begins: what tells whether the file may be replaced."""
+"""The beginning of a screening in a file, by which a file that may be replaced is recognised."""
 
 
 @app.command(
@@ -141,7 +141,7 @@ def _to_file(
         "version": __version__,
         "schema": schema(),  # results of another form are never reused
         "names": names,
-        "marks": existing.digest() if existing else "",  # as read: whatever decides how a list is read counts
+        "marks": existing.digest() if existing else "",  # as read: the options that decide how a list is read count
         "options": options,
     }
     with Journal(output, run) as journal:

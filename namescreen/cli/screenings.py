@@ -110,7 +110,7 @@ def write_rows(rows: Iterable[Row], form: Format) -> None:
 
 
 def show_ranking(found: Iterable[Screening], form: Format, brief: Brief) -> None:
-    """All names in one table, those with least against them first: the order of the report."""
+    """All names in one table, in the order of the report: those with the mildest findings first."""
     from namescreen.report.assembly import entry_of, weights_of
     from namescreen.report.sensitivity import standings_of
 
@@ -173,7 +173,7 @@ def _show_one(one: Screening, form: Format) -> None:
 
 
 def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
-    """What could not be checked, each once, with the names where they are not all."""
+    """The checks that were not made, each once, with its names unless it concerns all."""
     names: dict[NotChecked, list[str]] = {}
     for one in found:
         for missing in one.not_checked:
@@ -191,7 +191,7 @@ def _plainly(missing: NotChecked) -> str:
 
 
 def _label(missing: NotChecked) -> str:
-    """A check as a person calls it."""
+    """A check in plain words."""
     return missing.check.replace("_", " ")
 
 

@@ -57,7 +57,7 @@ HELP = (
 """What may be typed, and what it does."""
 
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
-"""What is said once a step about names is taken."""
+"""What is said after a step about names."""
 _DIGITS = 5  # no page has numbers so long
 
 _COLUMNS = (
@@ -110,7 +110,7 @@ class Desk:
         self.write(self._onward())
 
     def _onward(self) -> str:
-        """What to do once the session has ended."""
+        """The next steps after a session."""
         source, kept_in = self.brief.source, self.shortlist_file
         if not self.session.kept:
             return f"Nothing is kept yet. The session is in {self.session_file}; the same command takes it up again."
@@ -311,7 +311,7 @@ def _names_in(path: Path) -> tuple[str, list[str]]:
 
 
 def taste_lines(session: Session) -> list[str]:
-    """What steers the next pages, in words."""
+    """The preferences that steer the next pages, in words."""
     lines = []
     for title, factors in (("words", session.words), ("ways of making", session.constructions)):
         liked = [text for text, factor in sorted(factors.items(), key=lambda item: -item[1]) if factor > 1]
@@ -344,7 +344,7 @@ def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, re
     started = read_journal(session_file) if session_file.exists() else Session()
     if not session_file.parent.is_dir():
         raise InputError(f"{session_file}: its folder does not exist. Give another --session file")
-    with suppress(ImportError):  # line editing and the lines before, where the system has them
+    with suppress(ImportError):  # line editing and history, where the system has them
         import readline  # noqa: F401
     desk = Desk(brief, session_file, shortlist_file, register, input, _write, started)
     problem = desk._unfit(shortlist_file)

@@ -37,7 +37,7 @@ def say(*remarks: str) -> None:
 
 
 def _folded(text: str) -> str:
-    """`text` folded between words where a terminal shows it; what would not survive a copy, a path, stays whole."""
+    """`text` folded between words where a terminal shows it; a path stays whole, so that it can be copied."""
     if not sys.stderr.isatty():
         return text
     columns = shutil.get_terminal_size().columns

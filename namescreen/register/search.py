@@ -33,6 +33,7 @@ TABLES = (
 )  # fmt: skip
 NAMES_A_TASK = 4
 
+
 def search(scope: Scope, names: Iterable[Wanted], progress: Progress | None = None) -> Iterator[list[Hit]]:
     """For each name, the closest names of the register: see `Register.search`."""
     wanted = list(names)

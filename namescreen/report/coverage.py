@@ -1,4 +1,4 @@
-"""Which markets the searched lists cover, and what was not looked into."""
+"""Which markets the searched lists cover, and what was not searched."""
 
 from __future__ import annotations
 
@@ -65,7 +65,7 @@ def partly_searched(report: Report) -> tuple[str, ...]:
 
 
 def never_checked(report: Report) -> tuple[NotChecked, ...]:
-    """What could not be checked for any of the names, told once."""
+    """The checks that were made for none of the names, each once."""
     every = [set(entry.not_checked) for entry in report.names]
     first = report.names[0].not_checked if report.names else ()
     return tuple(item for item in first if all(item in one for one in every))

@@ -1,4 +1,4 @@
-"""What each check found for a name, on the policy's scale of four steps, so that a reader sees the worst first."""
+"""What each check found for a name, on the policy's scale of four levels, the worst first."""
 
 from __future__ import annotations
 

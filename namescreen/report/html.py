@@ -56,7 +56,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
 
 
 def _framed(found: re.Match[str]) -> str:
-    """A table in a frame of its own; one that fits on a page is not to be broken over two."""
+    """A table in its own frame; a table that fits on a page is kept on one."""
     small = " small" if found[0].count("<tr") <= _SMALL else ""
     return f'<div class="table{small}">{found[0]}</div>'
 

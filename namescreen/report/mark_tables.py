@@ -110,7 +110,7 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
 
 
 def _telling(reason: str, found: CloseMark) -> bool:
-    """Whether a reason says more than the number beside it: not for an aspect in which little is alike."""
+    """Whether a reason says more than the number beside it; it does not for an aspect with little similarity."""
     aspect = reason.partition(":")[0].lower()
     if aspect not in ("appearance", "sound", "meaning"):
         return True

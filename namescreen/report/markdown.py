@@ -70,7 +70,7 @@ def _head(report: Report, changes: Changes | None) -> Iterable[str]:
 
 
 def _in_short(report: Report) -> Iterable[str]:
-    """What an adviser wants in the first minute."""
+    """What an adviser needs in the first minute."""
     order = standings(report)
     entries = {entry.name: entry for entry in report.names}
     rows = sum(item.rows_read for item in report.lists)

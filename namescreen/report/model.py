@@ -1,4 +1,4 @@
-"""What a report holds: plain data, from which every form of the report is drawn and nothing else.
+"""The contents of a report: plain data, from which every form of the report is made.
 
 The records repeat what the checks found in the report's own words, so that a report can be written to JSON,
 read back a month later by another version of the program, and compared. A check that was not made is

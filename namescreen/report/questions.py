@@ -165,10 +165,8 @@ def _same_goods(found: CloseMark) -> str:
 
 
 def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
-    """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d)).
-
-    Not asked of a word that is the whole name, nor of one that names the goods or is in everyone's mouth: of these it
-    says nothing new.
+    """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d)). Not asked about
+    a word that is the whole name, names the goods or is very common: there it would tell nothing new.
     """
     if isinstance(entry.marks, NotChecked) or len(entry.words) < 2:
         return []

@@ -1,4 +1,4 @@
-"""The names side by side under the brief's weights, and how firm their order is when the weights move.
+"""The names side by side under the brief's weights, and how stable their order is when the weights change.
 
 Names are grouped by their worst finding (see `policy.gate`), and no weight moves a name to another group. Inside a
 group the total decides: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks against the name.
