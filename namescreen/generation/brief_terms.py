@@ -40,6 +40,8 @@ _SPREAD_LEAST, _SPREAD_FULL = (
 )  # factor if only one word of a meaning is associated; the mean association that counts in full
 _STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
 """What the strongest association adds to relevance, then the next ones: two strong ones make a word apt."""
+_HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pack pair bundle sheet roll".split())
+"""What goods come in: "tins of tea" are tea (ours)."""
 _VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
 """Words of goods lists that distinguish no kind of goods (ours)."""
 _MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on"))
@@ -169,11 +171,12 @@ def _goods_words(brief: Brief) -> dict[str, float]:
     word that says of what or for what they are; less for what is no noun."""
     found: dict[str, float] = {}
     for text in (brief.goods, brief.product):
-        names = True
+        names, last = True, ""
         for token in fold(text).replace("-", " ").split():
             word = token.strip(".,:;()'")
             if found and (word in _MADE_OF or word in _MADE_FOR):
-                names = False
+                names = names and word == "of" and not _HOLDS.isdisjoint((last, *lexicon().bases(last)))
+            last = word
             plain = len(word) > 2 and word.isalpha() and word.isascii() and word not in _VAGUE
             if plain and "function word" not in kinds(word):
                 bases = lexicon().bases_by_pos(word)

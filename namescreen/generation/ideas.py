@@ -32,6 +32,7 @@ _WORLD = 0.55  # what standing in a world of the brief counts by itself; the res
 _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind for its words to count
 _SURE = 0.6  # as much for a word of the goods, which may only say what they are made of
 _NAMED = 0.9  # a tie from which a term names the subject of a world, as itself or a synonym does
+_ALONE_VIVID = 0.75  # of a world of short words, which is less special
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
@@ -202,7 +203,8 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
         known = _known()[place]
-        if known.kind not in ("first", "title") and known.word.casefold() not in terms:
+        plain = known.kind == "foreign" and known.meaning.partition(": ")[2] in terms  # it says so in its language
+        if known.kind not in ("first", "title") and known.word.casefold() not in terms and not plain:
             term = brief_terms.terms[brief_terms.best_term(associations[place])].word
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing
@@ -259,7 +261,7 @@ def _world_words(brief_terms: BriefTerms) -> Iterator[Idea]:
 
     best: dict[str, Associations] = {}
     for about, words in _worlds():
-        standing = _world_relevance(brief_terms, about)
+        standing = _world_relevance(brief_terms, about, _ALONE_VIVID)
         if not standing.any():
             continue
         for word in words:
@@ -278,7 +280,7 @@ def _world_words(brief_terms: BriefTerms) -> Iterator[Idea]:
             )
 
 
-def _world_relevance(brief_terms: BriefTerms, about: tuple[str, ...]) -> Associations:
+def _world_relevance(brief_terms: BriefTerms, about: tuple[str, ...], alone: float = _ALONE) -> Associations:
     """How surely each term belongs to a world: less if no other term does, because a single word may mean something
     else there (bath salt, table salt)."""
     import numpy as np
@@ -292,6 +294,6 @@ def _world_relevance(brief_terms: BriefTerms, about: tuple[str, ...]) -> Associa
     others = np.full(len(top), top[order[0]])
     others[order[0]] = top[order[1]] if len(top) > 1 else 1.0
     agreed = np.minimum(1.0, others / _NAMED)
-    named = first * (_ALONE + (1 - _ALONE) * agreed)
+    named = first * (alone + (1 - alone) * agreed)
     loose = np.where(top >= np.where(brief_terms.concepts, _FIRM, _SURE), first, 0.0) * (_ALONE_LOOSE + agreed**2 / 2)
     return np.asarray(np.where(top >= _NAMED, named, loose), np.float32)

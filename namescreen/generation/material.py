@@ -36,9 +36,10 @@ _LIKE_TONES = {
 _OFF_TONE = 0.55
 """What is left of an affix's weight where the brief asks for other tones."""
 _SHORTEST, _LONGEST = 3, 7  # letters of a word that may be half of a name
-_KNOWN = 2.7  # Zipf frequency of a word that is known by itself
-_FIRM = 0.2, 0.33  # association with some term that a short word needs; the second for a word that weighs a name down
-_CARRIES = 0.33  # association with a term that a word needs to carry a name
+_KNOWN = 2.9  # Zipf frequency of a word that is known by itself
+_LINKED = 0.1  # association by itself that a known word needs with the term it stands for
+_CARRIES = 0.42, 0.56  # association with a term that a word needs to carry a part; the second for an existing word
+_ENOUGH = 15  # so many short words are enough
 _STIR = 0.12  # by how much a seed varies the weights
 
 First = TypeVar("First")
@@ -68,30 +69,24 @@ class Material:
         for idea in self.of_kind("world", "find", "concept", "goods"):
             if not idea.word.isalpha() or idea.pos == "r" or unfit(idea.word):
                 continue
-            if idea.kind == "find":
-                if not _SHORTEST <= len(idea.word) <= _LONGEST or idea.facts.zipf < _KNOWN:
-                    continue
-                idea = self._by_itself(idea)
-            sized = _SHORTEST <= len(idea.word) <= _LONGEST and 1 <= idea.facts.beats <= 2
-            pleases = (
-                idea.facts.charm == 1 or self.brief_terms.strongest(idea.associations) >= _FIRM[idea.facts.charm == 0]
-            )
-            if idea.kind == "concept" or (sized and pleases):
+            if idea.kind == "find" and not self._is_plain(idea):
+                continue
+            if idea.kind == "concept" or (
+                _SHORTEST <= len(idea.word) <= _LONGEST and 1 <= idea.facts.beats <= 2 and self.is_firm(idea)
+            ):
                 found.append(idea)
+        if len(found) < _ENOUGH:  # a brief that says little: what pleases by itself stands in
+            found += [idea for idea in self.of_kind("world") if idea.facts.charm == 1 and idea not in found]
         return tuple(sorted(found, key=lambda idea: (-idea.weight, idea.word)))
 
     def is_firm(self, idea: Idea) -> bool:
-        """Whether a short word is associated with a term so strongly that it can carry a name by itself."""
-        return idea.kind == "concept" or self.brief_terms.strongest(idea.associations) >= _CARRIES
+        """Whether a short word is associated with a term so strongly that it can carry a part of a name."""
+        return idea.kind == "concept" or self.brief_terms.strongest(idea.associations) >= _CARRIES[idea.kind == "find"]
 
-    def _by_itself(self, idea: Idea) -> Idea:
-        """A word that was found by its meaning, with its association when the meaning is not told."""
-        associations = self.brief_terms.of_word(idea.word)
-        share = idea.weight / max(1e-9, self.brief_terms.relevance(idea.associations))
-        term = self.brief_terms.terms[self.brief_terms.best_term(associations)].word
-        return replace(
-            idea, associations=associations, term=term, weight=share * self.brief_terms.relevance(associations)
-        )
+    def _is_plain(self, idea: Idea) -> bool:
+        """Whether people know an existing word, and link it with its term without being told what it means."""
+        linked = self.brief_terms.of_word(idea.word)[self.brief_terms.best_term(idea.associations)]
+        return idea.facts.zipf >= _KNOWN and bool(linked >= _LINKED)
 
     def fits_tone(self, tones: str) -> float:
         """1 if any of these tones is asked for (or none is), less otherwise."""

@@ -20,9 +20,9 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 13, "pair": 1.8, "changed": 1.4, "figure": 2.6, "affix": 0.6, "foreign": 0.6}
+_SHARE = {"found": 13, "pair": 1.3, "pair joined": 1.3, "changed": 1.2, "figure": 1.2, "affix": 0.6, "foreign": 0.6}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-_SELDOM = {"affix": 0.05, "foreign": 0.05, "changed": 0.02, "pair": 0.02}
+_SELDOM = {"affix": 0.05, "foreign": 0.04, "changed": 0.04, "pair": 0.02, "pair joined": 0.03, "figure": 0.04}
 """The penalty for even the first name of a construction that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.2  # what a whole page about one term of the brief costs
@@ -60,18 +60,24 @@ def choose(
             continue
         page.append(replace(shown))
         used.update(f"word {word}" for word in words)
-        used.update((f"stem {_stem(proposal)}", f"kind {candidate.construction}", f"term {terms_of(candidate)}"))
+        used.update((f"stem {_stem(proposal)}", f"kind {_kind(candidate)}", f"term {terms_of(candidate)}"))
     return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
 
 
 def _cost(candidate: Candidate, words: frozenset[str], term: str, used: Counter[str]) -> float:
-    share = used[f"kind {candidate.construction}"] / _SHARE.get(candidate.construction, 1)
+    kind = _kind(candidate)
+    share = used[f"kind {kind}"] / _SHARE.get(kind, 1)
     return float(
-        _SELDOM.get(candidate.construction, 0.0)
+        _SELDOM.get(kind, 0.0)
         + _SAME_KIND * share**_SPREAD
         + _SAME_TERM * used[f"term {term}"] / PAGE
         + _SAME_WORD * sum(used[f"word {word}"] for word in words)
     )
+
+
+def _kind(candidate: Candidate) -> str:
+    """Its construction; pairs that are joined are another kind than those that are closed up."""
+    return f"{candidate.construction} joined" if " & " in candidate.text else candidate.construction
 
 
 def _words(candidate: Candidate, proposal: Proposal) -> frozenset[str]:

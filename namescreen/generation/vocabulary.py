@@ -40,8 +40,9 @@ __all__ = [
 class Word:
     """A word: `pos` n, v, a or r; `zipf` its frequency; `picture` in [0, 1] how concrete (0.5 for what is no noun);
     `pleasant` in [0, 1], 0.5 neutral or unknown; `charm` 1 for a word whose picture pleases in any name, 0 for one that
-    weighs a name down, 0.5 for the rest (by our own judgement); `sounds` ARPAbet; `sense` its leading sense if that is
-    a noun's, and `above` the senses one and two steps broader."""
+    weighs a name down, 0.5 for the rest (by our own judgement); `places` 1, 2 or 12, where it stands well in a closed
+    pair; `sounds` ARPAbet; `sense` its leading sense if that is a noun's, and `above` the senses one and two steps
+    broader."""
 
     text: str
     pos: str
@@ -49,6 +50,7 @@ class Word:
     picture: float
     pleasant: float
     charm: float
+    places: str
     sounds: tuple[str, ...]
     sense: str
     above: frozenset[str]
@@ -99,14 +101,14 @@ def word(text: str) -> Word:
     if row is None:
         known, concrete, sense = feeling(text), concreteness(text), leading_noun(text)
         return Word(
-            text, pos_of(text), zipf(text), 0.5 if concrete is None else concrete, 0.5 + 0.5 * (known or 0.0), 0.5,
+            text, pos_of(text), zipf(text), 0.5 if concrete is None else concrete, 0.5 + 0.5 * (known or 0.0), 0.5, "",
             sounds_of(text), sense, frozenset(broader(sense)) if sense else frozenset(),
         )  # fmt: skip
-    _, pos, frequency, picture, known_feeling, charm, sounds, senses = row.split("|")
+    _, pos, frequency, picture, known_feeling, charm, where, sounds, senses = row.split("|")
     sense, *above = senses.split() or [""]
     return Word(
         text, pos, float(frequency), float(picture or 0.5), 0.5 + 0.5 * float(known_feeling or 0.0),
-        float(charm or 0.5), tuple(sounds.split()), sense, frozenset(above),
+        float(charm or 0.5), where, tuple(sounds.split()), sense, frozenset(above),
     )  # fmt: skip
 
 

@@ -30,9 +30,10 @@ from namescreen.generation.brief_terms import BriefTerms, informativeness
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.constructions.changed import behind, heard
-from namescreen.generation.constructions.pair import seam
+from namescreen.generation.constructions.pair import places, seam
 from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.ranking import PARTS, Judge
+from namescreen.generation.vocabulary import word
 from namescreen.generation.word_sounds import sounds_of
 from namescreen.tables import table_bytes
 from namescreen.text import fold
@@ -49,17 +50,16 @@ OTHERS = "others"
 PRIOR = 40.0
 """Strength of the prior, as so many names that agree with it."""
 EXPECTED = {
-    "as it is": {"sense": 0.3, "true": 0.1, "standing": 0.15, "indirect": 0.15, "charm": 0.03, "sayable": 0.03,
-                 "length": 0.03, "pleasant": 0.03},
+    "as it is": {"sense": 0.25, "true": 0.1, "standing": 0.15, "indirect": 0.06, "charm": 0.03, "sayable": 0.03},
     "pair": {"sense": 0.2, "true": 0.05, "apart": 0.05, "charm": 0.1, "join": 0.1, "indirect": 0.05, "echo": 0.08,
-             "open": 0.05, "picture": 0.03, "length": 0.05, "sayable": 0.05, "direct": 0.02},
+             "open": 0.05, "picture": 0.03, "sayable": 0.03, "direct": 0.02},
     "changed": {"heard": 0.25, "behind": 0.15, "direct": 0.1, "sense": 0.1, "true": 0.05, "saying": 0.05, "echo": 0.05,
-                "picture": 0.03, "length": 0.03},
+                "picture": 0.03},
     "others": {"sense": 0.1, "true": 0.1, "charm": 0.1, "join": 0.1, "sayable": 0.05, "indirect": 0.05},
 }  # fmt: skip
 """The parts that decide of each family, with the weights that are expected before any name is seen (set by reading; the
 prior's mean). The other parts say nothing there, or the opposite of what they mean."""
-GOOD, MISPLACED, MISPLACED_WEIGHT = 0.5, 0.15, 0.3
+GOOD, MISPLACED, MISPLACED_WEIGHT = 4 / 7, 0.27, 0.3
 """A name rated so well or better for its own brief is also held against another one, where it says nothing; it is taken
 to be rated so, and counts for so much of a name. Without that, no rated name would show that a name must belong to its
 product (our assumption)."""
@@ -72,8 +72,8 @@ Numbers = NDArray[np.float64]
 
 @dataclass(frozen=True)
 class Rated:
-    """A name with the parts that the ranking sees and its mean rating, 0 to 1; `made` by a person or not; `misplaced`
-    if it was held against another brief than its own."""
+    """A name with the parts that the ranking sees and its mean rating as a share of 7; `made` by a person or not;
+    `misplaced` if it was held against another brief than its own."""
 
     brief: str
     kind: str
@@ -95,8 +95,10 @@ def read(data: Sequence[Path], briefs: Sequence[Path]) -> list[Rated]:
             judge, brief_terms, known = judges[row["brief"]]
             kind = KINDS.get(row["kind"], row["kind"])
             proposal, ideas = _proposal(row["name"], kind, row["words"], brief_terms, known)
-            rating = ((float(row["maker"]) + float(row["consultant"])) / 2 - 1) / 6
+            rating = (float(row["maker"]) + float(row["consultant"])) / 14
             made = row["source"] == "consultant"
+            if made and family(kind) == "as it is":  # what their words mean is told in other words than our lists have
+                continue
             found.append(Rated(row["brief"], kind, made, judge.knowing(ideas).parts(proposal), rating))
             if rating >= GOOD:
                 elsewhere = order[(order.index(row["brief"]) + 1 + len(found) % (len(order) - 1)) % len(order)]
@@ -135,7 +137,7 @@ def _proposal(
     sounds = tuple(sound for word in spelled for sound in sounds_of(word))
     join = 1.0
     if len(spelled) == 1 and kind == "pair" and len(sources) == 2:
-        join = seam(*sources)
+        join = seam(*sources) * places(*map(word, sources))
     elif affix:
         join = seam(affix.strip("-"), sources[0]) if affix.endswith("-") else seam(sources[0], affix.strip("-"))
     clear = _seen(spelled, sources) if kind in ("blend", "clipping", "combining forms") else 1.0

@@ -5,10 +5,10 @@ python wordlists/build/naming_ideas.py [--to FOLDER]
 naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...|FACET FACET ...|STANDING
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
-naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|SOUNDS|SENSE ABOVE ..., what
-                       is known of it
-familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS~AT|..., one for each part that
-                       may give way
+naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|PLACES|SOUNDS|SENSE ABOVE ..., what
+                       is known of it; PLACES in a closed pair where it stands well: 1, 2 or 12
+familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS~AT~LISTED|..., one for each part
+                       that may give way; LISTED is 1 if it stands in naming_phrases.txt
 
 The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
 brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by
@@ -75,10 +75,10 @@ def _weight(word: str) -> float:
 
 @cache
 def facets() -> dict[str, str]:
-    """An existing word -> what it is apt for, the most telling first."""
+    """A word, a figure or an image -> what it is apt for, the most telling first."""
     found: dict[str, dict[str, None]] = {}
-    for path in sorted(CURATED.glob("naming_facets*.txt")):
-        for line in lines(path.name):
+    for name in (*sorted(path.name for path in CURATED.glob("naming_facets*.txt")), "naming_images.txt"):
+        for line in lines(name):
             word, _, about = line.partition(":")
             found.setdefault(word.strip(), {}).update(dict.fromkeys(re.findall(r"[a-z]+", fold(about))))
     return {word: " ".join(about) for word, about in found.items()}
@@ -86,11 +86,19 @@ def facets() -> dict[str, str]:
 
 @cache
 def standing() -> dict[str, str]:
-    """An existing word -> how it stands by itself as a name: 1 well, 0 ill."""
+    """A word -> how it stands by itself as a name: 1 well, 0 ill."""
     marks = {"well": "1", "ill": "0"}
-    parts = (line.partition(":") for line in lines("naming_standing.txt"))
+    names = sorted(path.name for path in CURATED.glob("naming_standing*.txt"))
+    parts = (line.partition(":") for name in names for line in lines(name))
     rows = [(marks[head], words.split()) for head, _, words in parts]
     return {word.replace("-", " "): mark for mark, words in rows for word in words}
+
+
+def _told(word: str, meaning: str, shown: str) -> str:
+    """Meaning, keys, facets and standing of a word; the facets are its own, else those of the image it means."""
+    images = (facets().get(image.strip(), "") for image in re.split(r"[;,]| or ", meaning))
+    about = facets().get(word) or " ".join(filter(None, images))
+    return f"{shown}|{keys(meaning)}|{' '.join(dict.fromkeys(about.split()))}|{standing().get(word.casefold(), '')}"
 
 
 def naming_ideas() -> Entries:
@@ -102,14 +110,14 @@ def naming_ideas() -> Entries:
         found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}|{about}|{stands}")
     for line in lines("naming_foreign.txt"):
         word, language, meaning = re.fullmatch(r"(.+?) \((.+?)\): (.+)", line).groups()  # type: ignore[union-attr]
-        found.setdefault(f"foreign {word}", f"{language}: {meaning}|{keys(meaning)}")
+        found.setdefault(f"foreign {word}", _told(word, meaning, f"{language}: {meaning}"))
     lore = False
     for line in lines("naming_figures.txt"):
         head, _, rest = (part.strip() for part in line.partition(":"))
         if not rest:
             lore = line == "lore"
         elif lore:
-            found.setdefault(f"lore {head}", f"{rest}|{keys(rest)}")
+            found.setdefault(f"lore {head}", _told(head, rest, rest))
         else:
             found.update((f"{head} {name}", "|") for name in rest.split())
     return found
@@ -149,6 +157,17 @@ def charm() -> dict[str, str]:
     return plain | {word: mark for mark, words in rows for word in words if mark == "1"}
 
 
+@cache
+def compound_places() -> dict[str, str]:
+    """A short word -> where it stands well in a closed pair: 1 in front, 2 behind, 12 either."""
+    marks = {"first": "1", "second": "2"}
+    found: dict[str, set[str]] = {}
+    for head, _, words in (line.partition(":") for line in lines("naming_places.txt")):
+        for word in words.split():
+            found.setdefault(word, set()).add(marks[head])
+    return {word: "".join(sorted(places)) for word, places in found.items()}
+
+
 def naming_vocabulary() -> Entries:
     """A word of the ideas, their meanings or the worlds -> the facts that ideas are chosen by."""
     words: dict[str, None] = {}
@@ -162,7 +181,7 @@ def naming_vocabulary() -> Entries:
         words.update(dict.fromkeys(value.replace("|", " ").split()))
     for value in naming_suits().values():
         words.update(dict.fromkeys(value.partition("|")[0].split()))
-    words.update(dict.fromkeys(charm()))
+    words.update(dict.fromkeys((*charm(), *compound_places())))
     for phrase, value in familiar_phrases().items():
         words.update(dict.fromkeys(phrase.casefold().replace("-", " ").split()))
         words.update(dict.fromkeys(row.split("~")[1].casefold() for row in value.split("|")))
@@ -176,7 +195,8 @@ def _facts(word: str) -> str:
     sense = leading_noun(word)
     return "|".join((
         row, pos_of(word), f"{zipf(word):.2f}", "" if concrete is None else f"{concrete:.2f}",
-        "" if known is None else f"{known:.2f}", charm().get(word, ""), " ".join(sounds_of(word)),
+        "" if known is None else f"{known:.2f}", charm().get(word, ""), compound_places().get(word, ""),
+        " ".join(sounds_of(word)),
         " ".join((sense, *broader(sense))) if sense else "",
     ))  # fmt: skip
 
@@ -184,8 +204,10 @@ def _facts(word: str) -> str:
 def familiar_phrases() -> Entries:
     """Familiar word or saying -> its parts that may give way."""
     found: Entries = {}
-    for text in (*lines("naming_phrases.txt"), *_compounds(), *_pictured()):
-        parts = "|".join(_parts(text))
+    listed = list(lines("naming_phrases.txt"))
+    for place, text in enumerate((*listed, *_compounds(), *_pictured())):
+        known = "1" if place < len(listed) else ""
+        parts = "|".join(f"{part}~{known}" for part in _parts(text))
         if parts:
             found.setdefault(text.replace("|", ""), parts)
     return found
@@ -294,13 +316,15 @@ def main() -> None:
     folder = parser.parse_args().to
     drawn = {
         naming_ideas: (
-            "naming_finds.txt, naming_facets*.txt, naming_standing.txt, naming_foreign.txt and naming_figures.txt",
+            "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_facets*.txt, naming_images.txt and "
+            "naming_standing*.txt",
             "MIT, as namescreen",
         ),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_vocabulary: (
-            "naming_finds.txt, naming_suits.txt, naming_charm.txt, naming_foreign.txt, naming_figures.txt and "
+            "naming_finds.txt, naming_suits.txt, naming_charm.txt, naming_places.txt, naming_foreign.txt, "
+            "naming_figures.txt and "
             "naming_worlds.txt, with facts of the other "
             "tables here (embedding_words, frequency/en, feelings, pronunciations, wordnet-words and -senses)",
             "MIT, as namescreen; of the facts, the licences of their tables",

@@ -26,13 +26,15 @@ _GIVES_WAY = 0.6  # likeness of sound from which a part may give way
 _HEARD = 0.7  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
 _LEFT = 3  # letters of the original that must be left
-_FAMILIAR = 3.6  # the Zipf frequency that stands for a saying's
+_KNOWN = 0.95  # familiarity of what everybody knows
+_LOOSE = 0.75  # likeness of sound from which a part may give way that shares its consonants alone
 
 
 @dataclass(frozen=True, slots=True)
 class Slot:
     """A part of a familiar word or saying that may give way: what stands before and after it, its sounds as a code,
-    whether it carries the main stress, and how many sounds of its word come before it."""
+    whether it carries the main stress, how many sounds of its word come before it, and whether the original stands in
+    our list of what everybody knows."""
 
     original: str
     before: str
@@ -41,6 +43,7 @@ class Slot:
     code: str
     stressed: bool
     at: int
+    listed: bool
 
 
 @cache
@@ -50,10 +53,10 @@ def slots() -> tuple[tuple[Slot, ...], dict[str, tuple[int, ...]]]:
     places: dict[str, list[int]] = {}
     for original, value in open_table("familiar_phrases.tsv").items():
         for row in value.split("|"):
-            before, part, after, code, stress, at = row.split("~")
+            before, part, after, code, stress, at, listed = row.split("~")
             for key in _keys(code):
                 places.setdefault(key, []).append(len(found))
-            found.append(Slot(original, before, part, after, code, stress == "1", int(at)))
+            found.append(Slot(original, before, part, after, code, stress == "1", int(at), listed == "1"))
     return tuple(found), {key: tuple(entries) for key, entries in places.items()}
 
 
@@ -76,7 +79,7 @@ def propose(material: Material) -> Iterator[Proposal]:
         sure = material.brief_terms.strongest(idea.associations)
         for place in dict.fromkeys(place for key in _keys(code) for place in places.get(key, ())):
             slot = every[place]
-            if _fits(material, idea, slot) and sound_match(code, slot) >= _GIVES_WAY:
+            if _fits(material, idea, slot) and sound_match(code, slot) >= _needed(code, slot):
                 proposal = changed(idea, slot)
                 if proposal.heard >= _HEARD:
                     if slot.original not in suits:
@@ -108,6 +111,11 @@ def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
     return left >= _LEFT and many <= material.most_words + 1 and left + len(idea.word) <= material.most_letters + 4
 
 
+def _needed(code: str, slot: Slot) -> float:
+    """How alike in sound a word must be to what gives way: more where neither the rhyme nor the beginning is kept."""
+    return _GIVES_WAY if set(_keys(code)[:2]) & set(_keys(slot.code)[:2]) else _LOOSE
+
+
 def sound_match(code: str, slot: Slot) -> float:
     """How nearly a word with this code sounds like what it takes the place of, in [0, 1]."""
     return sound_similarity(code, slot.code, _GIVES_WAY)
@@ -137,10 +145,16 @@ def heard(sounds: tuple[str, ...], original: str) -> float:
     return max(0.0, (alike - _NOTHING) / (1 - _NOTHING)) * familiarity(original)
 
 
+@cache
+def _listed() -> frozenset[str]:
+    return frozenset(slot.original for slot in slots()[0] if slot.listed)
+
+
 def familiarity(original: str) -> float:
-    """How well known an original is, in [0, 1], by its frequency; a saying is taken as known."""
-    value = zipf(original) if " " not in original and "-" not in original else _FAMILIAR
-    return max(0.5, min(1.0, 0.5 + (value - 2.2) / 3))
+    """How well known an original is, in [0, 1]: what stands in our list is known, else by its frequency."""
+    if original in _listed() or " " in original or "-" in original:
+        return _KNOWN
+    return max(0.5, min(_KNOWN, 0.5 + (zipf(original) - 2.2) / 3))
 
 
 def _sounds(idea: Idea, slot: Slot) -> tuple[str, ...]:

@@ -7,18 +7,19 @@ by "and", two words of like weight stand side by side, as partners' names do.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from itertools import permutations
+from collections.abc import Callable, Iterator
+from itertools import permutations, zip_longest
 
 from ..candidate import Proposal
 from ..ideas import Idea
 from ..material import Material
-from ..vocabulary import word
+from ..vocabulary import Word, word
 from ..word_sounds import is_vowel
 
-__all__ = ["closed", "joined", "propose", "seam"]
+__all__ = ["closed", "joined", "places", "propose", "seam"]
 
 NAME = "pair"
+Form = Callable[[Idea, Idea], Proposal]
 _WORDS = 110  # of the best short words are paired
 _OWN = ("concept", "goods")
 _CHARM = 0.3  # what charm counts beside relevance
@@ -26,6 +27,8 @@ _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
 _SAME_START = 0.15  # what the same first sound adds to a joined pair
+_PLACES = 0.6, 0.7, 0.9, 1.0
+"""What a closed pair is worth whose words stand ill in both places, well in front alone, behind alone, in both."""
 _SURE = 0.55  # association with some term at which a word counts in full
 
 
@@ -39,7 +42,7 @@ def propose(material: Material) -> Iterator[Proposal]:
     associations = np.array([idea.associations for idea in words])
     together = [brief_terms.relevances(np.maximum(associations, idea.associations)).tolist() for idea in words]
     shared = [np.minimum(associations, idea.associations).max(axis=1, initial=0.0).tolist() for idea in words]
-    ranked = []
+    ranked: dict[Form, list[tuple[float, Idea, Idea]]] = {closed: [], joined: []}
     for (i, a), (j, b) in permutations(enumerate(words), 2):
         if a.word[:4] == b.word[:4] or (a.kind in _OWN and b.kind in _OWN):
             continue
@@ -52,14 +55,19 @@ def propose(material: Material) -> Iterator[Proposal]:
             a.facts.beats + b.facts.beats <= _SYLLABLES
         ):
             clean = seam(a.word, b.word)
-            if clean >= _CLEAN:
-                ranked.append((worth * clean, a, b, closed))
+            if clean >= _CLEAN and b.pos == "n":
+                ranked[closed].append((worth * clean * places(a.facts, b.facts), a, b))
         if material.most_words > 2 and _shorter_first(a, b):
             alike = a.facts.sounds[:1] == b.facts.sounds[:1]
-            ranked.append((worth - _SAME_START * (not alike), a, b, joined))
-    ranked.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].word, entry[3] is joined))
-    for _, a, b, form in ranked:
-        yield form(a, b)
+            ranked[joined].append((worth - _SAME_START * (not alike), a, b))
+    for entries in ranked.values():
+        entries.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].word))
+    # in turn, as the two forms do not compete: a shop sign may be joined, a word of its own is closed
+    for entry, other in zip_longest(ranked[closed], ranked[joined]):
+        if entry:
+            yield closed(*entry[1:])
+        if other:
+            yield joined(*other[1:])
 
 
 def closed(a: Idea, b: Idea) -> Proposal:
@@ -69,7 +77,7 @@ def closed(a: Idea, b: Idea) -> Proposal:
     sounds = a.facts.sounds + tuple(s[:-1] + "2" if s.endswith("1") else s for s in b.facts.sounds)
     return Proposal(
         text.capitalize(), (text,), NAME, f"{a.named} + {b.named}", (a.word, b.word), a.word, sounds,
-        seam(a.word, b.word),
+        seam(a.word, b.word) * places(a.facts, b.facts),
     )  # fmt: skip
 
 
@@ -88,6 +96,12 @@ def _shorter_first(a: Idea, b: Idea) -> bool:
     1975); the other order is not offered."""
     first, second = ((one.facts.beats, len(one.word), -one.facts.zipf, one.word) for one in (a, b))
     return first < second
+
+
+def places(first: Word, second: Word) -> float:
+    """How well two words stand in their places when closed up, in [0, 1], by our own judgement of single words: a short
+    noun behind, said with less stress."""
+    return _PLACES[("1" in first.places or not first.places) + 2 * ("2" in second.places)]
 
 
 def seam(first: str, second: str) -> float:
