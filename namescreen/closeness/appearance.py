@@ -1,6 +1,5 @@
-"""How alike two words look: letters, their order, and where they stand.
-
-Everything here works on folded words (see `names.fold`). All values are in [0, 1], 1 = look the same.
+"""The similarity of two words in appearance: letters, their order, and their places. Everything here works on folded
+words (see `text.fold`). All values are in [0, 1], 1 = look the same.
 """
 
 from __future__ import annotations
@@ -39,9 +38,9 @@ Numbers = TypeVar("Numbers", float, "NDArray[np.float64]")
 """One number or an array of them: the arithmetic of a pair of words is also that of a whole register."""
 
 FLOOR = 0.5
-"""Raw similarity at or below which two words are not seen as alike at all. Half of the letters in place is what
-unrelated words of equal length reach by chance at the upper end (measured: 1 in 50 of random pairs from the
-lexicon); a floor also makes the search of a register exact, because most words then score 0 by definition."""
+"""Raw similarity at or below which two words count as not similar at all. Unrelated words of equal length have half of
+their letters in place by chance in 1 of 50 random pairs from the lexicon (measured). The floor also makes the search of
+a register exact, because most words then score 0 by definition."""
 
 PREFIX_LETTERS, PREFIX_BONUS = 4, 0.08
 """Each of the first letters shared closes this share of the remaining gap: the beginning of a mark weighs most
@@ -52,12 +51,11 @@ ORDER = 0.5
 """Share of raw similarity that comes from letters in a common order, the rest from edits; ours."""
 
 INSIDE, INSIDE_START, INSIDE_ELSEWHERE, SHORTEST_INSIDE = 0.45, 0.55, 0.5, 3
-"""Raw similarity given to a word of at least three letters that stands wholly inside another; what its share of the
-length adds where it begins the other word, and where it stands elsewhere (one mark incorporated in the other: TMEP
-1207.01(b)(iii))."""
+"""Raw similarity of a word of at least three letters that is contained in another; what its share of the length adds if
+it begins the other word, and if it stands elsewhere (one mark incorporated in the other: TMEP 1207.01(b)(iii))."""
 
 DIFFERENT = 0.99
-"""The most that two words look alike whose letters differ in any way."""
+"""The highest similarity of two words whose letters differ in any way."""
 
 SHAPE_ONLY = 0.97
 """Similarity of words that differ only by shapes easily taken for one another (modern, modem)."""
@@ -91,7 +89,8 @@ def appearance_similarity(one: str, other: str) -> float:
 
 
 def inside(shorter: Numbers, longer: Numbers, share: float) -> Numbers:
-    """Raw similarity of a word and a longer one around it, by their numbers of letters and what the share counts."""
+    """Raw similarity of a word and a longer one that contains it, by their numbers of letters and the weight of the
+    share."""
     return INSIDE + share * shorter / longer
 
 

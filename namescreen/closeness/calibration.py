@@ -1,4 +1,4 @@
-"""What a closeness has meant: of decided pairs so close, how many were held too alike.
+"""The meaning of a closeness: of decided pairs that were so close, how many were held too similar.
 
 Drawn by wordlists/build/closeness_model.py: a logistic curve through the closeness of decided pairs, each worked out
 with its case held out, and the spread of that curve over samples of the cases. It speaks of published decisions, most
@@ -19,8 +19,8 @@ PREFIX = "calibration: "
 
 @dataclass(frozen=True, slots=True)
 class Calibration:
-    """The share of decided pairs of such a closeness, for the same or close goods, that were held too alike, and where
-    nine of ten samples of the cases put it; all in [0, 1]."""
+    """The share of decided pairs of such a closeness, for the same or close goods, that were held too similar, and the
+    range of nine in ten samples of the cases; all in [0, 1]."""
 
     similar: float
     low: float

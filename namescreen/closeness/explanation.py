@@ -1,4 +1,4 @@
-"""Why two names are as close as they are: what was compared with what, in words a person can check."""
+"""Why two names are as close as they are: what was compared with what, in words that a reader can check."""
 
 from __future__ import annotations
 
@@ -16,7 +16,8 @@ from .word_similarity import SAME_MEANING, word_similarity
 __all__ = ["Explanation", "Pair", "explain", "reasons"]
 
 CLOSE, PARTLY = 0.7, 0.4
-"""From here on an aspect is called close, or alike in part. Common practice, no source: words for bands of a score."""
+"""The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
+score."""
 
 UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
@@ -71,7 +72,7 @@ def explain(one: Features, other: Features, scores: Scores) -> Explanation:
 
 
 def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
-    """The pair of divisions into words in which the two names have most in common."""
+    """The pair of segmentations in which the two names have most in common."""
 
     def shared(pair: tuple[Side, Side]) -> float:
         return min(_share(*pair), _share(*reversed(pair)))

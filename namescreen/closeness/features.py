@@ -1,4 +1,4 @@
-"""All that is worked out about one name before it meets another: done once a name, kept for every pair."""
+"""Everything computed about one name before it is compared: done once a name, kept for every pair."""
 
 from __future__ import annotations
 
@@ -15,12 +15,12 @@ from .weights import word_weight
 __all__ = ["Features", "Word", "features", "goods_words"]
 
 SEGMENTATIONS = 3
-"""How many divisions of a name into words are compared."""
+"""The most segmentations of a name that are compared."""
 
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """One word of a name: its folded letters, the sound codes of its readings, how much it counts."""
+    """One word of a name: its folded letters, the phoneme codes of its readings, and its weight."""
 
     letters: str
     phoneme_codes: tuple[str, ...]
@@ -59,6 +59,6 @@ def features(text: str, goods: tuple[str, ...] = ()) -> Features:
 
 @lru_cache(maxsize=1 << 12)
 def goods_words(*stated: str | None) -> tuple[str, ...]:
-    """The words that describe the goods, from every statement of them, without the words that say nothing."""
+    """The content words that describe the goods, from every statement of them."""
     words = (word for goods in stated if goods for word in parse(goods).words)
     return tuple(dict.fromkeys(word for word in words if len(word) > 2 and "function word" not in kinds(word)))

@@ -1,6 +1,5 @@
-"""How alike two strings look: a few measures of letters, each understood, and their weighted mean.
-
-All work on folded strings, a word or a name run together (see `text.fold`), and are in [0, 1], 1 = the same.
+"""The similarity of two strings in appearance: a few measures of letters and their weighted mean. All work on folded
+strings (see `text.fold`), a word or an unspaced name, and are in [0, 1], 1 = the same.
 """
 
 from __future__ import annotations
@@ -42,7 +41,8 @@ def letter_measures(one: str, other: str) -> tuple[float, ...]:
 
 @lru_cache(maxsize=1 << 17)
 def look(one: str, other: str) -> float:
-    """How alike two strings look, in [0, 1]; 1 only for the same letters; 0 where either is empty; symmetric."""
+    """The similarity of two strings in appearance, in [0, 1]; 1 only for the same letters; 0 if either is empty;
+    symmetric."""
     if one == other:
         return 1.0
     if not one or not other:

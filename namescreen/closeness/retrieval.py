@@ -1,9 +1,8 @@
-"""How a register is searched: a plainer closeness than the fitted one, made so that it can be bounded.
-
-What is below a floor counts as nothing, so that most words and names are out of reach without a look at them. The
-search (`register.nearest`) brings more names than are wanted by this score; `name_similarity` puts them in order.
-The constants are reasoned, not fitted: what counts is that hardly a name is missed that scoring every one would find
-(measured in tests/bench/bench_register.py).
+"""The score by which a register is searched: a simpler closeness than the fitted one, made so that it can be bounded.
+Similarity below a floor counts as nothing, so that most words and names need not be looked at. The search
+(`register.nearest`) retrieves more names than are wanted by this score; `name_similarity` ranks them. The constants are
+reasoned, not fitted: the aim is to miss hardly any name that exhaustive scoring would find (measured in
+tests/bench/bench_register.py).
 """
 
 from __future__ import annotations
@@ -33,44 +32,44 @@ __all__ = [
 ]
 
 JOINED_FLOOR, JOINED_SOUND_FLOOR = 0.7, 0.65
-"""Raw similarity at or below which two names run together are not taken for one another. Higher than for words:
-the longer the strings, the more of them agrees by chance."""
+"""Raw similarity at or below which two unspaced names count as not similar. Higher than for words: the longer the
+strings, the more of them agrees by chance."""
 
 JOINED = 0.95
-"""What a similarity counts that only shows when the words are run together."""
+"""The factor for a similarity that only unspaced names show."""
 
 COUNTS_FIRST = 0.1
-"""Weight from which a word can be a name's first: an article in front changes nothing."""
+"""Weight from which a word counts as the first of a name: an article in front changes nothing."""
 
 Side = tuple[Word, ...]
 
 
 class Parameters(NamedTuple):
-    """What the score turns on."""
+    """The parameters of the score."""
 
     stronger_aspect: float = 0.8
     """Share of a word pair's similarity that comes from the stronger of look and sound, the rest from their mean."""
     meaning_share: float = 0.85
-    """Similarity of two words that say the same in other words, as a share of being the same word."""
+    """The similarity of two different words with the same meaning."""
     different_meaning: float = 0.8
-    """What is left of the similarity of two known words whose meanings have nothing in common."""
+    """The factor for two known words whose meanings have nothing in common."""
     fuller_side: float = 0.3
-    """How far a mark taken over whole into a longer one counts: the weight of the better covered name, the rest
-    falls to the worse covered one (TMEP 1207.01(b)(iii))."""
+    """The weight of the better covered name, which decides how far a mark counts that is incorporated in a longer one;
+    the rest falls to the worse covered name (TMEP 1207.01(b)(iii))."""
     first_word: float = 0.25
     """Share of the remaining gap closed when the first words that count are the same."""
     weak_element: float = 0.5
-    """How much less a similarity counts that rests on weak words only: the exponent grows by this times the
-    missing strength (TMEP 1207.01(b)(viii))."""
+    """The discount for a similarity of weak words only: the exponent grows by this times the missing strength (TMEP
+    1207.01(b)(viii))."""
     enough_strength: float = 0.5
-    """Weight of the shared words from which on nothing is taken off."""
+    """Weight of the shared words from which there is no discount."""
 
 
 PARAMETERS = Parameters()
 
 
 def retrieval_score(one: Features, other: Features) -> float:
-    """How close two names are to the search, in [0, 1]: 1 for identical letters, 0 for most pairs; symmetric."""
+    """The closeness of two names in a search, in [0, 1]: 1 for identical letters, 0 for most pairs; symmetric."""
     if not one.segmentations or not other.segmentations:
         return 0.0
     if one.letters == other.letters:
@@ -87,19 +86,19 @@ def retrieval_score(one: Features, other: Features) -> float:
 
 
 def stop_words(features: Features) -> frozenset[str]:
-    """The articles and the like in a name. Names that share one are not compared by their sound as wholes: it would be
-    heard there as if it counted."""
+    """The stop words of a name, such as articles. Whole-name sound is skipped for names that share one, because it
+    would count there."""
     return frozenset(word.letters for word in features.segmentations[0] if word.weight <= LEAST)
 
 
 def similarity_unspaced(raw: Numbers, floor: float) -> Numbers:
-    """What a raw similarity of two names without their spaces counts."""
+    """The similarity of two unspaced names from their raw similarity."""
     return JOINED * above_floor(raw, floor)
 
 
 def combine_look_and_sound(look: Numbers, sound: Numbers, parameters: Parameters) -> Numbers:
-    """Closeness of words so alike in look and sound, meaning apart: `stronger_aspect` times the stronger of the two
-    and the rest times their mean."""
+    """Closeness of words by look and sound, without meaning: `stronger_aspect` times the stronger of the two and the
+    rest times their mean."""
     return (look + sound + parameters.stronger_aspect * abs(look - sound)) / 2
 
 
@@ -132,7 +131,7 @@ def lower_if_weak(value: Numbers, strength: Numbers, parameters: Parameters) -> 
 
 
 def _by_words(ours: Side, theirs: Side) -> float:
-    """The score of two names in one pair of divisions."""
+    """The score of two names in one pair of segmentations."""
     table = [[_of_words(word, match) for match in theirs] for word in ours]
     share, matched, strong = _share(ours, list(map(max, table)))
     other_share, other_matched, other_strong = _share(theirs, list(map(max, zip(*table, strict=True))))

@@ -1,4 +1,4 @@
-"""How alike two words sound: the closest of their plausible readings.
+"""The similarity of two words in sound: that of the closest of their plausible readings.
 
 There is no single correct pronunciation of a mark (TMEP 1207.01(b)(iv)), so every word brings several readings
 and the closest pair counts, a less likely reading a little less.
@@ -34,15 +34,15 @@ __all__ = [
 ]
 
 FLOOR = 0.6
-"""Raw similarity at or below which two words are not heard as alike at all: the level that 1 in 100 of random
-pairs of words from the lexicon reaches (measured)."""
+"""Raw similarity at or below which two words count as not similar at all: 1 in 100 random pairs of words from the
+lexicon reaches it (measured)."""
 
 LETTERS = 0.5
-"""Share of what separates two sounds that disappears as the letters become the same: people hear with the spelling in
+"""The share of a difference in sound that disappears as the letters become the same: people hear with the spelling in
 mind. On ratings of spoken words (Vitz and Winkler 1973) any share from a quarter to three quarters does as well."""
 
 READINGS, OF_A_WORD = 3, 2
-"""How many English readings are compared: of a name, and of a word, to which the one by its letters may be added."""
+"""The number of English readings compared: of a name, and of a word; its reading by letters may come on top."""
 
 
 @lru_cache(maxsize=1 << 16)
@@ -57,17 +57,16 @@ def phoneme_codes_of(word: str) -> tuple[str, ...]:
 
 
 def readings_of(word: str) -> tuple[Pronunciation, ...]:
-    """The plausible readings of one folded word: English ones, most likely first, and for a word whose language nobody
-    knows that of its letters one by one, as buyers elsewhere read it.
-
-    A closed word in which others are seen may also be said as these (trucool: tru, cool).
+    """The plausible readings of one folded word: English ones, most likely first, and for a word of no known language
+    its reading by letters, as buyers elsewhere read it. A closed compound may also be said as its parts (herbwell:
+    herb, well).
     """
     english, by_letters = _readings(word)
     return (*english.values(), by_letters) if by_letters else tuple(english.values())
 
 
 def _readings(word: str) -> tuple[dict[str, Pronunciation], Pronunciation | None]:
-    """As `readings_of`: the English readings by what is said, and that of the letters."""
+    """As `readings_of`: the English readings by their phones, and the one by letters."""
     ways = ways_to_say(word, is_known)
     invented = not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1))
     if not invented:
@@ -76,17 +75,17 @@ def _readings(word: str) -> tuple[dict[str, Pronunciation], Pronunciation | None
 
 
 def merge_double_phonemes(code: str) -> str:
-    """`code` with two equal sounds that meet said as one, as English says them where words join (ex seed: exceed)."""
+    """`code` with two equal phonemes in a row merged, as English says them where words join (ex seed: exceed)."""
     return "".join([sound for sound, _ in groupby(code)])
 
 
 def spoken_phoneme_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
-    """The sound codes of a name that may be said in these ways, at most `READINGS` of them."""
+    """The phoneme codes of a name that may be said in these ways, at most `READINGS` of them."""
     return tuple(_in_turn(ways, READINGS))
 
 
 def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunciation]:
-    """The best reading of each way to say something, then the second ones, by what is said; at most `limit`."""
+    """The best reading of each way to say something, then the second ones, by their phones; at most `limit`."""
     said = [pronounce_words(way, limit) for way in ways]
     found: dict[str, Pronunciation] = {}
     for place in range(limit):
@@ -109,16 +108,17 @@ def sound_similarity_of_words(one: tuple[str, ...], other: tuple[str, ...], leas
 
 
 def sound_measures(one: tuple[str, ...], other: tuple[str, ...]) -> tuple[float, float]:
-    """How alike two words or names sound, given by the codes of their readings, neither empty: by articulation, and by
-    the share of sounds that are the same; each between the two readings that are closest by it. In [0, 1]."""
+    """The similarity of two words or names in sound, given by the codes of their readings, neither empty: by
+    articulation, and by the share of equal phonemes; each between the two readings that are closest by it. In [0,
+    1]."""
     same = max(Levenshtein.normalized_similarity(mine, yours) for mine in one for yours in other)
     return sound_similarity_of_words(one, other, 0.0), same
 
 
 @lru_cache(maxsize=1 << 17)
 def sound(letters: str, codes: tuple[str, ...], other_letters: str, other_codes: tuple[str, ...]) -> float | None:
-    """How alike two words or names sound, by their letters and the codes of their readings: in [0, 1], 1 = said the
-    same; None where one cannot be read aloud; symmetric."""
+    """The similarity of two words or names in sound, by their letters and the codes of their readings: in [0, 1], 1 =
+    said the same; None if one cannot be read aloud; symmetric."""
     if letters == other_letters:
         return 1.0
     if not codes or not other_codes:

@@ -1,4 +1,4 @@
-"""How much each word of a name counts.
+"""The weight of each word of a name.
 
 Rare and invented words count most. Articles, company forms, words for the kind of business, praise, places, and
 words that describe the goods count little (TMEP 1207.01(b)(viii); 1209.03): that judgement is `goods.weakness`.
@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from ..goods import weakness
 from ..lexicon import zipf
-from .vocabulary import base_forms, is_known
+from .vocabulary import base_forms
 
 __all__ = ["LEAST", "word_weight"]
 
@@ -18,12 +18,8 @@ LEAST = 0.03
 """The weight of a word that says nothing (the, and, inc); above 0, so that a name of such words has a weight."""
 
 RAREST, COMMONEST = 1.5, 7.0
-"""Zipf values between which rarity falls from 1 to 0: a word met less than once in thirty million words is as good
-as invented; seven is where articles stand."""
-
-CLIPPED, CLIPPED_GOODS = 3, 0.2
-"""A made-up part of at least so many letters that begins a word for the goods (sinu for sinus) is read as that
-word; what is left of its weight. Common practice, no source for the size."""
+"""Zipf values between which rarity falls from 1 to 0: a word that occurs less than once in thirty million words counts
+as invented; articles have about seven."""
 
 
 @lru_cache(maxsize=1 << 17)
@@ -35,6 +31,4 @@ def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> float:
     common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
     rarity = 1.0 - min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
     weight = rarity * (1.0 - weakness(word, goods_words))
-    if len(word) >= CLIPPED and not is_known(word) and any(goods.startswith(word) for goods in goods_words):
-        weight *= CLIPPED_GOODS
     return max(LEAST, weight)

@@ -44,7 +44,7 @@ def ways_to_say(word: str, known: Callable[[str], bool] | None = None) -> tuple[
     """The ways one folded word may be read aloud, each as ordinary words, most likely first; never empty.
 
     With `known` (is this a word people know?), a letter set before a known word is also read by its name
-    (ishine: eye shine), and a short unknown word letter by letter (ba: bee ay).
+    (iglow: eye glow), and a short unknown word letter by letter (ba: bee ay).
     """
     if word.isdecimal() and word.isascii():
         sounds = tuple((sound,) for sound in _DIGIT_SOUNDS.get(word, ()))
