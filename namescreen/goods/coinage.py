@@ -1,4 +1,4 @@
-"""Words that no dictionary holds: a misspelling of a describing word, parts run together, or truly coined?
+"""Words that are in no dictionary: misspellings of descriptive words, closed compounds, or truly coined words.
 
 A misspelling that sounds like a describing word is as descriptive as that word (TMEP 1209.03(j)); a
 compound or blend of describing parts is, too, unless it makes something new of them (TMEP 1209.03(d))."""

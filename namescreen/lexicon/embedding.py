@@ -34,7 +34,7 @@ __all__ = [
 ]
 
 CONTEXT = 96
-"""The first numbers of a row are the context vector; the rest are the thesaurus vector."""
+"""The length of the context vector, which comes first in a row; the rest is the thesaurus vector."""
 FREQUENT = 30_000
 """Neighbours come from this many of the most frequent words: few people know the others."""
 _FILE = "embedding.npy"

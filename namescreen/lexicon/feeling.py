@@ -10,7 +10,7 @@ from .wordnet import lexicon
 __all__ = ["concreteness", "feeling"]
 
 PHYSICAL = "n1930"
-"""WordNet's sense "physical entity"; the other half of what is, "abstraction", is n2137."""
+"""WordNet's sense "physical entity"; its counterpart, "abstraction", is n2137."""
 MOST_STEPS = 24  # no chain of broader senses of a noun in WordNet 3.0 is longer than 19
 
 

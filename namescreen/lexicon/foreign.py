@@ -12,8 +12,8 @@ from .wordnet import lexicon
 __all__ = ["Equivalent", "equivalents", "possible_meanings"]
 
 PLAIN_ENGLISH = 3.8
-"""Zipf value in English from which a word is read as English and not translated (pain, chat, son); the doctrine of
-foreign equivalents asks whether the ordinary buyer would stop and translate (TMEP 1207.01(b)(vi)(A))."""
+"""Zipf value in English from which a word is read as English and not translated (pain, chat, son): the doctrine of
+foreign equivalents depends on whether the ordinary buyer would stop and translate (TMEP 1207.01(b)(vi)(A))."""
 KNOWN_ENGLISH = 2.8
 """The same for a word of the English lexicon."""
 COMMON_KNOWLEDGE = ("own list", "goods lists")
@@ -40,8 +40,8 @@ def _read_as_english(word: str) -> bool:
 
 
 def _is_sure(one: Translation) -> bool:
-    """Whether a buyer would notice it: invented words contain short parts and resemble some word by chance."""
-    if one.language == "la":  # no market speaks it: only words that many know from names count
+    """Whether a buyer would notice it. Invented words contain short parts, and resemble some word, by chance."""
+    if one.language == "la":  # no market speaks it: only words that are widely known from names count
         return one.source == "own list"
     return one.score >= SURE and all(len(part) >= SHORTEST_PART for part in one.parts)
 

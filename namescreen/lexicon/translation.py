@@ -116,7 +116,7 @@ Senses = list[tuple[str, float, str]]
 
 @lru_cache(maxsize=1 << 14)
 def _row(key: str) -> tuple[tuple[str, str, Senses], ...]:
-    """What stands under a stem: language, word, senses."""
+    """The entry of a stem: language, word, senses."""
     value = open_table("foreign_words.tsv").get(key)
     rows = []
     for entry in value.split(";") if value else ():

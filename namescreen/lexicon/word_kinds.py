@@ -1,5 +1,4 @@
-"""Kinds of word that trade mark practice treats apart: laudatory words, places, surnames, company forms
-..."""
+"""Kinds of word that trade mark practice distinguishes: laudatory words, places, surnames, company forms ..."""
 
 from __future__ import annotations
 

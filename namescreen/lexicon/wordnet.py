@@ -212,7 +212,7 @@ class Lexicon:
         )
 
     def _tags(self, lemma: str, sense: Sense) -> list[str]:
-        """Ways to tell this sense of a word from the others, the plainest first."""
+        """Labels that distinguish this sense of a word from the others, the plainest first."""
         broader = [self.entry(i).words[0] for i in self.related_ids(sense.id, "@", "@i")]
         others = [word for word in sense.words if word.lower() != lemma]
         nearby = [self.entry(i).words[0] for i in self.related_ids(sense.id, "&", "\\", "=", "~", "~i", "%p", "+")]

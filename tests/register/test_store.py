@@ -33,8 +33,7 @@ def texts(register: Register) -> list[str]:
 
 
 @pytest.fixture
-def prepared(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
+def prepared(tmp_path: Path) -> Path:
     (tmp_path / "marks.csv").write_text(MARKS)
     prepare(tmp_path / "marks.csv", tmp_path / "marks.nsr")
     return tmp_path / "marks.nsr"
