@@ -6,7 +6,7 @@ from functools import lru_cache
 from itertools import islice, product
 from typing import NamedTuple
 
-from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, zipf
+from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, thesaurus_similarity, zipf
 from ..lexicon.association import form_defined
 from ..lexicon.embedding import row_of
 from ..text import best_split, tokenize
@@ -189,12 +189,13 @@ def _lemmas(english: str) -> tuple[str, ...]:
     return (english,) if words.is_lemma(english) else words.bases(english) or (english,)
 
 
-ASSOCIATED = 0.5
-"""What bringing each other to mind as strongly as any two words do counts, as a share of being the same word: words
-that go together (salt, pepper) share an idea and need not say the same."""
+ASSOCIATED, LISTED = 0.3, 0.5
+"""What bringing each other to mind as strongly as any two words do counts, and standing in the same entries of a
+thesaurus, as shares of being the same word: words that go together (salt, pepper) share an idea and need not say the
+same. Of the values tried, those that follow people's judgement of similarity best (SimLex-999; 0.72)."""
 RELATED = 0.5
 """Relations of senses from which they count: what is less is only a far common ancestor, which says little."""
-OPPOSITE = 0.35
+OPPOSITE = 0.3
 """The most that opposites count (hot, cold)."""
 
 
@@ -203,7 +204,8 @@ def meaning(one: str, other: str) -> float | None:
     """How alike two words are in what they say, in [0, 1], 1 = the same word; symmetric. None if either is not known,
     and of two surnames, which say nothing of each other.
 
-    The relations between their senses, in English or translated, or how strongly they bring each other to mind.
+    The relations between their senses, in English or translated, how strongly they bring each other to mind and what
+    entries of a thesaurus they share, as independent grounds (noisy or); opposites share an idea, no more.
     """
     if one == other:
         return 1.0
@@ -213,9 +215,9 @@ def meaning(one: str, other: str) -> float | None:
     if related < RELATED and not (base_forms(one) and base_forms(other)):
         return None  # a word that only another language knows need not be read as that
     linked = ASSOCIATED * (association(one, other) or 0.0)
-    if linked > OPPOSITE and lexicon().are_opposite(one, other):
-        linked = OPPOSITE
-    return max(related, linked)
+    listed = LISTED * max(0.0, thesaurus_similarity(one, other) or 0.0)
+    value = 1 - (1 - related) * (1 - linked) * (1 - listed)
+    return min(value, OPPOSITE) if value > OPPOSITE and lexicon().are_opposite(one, other) else value
 
 
 @lru_cache(maxsize=1 << 14)

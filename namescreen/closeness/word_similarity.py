@@ -8,15 +8,16 @@ from typing import NamedTuple
 from .features import Word
 from .letters import look
 from .sound import sound
-from .vocabulary import meaning
+from .vocabulary import is_known, meaning
 
 __all__ = ["SAME_MEANING", "WordSimilarity", "word_similarity"]
 
 SAME_MEANING = 0.5
 """Closeness in meaning from which two words say something alike, in words; below it they say different things."""
 
-EVOKED = 0.7
-"""Sound from which an invented word brings to mind what a word that sounds so says (dimond: diamond)."""
+EVOKED, EVOKES_LESS = 0.75, 0.8
+"""Sound from which an invented word brings to mind what a word that sounds so says (dimond: diamond), and what that
+counts at most. Two invented words bring nothing to mind."""
 
 STRONGER = 0.2
 """Share of form from the stronger of look and sound, the rest from their mean: similarity in one can be enough
@@ -66,7 +67,7 @@ def _similarity(
     form = STRONGER * max(seen, heard) + (1 - STRONGER) * (seen + heard) / 2
     form = max(0.0, (form - CHANCE) / (1 - CHANCE))
     if said is None:
-        said = max(0.0, (heard - EVOKED) / (1 - EVOKED))
+        said = EVOKES_LESS * max(0.0, (heard - EVOKED) / (1 - EVOKED)) if is_known(letters) != is_known(other_letters) else 0.0
     else:
         form *= 1 - DIFFERENT * (1 - said)
     return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .association import Among, associated, association, neighbours
+from .association import Among, associated, association, neighbours, thesaurus_similarity
 from .feeling import concreteness, feeling
 from .foreign import Equivalent, equivalents, possible_meanings
 from .frequency import frequency_languages, zipf
@@ -31,6 +31,7 @@ __all__ = [
     "name_rank",
     "neighbours",
     "possible_meanings",
+    "thesaurus_similarity",
     "proper_name",
     "translations",
     "words_of_kind",

@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .embedding import embedded_words, frequent_rank, frequent_vectors, rows_at, vector
+from .embedding import embedded_words, frequent_rank, frequent_vectors, rows_at, thesaurus_cosine, vector
 from .wordnet import lexicon
 
 if TYPE_CHECKING:
@@ -22,7 +22,9 @@ if TYPE_CHECKING:
 
     from .embedding import Vector
 
-__all__ = ["Among", "associated", "association", "associations", "form_defined", "neighbours"]
+__all__ = [
+    "Among", "associated", "association", "associations", "form_defined", "neighbours", "thesaurus_similarity",
+]  # fmt: skip
 
 UNRELATED, NEAREST = 0.20, 0.70
 """Cosines that count as 0 and 1. 19 of 20 random pairs of frequent words stay below the first; the second is the median
@@ -98,6 +100,12 @@ def associations(
         strength = np.where(known[at] == forms, np.array(list(met.values()))[at], 0.0)
         values = 1 - (1 - values) * (1 - DEFINED * strength)
     return values
+
+
+def thesaurus_similarity(a: str, b: str) -> float | None:
+    """How much the thesaurus entries that list two words have in common: a cosine, in [-1, 1]; None where either has
+    none; symmetric."""
+    return thesaurus_cosine(a, b, lexicon().bases)
 
 
 def neighbours(words: str | Sequence[str], limit: int = 100) -> list[tuple[str, float]]:

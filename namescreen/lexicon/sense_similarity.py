@@ -25,6 +25,7 @@ __all__ = ["FLOOR", "SenseSimilarity"]
 SYNONYM = 0.9
 INFLECTED = 0.97  # glass, glasses: an inflected form that has come to be a word of its own
 OPPOSITE = 0.35
+CONTRARY = 0.5  # closeness to an opposite from which a word is one too
 HIERARCHY = 0.8
 STEP = 0.9
 ONE_STEP = 0.55  # a broader word one step up, if at most
@@ -54,6 +55,8 @@ class _Around(NamedTuple):
     joined: dict[str, float]
     """Closeness of the words that a relation joins to this very word."""
     opposite: set[str]
+    contrary: set[str]
+    """The opposites of its synonyms."""
     inflected: frozenset[str]
 
 
@@ -97,8 +100,19 @@ class SenseSimilarity:
         return best
 
     def are_opposite(self, word_a: str, word_b: str) -> bool:
-        """Whether two words, in some of their forms, are opposites (hot, cold)."""
-        return any(b in self._around(a).opposite for a in self._forms(word_a) for b in self._forms(word_b))
+        """Whether two words, in some of their forms, are opposites (hot, cold), or one is close to what is opposite to
+        the other or to its synonyms (dawn, dusk; indirect antonyms of WordNet)."""
+        return any(
+            b in self._around(a).opposite or self._is_contrary(a, b) or self._is_contrary(b, a)
+            for a in self._forms(word_a)
+            for b in self._forms(word_b)
+        )
+
+    def _is_contrary(self, lemma: str, other: str) -> bool:
+        around = self._around(lemma)
+        return any(
+            (self.closeness(one, other) or 0.0) >= CONTRARY for one in sorted(around.opposite | around.contrary)
+        )
 
     def _near(self, lemma_a: str, lemma_b: str) -> float | None:
         """The value of `_lemma_neighbours` for two different words, None if they are not neighbours.
@@ -129,15 +143,16 @@ class SenseSimilarity:
         words = self._lexicon
         senses = words.sense_strengths(lemma)
         own = dict(senses)
-        around = _Around(own, defaultdict(list), defaultdict(list), {}, set(), frozenset(words.inflections(lemma)))
+        inflected = frozenset(words.inflections(lemma))
+        around = _Around(own, defaultdict(list), defaultdict(list), {}, set(), set(), inflected)
         for sense_id, strength in senses:
             around.reached[sense_id].append((SYNONYM, strength))
             for symbol, other_id, here, there in words.pointers(sense_id):
                 joins = here and words.entry(sense_id).words[here - 1].lower() == lemma
                 other = words.entry(other_id) if joins else None
                 if symbol == "!":
-                    if other is not None:
-                        around.opposite.add(other.words[there - 1].lower())
+                    to = around.opposite if joins else around.contrary
+                    to.add(words.entry(other_id).words[there - 1].lower())
                     continue
                 weight = BY_SYMBOL.get(symbol)
                 if weight is None:
