@@ -18,8 +18,8 @@ from .phrases import base_form
 from .places import is_settled_place, place_of
 
 __all__ = [
-    "NOTHING", "SURNAME", "Evidence", "describe", "describe_plainly", "has_form_of_surname", "is_surname",
-    "is_trade_name",
+    "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly", "has_form_of_surname",
+    "is_surname", "is_trade_name",
 ]  # fmt: skip
 
 KINDS = {
@@ -78,6 +78,16 @@ def describe_plainly(word: str, goods: str) -> Evidence:
 
     A part of `describe`, cheap enough for every word of a register.
     """
+    found = [describe_in_conflict(word, goods)]
+    if not is_trade_name(word):
+        found.append(_surname(word))
+    return _strongest(found)
+
+
+@lru_cache(maxsize=1 << 16)
+def describe_in_conflict(word: str, goods: str) -> Evidence:
+    """As `describe_plainly`, but for that a surname says nothing about the goods: it bars a registration at first, yet
+    once it is a mark it tells its maker."""
     found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in kinds(word)]
     if "taste" in kinds(word) and context(goods).food:
         found.append(Evidence(*KINDS["quality"]))
@@ -88,7 +98,6 @@ def describe_plainly(word: str, goods: str) -> Evidence:
     if not is_trade_name(word):
         around = context(goods)
         found += [_near(word, around), _kind_of(word, around), _ingredient(word, around)]
-        found.append(_surname(word))
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)} (TMEP 1210)"))
     return _strongest(found)

@@ -5,14 +5,17 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import kinds, zipf
-from .description import describe_plainly
+from .description import describe_in_conflict
+from .places import is_settled_place
 
 __all__ = ["weakness"]
 
 # TMEP 1207.01(b)(viii): descriptive, generic or disclaimed matter counts for less. Ordered, not fitted.
 _BY_KIND = {"function word": 1.0, "company form": 1.0, "domain ending": 1.0, "laudatory": 0.8,
             "generic head": 0.7, "people": 0.6,
-            "quality": 0.6, "place": 0.5, "number": 0.4, "colour": 0.4}  # fmt: skip
+            "quality": 0.6, "number": 0.4, "colour": 0.4}  # fmt: skip
+PLACE = 0.5
+"""That of a word that is mostly a place where people live and trade."""
 COMMON = 0.3
 """The highest weakness for being a common word alone."""
 
@@ -26,7 +29,9 @@ def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
     """
     goods = goods_words if isinstance(goods_words, str) else " ".join(goods_words)
     base = max((_BY_KIND[kind] for kind in kinds(word) if kind in _BY_KIND), default=0.0)
+    if base < PLACE and is_settled_place(word):
+        base = PLACE
     common = COMMON * min(max((zipf(word) - 3) / 3, 0.0), 1.0)
     if base == 1.0 or not goods:
         return round(max(base, common), 4)
-    return round(max(base, common, describe_plainly(word, goods).weight), 4)
+    return round(max(base, common, describe_in_conflict(word, goods).weight), 4)
