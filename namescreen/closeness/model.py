@@ -27,7 +27,7 @@ PARTS = {
     ),
     "sound": ("articulation", "same sounds"),
     "appearance": ("run together", "less covered", "better covered"),
-    "sound of names": ("run together", "less covered", "better covered"),
+    "sound of names": ("run together", "less covered", "better covered", "letters run together"),
     "meaning": ("less covered", "better covered"),
     "overall": ("less covered", "better covered", "strongest element", "appearance", "sound"),
 }

@@ -39,7 +39,8 @@ ENOUGH = 0.7
 and sound: similarity in one aspect can be enough (TMEP 1207.01(b)). Of 0.5 to 0.8 the one that serves decisions and
 ratings together best."""
 EVOKES = 0.3
-"""The share of a name's meaning that a coined name must bring to mind or share for meaning to be judged at all."""
+"""The share of a name's meaning that a coined name must bring to mind or share for meaning to be judged at all; of two
+coined names it is not judged."""
 
 Side = tuple[Word, ...]
 Grid = Sequence[Sequence[float]]
@@ -90,7 +91,7 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
     """The closeness that a model gives to two names with these parts."""
     # A sum of shares may end a last digit above 1.
     appearance = min(1.0, model.appearance(found.look, *found.looks))
-    heard = min(1.0, model.sound_of_names(found.sound, *found.sounds))
+    heard = min(1.0, model.sound_of_names(found.sound, *found.sounds, found.look))
     if found.heard and found.sound >= 1.0:
         heard = 1.0  # read alike from end to end, however the letters divide into words (4ever, forever)
     said = min(1.0, model.meaning(*found.meanings))
@@ -193,5 +194,7 @@ def _covered(table: Grid, shares: Sequence[float], other_shares: Sequence[float]
 
 @lru_cache(maxsize=1 << 15)
 def says_something(segmentations: tuple[Side, ...]) -> bool:
-    """Whether some word of a name, in some division, has a meaning; articles and initials have none."""
-    return any(len(word.letters) > 2 and has_senses(word.letters) for words in segmentations for word in words)
+    """Whether a name has a meaning: a word of it as written has one, or all parts of a closed word have; articles and
+    initials have none."""
+    telling = [[len(word.letters) > 2 and has_senses(word.letters) for word in words] for words in segmentations]
+    return any(telling[0]) or any(map(all, telling))

@@ -60,11 +60,12 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
     """The ways a reader may divide one closed word: whole, and at the best joint of two parts.
 
     A known word stays whole. Else the best joint of two known words (herbwell: herb well), or, failing that, of
-    one known word at either end and a rest (zarvoplanter: zarvo planter).
+    one known word at either end and a rest (zarvoplanter: zarvo planter); a word after the letter that stands for
+    things electronic or one's own (iwear: i wear).
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
-    parts = best_split(word, _joint_score)
+    parts = (word[0], word[1:]) if word[0] in "ie" and _seen(word[1:]) else best_split(word, _joint_score)
     return ((word,), parts) if parts else ((word,),)
 
 

@@ -67,7 +67,11 @@ def _similarity(
     form = STRONGER * max(seen, heard) + (1 - STRONGER) * (seen + heard) / 2
     form = max(0.0, (form - CHANCE) / (1 - CHANCE))
     if said is None:
-        said = EVOKES_LESS * max(0.0, (heard - EVOKED) / (1 - EVOKED)) if is_known(letters) != is_known(other_letters) else 0.0
+        said = (
+            EVOKES_LESS * max(0.0, (heard - EVOKED) / (1 - EVOKED))
+            if is_known(letters) != is_known(other_letters)
+            else 0.0
+        )
     else:
         form *= 1 - DIFFERENT * (1 - said)
     return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said))

@@ -110,9 +110,7 @@ class SenseSimilarity:
 
     def _is_contrary(self, lemma: str, other: str) -> bool:
         around = self._around(lemma)
-        return any(
-            (self.closeness(one, other) or 0.0) >= CONTRARY for one in sorted(around.opposite | around.contrary)
-        )
+        return any((self.closeness(one, other) or 0.0) >= CONTRARY for one in sorted(around.opposite | around.contrary))
 
     def _near(self, lemma_a: str, lemma_b: str) -> float | None:
         """The value of `_lemma_neighbours` for two different words, None if they are not neighbours.

@@ -16,6 +16,8 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
+from namescreen.tables import wordlists_folder
+
 Numbers = NDArray[np.float64]
 Row = dict[str, str]
 
@@ -41,6 +43,11 @@ def _read(path: Path) -> list[Row]:
 
 def _names(row: Row) -> set[str]:
     return {row[key].casefold() for key in ("mark_a", "mark_b") if key in row}
+
+
+def drawn_pairs() -> list[Row]:
+    """The drawn pairs (`closeness_pairs`), rated for this project by two blind readers (language-model)."""
+    return rows(wordlists_folder() / "curated" / "rated_pairs.csv")
 
 
 def rating(row: Row, aspect: str) -> float:

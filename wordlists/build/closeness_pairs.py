@@ -12,177 +12,38 @@ from __future__ import annotations
 import csv
 import sys
 from collections.abc import Callable
-from functools import cache, partial
-from pathlib import Path
 from random import Random
 
+from closeness_pair_words import (
+    ENDINGS,
+    GOODS,
+    LANGUAGES,
+    Pair,
+    beside,
+    by_sound,
+    coined,
+    distinctive,
+    edited,
+    idea,
+    medicines,
+    one_letter_apart,
+    phrases,
+    related,
+    respelled,
+    surname,
+    translated,
+    word,
+    words,
+)
+
 from namescreen import blends
-from namescreen.lexicon import concreteness, equivalents_in, kinds, lexicon, neighbours, words_of_kind, zipf
-from namescreen.pronunciation import pronounce
-from namescreen.tables import open_table
+from namescreen.lexicon import equivalents_in, words_of_kind
 
-# Goods, goods close to them, and words that say what they are or what they are for: common knowledge, no source.
-GOODS = tuple(
-    (one, close, tuple(said.split()))
-    for one, close, said in (
-        ("coffee", "tea", "roast brew bean"), ("beer", "cider", "ale brew hop"),
-        ("wine", "spirits", "vineyard cellar estate"), ("chocolate", "biscuits", "cocoa sweet treats"),
-        ("bread", "cakes", "bakery oven loaf"), ("hot sauce", "condiments", "pepper spice sauce"),
-        ("pet food", "pet toys", "paw pet bites"), ("skin cream", "soap", "skin glow beauty"),
-        ("perfume", "cosmetics", "scent fragrance beauty"), ("shampoo", "hair dye", "hair locks salon"),
-        ("clothing", "footwear", "wear apparel style"), ("running shoes", "sports clothing", "run sport step"),
-        ("bags", "wallets", "bag leather carry"), ("jewellery", "watches", "gem gold jewel"),
-        ("furniture", "lamps", "home interior wood"), ("mattresses", "pillows", "sleep bed comfort"),
-        ("kitchen knives", "cookware", "blade cook kitchen"), ("bicycles", "bicycle helmets", "bike ride cycle"),
-        ("tents", "backpacks", "camp trail outdoor"), ("toys", "board games", "play kids game"),
-        ("garden tools", "plant pots", "garden plant grow"), ("computer software", "computer consulting", "soft data tech"),
-        ("headphones", "loudspeakers", "audio sound music"), ("hotel services", "restaurant services", "hotel inn suites"),
-        ("restaurant services", "catering", "grill kitchen cafe"), ("insurance", "banking", "trust capital mutual"),
-        ("dietary supplements", "vitamins", "vita health care"), ("protein bars", "energy drinks", "energy fit power"),
-        ("laundry detergent", "cleaning preparations", "clean bright wash"), ("paint", "varnish", "colour coat paint"),
-        ("magazines", "books", "press weekly news"), ("candles", "room fragrances", "candle light wax"),
-        ("water bottles", "lunch boxes", "water flask bottle"), ("fitness training", "sports equipment", "fit gym training"),
-        ("fruit juice", "soft drinks", "juice fruit fresh"),
-    )
-)  # fmt: skip
-FIRST = "bl br c cr d dr f fl g gl h j k l m n p pl qu r s sk st t tr v w z".split()
-INNER = "b d f g l m n nd nt p r rt s st t v x z".split()
-VOWELS = "a e i o u a e i o ai ea io oo".split()
-ENDINGS = "a ex ia ix o on ora um ella ino ity ly ana is en er".split()
-RESPELLED = (("c", "k"), ("ck", "k"), ("s", "z"), ("i", "y"), ("y", "i"), ("ph", "f"), ("f", "ph"), ("ee", "i"),
-             ("oo", "u"), ("ight", "ite"), ("x", "ks"), ("qu", "kw"), ("e", "")) # fmt: skip
-LANGUAGES = ("es", "fr", "it", "de")
-
-Pair = tuple[str, str]
 Draw = Callable[[Random, tuple[str, ...]], Pair | None]
 
 
-@cache
-def words(least: float = 3.0, most: float = 5.0, things: bool = True) -> tuple[str, ...]:
-    """Words of this frequency; if `things`, only those for what can be seen or touched."""
-    unfit = {key for key, _ in open_table("unfit_words.tsv").items()}
-    return tuple(
-        word
-        for word, _ in open_table("naming_vocabulary.tsv").items()
-        if word.isascii() and word.isalpha() and 3 <= len(word) <= 10 and word not in unfit and lexicon().is_lemma(word)
-        if least <= zipf(word) <= most and not {"function word", "place", "given name"} & kinds(word)
-        if not things or (concreteness(word) or 0) > 0.7
-    )
-
-
-@cache
-def phrases() -> tuple[str, ...]:
-    """Set phrases of two to four words."""
-    found = [key for key, _ in open_table("wordnet-words.tsv").items() if 1 <= key.count(" ") <= 3 and key.replace(" ", "").isalpha()]
-    return tuple(key for key in found if all(zipf(word) >= 3.5 for word in key.split()) and zipf(key.split()[-1]) < 5.5)
-
-
-@cache
-def medicines() -> tuple[str, ...]:
-    """Names of medicines (Drugs@FDA, public domain), if the list is at hand."""
-    path = Path(sys.argv[3]) if len(sys.argv) > 3 else None
-    return tuple(path.read_text(encoding="utf-8").split()) if path else ()
-
-
-def word(rng: Random) -> str:
-    return rng.choice(words())
-
-
-def coined(rng: Random) -> str:
-    parts = [rng.choice(FIRST) + rng.choice(VOWELS) for _ in range(rng.choice((1, 1, 2)))]
-    return "".join(parts) + rng.choice(INNER) + rng.choice(ENDINGS)
-
-
-def surname(rng: Random) -> str:
-    return rng.choice([key for key in _surnames()])
-
-
-@cache
-def _surnames() -> tuple[str, ...]:
-    return tuple(key for key, value in open_table("word_kinds.tsv").items() if "surname" in value and 2.5 < zipf(key) < 4.2)
-
-
-def distinctive(rng: Random) -> str:
-    return rng.choice((word, word, coined, surname))(rng)
-
-
-def related(rng: Random, one: str, kind: str) -> str | None:
-    """A word that stands in this relation to one in the lexicon."""
-    found: list[str] = []
-    for sense in lexicon().senses(one)[:2]:
-        if kind == "synonym":
-            found += [form for form in sense.words if form.lower() != one]
-        for relation in lexicon().relations(sense):
-            if relation.kind == kind:
-                found += lexicon().sense(relation.sense_id).words if not relation.other else (relation.other,)
-            if kind == "sister" and relation.kind == "broader":
-                for below in lexicon().relations(relation.sense_id):
-                    if below.kind == "narrower" and below.sense_id != sense.id:
-                        found += lexicon().sense(below.sense_id).words[:1]
-    found = [form.lower() for form in found if form.isalpha() and form.isascii() and zipf(form.lower()) >= 2.5]
-    return rng.choice(found) if found else None
-
-
-def translated(rng: Random, one: str) -> str | None:
-    found = [form for form in equivalents_in(one, rng.choice(LANGUAGES)) if form != one]
-    return found[0] if found else None
-
-
-def edited(rng: Random, one: str, times: int) -> str:
-    """With letters changed, left out or put in; a vowel for a vowel."""
-    for _ in range(times):
-        at = rng.randrange(len(one))
-        change = "aeiou" if one[at] in "aeiou" else "bdfgklmnprstvz"
-        kind = rng.random()
-        letter = rng.choice(change)
-        one = one[:at] + (letter + one[at + 1 :] if kind < 0.65 else one[at + 1 :] if kind < 0.85 else letter + one[at:])
-    return one
-
-
-def respelled(rng: Random, one: str) -> str:
-    fitting = [pair for pair in RESPELLED if pair[0] in one]
-    for old, new in rng.sample(fitting, min(len(fitting), rng.choice((1, 1, 2)))):
-        one = one.replace(old, new, 1)
-    return one
-
-
-@cache
-def by_length() -> dict[int, tuple[str, ...]]:
-    found: dict[int, list[str]] = {}
-    for one in words(2.8, 5.5, things=False):
-        found.setdefault(len(one), []).append(one)
-    return {length: tuple(those) for length, those in found.items()}
-
-
-@cache
-def by_sound() -> dict[str, tuple[str, ...]]:
-    found: dict[str, list[str]] = {}
-    for one in words(2.5, 6.0, things=False):
-        found.setdefault(pronounce(one, 1)[0].code, []).append(one)
-    return {code: tuple(those) for code, those in found.items() if len(those) > 1}
-
-
-def one_letter_apart(rng: Random) -> Pair | None:
-    one = rng.choice(words(2.8, 5.5, things=False))
-    near = [other for other in by_length()[len(one)] if sum(map(str.__ne__, one, other)) == 1]
-    return (one, rng.choice(near)) if near else None
-
-
-def idea(rng: Random, one: str) -> str | None:
-    near = [other for other, _ in neighbours(one, limit=12) if one not in other and other not in one and other.isalpha()]
-    return rng.choice(near) if near else None
-
-
-def beside(rng: Random, one: str, change: str | None, *, place: int | None = None) -> Pair | None:
-    """A word and what takes its place, the same word beside both."""
-    if change is None:
-        return None
-    first = rng.random() < 0.5 if place is None else not place
-    same = distinctive(rng) if rng.random() < 0.5 else word(rng)
-    return (f"{one} {same}", f"{change} {same}") if first else (f"{same} {one}", f"{same} {change}")
-
-
 def shared_distinctive(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A distinctive word shared, other words beside it."""
     one, first = distinctive(rng), rng.random() < 0.6
     others = [rng.choice((word(rng), rng.choice(goods), word(rng))) for _ in range(2)]
     if rng.random() < 0.25:
@@ -191,18 +52,23 @@ def shared_distinctive(rng: Random, goods: tuple[str, ...]) -> Pair:
 
 
 def shared_weak(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A weak word shared, distinctive ones beside it."""
     weak = rng.choice((*goods, *goods, *words_of_kind("laudatory"), *words_of_kind("generic head")))
     first, joined = rng.random() < 0.4, "" if rng.random() < 0.3 else " "
-    return tuple(weak + joined + other if first else other + joined + weak for other in (distinctive(rng), distinctive(rng)))  # type: ignore
+    return tuple(
+        weak + joined + other if first else other + joined + weak for other in (distinctive(rng), distinctive(rng))
+    )  # type: ignore
 
 
 def house_mark(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A name with that of a house added."""
     mark = distinctive(rng) if rng.random() < 0.5 else f"{word(rng)} {word(rng)}"
     house = rng.choice((surname, coined))(rng)
     return f"{house} {mark}" if rng.random() < 0.8 else f"{mark} by {house}", mark
 
 
 def generic_added(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A name with a word for the goods or the business added."""
     mark = distinctive(rng) if rng.random() < 0.6 else f"{word(rng)} {word(rng)}"
     added = rng.choice((*goods, *goods, "the", "pro", "plus", "group", "company", "studio", "24", "my", "original"))
     joined = "" if rng.random() < 0.3 and " " not in mark else " "
@@ -210,18 +76,30 @@ def generic_added(rng: Random, goods: tuple[str, ...]) -> Pair:
 
 
 def compound(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A closed compound, beside its parts or another."""
     one, two, three = word(rng), word(rng), word(rng)
-    return rng.choice(((one + two, f"{one} {two}"), (one + two, one), (one + two, two), (one + two, one + three),
-                       (one + two, three + two), (one + two, two + one), (one + two, f"{one} {three}")))  # fmt: skip
+    return rng.choice(
+        (
+            (one + two, f"{one} {two}"),
+            (one + two, one),
+            (one + two, two),
+            (one + two, one + three),
+            (one + two, three + two),
+            (one + two, two + one),
+            (one + two, f"{one} {three}"),
+        )
+    )
 
 
 def translation(rng: Random, goods: tuple[str, ...]) -> Pair | None:
+    """A word and its translation."""
     one = word(rng)
     other = translated(rng, one)
     return (one, other) if other else None
 
 
 def phrase_translated(rng: Random, goods: tuple[str, ...]) -> Pair | None:
+    """A colour and a thing, translated or nearly."""
     noun, language = word(rng), rng.choice(LANGUAGES)
     colour = rng.choice(("white", "black", "red", "green", "old", "new", "little", "golden", "three", "good"))
     said, shade = equivalents_in(noun, language)[:1], equivalents_in(colour, language)[:1]
@@ -232,6 +110,8 @@ def phrase_translated(rng: Random, goods: tuple[str, ...]) -> Pair | None:
 
 
 def alone_or_beside(kind: str) -> Draw:
+    """A word and one related to it, alone or with a word beside both."""
+
     def draw(rng: Random, goods: tuple[str, ...]) -> Pair | None:
         one = rng.choice(words(3.0, 5.2, things=False))
         other = idea(rng, one) if kind == "idea" else related(rng, one, kind)
@@ -245,22 +125,32 @@ def alone_or_beside(kind: str) -> Draw:
 def both_words(rng: Random, goods: tuple[str, ...]) -> Pair | None:
     """The same idea in two words, both said otherwise."""
     one, two = word(rng), word(rng)
-    pair = [related(rng, each, rng.choice(("synonym", "synonym", "sister", "narrower"))) or idea(rng, each) for each in (one, two)]
+    pair = [
+        related(rng, each, rng.choice(("synonym", "synonym", "sister", "narrower"))) or idea(rng, each)
+        for each in (one, two)
+    ]
     return (f"{one} {two}", f"{pair[0]} {pair[1]}") if all(pair) else None
 
 
 def coined_edits(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """An invented word with letters changed."""
     one = coined(rng)
     return one, edited(rng, one, rng.choice((1, 1, 2, 2, 3, 4)))
 
 
 def coined_parts(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """Invented words that share a beginning or an ending."""
     one, other = coined(rng), coined(rng)
     half = len(one) // 2 + rng.choice((0, 1))
-    return (one, one[:half] + other[len(other) // 2 :]) if rng.random() < 0.5 else (one, other[: len(other) // 2] + one[half - 1 :])
+    return (
+        (one, one[:half] + other[len(other) // 2 :])
+        if rng.random() < 0.5
+        else (one, other[: len(other) // 2] + one[half - 1 :])
+    )
 
 
 def medicine(rng: Random, goods: tuple[str, ...]) -> Pair | None:
+    """Names of medicines that share a beginning or an ending."""
     if not medicines():
         return None
     one = rng.choice(medicines())
@@ -269,6 +159,7 @@ def medicine(rng: Random, goods: tuple[str, ...]) -> Pair | None:
 
 
 def coined_word(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A word and one that is nearly it."""
     one = word(rng)
     return one, (edited(rng, one, rng.choice((1, 1, 2))) if rng.random() < 0.6 else respelled(rng, one))
 
@@ -282,6 +173,7 @@ def clipped(rng: Random, goods: tuple[str, ...]) -> Pair:
 
 
 def blended(rng: Random, goods: tuple[str, ...]) -> Pair | None:
+    """A blend, beside its sources or another blend."""
     one, two = word(rng), rng.choice((word(rng), rng.choice(goods)))
     made = blends(one, two, limit=3)
     third = word(rng)
@@ -290,6 +182,7 @@ def blended(rng: Random, goods: tuple[str, ...]) -> Pair | None:
 
 
 def homophones(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """Words that are said the same."""
     one, other = rng.sample(by_sound()[rng.choice(sorted(by_sound()))], 2)
     if rng.random() < 0.4:
         same = word(rng)
@@ -297,7 +190,13 @@ def homophones(rng: Random, goods: tuple[str, ...]) -> Pair:
     return one, other
 
 
+def near_words(rng: Random, goods: tuple[str, ...]) -> Pair | None:
+    """Two words that differ in one letter."""
+    return one_letter_apart(rng)
+
+
 def set_phrase(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A set phrase, beside a word of it or a phrase like it."""
     phrase = rng.choice(phrases())
     parts = phrase.split()
     at = rng.randrange(len(parts))
@@ -309,6 +208,7 @@ def set_phrase(rng: Random, goods: tuple[str, ...]) -> Pair:
 
 
 def initials(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """Initials, beside others."""
     letters = "".join(rng.choice("ABCDEFGHIKLMNOPRSTVW") for _ in range(rng.choice((2, 3, 3, 4))))
     kind = rng.random()
     if kind < 0.6:
@@ -318,37 +218,78 @@ def initials(rng: Random, goods: tuple[str, ...]) -> Pair:
 
 
 def reversed_words(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """The same words in another order."""
     one, two = word(rng), rng.choice((word(rng), rng.choice(goods)))
     return f"{one} {two}", f"{two} {one}" + (f" {word(rng)}" if rng.random() < 0.2 else "")
 
 
 def number(rng: Random, goods: tuple[str, ...]) -> Pair:
-    values = {"7": "seven", "3": "three", "9": "nine", "12": "twelve", "21": "twenty one", "5": "five", "100": "hundred"}
+    """Names with numbers."""
+    values = {
+        "7": "seven",
+        "3": "three",
+        "9": "nine",
+        "12": "twelve",
+        "21": "twenty one",
+        "5": "five",
+        "100": "hundred",
+    }
     one, two = rng.sample(sorted(values), 2)
     same = distinctive(rng)
-    return rng.choice(((f"{same} {one}", f"{same} {two}"), (f"{one} {same}", f"{values[one]} {same}"),
-                       (f"{one} {same}", f"{values[two]} {same}s"), (f"{one} {same}", f"{one} {word(rng)}")))  # fmt: skip
+    return rng.choice(
+        (
+            (f"{same} {one}", f"{same} {two}"),
+            (f"{one} {same}", f"{values[one]} {same}"),
+            (f"{one} {same}", f"{values[two]} {same}s"),
+            (f"{one} {same}", f"{one} {word(rng)}"),
+        )
+    )
 
 
 def small_change(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """A plural, an article, a hyphen and the like."""
     one = distinctive(rng)
     two = f"{one} {word(rng)}"
-    return rng.choice(((one, one + "s"), (one, one + "'s"), (f"the {one}", one), (two, two.replace(" ", "-")), (one, one + "y"),
-                       (two, f"{one} & {two.split()[1]}"), (one, "i" + one), (one, one + "er"), (one, one + ".com")))  # fmt: skip
+    return rng.choice(
+        (
+            (one, one + "s"),
+            (one, one + "'s"),
+            (f"the {one}", one),
+            (two, two.replace(" ", "-")),
+            (one, one + "y"),
+            (two, f"{one} & {two.split()[1]}"),
+            (one, "i" + one),
+            (one, one + "er"),
+            (one, one + ".com"),
+        )
+    )
 
 
 def names_of_people(rng: Random, goods: tuple[str, ...]) -> Pair:
+    """First names and surnames."""
     one, two = surname(rng), surname(rng)
     first, second = rng.sample(("John", "Anna", "Peter", "Maria", "Jack", "Laura", "Emily", "Paul"), 2)
-    return rng.choice(((f"{first} {one}", one), (f"{first} {one}", f"{second} {one}"), (f"{first} {one}", f"{first} {two}"),
-                       (one, edited(rng, one, 1)), (one, two), (f"{one} & {two}", one)))  # fmt: skip
+    return rng.choice(
+        (
+            (f"{first} {one}", one),
+            (f"{first} {one}", f"{second} {one}"),
+            (f"{first} {one}", f"{first} {two}"),
+            (one, edited(rng, one, 1)),
+            (one, two),
+            (f"{one} & {two}", one),
+        )
+    )
 
 
 def inside_phrase(rng: Random, goods: tuple[str, ...]) -> Pair:
     """Longer names that share a word or two."""
     shared = [word(rng) for _ in range(rng.choice((1, 1, 2)))]
     one = [*shared, word(rng), *([rng.choice(goods)] if rng.random() < 0.5 else [])]
-    other = [*shared, *([word(rng)] if rng.random() < 0.6 else []), *([rng.choice(goods)] if rng.random() < 0.5 else [])]
+    other = [
+        *shared,
+        *([word(rng)] if rng.random() < 0.6 else []),
+        *([rng.choice(goods)] if rng.random() < 0.5 else []),
+    ]
     if rng.random() < 0.4:
         one.reverse()
         other.reverse()
@@ -356,18 +297,49 @@ def inside_phrase(rng: Random, goods: tuple[str, ...]) -> Pair:
 
 
 def unrelated(rng: Random, goods: tuple[str, ...]) -> Pair:
-    return rng.choice(((word(rng), word(rng)), (coined(rng), coined(rng)), (word(rng), coined(rng)),
-                       (f"{word(rng)} {word(rng)}", f"{word(rng)} {word(rng)}"), (word(rng), f"{coined(rng)} {word(rng)}")))  # fmt: skip
+    """Names that share nothing."""
+    return rng.choice(
+        (
+            (word(rng), word(rng)),
+            (coined(rng), coined(rng)),
+            (word(rng), coined(rng)),
+            (f"{word(rng)} {word(rng)}", f"{word(rng)} {word(rng)}"),
+            (word(rng), f"{coined(rng)} {word(rng)}"),
+        )
+    )
 
 
 KINDS: tuple[tuple[Draw, int], ...] = (
-    (shared_distinctive, 8), (shared_weak, 8), (house_mark, 5), (generic_added, 6), (compound, 7), (translation, 5),
-    (phrase_translated, 4), (alone_or_beside("synonym"), 6), (alone_or_beside("opposite"), 5), (alone_or_beside("idea"), 6),
-    (alone_or_beside("sister"), 4), (alone_or_beside("narrower"), 4), (both_words, 6), (coined_edits, 9), (coined_parts, 6),
-    (medicine, 6), (coined_word, 7), (clipped, 4), (blended, 5), (homophones, 4),
-    (lambda rng, goods: one_letter_apart(rng), 6), (set_phrase, 5), (initials, 4), (reversed_words, 4), (number, 3),
-    (small_change, 4), (names_of_people, 5), (inside_phrase, 7), (unrelated, 7),
-)  # fmt: skip
+    (shared_distinctive, 8),
+    (shared_weak, 8),
+    (house_mark, 5),
+    (generic_added, 6),
+    (compound, 7),
+    (translation, 5),
+    (phrase_translated, 4),
+    (alone_or_beside("synonym"), 6),
+    (alone_or_beside("opposite"), 5),
+    (alone_or_beside("idea"), 6),
+    (alone_or_beside("sister"), 4),
+    (alone_or_beside("narrower"), 4),
+    (both_words, 6),
+    (coined_edits, 9),
+    (coined_parts, 6),
+    (medicine, 6),
+    (coined_word, 7),
+    (clipped, 4),
+    (blended, 5),
+    (homophones, 4),
+    (near_words, 6),
+    (set_phrase, 5),
+    (initials, 4),
+    (reversed_words, 4),
+    (number, 3),
+    (small_change, 4),
+    (names_of_people, 5),
+    (inside_phrase, 7),
+    (unrelated, 7),
+)
 SAME, CLOSE = 0.75, 0.9
 """Shares of pairs for the same goods, and for the same or close ones; the rest are for other goods."""
 

@@ -1,0 +1,254 @@
+"""The means of two names, fitted on ratings and decided cases together, and measured on rows held out.
+
+Weights are never negative and are drawn towards 0 (L2); how strongly is chosen inside each fold. Rows that share a name
+are held out together. Part of `closeness_model`.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from itertools import compress
+
+import closeness_evidence as evidence
+import numpy as np
+from closeness_evidence import Numbers, auc, rating, spearman
+from scipy.optimize import minimize
+
+from namescreen.closeness import features, goods_words, name_similarity
+from namescreen.closeness.model import Mean
+
+SEED, FOLDS, INNER = 20261128, 10, 5
+STRENGTHS = (0.01, 0.05)
+"""Strengths of L2 to choose from."""
+DRAWN = 0.3
+"""What a drawn pair counts beside one that was decided."""
+LABELS = 1.0
+"""What the logarithmic loss of decisions counts beside ten times the squared error of ratings. Of the values tried (0.3
+to 3, drawn pairs 0.03 to 1) those that serve ratings and decisions together."""
+
+
+@dataclass(frozen=True)
+class Evidence:
+    """The parts of rated and of decided pairs, with ratings, labels, what each row counts, and groups of rows that
+    share a name."""
+
+    rated: Numbers
+    ratings: Numbers
+    rated_counts: Numbers
+    decided: Numbers
+    similar: np.ndarray
+    counts: Numbers
+    rated_group: list[int]
+    decided_group: list[int]
+
+    def only(self, rated: np.ndarray, decided: np.ndarray) -> Evidence:
+        """Some of the rows."""
+        return Evidence(
+            self.rated[rated],
+            self.ratings[rated],
+            self.rated_counts[rated],
+            self.decided[decided],
+            self.similar[decided],
+            self.counts[decided],
+            list(compress(self.rated_group, rated)),
+            list(compress(self.decided_group, decided)),
+        )
+
+
+def fit_mean(given: Evidence, strength: float) -> Mean:
+    """The mean that is nearest to the ratings and, up to a scale of its own, tells the decided pairs apart."""
+    count = given.rated.shape[1]
+
+    def loss(numbers: Numbers) -> tuple[float, Numbers]:
+        raw, power = numbers[:count], numbers[count]
+        whole = raw.sum()
+        weights = raw / whole
+        base = np.maximum(given.rated @ weights, 1e-9)
+        value = base**power
+        error = 20 * given.rated_counts * (value - given.ratings) / given.rated_counts.sum()
+        total = float(error @ (value - given.ratings)) / 2 + strength * float(weights @ weights)
+        slopes = np.zeros(len(numbers))
+        by_weights = given.rated.T @ (error * power * base ** (power - 1)) + 2 * strength * weights
+        slopes[count] = float(error @ (value * np.log(base)))
+        if len(given.similar):
+            start, slope = numbers[count + 1 :]
+            told = given.decided @ weights
+            sign = np.where(given.similar, 1.0, -1.0)
+            line = sign * (start + slope * told)
+            counts = LABELS * given.counts / float(given.counts.sum())
+            total += float(counts @ np.logaddexp(0, -line))
+            pull = -counts * sign * np.exp(-np.logaddexp(0, line))
+            by_weights += slope * (given.decided.T @ pull)
+            slopes[count + 1 :] = pull.sum(), pull @ told
+        slopes[:count] = (by_weights - by_weights @ weights) / whole
+        return total, slopes
+
+    start = np.r_[np.full(count, 1 / count), 1.0, -1.0, 2.0]
+    limits = [(1e-6, 1)] * count + [(0.3, 6), (None, None), (0.05, 30)]
+    found = minimize(loss, start, jac=True, bounds=limits, method="L-BFGS-B").x
+    return Mean(tuple(found[:count] / found[:count].sum()), float(found[count]))
+
+
+def folds_of(given: Evidence, count: int, seed: int) -> tuple[np.ndarray, np.ndarray]:
+    """The fold of every rated and of every decided row."""
+    at = evidence.folds([*given.rated_group, *given.decided_group], count, seed)
+    return at[: len(given.rated_group)], at[len(given.rated_group) :]
+
+
+def quality(given: Evidence, rated: Numbers, decided: Numbers) -> float:
+    """Rank correlation with the ratings, and with the labels the same kind of number (2 AUC - 1)."""
+    value = spearman(rated, given.ratings)
+    return value + (2 * auc(decided, given.similar) - 1 if 0 < given.similar.sum() < len(given.similar) else 0.0)
+
+
+def predict(given: Evidence, count: int, seed: int, fit: Callable[[Evidence], Mean]) -> tuple[Numbers, Numbers]:
+    """What is predicted of every row by a mean fitted without its fold."""
+    rated_fold, decided_fold = folds_of(given, count, seed)
+    rated, decided = np.zeros(len(given.ratings)), np.zeros(len(given.similar))
+    for out in range(count):
+        mean = fit(given.only(rated_fold != out, decided_fold != out))
+        rated[rated_fold == out] = mean(*given.rated[rated_fold == out].T)
+        decided[decided_fold == out] = mean(*given.decided[decided_fold == out].T)
+    return rated, decided
+
+
+def chosen_fit(given: Evidence) -> Mean:
+    """The mean with the strength of L2 that does best in folds of these rows alone."""
+    best = max(
+        STRENGTHS,
+        key=lambda strength: quality(given, *predict(given, INNER, SEED + 1, lambda g: fit_mean(g, strength))),
+    )
+    return fit_mean(given, best)
+
+
+MEANS = ("appearance", "sound of names", "meaning", "overall")
+ASPECT = {"appearance": "appearance", "sound of names": "sound", "meaning": "meaning", "overall": "overall"}
+
+
+@dataclass(frozen=True)
+class Pairs:
+    """Pairs of names with the parts of their closeness; of identical names every part is 1."""
+
+    rows: list[evidence.Row]
+    parts: dict[str, Numbers]
+    meant: np.ndarray
+
+    def only(self, chosen: np.ndarray) -> Pairs:
+        """Some of the pairs."""
+        return Pairs(
+            list(compress(self.rows, chosen)),
+            {name: values[chosen] for name, values in self.parts.items()},
+            self.meant[chosen],
+        )
+
+    def values(self, means: dict[str, Mean]) -> dict[str, Numbers]:
+        """Closeness in every aspect and overall, as `name_similarity.score_of_parts` gives it."""
+        found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
+        whole = np.c_[self.parts["overall"], found["appearance"], found["sound"]]
+        if "overall" in means:
+            found["overall"] = name_similarity.at_least_covered(means["overall"](*whole.T), whole[:, 0])
+        return found | {"meaning": np.where(self.meant, found["meaning"], 0.0), "whole": whole}
+
+
+def pairs_of(rows: list[evidence.Row]) -> Pairs:
+    """The parts of the closeness of the two marks of every row."""
+    found, meant = [], []
+    for row in rows:
+        goods = goods_words(row.get("goods_a") or row.get("goods"), row.get("goods_b"))
+        one, other = features(row["mark_a"], goods), features(row["mark_b"], goods)
+        parts = name_similarity.parts(one, other)
+        values = [
+            (parts.look, *parts.looks),
+            (parts.sound, *parts.sounds, parts.look),
+            parts.meanings,
+            (*parts.elements, parts.strongest),
+        ]
+        same = one.letters == other.letters
+        found.append([[1.0] * len(value) if same else value for value in values])
+        meant.append(parts.meant or same)
+    tables = [np.array(values) for values in zip(*found, strict=True)]
+    return Pairs(rows, dict(zip(MEANS, tables, strict=True)), np.array(meant))
+
+
+def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean]) -> Evidence:
+    """What one mean is fitted on; that of overall closeness on the values of the others."""
+    aspect = ASPECT[mean]
+    if mean == "overall":
+        keep = np.array([evidence.judged_as_a_whole(row) for row in decided.rows])
+    else:
+        keep = np.array([row["aspect"] == aspect for row in decided.rows])
+        if mean == "meaning":
+            rated, keep = rated.only(rated.meant), keep & decided.meant
+    decided = decided.only(keep)
+    tables = [pairs.values(means)["whole"] if mean == "overall" else pairs.parts[mean] for pairs in (rated, decided)]
+    names = [(row["mark_a"], row["mark_b"]) for pairs in (rated, decided) for row in pairs.rows]
+    group = evidence.groups(names)
+    return Evidence(
+        tables[0],
+        np.array([rating(row, aspect) for row in rated.rows]),
+        np.array([DRAWN if row.get("drawn") else 1.0 for row in rated.rows]),
+        tables[1],
+        np.array([row["label"] == "similar" for row in decided.rows], bool),
+        np.array([1.0 if row["strength"] == "clear" else evidence.BORDERLINE for row in decided.rows]),
+        group[: len(rated.rows)],
+        group[len(rated.rows) :],
+    )
+
+
+def fit_names(rated: Pairs, decided: Pairs) -> dict[str, Mean]:
+    """All means, one after another."""
+    means: dict[str, Mean] = {}
+    for mean in MEANS[:3]:
+        means[mean] = chosen_fit(evidence_of(mean, rated, decided, means))
+    return means | {"overall": chosen_fit(evidence_of("overall", rated, decided, means))}
+
+
+def held_out(sets: Sequence[Pairs], seed: int) -> list[dict[str, Numbers]]:
+    """The values of every pair of rated, decided and graded ones by means fitted on the other groups."""
+    names = [(row["mark_a"], row["mark_b"]) for pairs in sets for row in pairs.rows]
+    at_fold = evidence.folds(evidence.groups(names), FOLDS, seed)
+    of_set = np.split(at_fold, np.cumsum([len(pairs.rows) for pairs in sets])[:-1])
+    found = [{name: np.zeros(len(pairs.rows)) for name in ASPECT.values()} for pairs in sets]
+    for out in range(FOLDS):
+        means = fit_names(*(pairs.only(at != out) for pairs, at in zip(sets[:2], of_set[:2], strict=True)))
+        for pairs, at, values in zip(sets, of_set, found, strict=True):
+            predicted = pairs.only(at == out).values(means)
+            for aspect in ASPECT.values():
+                values[aspect][at == out] = predicted[aspect]
+        print(f"fold {out + 1} of {FOLDS}", file=sys.stderr)
+    return found
+
+
+def name_figures(sets: Sequence[Pairs], found: Sequence[dict[str, Numbers]]) -> dict[str, float]:
+    """The figures of values that were predicted of rows held out."""
+    (rated, decided, graded), (of_rated, of_decided, of_graded) = sets, found
+    of_cases = np.array([not row.get("drawn") for row in rated.rows])
+    figures = {
+        f"{kind} pairs, {aspect}, rank correlation": spearman(
+            of_rated[aspect][chosen], np.array([rating(row, aspect) for row in rated.rows])[chosen]
+        )
+        for kind, chosen in (("rated", of_cases), ("drawn", ~of_cases))
+        for aspect in ASPECT.values()
+    }
+    for aspect, column in evidence.ASPECTS.items():
+        known = np.array([row[column] in evidence.GRADES for row in graded.rows])
+        grades = [evidence.GRADES.index(row[column]) for row in graded.rows if row[column] in evidence.GRADES]
+        figures[f"graded pairs, {aspect}, rank correlation"] = spearman(of_graded[aspect][known], grades)
+    told = np.array([row["overall"] in ("likely", "unlikely") for row in graded.rows])
+    likely = np.array([row["overall"] == "likely" for row in graded.rows])
+    figures["graded pairs, confusion likely, AUC"] = auc(of_graded["overall"][told], likely[told])
+    american = np.array([row["jurisdiction"] == "US" for row in decided.rows])
+    clear = np.array([row["strength"] == "clear" for row in decided.rows])
+    whole = np.array([evidence.judged_as_a_whole(row) for row in decided.rows])
+    similar = np.array([row["label"] == "similar" for row in decided.rows])
+    for name, chosen in (
+        ("US, clear", american & clear), ("US, all", american), ("elsewhere, overall", whole & ~american)
+    ):  # fmt: skip
+        figures[f"decided pairs, {name}, AUC"] = auc(of_decided["overall"][chosen], similar[chosen])
+    for aspect in evidence.ASPECTS:
+        chosen = np.array([row["aspect"] == aspect and not row["tribunal"].startswith("JPO") for row in decided.rows])
+        chosen &= ~american
+        figures[f"decided pairs, elsewhere, {aspect}, AUC"] = auc(of_decided[aspect][chosen], similar[chosen])
+    return figures
