@@ -19,8 +19,8 @@ from .letters import LETTER_MEASURES
 from .model import shipped_model
 from .name_similarity import LATER, MEANT, SEEN, Scores, Side, at_least_covered, weights_of
 from .sound import LETTERS
-from .vocabulary import ASSOCIATED, OPPOSITE, RELATED, TRANSLATED
-from .word_similarity import CHANCE, DIFFERENT, EVOKED, SAID_OTHERWISE, STRONGER
+from .vocabulary import OPPOSITE, RELATED, TRANSLATED
+from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, STRONGER, evoked
 
 __all__ = ["EDITS", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "meanings", "parts_by_words",
            "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
@@ -46,16 +46,14 @@ def sounds(articulation: Values, same_sounds: Values, edits: Values, same: NDArr
 
 
 def meanings(
-    related: Values, associated: Values, opposite: NDArray[np.bool_], comparable: NDArray[np.bool_],
+    related: Values, said: Values, opposite: NDArray[np.bool_], comparable: NDArray[np.bool_],
     english: NDArray[np.bool_], same: NDArray[np.bool_],
 ) -> Values:  # fmt: skip
-    """`vocabulary.meaning` from the similarity in meaning (0 where none is known), the association (NaN where there is
-    none) and which words are opposites; `comparable` are those of which both have senses and that are not both
-    surnames, `english` those of which both have base forms."""
-    linked = ASSOCIATED * np.nan_to_num(associated)
-    linked = np.where(opposite & (linked > OPPOSITE), OPPOSITE, linked)
+    """`vocabulary.meaning` from the similarity in meaning (0 where none is known), what it says `together` with
+    association and thesaurus, and which words are opposites; `comparable` are those of which both have senses and that
+    are not both surnames, `english` those of which both have base forms."""
     known = comparable & ((related >= RELATED) | english)
-    return np.where(same, 1.0, np.where(known, np.maximum(related, linked), np.nan))
+    return np.where(same, 1.0, np.where(known, np.where(opposite, np.minimum(said, OPPOSITE), said), np.nan))
 
 
 class WordArrays(NamedTuple):
@@ -67,13 +65,14 @@ class WordArrays(NamedTuple):
     together: Values
 
 
-def word_arrays(look: Values, sound: Values, meaning: Values) -> WordArrays:
-    """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN."""
+def word_arrays(look: Values, sound: Values, meaning: Values, coined: NDArray[np.bool_]) -> WordArrays:
+    """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN; `coined` are
+    pairs of which one word is known and the other is not."""
     heard = np.where(np.isnan(sound), look, sound)
     form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (look + heard) / 2
     form = np.maximum(0.0, (form - CHANCE) / (1 - CHANCE))
     unknown = np.isnan(meaning)
-    said = np.where(unknown, np.maximum(0.0, (heard - EVOKED) / (1 - EVOKED)), meaning)
+    said = np.where(unknown, np.where(coined, evoked(heard), 0.0), meaning)
     form = np.where(unknown, form, form * (1 - DIFFERENT * (1 - said)))
     return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
 
@@ -177,7 +176,7 @@ def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], m
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
     appearance = np.minimum(1.0, model.appearance(look, *found.looks))
-    heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds))
+    heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings))
     overall = model.overall(*found.elements, found.strongest, appearance, heard)

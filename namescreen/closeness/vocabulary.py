@@ -10,6 +10,7 @@ from ..lexicon import association, equivalents, kinds, lexicon, possible_meaning
 from ..lexicon.association import form_defined
 from ..lexicon.embedding import row_of
 from ..text import best_split, tokenize
+from .appearance import Numbers, positive_part
 
 __all__ = [
     "TRANSLATED",
@@ -147,11 +148,12 @@ def related_words(word: str) -> dict[str, float]:
 
 class WordFacts(NamedTuple):
     """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
-    `has_senses`, has `base_forms` and is a surname; its row in the embedding (-1: none) and the form that definitions
-    use; its `meaning_keys`; and its `english_choices`."""
+    `has_senses`, has `base_forms`, `is_known` and is a surname; its row in the embedding (-1: none) and the form that
+    definitions use; its `meaning_keys`; and its `english_choices`."""
 
     has_senses: bool
     has_base_forms: bool
+    is_known: bool
     is_surname: bool
     vector_row: int
     form_defined: str
@@ -164,6 +166,7 @@ def word_facts(word: str) -> WordFacts:
     return WordFacts(
         has_senses(word),
         bool(base_forms(word)),
+        is_known(word),
         _is_surname(word),
         row_of(word, lexicon().bases),
         form_defined(word),
@@ -200,6 +203,11 @@ OPPOSITE = 0.3
 """The most that opposites count (hot, cold)."""
 
 
+def together(related: Numbers, associated: Numbers, listed: Numbers) -> Numbers:
+    """What relations of senses, association and a thesaurus say together of two words, each in [0, 1] (noisy or)."""
+    return 1 - (1 - related) * (1 - ASSOCIATED * associated) * (1 - LISTED * listed)
+
+
 @lru_cache(maxsize=1 << 17)
 def meaning(one: str, other: str) -> float | None:
     """How alike two words are in what they say, in [0, 1], 1 = the same word; symmetric. None if either is not known,
@@ -213,11 +221,11 @@ def meaning(one: str, other: str) -> float | None:
     if not (has_senses(one) and has_senses(other)) or (_is_surname(one) and _is_surname(other)):
         return None
     related = meaning_similarity_of_words(one, other, RELATED) or 0.0
-    if related < RELATED and not (base_forms(one) and base_forms(other)):
-        return None  # a word that only another language knows need not be read as that
-    linked = ASSOCIATED * (association(one, other) or 0.0)
-    listed = LISTED * max(0.0, thesaurus_similarity(one, other) or 0.0)
-    value = 1 - (1 - related) * (1 - linked) * (1 - listed)
+    if related < RELATED:
+        if not (base_forms(one) and base_forms(other)):
+            return None  # a word that only another language knows need not be read as that
+        related = 0.0
+    value = together(related, association(one, other) or 0.0, positive_part(thesaurus_similarity(one, other) or 0.0))
     return min(value, OPPOSITE) if value > OPPOSITE and lexicon().are_opposite(one, other) else value
 
 

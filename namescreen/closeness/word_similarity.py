@@ -5,12 +5,13 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import NamedTuple
 
+from .appearance import Numbers, positive_part
 from .features import Word
 from .letters import look
 from .sound import sound
 from .vocabulary import is_known, meaning
 
-__all__ = ["SAME_MEANING", "WordSimilarity", "word_similarity"]
+__all__ = ["SAME_MEANING", "WordSimilarity", "evoked", "word_similarity"]
 
 SAME_MEANING = 0.5
 """Closeness in meaning from which two words say something alike, in words; below it they say different things."""
@@ -67,11 +68,12 @@ def _similarity(
     form = STRONGER * max(seen, heard) + (1 - STRONGER) * (seen + heard) / 2
     form = max(0.0, (form - CHANCE) / (1 - CHANCE))
     if said is None:
-        said = (
-            EVOKES_LESS * max(0.0, (heard - EVOKED) / (1 - EVOKED))
-            if is_known(letters) != is_known(other_letters)
-            else 0.0
-        )
+        said = evoked(heard) if is_known(letters) != is_known(other_letters) else 0.0
     else:
         form *= 1 - DIFFERENT * (1 - said)
     return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said))
+
+
+def evoked(sound: Numbers) -> Numbers:
+    """What an invented word that sounds so much like a known one says of what that says, in [0, 1]."""
+    return EVOKES_LESS * positive_part((sound - EVOKED) / (1 - EVOKED))

@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .embedding import embedded_words, frequent_rank, frequent_vectors, rows_at, thesaurus_cosine, vector
+from .embedding import CONTEXT, embedded_words, frequent_rank, frequent_vectors, rows_at, vector
 from .wordnet import lexicon
 
 if TYPE_CHECKING:
@@ -23,7 +23,8 @@ if TYPE_CHECKING:
     from .embedding import Vector
 
 __all__ = [
-    "Among", "associated", "association", "associations", "form_defined", "neighbours", "thesaurus_similarity",
+    "Among", "associated", "association", "associations", "form_defined", "neighbours",
+    "thesaurus_similarities", "thesaurus_similarity",
 ]  # fmt: skip
 
 UNRELATED, NEAREST = 0.20, 0.70
@@ -38,11 +39,13 @@ DEFINED = 0.7
 
 
 class _Known(NamedTuple):
-    """The data on one word: its vector, the same for sums whose order must not matter, the form that definitions use,
-    the words that they most mention with it, and these with the words that they most mention it with."""
+    """The data on one word: its vector, the same for sums whose order must not matter, its thesaurus vector of length
+    one, the form that definitions use, the words that they most mention with it, and these with the words that they
+    most mention it with."""
 
     vector: Vector | None
     exact: NDArray[np.float64] | None
+    listed: NDArray[np.float64] | None
     form: str
     defined: dict[str, float]
     mentioned: dict[str, float]
@@ -52,7 +55,11 @@ class _Known(NamedTuple):
 def _known(word: str) -> _Known:
     form = form_defined(word)
     found = vector(word, lexicon().bases)
-    return _Known(found, None if found is None else found.astype("float64"), form, associated(form), mentioned(form))
+    exact = None if found is None else found.astype("float64")
+    listed = None if exact is None else exact[CONTEXT:]
+    length = 0.0 if listed is None else float(listed @ listed) ** 0.5
+    of_length_one = listed / length if listed is not None and length else None
+    return _Known(found, exact, of_length_one, form, associated(form), mentioned(form))
 
 
 def form_defined(word: str) -> str:
@@ -105,7 +112,22 @@ def associations(
 def thesaurus_similarity(a: str, b: str) -> float | None:
     """How much the thesaurus entries that list two words have in common: a cosine, in [-1, 1]; None where either has
     none; symmetric."""
-    return thesaurus_cosine(a, b, lexicon().bases)
+    one, other = _known(a).listed, _known(b).listed
+    return None if one is None or other is None else float(one @ other)
+
+
+def thesaurus_similarities(word: str, rows: NDArray[np.int32]) -> NDArray[np.float64]:
+    """`thesaurus_similarity` of `word` with many, by their rows in the embedding (below 0: none); NaN for None."""
+    import numpy as np
+
+    values = np.full(len(rows), np.nan)
+    own = _known(word).listed
+    if own is not None:
+        has = np.flatnonzero(rows >= 0)
+        others = rows_at(rows[has]).astype(np.float64)[:, CONTEXT:]
+        lengths = np.sqrt(np.einsum("ij,ij->i", others, others))
+        values[has] = np.where(lengths > 0, others @ own / np.where(lengths > 0, lengths, 1.0), np.nan)
+    return values
 
 
 def neighbours(words: str | Sequence[str], limit: int = 100) -> list[tuple[str, float]]:

@@ -76,6 +76,7 @@ class SenseSimilarity:
         self._information = lru_cache(maxsize=1 << 16)(self._find_information)
         self._above = lru_cache(maxsize=1 << 15)(self._find_above)
         self.closeness = lru_cache(maxsize=1 << 16)(self._find_closeness)
+        self.are_opposite = lru_cache(maxsize=1 << 14)(self._find_opposite)
 
     def _forms(self, word: str) -> tuple[str, ...]:
         word = word.lower()
@@ -99,7 +100,7 @@ class SenseSimilarity:
                 best = max(best, self._far(a, b) if near is None and least < FLOOR else near or 0.0)
         return best
 
-    def are_opposite(self, word_a: str, word_b: str) -> bool:
+    def _find_opposite(self, word_a: str, word_b: str) -> bool:
         """Whether two words, in some of their forms, are opposites (hot, cold), or one is close to what is opposite to
         the other or to its synonyms (dawn, dusk; indirect antonyms of WordNet)."""
         return any(

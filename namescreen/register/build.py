@@ -17,7 +17,7 @@ import numpy as np
 from ..marks.reader import Progress
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
-from .index import HAS_BASE_FORMS, IS_SURNAME
+from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
 from .phoneme_index import code_arrays
 from .processes import in_workers, processors, running, without_collection
@@ -121,6 +121,7 @@ def _facts_of(base: Index, texts: list[str]) -> list[WordFacts]:
         WordFacts(
             bool(base.known[at]),
             bool(base.flags[at] & HAS_BASE_FORMS),
+            bool(base.flags[at] & IS_KNOWN),
             bool(base.flags[at] & IS_SURNAME),
             int(base.vector_row[at]),
             base.lemma(int(base.form_defined[at])),
@@ -310,7 +311,11 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     arrays["word_weight"] = np.array([word.weight for word in kept], np.float64)
     arrays["word_known"] = np.array([one.has_senses for one in facts], np.uint8)
     arrays["word_flags"] = np.array(
-        [one.has_base_forms * HAS_BASE_FORMS + one.is_surname * IS_SURNAME for one in facts], np.uint8
+        [
+            one.has_base_forms * HAS_BASE_FORMS + one.is_known * IS_KNOWN + one.is_surname * IS_SURNAME
+            for one in facts
+        ],
+        np.uint8,
     )
     arrays["word_vector_row"] = np.array([one.vector_row for one in facts], np.int32)
     keys: dict[str, list[int]] = {}

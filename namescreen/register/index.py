@@ -23,9 +23,9 @@ if TYPE_CHECKING:
     Arrays = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
 
-__all__ = ["HAS_BASE_FORMS", "IS_SURNAME", "Index"]
+__all__ = ["HAS_BASE_FORMS", "IS_KNOWN", "IS_SURNAME", "Index"]
 
-HAS_BASE_FORMS, IS_SURNAME = 1, 2
+HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN = 1, 2, 4
 """Bits of `Index.flags`, as of `closeness.vocabulary.WordFacts`."""
 
 

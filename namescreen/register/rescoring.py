@@ -14,13 +14,23 @@ from rapidfuzz.distance import Levenshtein
 from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many
+from ..closeness.appearance import positive_part
 from ..closeness.name_similarity import EVOKES, plain_words, says_something
-from ..closeness.vocabulary import ASSOCIATED, MOST_READINGS, OPPOSITE, english_readings, has_senses, word_facts
+from ..closeness.vocabulary import (
+    MOST_READINGS,
+    OPPOSITE,
+    RELATED,
+    english_readings,
+    has_senses,
+    is_known,
+    together,
+    word_facts,
+)
 from ..closeness.weights import word_weight
 from ..lexicon import lexicon
-from ..lexicon.association import associations
+from ..lexicon.association import associations, thesaurus_similarities
 from .hit import Wanted
-from .index import HAS_BASE_FORMS, IS_SURNAME
+from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .nearest import nearest
 from .packing import distinct, stretches
 
@@ -135,9 +145,9 @@ class Compared:
         foreign = (place[self._foreign] >= 0).nonzero()[0]
         parts = self._translated(parts, plain_words(own), _taken(self._said, foreign), place[self._foreign[foreign]])
         telling = (self._length > 2) & (self.index.known[self._words] > 0)
-        says = np.logical_or.reduceat(
-            np.logical_or.reduceat(telling[written.words], written.start), written.first
-        ).astype(np.int64) + says_something(self._name.segmentations)
+        says = np.logical_or.reduceat(np.logical_and.reduceat(telling[written.words], written.start), written.first)
+        says |= np.logical_or.reduceat(telling[first.words], first.start)
+        says = says.astype(np.int64) + says_something(self._name.segmentations)
         meant = (says == 2) | ((says == 1) & (parts.meanings[1] >= EVOKES))
         return many.scores(parts, self._look[every], self._sound[every], self._same[every], meant)
 
@@ -185,7 +195,8 @@ class Compared:
             same = held == (-1 if place is None else place)
             measures = index.words.measures(word.letters, held)
             sound = _sounds(index.word_codes, word.phoneme_codes, held, measures, same)
-            arrays = many.word_arrays(many.looks(measures, same), sound, self._meaning(word.letters)[at])
+            coined = ((index.flags[held] & IS_KNOWN) > 0) != is_known(word.letters)
+            arrays = many.word_arrays(many.looks(measures, same), sound, self._meaning(word.letters)[at], coined)
             every = np.zeros((len(arrays), len(self._words)))
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)
@@ -214,11 +225,14 @@ class Compared:
         if facts.is_surname:
             comparable &= (flags & IS_SURNAME) == 0
         english = (flags & HAS_BASE_FORMS) > 0 if facts.has_base_forms else np.zeros(len(words), bool)
-        associated = associations(letters, index.vector_row[words], index.form_defined[words], index.key)
+        rows = index.vector_row[words]
+        associated = np.nan_to_num(associations(letters, rows, index.form_defined[words], index.key))
+        listed = positive_part(np.nan_to_num(thesaurus_similarities(letters, rows)))
+        said = together(np.where(related < RELATED, 0.0, related), associated, listed)
         opposite = np.zeros(len(words), bool)
-        for one in np.flatnonzero(ASSOCIATED * np.nan_to_num(associated) > OPPOSITE).tolist():
+        for one in np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist():
             opposite[one] = lexicon().are_opposite(letters, index.word(int(words[one])))
-        return many.meanings(related, associated, opposite, comparable, english, same)
+        return many.meanings(related, said, opposite, comparable, english, same)
 
 
 def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_]) -> Values:
