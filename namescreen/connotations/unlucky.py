@@ -1,4 +1,4 @@
-"""Look-ups in the index of unlucky words (drawn by ``wordlists/build/unlucky.py``, which gives its
+"""Look-ups in the index of unlucky words (built by ``wordlists/build/unlucky.py``, which gives its
 keys)."""
 
 from __future__ import annotations

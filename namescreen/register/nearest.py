@@ -300,7 +300,7 @@ def _greatest(values: Values, count: int) -> Places:
 
 
 def _firsts(weight: Values, starts: Places, counts: Places) -> Places:
-    """Where the first word of each row stands that counts as one (`closeness.overall.COUNTS_FIRST`)."""
+    """Where the first word of each row stands that counts as one (`closeness.retrieval.COUNTS_FIRST`)."""
     place = np.where(weight >= COUNTS_FIRST, np.arange(len(weight)), len(weight))
     found = np.minimum.reduceat(place, starts)
     return np.where(found < starts + counts, found, starts)

@@ -68,7 +68,7 @@ def pack_skeletons(arrays: Arrays, name: str, strings: list[str], *, kept: bool 
 
 
 def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
-    """`letters.first_letters` of every string."""
+    """`string_search.first_letters` of every string."""
     from ..closeness.appearance import PREFIX_LETTERS
 
     alike = np.array([ord(chr(at).translate(PROTOTYPES)) for at in range(128)], np.uint32)

@@ -182,7 +182,7 @@ class ArraySearch:
         return best
 
     def _prepared(self, places: Places) -> SoundCodes:
-        """Some of the codes as `pronunciation.prepare_codes` gives them, without a step for each."""
+        """Some of the codes as `alignment_batch.prepare_codes` gives them, without a step for each."""
         starts = self._start[places].astype(np.int64)
         sizes = self._start[places + 1].astype(np.int64) - starts
         order = np.argsort(sizes.clip(0, 65535).astype(np.uint16), kind="stable")

@@ -1,7 +1,7 @@
 """The report as CommonMark with tables: an adviser reads its first page in five minutes, and finds the
 evidence behind.
 
-Everything that a brief, a register or a shop wrote passes through `text.cell`; there is no raw HTML.
+Everything that a brief, a register or a shop wrote passes through `plain_text.cell`; there is no raw HTML.
 """
 
 from __future__ import annotations

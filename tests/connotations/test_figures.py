@@ -24,7 +24,7 @@ def test_few_ordinary_english_words_are_flagged_severe() -> None:
 
 
 def test_held_out_words_stand_above_words_of_other_languages(monkeypatch: pytest.MonkeyPatch) -> None:
-    pytest.importorskip("wordfreq", reason="needs the package wordfreq, which only the draw scripts use")
+    pytest.importorskip("wordfreq", reason="needs the package wordfreq, which only the build scripts use")
     monkeypatch.syspath_prepend(str(wordlists_folder() / "build"))
     words = __import__("letters").words
     known = {language: words(language)[:15_000] for language in ("it", "nl", "da", "pl")}

@@ -68,7 +68,7 @@ def test_the_index_is_drawn_from_the_tables_as_they_are(tmp_path: Path) -> None:
     script_path = FOLDER / "build" / "unlucky.py"
     subprocess.run([sys.executable, script_path, "--to", tmp_path], check=True, capture_output=True)
     assert (tmp_path / "unlucky.tsv").read_bytes() == (FOLDER / "unlucky.tsv").read_bytes(), (
-        "draw it again: python wordlists/build/unlucky.py"
+        "build it again: python wordlists/build/unlucky.py"
     )
 
 

@@ -28,7 +28,7 @@ def test_wordnet_rebuilds_to_the_same_bytes(tmp_path: Path, shared_folder: Path)
 
 
 def test_word_kinds_rebuild_to_the_same_bytes(tmp_path: Path) -> None:
-    pytest.importorskip("names", reason="needs the package `names`, which only the draw scripts use")
+    pytest.importorskip("names", reason="needs the package `names`, which only the build scripts use")
     draw("word_kinds.py", tmp_path)
     assert (tmp_path / "word_kinds.tsv").read_bytes() == (wordlists_folder() / "word_kinds.tsv").read_bytes()
 

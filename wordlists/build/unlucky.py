@@ -96,7 +96,7 @@ def draw(folder: Path) -> bytes:
 
 WRITTEN = {
     "unlucky/*.tsv": "written for this project from memory, by kind and by semantic field; no list copied (see below)",
-    "sounds/*.tsv": "letter-to-sound rules, written for this project from general knowledge of each spelling; "
+    "sounds/*.tsv": "grapheme-to-phoneme rules, written for this project from general knowledge of each spelling; "
     "tests/published/test_readings_sounds.py names the descriptions they are checked against",
     "inflection.tsv": "endings and prefixes, written for this project from memory of each language's grammar",
 }
