@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
@@ -39,6 +39,25 @@ _DECAY = 0.8
 _STEPS = 6
 _WIDE = 4000
 """A broader term with more senses than this below it (object, act) tells nothing."""
+DATA = 9
+TAKES_ITS_PARTS = frozenset((9, 12, 15, 28))
+"""Classes whose notes draw in what is adapted for their goods: cases for guitars, saddle bags for bicycles."""
+MOVED = 0.75
+"""The share that a principle takes from what the single words say; ours."""
+_DOWNLOADED = re.compile(r"(?<!non-)(?<!not )\bdownloadable\b", re.IGNORECASE)
+_SERVICE = re.compile(
+    r"\b(?:services?|retail|wholesale|provi\w+|rental|repair|design|development|online)\b", re.IGNORECASE
+)
+_ADAPTED = re.compile(
+    r"(.*\b(?:bag|basket|cage|case|cover|holder|pannier|pouch|rack|strap|stand)(?:e?s)?)\b(?: [a-z]+)?"
+    r" for (?:use with )?(.+)",
+    re.IGNORECASE,
+)
+_SET = re.compile(
+    r"(?:gift |craft |starter )?(?:set|kit|hamper|box|basket|bundle|pack|package)(?:e?s)?"
+    r" (?P<how>of|with|containing|comprising|consisting of|including|made up of) (?P<held>.+)",
+    re.IGNORECASE,
+)
 _SMALL = frozenset(
     "a all an and are as at be being by etc for from in including is its kinds namely not of on or other such than "
     "that the their to use used via which with".split()
@@ -86,7 +105,7 @@ def guesses(goods: str, weights: Weights) -> tuple[ClassGuess, ...]:
     any statement does; within one, the items of a list count as a whole and each by itself."""
     chances: dict[int, float] = {}
     told: dict[int, tuple[float, str]] = {}
-    for statement in filter(None, map(str.strip, re.split(r"[;\n]", goods))):
+    for statement in _statements(goods):
         for number, (chance, feature) in _of_statement(statement, weights).items():
             chances[number] = 1 - (1 - chances.get(number, 0.0)) * (1 - chance)
             told[number] = max(told.get(number, (0.0, "")), (chance, feature))
@@ -95,8 +114,21 @@ def guesses(goods: str, weights: Weights) -> tuple[ClassGuess, ...]:
     return tuple(ClassGuess(number, round(chances[number], 4), _reason(told[number][1])) for number in kept)
 
 
+def _statements(goods: str) -> Iterator[str]:
+    """The statements of a list. A set or a box of several goods is each of them: it has their classes, not its own."""
+    for statement in filter(None, map(str.strip, re.split(r"[;\n]", goods))):
+        found = _SET.match(statement)
+        parts = _parts(found["held"]) if found else []
+        whole = found is None or not parts or (len(parts) == 1 and found["how"] != "of")  # a box with a lid is a box
+        yield from (statement,) if whole else parts
+
+
+def _parts(text: str) -> list[str]:
+    return [part.strip() for part in re.split(r",|\band\b|\bor\b", text) if part.strip()]
+
+
 def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
-    parts = [part.strip() for part in re.split(r",|\band\b|\bor\b", text) if part.strip()]
+    parts = _parts(text)
     judged = [found for one in (text, *(parts if len(parts) > 1 else ())) if (found := _of_item(one, weights))]
     if not judged:
         return {}
@@ -111,7 +143,35 @@ def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 
 
 def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
-    """The chance of each class, and the feature with most weight for it; empty if nothing is known."""
+    """The chance of each class, and what speaks for it most; empty if nothing is known.
+
+    Two principles outweigh single words (Nice Classification, notes to classes 9 and 12, general remarks): what is
+    downloaded is in class 9, and what is adapted for one thing goes with that thing."""
+    found = _by_features(text, weights)
+    if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
+        return _moved(found, {DATA: 1.0}, '"downloadable"')
+    adapted = _ADAPTED.match(text)
+    if found and adapted and not _SERVICE.search(text):
+        whole = {number: chance for number, (chance, _) in _by_features(adapted[2], weights).items()}
+        leading = max(whole, key=whole.__getitem__, default=0)
+        if leading in TAKES_ITS_PARTS and whole[leading] >= 0.5:
+            return _moved(found, whole, f'"for {adapted[2]}"')
+    return found
+
+
+def _moved(found: dict[int, tuple[float, str]], to: Mapping[int, float], why: str) -> dict[int, tuple[float, str]]:
+    """Chances, most of them given to other classes for a reason."""
+    return {
+        number: (
+            (1 - MOVED) * chance + MOVED * to.get(number, 0.0),
+            why if MOVED * to.get(number, 0.0) > (1 - MOVED) * chance else feature,
+        )
+        for number, (chance, feature) in found.items()
+    }
+
+
+def _by_features(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
+    """The chance of each class by the model, and the feature that speaks for it most; empty if nothing is known."""
     rows = [(feature, value, row) for feature, value in features(text).items() if (row := weights(feature))]
     if not any(feature[0] in _KNOWN for feature, _, _ in rows):
         return {}
@@ -133,7 +193,9 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 
 
 def _reason(feature: str) -> str:
-    """The feature in words."""
+    """The feature in words; what is in words already stays."""
+    if feature.startswith('"'):
+        return feature
     kind, _, value = feature.partition(":")
     if kind in ("n", "m"):
         return f"a kind of {lexicon().entry(value).words[0].replace('_', ' ')}"

@@ -42,6 +42,60 @@ def test_the_whole_is_heard_and_not_only_its_words() -> None:
     assert numbers("clay")[0] != numbers("clay vases")[0] == 21
 
 
+@pytest.mark.parametrize(
+    ("goods", "number"),
+    [
+        ("downloadable knitting patterns", 9), ("downloadable music", 9), ("downloadable recipes", 9),
+        ("knitting patterns", 16), ("saddle bags for bicycles", 12), ("bottle cages for bicycles", 12),
+        ("baskets for bicycles", 12), ("seat covers for cars", 12), ("cases for guitars", 15),
+        ("cases for smartphones", 9), ("bags for golf clubs", 28), ("bags for umbrellas", 18),
+    ],
+)  # fmt: skip
+def test_what_is_downloaded_or_adapted_for_one_thing(goods: str, number: int) -> None:
+    """Notes to classes 9, 12, 15 and 28: data are in 9, and what is adapted for one thing goes with it."""
+    assert numbers(goods)[0] == number
+
+
+@pytest.mark.parametrize(
+    ("goods", "number"),
+    [
+        ("cycling gloves", 25), ("ski gloves", 25), ("protective work gloves", 9), ("boxing gloves", 28),
+        ("gloves for protection against accidents", 9), ("golf gloves", 28), ("gardening gloves", 21),
+        ("oven gloves", 21), ("gloves for medical purposes", 10),
+    ],
+)  # fmt: skip
+def test_gloves_go_by_their_purpose(goods: str, number: int) -> None:
+    """Pointers of the Classification: gloves as clothing 25, for protection 9, for games 28, for the household 21."""
+    assert numbers(goods)[0] == number
+
+
+@pytest.mark.parametrize(
+    ("goods", "expected"),
+    [
+        ("gift sets of hot sauce and mugs", {30, 21}), ("kits of seeds and planters", {31, 21}),
+        ("hampers of cheese and wine", {29, 33}), ("sets of soap and towels", {3, 24}),
+        ("gift box with candles and chocolate", {4, 30}),
+    ],
+)  # fmt: skip
+def test_a_set_of_several_goods_is_in_the_class_of_each(goods: str, expected: set[int]) -> None:
+    assert set(numbers(goods)[:2]) == expected
+
+
+@pytest.mark.parametrize(
+    ("goods", "number"),
+    [
+        ("gochujang", 30),
+        ("genmaicha", 30),
+        ("kettlebells", 28),
+        ("kalimbas", 15),
+        ("santoku knives", 8),
+        ("kokedama", 31),
+    ],
+)
+def test_terms_of_a_trade_are_known(goods: str, number: int) -> None:
+    assert numbers(goods)[0] == number
+
+
 def test_goods_of_several_kinds_have_several_classes() -> None:
     assert set(numbers("herb planters; seeds; gardening courses")) == {21, 31, 41}
     assert set(numbers("handbags and shirts")) >= {18, 25}

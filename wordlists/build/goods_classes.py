@@ -71,11 +71,19 @@ def read_curated() -> list[Term]:
     return [(term.strip(), int(number)) for number, terms in parts for term in terms.split(",")]
 
 
+def read_trade() -> list[Term]:
+    """The terms of wordlists/curated/trade_words.txt, in the class of the thing itself."""
+    lines = (HERE / "curated" / "trade_words.txt").read_text(encoding="utf-8").splitlines()
+    rows = [line.split("|") for line in lines if line and not line.startswith("#")]
+    return [(term.strip(), int(classes.split()[0])) for classes, _, _, terms in rows for term in terms.split(",")]
+
+
 def fit(terms: Sequence[Term]) -> dict[str, str]:
     """Feature -> a row of 45 characters, each the rounded weight of one class."""
     rows = [features(term) for term, _ in terms]
     counted = Counter(feature for row in rows for feature in row)
-    counted.update(feature for term, _ in read_curated() for feature in features(term) for _ in range(LEAST_TERMS))
+    own = (*read_curated(), *read_trade())
+    counted.update(feature for term, _ in own for feature in features(term) for _ in range(LEAST_TERMS))
     place = {feature: at for at, feature in enumerate(sorted(f for f, n in counted.items() if n >= LEAST_TERMS))}
     seen = [np.array([place[f] for f in row if f in place]) for row in rows]
     values = [np.array([v for f, v in row.items() if f in place], np.float32) for row in rows]
@@ -151,7 +159,7 @@ def main() -> None:
     parser.add_argument("--measure", action="store_true")
     given = parser.parse_args()
     terms = read_terms(given.terms, "term")
-    more = [*read_terms(given.more, "english"), *read_nice(given.nice), *read_curated()]
+    more = [*read_terms(given.more, "english"), *read_nice(given.nice), *read_curated(), *read_trade()]
     if given.measure:
         print("no two of the same words apart:", measure(terms, more, [tuple(sorted(set(key(t)))) for t, _ in terms]))
         heads = [next((f for f in features(t) if f.startswith("h:")), t) for t, _ in terms]
@@ -162,11 +170,11 @@ def main() -> None:
         "class_weights.tsv",
         contents,
         source="fitted on 12,160 goods terms of EU trade marks with their classes and 2,067 more from the aligned "
-        "lists (EUIPO open data, public record), on terms that headings and pointers of the Nice Classification "
-        "name, and on wordlists/curated/class_terms.txt; only words, word pairs and WordNet senses that three terms "
-        "share, or one of our own has. Right class first / among three in five-fold cross-validation on 10,829 terms "
-        "of at most six words: 0.845 / 0.946 with no two terms of the same words on both sides, 0.762 / 0.898 with no "
-        "two of one head",
+        "lists (EUIPO open data, public record), on terms that headings and pointers of the Nice Classification name, "
+        "and on wordlists/curated/class_terms.txt and trade_words.txt; only words, word pairs and WordNet senses that "
+        "three terms share, or one of our own has. Right class first / among three in five-fold cross-validation on "
+        "10,829 terms of at most six words: 0.845 / 0.945 with no two terms of the same words on both sides, 0.762 / "
+        "0.898 with no two of one head",
         version="EUIPO records of 2020; Nice Classification, 13th edition (2026)",
         licence="facts of public records; the weights are the project's own (MIT)",
         build="python wordlists/build/goods_classes.py --terms goods_terms.csv --more foreign_goods.csv "
