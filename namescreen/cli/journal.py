@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from pathlib import Path
 from types import TracebackType
@@ -27,14 +27,16 @@ _MAGIC = "namescreen journal "
 class Journal:
     """The results of one run so far: `results` maps each finished name to its result.
 
-    `run` is everything that the results depend on, as JSON values. `damaged` counts the lines that do not match their
-    checksum. `other` is the new place of another run's journal, if there was one here. Raises `InputError` if something
-    else stands here, or if the journal cannot be written.
+    `run` is everything that the results depend on, as JSON values; a result is only taken up where it `fits`. `damaged`
+    counts the lines for which it does not, or that do not match their checksum. `other` is the new place of another
+    run's journal, if there was one here. Raises `InputError` if something else stands here, or if the journal cannot be
+    written.
     """
 
-    def __init__(self, output: Path, run: Mapping[str, Any]) -> None:
+    def __init__(self, output: Path, run: Mapping[str, Any], fits: Callable[[Any], bool] = lambda _: True) -> None:
         self.path = output.with_name(output.name + ".journal")
         described = json.dumps(run, sort_keys=True, default=str)
+        self._fits = fits
         self._key = hashlib.sha256(described.encode()).hexdigest()
         self.results: dict[str, Any] = {}
         self.damaged = 0
@@ -78,8 +80,10 @@ class Journal:
         try:
             if check.decode() != self._checksum(text):
                 raise ValueError
-            name, result = json.loads(text)
-            self.results[str(name)] = result
+            name, result = json.loads(text, parse_constant=_no_number)
+            if not isinstance(name, str) or not self._fits(result):
+                raise ValueError
+            self.results[name] = result
         except (RecursionError, TypeError, ValueError):
             self.damaged += 1
 
@@ -121,3 +125,8 @@ class Journal:
     ) -> None:
         with suppress(OSError):  # the failed write was reported; it stays unwritten
             self._file.close()
+
+
+def _no_number(text: str) -> float:
+    """NaN and infinity, which Python reads, are not JSON: no result holds them."""
+    raise ValueError(text)

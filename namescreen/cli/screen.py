@@ -134,7 +134,7 @@ def _to_file(
     """Screen into a file, with a journal beside it, so that a stopped run can be resumed."""
     from namescreen import __version__
     from namescreen.cli.journal import Journal
-    from namescreen.screening import schema
+    from namescreen.screening import fits, schema
     from namescreen.screening import screen as screen_names
 
     run = {
@@ -144,7 +144,7 @@ def _to_file(
         "marks": existing.digest() if existing else "",  # as read: the options that decide how a list is read count
         "options": options,
     }
-    with Journal(output, run) as journal:
+    with Journal(output, run, fits) as journal:
         if journal.other:
             say(f"{journal.path} is of another run, or of another version of the program: this run starts from the "
                 f"beginning, and the other journal is kept as {journal.other}.")  # fmt: skip

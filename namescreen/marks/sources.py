@@ -8,12 +8,13 @@ from __future__ import annotations
 import gzip
 import hashlib
 import lzma
+import os
 import re
 import struct
 import zipfile
 import zlib
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import AbstractContextManager, contextmanager
+from contextlib import AbstractContextManager, contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from functools import partial
@@ -27,6 +28,9 @@ from .problems import ProblemLog
 __all__ = ["Container", "DamagedError", "Document", "Stream", "containers_of", "files_of", "sha256_of"]
 
 HEAD = 8192
+MOST_FILES = 300_000
+"""The most files of a folder that are looked at: three times the largest folder of single marks that was tried."""
+_NAME_ONE = "Name the folder or the file in which the lists are"
 _KINDS_NOT_READ = frozenset(
     ".pdf .png .jpg .jpeg .gif .tif .tiff .bmp .svg .mp3 .mp4 .wav .xls .xlsx .ods .doc .docx .html .htm .css .xsl "
     ".xslt .js .md .dtd .xsd .sqlite .db .parquet .exe .toml .py .log .ini .rtf .zip".split()
@@ -237,12 +241,32 @@ def files_of(sources: Sequence[Path | str], log: ProblemLog | None = None) -> di
 
 
 def _inside(folder: Path, log: ProblemLog) -> list[Path]:
-    names = [path.relative_to(folder).as_posix() for path in sorted(folder.rglob("*")) if path.is_file()]
+    found = sorted(_walked(folder))
+    names = [path.relative_to(folder).as_posix() for path in found if path.is_file()]
     zips = [name for name in names if name.lower().endswith(".zip")]
     ignored = set(_ignored([name for name in names if name not in zips], archive=False))
     log.source = str(folder)
     note_ignored(sorted(ignored), log)
     return [folder / name for name in names if name not in ignored and not _hidden(name)]
+
+
+def _walked(folder: Path) -> list[Path]:
+    """The files in a folder and those below it, hidden ones apart. Raises `InputError` for a whole disk, a folder that
+    holds all homes, or one with more than `MOST_FILES` files: none of them is a folder of lists."""
+    whole = folder.resolve()
+    with suppress(RuntimeError, OSError):  # no home
+        if whole in Path.home().resolve().parents and whole != Path(whole.anchor):
+            raise InputError(Problem("holds the home folder, not only lists of marks", _NAME_ONE, str(folder)))
+    if whole == Path(whole.anchor):
+        raise InputError(Problem("is a whole disk", _NAME_ONE, str(folder)))
+    found: list[Path] = []
+    for where, folders, files in os.walk(folder):
+        folders[:] = [one for one in folders if not _hidden(one)]
+        found += [Path(where, one) for one in files if not _hidden(one)]
+        if len(found) > MOST_FILES:
+            remedy = f"{_NAME_ONE}; pack very many files as one zip"
+            raise InputError(Problem(f"holds more than {MOST_FILES:,} files", remedy, str(folder)))
+    return found
 
 
 def sha256_of(path: Path) -> str:

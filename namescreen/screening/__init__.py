@@ -7,7 +7,7 @@ The door is `screen`; it reads no file and asks no network but the register that
 from __future__ import annotations
 
 from .checks import MOST_JUDGED, NOT_JUDGED, screen
-from .json import schema
+from .json import fits, schema
 from .results import CloseMark, Screening, is_knockout
 
-__all__ = ["MOST_JUDGED", "NOT_JUDGED", "CloseMark", "Screening", "is_knockout", "schema", "screen"]
+__all__ = ["MOST_JUDGED", "NOT_JUDGED", "CloseMark", "Screening", "fits", "is_knockout", "schema", "screen"]

@@ -59,6 +59,16 @@ def test_a_journal_is_taken_up_to_what_is_damaged(tmp_path: Path, line: str) -> 
         assert (journal.results, journal.damaged) == ({"a": 1}, 1)
 
 
+def test_a_result_of_another_form_is_not_taken_up_whatever_its_checksum(tmp_path: Path) -> None:
+    with Journal(tmp_path / "out", {}) as journal:
+        journal.add("a", 1)
+        journal.add("b", {"overall": "high"})
+        journal.add("c", None)
+        journal.add("d", float("nan"))
+    with Journal(tmp_path / "out", {}, lambda result: result != {"overall": "high"} and result is not None) as journal:
+        assert (journal.results, journal.damaged) == ({"a": 1}, 3)
+
+
 def test_a_changed_bit_costs_a_line_and_never_changes_a_result(tmp_path: Path) -> None:
     results = {name: {"overall": number / 8} for number, name in enumerate("abcd")}
     with Journal(tmp_path / "out", {}) as journal:

@@ -15,6 +15,7 @@ import pytest
 
 from namescreen.errors import InputError
 from namescreen.marks import read_marks, read_names
+from namescreen.marks import sources as sources_module
 from namescreen.marks.xml_records import LONGEST_TOKEN
 
 from .expected import LAYOUTS
@@ -221,3 +222,25 @@ def test_where_an_archive_breaks_is_told_by_its_last_line(tmp_path: Path) -> Non
     _, remarks = read(put(tmp_path / "m.txt.gz", whole[: len(whole) // 2]))
     line = int(remarks.partition("line ")[2].partition(":")[0])
     assert 5_000 < line < 20_000
+
+
+def test_a_whole_disk_or_a_folder_without_end_is_no_register(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with pytest.raises(InputError, match=r"^/: is a whole disk. Name the folder"):
+        read_marks(["/"])
+    lists = tmp_path / "lists"
+    lists.mkdir()
+    (tmp_path / "round").symlink_to("/")
+    with pytest.raises(InputError, match="is a whole disk"):
+        read_marks([tmp_path / "round"])
+    monkeypatch.setenv("HOME", str(lists))
+    with pytest.raises(InputError, match="holds the home folder"):
+        read_marks([tmp_path])
+    monkeypatch.setattr(sources_module, "MOST_FILES", 3)
+    for number in range(4):
+        assert number == 0 or read(lists)[0] == [f"MARK {at}" for at in range(number)]
+        put(lists / f"{number}.txt", f"MARK {number}\n")
+        put(lists / f".hidden{number}.txt", "HIDDEN\n")
+    with pytest.raises(InputError, match=r"more than 3 files.*zip"):
+        read_marks([lists])

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -13,7 +15,7 @@ from namescreen.closeness import compare
 from namescreen.demo import demo_files
 from namescreen.outcome import NotChecked
 from namescreen.register import Register, read_register
-from namescreen.screening import schema, screen
+from namescreen.screening import fits, schema, screen
 from tests.screening.conftest import GOODS, marks_of, validate
 
 
@@ -24,6 +26,43 @@ def test_the_published_schema_is_a_schema_and_refuses_what_it_should() -> None:
     for spoilt in ({**row, "extra": 1}, {**row, "name": ""}, {**row, "not_checked": [{"check": "x"}]}):
         with pytest.raises(jsonschema.ValidationError):
             jsonschema.validate(spoilt, schema())
+
+
+ODD: tuple[Any, ...] = (None, "", "x", -1, 2, 0.5, True, [], ["x"], [1], {}, {"check": "x"}, {"not_checked": "x"})
+
+
+def test_what_is_read_back_is_judged_as_the_schema_judges_it(register: Register) -> None:
+    (one,) = screen(["Sprigwick"], register, goods=GOODS, classes=[21], languages=["nl"])
+    row = validate(one)
+    judge = jsonschema.Draft202012Validator(schema())
+    keywords = set(re.findall(r'"(\w+|\$ref)":', json.dumps(schema()))) & set(judge.VALIDATORS)
+    assert keywords == {
+        "$ref", "additionalProperties", "anyOf", "enum", "items", "maxItems", "maximum", "minLength", "minimum",
+        "properties", "required", "type",
+    }  # fmt: skip
+    places = list(_places(row))
+    assert fits(row)
+    assert len(places) > 100
+    refused = 0
+    for place in places[:: max(1, len(places) // 120)]:
+        for odd in ODD:
+            changed = json.loads(json.dumps(row))
+            inside = changed
+            for key in place[:-1]:
+                inside = inside[key]
+            inside[place[-1]] = odd
+            wanted = judge.is_valid(changed)
+            refused += not wanted
+            assert fits(changed) == wanted, (place, odd)
+    assert refused > 500
+
+
+def _places(value: Any, above: tuple[Any, ...] = ()) -> Iterator[tuple[Any, ...]]:
+    """The way to every value inside."""
+    for key, inside in value.items() if isinstance(value, dict) else enumerate(value):
+        yield (*above, key)
+        if isinstance(inside, dict | list):
+            yield from _places(inside, (*above, key))
 
 
 def test_the_shape_is_the_one_promised(register: Register) -> None:
