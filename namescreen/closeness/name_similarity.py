@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
+from itertools import product
 from operator import mul
 from typing import NamedTuple
 
@@ -20,7 +21,7 @@ from .features import Features, Word
 from .letters import look
 from .model import Model, shipped_model
 from .sound import sound
-from .vocabulary import TRANSLATED, english_readings, has_senses, meaning
+from .vocabulary import TRANSLATED, english_readings, has_senses, meaning, spellings
 from .weights import word_weight
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
@@ -146,8 +147,9 @@ def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:
 def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float, ...]:
     """The parts, with what one name as said in English has in common with the other, where words of it are foreign."""
     meanings, elements = best[4:6], best[6:8]
-    for mine, yours in ((words, others), (others, words)):
-        for said in english_readings(mine):
+    for mine, written in ((words, others), (others, words)):
+        readings = (spelled for said in english_readings(mine) for spelled in spellings(said))
+        for said, yours in product(dict.fromkeys(readings), spellings(written)):
             table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in yours] for word in said]
             one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))
             meanings = _greater(meanings, _covered(table, one.said, other.said))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import lru_cache
-from itertools import islice, product
+from itertools import islice, pairwise, product
 from typing import NamedTuple
 
 from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, thesaurus_similarity, zipf
@@ -26,6 +26,7 @@ __all__ = [
     "meaning_similarity_of_words",
     "related_words",
     "segmentations",
+    "spellings",
     "word_facts",
 ]
 
@@ -129,6 +130,16 @@ def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     choices = [[*english_choices(word), (word,)] for word in words]
     ways = (tuple(part for parts in choice for part in parts) for choice in product(*choices))
     return tuple(dict.fromkeys(way for way in islice(ways, MOST_READINGS) if way != words))
+
+
+@lru_cache(maxsize=1 << 14)
+def spellings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
+    """English words as written, and with what is also written as one word (hair pin, hairpin) or as two."""
+    pairs = ((at, first + second) for at, (first, second) in enumerate(pairwise(words)))
+    joined = ((*words[:at], one, *words[at + 2 :]) for at, one in pairs if is_known(one))
+    apart = tuple(part for word in words for part in segmentations(word)[-1])
+    divided = apart if all(map(is_known, apart)) else words
+    return tuple(dict.fromkeys((words, *joined, divided)))
 
 
 @lru_cache(maxsize=1 << 13)

@@ -66,6 +66,20 @@ COMPOUNDING = frozenset({"de", "nl", "sv", "da", "nb", "fi", "et", "hu"})
 """Languages that write a compound as one word. Most linking elements between its parts are endings as well."""
 
 
+_LINKING = {
+    "de": "e s es n en er ens",
+    "nl": "s e en er n",
+    "sv": "s e a o u",
+    "da": "s e er",
+    "nb": "s e er",
+    "fi": "n en in den",
+    "et": "e a i u",
+    "hu": "i as es os",
+}
+"""What may stand between the parts of a compound: linking elements and, in Finnish and Estonian, the genitive."""
+_ALL_LINKING = {code: frozenset(("", *text.split())) for code, text in _LINKING.items()}
+
+
 def base_stem(word: str, language: str) -> str:
     """The stem of a word that is known to be a base form: it has no ending to lose."""
     return possible_stems(word, language)[-1]
@@ -115,9 +129,11 @@ def _bare(rest: str) -> str:
     return rest[: max(len(rest.rstrip(_VOWELS)), SHORTEST)]
 
 
-def shared_with(word: str, base: str, language: str) -> int:
+def shared_with(word: str, base: str, language: str, linked: bool = False) -> int:
     """How many letters the folded `word` has in common with `base`, if it is `base` with another ending of the
-    language, or none; else 0. To be asked of words with one stem."""
+    language, or none; else 0. To be asked of words with one stem. If `linked`, it stands before another part of a
+    compound, and ends as words do there."""
+    endings = (_ALL_LINKING if linked else _ALL_ENDINGS)[language]
     for old, new in _REPLACED.get(language, ()):
         if word.endswith(old) and not base.endswith(old):
             word = word[: -len(old)] + new
@@ -128,7 +144,7 @@ def shared_with(word: str, base: str, language: str) -> int:
     ending, lost = word[same:], base[same:]
     if len(lost) == 1 and ending[:1] not in _VOWELS:  # druif, druiven: the last consonant changes
         ending = ending[1:]
-    return same if len(lost) <= MOST_LOST and ending in _ALL_ENDINGS[language] else 0
+    return same if len(lost) <= MOST_LOST and ending in endings else 0
 
 
 def stems(word: str, languages: tuple[str, ...]) -> dict[str, list[str]]:

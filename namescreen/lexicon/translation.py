@@ -10,12 +10,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from itertools import product
+from itertools import pairwise, product
 
 from ..errors import DataError
 from ..tables import open_table
 from ..text import fold
+from .association import association
 from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, stems, stems_by_language
+from .frequency import zipf
 
 __all__ = ["Translation", "equivalents_in", "languages", "listed_translations", "translations"]
 
@@ -31,7 +33,11 @@ SHORTEST_COGNATE = 5
 SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
 """Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
 MOST_PARTS = 3
+RELIABILITY, FURTHER_PART = 20, 4
+"""What a fully reliable split is worth, and a third part costs, in letters of the shortest part."""
 SENSES_OF_A_PART = 5
+UNLIKELY = 0.85
+"""The factor on the score of a compound whose parts, so translated, have nothing to do with each other."""
 MOST = 24
 _SOURCES = {"g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling"}
 
@@ -128,12 +134,13 @@ def _row(key: str) -> tuple[tuple[str, str, Senses], ...]:
     return tuple(rows)
 
 
-def _entries(word: str, asked: tuple[str, ...]) -> dict[str, Senses]:
-    """The senses of `word` by language: its own, and with a lower score those of words with the same stem."""
+def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[str, Senses]:
+    """The senses of `word` by language: its own, and with a lower score those of words with the same stem; `linked`, as
+    it stands before another part of a compound."""
     found: dict[str, dict[str, tuple[str, float, str]]] = {}
     for key, codes in stems(word, asked).items():
         for code, listed, senses in _row(key):
-            same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code)
+            same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
                 best = found.setdefault(code, {})
@@ -163,15 +170,31 @@ def _compound(word: str, language: str) -> list[Translation]:
     parts = _split(word, language, MOST_PARTS)
     if not parts:
         return []
-    choices = [sorted(senses, key=lambda one: (-one[1], one[0]))[:SENSES_OF_A_PART] for _, senses in parts]
+    choices = [
+        sorted(senses, key=lambda one: (-one[1], -familiarity(one[0]), one[0]))[:SENSES_OF_A_PART]
+        for _, senses in parts
+    ]
     found: dict[str, float] = {}
     for chosen in product(*choices):
-        english = " ".join(sense for sense, _, _ in chosen)
-        score = COMPOUND * min(score for _, score, _ in chosen)
+        words = [sense for sense, _, _ in chosen]
+        likely = UNLIKELY + (1 - UNLIKELY) * _goes_together(words)
+        score = COMPOUND * min(score for _, score, _ in chosen) * likely
+        english = " ".join(words)
         found[english] = max(score, found.get(english, 0.0))
     names = tuple(part for part, _ in parts)
     best = sorted(found.items(), key=lambda pair: (-pair[1], pair[0]))[:MOST]
     return [Translation(language, english, round(score, 4), "compound", names) for english, score in best]
+
+
+def familiarity(english: str) -> float:
+    """How well an English word or phrase is known: the Zipf value of its rarest word."""
+    return min(map(zipf, english.split()), default=0.0)
+
+
+def _goes_together(words: list[str]) -> float:
+    """How likely the senses of the parts are meant together, in [0, 1]: what they have to do with each other."""
+    linked = [association(one, other) or 0.0 for one, other in pairwise(words)]
+    return sum(linked) / len(linked)
 
 
 Part = tuple[str, Senses]
@@ -181,17 +204,17 @@ def _split(word: str, language: str, most: int) -> list[Part]:
     """The best split of `word` into known parts: few, long and reliable ones; empty if there is none."""
     best: tuple[float, list[Part]] = (0.0, [])
     for cut in range(SHORTEST_PART, len(word) - SHORTEST_PART + 1):
-        left = _part(word[:cut], language)
+        left = _part(word[:cut], language, linked=True)
         if not left:
             continue
         rest = word[cut:]
-        last = _part(rest, language)
+        last = _part(rest, language, linked=False)
         tail = [(rest, last)] if last else _split(rest, language, most - 1) if most > 2 and cut > SHORTEST_PART else []
         if tail:
             parts = [(word[:cut], left), *tail]
             lengths = [len(part) for part, _ in parts]
             reliable = [max(score for _, score, _ in senses) for _, senses in parts]
-            value = min(lengths) + 6 * min(reliable) - 4 * (len(parts) - 2)
+            value = min(lengths) + RELIABILITY * min(reliable) - FURTHER_PART * (len(parts) - 2)
             if value > best[0]:
                 best = (value, parts)
     return best[1]
@@ -214,11 +237,11 @@ def _spelt_otherwise(stem: str) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=1 << 14)
-def _part(part: str, language: str) -> Senses:
-    """The senses of a part of a compound, which may be inflected or carry a linking element."""
+def _part(part: str, language: str, linked: bool) -> Senses:
+    """The senses of a part of a compound, which carries a linking element where another follows, or is inflected."""
     if part[0] == part[1]:  # honungs-sked, not honung-ssked
         return []
     if language not in _languages_of_part(part):
         return _international(part, language) if len(part) > SHORTEST_COGNATE else []
-    senses = _entries(part, (language,)).get(language, [])
+    senses = _entries(part, (language,), linked).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []

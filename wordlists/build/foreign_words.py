@@ -22,7 +22,7 @@ import csv
 import os
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator
-from functools import lru_cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 from sources import write_table
@@ -91,8 +91,9 @@ def wordnet_files(omw: Path, language: str) -> Iterator[tuple[Path, str]]:
         yield path, "k"
 
 
+@cache
 def from_wordnets(omw: Path, language: str) -> Readings:
-    """The readings that the wordnets of a language give."""
+    """The readings that the wordnets of a language give; not to be changed."""
     senses: dict[str, Counter[tuple[str, str]]] = defaultdict(Counter)
     for path, letter in wordnet_files(omw, language):
         for line in path.read_text(encoding="utf-8").splitlines():
@@ -128,29 +129,42 @@ def familiar(english: str) -> float:
     return min(max(min(zipf(word) for word in english.split()), 1.0) / 4, 1.0)
 
 
-def from_goods(path: Path) -> dict[str, list[tuple[str, str, int]]]:
-    """Word, English and number of records of the one-word terms, by language."""
-    terms: dict[str, list[tuple[str, str, int]]] = defaultdict(list)
+Row = dict[str, str]
+"""A row of the goods lists: language, word, english, class, records."""
+Terms = dict[str, list[tuple[str, str, int]]]
+"""Word, English and number of records of one-word terms, by language."""
+
+
+def goods_rows(path: Path) -> list[Row]:
+    """The rows of the file of goods terms."""
     with path.open(encoding="utf-8", newline="") as file:
-        for row in csv.DictReader(file):
-            if row["language"] in CODES and (word := one_word(row["word"])):
-                terms[row["language"]].append((word, plain(row["english"]), int(row["records"])))
+        return list(csv.DictReader(file))
+
+
+def from_goods(rows: Iterable[Row]) -> Terms:
+    """The one-word terms of the goods lists."""
+    terms: Terms = defaultdict(list)
+    for row in rows:
+        if row["language"] in CODES and (word := one_word(row["word"])):
+            terms[row["language"]].append((word, plain(row["english"]), int(row["records"])))
     return terms
 
 
-def curated(name: str) -> Iterator[tuple[str, str, str]]:
-    """Language, word and English of one of our own lists; its header names the languages."""
+def curated(path: Path) -> Iterator[tuple[str, str, str]]:
+    """Language, word and English of one of our own lists; a line "# english | ..." names the languages from there on,
+    and - says that a language has no word of its own for it."""
     columns: list[str] = []
-    for line in (LISTS / "curated" / name).read_text(encoding="utf-8").splitlines():
+    for line in path.read_text(encoding="utf-8").splitlines():
         if line.startswith("# english"):
             columns = [cell.strip() for cell in line.removeprefix("# ").partition(";")[0].split("|")]
         elif line and not line.startswith("#"):
             english, *cells = (cell.strip() for cell in line.split("|"))
             if len(cells) != len(columns) - 1:
-                raise ValueError(f"{name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
+                raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
             for language, forms in zip(columns[1:], cells, strict=True):
                 for form in forms.split():
-                    yield language, fold(form), english
+                    if form != "-":
+                        yield language, fold(form), english
 
 
 def learn_parts(language: str, readings: Readings, terms: Iterable[tuple[str, str, int]]) -> Readings:
@@ -197,15 +211,20 @@ def alike(one: str, other: str) -> bool:
     return one == other or (lexicon().closeness(one, other) or 0.0) >= 0.65
 
 
-def draw(omw: Path, goods: Path) -> dict[str, bytes]:
-    """The three tables."""
-    terms = from_goods(goods)
-    own = [*curated("foreign_words.txt"), *curated("goods_words.txt")]
+def own_words() -> Iterator[tuple[str, str, str]]:
+    """Language, word and English of all our own lists."""
+    for path in (LISTS / "curated" / "foreign_words.txt", *sorted((LISTS / "curated").glob("goods_words*.txt"))):
+        yield from curated(path)
+
+
+def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
+    """The four tables."""
+    own = list(own_words())
     rows: dict[str, list[str]] = defaultdict(list)
     back: dict[str, dict[str, list[tuple[float, str]]]] = defaultdict(lambda: defaultdict(list))
     parts: dict[str, set[str]] = defaultdict(set)
     for language in CODES:
-        readings = from_wordnets(omw, language)
+        readings = {word: dict(found) for word, found in from_wordnets(omw, language).items()}
         frequent = {word for word in readings if zipf(word, language) >= FREQUENT_PART} if counted(language) else set()
         for word, english, _records in sorted(terms.get(language, ()), key=lambda term: (-term[2], term[0], term[1])):
             add(readings, word, english, RELIABLE["g"], "g")
@@ -277,13 +296,13 @@ def main() -> None:
     parser.add_argument("--goods", type=Path, required=True)
     parser.add_argument("--to", type=Path, default=LISTS)
     given = parser.parse_args()
-    for name, contents in draw(given.omw, given.goods).items():
+    for name, contents in draw(given.omw, from_goods(goods_rows(given.goods))).items():
         write_table(
             given.to,
             f"{name}.tsv",
             contents,
             source="Open Multilingual Wordnet (wordnets and Wiktionary extension, see below); goods lists of EU trade "
-            "marks (EUIPO open data); curated/foreign_words.txt and curated/goods_words.txt, written by us from memory",
+            "marks (EUIPO open data); curated/foreign_words.txt and curated/goods_words*.txt, written by us from memory",
             version="OMW 1.2 and 2.0; Wiktionary extension 2013; goods terms 2026-11",
             licence="of each wordnet as below; Wiktionary CC BY-SA 3.0; goods terms are facts of a public record; MIT",
             build="NLTK_DATA=FOLDER python wordlists/build/foreign_words.py --omw FOLDER --goods foreign_goods.csv",
