@@ -22,10 +22,10 @@ _ENDINGS = {
     "hu": "k ok ek ak i as es os",
     "es": "s es",
     "pt": "s es",
-    "it": "i e a o he",
+    "it": "i e a o he hi",
     "fr": "s x es e",
     "ro": "uri e i le ul a ele ile lor ea ii u ului",
-    "pl": "y i a e ow ki ami ach u em om",
+    "pl": "y i a e ie ow ki ami ach u em om",
     "cs": "y e a i u ky ek k ove ch m",
     "sk": "y e a i u ky ok k ov ch m",
     "hr": "i e a u ovi evi ci",
@@ -39,19 +39,51 @@ _ENDINGS = {
     "la": "a ae e i is um us",
     "uk": "и і а я е ів",
 }
-_REPLACED = {
-    "fi": (("set", "nen"), ("kset", "s"), ("det", "s"), ("eet", "e")),
-    "pt": (("ais", "al"), ("eis", "el"), ("ois", "ol"), ("oes", "ao"), ("ns", "m")),
-    "ro": (("toare", "tor"), ("oare", "or"), ("oane", "on")),
-    "fr": (("eaux", "eau"), ("aux", "al")),
+_CONSONANT, _VOWEL = "[bcdfghjklmnpqrstvwxz]", "[aeiouy]"
+_CHANGES: dict[str, tuple[tuple[str, str], ...]] = {
+    "fi": (
+        ("set$", "nen"), ("kset$", "s"), ("det$", "s"), ("eet$", "e"), ("aat$", "as"), ("iit$", "is"), ("imet$", "in"),
+        # the weak grade of a closed syllable
+        *((f"{weak}({_VOWEL}{{1,2}}[tn])$", rf"{strong}\1") for weak, strong in (
+            ("ng", "nk"), ("mm", "mp"), ("nn", "nt"), ("ll", "lt"), ("rr", "rt"), ("d", "t"), ("v", "p"))),
+        (f"({_VOWEL}[lrh]?)({_VOWEL}[tn])$", r"\1k\2"),
+    ),
+    "sv": ((f"({_CONSONANT})([lnr])(ar|a|arna)$", r"\1e\2"), ("cker$", "k")),
+    "da": ((f"({_CONSONANT})([lnr])(er|e|erne)$", r"\1e\2"),),
+    "nb": ((f"({_CONSONANT})([lnr])(er|e|ene)$", r"\1e\2"),),
+    "hu": tuple((f"({_CONSONANT})([bdglmrsz])[aeo]k$", rf"\1{vowel}\2") for vowel in "oe"),
+    "es": (("ces$", "z"),),
+    "pt": (("ais$", "al"), ("eis$", "el"), ("eis$", "il"), ("ois$", "ol"), ("uis$", "ul"), ("[oa]es$", "ao"), ("ns$", "m")),
+    "ro": (
+        ("toare$", "tor"), ("ori$", "oare"), (f"oa({_CONSONANT}+)e$", r"o\1"), (f"e({_CONSONANT}+)[ei]$", r"a\1a"),
+        (f"e({_CONSONANT}+)i$", r"ea\1a"), (f"a({_CONSONANT}+)i$", r"oa\1a"), (f"o({_CONSONANT}+)i$", r"oa\1a"),
+        ("aie$", "au"), ("zi$", "d"), ("ele$", "ea"),
+    ),
+    "fr": (("eaux$", "eau"), ("aux$", "al"), ("euses?$", "eur"), ("ives?$", "if")),
+    "pl": ((f"({_CONSONANT})([lnrkc])(i|e|y|a|ow)$", r"\1e\2"), ("iona$", "ie")),
+    "cs": ((f"({_CONSONANT})([lnrkc])(i|e|y|a|u)$", r"\1e\2"),),
+    "sk": ((f"({_CONSONANT})([lnrkc])(i|e|y|a|ov)$", r"\1e\2"), (f"({_CONSONANT})k(y|a|ov)$", r"\1ok")),
+}  # fmt: skip
+"""How the end of an inflected form leads back to the base form where more than the ending changes."""
+_LAST_LETTERS = {
+    "fi": "tn", "sv": "ra", "da": "re", "nb": "re", "hu": "k", "es": "s", "pt": "s", "ro": "ei", "fr": "xse",
+    "pl": "ieyaw", "cs": "ieyau", "sk": "ieyav",
+}  # fmt: skip
+"""The letters that the forms of `_CHANGES` end in, so that others need no search."""
+_CHANGING = {
+    letter: frozenset(language for language, letters in _LAST_LETTERS.items() if letter in letters)
+    for letter in frozenset("".join(_LAST_LETTERS.values()))
 }
+_COMPILED = {
+    language: tuple((re.compile(pattern), new) for pattern, new in changes) for language, changes in _CHANGES.items()
+}
+_LONGEST_CHANGE = 8
 _ALL_ENDINGS = {code: frozenset(("", *text.split())) for code, text in _ENDINGS.items()}
 _WITH_ENDING = {
     ending: [code for code, endings in _ALL_ENDINGS.items() if ending in endings]
     for ending in frozenset[str]().union(*_ALL_ENDINGS.values())
 }
 _LONGEST_ENDING = max(map(len, _WITH_ENDING))
-_REPLACED_ENDINGS = {language: tuple(old for old, _ in pairs) for language, pairs in _REPLACED.items()}
 _CHANGED_IN_DUTCH = {"v": "f", "z": "s"}
 _DOUBLED = re.compile(r"(.)\1")
 _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
@@ -100,7 +132,8 @@ def stems_by_language(
 ) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
     """The stems of `word` in the languages of which it shows no ending, and in each of the others `among` some."""
     plain = (_bare(word),) if len(word) >= SHORTEST else (word,)
-    languages = {language for language, endings in _REPLACED_ENDINGS.items() if word.endswith(endings)}
+    changing = _CHANGING.get(word[-1:], frozenset()) & among
+    languages = {language for language in changing if len(restored(word, language)) > 1}
     if plain[0][-1:] in _CHANGED_IN_DUTCH:
         languages.add("nl")
     for size in range(1, min(_LONGEST_ENDING, len(word)) + 1):
@@ -108,11 +141,23 @@ def stems_by_language(
     return plain, {language: _stems_in(word, language) for language in languages & among}
 
 
+@lru_cache(maxsize=1 << 16)
+def restored(word: str, language: str) -> tuple[str, ...]:
+    """What `word` may have come from where more changes than the ending (lapices, lapiz); last, itself."""
+    if language not in _CHANGING.get(word[-1:], ()):
+        return (word,)
+    kept, end = word[:-_LONGEST_CHANGE], word[-_LONGEST_CHANGE:]
+    matches = ((pattern.search(end), new) for pattern, new in _COMPILED[language])
+    found = [kept + end[: match.start()] + match.expand(new) for match, new in matches if match]
+    return (*(one for one in found if len(one) >= SHORTEST), word)
+
+
 def _stems_in(word: str, language: str) -> tuple[str, ...]:
-    for old, new in _REPLACED.get(language, ()):
-        if word.endswith(old) and len(word) - len(old) >= SHORTEST:
-            word = word[: -len(old)] + new
-            break
+    found = (stem for one in restored(word, language) for stem in _stems_by_ending(one, language))
+    return tuple(dict.fromkeys(found))
+
+
+def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
     endings = _ALL_ENDINGS.get(language, ())
     longest = min(_LONGEST_ENDING, len(word) - SHORTEST)
     bare = [_bare(word[:-size]) for size in range(longest, 0, -1) if word[-size:] in endings]
@@ -134,10 +179,14 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
     language, or none; else 0. To be asked of words with one stem. If `linked`, it stands before another part of a
     compound, and ends as words do there."""
     endings = (_ALL_LINKING if linked else _ALL_ENDINGS)[language]
-    for old, new in _REPLACED.get(language, ()):
-        if word.endswith(old) and not base.endswith(old):
-            word = word[: -len(old)] + new
-            break
+    return max(
+        _shared(one, listed, language, endings)
+        for one in restored(word, language)
+        for listed in restored(base, language)  # goods lists are mostly in the plural
+    )
+
+
+def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int:
     if language in _DOUBLING:  # kat, katte; maan, manen
         word, base = _DOUBLED.sub(r"\1", word), _DOUBLED.sub(r"\1", base)
     same = sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(word, base, strict=False)))
