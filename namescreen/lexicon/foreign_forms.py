@@ -53,7 +53,9 @@ _CHANGES: dict[str, tuple[tuple[str, str], ...]] = {
     "nb": ((f"({_CONSONANT})([lnr])(er|e|ene)$", r"\1e\2"),),
     "hu": tuple((f"({_CONSONANT})([bdglmrsz])[aeo]k$", rf"\1{vowel}\2") for vowel in "oe"),
     "es": (("ces$", "z"),),
-    "pt": (("ais$", "al"), ("eis$", "el"), ("eis$", "il"), ("ois$", "ol"), ("uis$", "ul"), ("[oa]es$", "ao"), ("ns$", "m")),
+    "pt": (
+        ("ais$", "al"), ("eis$", "el"), ("eis$", "il"), ("ois$", "ol"), ("uis$", "ul"), ("[oa]es$", "ao"), ("ns$", "m"),
+    ),
     "ro": (
         ("toare$", "tor"), ("ori$", "oare"), (f"oa({_CONSONANT}+)e$", r"o\1"), (f"e({_CONSONANT}+)[ei]$", r"a\1a"),
         (f"e({_CONSONANT}+)i$", r"ea\1a"), (f"a({_CONSONANT}+)i$", r"oa\1a"), (f"o({_CONSONANT}+)i$", r"oa\1a"),

@@ -152,7 +152,7 @@ def from_goods(rows: Iterable[Row]) -> Terms:
 
 def curated(path: Path) -> Iterator[tuple[str, str, str]]:
     """Language, word and English of one of our own lists; a line "# english | ..." names the languages from there on,
-    and - says that a language has no word of its own for it."""
+    and - says that a language has no single word for it."""
     columns: list[str] = []
     for line in path.read_text(encoding="utf-8").splitlines():
         if line.startswith("# english"):
@@ -162,9 +162,8 @@ def curated(path: Path) -> Iterator[tuple[str, str, str]]:
             if len(cells) != len(columns) - 1:
                 raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
             for language, forms in zip(columns[1:], cells, strict=True):
-                for form in forms.split():
-                    if form != "-":
-                        yield language, fold(form), english
+                for word in filter(None, map(one_word, forms.split())):
+                    yield language, word, english
 
 
 def learn_parts(language: str, readings: Readings, terms: Iterable[tuple[str, str, int]]) -> Readings:
@@ -305,7 +304,7 @@ def main() -> None:
             f"{name}.tsv",
             contents,
             source="Open Multilingual Wordnet (wordnets and Wiktionary extension, see below); goods lists of EU trade "
-            "marks (EUIPO open data); curated/foreign_words.txt and curated/goods_words*.txt, written by us from memory",
+            "marks (EUIPO open data); curated/foreign_words.txt and goods_words*.txt, written by us from memory",
             version="OMW 1.2 and 2.0; Wiktionary extension 2013; goods terms 2026-11",
             licence="of each wordnet as below; Wiktionary CC BY-SA 3.0; goods terms are facts of a public record; MIT",
             build="NLTK_DATA=FOLDER python wordlists/build/foreign_words.py --omw FOLDER --goods foreign_goods.csv",
