@@ -31,7 +31,7 @@ from namescreen.lexicon import frequency_languages, kinds, lexicon, zipf
 from namescreen.lexicon.foreign_forms import COMPOUNDING, base_stem, possible_stems, skeleton
 from namescreen.lexicon.translation import SHORTEST_COGNATE
 from namescreen.tables import open_table, table_bytes
-from namescreen.text import fold, tokenize
+from namescreen.text import tokenize
 
 LISTS = Path(__file__).parents[1]
 CODES = {
