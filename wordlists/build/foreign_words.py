@@ -252,7 +252,6 @@ def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
         "foreign_words": table_bytes(
             "foreign_words",
             [*((key, ";".join(sorted(entries))) for key, entries in rows.items()), ("*languages", " ".join(CODES))],
-            filtered=True,
         ),
         "foreign_of": table_bytes(
             "foreign_of",
@@ -265,9 +264,7 @@ def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
             ),
         ),
         "international_words": table_bytes("international_words", international().items()),
-        "foreign_parts": table_bytes(
-            "foreign_parts", ((part, " ".join(sorted(of))) for part, of in parts.items()), filtered=True
-        ),
+        "foreign_parts": table_bytes("foreign_parts", ((part, " ".join(sorted(of))) for part, of in parts.items())),
     }
 
 
