@@ -42,6 +42,7 @@ _STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
 """What the strongest association adds to relevance, then the next ones: two strong ones make a word apt."""
 _HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pack pair bundle sheet roll".split())
 """What goods come in: "tins of tea" are tea (ours)."""
+_BATCH = 2048  # rows looked at together, so that a brief of a thousand concepts does not fill the memory
 _VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
 """Words of goods lists that distinguish no kind of goods (ours)."""
 _MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on"))
@@ -68,19 +69,27 @@ class BriefTerms:
     def of(cls, brief: Brief, *, without: Iterable[str] = ()) -> BriefTerms:
         """The terms of `brief`, but for the words in `without`."""
         dropped = {fold(word) for word in without}
-        concepts = [
-            Term(word, 1.0, True, _in_chosen_sense(concept, word))
+        concepts = {
+            word: concept
             for concept in brief.concepts
             for word in usable_words(concept.word)
             if word not in dropped
-        ]
-        terms = {term.word: term for term in concepts}
+        }
+        goods: dict[str, float] = {}
         for word, weight in _goods_words(brief).items():
             forms = (word, *lexicon().bases(word))
-            if not any(form in terms or form in dropped for form in forms) and len(terms) < len(concepts) + _GOODS:
-                term = forms[-1]
-                terms[term] = Term(term, weight, False, _associations_of(term))
-        return cls(tuple(terms.values()))
+            if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
+                goods[forms[-1]] = weight
+        rows = _associations_of((*concepts, *goods))
+        terms = [
+            Term(word, 1.0, True, _in_chosen_sense(concept, word, row) if concept.senses else row)
+            for (word, concept), row in zip(concepts.items(), rows, strict=False)
+        ]
+        terms += [
+            Term(word, weight, False, row)
+            for (word, weight), row in zip(goods.items(), rows[len(concepts) :], strict=True)
+        ]
+        return cls(tuple(terms))
 
     @cached_property
     def weights(self) -> Associations:
@@ -101,7 +110,11 @@ class BriefTerms:
         """The association of each term with each word of our ideas: a row for each term."""
         import numpy as np
 
-        return np.array([term.associations for term in self.terms], np.float32).reshape(len(self.terms), -1)
+        rows = [term.associations for term in self.terms]
+        whole = rows[0].base if rows else None
+        if whole is not None and whole.shape[:1] == (len(rows),) and all(row.base is whole for row in rows):
+            return whole  # they are its rows already
+        return np.array(rows, np.float32).reshape(len(rows), -1)
 
     def of_word(self, word: str) -> Associations:
         """How strongly a word is associated with each term."""
@@ -147,10 +160,14 @@ class BriefTerms:
         """`relevance` of each row."""
         import numpy as np
 
-        found = associations * self.weights
-        most = min(len(_STEPS), found.shape[1])
-        best = -np.sort(np.partition(-found, most - 1, axis=1)[:, :most], axis=1) if most else found
-        return np.asarray(best @ np.array(_STEPS[:most], np.float32) / sum(_STEPS[:4]), np.float32).clip(0.0, 1.0)
+        most = min(len(_STEPS), associations.shape[1])
+        steps = np.array(_STEPS[:most], np.float32) / sum(_STEPS[:4])
+        found = np.zeros(len(associations), np.float32)
+        for start in range(0, len(associations) if most else 0, _BATCH):
+            weighted = associations[start : start + _BATCH] * -self.weights
+            best = np.sort(np.partition(weighted, most - 1, axis=1)[:, :most], axis=1)
+            found[start : start + _BATCH] = -best @ steps
+        return found.clip(0.0, 1.0)
 
     def best_term(self, associations: Associations) -> int:
         """The place of the term with the strongest weighted association."""
@@ -187,16 +204,15 @@ def _goods_words(brief: Brief) -> dict[str, float]:
     return found
 
 
-def _in_chosen_sense(concept: Concept, word: str) -> Associations:
-    """The associations of a concept. Where a meaning is chosen, words that belong to that meaning too count in full,
-    the others little."""
+def _in_chosen_sense(concept: Concept, word: str, own: Associations) -> Associations:
+    """The associations of a concept, of its word's `own`: where a meaning is chosen, words that belong to that meaning
+    too count in full, the others little."""
     import numpy as np
 
-    own = _associations_of(word)
     guides = guide_words(concept)
     if not guides:
         return own
-    meant = np.max([_associations_of(guide) for guide in guides], axis=0)
+    meant = np.max(_associations_of(guides), axis=0)
     here = places().get(word)
     if here is not None:  # the word itself, among the guides, does not tell its sense
         meant[here] = 0.0
@@ -211,15 +227,18 @@ def _association_with(term: str, word: str) -> float:
     return (_OTHER * value**_SHARPER if value >= _WEAKEST else 0.0) * (_RIVAL if are_rivals(term, word) else 1.0)
 
 
-@lru_cache(maxsize=128)
-def _associations_of(term: str) -> Associations:
-    """The association of a word with each word of our ideas; 1 for itself and its base forms. Do not change the
+@lru_cache(maxsize=4)
+def _associations_of(terms: tuple[str, ...]) -> Associations:
+    """The association of each word with each word of our ideas; 1 for itself and its base forms. Do not change the
     result."""
     import numpy as np
 
-    value = associations(term)
-    found = np.where(value >= _WEAKEST, _OTHER * value**_SHARPER, 0.0)
-    found[rivals(term)] *= _RIVAL
-    found[synonyms(term)] = _SYNONYM
-    found[[places()[form] for form in (term, *lexicon().bases(term)) if form in places()]] = 1.0
-    return np.asarray(found, np.float32)
+    found = associations(terms)
+    found[found < _WEAKEST] = 0.0
+    np.power(found, _SHARPER, out=found)
+    found *= _OTHER
+    for row, term in zip(found, terms, strict=True):
+        row[rivals(term)] *= _RIVAL
+        row[synonyms(term)] = _SYNONYM
+        row[[places()[form] for form in (term, *lexicon().bases(term)) if form in places()]] = 1.0
+    return found

@@ -7,7 +7,7 @@ association with the terms of the brief, by the word itself or by its meaning.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
@@ -90,8 +90,8 @@ class _Known(NamedTuple):
     kind: str
     word: str
     meaning: str
-    keys: tuple[tuple[str, float], ...]
-    facets: tuple[str, ...]
+    keys: str
+    facets: str
     standing: float
 
 
@@ -100,18 +100,8 @@ def _known() -> tuple[_Known, ...]:
     found = []
     for key, value in open_table("naming_ideas.tsv").items():
         kind, _, word = key.partition(" ")
-        meaning, keys, facets, standing = (*value.split("|"), "", "")[:4]
-        pairs = (entry.rpartition(":") for entry in keys.split())
-        found.append(
-            _Known(
-                kind,
-                word,
-                meaning,
-                tuple((other, int(w) / 100) for other, _, w in pairs),
-                tuple(facets.split()),
-                float(standing or 0.5),
-            )
-        )
+        meaning, keys, facets, standing = value.split("|") if value.count("|") == 3 else (value, "", "", "")
+        found.append(_Known(kind, word, meaning, keys, facets, float(standing or 0.5)))
     return tuple(found)
 
 
@@ -124,36 +114,38 @@ class _Lists(NamedTuple):
     starts: Places
 
 
-def _lists(rows: Iterable[tuple[int, list[tuple[str, float]]]]) -> _Lists:
+def _lists(rows: Iterable[tuple[Sequence[str], Sequence[float]]]) -> _Lists:
+    """The words of each row that are known here, with their weights."""
     import numpy as np
 
-    owners: list[int] = []
+    known = places()
     at: list[int] = []
     weights: list[float] = []
-    starts: list[int] = []
-    known = places()
-    for owner, words in rows:
-        found = [(known[word], weight) for word, weight in words if word in known]
-        if found:
-            owners.append(owner)
-            starts.append(len(at))
-            at += [place for place, _ in found]
-            weights += [weight for _, weight in found]
-    return _Lists(np.array(owners), np.array(at), np.array(weights, np.float32), np.array(starts))
+    lengths: list[int] = []
+    for words, strengths in rows:
+        found = [known.get(word, -1) for word in words]
+        at += found
+        weights += strengths
+        lengths.append(len(found))
+    owner = np.repeat(np.arange(len(lengths)), lengths)
+    place = np.array(at)
+    kept = place >= 0
+    owners, starts = np.unique(owner[kept], return_index=True)
+    return _Lists(owners, place[kept], np.array(weights, np.float32)[kept], starts)
 
 
 @cache
 def _keys() -> _Lists:
     """The words of each meaning."""
-    return _lists((place, list(one.keys)) for place, one in enumerate(_known()))
+    parts = (one.keys.replace(":", " ").split() for one in _known())
+    return _lists((words[::2], [int(weight) / 100 for weight in words[1::2]]) for words in parts)
 
 
 @cache
 def _facets() -> _Lists:
     """What each word is apt for, the first a little surer than the last."""
-    return _lists(
-        (place, [(facet, 1 - _LATER * at) for at, facet in enumerate(one.facets)]) for place, one in enumerate(_known())
-    )
+    later = [1 - _LATER * place for place in range(200)]
+    return _lists((words, later[: len(words)]) for words in (one.facets.split() for one in _known()))
 
 
 @cache

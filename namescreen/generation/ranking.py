@@ -6,6 +6,7 @@ Their weights were fitted on names that readers rated without knowing who had ma
 
 from __future__ import annotations
 
+import heapq
 from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache, reduce
 from itertools import pairwise
@@ -258,7 +259,7 @@ def _true(associations: Associations) -> float:
     first (bath salt, table salt)."""
     if len(associations) == 1:
         return float(associations[0])
-    first, second = sorted(associations.tolist(), reverse=True)[:2]
+    second, first = heapq.nlargest(2, associations.tolist())[::-1]
     return float(first * (_ALONE + (1 - _ALONE) * min(1.0, second / _LOOSELY)))
 
 

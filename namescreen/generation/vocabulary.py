@@ -6,7 +6,7 @@ in the lexicon, with the same result.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
@@ -34,6 +34,9 @@ __all__ = [
     "synonyms",
     "word",
 ]
+
+
+_BATCH = 200
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,13 +87,14 @@ def _among() -> tuple[Among, list[int]]:
     return Among([text for text, _, _ in rows], [int(row) for _, _, row in rows]), [place for _, place, _ in rows]
 
 
-def associations(text: str) -> Row:
-    """How strongly `text` is associated with the word at each place, in [0, 1]."""
+def associations(texts: Sequence[str]) -> Row:
+    """How strongly each text is associated with the word at each place, in [0, 1]: a row for each."""
     import numpy as np
 
-    found = np.zeros(len(_rows()), np.float32)
+    found = np.zeros((len(texts), len(_rows())), np.float32)
     words, at = _among()
-    found[at] = words.associations(text)
+    for start in range(0, len(texts), _BATCH):  # many at once are one product of matrices, too many fill the memory
+        found[start : start + _BATCH, at] = words.associations(texts[start : start + _BATCH])
     return found
 
 

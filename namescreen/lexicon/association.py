@@ -172,18 +172,23 @@ class Among:
         self._at = {name: at for at, name in enumerate(self._names)}
         self._vectors = rows_at(places)
 
-    def associations(self, word: str) -> Vector:
-        """The `association` of `word` with each of these, in their order; zeros if it is unknown."""
+    def associations(self, words: Sequence[str]) -> Vector:
+        """The `association` of each word with each of these: a row for each word, zeros if it is unknown."""
         import numpy as np
 
-        one = _known(word)
-        if one.vector is None:
-            return np.zeros(len(self._names), np.float32)
-        values = np.clip((self._vectors @ one.vector - UNRELATED) / _SPREAD, 0.0, 1.0)
-        for other, strength in one.defined.items():
-            if (place := self._at.get(other)) is not None:
-                values[place] = 1 - (1 - values[place]) * (1 - DEFINED * strength)
-        return np.asarray(values, np.float32)
+        found = np.zeros((len(words), len(self._names)), np.float32)
+        known = [(row, one) for row, one in enumerate(map(_known, words)) if one.vector is not None]
+        if not known:
+            return found
+        values = np.array([one.vector for _, one in known], np.float32) @ self._vectors.T
+        values -= UNRELATED
+        values /= _SPREAD
+        found[[row for row, _ in known]] = values.clip(0.0, 1.0, out=values)
+        for row, one in known:
+            for other, strength in one.defined.items():
+                if (place := self._at.get(other)) is not None:
+                    found[row, place] = 1 - (1 - found[row, place]) * (1 - DEFINED * strength)
+        return found
 
 
 @lru_cache(maxsize=1 << 14)

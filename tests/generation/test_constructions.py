@@ -8,12 +8,14 @@ import numpy as np
 import pytest
 
 from namescreen.generation.constructions import CONSTRUCTIONS
-from namescreen.generation.constructions.changed import changed, familiarity, heard, slots
+from namescreen.generation.constructions.changed import changed, familiarity, heard, slots, sound_keys
 from namescreen.generation.constructions.pair import seam
 from namescreen.generation.ideas import Idea, first_names
 from namescreen.generation.material import Material, best_pairs, title
 from namescreen.generation.word_sounds import sounds_of
 from namescreen.pronunciation import rhyme
+from namescreen.pronunciation.phones import code_of
+from namescreen.tables import open_table
 from namescreen.text import parse
 
 
@@ -43,8 +45,8 @@ def test_clean_seams_beat_clashes() -> None:
 
 
 def test_a_changed_name_keeps_the_rest_of_its_original(material: Material) -> None:
-    every, _ = slots()
-    slot = next(slot for slot in every if slot.original == "garden of eden" and slot.part == "garden")
+    garden = sound_keys(code_of(sounds_of("garden")))[0]
+    slot = next(slot for slot in slots(garden) if slot.original == "garden of eden" and slot.part == "garden")
     thyme = next(idea for idea in material.ideas if idea.word == "thyme")
     one = changed(thyme, slot)
     assert one.text == "Thyme of Eden"
@@ -63,7 +65,9 @@ def test_an_original_is_heard_as_far_as_the_sounds_are_alike(name: str, original
 
 
 def test_every_slot_stands_in_its_original() -> None:
-    for slot in slots()[0]:
+    keys = [key for key, _ in open_table("familiar_sounds.tsv").items()]
+    assert len(keys) > 1000
+    for slot in (slot for key in keys[::10] for slot in slots(key)):
         assert slot.before + slot.part + slot.after == slot.original
         assert slot.code
 

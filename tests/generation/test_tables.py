@@ -11,7 +11,8 @@ import pytest
 ROOT = Path(__file__).parents[2]
 DRAWN = {
     "naming_words.py": ("affixes", "unfit_words"),
-    "naming_ideas.py": ("naming_ideas", "naming_worlds", "naming_vocabulary", "familiar_phrases"),
+    "naming_ideas.py": ("naming_ideas", "naming_worlds", "naming_vocabulary", "familiar_phrases",
+                        "familiar_sounds"),
     "blend_tables.py": ("beginnings", "endings", "trigrams"),
 }
 

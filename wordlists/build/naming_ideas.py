@@ -7,8 +7,9 @@ naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|PLACES|SOUNDS|SENSE ABOVE ..., what
                        is known of it; PLACES in a closed pair where it stands well: 1, 2 or 12
-familiar_phrases.tsv   a familiar word or saying -> BEFORE~PART~AFTER~SOUNDS~STRESS~AT~LISTED|..., one for each part
-                       that may give way; LISTED is 1 if it stands in naming_phrases.txt
+familiar_phrases.tsv   a familiar word or saying -> 1 if it stands in naming_phrases.txt
+familiar_sounds.tsv    what a part that may give way is found by (its rhyme, its beginning, its consonants) ->
+                       ORIGINAL~BEFORE~PART~AFTER~SOUNDS~STRESS~AT|...
 
 The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
 brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by
@@ -30,6 +31,7 @@ from naming_words import CURATED, FOLDER, lines
 from sources import write_table
 
 from namescreen.generation.blending.source_word import source
+from namescreen.generation.constructions.changed import sound_keys
 from namescreen.generation.senses import unfit
 from namescreen.generation.vocabulary import broader, leading_noun, pos_of
 from namescreen.generation.word_sounds import is_vowel, sounds_of, syllable_starts
@@ -182,9 +184,9 @@ def naming_vocabulary() -> Entries:
     for value in naming_suits().values():
         words.update(dict.fromkeys(value.partition("|")[0].split()))
     words.update(dict.fromkeys((*charm(), *compound_places())))
-    for phrase, value in familiar_phrases().items():
+    for phrase, parts in _familiar().items():
         words.update(dict.fromkeys(phrase.casefold().replace("-", " ").split()))
-        words.update(dict.fromkeys(row.split("~")[1].casefold() for row in value.split("|")))
+        words.update(dict.fromkeys(part.split("~")[1].casefold() for part in parts))
     return {word: _facts(word) for word in words if word.isascii() and word.isalpha()}
 
 
@@ -201,16 +203,32 @@ def _facts(word: str) -> str:
     ))  # fmt: skip
 
 
-def familiar_phrases() -> Entries:
-    """Familiar word or saying -> its parts that may give way."""
-    found: Entries = {}
-    listed = list(lines("naming_phrases.txt"))
-    for place, text in enumerate((*listed, *_compounds(), *_pictured())):
-        known = "1" if place < len(listed) else ""
-        parts = "|".join(f"{part}~{known}" for part in _parts(text))
+@cache
+def _familiar() -> dict[str, tuple[str, ...]]:
+    """Familiar word or saying -> its parts that may give way; those of our list first."""
+    texts = (*lines("naming_phrases.txt"), *_compounds(), *_pictured())
+    found: dict[str, tuple[str, ...]] = {}
+    for text in texts:
+        parts = tuple(_parts(text))
         if parts:
             found.setdefault(text.replace("|", ""), parts)
     return found
+
+
+def familiar_phrases() -> Entries:
+    """Familiar word or saying -> 1 if it stands in our list."""
+    listed = {text.replace("|", "") for text in lines("naming_phrases.txt")}
+    return {original: "1" if original in listed else "" for original in _familiar()}
+
+
+def familiar_sounds() -> Entries:
+    """What a part is found by -> the parts, each with its original."""
+    found: dict[str, list[str]] = {}
+    for original, parts in _familiar().items():
+        for part in parts:
+            for key in sound_keys(part.split("~")[3]):
+                found.setdefault(key, []).append(f"{original}~{part}")
+    return {key: "|".join(parts) for key, parts in found.items()}
 
 
 def _compounds() -> Iterator[str]:
@@ -330,6 +348,10 @@ def main() -> None:
             "MIT, as namescreen; of the facts, the licences of their tables",
         ),
         familiar_phrases: (
+            "naming_phrases.txt; closed compounds of WordNet 3.0",
+            "MIT, as namescreen; WordNet 3.0 licence, licences/wordnet.txt; sounds: licences/cmudict.txt",
+        ),
+        familiar_sounds: (
             "naming_phrases.txt; closed compounds of WordNet 3.0",
             "MIT, as namescreen; WordNet 3.0 licence, licences/wordnet.txt; sounds: licences/cmudict.txt",
         ),

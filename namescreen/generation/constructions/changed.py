@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import lru_cache
 
 from ...lexicon import kinds, zipf
 from ...pronunciation.alignment import sound_similarity
@@ -18,23 +18,20 @@ from ..material import Material, title
 from ..vocabulary import word
 from ..word_sounds import is_vowel
 
-__all__ = ["Slot", "behind", "changed", "heard", "propose", "slots", "sound_match"]
+__all__ = ["Slot", "behind", "changed", "heard", "propose", "slots", "sound_keys"]
 
 NAME = "changed"
 _WORDS = 140  # of the best short words are tried
-_GIVES_WAY = 0.6  # likeness of sound from which a part may give way
 _HEARD = 0.7  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
 _LEFT = 3  # letters of the original that must be left
 _KNOWN = 0.95  # familiarity of what everybody knows
-_LOOSE = 0.75  # likeness of sound from which a part may give way that shares its consonants alone
 
 
 @dataclass(frozen=True, slots=True)
 class Slot:
     """A part of a familiar word or saying that may give way: what stands before and after it, its sounds as a code,
-    whether it carries the main stress, how many sounds of its word come before it, and whether the original stands in
-    our list of what everybody knows."""
+    whether it carries the main stress, and how many sounds of its word come before it."""
 
     original: str
     before: str
@@ -43,24 +40,19 @@ class Slot:
     code: str
     stressed: bool
     at: int
-    listed: bool
 
 
-@cache
-def slots() -> tuple[tuple[Slot, ...], dict[str, tuple[int, ...]]]:
-    """Every slot, and the places of those that share a rhyme, a beginning or their consonants, by a key for each."""
-    found: list[Slot] = []
-    places: dict[str, list[int]] = {}
-    for original, value in open_table("familiar_phrases.tsv").items():
-        for row in value.split("|"):
-            before, part, after, code, stress, at, listed = row.split("~")
-            for key in _keys(code):
-                places.setdefault(key, []).append(len(found))
-            found.append(Slot(original, before, part, after, code, stress == "1", int(at), listed == "1"))
-    return tuple(found), {key: tuple(entries) for key, entries in places.items()}
+@lru_cache(maxsize=1 << 12)
+def slots(key: str) -> tuple[Slot, ...]:
+    """The slots that share a rhyme, a beginning or their consonants, by one of `sound_keys`."""
+    rows = (row.split("~") for row in (open_table("familiar_sounds.tsv").get(key) or "").split("|") if row)
+    return tuple(
+        Slot(original, before, part, after, code, stress == "1", int(at))
+        for original, before, part, after, code, stress, at in rows
+    )
 
 
-def _keys(code: str) -> tuple[str, ...]:
+def sound_keys(code: str) -> tuple[str, ...]:
     """By what a part is found: its rhyme, its beginning with the vowel, its consonants."""
     vowel = next((place for place, letter in enumerate(code) if letter in VOWEL_LETTERS), len(code))
     consonants = "".join(letter for letter in code if letter not in VOWEL_LETTERS)
@@ -71,15 +63,13 @@ def _keys(code: str) -> tuple[str, ...]:
 def propose(material: Material) -> Iterator[Proposal]:
     """Originals in which a word of the brief is heard: those first that have to do with the brief themselves, are still
     heard well, and hold a word that stands for it surely."""
-    every, places = slots()
     suits: dict[str, float] = {}
     ranked = []
     for idea in _audible(material):
         code = code_of(idea.facts.sounds)
         sure = material.brief_terms.strongest(idea.associations)
-        for place in dict.fromkeys(place for key in _keys(code) for place in places.get(key, ())):
-            slot = every[place]
-            if _fits(material, idea, slot) and sound_match(code, slot) >= _needed(code, slot):
+        for slot in dict.fromkeys(slot for key in sound_keys(code) for slot in slots(key)):
+            if _heard_at_once(code, slot) and _fits(material, idea, slot):
                 proposal = changed(idea, slot)
                 if proposal.heard >= _HEARD:
                     if slot.original not in suits:
@@ -111,14 +101,21 @@ def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
     return left >= _LEFT and many <= material.most_words + 1 and left + len(idea.word) <= material.most_letters + 4
 
 
-def _needed(code: str, slot: Slot) -> float:
-    """How alike in sound a word must be to what gives way: more where neither the rhyme nor the beginning is kept."""
-    return _GIVES_WAY if set(_keys(code)[:2]) & set(_keys(slot.code)[:2]) else _LOOSE
+def _heard_at_once(code: str, slot: Slot) -> bool:
+    """Whether a word is heard at once as what it takes the place of: it rhymes with it from the first vowel on, or one
+    sound is another, more or less."""
+    if sum(map(VOWEL_LETTERS.__contains__, code)) != sum(map(VOWEL_LETTERS.__contains__, slot.code)):
+        return False
+    return sound_keys(code)[0] == sound_keys(slot.code)[0] or _one_sound_apart(code, slot.code)
 
 
-def sound_match(code: str, slot: Slot) -> float:
-    """How nearly a word with this code sounds like what it takes the place of, in [0, 1]."""
-    return sound_similarity(code, slot.code, _GIVES_WAY)
+def _one_sound_apart(one: str, other: str) -> bool:
+    """Whether two codes are equal but for one sound that is another, added or left out."""
+    if abs(len(one) - len(other)) > 1:
+        return False
+    shorter = min(len(one), len(other))
+    at = next((place for place in range(shorter) if one[place] != other[place]), shorter)
+    return one[at + (len(one) >= len(other)) :] == other[at + (len(other) >= len(one)) :]
 
 
 def changed(idea: Idea, slot: Slot) -> Proposal:
@@ -145,14 +142,10 @@ def heard(sounds: tuple[str, ...], original: str) -> float:
     return max(0.0, (alike - _NOTHING) / (1 - _NOTHING)) * familiarity(original)
 
 
-@cache
-def _listed() -> frozenset[str]:
-    return frozenset(slot.original for slot in slots()[0] if slot.listed)
-
-
+@lru_cache(maxsize=1 << 12)
 def familiarity(original: str) -> float:
     """How well known an original is, in [0, 1]: what stands in our list is known, else by its frequency."""
-    if original in _listed() or " " in original or "-" in original:
+    if " " in original or "-" in original or open_table("familiar_phrases.tsv").get(original) == "1":
         return _KNOWN
     return max(0.5, min(_KNOWN, 0.5 + (zipf(original) - 2.2) / 3))
 
