@@ -14,6 +14,7 @@ from ..marks.mark import Mark
 from ..marks.reader import Progress, Source
 from .hit import Hit, Wanted
 from .scope import Filter, Scope
+from .store import damage_reported
 
 if TYPE_CHECKING:
     import numpy as np
@@ -65,7 +66,8 @@ class Register:
 
                 self._arrays = build(self.columns.texts(), progress, self._base)
                 self._base = None
-            self._index = Index(self._arrays)
+            with damage_reported(self.path):
+                self._index = Index(self._arrays)
             if self._save:
                 self.path, self._save = self._save(self), None
         return self._index

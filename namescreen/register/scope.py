@@ -78,7 +78,8 @@ class Scope:
         from .index import Index
 
         columns, arrays, _ = open_arrays(path)
-        return cls(columns, Index(arrays), chosen, chosen.places(columns), path)
+        with damage_reported(path):
+            return cls(columns, Index(arrays), chosen, chosen.places(columns), path)
 
     def carriers(self, name: int) -> NDArray[np.uint32]:
         """The places of the marks that carry a name of the index and count, ascending."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from contextlib import nullcontext
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -82,7 +81,7 @@ class _Finder:
         from ..closeness import features
 
         own = features(wanted.name)
-        with damage_reported(self._scope.path) if self._scope.path else nullcontext():
+        with damage_reported(self._scope.path):
             names = fetched(self._index, own, wanted.top, self._left_out, wanted.least)
             found = best_of(self._index, own, names, wanted)
         return sorted(found, key=lambda one: (-one.overall, self._scope.carriers(one.place)[0]))

@@ -136,11 +136,14 @@ def open_store(path: Path, check: Callable[[Arrays, Mapping[str, Any]], None]) -
 
 
 @contextmanager
-def damage_reported(path: Path) -> Iterator[None]:
-    """Turn errors from the contents of the prepared register at `path` into `DataError`: it is damaged."""
+def damage_reported(path: Path | None) -> Iterator[None]:
+    """Turn errors from the contents of the prepared register at `path` into `DataError`: it is damaged. Without a path
+    they are errors of the program, and stay."""
     try:
         yield
     except (LookupError, ValueError, TypeError, AttributeError, OverflowError, RecursionError) as error:
+        if path is None:
+            raise
         what = f"is damaged: {error or type(error).__name__}"
         raise DataError(path, what, _REMEDY.format(path=path)) from error
 
