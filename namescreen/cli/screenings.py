@@ -155,9 +155,9 @@ def _show_one(one: Screening, form: Format) -> None:
             _say(f"{gravest.mark.text}: {reason}", form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
-        _say(f"distinctive: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
-        if law := "; ".join(f"{found.market}: {found.law}" for found in one.distinctiveness.markets if found.law):
-            _say(f"law, from memory: {law}", form)
+        _say(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
+        if one.distinctiveness.laws:
+            _say(f"law, from memory: {'; '.join(one.distinctiveness.laws)}", form)
     if not isinstance(one.readings, NotChecked):
         bad = [reading for reading in one.readings if reading.severity > 0]
         for reading in bad[:3]:

@@ -131,6 +131,14 @@ class Distinctiveness:
         """The category, or "surname" or "geographic" where being one is what bars it in a market."""
         return next((one.called for one in self.markets if one.category == self.category), self.category)
 
+    @property
+    def laws(self) -> tuple[str, ...]:
+        """The law by market, from memory, of the gravest ground: a serious protected sign, else how the name stands."""
+        sign = next((one for one in self.protected if one.serious), None)
+        if sign:
+            return tuple(f"{ground.market}: {ground.law}" for ground in sign.grounds)
+        return tuple(f"{one.market}: {one.law}" for one in self.markets if one.law)
+
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary, the same for the same input."""
         return {

@@ -144,7 +144,8 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
         return found
     signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask) for one in found.protected)
     called = found.called if found.called != found.category else ""
-    return Distinctiveness(found.category, _score(found.score), tuple(found.reasons), found.hint, signs, called)
+    reasons = tuple(found.reasons)
+    return Distinctiveness(found.category, _score(found.score), reasons, found.hint, signs, called, found.laws)
 
 
 def _reading(found: Found) -> Reading:

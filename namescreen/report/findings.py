@@ -97,8 +97,8 @@ def _finding(
 
 
 def _distinctiveness_finding(part: Distinctiveness) -> Finding:
-    """A name of the goods is barred: offices refuse it. Suggestive, arbitrary and fanciful names are inherently
-    distinctive (TMEP 1209.01): nothing to look into."""
+    """A name of the goods is barred, and one with a sign kept from others: offices refuse both. Suggestive, arbitrary
+    and fanciful names are inherently distinctive (TMEP 1209.01): nothing to look into."""
     level = Level.NOTHING
     if part.category == "descriptive":
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
@@ -107,14 +107,15 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     if part.protected and not bars:
         first = part.protected[0]
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
-        return Finding("distinctiveness", level, f'"{first.sign}": {shorten(first.reason, 60)}', part.score)
+        told = f'"{first.sign}": {shorten(first.reason, 60)}'
+        return Finding("distinctiveness", level, told, part.score, bars=first.serious)
     return Finding(
         "distinctiveness",
         Level.SERIOUS if bars else level,
         f"{evidence}: offices refuse it" if bars else evidence,
         part.score,
         bars,
-        "distinctive" if level is Level.NOTHING else "",
+        "distinctive" if level is Level.NOTHING and not bars else "",
     )
 
 

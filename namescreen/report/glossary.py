@@ -62,7 +62,7 @@ GLOSSARY = (
     Term(
         "knockout",
         "A live mark identical or nearly identical to the name (appearance from 0.92 or sound from 0.95) for the "
-        "same or closely related goods (from 0.6, or not compared): a reason to stop before paying for more "
+        "same or closely related goods (from 0.55, or not compared): a reason to stop before paying for more "
         "searching.",
         "common usage among searchers",
     ),

@@ -92,6 +92,10 @@ def _in_short(report: Report) -> Iterable[str]:
     named = [name for name in entries if _names_the_goods(entries[name])]
     if named:
         yield f"{_few(named)} {'names' if len(named) == 1 else 'name'} the goods themselves, which offices refuse."
+    kept = [name for name, entry in entries.items() if _holds_a_kept_sign(entry)]
+    if kept:
+        verb = "holds" if len(kept) == 1 else "hold"
+        yield f"{_few(kept)} {verb} words that the law keeps for others, or a claim that it forbids."
     if len(order) > 1:
         yield _first(report, order, entries)
     yield from _skipped(report)
@@ -113,7 +117,13 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
 
 
 def _names_the_goods(entry: NameEntry) -> bool:
-    return any(found.bars and found.check == "distinctiveness" for found in findings(entry))
+    found = entry.distinctiveness
+    return not isinstance(found, NotChecked) and found.category == "generic"
+
+
+def _holds_a_kept_sign(entry: NameEntry) -> bool:
+    found = entry.distinctiveness
+    return not isinstance(found, NotChecked) and any(sign.serious for sign in found.protected)
 
 
 def _goods_compared(entry: NameEntry) -> bool:

@@ -87,7 +87,8 @@ class ProtectedSign:
 class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
     are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
-    one is the bar, which the law treats apart; else empty."""
+    one is the bar, which the law treats apart; else empty. `laws` are the law by market on it, from
+    memory."""
 
     category: str
     score: float
@@ -95,6 +96,7 @@ class Distinctiveness:
     hint: str = ""
     protected: tuple[ProtectedSign, ...] = ()
     called: str = ""
+    laws: tuple[str, ...] = ()
 
     @property
     def shown(self) -> str:

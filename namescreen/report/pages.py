@@ -73,6 +73,8 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
 
 def _sentences(found: Distinctiveness) -> str:
     told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint and not found.protected else ())]
+    if found.laws:
+        told.append(f"The law, from memory: {'; '.join(found.laws)}")
     return " ".join(_sentence(text) for text in told)
 
 

@@ -24,6 +24,7 @@ MOST = 6
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
+_ALIKE_TOO = 0.6  # appearance or sound from which a mark is not only close in what it says
 _MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
 _NEAR_DESCRIPTIVE = 0.55  # distinctiveness below which a suggestive name is called near the line
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
@@ -139,7 +140,11 @@ def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
     asked = objection(name, held_in(found.mark, report))
-    if set(strongest) == {"meaning"}:
+    shared = [word for word in parse(found.mark.text).words if word in parse(name).words]
+    telling = [word for word in shared if len(word) > 2 and not _says_little(word, report.goods)]
+    if telling:
+        return f"shares {some(telling)} with {name} and is close in {told or f'all ({number(found.overall)})'}: {asked}"
+    if set(strongest) == {"meaning"} and max(found.appearance, found.sound) < _ALIKE_TOO:
         return f"says much the same in other words, by {told}: would the shared idea alone be held against {name}"
     if set(strongest) == {"sound"}:
         return f"is close in {told} though spelled otherwise: {asked} for the sound alone"

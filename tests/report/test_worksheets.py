@@ -360,3 +360,17 @@ def test_a_protected_sign_is_serious_and_asked_about_whatever_the_score(report: 
     asked = " ".join(questions(one, report))
     assert "a word kept for the Olympic movement" in asked
     assert "Ask also the national Olympic committee." in asked
+
+
+def test_a_name_that_holds_a_kept_sign_stands_with_the_knockouts() -> None:
+    sign = ProtectedSign("red cross", True, "words of an emblem", "the office")
+    finding = findings(entry(distinctiveness=Distinctiveness("descriptive", 0.4, protected=(sign,))))[1]
+    assert finding.bars
+    assert finding.level is Level.SERIOUS
+
+
+def test_a_shared_word_is_asked_about_before_a_shared_idea(report: Report) -> None:
+    near = replace(close("J. HARGREAVES", 0.67), appearance=0.5, sound=0.5, meaning=0.94)
+    (question,) = questions(entry(near, name="Hargreaves", words=("hargreaves",)), report)
+    assert "shares hargreaves with Hargreaves" in question
+    assert "shared idea" not in question

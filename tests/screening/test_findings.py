@@ -77,3 +77,4 @@ def test_a_protected_sign_is_a_finding_and_a_question_of_its_own(tmp_path: Path)
     assert not isinstance(found.distinctiveness, NotChecked)
     assert [one.sign for one in found.distinctiveness.protected] == ["olympic"]
     assert found.distinctiveness.protected[0].ask
+    assert any("220506" in law for law in found.distinctiveness.laws)  # 36 U.S.C. 220506, from memory

@@ -236,3 +236,20 @@ def test_the_best_split_is_the_best_of_all_cuts(word: str, shortest: int, seen: 
     else:
         assert best in cuts
         assert score(*best) == max(scores)
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("Rose d'hiver", ("rose", "d", "hiver")),
+        ("L’étoile d’argent", ("l", "etoile", "d", "argent")),
+        ("Dell'Orto", ("dell", "orto")),
+        ("women's", ("womens",)),
+        ("O'Brien", ("obrien",)),
+        ("She'll", ("shell",)),
+        ("I'm", ("im",)),
+    ],
+)
+def test_an_elision_stands_apart_and_other_apostrophes_join(text: str, words: tuple[str, ...]) -> None:
+    """Elision before a vowel or a mute h: French and Italian grammar, from memory."""
+    assert tokenize(text) == words
