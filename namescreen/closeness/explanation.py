@@ -81,7 +81,7 @@ def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
 
 
 def _share(ours: Side, theirs: Side) -> float:
-    hits = sum(word.weight * max(word_similarity(word, match).together for match in theirs) for word in ours)
+    hits = sum(word.weight * max(word_similarity(word, match).overall for match in theirs) for word in ours)
     return hits / sum(word.weight for word in ours)
 
 
@@ -113,8 +113,8 @@ def _align_letters(one: str, other: str) -> Aligned:
 def _pairs(ours: Side, theirs: Side) -> tuple[Pair, ...]:
     found = []
     for word in ours:
-        best = max(theirs, key=lambda match: word_similarity(word, match).together)
-        value = word_similarity(word, best).together
+        best = max(theirs, key=lambda match: word_similarity(word, match).overall)
+        value = word_similarity(word, best).overall
         found.append(
             Pair(
                 word.letters,

@@ -1,8 +1,7 @@
-"""One name against many at once, in arrays: what `word_similarity` and `name_similarity` work out for one pair.
-
-The arithmetic is theirs, step for step, for arrays; tests/closeness hold the two together. What is asked of words and
-names comes in as arrays, from a register that keeps them (`register.rescoring`). Sums may end in other last digits.
-Where a value is unknown (None for one pair) arrays hold NaN.
+"""One name against many at once, in arrays: what `word_similarity` and `name_similarity` compute for one pair. The
+arithmetic is the same, step for step; tests/closeness compare the two. The facts on words and names come in as arrays,
+from a register that keeps them (`register.rescoring`). Sums may differ in their last digits. Where a value is unknown
+(None for one pair) arrays hold NaN.
 """
 
 from __future__ import annotations
@@ -17,10 +16,10 @@ from .appearance import SHAPE_ONLY
 from .features import Word
 from .letters import LETTER_MEASURES
 from .model import shipped_model
-from .name_similarity import LATER, MEANT, SEEN, Scores, Side, at_least_covered, weights_of
+from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, Scores, Side, at_least_covered, weights_of
 from .sound import LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
-from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, STRONGER, evoked
+from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, STRONGER, recalled_meaning
 
 __all__ = ["EDITS", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "meanings", "parts_by_words",
            "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
@@ -49,7 +48,7 @@ def meanings(
     related: Values, said: Values, opposite: NDArray[np.bool_], comparable: NDArray[np.bool_],
     english: NDArray[np.bool_], same: NDArray[np.bool_],
 ) -> Values:  # fmt: skip
-    """`vocabulary.meaning` from the similarity in meaning (0 where none is known), what it says `together` with
+    """`vocabulary.meaning` from the similarity in meaning (0 where none is known), what it says `combine_meaning` with
     association and thesaurus, and which words are opposites; `comparable` are those of which both have senses and that
     are not both surnames, `english` those of which both have base forms."""
     known = comparable & ((related >= RELATED) | english)
@@ -62,7 +61,7 @@ class WordArrays(NamedTuple):
     look: Values
     sound: Values
     meaning: Values
-    together: Values
+    overall: Values
 
 
 def word_arrays(look: Values, sound: Values, meaning: Values, coined: NDArray[np.bool_]) -> WordArrays:
@@ -72,7 +71,7 @@ def word_arrays(look: Values, sound: Values, meaning: Values, coined: NDArray[np
     form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (look + heard) / 2
     form = np.maximum(0.0, (form - CHANCE) / (1 - CHANCE))
     unknown = np.isnan(meaning)
-    said = np.where(unknown, np.where(coined, evoked(heard), 0.0), meaning)
+    said = np.where(unknown, np.where(coined, recalled_meaning(heard), 0.0), meaning)
     form = np.where(unknown, form, form * (1 - DIFFERENT * (1 - said)))
     return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
 
@@ -92,8 +91,8 @@ class Rows(NamedTuple):
         later = np.array([LATER**at for at in range(int(sizes.max(initial=0)))])[place]
         own = weight[self.words]
         counts = own * later
-        seen = (SEEN + (1 - SEEN) * own) * later
-        said = length[self.words] * (MEANT + (1 - MEANT) * own) * later
+        seen = (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * own) * later
+        said = length[self.words] * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * own) * later
         return counts, *(one / np.repeat(np.add.reduceat(one, self.start), sizes) for one in (counts, seen, said))
 
     def best(self, values: Values) -> Values:
@@ -122,7 +121,12 @@ def parts_by_words(
         ours = weights_of(words)
         against = [arrays[word.letters] for word in words]
         table = [np.array([one[aspect][rows.words] for one in against]) for aspect in range(4)]
-        kinds = ((ours.seen, shares[1]), (ours.seen, shares[1]), (ours.said, shares[2]), (ours.counts, shares[0]))
+        kinds = (
+            (ours.in_form, shares[1]),
+            (ours.in_form, shares[1]),
+            (ours.in_meaning, shares[2]),
+            (ours.counts, shares[0]),
+        )
         pairs = [_covered(one, *kind, rows.start) for one, kind in zip(table, kinds, strict=True)]
         strongest = np.maximum.reduceat(
             (table[3] * np.minimum(np.array(ours.weight)[:, None], counted)).max(axis=0), rows.start
@@ -143,7 +147,7 @@ def parts_translated(
     _, counts, _, said = rows.shares(weight, length)
     ours = weights_of(tuple(own))
     table = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own]))[:, rows.words]
-    meant = np.array(_covered(table, ours.said, said, rows.start))
+    meant = np.array(_covered(table, ours.in_meaning, said, rows.start))
     counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, counts, rows.start))
     return rows.best(meant), rows.best(counted)
 

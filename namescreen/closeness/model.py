@@ -1,7 +1,7 @@
 """The learned part of closeness: a few weights, none negative, and how well they did on cases held out.
 
-`wordlists/build/closeness_model.py` fits them and writes wordlists/closeness_model.tsv. A weight that is not negative
-means that nothing that makes two names more alike can lower their closeness.
+`wordlists/build/closeness_model.py` fits them and writes wordlists/closeness_model.tsv. No weight is negative, so that
+nothing that makes two names more similar can lower their closeness.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ PARTS = {
     "meaning": ("less covered", "better covered"),
     "overall": ("less covered", "better covered", "strongest element", "appearance", "sound"),
 }
-"""What each weighted sum goes over, in the order of its weights: look and sound of two words (`letters`, `sound`), the
+"""The parts of each weighted mean, in the order of its weights: look and sound of two words (`letters`, `sound`), the
 rest of two names (`name_similarity`)."""
 
 Values = TypeVar("Values")
@@ -44,7 +44,7 @@ class Mean:
     weights: tuple[float, ...]
     """None negative; their sum is 1."""
     power: float = 1.0
-    """Brings the mean to the scale of the readers, for whom what any two names share counts as next to nothing."""
+    """Brings the mean to the scale of the readers, who disregard what any two names have in common."""
 
     def __call__(self, *parts: Values) -> Values:
         """The value for these parts, numbers or arrays of them in [0, 1]."""

@@ -1,4 +1,4 @@
-"""What the closeness room asks of the lexicon: is it a word, how is it divided, what is it related to."""
+"""What closeness needs from the lexicon: whether a word is known, its segmentations, and its relations."""
 
 from __future__ import annotations
 
@@ -31,12 +31,12 @@ __all__ = [
 ]
 
 COMMON = 3.0
-"""Zipf value (once in a million words) from which readers see a word inside a longer one without help."""
+"""Zipf value (once in a million words) from which readers recognise a word inside a longer one."""
 
 
 @lru_cache(maxsize=1 << 16)
 def is_known(word: str) -> bool:
-    """Whether people know `word` as a word: it, or a form it is inflected from, stands in the lexicon."""
+    """Whether people know `word`: it, or a base form of it, is in the lexicon."""
     return bool(base_forms(word)) or "function word" in kinds(word)
 
 
@@ -59,11 +59,11 @@ def base_forms(word: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=1 << 16)
 def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
-    """The ways a reader may divide one closed word: whole, and at the best joint of two parts.
+    """The segmentations of one closed word: whole, and at the best boundary between two parts.
 
-    A known word stays whole. Else the best joint of two known words (herbwell: herb well), or, failing that, of
-    one known word at either end and a rest (zarvoplanter: zarvo planter); a word after the letter that stands for
-    things electronic or one's own (iwear: i wear).
+    A known word stays whole. Else it is split into the best two known words (herbwell: herb well), or, failing that,
+    into one known word at either end and a rest (zarvoplanter: zarvo planter), or after a first letter such as e or i
+    before a known word (iwear: i wear).
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
@@ -72,7 +72,7 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
 
 
 def _joint_score(left: str, right: str) -> tuple[int, float] | None:
-    """How readily a joint is seen: how many of its parts are, then how well."""
+    """How easily readers recognise the parts at a boundary: how many of them, then how well."""
     first, second = _seen(left), _seen(right)
     if first and second:
         return 2, min(first, second) + min(len(left), len(right)) / 2
@@ -84,7 +84,7 @@ def _joint_score(left: str, right: str) -> tuple[int, float] | None:
 
 
 def _seen(part: str) -> float:
-    """How readily `part` is seen as a word inside another: its Zipf value, 0 if it is not seen."""
+    """How easily readers recognise `part` inside a word: its Zipf value, 0 if they do not."""
     if len(part) < 3:
         return 0.0
     common = zipf(part)  # asked first: it costs far less
@@ -92,14 +92,14 @@ def _seen(part: str) -> float:
 
 
 TRANSLATED = 0.95
-"""What closeness in meaning counts when a word had to be translated: the same idea, which few synonyms are."""
+"""The factor on closeness in meaning for a translated word: a translation is closer than most synonyms."""
 MOST_EQUIVALENTS = 6
 MOST_READINGS = 24
 
 
 @lru_cache(maxsize=1 << 18)
 def meaning_similarity_of_words(one: str, other: str, least: float = 0.0) -> float | None:
-    """Likeness in meaning of two words: in [0, 1], 1 = the same word; None if either is not in the lexicon.
+    """The similarity of two words in meaning: in [0, 1], 1 = the same word; None if either is not in the lexicon.
 
     A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)). What is below `least`
     may come out as 0.
@@ -119,13 +119,13 @@ def _translated(one: str, other: str, least: float) -> float | None:
 
 
 def english_choices(word: str) -> list[tuple[str, ...]]:
-    """What a foreign word may be in English, each as its words; empty for an English or unknown one."""
+    """The English readings of a foreign word, each as its words; empty for an English or unknown one."""
     return [parts for parts in map(tokenize, possible_meanings(word)) if parts]
 
 
 @lru_cache(maxsize=1 << 14)
 def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
-    """The ways to say a name in English that has foreign words, at most two dozen; a foreign word may take several
+    """The English readings of a name with foreign words, at most two dozen; one foreign word may become several
     (Gummistempel, rubber stamp). Empty for a name of English words or unknown ones."""
     choices = [[*english_choices(word), (word,)] for word in words]
     ways = (tuple(part for parts in choice for part in parts) for choice in product(*choices))
@@ -187,45 +187,47 @@ def word_facts(word: str) -> WordFacts:
 
 
 def meaning_keys(word: str) -> tuple[str, ...]:
-    """What a word is found by, for its meaning: the word of the lexicon that it is or those that it is a form of, and,
-    marked, those that its English equivalents are."""
+    """The keys by which a word is found for its meaning: itself or its base forms in the lexicon, and, marked, its
+    English equivalents."""
     equal = (one.english for one in equivalents(word)[:MOST_EQUIVALENTS])
     marked = (TRANSLATION + lemma for english in equal for lemma in _lemmas(english))
     return tuple(dict.fromkeys((*(_lemmas(word) if word.isascii() else (word,)), *marked)))
 
 
 TRANSLATION = "="
-"""The mark of a word that is what another means in English."""
+"""The mark of a key that is an English equivalent."""
 
 
 def _lemmas(english: str) -> tuple[str, ...]:
-    """The words of the lexicon that an English word or phrase is a form of, or itself."""
+    """The base forms in the lexicon of an English word or phrase, or itself."""
     words = lexicon()
     return (english,) if words.is_lemma(english) else words.bases(english) or (english,)
 
 
 ASSOCIATED, LISTED = 0.3, 0.5
-"""What bringing each other to mind as strongly as any two words do counts, and standing in the same entries of a
-thesaurus, as shares of being the same word: words that go together (salt, pepper) share an idea and need not say the
-same. Of the values tried, those that follow people's judgement of similarity best (SimLex-999; 0.72)."""
+"""The closeness in meaning of the most strongly associated words, and of words in the same entries of a thesaurus:
+words that go together (salt, pepper) share an idea and need not mean the same. Of the values tried, those that follow
+people's judgement of similarity best (SimLex-999; 0.72)."""
 RELATED = 0.5
-"""Relations of senses from which they count: what is less is only a far common ancestor, which says little."""
+"""The similarity from which relations of senses count: below it there is only a distant common ancestor, which says
+little."""
 OPPOSITE = 0.3
-"""The most that opposites count (hot, cold)."""
+"""The highest closeness in meaning of opposites (hot, cold)."""
 
 
-def together(related: Numbers, associated: Numbers, listed: Numbers) -> Numbers:
-    """What relations of senses, association and a thesaurus say together of two words, each in [0, 1] (noisy or)."""
+def combine_meaning(related: Numbers, associated: Numbers, listed: Numbers) -> Numbers:
+    """The closeness in meaning from relations of senses, association and a thesaurus, each in [0, 1], as independent
+    grounds (noisy or)."""
     return 1 - (1 - related) * (1 - ASSOCIATED * associated) * (1 - LISTED * listed)
 
 
 @lru_cache(maxsize=1 << 17)
 def meaning(one: str, other: str) -> float | None:
-    """How alike two words are in what they say, in [0, 1], 1 = the same word; symmetric. None if either is not known,
-    and of two surnames, which say nothing of each other.
+    """The closeness of two words in meaning, in [0, 1], 1 = the same word; symmetric. None if either is not known, and
+    for two surnames, whose meanings do not relate.
 
-    The relations between their senses, in English or translated, how strongly they bring each other to mind and what
-    entries of a thesaurus they share, as independent grounds (noisy or); opposites share an idea, no more.
+    It rests on the relations between their senses, in English or translated, on their association and on the entries of
+    a thesaurus that they share, as independent grounds (noisy or); opposites only share an idea.
     """
     if one == other:
         return 1.0
@@ -236,7 +238,9 @@ def meaning(one: str, other: str) -> float | None:
         if not (base_forms(one) and base_forms(other)):
             return None  # a word that only another language knows need not be read as that
         related = 0.0
-    value = together(related, association(one, other) or 0.0, positive_part(thesaurus_similarity(one, other) or 0.0))
+    value = combine_meaning(
+        related, association(one, other) or 0.0, positive_part(thesaurus_similarity(one, other) or 0.0)
+    )
     return min(value, OPPOSITE) if value > OPPOSITE and lexicon().are_opposite(one, other) else value
 
 

@@ -1,4 +1,4 @@
-"""How alike two words are: in look, in sound, in meaning, and taken together."""
+"""The similarity of two words: in look, in sound, in meaning, and overall."""
 
 from __future__ import annotations
 
@@ -11,14 +11,15 @@ from .letters import look
 from .sound import sound
 from .vocabulary import is_known, meaning
 
-__all__ = ["SAME_MEANING", "WordSimilarity", "evoked", "word_similarity"]
+__all__ = ["SAME_MEANING", "WordSimilarity", "recalled_meaning", "word_similarity"]
 
 SAME_MEANING = 0.5
-"""Closeness in meaning from which two words say something alike, in words; below it they say different things."""
+"""Closeness in meaning from which a reason says that two words have a similar meaning; below it their meanings
+differ."""
 
-EVOKED, EVOKES_LESS = 0.75, 0.8
-"""Sound from which an invented word brings to mind what a word that sounds so says (dimond: diamond), and what that
-counts at most. Two invented words bring nothing to mind."""
+RECALLED_FROM, RECALLED_AT_MOST = 0.75, 0.8
+"""Similarity in sound from which an invented word recalls the meaning of a known word (jassmin: jasmine), and the
+highest closeness in meaning that follows. Two invented words recall nothing."""
 
 STRONGER = 0.2
 """Share of form from the stronger of look and sound, the rest from their mean: similarity in one can be enough
@@ -26,29 +27,29 @@ STRONGER = 0.2
 CHANCE = 0.25
 """Form at or below which two words share no more than chance gives any two."""
 DIFFERENT = 0.25
-"""Share of form that is lost where two known words say nothing alike (conceptual difference counteracts: EUIPO
-Guidelines, part C, section 2, chapter 4)."""
+"""Share of form that is lost if the meanings of two known words have nothing in common (conceptual difference
+counteracts: EUIPO Guidelines, part C, section 2, chapter 4)."""
 SAID_OTHERWISE = 0.85
-"""What saying the same in other words counts, as a share of being the same word."""
+"""The similarity of two different words with the same meaning."""
 
 
 class WordSimilarity(NamedTuple):
     """Similarity of two words, each in [0, 1], 1 = the same.
 
-    `sound` is that of the letters where one cannot be read aloud; `meaning` is 0 where nothing is known.
+    `sound` is that of the letters if one cannot be read aloud; `meaning` is 0 if nothing is known.
     """
 
     look: float
     sound: float
     meaning: float
-    together: float
+    overall: float
 
 
 _SAME = WordSimilarity(1.0, 1.0, 1.0, 1.0)
 
 
 def word_similarity(one: Word, other: Word) -> WordSimilarity:
-    """The similarity of two words; symmetric; the same letters are alike in everything."""
+    """The similarity of two words; symmetric; words with the same letters are the same in every aspect."""
     if one.letters == other.letters:
         return _SAME
     if other.letters < one.letters:
@@ -68,12 +69,13 @@ def _similarity(
     form = STRONGER * max(seen, heard) + (1 - STRONGER) * (seen + heard) / 2
     form = max(0.0, (form - CHANCE) / (1 - CHANCE))
     if said is None:
-        said = evoked(heard) if is_known(letters) != is_known(other_letters) else 0.0
+        said = recalled_meaning(heard) if is_known(letters) != is_known(other_letters) else 0.0
     else:
         form *= 1 - DIFFERENT * (1 - said)
     return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said))
 
 
-def evoked(sound: Numbers) -> Numbers:
-    """What an invented word that sounds so much like a known one says of what that says, in [0, 1]."""
-    return EVOKES_LESS * positive_part((sound - EVOKED) / (1 - EVOKED))
+def recalled_meaning(sound: Numbers) -> Numbers:
+    """The closeness in meaning, in [0, 1], of an invented word to a known one that it sounds like, by their similarity
+    in sound."""
+    return RECALLED_AT_MOST * positive_part((sound - RECALLED_FROM) / (1 - RECALLED_FROM))

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 __all__ = ["FLOOR", "SenseSimilarity"]
 
 SYNONYM = 0.9
-INFLECTED = 0.97  # glass, glasses: an inflected form that has come to be a word of its own
+INFLECTED = 0.97  # glass, glasses: an inflected form that has become a separate word
 OPPOSITE = 0.35
 CONTRARY = 0.5  # closeness to an opposite from which a word is one too
 HIERARCHY = 0.8
@@ -51,7 +51,7 @@ class _Around(NamedTuple):
     """Senses one relation away, and its own: the weights of the relations, each with the strength of the sense it
     starts from."""
     above: dict[str, list[tuple[str, int, int]]]
-    """Senses above its own: each with the sense that is below, the steps between them, and its strength."""
+    """Senses above those of the word: each with the sense below it, the steps between them, and its strength."""
     joined: dict[str, float]
     """Closeness of the words that a relation joins to this very word."""
     opposite: set[str]
@@ -184,7 +184,7 @@ class SenseSimilarity:
         return merged
 
     def _expanded(self, lemma: str) -> dict[str, float]:
-        """The neighbours of `lemma`, remembered; do not change the result."""
+        """The neighbours of `lemma`, cached; do not change the result."""
         found = self._expansions.get(lemma)
         if found is None:
             if len(self._expansions) >= MOST_EXPANDED:
@@ -208,7 +208,7 @@ class SenseSimilarity:
             for weight, strength in ways:
                 add(sense_id, weight, strength)
         for sense_id, strength in around.own.items():
-            for other_id, score in self._kin(sense_id).items():
+            for other_id, score in self._cousins(sense_id).items():
                 if score >= FLOOR:
                     add(other_id, score, strength)
         found.update(dict.fromkeys(around.inflected, INFLECTED))
@@ -216,7 +216,7 @@ class SenseSimilarity:
         found[lemma] = 1.0
         return {word: score for word, score in found.items() if score >= FLOOR or word in around.opposite}
 
-    def _kin(self, sense_id: str) -> dict[str, float]:
+    def _cousins(self, sense_id: str) -> dict[str, float]:
         """The senses up to three steps away through a common ancestor, no more than two of them straight down."""
         found: dict[str, float] = {}
         information = self._information
@@ -240,7 +240,7 @@ class SenseSimilarity:
         return found
 
     def _related(self, ancestor: str, one: str, other: str, steps: int) -> float:
-        """How related two senses are through a common ancestor, with so many steps between them."""
+        """The relatedness of two senses through a common ancestor, with this many steps between them."""
         information = self._information
         score = self._lin(information(ancestor), information(one), information(other), steps)
         if steps == 1 and self._lexicon.entry(ancestor).below <= TOO_WIDE:

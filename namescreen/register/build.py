@@ -311,10 +311,7 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     arrays["word_weight"] = np.array([word.weight for word in kept], np.float64)
     arrays["word_known"] = np.array([one.has_senses for one in facts], np.uint8)
     arrays["word_flags"] = np.array(
-        [
-            one.has_base_forms * HAS_BASE_FORMS + one.is_known * IS_KNOWN + one.is_surname * IS_SURNAME
-            for one in facts
-        ],
+        [one.has_base_forms * HAS_BASE_FORMS + one.is_known * IS_KNOWN + one.is_surname * IS_SURNAME for one in facts],
         np.uint8,
     )
     arrays["word_vector_row"] = np.array([one.vector_row for one in facts], np.int32)

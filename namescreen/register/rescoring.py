@@ -15,15 +15,15 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many
 from ..closeness.appearance import positive_part
-from ..closeness.name_similarity import EVOKES, plain_words, says_something
+from ..closeness.name_similarity import JUDGED_FROM, plain_words, says_something
 from ..closeness.vocabulary import (
     MOST_READINGS,
     OPPOSITE,
     RELATED,
+    combine_meaning,
     english_readings,
     has_senses,
     is_known,
-    together,
     word_facts,
 )
 from ..closeness.weights import word_weight
@@ -148,7 +148,7 @@ class Compared:
         says = np.logical_or.reduceat(np.logical_and.reduceat(telling[written.words], written.start), written.first)
         says |= np.logical_or.reduceat(telling[first.words], first.start)
         says = says.astype(np.int64) + says_something(self._name.segmentations)
-        meant = (says == 2) | ((says == 1) & (parts.meanings[1] >= EVOKES))
+        meant = (says == 2) | ((says == 1) & (parts.meanings[1] >= JUDGED_FROM))
         return many.scores(parts, self._look[every], self._sound[every], self._same[every], meant)
 
     def _translated(self, parts: many.Parts, own: Sequence[Word], rows: many.Rows, names: Places) -> many.Parts:
@@ -228,7 +228,7 @@ class Compared:
         rows = index.vector_row[words]
         associated = np.nan_to_num(associations(letters, rows, index.form_defined[words], index.key))
         listed = positive_part(np.nan_to_num(thesaurus_similarities(letters, rows)))
-        said = together(np.where(related < RELATED, 0.0, related), associated, listed)
+        said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)
         opposite = np.zeros(len(words), bool)
         for one in np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist():
             opposite[one] = lexicon().are_opposite(letters, index.word(int(words[one])))
