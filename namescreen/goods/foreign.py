@@ -6,11 +6,12 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from functools import lru_cache
 
-from ..lexicon import Translation, kinds, languages, lexicon, translations
-from .description import describe_plainly
+from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
+from .description import describe_plainly, is_trade_name
 from .evidence import Judged, Meaning, is_trade_word, judge_phrase, read
 from .phrases import plain_words
 from .places import place_of
+from .qualities import is_quality
 
 __all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
 
@@ -24,7 +25,14 @@ SISTERS = {"es": ("pt", "it"), "pt": ("es",), "it": ("es",), "nl": ("de",), "sv"
 SISTER = 0.9
 """How sure a translation is that holds in a language of the same branch: ours, not fitted."""
 TOLD = 0.8
-"""How plainly a minor sense of a word must describe the goods for buyers to understand it so."""
+"""How plainly a minor sense of a word must describe the goods for buyers to understand it so; also the translation of
+an English word, for those who read English too. A quality is understood where the leading sense says less."""
+ENGLISH = 2.5
+"""Zipf value from which an English word is read as English (TMEP 1207.01(b)(vi)(A)): 3 in ten million words."""
+SYNONYM = 0.85
+"""Closeness in meaning from which a gloss of an English word only says it in another way (winter, wintertime)."""
+FREQUENT, AS_FREQUENT = 4.2, 0.3
+"""Unless in the other language it is a frequent word (Zipf value), or nearly as frequent as in English."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
 
@@ -42,24 +50,72 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
             continue
         if in_english and describe_plainly(word, goods).names_goods:
             continue
-        sure = [one for one in _sure(word, language, asked) if one.english != word]  # else the word is read as English
+        sure = [one for one in _sure(word, language, asked) if is_gloss(word, one)]  # else the word is read as English
         if sure:
             leading = max(one.score for one in sure)
-            fit = [one for one in sure if one.score == leading or _told(one.english, goods) >= TOLD]
+            fit = [
+                one
+                for one in sure
+                if one.score == leading or is_quality(one.english) or _told(one.english, goods) >= TOLD
+            ]
             best = max(fit, key=lambda one: (one.score * _told(one.english, goods), one.score))
-            if place_of(word) is None or place_of(best.english) is None:  # a place is read as it stands
+            stays = in_english and not _as_foreign(word, language) and _told(best.english, goods) < TOLD
+            place = place_of(word) is not None and place_of(best.english) is not None
+            if not stays and not place:  # a place is read as it stands
                 found[word] = Meaning(best.english, language, best.score)
     return found
 
 
+def is_gloss(word: str, translation: Translation) -> bool:
+    """Whether a translation tells what a word means: it is another word, not a form or spelling of the same one, and no
+    name of a person or product; the name of a place is (Bayern)."""
+    english = translation.english
+    if english == word or _is_name(english):
+        return False
+    if translation.source == "spelling" and (lexicon().known(word) or place_of(word) is not None):
+        return False
+    if not lexicon().known(word):
+        return True
+    same = max(lexicon().neighbours(form).get(english, 0.0) for form in _forms(word)) >= SYNONYM
+    return not same and not _forms(word) & _forms(english)
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_name(english: str) -> bool:
+    """Whether every sense of an English word is the name of one thing, or a maker's."""
+    senses = lexicon().senses(english, labelled=False)
+    if not senses or place_of(english) is not None:
+        return False
+    return is_trade_name(english) or all(lexicon().related_ids(one.id, "@i") for one in senses)
+
+
+def _forms(word: str) -> frozenset[str]:
+    """A word, and the base forms of it, adverbs by their adjectives: hands and hand, simply and simple."""
+    adjectives = [word[:-1] + "e", word[:-2]] if word.endswith("ly") else []
+    return frozenset((word, *lexicon().bases(word), *adjectives))
+
+
+def _as_foreign(word: str, language: str) -> bool:
+    """Whether buyers who read English as well take an English word for another one of their language: it is frequent
+    there, or hardly known in English."""
+    if any(_forms(word) & _forms(one.english) for one in translations(word, language)):
+        return False  # the same word in both: rose, hotel
+    there, here = zipf(word, language) if language in frequency_languages() else 0.0, zipf(word)
+    return here < ENGLISH or there >= FREQUENT or there >= here - AS_FREQUENT
+
+
 def _sure(word: str, language: str, asked: bool) -> list[Translation]:
     """The translations to go by. Of a language asked for also guesses; and where it has none, those of a language so
-    near that most such words are the same there."""
+    near that most such words are the same there, unless the word is better known in English."""
     if not asked:
         return [one for one in translations(word, language) if one.score >= SURE and one.source not in GUESSED]
     found = [one for one in translations(word, language) if one.score >= LEAST_SURE]
     if found and any(one.source not in GUESSED for one in found):
         return found
+    if lexicon().known(word) or place_of(word) is not None:
+        return found
+    if language in frequency_languages() and zipf(word) > zipf(word, language):
+        return found  # rather a name
     near = (one for sister in SISTERS.get(language, ()) for one in _sure(word, sister, asked=False))
     return [replace(one, score=one.score * SISTER) for one in near] or found
 

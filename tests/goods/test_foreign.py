@@ -1,0 +1,50 @@
+"""What a word of a name means in the languages of its buyers, and when it keeps its English reading.
+
+The words are our own, the expectations written down before the first run, from general dictionaries and memory."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods.foreign import meanings
+from namescreen.goods.qualities import is_quality
+
+BALM = "hand balms; hand creams; soap bars"
+
+
+@pytest.mark.parametrize(
+    ("word", "language"),
+    [("velvet", "de"), ("ash", "fr"), ("hands", "de"), ("simply", "fr"), ("rose", "es"), ("rose", "de"),
+     ("solingen", "de"), ("harbour", "es"), ("lantern", "es"), ("winter", "de"), ("cross", "fr"), ("copper", "nl"),
+     ("grasse", "es")],
+)  # fmt: skip
+def test_a_word_keeps_its_english_reading(word: str, language: str) -> None:
+    """The ordinary buyer does not stop and translate it (TMEP 1207.01(b)(vi)(A)); names and forms are no meaning."""
+    assert not meanings(word, BALM, language, True)
+
+
+@pytest.mark.parametrize(
+    ("word", "language", "english"),
+    [("Haut", "de", "skin"), ("Peau", "fr", "skin"), ("main", "fr", "hand"),
+     ("mano", "it", "hand"), ("zarte", "de", "tender"), ("Bienenwachs", "de", "beeswax"), ("crema", "es", "cream"),
+     ("Kronometer", "sv", "chronometer")],
+)  # fmt: skip
+def test_a_word_of_the_language_is_translated(word: str, language: str, english: str) -> None:
+    assert [one.english for one in meanings(word, BALM, language, True).values()] == [english]
+
+
+def test_an_english_reading_is_told_without_a_language() -> None:
+    found = distinctiveness("Velvet Armour", BALM, languages=["de", "fr"], markets=["US", "DE"])
+    assert isinstance(found, Distinctiveness)
+    assert not any("means" in reason for reason in found.reasons)
+
+
+@pytest.mark.parametrize("word", ["soft", "tender", "silky", "delicate", "velvety", "fluffy", "supple"])
+def test_what_is_felt_or_seen_is_a_quality(word: str) -> None:
+    assert is_quality(word)
+
+
+@pytest.mark.parametrize("word", ["velvet", "alien", "silent", "otter", "lantern", "golden", "epic"])
+def test_pictures_are_no_qualities(word: str) -> None:
+    assert not is_quality(word)
