@@ -1,4 +1,4 @@
-/* Letters to sound: the search of pronunciation/g2p.py, JointModel.readings, with equal results.
+/* Grapheme-to-phoneme: the search of pronunciation/g2p.py, JointModel.readings, with equal results.
 
 Every sum is taken in the same order and every tie falls the same way as there; that module says what is done and why.
 The places of the word read last are kept for the next word, and all is let go once it has grown large. */
@@ -17,7 +17,7 @@ static size_t written_slot(const struct model *model, uint32_t before, char last
     return slot;
 }
 
-/* What is written once `last` is added; 0, which is nothing written, if there is no memory. */
+/* The writing with `last` added; 0, the empty writing, if there is no memory. */
 static uint32_t written_on(struct model *model, uint32_t before, char last)
 {
     if (2 * (model->written_count + 1) > model->written_slot_count) {

@@ -1,4 +1,4 @@
-/* Letters to sound: what the files of the search share. */
+/* Grapheme-to-phoneme: declarations shared by the files of the search. */
 
 #ifndef LETTER_TO_SOUND_H
 #define LETTER_TO_SOUND_H
@@ -15,7 +15,7 @@ enum {
     LETTER_BITS = 5,
     NONE = -1,
 };
-enum { MOST_STEPS = 1 << 17, MOST_WRITTEN = 1 << 13 }; /* remembered before all are let go: some 30 megabytes */
+enum { MOST_STEPS = 1 << 17, MOST_WRITTEN = 1 << 13 }; /* kept before the cache is cleared: some 30 megabytes */
 
 struct settings {
     double cost[128]; /* what a character of the table stands for; below 0, nothing */

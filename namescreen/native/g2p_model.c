@@ -1,4 +1,4 @@
-/* Letters to sound: the model. A context is looked up in the table's text when it is first met; what follows it is
+/* Grapheme-to-phoneme: the model. A context is looked up in the table's text when it is first met; what follows it is
 worked out as `JointModel._reading_on` does, and remembered. */
 
 #include "g2p.h"

@@ -1,4 +1,4 @@
-/* Letters to sound: the readings a search has found, added up and put in order. */
+/* Grapheme-to-phoneme: the readings a search has found, added up and put in order. */
 
 #include "g2p.h"
 

@@ -1,4 +1,4 @@
-/* Phoneme codes: one letter a phoneme. What phoneme_alignment.c and phoneme_search.c share. */
+/* Phoneme codes, one letter a phoneme: declarations shared by phoneme_alignment.c and phoneme_search.c. */
 
 #ifndef NAMESCREEN_PHONEMES_H
 #define NAMESCREEN_PHONEMES_H
@@ -9,14 +9,14 @@
 
 enum { BYTES = 256, LONGEST_QUERY = 64, LONGEST_CODE = 65535, COLUMNS = 6, GROUP = 16, NEVER = 1 << 30 };
 
-/* _Table in phonemes.py: what holds of every phoneme. */
+/* _Table in phonemes.py: the facts on every phoneme. */
 typedef struct {
     const uint8_t *difference; /* of two letters, in hundredths: BYTES rows of BYTES */
     const uint8_t *weight;     /* of a letter, in quarters of a full phone */
     const uint8_t *vowel;      /* 1 for a vowel */
     const uint8_t *letter;     /* the letter of each bit of a phoneme set, 0 for none; 8 * COLUMNS of them */
     int64_t first, clustered;  /* added to the first phoneme; taken from one that is easily lost */
-    double rhythm;             /* what a missing syllable takes off, as a share */
+    double rhythm;             /* the share lost for a missing syllable */
 } PhonemeTable;
 
 /* The smallest differences of up to GROUP phonemes, side by side. */

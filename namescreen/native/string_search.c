@@ -5,8 +5,8 @@
 
 enum { BLOCK = 512 };
 
-/* The most that two strings can be alike by the letters that either lacks and by their first letters. `inside` is what
-   standing inside counts, by the length of the string, or NULL. */
+/* An upper bound on the similarity of two strings, by the letters that either lacks and by their first letters.
+   `inside` is the credit for containment, by the length of the string, or NULL. */
 INLINE double upper_bound(const Query *query, const Pattern *pattern, uint64_t signature, uint64_t first, int64_t length,
                           const double *inside)
 {
@@ -27,8 +27,8 @@ INLINE double upper_bound(const Query *query, const Pattern *pattern, uint64_t s
     return raw;
 }
 
-/* How alike each string looks, or 0 where it cannot be above `floor`. `inside` has a value for each of `lengths` lengths.
-   Returns 0 or an error. */
+/* The similarity of each string, or 0 where it cannot be above `floor`. `inside` has a value for each of `lengths`
+   lengths. Returns 0 or an error. */
 CLONES int64_t strings_above(const Query *query, const StringArrays *arrays, const double *inside, int64_t lengths,
                              double floor, const int64_t *places, int64_t count, double *values)
 {

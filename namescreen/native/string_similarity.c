@@ -1,5 +1,5 @@
-/* How alike two strings look: the arithmetic of closeness/appearance.py. Every sum comes in the same order as there, so
-   that the results are equal to the last bit. */
+/* Similarity of two strings in appearance: the arithmetic of closeness/appearance.py. The order of every sum is the same,
+   so that the results are equal to the last bit. */
 
 #include "strings.h"
 
@@ -92,7 +92,7 @@ static int64_t fill_skeleton(const uint32_t *text, int64_t size, uint32_t *skele
     return length;
 }
 
-/* The share that a string's length counts inside a longer one; 0 where it does not stand there. */
+/* The weighted share of a string in a longer one that contains it; 0 if it does not. */
 static double inside_share(const Query *query, const uint32_t *shorter, int64_t size, const uint32_t *longer,
                            int64_t longer_size)
 {

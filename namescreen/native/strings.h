@@ -1,4 +1,4 @@
-/* Strings of a register and how alike they look. What string_similarity.c and string_search.c share. */
+/* Strings of a register and their similarity in appearance: declarations of string_similarity.c and string_search.c. */
 
 #ifndef NAMESCREEN_STRINGS_H
 #define NAMESCREEN_STRINGS_H
@@ -27,7 +27,7 @@ typedef struct {
     int64_t size, skeleton_size;
     uint64_t signature, skeleton_signature, first, skeleton_first;
     double order, prefix_bonus, shape_only, inside, inside_start, inside_elsewhere, different;
-    const double *gap; /* what is left of a gap after 0 to PREFIX shared first letters */
+    const double *gap; /* the factor on a gap after 0 to PREFIX shared first letters */
 } Query;
 
 /* _Arrays in strings.py: the strings in order of their length. */

@@ -1,4 +1,4 @@
-"""Draw wordlists/associations.tsv: which words are met together in the definitions of WordNet 3.0.
+"""Build wordlists/associations.tsv: which words are met together in the definitions of WordNet 3.0.
 
     NLTK_DATA=FOLDER python wordlists/build/associations.py [--to FOLDER]
 

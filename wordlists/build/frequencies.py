@@ -1,4 +1,4 @@
-"""Draw word frequencies from the wordfreq package into wordlists/frequency/LANGUAGE.tsv.
+"""Build word frequencies from the wordfreq package into wordlists/frequency/LANGUAGE.tsv.
 
     python wordlists/build/frequencies.py [--to FOLDER] [LANGUAGE ...]
 

@@ -1,4 +1,4 @@
-"""Draw what is known of goods beside their words: which classes are claimed together, and broader terms of the trade.
+"""Build tables on goods: which classes are claimed together, and broader terms of the trade.
 
 python wordlists/build/goods_relations.py [--records FOLDER] [--to FOLDER]
 

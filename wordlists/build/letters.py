@@ -1,4 +1,4 @@
-"""Draw the letter patterns of each language, wordlists/letters/LANGUAGE.tsv, from the wordfreq package.
+"""Build the letter patterns of each language, wordlists/letters/LANGUAGE.tsv, from the wordfreq package.
 
     python wordlists/build/letters.py [--to FOLDER] [LANGUAGE ...]
 

@@ -1,4 +1,4 @@
-"""Draw the tables of ideas for names from the lists in wordlists/curated/, which we wrote ourselves.
+"""Build the tables of ideas for names from the lists in wordlists/curated/, which we wrote ourselves.
 
 python wordlists/build/naming_ideas.py [--to FOLDER]
 

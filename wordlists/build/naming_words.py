@@ -1,4 +1,4 @@
-"""Draw the tables of name-making from the lists in wordlists/curated/, which we wrote ourselves.
+"""Build the tables of name-making from the lists in wordlists/curated/, which we wrote ourselves.
 
 python wordlists/build/naming_words.py [--to FOLDER]
 

@@ -1,4 +1,4 @@
-"""Draw wordlists/places.tsv: a word or words -> KIND|PLACE, for places that WordNet lacks or takes for something else.
+"""Build wordlists/places.tsv: a word or words -> KIND|PLACE, for places that WordNet lacks or takes for something else.
 
 python wordlists/build/places.py [--to FOLDER]
 

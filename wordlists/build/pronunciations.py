@@ -1,4 +1,4 @@
-"""Draw wordlists/pronunciations.tsv from the CMU Pronouncing Dictionary.
+"""Build wordlists/pronunciations.tsv from the CMU Pronouncing Dictionary.
 
     python wordlists/build/pronunciations.py
 

@@ -1,4 +1,4 @@
-"""Draw the index of unlucky words, wordlists/unlucky.tsv, from the hand-written tables
+"""Build the index of unlucky words, wordlists/unlucky.tsv, from the hand-written tables
 wordlists/unlucky/*.tsv.
 
     python wordlists/build/unlucky.py [--to FOLDER]

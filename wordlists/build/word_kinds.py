@@ -1,4 +1,4 @@
-"""Draw wordlists/word_kinds.tsv: word -> the kinds of word it is, as KIND or KIND:RANK, comma-separated;
+"""Build wordlists/word_kinds.tsv: word -> the kinds of word it is, as KIND or KIND:RANK, comma-separated;
 and *KIND -> the words of a small closed kind.
 
     python wordlists/build/word_kinds.py [--to FOLDER]

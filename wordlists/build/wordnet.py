@@ -1,4 +1,4 @@
-r"""Draw WordNet 3.0, read through NLTK, into wordlists/wordnet-{words,senses,exceptions}.tsv; no glosses.
+r"""Build the tables of WordNet 3.0, read through NLTK, wordlists/wordnet-{words,senses,exceptions}.tsv; no glosses.
 
     NLTK_DATA=FOLDER python wordlists/build/wordnet.py [--to FOLDER]
 
