@@ -160,7 +160,7 @@ def related_words(word: str) -> dict[str, float]:
 class WordFacts(NamedTuple):
     """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
     `has_senses`, has `base_forms`, `is_known` and is a surname; its row in the embedding (-1: none) and the form that
-    definitions use; its `meaning_keys`; and its `english_choices`."""
+    definitions use; its `meaning_keys`; and its `english_choices` in all their `spellings`."""
 
     has_senses: bool
     has_base_forms: bool
@@ -182,7 +182,7 @@ def word_facts(word: str) -> WordFacts:
         row_of(word, lexicon().bases),
         form_defined(word),
         meaning_keys(word),
-        tuple(english_choices(word)),
+        tuple(dict.fromkeys(spelled for choice in english_choices(word) for spelled in spellings(choice))),
     )
 
 

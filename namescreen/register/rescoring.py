@@ -13,7 +13,7 @@ import numpy as np
 from rapidfuzz.distance import Levenshtein
 from rapidfuzz.process import cdist
 
-from ..closeness import features, goods_words, many
+from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
 from ..closeness.name_similarity import JUDGED_FROM, plain_words, says_something
 from ..closeness.vocabulary import (
@@ -24,6 +24,7 @@ from ..closeness.vocabulary import (
     english_readings,
     has_senses,
     is_known,
+    spellings,
     word_facts,
 )
 from ..closeness.weights import word_weight
@@ -87,14 +88,27 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
     overall = compared.scores(name).overall.round(DECIMALS)
     marks = index.name_marks
     order = np.lexsort((marks.values[marks.start[places]], -overall))[: wanted.top]
-    order = order[(overall[order] > 0) & (overall[order] >= wanted.least)]
     found = list(map(Found, places[order].tolist(), overall[order].tolist()))
-    if wanted.goods is None or not found:
-        return found
+    if wanted.goods is not None and found:
+        goods = goods_words(wanted.goods)
+        weigh = (lambda word: word_weight(word, goods)) if goods else None
+        scores = compared.scores(features(wanted.name, goods), order, weigh).each()
+        found = [one._replace(scores=each) for one, each in zip(found, scores, strict=True)]
+    for at, chosen in enumerate(order.tolist()):
+        if compared.in_other_spellings(chosen):
+            found[at] = _scored_alone(index, name, found[at], wanted)
+    found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
+    return sorted(found, key=lambda one: -one.overall)
+
+
+def _scored_alone(index: Index, name: Features, found: Found, wanted: Wanted) -> Found:
+    """A name of the index scored as any two names are."""
+    text = " ".join(map(index.word, index.row_words.one(int(index.name_rows[found.place])).tolist()))
+    overall = round(score(name, features(text)).overall, DECIMALS)
+    if wanted.goods is None:
+        return found._replace(overall=overall)
     goods = goods_words(wanted.goods)
-    weigh = (lambda word: word_weight(word, goods)) if goods else None
-    scores = compared.scores(features(wanted.name, goods), order, weigh)
-    return [one._replace(scores=each) for one, each in zip(found, scores.each(), strict=True)]
+    return Found(found.place, overall, score(features(wanted.name, goods), features(text, goods)))
 
 
 class Compared:
@@ -138,12 +152,17 @@ class Compared:
                 weight[at] = weigh(self.index.word(int(self._words[at])))
         parts = many.parts_by_words(name.segmentations, self._arrays, written, weight, self._length)
         own = self._name.name.words
-        for said in english_readings(own):
-            parts = self._translated(parts, plain_words(said), first, np.arange(len(every)))
+        if english_readings(own):
+            known = (self.index.flags[self._words] & IS_KNOWN) > 0
+            rows = _whole_or_known(written, known)
+            for said in {way: None for reading in english_readings(own) for way in spellings(reading)}:
+                parts = self._translated(parts, plain_words(said), rows, np.arange(len(every)))
         place = np.full(len(self.places), -1)
         place[every] = np.arange(len(every))
         foreign = (place[self._foreign] >= 0).nonzero()[0]
-        parts = self._translated(parts, plain_words(own), _taken(self._said, foreign), place[self._foreign[foreign]])
+        said_rows = _taken(self._said, foreign)
+        for way in spellings(own):
+            parts = self._translated(parts, plain_words(way), said_rows, place[self._foreign[foreign]])
         telling = (self._length > 2) & (self.index.known[self._words] > 0)
         says = np.logical_or.reduceat(np.logical_and.reduceat(telling[written.words], written.start), written.first)
         says |= np.logical_or.reduceat(telling[first.words], first.start)
@@ -172,7 +191,7 @@ class Compared:
         for name in np.logical_or.reduceat(foreign, written.start).nonzero()[0].tolist():
             words = written.words[ends[name] : ends[name + 1]].tolist()
             if len(words) == 1:
-                said = index.english(words[0])[:MOST_READINGS]
+                said = index.english(words[0])
             else:
                 ways = islice(product(*([*index.english(word), (word,)] for word in words)), MOST_READINGS)
                 said = list(map(tuple, map(chain.from_iterable, ways)))
@@ -201,6 +220,18 @@ class Compared:
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)
         return found
+
+    def in_other_spellings(self, chosen: int) -> bool:
+        """Whether a name, or what it is in English, has `spellings` across its words: those are not compared here."""
+        index = self.index
+        words = index.row_words.one(int(index.name_rows[self.places[chosen]])).tolist()
+        if len(words) == 1:
+            return False
+        ways = islice(product(*([*index.english(word), (word,)] for word in words)), MOST_READINGS)
+        readings = {tuple(map(index.word, chain.from_iterable(way))) for way in ways}
+        if not english_readings(self._name.name.words):
+            readings.discard(tuple(map(index.word, words)))
+        return any(len(spellings(reading)) > 1 for reading in readings)
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.vocabulary.meaning` of a word and every word that is compared."""
@@ -256,6 +287,14 @@ def _rows(rows: many.Rows, chosen: Places) -> many.Rows:
     start = np.append(rows.start, len(rows.words))
     words, ends = stretches(rows.start[chosen], start[chosen + 1] - rows.start[chosen])
     return many.Rows(rows.words[words], ends[:-1], np.arange(len(chosen)))
+
+
+def _whole_or_known(rows: many.Rows, known: NDArray[np.bool_]) -> many.Rows:
+    """The first row of each name, as it is written, and those all of whose words are known."""
+    keep = np.logical_and.reduceat(known[rows.words], rows.start)
+    keep[rows.first] = True
+    before = np.cumsum(keep) - keep
+    return _rows(rows, keep.nonzero()[0])._replace(first=before[rows.first])
 
 
 def _taken(rows: many.Rows, names: Places) -> many.Rows:
