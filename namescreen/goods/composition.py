@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..lexicon import kinds, lexicon, name_rank
-from .description import has_form_of_surname, is_surname
+from .description import PROVIDER, has_form_of_surname, is_surname
 from .evidence import Judged
 from .phrases import base_form, items
 from .places import place_of
@@ -24,7 +24,7 @@ IN_THE_GOODS = 0.9
 ANYONES = frozenset(("generic head", "laudatory", "people", "company form"))
 FREQUENT = 15000
 """Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
-IMAGES = frozenset(("noun.animal", "noun.plant", "noun.object", "noun.phenomenon"))
+IMAGES = frozenset(("noun.animal", "noun.plant", "noun.object", "noun.phenomenon", "noun.person"))
 """WordNet's fields of words that are imagery where they have no tie to the goods (otter gloves); words of other fields
 often describe in a way that no dictionary tells (allergy wipes)."""
 
@@ -105,7 +105,7 @@ def _is_coined_own(one: Judged) -> bool:
 def _is_image(one: Judged) -> bool:
     """A word that only gives a picture: an animal, a plant, a natural thing, a place where nobody makes anything."""
     meant = one.meaning.english if one.meaning else one.word
-    if _weighs(one) >= NO_TIE or kinds(meant) & {"quality", "colour", "number", "taste", "people", "laudatory"}:
+    if _weighs(one) >= PROVIDER or kinds(meant) & {"quality", "colour", "number", "taste", "people", "laudatory"}:
         return False
     place = place_of(meant)
     senses = lexicon().senses(meant, labelled=False)

@@ -14,7 +14,8 @@ from functools import lru_cache
 from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
 from ..tables import open_table
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
-from .phrases import base_form
+from .groups import is_listed, ties
+from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 
 __all__ = [
@@ -42,6 +43,7 @@ LEAST_SURNAME = 7
 WELL_KNOWN = 500
 INGREDIENT = 0.55
 PHRASE = 0.75
+SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
@@ -97,7 +99,7 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
         around = context(goods)
-        found += [_near(word, around), _kind_of(word, around), _ingredient(word, around)]
+        found += [_near(word, around), _kind_of(word, around), _ingredient(word, around), _of_group(word, goods)]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)} (TMEP 1210)"))
     return _strongest(found)
@@ -182,6 +184,19 @@ def _in_phrase(word: str, around: Context) -> Evidence:
     return NOTHING
 
 
+def _of_group(word: str, goods: str) -> Evidence:
+    """The word names goods that serve the same purpose, or that makers and shops of these goods sell."""
+    as_goods = Item(word, base_form(word))
+    if not is_listed(as_goods):
+        return NOTHING
+    found = [tied for item in items(goods) if (tied := ties(as_goods, item))]
+    if any(tied["one group"] for tied in found):
+        return Evidence(SAME_GROUP, "names goods for the same purpose")
+    if any(tied["one market"] for tied in found):
+        return Evidence(SAME_MARKET, "names goods of the same trade")
+    return NOTHING
+
+
 def _ingredient(word: str, around: Context) -> Evidence:
     """On food and drink, the name of a food is read as what is in it, or what it tastes of."""
     if around.food:
@@ -239,7 +254,7 @@ def _is_made(sense: Sense) -> bool:
 
 def has_form_of_surname(word: str) -> bool:
     """Whether `word` is built like a surname of some language (TMEP 1211.01(a)(vi): structure and pronunciation)."""
-    return len(word) >= LEAST_SURNAME and word.endswith(SURNAME_ENDINGS)
+    return len(word) >= LEAST_SURNAME and (word.endswith(SURNAME_ENDINGS) or word.startswith("mc"))
 
 
 @lru_cache(maxsize=1 << 13)
@@ -248,7 +263,7 @@ def is_surname(word: str) -> bool:
     rank = name_rank(word)
     if rank is None:
         return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
-    if kinds(word) & {"place", "given name"} or place_of(word) is not None:
+    if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
         return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not _is_proper(sense, word)]
     forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it

@@ -199,6 +199,7 @@ def _distinctiveness(
     name: str, goods: str, asked: tuple[str, ...] | None, markets: tuple[str, ...] | None, classes: tuple[int, ...]
 ) -> Distinctiveness | NotChecked:
     plain = read(name, goods, {}, surnames=False)
+    signs = protected_signs(name, goods, classes=classes, markets=markets)
     if plain and all(one.coined and not one.word.isascii() for one in plain):
         return NotChecked("distinctiveness", "the words of this script are not known here")
     held, missing = (COMMON, ()) if asked is None else known_languages(asked)
@@ -207,18 +208,17 @@ def _distinctiveness(
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
-    findings = sorted(
-        (_finding(language, name, goods, judged, plain) for language, judged in readings.items()),
-        key=lambda one: (one.score, one.language != "en", one.language),
+    findings = _worst_first(
+        [_finding(language, name, goods, judged, plain, signs) for language, judged in readings.items()],
+        misspelt=any("sounds like" in one.evidence.why for one in plain),
     )
     worst = findings[0]
     judged = readings[worst.language]
     kinds_found = _kinds_of(plain, judged)
-    signs = protected_signs(name, goods, classes=classes, markets=markets)
     claims = any(one.kind == "cure and illness" for one in signs)
     if claims and CATEGORIES.index(worst.category) > 1:
         worst = replace(worst, category="descriptive", score=min(worst.score, CLAIM_SCORE))
-    geographic = _is_geographic(judged)
+    geographic = _is_geographic(judged, signs)
     by_law = tuple(_by_law(law, name, goods, worst, kinds_found, geographic=geographic) for law in laws_of(markets))
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     return Distinctiveness(
@@ -235,6 +235,13 @@ def _distinctiveness(
         by_law,
         signs,
     )
+
+
+def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:
+    """The findings in order. A `misspelt` English word is no plainer than the word of another language that it is."""
+    meant = min((one.score for one in findings if one.meaning), default=0.0)
+    told = [replace(one, score=max(one.score, meant)) if misspelt and not one.meaning else one for one in findings]
+    return sorted(told, key=lambda one: (one.score, misspelt and not one.meaning, one.language != "en", one.language))
 
 
 def _reasons(
@@ -274,17 +281,27 @@ def _category(chances: tuple[float, ...], line: float = 0.5) -> str:
     return CATEGORIES[max(side, key=chances.__getitem__)]
 
 
-def _is_geographic(judged: tuple[Judged, ...]) -> bool:
-    """Whether a name says where goods come from, and nothing else that could identify a maker."""
+def _is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) -> bool:
+    """Whether a name says where goods come from, or holds a name of origin, and nothing else that could identify a
+    maker; a word that is kept for someone (Olympic) says something else."""
+    serious = [(one.kind == "origin", set(one.sign.split())) for one in signs if one.serious]
     parts = composition(judged)
-    if parts.shared or not parts.places:
+    words = {part for one in parts.carrying for part in one.word.split()}
+    if any(origin and words <= sign for origin, sign in serious):
+        return True
+    if parts.shared or not parts.places or any(not origin and words & sign for origin, sign in serious):
         return False
     rest = " ".join(one.word for one in parts.rest)
     return parts.says_place_and_goods or inherent(chances(values(parts.rest, rest))) <= 0.5
 
 
 def _finding(
-    language: str, name: str, goods: str, judged: tuple[Judged, ...], plain: tuple[Judged, ...]
+    language: str,
+    name: str,
+    goods: str,
+    judged: tuple[Judged, ...],
+    plain: tuple[Judged, ...],
+    signs: tuple[ProtectedSign, ...],
 ) -> LanguageFinding:
     """How readers of one language take the name: as translated as far as that is sure, and else as it stands."""
     found = _chances(name, judged)
@@ -298,7 +315,9 @@ def _finding(
     category, points = _category(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
     if names_goods(judged, goods):
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
-    elif _is_geographic(judged) and category not in CATEGORIES[:2]:
+    elif category == "generic" and not any(one.evidence.names_goods for one in judged):
+        category = "descriptive"  # only a name of the goods is generic
+    elif _is_geographic(judged, signs) and category not in CATEGORIES[:2]:
         category, points = "descriptive", min(points, BARRED_SCORE)
     return LanguageFinding(
         language,

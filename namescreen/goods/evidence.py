@@ -111,9 +111,10 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
 
     C-THRU says "see through", BED & BREAKFAST is one entry. Words of `meanings` are judged by what they mean. Without
     `surnames` being a surname counts for nothing, as where such names are registrable."""
-    plain = plain_words(name)
+    plain = _with_prefix(plain_words(name))
     personal = surnames and bool(_PERSONAL.search(name))
-    said = [way for way in parse(name).spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
+    spoken = parse(name).spoken if plain == plain_words(name) else ()
+    said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
     best: tuple[Judged, ...] = ()
     named = _entries(plain, goods, only_names=True)
     for words in (named, *(_entries(way, goods) for way in (plain, *said))):
@@ -124,6 +125,17 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
     return best
+
+
+def _with_prefix(words: tuple[str, ...]) -> tuple[str, ...]:
+    """`words` with Mc, Mac and O' joined to the surname that they begin: McTavish is one word."""
+    joined: list[str] = []
+    for word in words:
+        if joined and joined[-1] in ("mc", "mac", "o") and len(word) >= 4:
+            joined[-1] += word
+        else:
+            joined.append(word)
+    return tuple(joined)
 
 
 def values(judged: tuple[Judged, ...], name: str) -> dict[str, float]:
@@ -166,7 +178,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
     term = term_for(word, goods)
     if term is not None and term.weight:
-        found.append(Evidence(term.weight, f"{term.what} (from memory)"))
+        found.append(Evidence(term.weight, f"{term.what} (from memory)", term.names_goods))
     heard = NOTHING if of_trade or term else heard_as(word, goods)
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)

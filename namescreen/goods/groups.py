@@ -13,7 +13,7 @@ from .context import leading_senses
 from .phrases import Item
 from .trade_words import goods_of
 
-__all__ = ["groups_of", "ties"]
+__all__ = ["groups_of", "is_listed", "ties"]
 
 OF_MANY_KINDS = frozenset(
     "machine case light stand holder cover tool game set service bottle shop course class".split()
@@ -35,6 +35,11 @@ def groups_of(item: Item) -> frozenset[str]:
     names += [area for name in names for area in goods_of(name)[:1]]
     found = next((frozenset(row.split(";")) for name in names if (row := table.get(name))), None)
     return _by_broader_term(item.head) if found is None else found
+
+
+def is_listed(item: Item) -> bool:
+    """Whether a list of groups holds the very name of an item."""
+    return " ".join((*item.modifiers, item.head)) in open_table("goods_groups.tsv")
 
 
 def _by_broader_term(word: str) -> frozenset[str]:

@@ -26,10 +26,11 @@ SAME_CLASS = 0.55
 @dataclass(frozen=True, slots=True)
 class TradeTerm:
     """A term of a trade as told of goods: `weight`, 0 to 1, how plainly it describes them (0: nothing ties it to them),
-    and `what` it is (a chilli pepper)."""
+    `what` it is (a chilli pepper), and whether it is a very name of such goods."""
 
     weight: float
     what: str
+    names_goods: bool = False
 
 
 def is_term(words: str) -> bool:
@@ -49,10 +50,10 @@ def goods_of(words: str) -> tuple[str, ...]:
     return _area(first[0])[1] if first else ()
 
 
-def _area(number: str) -> tuple[set[int], tuple[str, ...], str]:
+def _area(number: str) -> tuple[list[int], tuple[str, ...], str]:
     """The classes, the goods and what the terms are, of one area."""
     classes, named, what = (open_table("trade_words.tsv").get(f"*{number}") or "||").split("|")
-    return {int(one) for one in classes.split()}, tuple(named.split(",")), what
+    return [int(one) for one in classes.split()], tuple(named.split(",")), what
 
 
 @lru_cache(maxsize=1 << 14)
@@ -64,10 +65,12 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     told = []
     for number in (open_table("trade_words.tsv").get(words) or "").split():
         classes, named, what = _area(number)
-        weight = _weight(named, classes, goods)
+        first = classes[0]
+        weight = _weight(named, set(classes), goods)
         if ordinary:
             weight = 0.0 if weight <= SAME_CLASS else weight * ORDINARY
-        told.append(TradeTerm(weight, what))
+        kind = weight == NAMED and not ordinary and first in context(goods).classes[:1]
+        told.append(TradeTerm(weight, what, kind))
     return max(told, key=lambda one: one.weight)
 
 

@@ -47,3 +47,31 @@ def test_a_surname_is_no_bar_in_the_union() -> None:
     assert isinstance(found, Distinctiveness)
     assert found.called == "arbitrary"
     assert "Nichols" in found.reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "markets", "called"),
+    [
+        ("Texas Tornado", "hot sauce", "US", "arbitrary"),
+        ("Pure Organic Honey", "honey", "US", "descriptive"),
+        ("Pacific", "surfboards", "US", "arbitrary"),
+        ("Savile Row", "suits", "GB", "geographic"),
+        ("Espelette", "hot sauce", "FR", "geographic"),
+        ("Olympic", "kites", "US", "arbitrary"),
+        ("Anderson", "furniture", "US", "surname"),
+        ("McTavish", "whisky", "US", "surname"),
+        ("Nakamura", "knives", "US", "surname"),
+        ("Cashmere", "sweaters", "US", "descriptive"),
+        ("Donut", "bakery products", "US", "descriptive"),
+        ("Pedal", "bicycles", "US", "descriptive"),
+        ("Bastard Sauce", "hot sauce", "US", "arbitrary"),
+        ("Rose", "soap", "US", "descriptive"),
+        ("Velo", "bicycles", "FR", "generic"),
+    ],
+)
+def test_names_of_a_second_trial(name: str, goods: str, markets: str, called: str) -> None:
+    """Names whose kinds went wrong in a trial and were mended: an English word is not read in another language of
+    its market unless that tells of the goods, a name kept for someone is no place, a part is not the name."""
+    found = distinctiveness(name, goods, markets=markets.split())
+    assert isinstance(found, Distinctiveness)
+    assert found.called == called

@@ -24,7 +24,7 @@ HERE = Path(__file__).resolve().parent.parent
 KNOWN = ((500_000, 2.0), (50_000, 2.3), (15_000, 2.8))
 """How often (Zipf) texts must name a town of at least so many people; obscure places count for little (TMEP
 1210.04(c)). Ours."""
-SURNAME = 3000
+SURNAME = 30_000
 """A surname up to this rank is read as one, sooner than as a town that a dictionary leaves out."""
 LARGE = 200_000
 """People from which a name of several words counts: of smaller towns they say something else first (Apple Valley)."""
