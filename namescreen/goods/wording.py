@@ -23,6 +23,8 @@ LEAST_SURE, SURE = 0.45, 0.75
 """How reliable a translation must be in the language of the list, and to take a word for a foreign one: as for a word
 of a name in a language that is asked for, and in one that is not."""
 GUESSED = frozenset(("compound", "spelling"))
+COMPOUND = 0.7
+"""How reliable a compound must be: both of its parts are known then, in one language."""
 GUESS = 0.6
 """The weight of a guess towards the language: parts and spellings match by chance in other languages."""
 IN_USE = 3.8
@@ -209,7 +211,7 @@ def _language_of(words: tuple[tuple[str, str], ...]) -> str:
             continue
         small = _SMALL.get(code, {})
         read = (_best(word, code) for word in evident if word not in small)
-        found = [one for one in read if one and (one.score >= SURE or one.source not in GUESSED)]
+        found = [one for one in read if one and (one.score >= SURE or one.source not in GUESSED or _is_compound(one))]
         if not found:
             continue
         value = sum(one.score * (GUESS if one.source in GUESSED else 1.0) for one in found)
@@ -217,6 +219,10 @@ def _language_of(words: tuple[tuple[str, str], ...]) -> str:
         if value > most:
             best, most = code, value
     return best
+
+
+def _is_compound(found: Translation) -> bool:
+    return found.source == "compound" and found.score >= COMPOUND
 
 
 @lru_cache(maxsize=1 << 14)
