@@ -122,13 +122,11 @@ def brainstorm(
     """
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of
-    from namescreen.generation.senses import meaning_found
+    from namescreen.generation.senses import doubt
 
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
-    for concept_word in settled.concepts:
-        if not meaning_found(concept_word):
-            wanted = " ".join(concept_word.senses)
-            say(f"No meaning of {concept_word.word!r} fits {wanted!r}: all are used. --ideas lists them.")
+    for doubted in filter(None, map(doubt, settled.concepts)):
+        say(doubted)
     if ideas:
         show_ideas(settled, limit, form)
         return

@@ -16,7 +16,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.senses import chosen_senses, usable_words
+from namescreen.generation.senses import chosen_senses, doubt, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
@@ -144,8 +144,9 @@ class Desk:
         elif word == "undo":
             self._undo()
         elif word == "list":
-            kept = "\n".join(f"  {name}  {how}" for name, how in self.session.kept.items())
-            self.write(kept or "  Nothing yet. `keep 3` puts name 3 on it.")
+            kept = [f"  {name}  {how}" for name, how in self.session.kept.items()]
+            kept += [f"  {name}  in {self.shortlist_file} already" for name in self._others()]
+            self.write("\n".join(kept) or "  Nothing yet. `keep 3` puts name 3 on it.")
         elif word == "taste":
             self.write("\n".join(taste_lines(self.session)))
         elif word == "save":
@@ -163,11 +164,16 @@ class Desk:
             return
         steps = [Step.about(kind, one) for one in chosen]
         self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
-        total = len({fold(name) for name in (*self.session.kept, *_names_in(self.shortlist_file)[1])})
+        total = len(self.session.kept) + len(self._others())
         self.write(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
         self.stream = None
         if kind in ("more", "less"):
             self.next_page()
+
+    def _others(self) -> list[str]:
+        """The names in the shortlist file that are no doing of this session's."""
+        own = {fold(name) for name in (*self.session.kept, *self.session.saved)}
+        return [name for name in dict.fromkeys(_names_in(self.shortlist_file)[1]) if fold(name) not in own]
 
     def _chosen(self, rest: str) -> list[Candidate | Step] | str:
         """The names that a line means: numbers and ranges of the page, and names in words, parted by commas. The first
@@ -193,8 +199,9 @@ class Desk:
             self.write(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
         self._step(step)
-        if word == "add" and not any(map(lexicon().known, usable_words(step.text))):
-            self.write(f"{step.text!r} is no word known here: it brings nothing else to mind. `undo` takes it back.")
+        doubted = doubt(Concept(step.text, step.senses)) if word == "add" else ""
+        if doubted:
+            self.write(f"{doubted.replace('--ideas', f'`senses {step.text}`')} `undo` takes it back.")
         self.stream = None
         self.next_page()
 
@@ -205,7 +212,8 @@ class Desk:
         names = ", ".join(step.text for step in last)
         self.write(f"Taken back: {last[0].kind} {names}." if last else "There is nothing to take back.")
         if last and last[0].kind not in ("keep", "unkeep", "drop"):
-            self.next_page()
+            self.at = max(0, self.at - 1)  # back to the page on which the step was made
+            self._show_page()
 
     def _back(self) -> None:
         if self.at < 1:
@@ -288,7 +296,9 @@ class Desk:
             return
         if own:
             self._step(*(Step("saved", name) for name in kept if name not in self.session.saved))
-        self.write(f"{plural(len(kept), 'name')} kept, in {path}.")
+        others = len(self._others()) if own else 0
+        beside = f", beside {plural(others, 'name')} that stood there" if others else ""
+        self.write(f"{plural(len(kept), 'name')} kept, in {path}{beside}.")
 
     def _unfit(self, path: Path) -> Problem | None:
         """Why the shortlist may not be written to `path`; a list that the brief names as its own may be added to."""

@@ -9,7 +9,7 @@ from ..lexicon import Sense, association, lexicon
 from ..tables import open_table
 from ..text import fold, tokenize
 
-__all__ = ["chosen_senses", "guide_words", "meaning_found", "unfit", "usable_words"]
+__all__ = ["chosen_senses", "doubt", "guide_words", "meaning_found", "unfit", "usable_words"]
 
 
 _HIGHEST, _STEP = 9, 0.07
@@ -31,6 +31,17 @@ def meaning_found(concept: Concept) -> bool:
     return not concept.senses or any(_fit(sense, concept) >= 0.3 for sense in lexicon().senses(fold(concept.word)))
 
 
+def doubt(concept: Concept) -> str:
+    """What a maker should know of a concept before names are made from it: that its word is not known here, or that no
+    meaning of it fits the one wanted. Empty if all is well."""
+    if not any(map(lexicon().known, usable_words(concept.word))):
+        return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
+    if meaning_found(concept):
+        return ""
+    wanted = " ".join(concept.senses)
+    return f"No meaning of {concept.word!r} fits {wanted!r}, so all are used. --ideas lists them."
+
+
 def _fit(sense: Sense, concept: Concept) -> float:
     wanted = {word for meaning in concept.senses for word in fold(meaning).replace(",", " ").split()}
     return max((_points_at(sense, word) for word in wanted), default=0.0)
@@ -44,7 +55,8 @@ def _points_at(sense: Sense, wanted: str) -> float:
     around = [fold(word) for one in beside for word in book.entry(one).words]
     if wanted in around:
         return 1.0 - _STEP
-    above, height = book.related_ids(sense.id, "@", "@i"), 1
+    # a part is of the kind that its whole is: a tail is an animal's
+    above, height = book.related_ids(sense.id, "@", "@i", "#p"), 1
     while above and height < _HIGHEST:
         height += 1
         above = list(dict.fromkeys(other for one in above for other in book.related_ids(one, "@", "@i")))

@@ -20,9 +20,9 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 13, "pair": 1.3, "pair joined": 1.3, "changed": 1.2, "figure": 1.2, "affix": 0.6, "foreign": 0.6}
+_SHARE = {"found": 16, "pair": 1.0, "pair joined": 1.2, "changed": 1.2, "figure": 1.0, "affix": 0.6, "foreign": 0.6}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-_SELDOM = {"affix": 0.2, "foreign": 0.04, "changed": 0.04, "pair": 0.02, "pair joined": 0.03, "figure": 0.04}
+_SELDOM = {"affix": 0.2, "foreign": 0.04, "changed": 0.04, "pair": 0.03, "pair joined": 0.03, "figure": 0.06}
 """The penalty for even the first name of a construction that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.2  # what a whole page about one term of the brief costs

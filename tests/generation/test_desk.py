@@ -189,3 +189,30 @@ def test_whatever_is_typed_the_session_can_be_taken_up_again(lines: list[str], t
             one.say(line)
     again = Sitting(tmp_path, brief, read_journal(one.session))
     assert len(again.names) in (0, PAGE)
+
+
+def test_undoing_an_added_concept_shows_the_page_before_it_again(sit: Sit) -> None:
+    one = sit()
+    before = one.names
+    one.say("add tea")
+    assert one.names != before
+    one.say("undo")
+    assert one.names == before
+    one.say("next")
+    assert not set(one.names) & set(before)
+
+
+def test_names_that_stood_in_the_shortlist_are_counted_and_listed_apart(sit: Sit) -> None:
+    one = sit()
+    one.shortlist.write_text("# Shortlist: one name a line; lines with # are remarks.\nOldname\n", "utf-8")
+    assert "On the shortlist: 2." in one.say("keep 1")
+    assert "Oldname" in one.say("list")
+    assert "1 name kept" in one.say("save")
+    assert "On the shortlist: 1." in one.say("unkeep 1")
+
+
+def test_a_meaning_that_no_sense_has_is_told(sit: Sit) -> None:
+    one = sit()
+    answer = one.say("add seal=dragon")
+    assert "dragon" in answer
+    assert "senses seal" in answer

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from namescreen.brief import Brief, Concept
 from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.ideas import Idea, ideas_of
-from namescreen.generation.senses import chosen_senses, meaning_found, unfit
+from namescreen.generation.senses import chosen_senses, doubt, meaning_found, unfit
 from namescreen.generation.vocabulary import are_rivals, word
 from namescreen.lexicon import lexicon, zipf
 
@@ -54,6 +54,18 @@ def test_everyday_words_choose_a_sense(concept: str, everyday: str, domain: str)
     chosen = chosen_senses(Concept(concept, (everyday,)))
     assert chosen[0].domain == domain
     assert len(chosen) < len(lexicon().senses(concept))
+
+
+def test_what_is_doubtful_of_a_concept_is_told_with_what_to_do() -> None:
+    assert "Add a common word" in doubt(Concept("zorgle"))
+    assert "all are used" in doubt(Concept("spring", ("dragon",)))
+    assert doubt(Concept("spring", ("season",))) == ""
+    assert doubt(Concept("spring")) == ""
+
+
+def test_a_part_of_an_animal_is_chosen_by_that_word() -> None:
+    # WordNet 3.0: a tail is a part of vertebrates; the other noun senses are of people, coins, aircraft and ends
+    assert [sense.domain for sense in chosen_senses(Concept("tail", ("animal",)))] == ["noun.animal"]
 
 
 def test_a_sense_that_fits_nothing_leaves_all_and_is_noticed() -> None:
