@@ -8,12 +8,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..lexicon import kinds, lexicon, name_rank
-from .description import PROVIDER, has_form_of_surname, is_surname
+from .description import MATERIAL, PROVIDER, has_form_of_surname, is_surname
 from .evidence import Judged
 from .phrases import base_form, items
 from .places import place_of
+from .qualities import is_quality
 
-__all__ = ["Composition", "composition", "is_surname_alone", "names_goods"]
+__all__ = ["Composition", "composition", "is_surname_alone", "names_goods", "only_describes"]
 
 NO_TIE = 0.35
 """Evidence below this is no tie to the goods; ours, as the weights in `description`."""
@@ -83,6 +84,16 @@ def names_goods(judged: tuple[Judged, ...], goods: str) -> bool:
     said = tuple(base_form(word) for one in judged for word in one.stands_for.split())
     called = (item for item in items(goods) if not item.dealing)
     return any((*item.modifiers, item.head)[-len(said) :] == said for item in called)
+
+
+def only_describes(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
+    it does no more than describe (TMEP 1209.03(d))."""
+    if len(judged) == 1:
+        return judged[0].evidence.why == MATERIAL and " " not in judged[0].stands_for
+    qualities = [is_quality(one.stands_for) for one in judged]
+    tied = all(quality or _weighs(one) >= TIED for quality, one in zip(qualities, judged, strict=True))
+    return tied and any(qualities)
 
 
 def _is_name(one: Judged) -> bool:

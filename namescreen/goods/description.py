@@ -11,15 +11,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import Sense, associated, kinds, lexicon, name_rank, zipf
+from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
 from ..tables import open_table
 from .context import ASSOCIATED, Context, ancestors, context, leading_senses
 from .groups import is_listed, ties
 from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
+from .qualities import quality_like
 
 __all__ = [
-    "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly", "has_form_of_surname",
+    "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly", "has_form_of_surname",
     "is_surname", "is_trade_name",
 ]  # fmt: skip
 
@@ -42,6 +43,11 @@ SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", 
 LEAST_SURNAME = 7
 WELL_KNOWN = 500
 INGREDIENT = 0.55
+LIKE_A_QUALITY = 0.65
+MATERIALS = frozenset(("substance", "material"))
+MATERIAL = "a material that such goods are made of or hold (TMEP 1209.01(b))"
+THOUGHT_OF_WITH = 0.35
+"""Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
 PHRASE = 0.75
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9
@@ -115,9 +121,32 @@ def describe(word: str, goods: str) -> Evidence:
             _through(word, around),
             _associated(word, around),
             _in_phrase(word, around),
+            _quality(word),
+            _material(word, goods),
             Evidence(_tendency(word)),
         ]
     return _strongest(found)
+
+
+def _quality(word: str) -> Evidence:
+    """The word is a quality that the senses perceive, much like one that is listed."""
+    like = quality_like(word)
+    why = "a quality that many goods may have" if like == word else f'a quality, much like "{like}"'
+    return Evidence(LIKE_A_QUALITY, f"{why} (TMEP 1209.01(b))") if like else NOTHING
+
+
+def _material(word: str, goods: str) -> Evidence:
+    """The word is a material that is thought of with goods of this kind: wool with scarves, beeswax with balms."""
+    senses = [sense_id for sense_id, _ in leading_senses(base_form(word), 2)]
+    if not any(not MATERIALS.isdisjoint(_names_above(sense_id)) for sense_id in senses):
+        return NOTHING
+    named = {" ".join((*item.modifiers, item.head)) for item in items(goods)} | {item.head for item in items(goods)}
+    tied = max((association(base_form(word), one) or 0.0 for one in named), default=0.0)
+    return Evidence(INGREDIENT, MATERIAL) if tied >= THOUGHT_OF_WITH else NOTHING
+
+
+def _names_above(sense_id: str) -> frozenset[str]:
+    return frozenset(name for up in ancestors(sense_id) for name in lexicon().entry(up).words)
 
 
 def _from(word: str) -> str:

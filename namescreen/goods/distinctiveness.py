@@ -13,7 +13,7 @@ from typing import Any
 
 from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
-from .composition import composition, is_surname_alone, names_goods
+from .composition import composition, is_surname_alone, names_goods, only_describes
 from .continuum import CATEGORIES, chances, inherent, score
 from .evidence import Judged, is_acronym, read, values
 from .foreign import COMMON, known_languages, reading_in
@@ -317,7 +317,9 @@ def _finding(
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
     elif category == "generic" and not any(one.evidence.names_goods for one in judged):
         category = "descriptive"  # only a name of the goods is generic
-    elif _is_geographic(judged, signs) and category not in CATEGORIES[:2]:
+    elif (
+        _is_geographic(judged, signs) or (translated and only_describes(judged))
+    ) and category not in CATEGORIES[:2]:
         category, points = "descriptive", min(points, BARRED_SCORE)
     return LanguageFinding(
         language,

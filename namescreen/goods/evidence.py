@@ -20,6 +20,7 @@ from .context import context
 from .description import NOTHING, SURNAME, Evidence, describe, is_surname
 from .phrases import Item, base_form, items, plain_words
 from .places import is_settled_place, place_of
+from .qualities import quality_like
 from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
 from .words import is_trade_word
 
@@ -222,7 +223,12 @@ def _in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
     """Evidence that a dictionary gives, held back where the word does not bring the item as a whole to mind: skyline is
     related to line, and not to kite lines."""
     named = {_name(item) for item in items(goods)}
-    if not RELATED < evidence.weight < IN_THE_TEXT or kinds(word) or _most(word, named) >= BRINGS_TO_MIND:
+    if (
+        not RELATED < evidence.weight < IN_THE_TEXT
+        or kinds(word)
+        or quality_like(word)
+        or _most(word, named) >= BRINGS_TO_MIND
+    ):
         return evidence
     if any(association(word, one) is None for one in named):
         return evidence

@@ -48,3 +48,54 @@ def test_what_is_felt_or_seen_is_a_quality(word: str) -> None:
 @pytest.mark.parametrize("word", ["velvet", "alien", "silent", "otter", "lantern", "golden", "epic"])
 def test_pictures_are_no_qualities(word: str) -> None:
     assert not is_quality(word)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Zartes Haar", "shampoo; hair conditioner", "DE"),
+        ("Feine Bürste", "hair brushes", "DE"),
+        ("Geschmeidige Haut", "skin cream", "DE"),
+        ("Peau Lisse", "body lotion", "FR"),
+        ("Cire Naturelle", "candles", "FR"),
+        ("Piel Suave", "body lotion", "ES"),
+        ("Aceite Puro", "olive oil; cooking oil", "ES"),
+        ("Lana Morbida", "knitted scarves", "IT"),
+        ("Zachte Wol", "knitting yarn", "NL"),
+        ("Bijenwas", "furniture polish; wood wax", "NL"),
+        ("Mjuk Hud", "skin cream", "SE"),
+        ("Äkta Läder", "wallets; leather belts", "SE"),
+        ("Bienenwachs", BALM, "DE"),
+        ("Sanfte Pflege", BALM, "DE"),
+    ],
+)
+def test_a_quality_or_a_material_describes_in_any_language(name: str, goods: str, market: str) -> None:
+    """A name that is a quality and what has it, or a material of the goods, describes (EUTMR Article 7(1)(c), 7(2))."""
+    found = distinctiveness(name, goods, markets=[market])
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Roter Fuchs", "candles", "DE"),
+        ("Stille Brücke", "skin cream", "DE"),
+        ("Nordwind", "chocolate", "DE"),
+        ("Loup Bleu", "soap", "FR"),
+        ("Petit Phare", "herbal tea", "FR"),
+        ("Ancre Dorée", "hair brushes", "FR"),
+        ("Luna Verde", "wallets", "ES"),
+        ("Tres Puentes", "body lotion", "ES"),
+        ("Volpe Gentile", "knitted scarves", "IT"),
+        ("Gouden Anker", "skin cream", "NL"),
+        ("Zilveren Maan", "shampoo", "NL"),
+        ("Blå Räv", "furniture polish", "SE"),
+        ("Tyst Skog", "wallets", "SE"),
+        ("Velvet Lantern", BALM, "DE"),
+    ],
+)
+def test_a_picture_of_another_language_does_not(name: str, goods: str, market: str) -> None:
+    found = distinctiveness(name, goods, markets=[market])
+    assert isinstance(found, Distinctiveness)
+    assert found.category not in ("generic", "descriptive")
