@@ -20,8 +20,8 @@ from .places import is_settled_place, place_of
 from .qualities import quality_like
 
 __all__ = [
-    "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly", "has_form_of_surname",
-    "is_surname", "is_trade_name",
+    "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly",
+    "has_form_of_surname", "is_surname", "is_trade_name",
 ]  # fmt: skip
 
 KINDS = {
