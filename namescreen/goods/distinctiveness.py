@@ -317,9 +317,7 @@ def _finding(
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
     elif category == "generic" and not any(one.evidence.names_goods for one in judged):
         category = "descriptive"  # only a name of the goods is generic
-    elif (
-        _is_geographic(judged, signs) or (translated and only_describes(judged))
-    ) and category not in CATEGORIES[:2]:
+    elif (_is_geographic(judged, signs) or (translated and only_describes(judged))) and category not in CATEGORIES[:2]:
         category, points = "descriptive", min(points, BARRED_SCORE)
     return LanguageFinding(
         language,
