@@ -153,6 +153,7 @@ def _show_one(one: Screening, form: Format) -> None:
         gravest = max(one.close_marks, key=lambda mark: mark.concern)
         for reason in gravest.closeness.reasons:
             _say(f"{gravest.mark.text}: {reason}", form)
+        _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         _say(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)

@@ -29,9 +29,16 @@ class Calibration:
     @property
     def statement(self) -> str:
         """In words."""
+        return self._of("this close")
+
+    def statement_for(self, mark: str) -> str:
+        """In words, where several marks are told of."""
+        return self._of(f"as close as {mark}")
+
+    def _of(self, close: str) -> str:
         similar, low, high = (round(100 * value) for value in (self.similar, self.low, self.high))
         return (
-            f"Of decided pairs this close, for the same or close goods, about {similar} in 100 were held too alike "
+            f"Of decided pairs {close}, for the same or close goods, about {similar} in 100 were held too alike "
             f"({low} to {high}). That is about past cases, not about yours."
         )
 

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from rapidfuzz.distance import Levenshtein
 
+from ..lexicon import lexicon
+from ..plain_text import some
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
 from .features import Features, Word
 from .name_similarity import Scores
@@ -190,8 +192,15 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
         for match in theirs
         if word.letters != match.letters and (meaning(word.letters, match.letters) or 0) >= SAME_MEANING
     )
-    detail = f": {', '.join(similar)} say something alike" if similar else ""
-    return f"Meaning: {_band(scores.meaning)}{detail}."
+    opposite = dict.fromkeys(
+        f'"{word.letters}" and "{match.letters}"'
+        for word in ours
+        for match in theirs
+        if lexicon().are_opposite(word.letters, match.letters)
+    )
+    told = [f"{some(similar)} say something alike"] if similar else []
+    told += [f"{some(opposite)} are opposites, which share an idea and do not say the same"] if opposite else []
+    return f"Meaning: {_band(scores.meaning)}{': ' if told else ''}{'; '.join(told)}."
 
 
 def _about_strength(ours: Side, theirs: Side) -> str:

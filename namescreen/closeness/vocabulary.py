@@ -9,6 +9,7 @@ from typing import NamedTuple
 from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, thesaurus_similarity, zipf
 from ..lexicon.association import form_defined
 from ..lexicon.embedding import row_of
+from ..lexicon.translation import listed_translations
 from ..text import best_split, tokenize
 from .appearance import Numbers, positive_part
 
@@ -97,6 +98,26 @@ MOST_EQUIVALENTS = 6
 MOST_READINGS = 24
 
 
+EVERYDAY = frozenset(("de", "es", "fr", "it", "la", "pt"))
+"""Languages whose everyday words many buyers know even where English has borrowed them (luna, aqua)."""
+BORROWED = 4.0
+"""Zipf value in English from which such a word is read as English alone."""
+
+
+@lru_cache(maxsize=1 << 16)
+def said_in_english(word: str) -> tuple[str, ...]:
+    """What a word of another language means in English, the most usual first, at most `MOST_EQUIVALENTS`."""
+    found = [one.english for one in equivalents(word)]
+    if not found and len(word) > 2 and word.isascii() and zipf(word) < BORROWED and "function word" not in kinds(word):
+        listed = listed_translations(word, compounds=False)
+        found = [
+            one.english
+            for one in listed
+            if one.source == "own list" and one.score >= 1 and one.language in EVERYDAY and one.english != word
+        ]
+    return tuple(dict.fromkeys(found[:MOST_EQUIVALENTS]))
+
+
 @lru_cache(maxsize=1 << 18)
 def meaning_similarity_of_words(one: str, other: str, least: float = 0.0) -> float | None:
     """The similarity of two words in meaning: in [0, 1], 1 = the same word; None if either is not in the lexicon.
@@ -106,9 +127,9 @@ def meaning_similarity_of_words(one: str, other: str, least: float = 0.0) -> flo
     """
     if one == other:
         return 1.0
-    ours, theirs = equivalents(one)[:MOST_EQUIVALENTS], equivalents(other)[:MOST_EQUIVALENTS]
-    pairs = [(one, yours.english) for yours in theirs] + [(mine.english, other) for mine in ours]
-    pairs += [(mine.english, yours.english) for mine in ours for yours in theirs]
+    ours, theirs = said_in_english(one), said_in_english(other)
+    pairs = [(one, yours) for yours in theirs] + [(mine, other) for mine in ours]
+    pairs += [(mine, yours) for mine in ours for yours in theirs]
     known = [lexicon().closeness(one, other, least), *(_translated(*pair, least) for pair in pairs)]
     return max((value for value in known if value is not None), default=None)
 
@@ -148,7 +169,7 @@ def related_words(word: str) -> dict[str, float]:
     that any of its keys has here. Values below `RELATED` are those of the lexicon's neighbours; 0 for a word not found.
     """
     found: dict[str, float] = {}
-    for start in dict.fromkeys((word, *(one.english for one in equivalents(word)[:MOST_EQUIVALENTS]))):
+    for start in dict.fromkeys((word, *said_in_english(word))):
         share = 1.0 if start == word else TRANSLATED
         for other, value in {**dict.fromkeys(_lemmas(start), 1.0), **lexicon().neighbours(start)}.items():
             for key, counted in ((other, share * value), (TRANSLATION + other, TRANSLATED * value)):
@@ -189,8 +210,7 @@ def word_facts(word: str) -> WordFacts:
 def meaning_keys(word: str) -> tuple[str, ...]:
     """The keys by which a word is found for its meaning: itself or its base forms in the lexicon, and, marked, its
     English equivalents."""
-    equal = (one.english for one in equivalents(word)[:MOST_EQUIVALENTS])
-    marked = (TRANSLATION + lemma for english in equal for lemma in _lemmas(english))
+    marked = (TRANSLATION + lemma for english in said_in_english(word) for lemma in _lemmas(english))
     return tuple(dict.fromkeys((*(_lemmas(word) if word.isascii() else (word,)), *marked)))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from ..closeness.calibration import calibration
 from ..connotations.languages import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
@@ -42,6 +43,8 @@ def close_marks(entry: NameEntry, report: Report) -> Iterable[str]:
     more = len(ordered) - len(shown)
     rest = f" {plural(more, 'mark')} of less concern left to the JSON and CSV forms." if more > 0 else ""
     yield f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest}"
+    first = shown[0]
+    yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
     yield from _register(shown, report)
 
 

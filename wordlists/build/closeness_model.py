@@ -26,7 +26,7 @@ from namescreen.closeness import sound as sounds
 from namescreen.closeness.model import PARTS, Mean, Model
 from namescreen.tables import table_bytes, wordlists_folder
 
-REPEATS = 3
+REPEATS = 2
 SAMPLES = 300
 """Samples of the cases, drawn with replacement, for the spread of the calibration."""
 
