@@ -16,7 +16,7 @@ from .appearance import SHAPE_ONLY
 from .features import Word
 from .letters import LETTER_MEASURES
 from .model import shipped_model
-from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, Scores, Side, at_least_covered, weights_of
+from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, Scores, Side, at_least, weights_of
 from .sound import LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
 from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, STRONGER, recalled_meaning
@@ -184,7 +184,7 @@ def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], m
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings))
     overall = model.overall(*found.elements, found.strongest, appearance, heard)
-    overall = np.minimum(1.0, at_least_covered(overall, found.elements[0]))
+    overall = np.minimum(1.0, at_least(overall, found.elements, found.strongest))
     one = np.ones(1)
     return ManyScores(
         np.where(same, one, appearance),

@@ -148,7 +148,9 @@ class Pairs:
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
         whole = np.c_[self.parts["overall"], found["appearance"], found["sound"]]
         if "overall" in means:
-            found["overall"] = name_similarity.at_least_covered(means["overall"](*whole.T), whole[:, 0])
+            found["overall"] = name_similarity.at_least(
+                means["overall"](*whole.T), (whole[:, 0], whole[:, 1]), whole[:, 2]
+            )
         return found | {"meaning": np.where(self.meant, found["meaning"], 0.0), "whole": whole}
 
 
