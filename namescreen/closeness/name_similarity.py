@@ -37,7 +37,7 @@ length) in meaning, where plain words say most. Of the values tried, those that 
 ENOUGH = 0.7
 """The least closeness of names with the same meaning word for word, however different they look and sound: similarity
 in one aspect can be enough (TMEP 1207.01(b)). Of 0.5 to 0.8 the value that fits decisions and ratings together best."""
-TAKEN_OVER, DISTINCTIVE, ALMOST = 0.63, 0.45, 0.9
+TAKEN_OVER, DISTINCTIVE, ALMOST = 0.621, 0.45, 0.9
 """The least closeness to a distinctive mark that another takes over whole, with a house mark or a word for the goods
 added (TMEP 1207.01(b)(iii)), so that it is serious for the same goods (`policy.STEPS`); the strength of the shared
 element from which a mark is distinctive; and the covered share from which it begins to be taken over whole. Of the

@@ -2,9 +2,9 @@
 
     python tests/bench/bench_recall.py [--marks 20000] [--names 36] [--list names.txt] [--fetched 300]
 
-The register holds synthetic marks (`bench_register`) and, with --list, the names of a file, one a line, such as names of
-medicines. Names to search for are changed marks, invented words and pairs of words, and where there is a list a third
-of them from it. Recall is told of all 50, and of those close enough to be listed or to have a level (`policy`).
+The register holds synthetic marks (`bench_register`) and, with --list, the names of a file, one a line, such as names
+of medicines. Names to search for are changed marks, invented words and pairs of words, and where there is a list a
+third of them from it. Recall is told of all 50, and of those close enough to be listed or to have a level (`policy`).
 """
 
 from __future__ import annotations

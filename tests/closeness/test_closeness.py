@@ -13,6 +13,7 @@ from namescreen.closeness.calibration import calibration
 from namescreen.closeness.model import shipped_model
 from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
 from namescreen.closeness.vocabulary import english_readings
+from namescreen.policy import Level, level_of
 
 WORDS = ("terra", "thirst", "herb", "garden", "sill", "wick", "pot", "basil", "sun", "blue", "zarvo", "mellin", "quik",
          "the", "co", "4", "x", "ceramics", "moss", "fern", "drip", "well")  # fmt: skip
@@ -104,6 +105,34 @@ def test_unknown_words_are_unknown_in_meaning_not_dissimilar() -> None:
     assert known.meaning > 0.4
     # an unknown meaning leaves overall to the other aspects: it is not pulled down as a known difference is
     assert compare("Zarvolin", "Zarvelin").overall > compare("pocket", "rocket").overall
+
+
+@pytest.mark.parametrize(("one", "other"), [("Zarvolin", "Zarvelin"), ("Knockto", "Knocto"), ("Velmora", "Velmira")])
+def test_two_coined_names_have_no_meaning_to_compare(one: str, other: str) -> None:
+    found = compare(one, other)
+    assert [missing.check for missing in found.not_checked] == ["meaning"]
+    assert not any(reason.startswith("Meaning: close") for reason in found.reasons)
+
+
+@pytest.mark.parametrize(("one", "other"), [("Hot Clay", "Cold Clay"), ("dawn", "dusk"), ("big", "little")])
+def test_opposites_share_an_idea_and_do_not_say_the_same(one: str, other: str) -> None:
+    told = " ".join(compare(one, other).reasons)
+    assert "are opposites" in told
+    assert "say something alike" not in told
+
+
+def test_borrowed_words_of_other_languages_say_what_they_mean() -> None:
+    """Spanish and Italian luna, Latin aqua, Latin and Italian terra: from memory."""
+    for word, english in (("luna", "moon"), ("aqua", "water"), ("terra", "earth")):
+        assert compare(word, english).meaning > 0.8
+
+
+@pytest.mark.parametrize("added", ["{} Pots", "Thurlow {}", "The {}", "{} by Thurlow"])
+def test_a_distinctive_mark_taken_over_whole_is_serious(added: str) -> None:
+    """TMEP 1207.01(b)(iii): a house mark or a word for the goods added (from memory)."""
+    for mark in ("Zarvolin", "Thistledown", "Quillfern"):
+        found = compare(added.format(mark), mark, name_goods="plant pots", mark_goods="plant pots")
+        assert level_of(found.overall) is Level.SERIOUS
 
 
 def test_names_without_letters_have_nothing_in_common() -> None:
