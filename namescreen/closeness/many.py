@@ -184,7 +184,7 @@ def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], m
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings))
     overall = model.overall(*found.elements, found.strongest, appearance, heard)
-    overall = np.minimum(1.0, at_least(overall, found.elements, found.strongest))
+    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), found.strongest))
     one = np.ones(1)
     return ManyScores(
         np.where(same, one, appearance),

@@ -1,6 +1,6 @@
 """Whether a search finds what scoring every name in full would find: recall of the exhaustive 50, and what it costs.
 
-    python tests/bench/bench_recall.py [--marks 20000] [--names 36] [--list names.txt] [--fetched 300]
+    python -m tests.bench.bench_recall [--marks 20000] [--names 36] [--list names.txt] [--fetched 300]
 
 The register holds synthetic marks (`bench_register`) and, with --list, the names of a file, one a line, such as names
 of medicines. Names to search for are changed marks, invented words and pairs of words, and where there is a list a
@@ -17,12 +17,12 @@ import time
 from pathlib import Path
 
 import numpy as np
-from bench_register import queries, synthetic
 
 from namescreen.closeness import features
 from namescreen.policy import LEAST_CLOSE, STEPS
 from namescreen.register import open_prepared, prepare, rescoring
 from namescreen.register.hit import Wanted
+from tests.bench.bench_register import queries, synthetic
 
 TOP = 50
 LEVELS = (0.0, LEAST_CLOSE, STEPS[-1][0], STEPS[-2][0])
