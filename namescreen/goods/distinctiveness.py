@@ -7,17 +7,17 @@ beside its place on the continuum."""
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from functools import lru_cache
-from typing import Any
 
 from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
 from .composition import composition, is_surname_alone, names_goods, only_describes
 from .continuum import CATEGORIES, chances, inherent, score
 from .evidence import Judged, is_acronym, read, values
+from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
-from .grounds import grounds_for, languages_of, laws_of
+from .grounds import grounds_for, languages_of, languages_under, laws_of
 from .nice import CLASSES
 from .phrases import goods_words, plain_words
 from .places import place_of
@@ -61,99 +61,6 @@ _HINTS = {
     "geographic": "It says where goods come from: others from there may use it, and if yours come from elsewhere it "
     "may mislead. Join it to a word of your own.",
 }
-
-
-@dataclass(frozen=True, slots=True)
-class LanguageFinding:
-    """How a name stands for readers of one language: the word that says most, and what it means in English (empty where
-    it is English or unknown); `sure`, 0 to 1, is how reliable the translation is."""
-
-    language: str
-    category: str
-    score: float
-    word: str
-    meaning: str
-    reason: str
-    sure: float = 1.0
-
-    def to_json(self) -> dict[str, Any]:
-        """A plain dictionary."""
-        return {name: getattr(self, name) for name in self.__slots__}
-
-
-@dataclass(frozen=True, slots=True)
-class MarketFinding:
-    """How a name stands under one law (US, EU, GB or another country's code), and the ground that matters there; the
-    law from memory, empty where nothing stands in the way."""
-
-    market: str
-    category: str
-    score: float
-    ground: str
-    law: str
-
-    @property
-    def called(self) -> str:
-        """What the law calls it: the category, or "surname" or "geographic" where being one is the bar."""
-        kinds = {"surname": "surname", "place": "geographic"}
-        return kinds.get(self.ground, self.category) if self.category == "descriptive" else self.category
-
-    def to_json(self) -> dict[str, Any]:
-        """A plain dictionary."""
-        return {name: getattr(self, name) for name in self.__slots__} | {"called": self.called}
-
-
-@dataclass(frozen=True, slots=True)
-class Distinctiveness:
-    """A place on the continuum. `score` in [0, 1] is the place to be expected: 0 generic, 0.1 descriptive, 0.7
-    suggestive, 0.9 arbitrary, 1 fanciful, and between where it may be either; a screening aid, not a legal finding.
-
-    `category` is the worst of the languages and markets asked for; `called` is the same, but "surname" or "geographic"
-    where that is the bar, which the law treats apart from description. `kinds` are kinds that the law treats apart
-    (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
-    `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
-    by law; `protected` signs that may not be registered, or would mislead."""
-
-    category: str
-    score: float
-    reasons: tuple[str, ...]
-    hint: str
-    words: tuple[tuple[str, float], ...] = field(default=())
-    """Each content word of the name and how plainly it describes the goods, 0 to 1."""
-    kinds: tuple[str, ...] = ()
-    languages: tuple[LanguageFinding, ...] = ()
-    not_assessed: tuple[NotChecked, ...] = ()
-    markets: tuple[MarketFinding, ...] = ()
-    protected: tuple[ProtectedSign, ...] = ()
-
-    @property
-    def called(self) -> str:
-        """The category, or "surname" or "geographic" where being one is what bars it in a market."""
-        return next((one.called for one in self.markets if one.category == self.category), self.category)
-
-    @property
-    def laws(self) -> tuple[str, ...]:
-        """The law by market, from memory, of the gravest ground: a serious protected sign, else how the name stands."""
-        sign = next((one for one in self.protected if one.serious), None)
-        if sign:
-            return tuple(f"{ground.market}: {ground.law}" for ground in sign.grounds)
-        return tuple(f"{one.market}: {one.law}" for one in self.markets if one.law)
-
-    def to_json(self) -> dict[str, Any]:
-        """A plain dictionary, the same for the same input."""
-        return {
-            "category": self.category,
-            "called": self.called,
-            "score": self.score,
-            "reasons": list(self.reasons),
-            "hint": self.hint,
-            "words": [{"word": word, "describes": weight} for word, weight in self.words],
-            "kinds": list(self.kinds),
-            "languages": [one.to_json() for one in self.languages],
-            "not_assessed": [{"check": one.check, "because": one.because} for one in self.not_assessed],
-            "markets": [one.to_json() for one in self.markets],
-            "protected": [one.to_json() for one in self.protected],
-        }
 
 
 def distinctiveness(
@@ -212,14 +119,19 @@ def _distinctiveness(
         [_finding(language, name, goods, judged, plain, signs) for language, judged in readings.items()],
         misspelt=any("sounds like" in one.evidence.why for one in plain),
     )
+    if any(one.kind == "cure and illness" for one in signs):
+        findings = [_as_claim(one) for one in findings]
     worst = findings[0]
     judged = readings[worst.language]
     kinds_found = _kinds_of(plain, judged)
-    claims = any(one.kind == "cure and illness" for one in signs)
-    if claims and CATEGORIES.index(worst.category) > 1:
-        worst = replace(worst, category="descriptive", score=min(worst.score, CLAIM_SCORE))
-    geographic = _is_geographic(judged, signs)
-    by_law = tuple(_by_law(law, name, goods, worst, kinds_found, geographic=geographic) for law in laws_of(markets))
+    by_law = []
+    for law in laws_of(markets):
+        heard = languages_under(law, readings, markets)
+        first = next(one for one in findings if one.language in heard)
+        read_so = readings[first.language]
+        unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
+        told = _kinds_of(plain, read_so)
+        by_law.append(_by_law(law, name, goods, first, told, _is_geographic(read_so, signs), unheard=unheard))
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     return Distinctiveness(
         weakest.category,
@@ -232,9 +144,14 @@ def _distinctiveness(
         kinds_found,
         tuple(findings),
         tuple(NotChecked(f"distinctiveness in {code}", "no words of that language are shipped") for code in missing),
-        by_law,
+        tuple(by_law),
         signs,
     )
+
+
+def _as_claim(one: LanguageFinding) -> LanguageFinding:
+    barred = one.category in CATEGORIES[:2]
+    return one if barred else replace(one, category="descriptive", score=min(one.score, CLAIM_SCORE))
 
 
 def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:
@@ -331,9 +248,17 @@ def _finding(
 
 
 def _by_law(
-    law: str, name: str, goods: str, worst: LanguageFinding, found: tuple[str, ...], *, geographic: bool
+    law: str,
+    name: str,
+    goods: str,
+    worst: LanguageFinding,
+    found: tuple[str, ...],
+    geographic: bool,
+    *,
+    unheard: bool,
 ) -> MarketFinding:
-    """The finding under one law: a surname alone is a bar in the United States, and not in the EU or the UK."""
+    """The finding under one law: a surname alone is a bar in the United States, and not in the EU or the UK; a word of
+    a language that few buyers there read (`unheard`) only where they understand it."""
     category, points = worst.category, worst.score
     ground = category if category in CATEGORIES[:2] else ""
     if ground == "descriptive" and geographic:
@@ -352,6 +277,8 @@ def _by_law(
             category, points, ground = "descriptive", round(score(as_surname), 4), "surname"
     elif "surname" in found and not ground:
         ground = "surname"
+    if unheard and not ground:
+        ground = "foreign word"
     if "coarse" in found and not ground:
         ground = "vulgar"
     law_text = grounds_for(ground, (law,))[0].law if ground else ""

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
-__all__ = ["EU", "Ground", "grounds_for", "languages_of", "laws_of"]
+__all__ = ["EU", "Ground", "grounds_for", "languages_of", "languages_under", "laws_of"]
 
 EU = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
 """The member states of the European Union (ISO 3166-1), in which an EU trade mark holds."""
@@ -122,3 +122,14 @@ def languages_of(markets: Iterable[str]) -> tuple[str, ...]:
     for code in markets:
         found += _LANGUAGES.get("GB" if code.upper() == "UK" else code.upper(), "en").split()
     return tuple(dict.fromkeys(found))
+
+
+def languages_under(law: str, held: Iterable[str], markets: Iterable[str] | None) -> frozenset[str]:
+    """Of the languages `held` those in which a name counts under one law, from memory: all in the EU (EUTMR Article
+    7(2)) and the US (doctrine of foreign equivalents, TMEP 1209.03(g)); elsewhere what most buyers read, and a language
+    that was asked for and is of none of the `markets`."""
+    if law in ("US", "EU"):
+        return frozenset(held)
+    elsewhere = frozenset(languages_of(markets or ())) if markets is not None else frozenset(held)
+    own = languages_of((law,))
+    return frozenset(one for one in held if one in own or one not in elsewhere)

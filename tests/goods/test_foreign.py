@@ -99,3 +99,21 @@ def test_a_picture_of_another_language_does_not(name: str, goods: str, market: s
     found = distinctiveness(name, goods, markets=[market])
     assert isinstance(found, Distinctiveness)
     assert found.category not in ("generic", "descriptive")
+
+
+def test_the_laws_of_the_markets_may_differ() -> None:
+    """All languages of the Union (EUTMR Article 7(2)) and foreign equivalents (TMEP 1209.03(g)); in the United Kingdom
+    only what buyers understand (Matratzen Concord, C-421/04, from memory)."""
+    found = distinctiveness("Zarte Hände", BALM, markets=["US", "GB", "DE"])
+    assert isinstance(found, Distinctiveness)
+    by_market = {one.market: one.category for one in found.markets}
+    assert by_market["US"] == by_market["EU"] == found.category == "descriptive"
+    assert by_market["GB"] not in ("generic", "descriptive")
+    assert any(law.startswith("EU: descriptive in de; ") for law in found.laws)
+    assert any("where buyers understand it" in law for law in found.laws)
+
+
+def test_a_language_that_buyers_speak_counts_in_every_market() -> None:
+    found = distinctiveness("Zarte Hände", BALM, languages=["de"], markets=["GB"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category == "descriptive"

@@ -1,0 +1,115 @@
+"""What is found of the distinctiveness of a name: by language, by the law of each market, and as a whole."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from ..outcome import NotChecked
+from .continuum import CATEGORIES
+from .protected import ProtectedSign
+
+__all__ = ["Distinctiveness", "LanguageFinding", "MarketFinding"]
+
+
+@dataclass(frozen=True, slots=True)
+class LanguageFinding:
+    """How a name stands for readers of one language: the word that says most, and what it means in English (empty where
+    it is English or unknown); `sure`, 0 to 1, is how reliable the translation is."""
+
+    language: str
+    category: str
+    score: float
+    word: str
+    meaning: str
+    reason: str
+    sure: float = 1.0
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary."""
+        return {name: getattr(self, name) for name in self.__slots__}
+
+
+@dataclass(frozen=True, slots=True)
+class MarketFinding:
+    """How a name stands under one law (US, EU, GB or another country's code), and the ground that matters there; the
+    law from memory, empty where nothing stands in the way."""
+
+    market: str
+    category: str
+    score: float
+    ground: str
+    law: str
+
+    @property
+    def called(self) -> str:
+        """What the law calls it: the category, or "surname" or "geographic" where being one is the bar."""
+        kinds = {"surname": "surname", "place": "geographic"}
+        return kinds.get(self.ground, self.category) if self.category == "descriptive" else self.category
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary."""
+        return {name: getattr(self, name) for name in self.__slots__} | {"called": self.called}
+
+
+@dataclass(frozen=True, slots=True)
+class Distinctiveness:
+    """A place on the continuum. `score` in [0, 1] is the place to be expected: 0 generic, 0.1 descriptive, 0.7
+    suggestive, 0.9 arbitrary, 1 fanciful, and between where it may be either; a screening aid, not a legal finding.
+
+    `category` is the worst of the languages and markets asked for; `called` is the same, but "surname" or "geographic"
+    where that is the bar, which the law treats apart from description. `kinds` are kinds that the law treats apart
+    (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
+    `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
+    by law; `protected` signs that may not be registered, or would mislead."""
+
+    category: str
+    score: float
+    reasons: tuple[str, ...]
+    hint: str
+    words: tuple[tuple[str, float], ...] = field(default=())
+    """Each content word of the name and how plainly it describes the goods, 0 to 1."""
+    kinds: tuple[str, ...] = ()
+    languages: tuple[LanguageFinding, ...] = ()
+    not_assessed: tuple[NotChecked, ...] = ()
+    markets: tuple[MarketFinding, ...] = ()
+    protected: tuple[ProtectedSign, ...] = ()
+
+    @property
+    def called(self) -> str:
+        """The category, or "surname" or "geographic" where being one is what bars it in a market."""
+        return next((one.called for one in self.markets if one.category == self.category), self.category)
+
+    @property
+    def laws(self) -> tuple[str, ...]:
+        """The law by market, from memory, of the gravest ground: a serious protected sign, else how the name stands."""
+        sign = next((one for one in self.protected if one.serious), None)
+        if sign:
+            return tuple(f"{ground.market}: {ground.law}" for ground in sign.grounds)
+        alike = len({one.called for one in self.markets}) == 1
+        told = ((one, "" if alike else f"{one.called}{self._language_of(one)}; ") for one in self.markets)
+        return tuple(f"{one.market}: {how}{one.law}" for one, how in told if one.law)
+
+    def _language_of(self, market: MarketFinding) -> str:
+        """In which language a foreign word is so taken there."""
+        if market.ground != "foreign word":
+            return ""
+        barred = (one for one in self.languages if one.meaning and one.category == market.category)
+        found = next(barred, None) if market.category in CATEGORIES[:2] else None
+        return f" in {found.language}" if found else " as it stands"
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary, the same for the same input."""
+        return {
+            "category": self.category,
+            "called": self.called,
+            "score": self.score,
+            "reasons": list(self.reasons),
+            "hint": self.hint,
+            "words": [{"word": word, "describes": weight} for word, weight in self.words],
+            "kinds": list(self.kinds),
+            "languages": [one.to_json() for one in self.languages],
+            "not_assessed": [{"check": one.check, "because": one.because} for one in self.not_assessed],
+            "markets": [one.to_json() for one in self.markets],
+            "protected": [one.to_json() for one in self.protected],
+        }
