@@ -52,10 +52,10 @@ __all__ = ["FETCHED", "LEAST_FETCHED", "Compared", "Found", "best_of", "fetched"
 FETCHED, LEAST_FETCHED = 6, 300
 """How many times as many names as are wanted are scored in full, and at least how many: a register that has no more is
 scored as a whole. How many of the 50 closest that misses is measured in tests/bench/bench_register.py."""
-SMALL, ALIKE = 30_000, 600
+SMALL, ALIKE = 30_000, 450
 """Up to how many names of a register those that look alike are scored in full too, and how many. With them a search of
-14,000 names found 0.996 of what scoring every name found of the 50 closest from 0.28, and all from 0.38; without,
-0.72 and 0.97 (tests/bench/bench_recall.py)."""
+14,000 names found 0.99 of what scoring every name found of the 50 closest from 0.28, and all from 0.38; without,
+0.70 and 0.97 (tests/bench/bench_recall.py)."""
 PLAIN_SHARE = 0.75
 """The share of a closeness in full that the plainer score of the same names reaches; where it does not, a name that is
 only wanted from some closeness on may be missed."""
