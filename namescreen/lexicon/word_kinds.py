@@ -51,7 +51,10 @@ _PROPER = {"surname": "surname", "given name": "first name", "place": "place"}
 def proper_name(word: str) -> frozenset[str]:
     """Which proper names `word` is, of "surname", "first name" and "place"; empty for none, or none known.
 
-    Surnames and first names by the US Census of 1990 (`name_rank` says how frequent), places by WordNet 3.0. Many are
-    ordinary words as well (baker, rose, reading).
+    Surnames and first names by the US Census of 1990 (`name_rank` says how frequent), places by WordNet 3.0 and, by
+    the names that other languages give them (München), the Open Multilingual Wordnet. Many are ordinary words as well
+    (baker, rose, reading).
     """
-    return frozenset(_PROPER[kind] for kind in kinds(fold(word)) if kind in _PROPER)
+    folded = fold(word)
+    found = {_PROPER[kind] for kind in kinds(folded) if kind in _PROPER}
+    return frozenset(found | {"place"}) if folded in open_table("foreign_places.tsv") else frozenset(found)

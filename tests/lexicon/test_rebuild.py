@@ -48,7 +48,8 @@ def test_foreign_words_rebuild_to_the_same_bytes(tmp_path: Path, shared_folder: 
     command += ["--omw", str(shared_folder / "omw"), "--goods", str(shared_folder / "checks" / "foreign_goods.csv")]
     env = {**os.environ, "NLTK_DATA": str(shared_folder / "nltk_data")}
     subprocess.run(command, check=True, capture_output=True, env=env, timeout=900)
-    for name in ("foreign_words.tsv", "foreign_of.tsv", "foreign_parts.tsv", "international_words.tsv"):
+    tables = ("foreign_words", "foreign_of", "foreign_parts", "foreign_places", "international_words")
+    for name in (f"{table}.tsv" for table in tables):
         assert (tmp_path / name).read_bytes() == (wordlists_folder() / name).read_bytes()
 
 

@@ -35,7 +35,10 @@ class TestTranslations:
         ("language", "word", "meaning"),
         [("de", "Lampen", "lamp"), ("nl", "kaarsen", "candle"), ("sv", "filtar", "blanket"),
          ("fr", "couteaux", "knife"), ("es", "cuchillos", "knife"), ("it", "candele", "candle"),
-         ("pl", "świece", "candle"), ("hu", "gyertyák", "candle"), ("fi", "kynttilät", "candle")],
+         ("pl", "świece", "candle"), ("hu", "gyertyák", "candle"), ("fi", "kynttilät", "candle"),
+         ("es", "lápices", "pencil"), ("it", "funghi", "mushroom"), ("ro", "prosoape", "towel"),
+         ("ro", "mese", "table"), ("fi", "sängyt", "bed"), ("fi", "sängyn", "bed"), ("fi", "hatut", "hat"), ("sv", "nycklar", "key"),
+         ("pl", "pędzle", "brush"), ("cs", "hrnky", "mug"), ("pt", "pastéis", "pastry"), ("fr", "danseuses", "dancer")],
     )  # fmt: skip
     def test_inflected_forms_are_found(self, language: str, word: str, meaning: str) -> None:
         assert meaning in english(word, language)
@@ -83,8 +86,8 @@ class TestTranslations:
         assert translations("neko", "ja") == ()
 
     def test_tables_are_whole(self) -> None:
-        for name in ("foreign_words.tsv", "foreign_of.tsv", "foreign_parts.tsv", "international_words.tsv"):
-            open_table(name).verify()
+        for name in ("foreign_words", "foreign_of", "foreign_parts", "foreign_places", "international_words"):
+            open_table(f"{name}.tsv").verify()
 
 
 class TestForms:

@@ -10,6 +10,7 @@ from namescreen.lexicon import (
     frequency_languages,
     kinds,
     name_rank,
+    proper_name,
     words_of_kind,
     zipf,
 )
@@ -75,3 +76,17 @@ class TestKinds:
             if line and not line.startswith("#"):
                 kind, listed = line.split(":")
                 assert all(kind in kinds(word) for word in listed.split())
+
+
+class TestProperNames:
+    """What places are called where they lie, and elsewhere: plain geography, from memory."""
+
+    @pytest.mark.parametrize(
+        "place", ["München", "Firenze", "Lisboa", "Wien", "Köln", "Praha", "Warszawa", "Nizza", "Genève", "Bayern"]
+    )
+    def test_places_in_the_languages_of_their_people_and_neighbours(self, place: str) -> None:
+        assert "place" in proper_name(place)
+
+    @pytest.mark.parametrize("word", ["Messer", "Kaffee", "planter", "zzyzxq"])
+    def test_other_words_are_no_places(self, word: str) -> None:
+        assert "place" not in proper_name(word)

@@ -7,6 +7,7 @@ foreign_words.tsv   stem -> LANGUAGE|WORD|ENGLISH:SCORE SOURCE|...;... (WORD is 
 foreign_of.tsv      English -> LANGUAGE:WORD:WORD,...
 international_words.tsv   what an English noun keeps in other spellings -> the nouns
 foreign_parts.tsv   the stem of a word that may stand in a compound -> its languages
+foreign_places.tsv  the name of a place -> the languages that call it so
 
 Sources: the wordnets of the Open Multilingual Wordnet (under FOLDER/wns and in NLTK's omw-2.0) and its Wiktionary
 extension (FOLDER/wikt), joined with WordNet 3.0 by synset; terms of one word in the goods lists of European trade
@@ -26,6 +27,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 
 from sources import write_table
+from word_kinds import place_senses
 
 from namescreen.lexicon import frequency_languages, kinds, lexicon, zipf
 from namescreen.lexicon.foreign_forms import COMPOUNDING, base_stem, possible_stems, skeleton
@@ -141,6 +143,21 @@ def goods_rows(path: Path) -> list[Row]:
         return list(csv.DictReader(file))
 
 
+def foreign_places(omw: Path) -> dict[str, str]:
+    """The names, of one word, that the wordnets give the places of WordNet in each language."""
+    senses = place_senses()
+    found: dict[str, set[str]] = defaultdict(set)
+    for language in CODES:
+        for path, _ in wordnet_files(omw, language):
+            for line in path.read_text(encoding="utf-8").splitlines():
+                cells = line.split("\t")
+                if len(cells) > 2 and cells[1].endswith("lemma") and cells[2][:1].isupper():
+                    offset, _, pos = cells[0].partition("-")
+                    if pos + offset.lstrip("0") in senses and (word := one_word(cells[2])):
+                        found[word].add(language)
+    return {word: " ".join(sorted(languages)) for word, languages in found.items()}
+
+
 def from_goods(rows: Iterable[Row]) -> Terms:
     """The one-word terms of the goods lists."""
     terms: Terms = defaultdict(list)
@@ -217,7 +234,7 @@ def own_words() -> Iterator[tuple[str, str, str]]:
 
 
 def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
-    """The four tables."""
+    """The five tables."""
     own = list(own_words())
     rows: dict[str, list[str]] = defaultdict(list)
     back: dict[str, dict[str, list[tuple[float, str]]]] = defaultdict(lambda: defaultdict(list))
@@ -265,6 +282,7 @@ def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
         ),
         "international_words": table_bytes("international_words", international().items()),
         "foreign_parts": table_bytes("foreign_parts", ((part, " ".join(sorted(of))) for part, of in parts.items())),
+        "foreign_places": table_bytes("foreign_places", foreign_places(omw).items()),
     }
 
 

@@ -43,7 +43,7 @@ def ask(tables: dict[str, bytes], rows: list[Row]) -> list[tuple[float, float]]:
         for path in LISTS.iterdir():
             (folder / "wordlists" / path.name).symlink_to(path)
         for table, contents in tables.items():
-            (folder / "wordlists" / f"{table}.tsv").unlink()
+            (folder / "wordlists" / f"{table}.tsv").unlink(missing_ok=True)
             (folder / "wordlists" / f"{table}.tsv").write_bytes(contents)
         asked = folder / "rows.csv"
         with asked.open("w", encoding="utf-8", newline="") as file:

@@ -36,18 +36,24 @@ def curated() -> dict[str, set[str]]:
     return found
 
 
+def place_senses() -> set[str]:
+    """The senses of WordNet that are single places: instances in noun.location and noun.object."""
+    words = lexicon()
+    return {
+        sense_id
+        for sense_id, _ in open_table("wordnet-senses.tsv").items()
+        if sense_id[0] == "n"
+        and DOMAINS[words.entry(sense_id).domain] in ("noun.location", "noun.object")
+        and any(symbol == "@i" for symbol, *_ in words.pointers(sense_id))
+    }
+
+
 def places() -> set[str]:
     """Words for places: proper nouns that WordNet files as instances, and the adjectives formed from them."""
     words = lexicon()
-    named: set[str] = set()
     found: set[str] = set()
-    for sense_id, _ in open_table("wordnet-senses.tsv").items():
-        entry = words.entry(sense_id)
-        is_instance = any(symbol == "@i" for symbol, *_ in words.pointers(sense_id))
-        if sense_id[0] == "n" and is_instance and DOMAINS[entry.domain] in ("noun.location", "noun.object"):
-            named.add(sense_id)
-            found.update(word for word in entry.words if word[0].isupper())
-    for sense_id in sorted(named):
+    for sense_id in sorted(place_senses()):
+        found.update(word for word in words.entry(sense_id).words if word[0].isupper())
         for symbol, other, _, there in words.pointers(sense_id):
             if symbol in ("<\\", "+") and there:
                 word = words.entry(other).words[there - 1]
