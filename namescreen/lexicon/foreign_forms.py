@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import re
 from functools import lru_cache
-from itertools import takewhile
 
 __all__ = ["COMPOUNDING", "base_stem", "possible_stems", "shared_with", "skeleton", "stems", "stems_by_language"]
 
@@ -171,8 +170,13 @@ def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=1 << 16)
+def _undoubled(word: str) -> str:
+    return _DOUBLED.sub(r"\1", word)
+
+
+@lru_cache(maxsize=1 << 16)
 def _bare(rest: str) -> str:
-    rest = _DOUBLED.sub(r"\1", rest)
+    rest = _undoubled(rest)
     return rest[: max(len(rest.rstrip(_VOWELS)), SHORTEST)]
 
 
@@ -190,8 +194,9 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
 
 def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int:
     if language in _DOUBLING:  # kat, katte; maan, manen
-        word, base = _DOUBLED.sub(r"\1", word), _DOUBLED.sub(r"\1", base)
-    same = sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(word, base, strict=False)))
+        word, base = _undoubled(word), _undoubled(base)
+    pairs = enumerate(zip(word, base, strict=False))
+    same = next((at for at, (one, other) in pairs if one != other), min(len(word), len(base)))
     ending, lost = word[same:], base[same:]
     if len(lost) == 1 and ending[:1] not in _VOWELS:  # druif, druiven: the last consonant changes
         ending = ending[1:]
