@@ -14,7 +14,15 @@ from .phrases import base_form, items
 from .places import place_of
 from .qualities import is_quality
 
-__all__ = ["Composition", "composition", "is_surname_alone", "names_goods", "only_describes"]
+__all__ = [
+    "Composition",
+    "composition",
+    "has_coined_word",
+    "is_surname_alone",
+    "is_without_tie",
+    "names_goods",
+    "only_describes",
+]
 
 NO_TIE = 0.35
 """Evidence below this is no tie to the goods; ours, as the weights in `description`."""
@@ -94,6 +102,16 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     qualities = [is_quality(one.stands_for) for one in judged]
     tied = all(quality or _weighs(one) >= TIED for quality, one in zip(qualities, judged, strict=True))
     return tied and any(qualities)
+
+
+def has_coined_word(judged: tuple[Judged, ...]) -> bool:
+    """Whether a word of the name is coined, and says nothing of the goods."""
+    return any(map(_is_coined_own, judged))
+
+
+def is_without_tie(one: Judged) -> bool:
+    """Whether nothing was found that a word tells of the goods, nor any kind that the law treats apart."""
+    return not one.evidence.why and not is_surname(one.word) and len(one.word) > 1
 
 
 def _is_name(one: Judged) -> bool:

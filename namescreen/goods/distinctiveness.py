@@ -12,7 +12,7 @@ from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
-from .composition import composition, is_surname_alone, names_goods, only_describes
+from .composition import composition, has_coined_word, is_surname_alone, is_without_tie, names_goods, only_describes
 from .continuum import CATEGORIES, chances, inherent, score
 from .evidence import Judged, is_acronym, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
@@ -39,6 +39,8 @@ in English: a word has many meanings, and the one that fits the goods is chosen.
 PLAIN = 0.8
 GENERIC_SCORE = 0.05
 """The most that the name of the goods themselves scores."""
+OWN_SCORE = 0.6
+"""The least that a name scores whose words leave it a place among the registrable ones."""
 BARRED_SCORE = 0.3
 """The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
 description."""
@@ -212,6 +214,18 @@ def _is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...])
     return parts.says_place_and_goods or inherent(chances(values(parts.rest, rest))) <= 0.5
 
 
+def _bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[str, float]:
+    """The category and the score within what the reasons told allow: a name with a coined word of its own is not
+    descriptive as a whole, nor is one whose every word has no tie to the goods."""
+    if not judged or category in CATEGORIES[3:]:
+        return category, points
+    if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
+        return "arbitrary", points
+    if has_coined_word(judged) or all(is_without_tie(one) for one in judged):
+        return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
+    return category, points
+
+
 def _finding(
     language: str,
     name: str,
@@ -236,6 +250,7 @@ def _finding(
         category = "descriptive"  # only a name of the goods is generic
     elif (_is_geographic(judged, signs) or (translated and only_describes(judged))) and category not in CATEGORIES[:2]:
         category, points = "descriptive", min(points, BARRED_SCORE)
+    category, points = _bounded(judged, category, points)
     return LanguageFinding(
         language,
         category,
@@ -270,11 +285,13 @@ def _by_law(
     elif ground == "generic" and "misspelling" in found:
         ground = "misspelling"
     if law == "US" and ground != "generic":
-        as_surname = _chances(name, read(name, goods, {}))
+        as_read = read(name, goods, {})
+        as_surname = _chances(name, as_read)
+        personal, told = _bounded(as_read, _category(as_surname), score(as_surname))
         if "surname" in found:
             category, points, ground = "descriptive", BARRED_SCORE, "surname"
-        elif score(as_surname) < points and _category(as_surname) == "descriptive" and not ground:
-            category, points, ground = "descriptive", round(score(as_surname), 4), "surname"
+        elif told < points and personal == "descriptive" and not ground:
+            category, points, ground = "descriptive", round(told, 4), "surname"
     elif "surname" in found and not ground:
         ground = "surname"
     if unheard and not ground:

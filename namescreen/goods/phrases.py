@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
+from ..tables import open_table
 from .wording import in_english
 from .words import base_form, is_noun, plain_words
 
@@ -38,10 +39,16 @@ _DEALING = _words("""
     website blog directory manufacture manufacturing repair maintenance installation delivery facility online cleaning
     consultancy development publishing
 """)
+# Portions of goods: the word before says what they are where that is listed as goods, and the two are not (soap bars,
+# but snack bars, protein powder); a bar for a drink is a place.
+_PORTIONS = _words("bar stick powder liquid block tablet capsule cube sheet flake")
+_SERVED = ("alcohol|", "hot drinks|", "soft drinks|", "bedding|", "household linen|", "electronics|")
 _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
     being relating containing
 """)
+_NOT_THESE = re.compile(r"\b(?:other than|except|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
+"""What goods are not says nothing of what they are."""
 _BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
 
@@ -83,6 +90,7 @@ def items(text: str) -> tuple[Item, ...]:
 
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
+    text = _NOT_THESE.sub("", text)
     phrases = [_content_words(phrase) for phrase in _phrases(plain_words(text))]
     phrases = [phrase for phrase in phrases if phrase]
     dealing = ""
@@ -108,9 +116,17 @@ def _item(text: str) -> Item | None:
 def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
     """Whether the last word of a phrase does not say what the goods are, but the noun before it or the next phrase
     does."""
+    if word in _PORTIONS and before and _is_portion(word, before):
+        return True
     if word not in _FORM and word not in _DEALING:
         return False
     return bool(before and is_noun(before[-1])) or not last
+
+
+def _is_portion(word: str, before: list[str]) -> bool:
+    table = open_table("goods_groups.tsv")
+    row = table.get(before[-1])
+    return bool(row) and f"{before[-1]} {word}" not in table and not str(row).startswith(_SERVED)
 
 
 def _content_words(phrase: list[str]) -> tuple[str, ...]:

@@ -138,7 +138,8 @@ def _is_foreign(text: str) -> bool:
     bijou) counts for neither."""
     words = tuple(_words(text))
     count = Counter(_standing(*word) for word in words)
-    if not (count["foreign"] or (count["rare"] and count["small"])):
+    accented = any(not written.isascii() for written, _ in words)
+    if not (count["foreign"] or ((count["rare"] or accented) and count["small"])):
         return False
     lead = count["foreign"] + count["small"] - count["english"]
     return lead > 0 or (lead == 0 and (count["small"] > 0 or not all(written.isascii() for written, _ in words)))
@@ -150,7 +151,7 @@ def _standing(written: str, folded: str) -> str:
     plain = written.isascii()  # the, but not thé
     if plain and folded in _PLAINLY_ENGLISH:
         return "english"
-    if folded in _ANY_SMALL and not (plain and (folded in _ENGLISH_TOO or is_trade_word(folded))):
+    if folded in _ANY_SMALL and not (plain and (folded in _ENGLISH_TOO or (folded != "pour" and _names_goods(folded)))):
         return "small"
     if (plain and "function word" in kinds(folded)) or len(folded) == 1 or any(map(str.isdigit, folded)):
         return "nothing"
@@ -163,6 +164,11 @@ def _standing(written: str, folded: str) -> str:
         return "foreign"
     parts = folded.split("-") if "-" in folded else split_closed_compound(folded, zipf)
     return "english" if len(parts) > 1 and all(map(_may_be_english, parts)) else "foreign"
+
+
+def _names_goods(folded: str) -> bool:
+    """Whether lists of goods have the word for a thing (die), and not only in the words around one (pour over)."""
+    return f"h:{base_form(folded)}" in open_table("class_weights.tsv")
 
 
 def _may_be_english(word: str) -> bool:
@@ -206,6 +212,8 @@ def _language_of(words: tuple[tuple[str, str], ...]) -> str:
     """The language that has most of the words, most reliably; "" if none has any word that is not small."""
     best, most = "", 0.0
     evident = [pair[1] for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
+    if all(word in _ANY_SMALL for word in evident):
+        evident = [folded for _, folded in words]
     for code in languages():
         if code == "la":  # no market speaks it
             continue

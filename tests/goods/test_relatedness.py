@@ -121,3 +121,27 @@ class TestRelatedness:
         found = relatedness("", "", [21], [21])
         assert isinstance(found, Relatedness)
         assert found.reasons == ("by class alone, which says little", "both probably in class 21")
+
+
+@pytest.mark.parametrize(
+    ("a", "b", "grade"),
+    [
+        ("soap bars", "soap", "identical"), ("soap bars", "Seifen", "identical"),
+        ("skin creams", "hand creams", "identical"), ("Handcremes", "hand creams", "identical"),
+        ("balms other than for medical purposes", "hand balms", "identical"),
+        ("crèmes pour les mains", "hand creams", "identical"), ("soap bars", "bars; cocktail lounges", "none"),
+    ],
+)  # fmt: skip
+def test_portions_kinds_and_what_goods_are_not(a: str, b: str, grade: str) -> None:
+    """A broader term covers the narrower (Meric, T-133/05, from memory); a bar of soap is soap, no place to drink."""
+    found = relatedness(a, b)
+    assert isinstance(found, Relatedness)
+    assert found.grade == grade
+
+
+def test_words_alone_say_little_where_the_stated_classes_are_far_apart() -> None:
+    found = relatedness("bars", "bars", [3], [43])
+    near = relatedness("bars of chocolate", "bars", [30], [43])
+    assert isinstance(found, Relatedness)
+    assert isinstance(near, Relatedness)
+    assert found.grade != "identical"
