@@ -38,6 +38,8 @@ _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
 _FOND = 0.3  # the power of a word's learned factor in the score of a name
+_NAMES_THE_GOODS, _HARD_TO_OWN = 0.15, 0.7
+"""The part "indirect" at which a word names the goods, and the factor then: nobody could own it (TMEP 1209.01)."""
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
 
@@ -222,6 +224,8 @@ class Candidates(Iterator[Candidate]):
         if self._models:
             parts["resemblance"] = max(resemblance(proposal, model) for model in self._models)
             score = 0.65 * score + 0.35 * parts["resemblance"]
+        if proposal.construction in AS_IT_IS and parts["indirect"] <= _NAMES_THE_GOODS:
+            score *= _HARD_TO_OWN
         score *= self._taste.constructions.get(proposal.construction, 1.0) * self._fondness(proposal)
         score -= _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
         origins = tuple(idea.reason for idea in map(self._ideas.get, proposal.sources) if idea is not None)

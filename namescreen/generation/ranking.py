@@ -33,6 +33,7 @@ __all__ = ["PARTS", "Judge", "default_weights", "resemblance", "syllables"]
 
 PARTS = {
     "sense": "how much of the brief its sources bring to mind: 1 = two concepts as well as any word does",
+    "widely": "how far beyond a single concept its sources reach in the brief: 0 = not, 1 = as widely as any word",
     "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
@@ -60,6 +61,7 @@ PARTS = {
 _USUAL, _UNUSUAL = 2.6, 5.2
 """Mean bits a letter at which a name reads like a common word, and like none: the 10th and 99.5th hundredths of
 the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
+_NARROW = 0.7  # relevance that a word with one concept and a little more has
 _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
@@ -152,8 +154,10 @@ class Judge:
         words = [source.casefold() for source in proposal.sources]
         known = self._ideas.get(proposal.sources[0])
         many = len(words) > 1
+        sense = self._brief_terms.relevance(reduce(np.maximum, associations))
         return {
-            "sense": self._brief_terms.relevance(reduce(np.maximum, associations)),
+            "sense": sense,
+            "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
             "true": min(map(_true, associations)),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),

@@ -20,12 +20,15 @@ PAGE = 20
 
 Judged = tuple[Candidate, Proposal]
 
-_SHARE = {"found": 16, "pair": 1.0, "pair joined": 1.2, "changed": 1.2, "figure": 1.0, "affix": 0.6, "foreign": 0.6}
+_SHARE = {"found": 24, "pair": 1.0, "pair joined": 1.2, "changed": 1.0, "figure": 1.0, "affix": 0.6, "foreign": 0.6}
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-_SELDOM = {"affix": 0.2, "foreign": 0.04, "changed": 0.04, "pair": 0.03, "pair joined": 0.03, "figure": 0.06}
+_SELDOM = {
+    "affix": 0.2, "foreign": 0.06, "changed": 0.03, "pair": 0.05, "pair joined": 0.02, "figure": 0.06,
+    "figure named": 0.25,
+}  # fmt: skip
 """The penalty for even the first name of a construction that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
-_SAME_TERM = 0.2  # what a whole page about one term of the brief costs
+_SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
 _SPREAD = 1.5  # how steeply a share that is used up costs more
@@ -76,8 +79,11 @@ def _cost(candidate: Candidate, words: frozenset[str], term: str, used: Counter[
 
 
 def _kind(candidate: Candidate) -> str:
-    """Its construction; pairs that are joined are another kind than those that are closed up."""
-    return f"{candidate.construction} joined" if " & " in candidate.text else candidate.construction
+    """Its construction; joined pairs and first names before a noun are kinds of their own."""
+    if " & " in candidate.text:
+        return f"{candidate.construction} joined"
+    named = candidate.construction == "figure" and candidate.text.casefold() not in map(str.casefold, candidate.sources)
+    return "figure named" if named else candidate.construction
 
 
 def _words(candidate: Candidate, proposal: Proposal) -> frozenset[str]:
