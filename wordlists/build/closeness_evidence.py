@@ -46,7 +46,8 @@ def _names(row: Row) -> set[str]:
 
 
 def drawn_pairs() -> list[Row]:
-    """The drawn pairs (`closeness_pairs`), rated for this project by two blind readers (language-model)."""
+    """Further pairs, most of them drawn (`closeness_pairs`), rated for this project by two readers (runs of a language
+    model) from names and goods alone."""
     return rows(wordlists_folder() / "curated" / "rated_pairs.csv")
 
 
