@@ -86,6 +86,7 @@ def settings_of(brief: Brief) -> dict[str, Any]:
     """What `screen` takes from a brief."""
     return {
         "goods": brief.goods,
+        "product": brief.product,
         "classes": brief.classes,
         "languages": brief.languages or None,
         "markets": brief.markets,

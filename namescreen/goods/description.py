@@ -21,7 +21,7 @@ from .qualities import quality_like
 
 __all__ = [
     "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly",
-    "has_form_of_surname", "is_surname", "is_trade_name",
+    "has_form_of_surname", "is_material", "is_surname", "is_trade_name",
 ]  # fmt: skip
 
 KINDS = {
@@ -44,7 +44,6 @@ LEAST_SURNAME = 7
 WELL_KNOWN = 500
 INGREDIENT = 0.55
 LIKE_A_QUALITY = 0.65
-MATERIALS = frozenset(("substance", "material"))
 MATERIAL = "a material that such goods are made of or hold (TMEP 1209.01(b))"
 THOUGHT_OF_WITH = 0.35
 """Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
@@ -137,16 +136,17 @@ def _quality(word: str) -> Evidence:
 
 def _material(word: str, goods: str) -> Evidence:
     """The word is a material that is thought of with goods of this kind: wool with scarves, beeswax with balms."""
-    senses = [sense_id for sense_id, _ in leading_senses(base_form(word), 2)]
-    if not any(not MATERIALS.isdisjoint(_names_above(sense_id)) for sense_id in senses):
+    if not is_material(word, ("noun.substance",)):  # foods are ingredients
         return NOTHING
     named = {" ".join((*item.modifiers, item.head)) for item in items(goods)} | {item.head for item in items(goods)}
     tied = max((association(base_form(word), one) or 0.0 for one in named), default=0.0)
     return Evidence(INGREDIENT, MATERIAL) if tied >= THOUGHT_OF_WITH else NOTHING
 
 
-def _names_above(sense_id: str) -> frozenset[str]:
-    return frozenset(name for up in ancestors(sense_id) for name in lexicon().entry(up).words)
+def is_material(word: str, fields: tuple[str, ...] = ("noun.substance", "noun.food")) -> bool:
+    """Whether a leading sense of `word` is something that things are made of or hold, in these of WordNet's fields."""
+    leading = leading_senses(base_form(word), 2)
+    return any(lexicon().domain(sense_id) in fields for sense_id, _ in leading)
 
 
 def _from(word: str) -> str:

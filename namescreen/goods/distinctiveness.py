@@ -14,15 +14,16 @@ from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
 from .composition import composition, has_coined_word, is_surname_alone, is_without_tie, names_goods, only_describes
 from .continuum import CATEGORIES, chances, inherent, score
+from .description import is_material
 from .evidence import Judged, is_acronym, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import grounds_for, languages_of, languages_under, laws_of
 from .nice import CLASSES
-from .phrases import goods_words, plain_words
+from .phrases import goods_words, items, plain_words
 from .places import place_of
 from .protected import ProtectedSign, protected_signs
-from .wording import not_read
+from .wording import in_english, not_read
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
 
@@ -72,13 +73,15 @@ def distinctiveness(
     languages: Iterable[str] | None = None,
     markets: Iterable[str] | None = None,
     classes: Iterable[int] = (),
+    product: str = "",
 ) -> Distinctiveness | NotChecked:
     """How distinctive `name` is for `goods` (plain words): its category, a score in [0, 1] and the reasons.
 
     It is read in English, in `languages` (BCP 47) and in those of the `markets` (ISO 3166-1); without either in the
     common ones, where only words that are no English words are translated. A foreign word is as descriptive as its
     translation (doctrine of foreign equivalents, TMEP 1209.03(g); EUTMR Article 7(2)). Without
-    markets the laws of the US, the EU and GB are told. `classes` are the stated Nice classes, for protected signs.
+    markets the laws of the US, the EU and GB are told. `classes` are the stated Nice classes, for protected signs;
+    of the `product` in the seller's words the materials are read that the goods do not state.
     Goods in another language are read in English; for goods that cannot be read the classes are used, and
     `not_assessed` says so. `NotChecked` if the goods are not stated, or neither read nor classed, the name holds no
     letter or digit, or it is in a script whose words are not known here.
@@ -89,7 +92,7 @@ def distinctiveness(
         return NotChecked("distinctiveness", "the name holds no letter or digit")
     codes = tuple(dict.fromkeys(markets or ()))
     asked = None if languages is None and not codes else (*(languages or ()), *languages_of(codes))
-    found = _distinctiveness(name, " ".join(goods.split()), asked, codes or None, tuple(classes))
+    found = _distinctiveness(name, _with_materials(goods, product), asked, codes or None, tuple(classes))
     unread = not_read(goods)
     if not unread or isinstance(found, NotChecked) or found.category in CATEGORIES[:2]:  # a tie is one all the same
         return found
@@ -101,6 +104,18 @@ def distinctiveness(
     used = f"{unread}; what is in class {', '.join(map(str, numbers))} was used instead"
     missing = (NotChecked(GOODS_AS_WORDED, used),)
     return found if isinstance(found, NotChecked) else replace(found, not_assessed=(*missing, *found.not_assessed))
+
+
+@lru_cache(maxsize=256)
+def _with_materials(goods: str, product: str) -> str:
+    """The goods, with the materials that the sentence on the product names besides: a beeswax balm for dry hands."""
+    plain = " ".join(goods.split())
+    if not product or in_english(plain).language != "en":
+        return plain
+    stated = {one.word for one in goods_words(plain)}
+    told = [one.word for item in items(product) for one in goods_words(item.text)]
+    held = dict.fromkeys(word for word in told if word not in stated and " " not in word and is_material(word))
+    return f"{plain.rstrip('.;, ')} containing {' '.join(held)}" if held else plain
 
 
 @lru_cache(maxsize=1 << 12)

@@ -58,6 +58,7 @@ def screen(
     register: Register | None,
     *,
     goods: str = "",
+    product: str = "",
     classes: Sequence[int] = (),
     languages: Sequence[str] | None = None,
     markets: Sequence[str] = (),
@@ -68,16 +69,17 @@ def screen(
 ) -> Iterator[Screening]:
     """Every check for each of `names`, in order, as the results come.
 
-    `goods` (plain words) and `classes` (Nice) are those of the product; `languages` those of its buyers
-    (BCP 47; None: all that are covered); `markets` the countries where it will be sold (ISO 3166-1); `endings` and
-    `handle_lengths` what domains and handles are estimated for. The `top` closest names among the marks are kept, each
+    `goods` (plain words) and `classes` (Nice) are those of the `product`, which is told in the seller's
+    words; `languages` those of its buyers (BCP 47; None: all that are covered); `markets` the countries where it will
+    be sold (ISO 3166-1); `endings` and `handle_lengths` what domains and handles are estimated for.
+    The `top` closest names among the marks are kept, each
     with the marks that carry it, and every further one met that asks for a closer look; those that ask for most
     attention come first, and among those of one level the closest. Marks less close than `LEAST_CLOSE` are left out,
     save translations of the name into the buyers' languages. Without a register, and wherever else something is
     missing, the check is `NotChecked`.
     """
     wanted = list(names)
-    checks = _Checks(goods, tuple(classes), languages, tuple(markets), tuple(endings), tuple(handle_lengths))
+    checks = _Checks(goods, tuple(classes), languages, tuple(markets), tuple(endings), tuple(handle_lengths), product)
     for name, marks in _searched(wanted, register, checks, top, progress):
         yield checks.screening(name, marks)
 
@@ -127,6 +129,7 @@ class _Checks:
     markets: tuple[str, ...]
     endings: tuple[str, ...]
     handle_lengths: tuple[int, ...]
+    product: str = ""
 
     def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
@@ -202,7 +205,14 @@ class _Checks:
             return NotChecked("distinctiveness", "the goods of the product are not stated in words")
         from ..goods import distinctiveness
 
-        return distinctiveness(name, self.goods, languages=self.languages, markets=self.markets, classes=self.classes)
+        return distinctiveness(
+            name,
+            self.goods,
+            languages=self.languages,
+            markets=self.markets,
+            classes=self.classes,
+            product=self.product,
+        )
 
     def _readings(self, name: str) -> tuple[Reading, ...]:
         from ..connotations import readings

@@ -38,6 +38,7 @@ def test_an_english_reading_is_told_without_a_language() -> None:
     found = distinctiveness("Velvet Armour", BALM, languages=["de", "fr"], markets=["US", "DE"])
     assert isinstance(found, Distinctiveness)
     assert not any("means" in reason for reason in found.reasons)
+    assert 'velvet": no tie' in found.reasons[0]
 
 
 @pytest.mark.parametrize("word", ["soft", "tender", "silky", "delicate", "velvety", "fluffy", "supple"])
@@ -117,3 +118,14 @@ def test_a_language_that_buyers_speak_counts_in_every_market() -> None:
     found = distinctiveness("Zarte Hände", BALM, languages=["de"], markets=["GB"])
     assert isinstance(found, Distinctiveness)
     assert found.category == "descriptive"
+
+
+@pytest.mark.parametrize("name", ["Bienenwachs", "Beeswax", "Honig"])
+def test_the_materials_of_the_product_are_read(name: str) -> None:
+    product = "a small-batch beeswax and honey balm for dry hands"
+    alone = distinctiveness(name, "hand balms", markets=["DE"])
+    told = distinctiveness(name, "hand balms", markets=["DE"], product=product)
+    assert isinstance(alone, Distinctiveness)
+    assert isinstance(told, Distinctiveness)
+    assert told.score < alone.score
+    assert told.category == "descriptive"
