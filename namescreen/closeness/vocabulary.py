@@ -227,7 +227,7 @@ def _lemmas(english: str) -> tuple[str, ...]:
 ASSOCIATED, LISTED = 0.3, 0.5
 """The closeness in meaning of the most strongly associated words, and of words in the same entries of a thesaurus:
 words that go together (salt, pepper) share an idea and need not mean the same. Of the values tried, those that follow
-people's judgement of similarity best (SimLex-999; 0.72)."""
+people's judgement of similarity best (SimLex-999; 0.70)."""
 RELATED = 0.5
 """The similarity from which relations of senses count: below it there is only a distant common ancestor, which says
 little."""
