@@ -26,8 +26,6 @@ SYNONYM = 0.85
 SAME_HEAD = 0.7
 """Closeness of two kinds of one thing (dog food, cat food), where nothing more is known."""
 UNLISTED = "unlisted "
-OTHER_CLASSES = 0.45
-"""The most that words alone come to where the stated classes of both sides have nothing to do with each other."""
 APART = 0.5
 """What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
 WIDE = 1500
@@ -112,8 +110,6 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
     told = _by_words(one, other)
     score = score_of(_told(one, other, found.evidence), _weights())
-    if stated_one and stated_other and not _near_classes(stated_one, stated_other):
-        score = min(score, OTHER_CLASSES)  # a bar in class 3 is no bar in class 43
     if not score:
         return Relatedness(0.0)
     low, high = sorted((one.text, other.text))
@@ -127,10 +123,6 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     if tied := next((TIES[name] for name, value in (ties(one, other) or {}).items() if value and name in TIES), ""):
         reasons.append(tied)
     return Relatedness(score, (*reasons, *([found.why] if found.why else ())))
-
-
-def _near_classes(one: tuple[int, ...], other: tuple[int, ...]) -> bool:
-    return any(x == y or _searched_together(x, y) for x in one for y in other)
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
