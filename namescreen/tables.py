@@ -152,10 +152,25 @@ class Table:
         return low
 
 
+_opened: list[Table] = []
+
+
+def damage() -> DataError | None:
+    """What is wrong with the tables that were opened, if their contents do not match their checksums: this takes time,
+    and is asked where something went wrong that nobody foresaw."""
+    for table in _opened:
+        try:
+            table.verify()
+        except DataError as error:
+            return error
+    return None
+
+
 @cache
 def open_table(name: str) -> Table:
     """The shipped table `name`, for instance ``open_table("pronunciations.tsv")``; opened once a process."""
-    return Table(wordlists_folder() / name)
+    _opened.append(Table(wordlists_folder() / name))
+    return _opened[-1]
 
 
 def table_bytes(name: str, entries: Iterable[tuple[str, str]]) -> bytes:

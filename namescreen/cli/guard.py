@@ -34,7 +34,8 @@ MOST_PROBLEMS = 20
 
 @contextmanager
 def guarded() -> Iterator[None]:
-    """Turn expected errors into a message on stderr and an exit code; nothing else is caught."""
+    """Turn expected errors into a message on stderr and an exit code; nothing else is caught, save what a damaged table
+    led to."""
     try:
         yield
         sys.stdout.flush()
@@ -47,6 +48,14 @@ def guarded() -> Iterator[None]:
         sys.exit(PIPE_CLOSED)
     except NamescreenError as error:
         _end(_told(error), BAD_INPUT)
+    except (ValueError, LookupError, TypeError, AttributeError, ArithmeticError, AssertionError):
+        from namescreen.tables import damage
+
+        damaged = damage()  # a table with other contents may lead anywhere
+        if damaged is None:
+            raise
+        _give_up_output()
+        _end(_told(damaged), BAD_INPUT)
     except OSError as error:  # a full disk, a folder that was removed: the system's message is shown
         _give_up_output()
         reason, check = error.strerror or error, "Check the place and the room there, then start again"

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from namescreen import tables
 from namescreen.cli import COMMANDS
 from namescreen.cli.guard import EXIT_CODES, MOST_PROBLEMS, guarded
 from namescreen.errors import DataError, InputError, Interrupted, Problem
@@ -36,6 +37,19 @@ def test_what_goes_wrong_on_purpose_is_one_paragraph_and_a_code(
 def test_a_mistake_of_the_program_is_not_hidden() -> None:
     with pytest.raises(ZeroDivisionError), guarded():
         raise ZeroDivisionError
+
+
+def test_what_a_damaged_table_leads_to_is_told_as_its_damage(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "numbers.tsv"
+    path.write_bytes(tables.table_bytes("numbers.tsv", [("weight", "0.4")]).replace(b"0.4", b"0x4"))
+    monkeypatch.setattr(tables, "_opened", [tables.Table(path)])
+    with pytest.raises(SystemExit) as ended, guarded():
+        float(tables.Table(path).get("weight") or "")
+    assert ended.value.code == 2
+    assert "numbers.tsv" in (told := capsys.readouterr().err)
+    assert "is damaged" in told
 
 
 def test_many_problems_are_counted_not_poured_out(capsys: pytest.CaptureFixture[str]) -> None:
