@@ -14,6 +14,7 @@ from namescreen.brief import load_brief
 from namescreen.closeness import compare
 from namescreen.demo import demo_files
 from namescreen.outcome import NotChecked
+from namescreen.policy import Level
 from namescreen.register import Register, read_register
 from namescreen.screening import fits, schema, screen
 from tests.screening.conftest import GOODS, marks_of, validate
@@ -128,7 +129,8 @@ def test_the_whole_demo_fits_the_schema_and_shows_every_kind_of_finding() -> Non
     assert mark("Quiet Forest", "SILENT WOOD")["meaning"] > 0.6
     assert mark("Quiet Forest", "FORÊT TRANQUILLE")["meaning"] > 0.7
     # A shared word that is weak for these goods counts for little.
-    assert all(mark["mark"] != "TORVO PLANTER" for mark in rows["Wickby Planter"]["close_marks"])
+    shared = (close for close in marks_of(found["Wickby Planter"]) if close.mark.text == "TORVO PLANTER")
+    assert all(close.level is Level.NOTHING for close in shared)
     # A word that means something unlucky in a language of the markets.
     assert any(reading["severity"] > 0 for reading in rows["Mist Patch"]["readings"])
 
