@@ -84,7 +84,7 @@ class _Finder:
         with damage_reported(self._scope.path):
             names = fetched(self._index, own, wanted.top, self._left_out, wanted.least)
             found = best_of(self._index, own, names, wanted)
-        return sorted(found, key=lambda one: (-one.overall, self._scope.carriers(one.place)[0]))
+            return sorted(found, key=lambda one: (-one.overall, self._scope.carriers(one.place)[0]))
 
 
 _finder: _Finder | None = None
