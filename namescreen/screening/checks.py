@@ -33,7 +33,7 @@ LEAST_JUDGED = 60
 """This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
 of the list. Ours, not fitted."""
 
-SOME_MEANING = 0.25
+SOME_MEANING = 0.5
 """Closeness in meaning from which a mark is looked at as a translation of the name: to look at every mark would cost
 more than all else. Ours, not fitted."""
 

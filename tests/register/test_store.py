@@ -362,22 +362,19 @@ def test_two_prepares_at_once_leave_one_whole_file(prepared: Path) -> None:
     for name, mark in (("one", "MOSSLING"), ("two", "TERRAVEIL")):
         prepared.with_name(f"{name}.txt").write_text(f"{mark}\n")
     script = SCRIPT.format(before="")
+    rest = [str(prepared), str(prepared.parent / "cache")]
     started = [
-        subprocess.Popen(
-            list(map(str, [sys.executable, "-c", script, prepared.with_name(f"{name}.txt"), prepared,
-                           prepared.parent / "cache"]))
-        )
+        subprocess.Popen([sys.executable, "-c", script, str(prepared.with_name(f"{name}.txt")), *rest])
         for name in ("one", "two")
-    ]  # fmt: skip
+    ]
     assert [process.wait(120) for process in started] == [0, 0]
     assert texts(open_prepared(prepared)) in (["MOSSLING"], ["TERRAVEIL"])
     assert not list(prepared.parent.glob(".*.part"))
 
 
 def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
-    path = tmp_path / "same.txt"
-    path.write_bytes(b"HERBWICK\n" * 300_000)
-    about = prepare(path, tmp_path / "same.nsr")
+    (tmp_path / "same.txt").write_bytes(b"HERBWICK\n" * 300_000)
+    about = prepare(tmp_path / "same.txt", tmp_path / "same.nsr")
     assert about.marks == 300_000
     assert about.bytes < 100 * about.marks
     register = open_prepared(tmp_path / "same.nsr")
