@@ -70,6 +70,9 @@ class Strings(Texts):
     def __init__(self, arrays: Arrays, name: str) -> None:
         super().__init__(arrays, name)
         self._lengths = arrays[f"{name}_length"].view(np.uint16)
+        if len(self._lengths) != len(self):
+            # One length would silently stand for all in numpy.
+            raise ValueError(f"{name}_length holds {len(self._lengths)} lengths of {len(self)} strings")
         self._signature = arrays[f"{name}_signature"].view(np.uint64)
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
         skeletons = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
