@@ -6,7 +6,7 @@ import ctypes
 from collections.abc import Callable, Mapping
 from ctypes import c_double, c_int64, c_uint64, c_void_p
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
@@ -91,35 +91,23 @@ class StringArrays:
 
     def in_order(self, query: Query, places: Places) -> Similarities:
         """The share of letters that each has in common with the query, in order."""
-        values = np.empty(len(places))
-        places = np.ascontiguousarray(places, np.int64)
-        held = self._query(query)
-        check(
-            self._library.strings_in_order(
-                ctypes.byref(held[0]),
-                ctypes.byref(self._arrays),
-                address(places),
-                c_int64(len(places)),
-                address(values),
-            )
-        )
-        return values
+        return self._of_places(self._library.strings_in_order, query, places, np.empty(len(places)))
 
     def measures(self, query: Query, places: Places) -> Similarities:
         """A row for each of these strings: how alike it and the query look by each of `closeness.letters`' measures, by
         edits alone, and 1 where both have one skeleton. Noughts for an empty string; the query is not empty."""
-        values = np.zeros((len(places), MEASURES))
+        return self._of_places(self._library.strings_measures, query, places, np.zeros((len(places), MEASURES)))
+
+    def _of_places(self, function: Any, query: Query, places: Places, values: Similarities) -> Similarities:
+        """What a function of the library writes into `values` for each of these strings."""
         places = np.ascontiguousarray(places, np.int64)
         held = self._query(query)
         check(
-            self._library.strings_measures(
-                ctypes.byref(held[0]),
-                ctypes.byref(self._arrays),
-                address(places),
-                c_int64(len(places)),
+            function(
+                ctypes.byref(held[0]), ctypes.byref(self._arrays), address(places), c_int64(len(places)),
                 address(values),
             )
-        )
+        )  # fmt: skip
         return values
 
     def near(

@@ -36,7 +36,7 @@ from .nearest import nearest
 from .packing import distinct, stretches
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable, Iterator, Sequence
 
     from numpy.typing import NDArray
 
@@ -205,11 +205,7 @@ class Compared:
         ends = np.append(written.start, len(written.words)).tolist()
         for name in np.logical_or.reduceat(foreign, written.start).nonzero()[0].tolist():
             words = written.words[ends[name] : ends[name + 1]].tolist()
-            if len(words) == 1:
-                said = index.english(words[0])
-            else:
-                ways = islice(product(*([*index.english(word), (word,)] for word in words)), MOST_READINGS)
-                said = list(map(tuple, map(chain.from_iterable, ways)))
+            said = index.english(words[0]) if len(words) == 1 else list(_readings(index, words))
             own = tuple(words)
             said = [way for way in said if way != own]
             if said:
@@ -242,8 +238,7 @@ class Compared:
         words = index.row_words.one(int(index.name_rows[self.places[chosen]])).tolist()
         if len(words) == 1:
             return False
-        ways = islice(product(*([*index.english(word), (word,)] for word in words)), MOST_READINGS)
-        readings = {tuple(map(index.word, chain.from_iterable(way))) for way in ways}
+        readings = {tuple(map(index.word, reading)) for reading in _readings(index, words)}
         if not english_readings(self._name.name.words):
             readings.discard(tuple(map(index.word, words)))
         return any(len(spellings(reading)) > 1 for reading in readings)
@@ -279,6 +274,12 @@ class Compared:
         for one in np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist():
             opposite[one] = lexicon().are_opposite(letters, index.word(int(words[one])))
         return many.meanings(related, said, opposite, comparable, english, same)
+
+
+def _readings(index: Index, words: Sequence[int]) -> Iterator[tuple[int, ...]]:
+    """The ways in which words of the index may be read where each is said in English or stays, the likeliest first."""
+    ways = product(*([*index.english(word), (word,)] for word in words))
+    return (tuple(chain.from_iterable(way)) for way in islice(ways, MOST_READINGS))
 
 
 def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_]) -> Values:

@@ -18,6 +18,7 @@ import argparse
 import math
 import re
 from collections import Counter, defaultdict
+from collections.abc import Callable
 from itertools import combinations
 from pathlib import Path
 
@@ -52,23 +53,25 @@ def class_pairs(records: Path | None) -> tuple[bytes, int]:
     return table_bytes("class_pairs", table.items()), count
 
 
+def _headings_of_terms(file: str, heading: Callable[[str], str]) -> dict[str, set[str]]:
+    """The terms of a list in base form, each with the headings it stands under; a line is HEADING: TERM, TERM."""
+    found: dict[str, set[str]] = defaultdict(set)
+    for line in _lines(file):
+        name, terms = line.split(":")
+        for term in terms.split(","):
+            found[_base(term)].add(heading(name))
+    return found
+
+
 def broader_goods() -> bytes:
     """The table of broader terms."""
-    table: dict[str, set[str]] = defaultdict(set)
-    for line in _lines("broader_goods.txt"):
-        broad, terms = line.split(":")
-        for term in terms.split(","):
-            table[_base(term)].add(_base(broad))
+    table = _headings_of_terms("broader_goods.txt", _base)
     return table_bytes("broader_goods", ((term, ",".join(sorted(broad))) for term, broad in table.items()))
 
 
 def goods_groups() -> bytes:
     """The table of groups and of those that are used together."""
-    groups: dict[str, set[str]] = defaultdict(set)
-    for line in _lines("goods_groups.txt"):
-        name, terms = line.split(":")
-        for term in terms.split(","):
-            groups[_base(term)].add(_key(name))
+    groups = _headings_of_terms("goods_groups.txt", _key)
     linked: dict[str, set[str]] = defaultdict(set)
     for line in _lines("goods_links.txt"):
         one, other = map(_key, line.split(" with "))
