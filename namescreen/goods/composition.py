@@ -35,7 +35,7 @@ FREQUENT = 15000
 """Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
 IMAGES = frozenset(("noun.animal", "noun.plant", "noun.object", "noun.phenomenon", "noun.person"))
 """WordNet's fields of words that are imagery where they have no tie to the goods (otter gloves); words of other fields
-often describe in a way that no dictionary tells (allergy wipes)."""
+often describe in a way that no dictionary tells (travel kettle)."""
 
 
 @dataclass(frozen=True, slots=True)
