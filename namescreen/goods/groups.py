@@ -5,11 +5,14 @@ Offices ask of goods whether they share purpose, makers, shops and buyers, or ar
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import lru_cache
 
 from ..lexicon import lexicon
 from ..tables import open_table
+from .classification import classes
 from .context import leading_senses
+from .nice import is_service
 from .phrases import Item
 from .trade_words import goods_of
 
@@ -19,22 +22,51 @@ OF_MANY_KINDS = frozenset(
     "machine case light stand holder cover tool game set service bottle shop course class".split()
 )
 """Words whose goods belong to the market of the word before them: an espresso machine, a guitar stand."""
+LEAST_FITTING = 0.05
+"""The chance of one class below which a group that only part of a name gives is another thing of that name; ours."""
 STEPS = 2
 """How many steps up WordNet's broader terms are looked for in the list."""
 
 
 @lru_cache(maxsize=1 << 13)
 def groups_of(item: Item) -> frozenset[str]:
-    """The groups ("market|group") of what an item names: of its longest name that is listed; empty if none is."""
+    """The groups ("market|group") of what an item names: of its longest name that is listed; empty if none is, or if
+    its words point to other classes."""
     words = (*item.modifiers, item.head)
-    table = open_table("goods_groups.tsv")
     names = [" ".join(words[at:]) for at in range(len(words))]
     if item.modifiers and item.head in OF_MANY_KINDS:
         names.pop()
     names += [" ".join(item.modifiers)] if item.modifiers else []
     names += [area for name in names for area in goods_of(name)[:1]]
-    found = next((frozenset(row.split(";")) for name in names if (row := table.get(name))), None)
-    return _by_broader_term(item.head) if found is None else found
+    if is_listed(item):
+        return _listed(" ".join(words))
+    found = next((groups for name in names if (groups := _listed(name))), None)
+    return _fitting(_by_broader_term(item.head) if found is None else found, item)
+
+
+def _listed(name: str) -> frozenset[str]:
+    row = open_table("goods_groups.tsv").get(name)
+    return frozenset(row.split(";")) if row else frozenset()
+
+
+def _fitting(groups: frozenset[str], item: Item) -> frozenset[str]:
+    """Of groups that part of a name gave those whose goods may be in the classes of the whole: a dish may be a plate, a
+    pizza is none."""
+    if item.dealing:
+        return groups
+    theirs = {guess.number: guess.score for guess in classes(item.text, limit=45)}
+    return frozenset(name for name in groups if not theirs or _one_class(name, theirs) >= LEAST_FITTING)
+
+
+def _one_class(group: str, chances: Mapping[int, float]) -> float:
+    """The chance that goods of a group and goods with these chances are in one class."""
+    row = open_table("goods_groups.tsv").get(f"~{group}") or ""
+    return sum(float(share) * chances.get(int(number), 0.0) for number, share in map(_pair, row.split()))
+
+
+def _pair(text: str) -> tuple[str, str]:
+    number, _, share = text.partition(":")
+    return number, share
 
 
 def is_listed(item: Item) -> bool:
@@ -48,24 +80,43 @@ def _by_broader_term(word: str) -> frozenset[str]:
     for _ in range(STEPS):
         layer = [up for sense_id in layer for up in lexicon().related_ids(sense_id, "@", "@i")]
         for name in (name.lower() for up in layer for name in lexicon().entry(up).words):
-            if row := open_table("goods_groups.tsv").get(name):
-                return frozenset(row.split(";"))
+            if groups := _listed(name):
+                return groups
     return frozenset()
 
 
 def ties(one: Item, other: Item) -> dict[str, float] | None:
-    """What the groups of two items say, each 0 or 1: of one group, of one market, of groups used together, or
-    nothing of these; None where one of them is not listed."""
+    """What the groups of two items say, each 0 or 1: the first that holds of one group, of one market that firms offer
+    as a range, of another one market, of groups used together, of markets side by side, or nothing of these; None where
+    one of them is not listed. Goods and a service of one market serve different purposes, but in markets where the
+    service is the same thing by another channel."""
     mine, theirs = groups_of(one), groups_of(other)
     if not mine or not theirs:
         return None
-    group = bool(mine & theirs)
-    market = bool({name.partition("|")[0] for name in mine} & {name.partition("|")[0] for name in theirs})
-    table = open_table("goods_groups.tsv")
-    linked = any(theirs & set((table.get(f"*{name}") or "").split(";")) for name in mine)
-    return {
-        "one group": float(group),
-        "one market": float(market and not group),
-        "used together": float(linked and not market),
-        "apart": float(not (group or market or linked)),
-    }
+    markets, others = _markets(mine), _markets(theirs)
+    shared = markets & others
+    alike = _is_service(one) == _is_service(other) or any(_has("=channel", name) for name in shared)
+    asked = (
+        ("one group", alike and bool(mine & theirs)),
+        ("one range", alike and any(_has("=range", name) for name in shared)),
+        ("one market", bool(shared)),
+        ("used together", any(_has(f"*{name}", of) for name in mine for of in theirs)),
+        ("side by side", any(_has(f"={name}", of) for name in markets for of in others)),
+        ("apart", True),
+    )
+    first = next(name for name, holds in asked if holds)
+    return {name: float(name == first) for name, _ in asked}
+
+
+def _is_service(item: Item) -> bool:
+    """Whether an item is rather a service; of a service that deals in goods, whether they are."""
+    known = (guess for guess in classes(item.text, limit=45) if not item.dealing)
+    return sum(guess.score for guess in known if is_service(guess.number)) > 0.5
+
+
+def _markets(groups: frozenset[str]) -> frozenset[str]:
+    return frozenset(name.partition("|")[0] for name in groups)
+
+
+def _has(key: str, name: str) -> bool:
+    return name in (open_table("goods_groups.tsv").get(key) or "").split(";")

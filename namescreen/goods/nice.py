@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 
-__all__ = ["CLASSES", "COORDINATED", "EXPLAINED", "is_service", "list_of_classes"]
+__all__ = ["CLASSES", "EXPLAINED", "is_service", "list_of_classes"]
 
 CLASSES = {
     1: "chemicals for industry, science and agriculture; fertilisers",
@@ -140,18 +140,6 @@ EXPLAINED = {
 }
 """Class number -> what belongs there and what does not, in plain words for makers, after the headings and notes of the
 13th edition (2026)."""
-
-_GROUPS = (
-    (29, 30, 31, 32, 33, 43), (3, 5, 44), (5, 10, 44), (14, 18, 25, 26), (9, 38, 41, 42), (9, 16, 41),
-    (11, 20, 21, 24, 27), (8, 21), (21, 31, 44), (1, 31, 44), (1, 5, 31), (7, 8, 6), (4, 12, 37, 39),
-    (2, 17, 19, 37), (6, 19, 37), (9, 28, 41), (25, 28), (22, 23, 24), (24, 25), (9, 15, 41), (35, 36),
-    (36, 37), (5, 29, 30), (34, 4), (16, 40), (42, 45), (39, 43), (4, 3), (3, 21), (10, 20), (11, 7, 9),
-)  # fmt: skip
-COORDINATED = frozenset(
-    frozenset((a, b)) for group in _GROUPS for a in group for b in group if a != b
-)  # fmt: skip
-"""Pairs of classes whose goods often come from one maker or are sold side by side. From memory of search
-practice at trade mark offices (cross-class searching); a starting point, not a rule of any office."""
 
 
 def is_service(number: int) -> bool:

@@ -38,12 +38,20 @@ COVERED, MOST = 0.95, 0.85
 """The score of goods that a broader term covers, and the most that other evidence comes to: still "high"."""
 TIES = {
     "one group": "they serve one purpose",
-    "one market": "often made or sold by the same firms",
+    "one range": "often one firm's range",
+    "one market": "sold side by side",
     "used together": "used together",
+    "side by side": "from markets that share shops or makers",
 }
 """What the groups of goods say, in words."""
-ONE_CLASS = 0.45
-"""The evidence of one class (the root of its chance) from which a broader term is taken to cover the goods."""
+WORK = frozenset("repair maintenance installation cleaning rental delivery consultancy information reservation".split())
+"""Services on goods that another trade offers, where selling them is the trade of those who make them."""
+BY_CHANNEL = "service"
+"""The same thing by another channel: software as a service."""
+NOT_QUITE = 0.9
+"""What covering counts where the goods are not quite the same: by another channel, or in another class."""
+ONE_CLASS = 0.2
+"""The chance of one class from which a broader term is taken to cover the goods."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +117,7 @@ def _similarity(one: Item, other: Item) -> float:
 def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tuple[int, ...]) -> Relatedness:
     found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
     told = _by_words(one, other)
-    score = score_of(_told(one, other, found.evidence), _weights())
+    score = score_of(_told(one, other, found), _weights())
     if not score:
         return Relatedness(0.0)
     low, high = sorted((one.text, other.text))
@@ -127,13 +135,15 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
     """The evidence from the words and classes of two items, each kind in [0, 1]: what the weights are fitted on."""
-    return _told(one, other, _by_class(_chances((one.text, ())), _chances((other.text, ()))).evidence)
+    return _told(one, other, _by_class(_chances((one.text, ())), _chances((other.text, ()))))
 
 
-def _told(one: Item, other: Item, by_class: Mapping[str, float]) -> dict[str, float]:
+def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
     """All evidence; under names of its own where no list says what the goods are made and sold with, for then words and
     classes weigh more."""
-    found = {**_by_words(one, other), **by_class}
+    found = {**_by_words(one, other), **by_class.evidence}
+    if by_class.same < ONE_CLASS:
+        found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
     return found | tied if tied is not None else unlisted(found)
 
@@ -149,10 +159,13 @@ def _by_words(one: Item, other: Item) -> dict[str, float]:
     near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
     same = near >= SYNONYM and set(one.modifiers) == set(other.modifiers)
     covers = max(_covers(one, other), _covers(other, one), float(same))
-    dealt = bool(one.dealing) != bool(other.dealing)
+    dealing = {one.dealing, other.dealing} - {""} if bool(one.dealing) != bool(other.dealing) else set()
+    worked_on = bool(dealing & WORK)
+    by_channel = dealing == {BY_CHANNEL}
     return {
-        "covers": 0.0 if dealt else covers,
-        "covers in dealing": covers if dealt else 0.0,
+        "covers": (covers if not dealing else NOT_QUITE * covers if by_channel else 0.0),
+        "covers in dealing": covers if dealing and not by_channel else 0.0,
+        "worked on": covers if worked_on else 0.0,
         "words": max(near, _associated(one, other)),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
@@ -207,16 +220,21 @@ def _broader_terms(name: str) -> frozenset[str]:
 
 @dataclass(frozen=True, slots=True)
 class _ByClass:
-    """The chance that both sides fall in one class, the chance that they fall in classes claimed together, and why."""
+    """The chance that both sides fall in one class, that chance by how much the class says, the chance that they fall
+    in classes that offices search together, and why."""
 
     same: float
+    tied: float
     together: float
     why: str
 
     @property
     def evidence(self) -> dict[str, float]:
         """What counts towards the score: likely classes weigh more than unlikely ones, but not in proportion."""
-        return {"class": math.sqrt(self.same), "claimed together": min(self.together, 1.0)}
+        return {
+            "class": math.sqrt(self.tied),
+            "claimed together": min(self.together, 1.0),
+        }
 
 
 def _chances(goods: tuple[str, tuple[int, ...]]) -> dict[int, float]:
@@ -232,6 +250,7 @@ def _chances(goods: tuple[str, tuple[int, ...]]) -> dict[int, float]:
 
 def _by_class(one: Mapping[int, float], other: Mapping[int, float]) -> _ByClass:
     same = max(((a * other.get(number, 0.0), number) for number, a in one.items()), default=(0.0, 0))
+    tied = sum(a * other.get(number, 0.0) * _searched_together(number, number) for number, a in one.items())
     apart = [(a * b * _searched_together(x, y), x, y) for x, a in one.items() for y, b in other.items() if x != y]
     together = sum(chance for chance, _, _ in apart)
     if same[0] >= 0.5:
@@ -241,7 +260,7 @@ def _by_class(one: Mapping[int, float], other: Mapping[int, float]) -> _ByClass:
         why = f"classes {low} and {high} are ones that offices search together"
     else:
         why = ""
-    return _ByClass(same[0], together, why)
+    return _ByClass(same[0], tied, together, why)
 
 
 def _searched_together(one: int, other: int) -> float:
@@ -261,6 +280,6 @@ def score_of(found: Mapping[str, float], weights: Mapping[str, float]) -> float:
     Goods that a broader term covers are identical (Meric, T-133/05, from memory), unless classes tell them apart."""
     grade = weights["always"] + sum(weights[name] * value for name, value in found.items())
     prefix = UNLISTED if UNLISTED in found else ""
-    covered = found.get(f"{prefix}covers", 0.0) == 1.0 and found[f"{prefix}class"] >= ONE_CLASS
+    covered = found.get(f"{prefix}covers", 0.0) == 1.0
     score = max(min(grade / 4, MOST), COVERED if covered else 0.0)
     return round(score, 4) if score >= NOTHING else 0.0

@@ -9,8 +9,14 @@ import pytest
 
 from namescreen.goods import GRADES, Relatedness, relatedness
 
-with (Path(__file__).parent / "related_goods.csv").open(encoding="utf-8", newline="") as file:
-    ROWS = list(csv.DictReader(file))
+
+def _rows(name: str) -> list[dict[str, str]]:
+    with (Path(__file__).parent / name).open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+ROWS = _rows("related_goods.csv")
+UNSEEN = _rows("related_goods_unseen.csv")
 
 
 def _score(row: dict[str, str]) -> float:
@@ -39,6 +45,24 @@ def test_scores_follow_the_grades() -> None:
     assert {row["grade"] for row in ROWS} == set(GRADES)
     assert all(row["source"] for row in ROWS)
     assert _rho([_score(row) for row in ROWS], [float(GRADES.index(row["grade"])) for row in ROWS]) >= 0.78
+
+
+def test_pairs_kept_for_a_test_are_ranked_too() -> None:
+    """Graded before the first run, by common practice, and neither fitted nor mended on: rho 0.62, half of the grades
+    hit and all but two within one. Few are unrelated, and average and high are hard to tell apart."""
+    found = [_score(row) for row in UNSEEN]
+    grades = [float(GRADES.index(row["grade"])) for row in UNSEEN]
+    assert _rho(found, grades) >= 0.55
+    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 36
+
+
+@pytest.mark.parametrize(
+    "row", [row for row in ROWS if "attorney" in row["source"]], ids=lambda row: f"{row['goods_a']}/{row['goods_b']}"
+)
+def test_what_an_attorney_expects_is_told(row: dict[str, str]) -> None:
+    found = relatedness(row["goods_a"], row["goods_b"])
+    assert isinstance(found, Relatedness)
+    assert found.grade == row["grade"]
 
 
 ENDS = [row for row in ROWS if row["grade"] in ("none", "identical")]

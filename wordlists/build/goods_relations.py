@@ -1,14 +1,16 @@
 """Build tables on goods: which classes are claimed together, and broader terms of the trade.
 
-python wordlists/build/goods_relations.py [--records FOLDER] [--to FOLDER]
+python wordlists/build/goods_relations.py [--to FOLDER]
 
-class_pairs.tsv     "LOW HIGH" -> how often two classes are claimed together, 0 to 1: 0.35 for
-                    classes that offices search together (goods/nice.py: COORDINATED);
-                    with a FOLDER of records (XML of trade mark offices, ST.66 or ST.96)
-                    at least their doubled cosine n(a, b) / sqrt((n(a) + 3) (n(b) + 3)).
-                    The shipped table is built without records
+class_pairs.tsv     "LOW HIGH" -> how closely offices tie two classes, 0 to 1: FULL / sqrt(d(a) d(b)) for the classes
+                    that they search together (wordlists/curated/coordinated_classes.txt), d being with how many
+                    classes one is searched: one that goes with nearly all others says nothing of any.
+                    "N N" -> how much it says that goods are in class N, 1 / sqrt(m), m being from how many
+                    markets its goods come (class 9 holds software, batteries and fire extinguishers)
 goods_groups.tsv    term in base form -> the groups it stands in, MARKET|GROUP; *MARKET|GROUP -> groups used
-                    together with it; from wordlists/curated/goods_groups.txt and goods_links.txt
+                    together with it; =MARKET -> markets side by side with it; =range -> markets of one range;
+                    =channel -> those where a service is the same thing by another channel; ~MARKET|GROUP -> the
+                    share of its terms in each class; from goods_groups.txt, goods_links.txt and goods_markets.txt
 broader_goods.tsv   term in base form -> the broader terms that cover it, from wordlists/curated/broader_goods.txt
 """
 
@@ -16,41 +18,63 @@ from __future__ import annotations
 
 import argparse
 import math
-import re
 from collections import Counter, defaultdict
-from collections.abc import Callable
-from itertools import combinations
+from collections.abc import Callable, Mapping
+from functools import cache
 from pathlib import Path
 
 from sources import write_table
 
-from namescreen.goods.nice import COORDINATED
+from namescreen.goods.classification import classes
 from namescreen.goods.phrases import base_form
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
-SMOOTH, SEARCHED_TOGETHER, LEAST = 3, 0.35, 0.05
-_CLASS = re.compile(r"<(?:\w+:)?ClassNumber>\s*(\d+)\s*</")
+LEAST = 0.01
+FULL = 4
+"""The number of classes searched with each of two from which their tie counts less than 1; ours."""
 
 
-def class_pairs(records: Path | None) -> tuple[bytes, int]:
-    """The table, and how many records with a class it rests on."""
-    single: Counter[int] = Counter()
-    pairs: Counter[tuple[int, int]] = Counter()
-    count = 0
-    for path in sorted(records.rglob("*.xml")) if records else ():
-        text = path.read_text(encoding="utf-8", errors="replace")
-        found = sorted({int(number) for number in _CLASS.findall(text) if 1 <= int(number) <= 45})
-        count += bool(found)
-        single.update(found)
-        pairs.update(combinations(found, 2))
-    table = {}
-    for low, high in combinations(range(1, 46), 2):
-        drawn = 2 * pairs[low, high] / math.sqrt((single[low] + SMOOTH) * (single[high] + SMOOTH))
-        value = min(1.0, max(drawn, SEARCHED_TOGETHER if frozenset((low, high)) in COORDINATED else 0.0))
-        if value >= LEAST:
-            table[f"{low} {high}"] = f"{value:.2f}"
-    return table_bytes("class_pairs", table.items()), count
+def class_pairs(groups: Mapping[str, set[str]]) -> bytes:
+    """The table of classes that offices search together, and how much being in one class says."""
+    pairs = set()
+    for line in _lines("coordinated_classes.txt"):
+        one, others = line.split(":")
+        pairs |= {(min(int(one), other), max(int(one), other)) for other in map(int, others.split())}
+    searched = Counter(number for pair in pairs for number in pair)
+    values = {(a, b): FULL / math.sqrt(searched[a] * searched[b]) for a, b in pairs}
+    values |= {(number, number): 1 / math.sqrt(held) for number, held in _markets_in_class(groups).items()}
+    rows = ((f"{a} {b}", f"{min(value, 1.0):.2f}") for (a, b), value in sorted(values.items()))
+    return table_bytes("class_pairs", rows)
+
+
+def _markets_in_class(groups: Mapping[str, set[str]]) -> dict[int, float]:
+    """Class -> how many markets its goods come from: the exponential of the entropy of the listed terms' markets."""
+    found: dict[int, dict[str, float]] = {number: defaultdict(float) for number in range(1, 46)}
+    for group, chances in _classes_of_groups(groups).items():
+        for number, chance in chances.items():
+            found[number][group.split("|")[0]] += chance
+    return {number: math.exp(_entropy(list(counts.values()))) for number, counts in found.items()}
+
+
+@cache
+def _chances(term: str) -> tuple[tuple[int, float], ...]:
+    return tuple((guess.number, guess.score) for guess in classes(term, limit=45))
+
+
+def _classes_of_groups(groups: Mapping[str, set[str]]) -> dict[str, dict[int, float]]:
+    """Group -> how many of its terms are in each class, a term of several groups being shared among them."""
+    found: dict[str, dict[int, float]] = defaultdict(lambda: defaultdict(float))
+    for term, names in groups.items():
+        for name in names:
+            for number, chance in _chances(term):
+                found[name][number] += chance / len(names)
+    return found
+
+
+def _entropy(weights: list[float]) -> float:
+    whole = sum(weights)
+    return -sum(one / whole * math.log(one / whole) for one in weights)
 
 
 def _headings_of_terms(file: str, heading: Callable[[str], str]) -> dict[str, set[str]]:
@@ -69,9 +93,8 @@ def broader_goods() -> bytes:
     return table_bytes("broader_goods", ((term, ",".join(sorted(broad))) for term, broad in table.items()))
 
 
-def goods_groups() -> bytes:
+def goods_groups(groups: dict[str, set[str]]) -> bytes:
     """The table of groups and of those that are used together."""
-    groups = _headings_of_terms("goods_groups.txt", _key)
     linked: dict[str, set[str]] = defaultdict(set)
     for line in _lines("goods_links.txt"):
         one, other = map(_key, line.split(" with "))
@@ -80,7 +103,32 @@ def goods_groups() -> bytes:
             raise ValueError(f"goods_links.txt: no such group: {', '.join(sorted(unknown))}")
         linked[f"*{one}"].add(other)
         linked[f"*{other}"].add(one)
-    return table_bytes("goods_groups", ((key, ";".join(sorted(names))) for key, names in (groups | linked).items()))
+    likely = {f"~{name}": _shares(counts) for name, counts in _classes_of_groups(groups).items()}
+    markets = _markets({name.split("|")[0] for names in groups.values() for name in names})
+    rows = (groups | linked | likely | markets).items()
+    told = ((key, names if isinstance(names, str) else ";".join(sorted(names))) for key, names in rows)
+    return table_bytes("goods_groups", told)
+
+
+def _shares(counts: Mapping[int, float]) -> str:
+    whole = sum(counts.values())
+    shares = ((number, count / whole) for number, count in sorted(counts.items()))
+    return " ".join(f"{number}:{share:.2f}" for number, share in shares if share >= LEAST)
+
+
+def _markets(known: set[str]) -> dict[str, set[str]]:
+    """What is said of whole markets: which are of one range, and which stand side by side."""
+    found: dict[str, set[str]] = defaultdict(set)
+    for line in _lines("goods_markets.txt"):
+        kind = ":" in line  # range or channel
+        one, listed = line.split(":" if kind else " with ")
+        others = {name.strip() for name in listed.split(",")}
+        if unknown := (others | (set() if kind else {one})) - known:
+            raise ValueError(f"goods_markets.txt: no such market: {', '.join(sorted(unknown))}")
+        found[f"={one}"] |= others
+        for other in () if kind else others:
+            found[f"={other}"].add(one)
+    return found
 
 
 def _lines(file: str) -> list[str]:
@@ -99,16 +147,17 @@ def _base(term: str) -> str:
 def main() -> None:
     """Write both tables and their source records."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--records", type=Path)
     parser.add_argument("--to", type=Path, default=HERE)
     given = parser.parse_args()
     build = "python wordlists/build/goods_relations.py"
-    pairs, count = class_pairs(given.records)
     broader = broader_goods()
+    groups = _headings_of_terms("goods_groups.txt", _key)
     write_table(
-        given.to, "class_pairs.tsv", pairs,
-        source="pairs of classes that offices search together, from memory of search practice"
-        + (f", and counts of classes claimed together in {count} public records" if count else ""),
+        given.to, "class_pairs.tsv", class_pairs(groups),
+        source="classes that the USPTO coordinates for searches, in part by how often they are claimed in one "
+        "application, and further pairs from memory of search practice; no records were counted, as no office's counts "
+        "of classes claimed together were at hand (against 73 EU marks of several classes: "
+        "tests/published/test_class_pairs.py)",
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
     write_table(
@@ -117,7 +166,7 @@ def main() -> None:
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
     write_table(
-        given.to, "goods_groups.tsv", goods_groups(),
+        given.to, "goods_groups.tsv", goods_groups(groups),
         source="wordlists/curated/goods_groups.txt and goods_links.txt, written for namescreen from memory of markets: "
         "what serves one purpose, what comes from one trade, what is used together",
         version="1", licence="MIT, as namescreen", build=build,

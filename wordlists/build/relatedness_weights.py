@@ -3,28 +3,36 @@
 python wordlists/build/relatedness_weights.py [--pairs tests/published/related_goods.csv] [--to FOLDER]
 
 A ridge regression of the grade (none 0, low 1, average 2, high 3, identical 4) on the evidence, apart for goods that
-are listed in groups and for others; prints Spearman's rho in nested cross-validation and with every pair left out.
+are listed in groups and for others. The pairs are mostly of related goods, while two goods of a register seldom are:
+for goods that no list holds, where the evidence alone must tell, some pairs drawn at random among the goods of the
+table are added as unrelated (but those that the lists relate). Prints Spearman's rho in nested cross-validation and
+with every pair left out.
 """
 
 from __future__ import annotations
 
 import argparse
 import csv
+import random
 from collections.abc import Sequence
+from functools import cache
 from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
 from sources import write_table
 
+from namescreen.goods.groups import ties
 from namescreen.goods.phrases import items
 from namescreen.goods.relatedness import GRADES, UNLISTED, all_evidence, score_of, unlisted
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
+PAIRS = HERE.parent / "tests" / "published" / "related_goods.csv"
+DRAWN, SEED = 100, 7
 RIDGES = (0.5, 1.0, 2.0, 4.0)
 FOLDS = 10
-TIED = frozenset(("one group", "one market", "used together", "apart"))
+TIED = frozenset(("one group", "one range", "one market", "used together", "side by side", "apart"))
 
 Floats = NDArray[np.float64]
 
@@ -57,10 +65,33 @@ def fitted(found: Evidence, grades: Floats, ridge: float) -> Weights:
     """The weights for listed goods, fitted on the pairs that are, and for others, fitted on all as if none were."""
     listed = [at for at, one in enumerate(found) if UNLISTED not in one]
     weights = _block([found[at] for at in listed], grades[listed], ridge, "always") if listed else {"always": 0.0}
-    plain = [{name: value for name, value in _as_unlisted(one).items() if name != UNLISTED} for one in found]
-    others = _block(plain, grades, ridge, UNLISTED)
+    drawn = _unrelated()
+    plain = [
+        {name: value for name, value in _as_unlisted(one).items() if name != UNLISTED} for one in (*found, *drawn)
+    ]
+    others = _block(plain, np.r_[grades, np.zeros(len(drawn))], ridge, UNLISTED)
     others[UNLISTED] -= weights["always"]  # beside the constant of all
     return weights | others
+
+
+@cache
+def _unrelated() -> Evidence:
+    """Pairs of goods drawn at random that no list relates."""
+    rows = _pairs(PAIRS)
+    ones, others = ([items(row[side])[0] for row in rows] for side in ("goods_a", "goods_b"))
+    drawing = random.Random(SEED)
+    found: list[dict[str, float]] = []
+    while len(found) < DRAWN:
+        one, other = drawing.choice(ones), drawing.choice(others)
+        tied = ties(one, other)
+        if tied is None or tied["apart"]:
+            found.append(all_evidence(one, other))
+    return found
+
+
+def _pairs(path: Path) -> list[dict[str, str]]:
+    with path.open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
 
 
 def _as_unlisted(one: dict[str, float]) -> dict[str, float]:
@@ -110,11 +141,10 @@ def nested(found: Evidence, grades: Floats) -> Floats:
 def main() -> None:
     """Fit, measure, write."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--pairs", type=Path, default=HERE.parent / "tests" / "published" / "related_goods.csv")
+    parser.add_argument("--pairs", type=Path, default=PAIRS)
     parser.add_argument("--to", type=Path, default=HERE)
     given = parser.parse_args()
-    with given.pairs.open(encoding="utf-8", newline="") as file:
-        rows = list(csv.DictReader(file))
+    rows = _pairs(given.pairs)
     found = [all_evidence(items(row["goods_a"])[0], items(row["goods_b"])[0]) for row in rows]
     grades = np.array([float(GRADES.index(row["grade"])) for row in rows])
     ridge = chosen_ridge(found, grades)
@@ -131,7 +161,8 @@ def main() -> None:
     write_table(
         given.to, "relatedness_weights.tsv", contents,
         source="fitted on the graded pairs of tests/published/related_goods.csv (sources there: decisions, guidelines "
-        f"and practice, most from memory; the lists of groups were written with the pairs known); {reached}",
+        f"and practice, most from memory; the lists of groups were written with the pairs known), and for goods in no "
+        f"list on {DRAWN} pairs drawn at random as unrelated; {reached}",
         version=f"{len(rows)} pairs, ridge penalty {ridge:g}", licence="the project's own (MIT)",
         build="python wordlists/build/relatedness_weights.py",
     )  # fmt: skip
