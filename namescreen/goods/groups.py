@@ -38,8 +38,9 @@ def groups_of(item: Item) -> frozenset[str]:
         names.pop()
     names += [" ".join(item.modifiers)] if item.modifiers else []
     names += [area for name in names for area in goods_of(name)[:1]]
-    if is_listed(item):
-        return _listed(" ".join(words))
+    joined = next((groups for word in item.rest if (groups := _listed(f"{word} {item.head}"))), None)
+    if joined or is_listed(item):  # bags for bicycles are bicycle bags
+        return joined or _listed(" ".join(words))
     found = next((groups for name in names if (groups := _listed(name))), None)
     return _fitting(_by_broader_term(item.head) if found is None else found, item)
 
@@ -85,7 +86,8 @@ def _by_broader_term(word: str) -> frozenset[str]:
     return frozenset()
 
 
-def ties(one: Item, other: Item) -> dict[str, float] | None:
+@lru_cache(maxsize=1 << 14)
+def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     """What the groups of two items say, each 0 or 1: the first that holds of one group, of one market that firms offer
     as a range, of another one market, of groups used together, of markets side by side, or nothing of these; None where
     one of them is not listed. Goods and a service of one market serve different purposes, but in markets where the
@@ -108,6 +110,7 @@ def ties(one: Item, other: Item) -> dict[str, float] | None:
     return {name: float(name == first) for name, _ in asked}
 
 
+@lru_cache(maxsize=1 << 13)
 def _is_service(item: Item) -> bool:
     """Whether an item is rather a service; of a service that deals in goods, whether they are."""
     known = (guess for guess in classes(item.text, limit=45) if not item.dealing)

@@ -26,7 +26,8 @@ def _words(text: str) -> frozenset[str]:
 _FRAME = _words("""
     self featuring namely including include includes providing provide provides related relating relation particularly
     especially such etc other others kind nature use used using via field fields made containing consisting comprising
-    various same seller selling sold based purpose purposes general
+    various same seller selling sold based purpose purposes general adapted designed intended suitable specially
+    specifically shaped fitted
 """)
 # Words for the form alone: the word before it, or after "of", says what the goods are.
 _FORM = _words("""
@@ -47,6 +48,8 @@ _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
     being relating containing
 """)
+_PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
+"""A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
 _NOT_THESE = re.compile(r"\b(?:other than|except|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
 """What goods are not says nothing of what they are."""
 _BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
@@ -91,7 +94,7 @@ def items(text: str) -> tuple[Item, ...]:
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
     text = _NOT_THESE.sub("", text)
-    phrases = [_content_words(phrase) for phrase in _phrases(plain_words(text))]
+    phrases = [_content_words(phrase) for phrase in _phrases(plain_words(_PARTICLE.sub("", text)))]
     phrases = [phrase for phrase in phrases if phrase]
     dealing = ""
     kept: list[str] = []

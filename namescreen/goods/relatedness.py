@@ -30,8 +30,9 @@ APART = 0.5
 """What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
 WIDE = 1500
 """A broader term with more senses than this below it (device, food) covers nothing in particular."""
-MOST_PAIRS = 4
-"""Of long lists only so many pairs of items, those whose words are most associated, are judged in full."""
+MOST_PAIRS = 48
+"""Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
+an added item never lowers the score."""
 NOTHING = 0.125
 """A score below this is none at all: half of the lowest grade."""
 COVERED, MOST = 0.95, 0.85
@@ -103,7 +104,8 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
         score = score_of(unlisted(found.evidence), _weights())
         reasons = ("by class alone, which says little", found.why) if score else ()
         return Relatedness(score, (*reasons, *(f"{told}; the classes were compared instead" for told, _ in unread)))
-    pairs.sort(key=lambda pair: -_similarity(*pair))
+    if len(pairs) > MOST_PAIRS:
+        pairs.sort(key=lambda pair: -_similarity(*pair))
     judged = [_judge(a, b, one[1], other[1]) for a, b in pairs[:MOST_PAIRS]]
     best = max(judged, key=lambda found: (found.score, sorted(found.reasons)))
     return replace(best, reasons=(*best.reasons, *filter(None, map(remark, (one[0], other[0])))))
@@ -120,6 +122,9 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     score = score_of(_told(one, other, found), _weights())
     if not score:
         return Relatedness(0.0)
+    in_one_class = not stated_one or not stated_other or bool(set(stated_one) & set(stated_other))
+    if in_one_class and replace(one, text="") == replace(other, text=""):
+        score = 1.0
     low, high = sorted((one.text, other.text))
     reasons = [f'"{low}" and "{high}"' if low != high else f'both name "{low}"']
     if told["covers"] >= 0.5:
@@ -145,7 +150,7 @@ def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
     if by_class.same < ONE_CLASS:
         found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
-    return found | tied if tied is not None else unlisted(found)
+    return {**found, **tied} if tied is not None else unlisted(found)
 
 
 def unlisted(found: Mapping[str, float]) -> dict[str, float]:
@@ -153,7 +158,8 @@ def unlisted(found: Mapping[str, float]) -> dict[str, float]:
     return {f"{UNLISTED}{name}": value for name, value in found.items()} | {UNLISTED: 1.0}
 
 
-def _by_words(one: Item, other: Item) -> dict[str, float]:
+@lru_cache(maxsize=1 << 14)
+def _by_words(one: Item, other: Item) -> Mapping[str, float]:
     """What the words of two items say, each in [0, 1]: whether one covers the other, whether it would but for a service
     that deals in it, and how much the words belong together."""
     near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
@@ -263,6 +269,7 @@ def _by_class(one: Mapping[int, float], other: Mapping[int, float]) -> _ByClass:
     return _ByClass(same[0], tied, together, why)
 
 
+@cache
 def _searched_together(one: int, other: int) -> float:
     """How closely two classes go together in the search practice of offices, in [0, 1]."""
     low, high = sorted((one, other))

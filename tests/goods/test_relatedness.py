@@ -123,9 +123,37 @@ class TestRelatedness:
         assert found.reasons == ("by class alone, which says little", "both probably in class 21")
 
 
+ITEMS = st.lists(st.sampled_from([item for item in GOODS if item] + [
+    "bicycle bags", "carry-on bags", "dry bags", "bags adapted for bicycles", "tyres", "wine", "bicycle tail lights",
+    "clip-on lights", "tea", "retail of tea", "app for budgets", "insurance", "candles", "wax",
+]), min_size=1, max_size=4)  # fmt: skip
+
+
+@given(ITEMS, ITEMS, ITEMS)
+@settings(max_examples=60, deadline=None)
+def test_an_added_item_never_lowers_it(ours: list[str], theirs: list[str], more: list[str]) -> None:
+    """The closest two items decide (each item of a list is claimed by itself)."""
+    fewer, all_of_them = (relatedness("; ".join(ours), "; ".join(listed)) for listed in (theirs, theirs + more))
+    assert isinstance(fewer, Relatedness)
+    assert isinstance(all_of_them, Relatedness)
+    assert all_of_them.score >= fewer.score
+
+
+@pytest.mark.parametrize(
+    ("text", "head"),
+    [
+        ("carry-on bags", "bag"), ("clip-on lights for bicycles", "light"), ("bags adapted for bicycles", "bag"),
+        ("ready-to-wear clothing", "clothing"), ("stands designed for guitars", "stand"),
+    ],
+)  # fmt: skip
+def test_what_goods_are_stands_before_what_they_are_for(text: str, head: str) -> None:
+    assert [item.head for item in items(text)] == [head]
+
+
 @pytest.mark.parametrize(
     ("a", "b", "grade"),
     [
+        ("bags for bicycles", "bicycle panniers", "identical"), ("pizza", "plates", "none"),
         ("soap bars", "soap", "identical"), ("soap bars", "Seifen", "identical"),
         ("skin creams", "hand creams", "identical"), ("Handcremes", "hand creams", "identical"),
         ("balms other than for medical purposes", "hand balms", "identical"),
