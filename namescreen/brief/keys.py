@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+from ..territories import territory
 from .checker import Checker, Read, WrongError, shown
 from .model import Concept, CostItem
 from .toml_lines import Place
@@ -72,12 +73,12 @@ def _concept(checker: Checker, value: Any, place: Place) -> Concept:
 
 
 def _country(checker: Checker, value: Any, place: Place) -> str:
-    code: str = matching("[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB", str.upper)(
+    code: str = matching("[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB; or a union: EU", str.upper)(
         checker, value, place
     )
     if code == "UK":
         raise WrongError("'UK' is not a country code", "The code of the United Kingdom is GB")
-    return code
+    return territory(code)
 
 
 def _path(checker: Checker, value: Any, place: Place) -> Path:

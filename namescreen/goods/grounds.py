@@ -7,10 +7,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
-__all__ = ["EU", "Ground", "grounds_for", "languages_of", "languages_under", "laws_of"]
+from ..territories import languages_of, law_of
 
-EU = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
-"""The member states of the European Union (ISO 3166-1), in which an EU trade mark holds."""
+__all__ = ["Ground", "grounds_for", "languages_of", "languages_under", "laws_of"]
 
 _LAWS = {
     "US": {
@@ -84,12 +83,11 @@ class Ground:
 
 
 def laws_of(markets: Iterable[str] | None) -> tuple[str, ...]:
-    """The laws that hold in `markets` (ISO 3166-1): US, EU for its members, GB, or the code itself where the law is not
-    known here; without markets the three that are."""
+    """The laws that hold in `markets` (see `territories`): US, EU for its members, GB, or the code itself where the law
+    is not known here; without markets the three that are."""
     if markets is None:
         return tuple(_LAWS)
-    codes = (code.upper() for code in markets)
-    return tuple(dict.fromkeys("EU" if code in EU else "GB" if code == "UK" else code for code in codes))
+    return tuple(dict.fromkeys(map(law_of, markets)))
 
 
 @lru_cache(maxsize=1 << 10)
@@ -100,28 +98,6 @@ def grounds_for(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...
         Ground(law, _LAWS[law][kind] if law in _LAWS else "not known here: ask the local office")
         for law in laws_of(markets)
     )
-
-
-# Languages that most buyers of a market read; from memory, after each state's official languages and common practice.
-_LANGUAGES = {
-    "US": "en es", "GB": "en", "IE": "en", "AU": "en", "NZ": "en", "CA": "en fr", "ZA": "en", "IN": "en hi",
-    "SG": "en zh",
-    "DE": "de", "AT": "de", "CH": "de fr it", "LI": "de", "LU": "fr de", "FR": "fr", "BE": "nl fr de", "NL": "nl",
-    "IT": "it", "ES": "es", "PT": "pt", "BR": "pt", "MX": "es", "AR": "es", "CL": "es", "CO": "es", "PE": "es",
-    "SE": "sv", "DK": "da", "NO": "nb", "FI": "fi sv", "IS": "is", "PL": "pl", "CZ": "cs", "SK": "sk", "HU": "hu",
-    "RO": "ro", "BG": "bg", "GR": "el", "CY": "el", "HR": "hr", "SI": "sl", "EE": "et", "LV": "lv", "LT": "lt",
-    "MT": "mt en",
-    "TR": "tr", "UA": "uk", "RU": "ru", "IL": "he", "JP": "ja", "KR": "ko", "CN": "zh", "ID": "id",
-    "AE": "ar en", "SA": "ar",
-}  # fmt: skip
-
-
-def languages_of(markets: Iterable[str]) -> tuple[str, ...]:
-    """The languages that most buyers of `markets` read (BCP 47), English first; English alone where none is listed."""
-    found = ["en"]
-    for code in markets:
-        found += _LANGUAGES.get("GB" if code.upper() == "UK" else code.upper(), "en").split()
-    return tuple(dict.fromkeys(found))
 
 
 def languages_under(law: str, held: Iterable[str], markets: Iterable[str] | None) -> frozenset[str]:

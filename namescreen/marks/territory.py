@@ -1,8 +1,6 @@
-"""Where a mark holds: the countries in which its register gives rights.
+"""Where a mark holds: the countries in which its register gives rights (see `namescreen.territories`).
 
-Codes of offices are those of WIPO Standard ST.3, codes of countries those of ISO 3166-1 alpha-2. The members of the
-European Union are those since 2020-02-01 (Article 52 of its treaty, less the United Kingdom); of the Benelux office,
-those of the Benelux Convention on Intellectual Property; of OAPI, those of the Bangui Agreement (from memory).
+Codes of offices are those of WIPO Standard ST.3.
 """
 
 from __future__ import annotations
@@ -11,17 +9,12 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 
+from ..territories import members_of, territory
 from .mark import Mark
 
-__all__ = ["EU_MEMBERS", "OFFICES", "bites_in", "lives_on_in_uk", "office_code", "territories_of"]
+__all__ = ["OFFICES", "bites_in", "lives_on_in_uk", "office_code", "territories_of"]
 
-EU_MEMBERS = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
-_WIDER = {
-    "EM": ("EU",),
-    "EU": ("EU",),
-    "BX": ("BE", "LU", "NL"),
-    "OA": tuple("BF BJ CF CG CI CM GA GN GQ GW KM ML MR NE SN TD TG".split()),
-}
+_WIDER = {"EM": ("EU",), "EU": ("EU",), **{code: members_of(code) for code in ("BX", "OA")}}
 OFFICES = {
     "AU": "IP Australia", "BR": "INPI of Brazil", "BX": "Benelux office", "CA": "CIPO of Canada",
     "CH": "IGE-IPI of Switzerland", "CZ": "UPV of Czechia", "EM": "EUIPO", "FR": "INPI of France", "GB": "UK IPO",
@@ -78,17 +71,17 @@ def lives_on_in_uk(mark: Mark) -> bool:
 
 
 def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:
-    """Whether a mark holds in any of `markets`: codes of ISO 3166-1, or "EU"; None if where it holds is not stated.
+    """Whether a mark holds in any of `markets`, codes of countries or unions; None if where it holds is not stated.
 
     A mark of the European Union holds in each of its members, one that `lives_on_in_uk` in the United Kingdom too, and
-    a mark of a member in the market "EU".
+    a mark of a member in the market that its union is: there it is an earlier national right.
     """
     if not mark.territories:
         return None
     territories = (*mark.territories, "GB") if lives_on_in_uk(mark) else mark.territories
-    return not _expanded(territories).isdisjoint(_expanded(tuple(market.upper() for market in markets)))
+    return not _expanded(territories).isdisjoint(_expanded(tuple(map(territory, markets))))
 
 
 @lru_cache(maxsize=4096)
 def _expanded(territories: tuple[str, ...]) -> frozenset[str]:
-    return frozenset(territories) | (EU_MEMBERS if "EU" in territories else frozenset())
+    return frozenset(territories).union(*(members_of(code) for code in territories))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from pathlib import Path
@@ -22,6 +23,7 @@ from .model import (
     Goods,
     ListSearched,
     NameEntry,
+    OfficeRows,
     ProtectedSign,
     Reading,
     Report,
@@ -219,22 +221,28 @@ def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched
                 dated=source.date,
                 latest=latest,
                 classes=classes,
-                offices=offices,
+                offices=tuple(one.office for one in offices),
                 remarks=remarks,
+                rows_of=offices,
+                layout=source.format,
                 marks=fingerprints(Selection(columns, part.nonzero()[0])),
             )
         )
     return tuple(lists)
 
 
-def _covered(searched: register.Register, part: NDArray[np.bool_]) -> tuple[tuple[int, ...], tuple[str, ...], str]:
+def _covered(
+    searched: register.Register, part: NDArray[np.bool_]
+) -> tuple[tuple[int, ...], tuple[OfficeRows, ...], str]:
     """The classes, the offices and the latest date among a part of the marks, straight from the columns."""
     import numpy as np
 
     arrays = searched.columns.arrays
     mask = int(np.bitwise_or.reduce(arrays["classes"][part].astype(np.uint64), initial=0))
-    numbers = (int(number) for number in np.unique(arrays["office"][part]))
-    offices = sorted(name.upper() for name in (searched.columns.offices[number] for number in numbers) if name)
+    counts: Counter[str] = Counter()
+    for number, rows in zip(*np.unique(arrays["office"][part], return_counts=True), strict=True):
+        counts[searched.columns.offices[int(number)].upper()] += int(rows)
+    offices = [OfficeRows(name, counts[name]) for name in sorted(counts) if name]
     day = str(int(arrays["date"][part].max(initial=0)))
     latest = f"{day[:4]}-{day[4:6]}-{day[6:]}" if len(day) == 8 else ""
     return tuple(number for number in range(1, 46) if mask >> number & 1), tuple(offices), latest

@@ -10,22 +10,26 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from ..marks.territory import EU_MEMBERS
 from ..plain_text import some
+from ..territories import EU_MEMBERS, territory
 
 __all__ = ["EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "practices", "unused_years"]
 
-_FIVE = "once registered for five years, a mark is only as good as its proven use"
-_THREE = "three years without use can end a registration"
+_FIVE = (
+    "from five years after registration, its owner has to prove use when asked to: in an opposition, or when the "
+    "mark is attacked"
+)
+_THREE = "after three years without use anyone may ask to end a registration, and its owner then has to show use"
 
 
 @dataclass(frozen=True, slots=True)
 class Practice:
     """How one office, or a group of offices, deals with earlier marks.
 
-    `markets` are its ISO 3166-1 codes. `refuses` says whether the office itself refuses a name because of an earlier
+    `markets` are its territories (see `namescreen.territories`). `refuses` says whether the office itself refuses a name because of an earlier
     mark; else the owner of the mark has to oppose it. `window` is the time for that. `unused_years` is the time after
-    which a mark that is not used can be attacked.
+    which a mark that is not used can be attacked, and `owner_shows` says whether its owner then has to show use, else
+    whoever attacks it that there was none.
     """
 
     markets: tuple[str, ...]
@@ -36,12 +40,14 @@ class Practice:
     unused_years: int
     unused: str
     source: str
+    owner_shows: bool = True
 
 
 _PRACTICES = (
     Practice(
-        tuple(sorted(EU_MEMBERS)), "European Union (EU marks)", False,
-        "does not refuse; owners oppose. An EU mark holds in every state of the Union",
+        ("EU", *sorted(EU_MEMBERS)), "European Union (EU marks)", False,
+        "does not refuse; owners oppose. An EU mark holds in every state of the Union, and an earlier mark of any one "
+        "state can stop it",
         "three months from publication", 5, _FIVE, "EU Regulation 2017/1001, articles 8, 18, 46, 47",
     ),
     Practice(
@@ -53,7 +59,7 @@ _PRACTICES = (
         "CPI, articles L711-3, L712-4, L714-5",
     ),
     Practice(
-        ("BE", "NL", "LU"), "Benelux", False, "does not refuse; owners oppose", "two months from publication", 5, _FIVE,
+        ("BX", "BE", "NL", "LU"), "Benelux", False, "does not refuse; owners oppose", "two months from publication", 5, _FIVE,
         "Benelux Convention, articles 2.2ter, 2.14, 2.16bis",
     ),
     Practice(
@@ -75,14 +81,17 @@ _PRACTICES = (
     Practice(
         ("GB",), "United Kingdom", False,
         "tells the owners of earlier marks, and does not refuse; owners oppose. From each EU mark registered before "
-        "2021 came a UK mark of its own, whose number begins with UK009",
+        "2021 came a UK mark of its own, whose number begins with UK009, and from each international registration "
+        "protected in the EU by then one with UK008",
         "two months from publication, three on request", 5, _FIVE,
         "Trade Marks Act 1994, sections 5, 6A, 46, schedule 2A; Rules 2008, rule 17",
     ),
     Practice(
         ("US",), "United States", True, "examines, and refuses over a mark that is confusingly similar",
         "30 days from publication, extended on request up to 180", 3,
-        "three years without use count as abandoned unless shown otherwise", "15 USC 1052(d), 1063, 1127; 37 CFR 2.102",
+        "an examiner does not ask about use. Whoever attacks a mark shows that it is not used; three years without use "
+        "are taken for abandonment until its owner shows otherwise. Between the fifth and sixth year its owner has to "
+        "declare use, or it lapses", "15 USC 1052(d), 1058, 1063, 1064, 1127; 37 CFR 2.102", owner_shows=False,
     ),
     Practice(
         ("CH",), "Switzerland", False, "does not refuse; owners oppose",
@@ -144,7 +153,7 @@ EVERYWHERE = (
     ),
     (
         "Late renewal",
-        "A mark whose term has run out can still be renewed for some six months (Paris Convention, article 5bis).",
+        "A mark whose term has run out can still be renewed for at least six months (Paris Convention, article 5bis).",
     ),
 )
 """What holds in most countries: a heading and a sentence each."""
@@ -152,13 +161,13 @@ EVERYWHERE = (
 
 def practices(markets: Iterable[str]) -> tuple[Practice, ...]:
     """The practices that concern `markets`, in the order of the page; all of them if no market is stated."""
-    wanted = set(markets)
+    wanted = set(map(territory, markets))
     return tuple(one for one in _PRACTICES if not wanted or wanted & set(one.markets))
 
 
 def _examining(market: str) -> bool | None:
     """Whether an office of a market refuses by itself; None for a market that is not described."""
-    own = [one for one in _PRACTICES if market in one.markets]
+    own = [one for one in _PRACTICES if territory(market) in one.markets]
     return any(one.refuses for one in own) if own else None
 
 
@@ -179,11 +188,11 @@ def objection(name: str, markets: Iterable[str]) -> str:
     return f"would it stand in the way of {name}"
 
 
-def unused_years(markets: Iterable[str]) -> dict[int, list[str]]:
-    """After how many years without use a mark can be attacked, with the markets; those not described are left out."""
-    found: dict[int, list[str]] = {}
+def unused_years(markets: Iterable[str]) -> dict[tuple[int, bool], list[str]]:
+    """After how many years a mark that is not used can be attacked, and whether its owner then shows use (see
+    `Practice`), with the markets; those not described are left out."""
+    found: dict[tuple[int, bool], list[str]] = {}
     for market in markets:
-        years = {one.unused_years for one in _PRACTICES if market in one.markets}
-        for one in years:
-            found.setdefault(one, []).append(market)
+        for kind in {(one.unused_years, one.owner_shows) for one in _PRACTICES if territory(market) in one.markets}:
+            found.setdefault(kind, []).append(market)
     return found

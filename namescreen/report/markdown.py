@@ -101,7 +101,7 @@ def _in_short(report: Report) -> Iterable[str]:
     yield from _skipped(report)
     missing = unsearched_markets(report)
     if missing:
-        yield f"No list searched comes from the trade mark office of {some(missing, 'or')}."
+        yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
 
 
 def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:

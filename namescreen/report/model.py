@@ -23,6 +23,7 @@ __all__ = [
     "Goods",
     "ListSearched",
     "NameEntry",
+    "OfficeRows",
     "Reading",
     "Report",
     "Weights",
@@ -154,10 +155,19 @@ class NameEntry:
 
 
 @dataclass(frozen=True, slots=True)
+class OfficeRows:
+    """How many rows of a list are said to be of an office."""
+
+    office: str
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
 class ListSearched:
     """A list of marks that was searched. `dated` is its own date where it states one; `latest` the latest
     filing or registration date among its marks; both ISO 8601, empty when not stated. `marks` remembers which marks
-    it held (see `fingerprints`); empty for a long list."""
+    it held (see `fingerprints`); empty for a long list. `rows_of` counts the rows of each of the `offices`; `layout`
+    names the office's form that the list has, empty for a table of one's own."""
 
     name: str
     sha256: str
@@ -170,6 +180,8 @@ class ListSearched:
     offices: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
     marks: str = ""
+    rows_of: tuple[OfficeRows, ...] = ()
+    layout: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -59,7 +59,7 @@ def general_questions(report: Report) -> tuple[str, ...]:
     if missing:
         verb, its = ("is a market", "its office") if len(missing) == 1 else ("are markets", "their offices")
         asked.append(
-            f"{some(missing)} {verb} of the brief, and no list searched comes from {its}: which search is "
+            f"{some(missing)} {verb} of the brief, and no row of the lists is of {its}: which search is "
             "worth its price there?"
         )
     asked.append(

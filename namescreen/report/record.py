@@ -7,10 +7,11 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from ..plain_text import cell, shorten, some, table, visible
+from ..territories import UNIONS, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
 from .glossary import GLOSSARY
-from .law import EVERYWHERE, UNDESCRIBED, practices
+from .law import EVERYWHERE, UNDESCRIBED, Practice, practices
 from .model import Report
 
 __all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms"]
@@ -68,11 +69,14 @@ def _lists_searched(report: Report) -> Iterable[str]:
     else:
         yield "No list of marks was searched."
     if report.lists and report.markets:
-        yield "Which registers that hold in your markets were searched:"
+        yield (
+            "What the lists hold of the registers that count in your markets, by what each row says of its office. No "
+            "register itself was asked, and whether a list holds the whole of one is not known:"
+        )
         yield table(
-            ("Market", "Searched", "Not searched"),
+            ("Market", "Rows in your lists", "No row of"),
             [
-                (one.market, some(one.searched) or "none", some(one.missing) or "nothing left out")
+                (one.market, "; ".join(one.searched) or "none", "; ".join(one.missing) or "a row of each")
                 for one in market_cover(report)
             ],
         )
@@ -93,9 +97,9 @@ def _not_searched(report: Report) -> Iterable[str]:
     missing, partly = unsearched_markets(report), partly_searched(report)
     none = [market for market in missing if market not in partly]
     if none:
-        yield f"the registers of {some(none)}: no list names their office"
+        yield f"the registers of {some(none)}: no row of a list is of their office"
     if partly:
-        yield f"the national registers of {some(partly)}: only marks of a joint office were searched"
+        yield f"the national registers of {some(partly)}: the lists have only marks of a joint office"
     covered = {one for item in report.lists for one in item.classes}
     absent = [one for one in report.classes if one not in covered]
     if report.lists and absent:
@@ -103,7 +107,7 @@ def _not_searched(report: Report) -> Iterable[str]:
     yield "marks in use that nobody registered, company and trade names, shop and product names, titles"
     yield "figurative marks (pictures, shapes, colours) and the pictures in marks that also have words"
     yield "filings not yet published, and whatever was published after the date of each list"
-    yield "every register that is not named above, the international register included unless it is"
+    yield "marks that are in no list: of the registers themselves nothing was asked"
 
 
 def _code(text: str) -> str:
@@ -177,9 +181,7 @@ def law_page(report: Report) -> Iterable[str]:
     )
     rows = [
         (
-            f"{one.office}: {', '.join(sorted({*one.markets} & {*report.markets})) or 'its states'}"
-            if len(one.markets) > 1
-            else one.office,
+            _whose(one, report),
             one.earlier_marks,
             one.window,
             one.unused,
@@ -188,9 +190,16 @@ def law_page(report: Report) -> Iterable[str]:
         for one in practices(report.markets)
     ]
     described = {market for one in practices(report.markets) for market in one.markets}
-    rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if market not in described]
+    rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if territory(market) not in described]
     yield table(("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory"), rows)
     yield "\n".join(f"- **{head}.** {text}" for head, text in EVERYWHERE)
+
+
+def _whose(one: Practice, report: Report) -> str:
+    """The office, with those of the brief's markets that it stands for, where it stands for several countries."""
+    own = sorted({*one.markets} & {*report.markets} - UNIONS.keys())
+    several = len([market for market in one.markets if market not in UNIONS]) > 1
+    return f"{one.office}: {', '.join(own)}" if several and own else one.office
 
 
 def terms() -> Iterable[str]:

@@ -14,6 +14,7 @@ __all__ = ["dates", "held_in", "in_force_notes", "remarks", "status", "where"]
 
 LACKS = "not stated"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
+_YEARS = {3: "three", 5: "five"}
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
 
@@ -37,8 +38,13 @@ def dates(mark: Mark) -> str:
 
 
 def where(mark: Mark) -> str:
-    """Where a mark holds, as codes of countries; the code of its office where that is not known."""
-    return some(mark.territories) or mark.office or LACKS
+    """Where a mark holds, as codes of countries, as far as the list states it."""
+    return some(mark.territories) or LACKS
+
+
+def _undesignated(mark: Mark) -> bool:
+    """Whether a mark holds only where it was extended to, and the list does not say where that is."""
+    return bool(mark.office) and not mark.territories
 
 
 def held_in(mark: Mark, report: Report) -> tuple[str, ...]:
@@ -49,6 +55,8 @@ def held_in(mark: Mark, report: Report) -> tuple[str, ...]:
 def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
     """What the dates of a mark raise on the day of the report; empty for most marks."""
     told = []
+    if _undesignated(mark) and not mark.is_dead:
+        told.append(f"The list does not say where it holds: {some(report.markets, 'or') or 'in a market of ours'}?")
     if mark.expired_by(report.date) and not mark.is_dead:
         told.append(f"Its term ran out on {mark.expires}; was it renewed?")
     earliest = mark.priority or mark.filed
@@ -60,15 +68,19 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
 
 
 def _use(mark: Mark, report: Report) -> list[str]:
-    """Whether a registered mark is old enough for its owner to be asked about its use."""
-    if mark.is_dead or not mark.registered:
+    """Whether a registered mark is old enough for its use to be asked about, and who would have to show it."""
+    if mark.is_dead or not mark.registered or _undesignated(mark):
         return []
     age = _months_between(mark.registered, report.date) // 12
     told = []
-    for years, markets in sorted(unused_years(held_in(mark, report)).items()):
+    for (years, owner_shows), markets in sorted(unused_years(held_in(mark, report)).items()):
         if age >= years:
-            word = {3: "three", 5: "five"}.get(years, str(years))
-            told.append(f"Registered for more than {word} years; can its owner prove use ({some(markets)})?")
+            since = f"Registered for more than {_YEARS.get(years, str(years))} years"
+            told.append(
+                f"{since}: could its owner prove use if asked ({some(markets)})?"
+                if owner_shows
+                else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
+            )
     return told
 
 

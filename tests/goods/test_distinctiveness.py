@@ -258,3 +258,12 @@ class TestWeakness:
 
     def test_only_the_goods_make_a_goods_word_weak(self) -> None:
         assert weakness("planter", ("herb", "planter")) > 0.8 > 0.2 > weakness("planter")
+
+
+@pytest.mark.parametrize("name", ["Fietstas", "Cykeltaske", "Fahrradtasche", "Alforja"])
+def test_in_the_union_every_language_of_its_members_counts(name: str) -> None:
+    """EUTMR Article 7(2): a ground in a part of the Union is enough."""
+    found = distinctiveness(name, "bicycle panniers", markets=("US", "EU"))
+    assert isinstance(found, Distinctiveness)
+    assert {one.market: one.category for one in found.markets}["EU"] in ("generic", "descriptive")
+    assert [one.check for one in found.not_assessed] == ["distinctiveness in mt"]

@@ -7,7 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.marks import Mark
-from namescreen.marks.territory import EU_MEMBERS, bites_in, lives_on_in_uk, office_code, territories_of
+from namescreen.marks.territory import bites_in, lives_on_in_uk, office_code, territories_of
+from namescreen.territories import EU_MEMBERS
 
 codes = st.sampled_from(sorted(EU_MEMBERS | {"EU", "GB", "US", "CH", "NO"}))
 
@@ -41,6 +42,11 @@ def test_territories(office: str, designated: tuple[str, ...], territories: tupl
         (("BE", "LU", "NL"), ["DE", "NL"], True),
         (("US",), ["DE", "NL"], False),
         (("US",), ["us"], True),
+        (("FR",), ["EM"], True),
+        (("NL",), ["BX"], True),
+        (("BE", "LU", "NL"), ["EU"], True),
+        (("DE",), ["BX"], False),
+        (("SN",), ["OA"], True),
         ((), ["DE"], None),
     ],
 )

@@ -1,0 +1,71 @@
+"""Territories in which marks hold: countries, and unions whose mark is one for all their members.
+
+Codes of countries are those of ISO 3166-1 alpha-2, codes of unions those of WIPO Standard ST.3, save "EU" for the
+European Union, whose office is EM there. The members of the European Union are those since 2020-02-01 (Article 52 of
+its treaty, less the United Kingdom); of the Benelux office, those of the Benelux Convention on Intellectual Property;
+of OAPI, those of the Bangui Agreement; of ARIPO, those of the Banjul Protocol (these two from memory). Languages are
+those that most buyers read, from memory, after each state's official languages and common practice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+__all__ = ["EU_MEMBERS", "UNIONS", "languages_of", "law_of", "members_of", "territory"]
+
+EU_MEMBERS = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
+"""The member states of the European Union, in which an EU trade mark holds."""
+
+UNIONS = {
+    "EU": ("European Union", tuple(sorted(EU_MEMBERS))),
+    "BX": ("Benelux", ("BE", "LU", "NL")),
+    "OA": ("OAPI", tuple("BF BJ CF CG CI CM GA GN GQ GW KM ML MR NE SN TD TG".split())),
+    "AP": ("ARIPO", tuple("BW CV GM LR LS MW MZ NA ST SZ TZ UG ZW".split())),
+}
+"""What a union is called, and its members. A mark of ARIPO holds only in the members it designates."""
+
+_LANGUAGES = {
+    "US": "en es", "GB": "en", "IE": "en", "AU": "en", "NZ": "en", "CA": "en fr", "ZA": "en", "IN": "en hi",
+    "SG": "en zh",
+    "DE": "de", "AT": "de", "CH": "de fr it", "LI": "de", "LU": "fr de", "FR": "fr", "BE": "nl fr de", "NL": "nl",
+    "IT": "it", "ES": "es", "PT": "pt", "BR": "pt", "MX": "es", "AR": "es", "CL": "es", "CO": "es", "PE": "es",
+    "SE": "sv", "DK": "da", "NO": "nb", "FI": "fi sv", "IS": "is", "PL": "pl", "CZ": "cs", "SK": "sk", "HU": "hu",
+    "RO": "ro", "BG": "bg", "GR": "el", "CY": "el", "HR": "hr", "SI": "sl", "EE": "et", "LV": "lv", "LT": "lt",
+    "MT": "mt en",
+    "TR": "tr", "UA": "uk", "RU": "ru", "IL": "he", "JP": "ja", "KR": "ko", "CN": "zh", "ID": "id",
+    "AE": "ar en", "SA": "ar",
+    "OA": "fr en es pt", "AP": "en pt",
+}  # fmt: skip
+
+
+def territory(code: str) -> str:
+    """The code that a territory goes by here, of its code in ISO 3166-1 or ST.3: EM is EU, UK is GB."""
+    plain = code.upper()
+    return {"EM": "EU", "UK": "GB"}.get(plain, plain)
+
+
+def members_of(code: str) -> tuple[str, ...]:
+    """The members of a union, in the order of their codes; () for a country."""
+    return UNIONS[code][1] if code in UNIONS else ()
+
+
+def law_of(code: str) -> str:
+    """Under whose law on what can be a mark a territory falls: "EU" for the Union, its members and the Benelux, whose
+    laws are harmonised (Directive (EU) 2015/2436); else its own code."""
+    own = territory(code)
+    return "EU" if own in EU_MEMBERS or own == "BX" else own
+
+
+@lru_cache(maxsize=256)
+def _read_in(code: str) -> tuple[str, ...]:
+    own = territory(code)
+    if own in _LANGUAGES or own not in UNIONS:
+        return tuple(_LANGUAGES.get(own, "en").split())
+    return tuple(language for member in members_of(own) for language in _LANGUAGES[member].split())
+
+
+def languages_of(markets: Iterable[str]) -> tuple[str, ...]:
+    """The languages that most buyers of `markets` read (BCP 47), English first; of a union those of all its members;
+    English alone where none is listed."""
+    return tuple(dict.fromkeys(("en", *(language for code in markets for language in _read_in(code)))))
