@@ -73,9 +73,8 @@ def _concept(checker: Checker, value: Any, place: Place) -> Concept:
 
 
 def _country(checker: Checker, value: Any, place: Place) -> str:
-    code: str = matching("[A-Z]{2}", "a country code", "Write two letters as in ISO 3166-1: NL, DE, GB; or a union: EU", str.upper)(
-        checker, value, place
-    )
+    remedy = "Write two letters as in ISO 3166-1: NL, DE, GB; or a union: EU"
+    code: str = matching("[A-Z]{2}", "a country code", remedy, str.upper)(checker, value, place)
     if code == "UK":
         raise WrongError("'UK' is not a country code", "The code of the United Kingdom is GB")
     return territory(code)

@@ -29,8 +29,8 @@ def explain() -> None:
     from namescreen.connotations.languages import LANGUAGES
     from namescreen.generation.material import TONES
     from namescreen.goods import list_of_classes
-    from namescreen.territories import EU_MEMBERS, UNIONS
     from namescreen.report.law import practices
+    from namescreen.territories import EU_MEMBERS, UNIONS
 
     told = {one.office: one.markets for one in practices(()) if len(one.markets) == 1}
     unions = ", ".join(f"{name} {code}" for code, (name, _) in UNIONS.items())
@@ -39,8 +39,8 @@ def explain() -> None:
         f"tone: {', '.join(sorted(TONES))}.",
         f"classes: {list_of_classes().removeprefix('The classes: ')}",
         f"markets: the two-letter code of each country (ISO 3166-1), in capitals: {countries}. States of the European "
-        f"Union: {', '.join(sorted(EU_MEMBERS))}. A union whose mark is one for all its members: {unions}; it brings the "
-        "languages of all of them.",
+        f"Union: {', '.join(sorted(EU_MEMBERS))}. A union whose mark is one for all its members: "
+        f"{unions}; it brings the languages of all of them.",
         f"languages: {', '.join(f'{name} {code}' for code, name in LANGUAGES.items())}. English need not be named.",
     ):
         say_below(text, indent="")

@@ -26,10 +26,10 @@ _THREE = "after three years without use anyone may ask to end a registration, an
 class Practice:
     """How one office, or a group of offices, deals with earlier marks.
 
-    `markets` are its territories (see `namescreen.territories`). `refuses` says whether the office itself refuses a name because of an earlier
-    mark; else the owner of the mark has to oppose it. `window` is the time for that. `unused_years` is the time after
-    which a mark that is not used can be attacked, and `owner_shows` says whether its owner then has to show use, else
-    whoever attacks it that there was none.
+    `markets` are its territories (see `namescreen.territories`). `refuses` says whether the office itself refuses a
+    name because of an earlier mark; else the owner of the mark has to oppose it. `window` is the time for that.
+    `unused_years` is the time after which a mark that is not used can be attacked, and `owner_shows` says whether its
+    owner then has to show use, else whoever attacks it that there was none.
     """
 
     markets: tuple[str, ...]
@@ -59,8 +59,8 @@ _PRACTICES = (
         "CPI, articles L711-3, L712-4, L714-5",
     ),
     Practice(
-        ("BX", "BE", "NL", "LU"), "Benelux", False, "does not refuse; owners oppose", "two months from publication", 5, _FIVE,
-        "Benelux Convention, articles 2.2ter, 2.14, 2.16bis",
+        ("BX", "BE", "NL", "LU"), "Benelux", False, "does not refuse; owners oppose", "two months from publication", 5,
+        _FIVE, "Benelux Convention, articles 2.2ter, 2.14, 2.16bis",
     ),
     Practice(
         ("ES",), "Spain", False, "tells owners of earlier marks, and does not refuse; owners oppose",

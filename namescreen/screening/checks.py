@@ -13,6 +13,7 @@ from ..marks.mark import Mark
 from ..marks.territory import bites_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
+from ..territories import languages_of
 from .results import CloseMark, Screening, is_knockout
 from .translated import other_forms, translated_in
 
@@ -150,7 +151,7 @@ class _Checks:
 
     def other_forms(self, name: str) -> tuple[str, ...]:
         """The name in other words: as compounds of the buyers' languages, and in English."""
-        found = _made("close_marks", lambda: other_forms(name, self.languages or ()))
+        found = _made("close_marks", lambda: other_forms(name, self._buyers()))
         return () if isinstance(found, NotChecked) else found
 
     def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
@@ -174,7 +175,7 @@ class _Checks:
             closeness = compare(name, marks[0].text, name_goods=self.goods)
         language = ""
         if closeness.meaning >= SOME_MEANING and closeness.appearance < 1:
-            found = _made("meaning", lambda: translated_in(name, marks[0].text, self.languages or ()))
+            found = _made("meaning", lambda: translated_in(name, marks[0].text, self._buyers()))
             language = found if isinstance(found, str) else ""
         judged = (self._judged(mark, closeness, language) for mark in marks)
         first, *others = sorted(judged, key=_gravest_first)
@@ -185,6 +186,11 @@ class _Checks:
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)
         return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language)
+
+    def _buyers(self) -> tuple[str, ...]:
+        """The languages besides English into which buyers may translate: those stated, then those of the markets."""
+        found = dict.fromkeys((*(self.languages or ()), *languages_of(self.markets)))
+        return tuple(one for one in found if one != "en")
 
     def _own_classes(self) -> tuple[int, ...]:
         """The classes of the product; those that its goods are likely in, where none are stated."""

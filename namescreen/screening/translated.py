@@ -19,6 +19,7 @@ __all__ = ["other_forms", "translated_in"]
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
 _OF_A_WORD, _OF_A_NAME = 2, 3  # compounds searched for in one language
+_MOST_FORMS = 12  # searched for: each costs a search of the register
 _SURE = 0.5  # score from which a translation is relied on
 
 
@@ -47,7 +48,7 @@ def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
             found.update(dict.fromkeys("".join(one) for one in islice(product(*choices), _OF_A_NAME)))
         english = [_english(word, language)[:_OF_A_WORD] for word in words]
         found.update(dict.fromkeys(" ".join(one) for one in islice(product(*english), _OF_A_NAME)))
-    return tuple(text for text in found if parse(text).words != parse(name).words)
+    return tuple(text for text in found if parse(text).words != parse(name).words)[:_MOST_FORMS]
 
 
 @lru_cache(maxsize=4096)
@@ -59,30 +60,62 @@ def _english(word: str, language: str) -> tuple[str, ...]:
 
 
 def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
-    """The language (BCP 47) in which `mark` says every content word of `name`; "" if it does not.
+    """The language (BCP 47) in which `mark` says `name`, word for word in whatever order; "" if it does not.
 
-    The words that both share are said; one at least must be said by a translation, of the mark's word, of the name's
-    (then the mark's language is English), or of both. English is always among the languages of the buyers.
+    Every content word of both must be said by a listed equivalent, of the mark's word, of the name's (then the mark's
+    language is English), or of both; a word that no language has may stand in both. A name in other forms of the same
+    English words is no translation. English is always among the languages of the buyers.
     """
     from ..connotations.languages import code
 
-    wanted, theirs = _words(name), _words(mark) or parse(mark).words
-    if not wanted or set(wanted) <= set(theirs):
-        return ""
     asked = tuple(dict.fromkeys(map(code, languages)))
-    english = frozenset(theirs)
-    said = {language: _senses(theirs, language) for language in asked}
-    meant = {(word, language): _senses((word,), language) for word in wanted for language in asked}
-    for language in asked:
-        others = [one for one in asked if one != language]
-        if all(
-            word in english | said[language] or any(meant[word, other] & said[language] for other in others)
-            for word in wanted
-        ):
-            return language
-    if all(word in english or any(meant[word, language] & english for language in asked) for word in wanted):
+    pairs = [(ours, theirs) for ours in _divisions(name) for theirs in _divisions(mark)]
+    if any(_same_in_english(ours, theirs) for ours, theirs in pairs):
+        return ""
+    if any(_says(theirs, ours, language, ()) for ours, theirs in pairs for language in asked):
         return ENGLISH
-    return ""
+    told = (one for one in asked if any(_says(ours, theirs, one, asked) for ours, theirs in pairs))
+    return next(told, "")
+
+
+def _divisions(name: str) -> tuple[tuple[str, ...], ...]:
+    """The content words of a name as written, and with closed compounds divided."""
+    from ..lexicon import kinds
+
+    whole = tuple(word for word in parse(name).words if "function word" not in kinds(word))
+    return tuple(dict.fromkeys(words for words in (whole, _words(name)) if words))
+
+
+def _same_in_english(ours: tuple[str, ...], theirs: tuple[str, ...]) -> bool:
+    """Whether each of `ours` stands among `theirs`, in whatever form of the same English word: otters is otter."""
+    forms = [_bases(word) for word in theirs]
+    return all(any(_bases(word) & other for other in forms) for word in ours)
+
+
+@lru_cache(maxsize=4096)
+def _bases(word: str) -> frozenset[str]:
+    from ..lexicon import lexicon
+
+    return frozenset((word, *lexicon().bases(word)))
+
+
+def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: Sequence[str]) -> bool:
+    """Whether the words `theirs`, read in `language`, say all of `ours` and nothing else: in English, or what `ours`
+    mean in one of the other languages `asked`."""
+    from ..lexicon import lexicon
+
+    meant = [
+        frozenset((word,)).union(*(_senses((word,), one) for one in asked if one != language)) for word in ours
+    ]
+    heard = [_senses((word,), language) for word in theirs]
+    kept = {word for word in ours if word in theirs and not lexicon().known(word)}
+    said = frozenset().union(*heard)
+    wanted = frozenset().union(*meant)
+    return (
+        any(one & wanted for one in heard)
+        and all(word in kept or one & said for word, one in zip(ours, meant, strict=True))
+        and all(word in kept or one & wanted for word, one in zip(theirs, heard, strict=True))
+    )
 
 
 @lru_cache(maxsize=4096)

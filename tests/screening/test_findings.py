@@ -46,6 +46,12 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         ("Bosco Verde", "GRÜNER WALD", ["de"], ""),  # nobody among the buyers reads Italian
         ("Quiet Forest", "SILENT WOOD", ["fr"], ""),  # the same idea in the same language
         ("Morning Dew", "MORNING STAR", ["fr", "de"], ""),
+        ("Silent Owl", "SILENT OWLS", ["de", "fr"], ""),  # the plural is English
+        ("Winter Hand", "WINTER HANDS", ["de"], ""),
+        ("Prime Carry", "PRIMO CARRY", ["es", "fr"], ""),  # a word that both share, in English
+        ("Silent Otter", "LOUTRE SILENCIEUSE", ["de", "fr"], "fr"),  # the order of words is French
+        ("Red Fox", "MAISON RENARD ROUGE", ["fr"], ""),  # it says more than the name
+        ("Vellumbra Otter", "VELLUMBRA LOUTRE", ["fr"], "fr"),  # a coined word is its own translation
     ],
 )
 def test_a_translation_is_seen_in_either_direction(
@@ -55,6 +61,13 @@ def test_a_translation_is_seen_in_either_direction(
     path.write_text(f"mark,class,goods\n{mark},28,kites\n", "utf-8")
     (found,) = screen([name], read_register([path]), goods="kites", classes=[28], languages=languages)
     assert next((close.translation for close in marks_of(found)), "") == language
+
+
+def test_buyers_of_a_market_translate_into_its_languages(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,class,goods\nLoutre Silencieuse,28,kites\n")
+    (found,) = screen(["Silent Otter"], read_register([path]), goods="kites", languages=["de"], markets=["US", "EU"])
+    assert [close.translation for close in marks_of(found)] == ["fr"]
 
 
 def test_the_verdict_does_not_turn_on_how_many_marks_are_shown(tmp_path: Path) -> None:
