@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import product
+from itertools import chain, islice, product
 
 from ..lexicon import kinds
-from ..text import Name, parse
+from ..text import Name, parse, spoken_forms
 from .sound import phoneme_codes_of, spoken_phoneme_codes
-from .vocabulary import segmentations
+from .vocabulary import is_known, meant, segmentations
 from .weights import word_weight
 
-__all__ = ["Features", "Word", "features", "goods_words"]
+__all__ = ["Features", "Word", "digits_read", "features", "goods_words", "segmentations_of"]
 
 SEGMENTATIONS = 3
 """The most segmentations of a name that are compared."""
@@ -45,16 +46,34 @@ class Features:
 def features(text: str, goods: tuple[str, ...] = ()) -> Features:
     """The features of the name `text` for goods described by the words `goods` (see `goods_words`)."""
     name = parse(text)
-    ways: dict[tuple[str, ...], None] = {}
-    for choice in product(*(segmentations(word) for word in name.words)):
-        ways.setdefault(tuple(part for parts in choice for part in parts))
-        if len(ways) >= SEGMENTATIONS:
-            break
+    ways = segmentations_of(name.words, segmentations)
     divided = tuple(
         tuple(Word(word, phoneme_codes_of(word), word_weight(word, goods)) for word in words) for words in ways if words
     )
     phoneme_codes = phoneme_codes_of(name.words[0]) if len(name.words) == 1 else spoken_phoneme_codes(name.spoken)
     return Features(name, divided, name.letters, phoneme_codes)
+
+
+def segmentations_of(
+    words: tuple[str, ...], of_word: Callable[[str], tuple[tuple[str, ...], ...]]
+) -> tuple[tuple[str, ...], ...]:
+    """The segmentations of a name with these words, those `of_word` of each in turn and the words that its digits
+    stand for: the written one first, at most `SEGMENTATIONS`."""
+    choices = product(*map(of_word, words))
+    written = (tuple(chain.from_iterable(choice)) for choice in choices)
+    in_turn = chain(islice(written, 1), digits_read(words), written)
+    return tuple(filter(None, dict.fromkeys(islice(in_turn, SEGMENTATIONS))))
+
+
+def digits_read(words: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """The words that a name with digits stands for: 22 is twenty two, gr8 great, 4tified fortified."""
+    if any(map(str.isdecimal, words)):
+        for said in spoken_forms(words):
+            joined = "".join(said)
+            if is_known(joined):
+                yield (joined,)
+            elif all(is_known(meant(word)) for word in said):
+                yield tuple(map(meant, said))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -12,6 +12,7 @@ from ..lexicon.embedding import row_of
 from ..lexicon.translation import listed_translations
 from ..text import best_split, tokenize
 from .appearance import Numbers, positive_part
+from .respelling import heard_parts, heard_word
 
 __all__ = [
     "TRANSLATED",
@@ -25,6 +26,7 @@ __all__ = [
     "meaning",
     "meaning_keys",
     "meaning_similarity_of_words",
+    "meant",
     "related_words",
     "segmentations",
     "spellings",
@@ -47,10 +49,16 @@ def has_meaning(word: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 16)
+def meant(word: str) -> str:
+    """An English word as it stands, and of any other the everyday word that it is heard as, if any (kwik: quick)."""
+    return word if is_known(word) else heard_word(word) or word
+
+
+@lru_cache(maxsize=1 << 16)
 def has_senses(word: str) -> bool:
-    """Whether the meaning of `word` can be compared: it or an equivalent has senses in the lexicon, which
-    function words have not."""
-    return bool(base_forms(word)) or bool(equivalents(word))
+    """Whether the meaning of `word` can be compared: it, an equivalent or the word it is heard as has
+    senses in the lexicon, which function words have not."""
+    return bool(base_forms(word)) or bool(equivalents(word)) or meant(word) != word
 
 
 def base_forms(word: str) -> tuple[str, ...]:
@@ -64,11 +72,14 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
 
     A known word stays whole. Else it is split into the best two known words (herbwell: herb well), or, failing that,
     into one known word at either end and a rest (zarvoplanter: zarvo planter), or after a first letter such as e or i
-    before a known word (ekettle: e kettle).
+    before a known word (ekettle: e kettle). Two parts may be respelled (supaglu: supa glu).
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
+    parts: tuple[str, ...] | None
     parts = (word[0], word[1:]) if word[0] in "ie" and _seen(word[1:]) else best_split(word, _joint_score)
+    if not parts or not all(map(_seen, parts)):
+        parts = () if heard_word(word) else heard_parts(word) or parts
     return ((word,), parts) if parts else ((word,),)
 
 
@@ -106,8 +117,11 @@ BORROWED = 4.0
 
 @lru_cache(maxsize=1 << 16)
 def said_in_english(word: str) -> tuple[str, ...]:
-    """What a word of another language means in English, the most usual first, at most `MOST_EQUIVALENTS`."""
+    """What a word of another language means in English, the most usual first, at most `MOST_EQUIVALENTS`; before that
+    the everyday word that an unknown or rare word is heard as."""
     found = [one.english for one in equivalents(word)]
+    if zipf(word) < COMMON and (heard := heard_word(word)):
+        found.insert(0, heard)
     if not found and len(word) > 2 and word.isascii() and zipf(word) < BORROWED and "function word" not in kinds(word):
         listed = listed_translations(word, compounds=False)
         found = [

@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from ..goods import weakness
 from ..lexicon import zipf
-from .vocabulary import base_forms
+from .vocabulary import base_forms, meant
 
 __all__ = ["LEAST", "word_weight"]
 
@@ -28,6 +28,7 @@ def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> float:
 
     Its rarity times what it says about the maker rather than the goods.
     """
+    word = meant(word)
     common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
     rarity = 1.0 - min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
     weight = rarity * (1.0 - weakness(word, goods_words))

@@ -8,7 +8,7 @@ from __future__ import annotations
 from .alignment import align, closest_similarity, sound_similarity
 from .language_neutral import language_neutral_reading
 from .phonotactics import pronounceability
-from .predictability import heard_as_spelled, spelled_as_heard, spellings
+from .predictability import heard_as_spelled, spelled_as_heard, spellings, words_heard
 from .pronouncing import Pronunciation, pronounce, pronounce_many, pronounce_words
 from .respelling import say
 from .syllables import Syllable, alliterates, may_open, rhyme, stress_pattern, syllabify, syllable_count
@@ -34,4 +34,5 @@ __all__ = [
     "stress_pattern",
     "syllabify",
     "syllable_count",
+    "words_heard",
 ]

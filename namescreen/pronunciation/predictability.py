@@ -18,7 +18,7 @@ from .phones import to_marked
 from .pronouncing import pronounce
 from .word_parts import readings_from_parts
 
-__all__ = ["heard_as_spelled", "spelled_as_heard", "spellings"]
+__all__ = ["heard_as_spelled", "spelled_as_heard", "spellings", "words_heard"]
 
 _CONSIDERED, _BEAM, _WITHIN = 200, 10, 5.0
 """The limits of the search for spellings: how many in all, how many at a place, how far behind the best."""
@@ -41,7 +41,7 @@ def _spellings(marked: str) -> list[tuple[str, float]]:
     shares = {word: math.exp(found[0][1] - cost) for word, cost in found}
     total = sum(shares.values())
     guessed = {word: share / total for word, share in shares.items()}
-    known = _words_heard(marked)
+    known = words_heard(marked)
     sure = max((_knownness(frequency) for frequency in known.values()), default=0.0)
     usage = sum(10**frequency for frequency in known.values())
     shared = {
@@ -99,8 +99,8 @@ def spelled_as_heard(word: str) -> float:
     return min(1.0, sure * by_heart + (1 - sure) * by_letters)
 
 
-def _words_heard(marked: str) -> dict[str, float]:
-    """The words with this sound, each with its Zipf frequency."""
+def words_heard(marked: str) -> dict[str, float]:
+    """The words of the pronouncing dictionary with this sound (a code, stress or not), each with its Zipf frequency."""
     value = open_table("words_by_sound.tsv").get(marked.replace("1", "").replace("2", ""))
     pairs = (item.split(":") for item in value.split(" ")) if value else ()
     return {word: float(frequency) for word, frequency in pairs}

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
 
+from ..closeness.features import digits_read, segmentations_of
 from ..marks.reader import Progress
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
@@ -21,7 +22,7 @@ from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
 from .phoneme_index import code_arrays
 from .processes import in_workers, processors, running, without_collection
-from .word_entries import WordEntry, combined_codes, combined_segmentations, read_meanings, read_words
+from .word_entries import WordEntry, combined_codes, read_meanings, read_words
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -187,7 +188,10 @@ def _tokenized(texts: list[str]) -> list[str]:
 def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, WordEntry]:
     """Every word of the names, and every part of a closed word."""
     words: dict[str, WordEntry] = {}
-    wanted = sorted({word for key in keys for word in key.split()})
+    written = {word for key in keys for word in key.split()}
+    numerals = set(filter(str.isdecimal, written))
+    with_digits = (texts for key in keys if not numerals.isdisjoint(texts := tuple(key.split())))
+    wanted = sorted(written.union(chain.from_iterable(chain.from_iterable(map(digits_read, with_digits)))))
     done = 0
     if len(wanted) >= WORTH_PRELOADING:
         for table in TABLES:  # before the workers start, so that they share them
@@ -233,8 +237,12 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
     words = vocabulary.words
     place = dict(zip(vocabulary.texts, range(len(words)), strict=True)).__getitem__
     names = _Names([], array("I"), array("I"), array("I"))
-    compounds = {text for text, word in words.items() if len(word.segmentations) > 1}
+    compounds = {text for text, word in words.items() if len(word.segmentations) > 1 or text.isdecimal()}
     several_readings = {text for text, word in words.items() if not word.one_reading_aloud}
+
+    def of_word(text: str) -> tuple[tuple[str, ...], ...]:
+        return words[text].segmentations
+
     special: list[int] = []
     for at, key in enumerate(keys):
         if key in old:
@@ -242,12 +250,11 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
         else:
             texts = tuple(key.split())
             parts = [words[text] for text in texts]
-            segmentations = (texts,)
+            several = not parts or not compounds.isdisjoint(texts)
+            segmentations = segmentations_of(texts, of_word) if several else (texts,)
             if len(parts) == 1:
-                segmentations, codes = parts[0].segmentations, parts[0].codes
+                codes = parts[0].codes
             else:
-                if not parts or not compounds.isdisjoint(texts):
-                    segmentations = combined_segmentations(parts)
                 if several_readings.isdisjoint(texts):
                     codes = combined_codes([part.readings for part in parts if part.readings])
                 else:

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from itertools import chain, product
 from typing import TYPE_CHECKING, NamedTuple
 
-from ..closeness.features import SEGMENTATIONS
 from ..closeness.sound import merge_double_phonemes
 
 if TYPE_CHECKING:
     from ..closeness.vocabulary import WordFacts
 
-__all__ = ["Reading", "WordEntry", "combined_codes", "combined_segmentations", "read_meanings", "read_words"]
+__all__ = ["Reading", "WordEntry", "combined_codes", "read_meanings", "read_words"]
 
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
@@ -106,13 +104,3 @@ def combined_codes(choices: list[tuple[Reading, ...]]) -> tuple[str, ...]:
 
 def _by_probability(reading: Reading) -> tuple[float, str]:
     return -reading[1], reading[2]
-
-
-def combined_segmentations(parts: list[WordEntry]) -> tuple[tuple[str, ...], ...]:
-    """The segmentations of a name, as `closeness.features` makes them: the written one first."""
-    found: dict[tuple[str, ...], None] = {}
-    for choice in product(*[part.segmentations for part in parts]):
-        found.setdefault(tuple(chain.from_iterable(choice)))
-        if len(found) >= SEGMENTATIONS:
-            break
-    return tuple(filter(None, found))

@@ -9,10 +9,10 @@ from __future__ import annotations
 from .folding import fold
 from .name import Name, parse
 from .segmentation import best_split, split_closed_compound
-from .spoken_forms import LETTER_NAMES, number_words, ways_to_say
+from .spoken_forms import LETTER_NAMES, number_words, spoken_forms, ways_to_say
 from .tokenization import MAX_LENGTH, tokenize
 
 __all__ = [
     "LETTER_NAMES", "MAX_LENGTH", "Name", "best_split", "fold", "number_words", "parse", "split_closed_compound",
-    "tokenize", "ways_to_say",
+    "spoken_forms", "tokenize", "ways_to_say",
 ]  # fmt: skip

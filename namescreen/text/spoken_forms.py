@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from functools import lru_cache
-from itertools import product
+from itertools import pairwise, product
 
 from .tokenization import LEET_LETTERS
 
@@ -32,11 +32,26 @@ _TENS = tuple("zero ten twenty thirty forty fifty sixty seventy eighty ninety".s
 def spoken_forms(words: tuple[str, ...], limit: int = 4) -> tuple[tuple[str, ...], ...]:
     """The ways to say `words`, at most `limit`: the plain reading first, then letters and numerals by name."""
     said: dict[tuple[str, ...], None] = {}
-    for choice in product(*(ways_to_say(word) for word in words[:12])):
+    words = _digits_within_words(words[:12])
+    for choice in product(*(ways_to_say(word) for word in words)):
         said.setdefault(tuple(part for way in choice for part in way))
         if len(said) >= limit:
             break
     return tuple(said) if words else ()
+
+
+def _digits_within_words(words: tuple[str, ...]) -> tuple[str, ...]:
+    """The words with a digit that stands for sounds of one word written out: one after consonants alone (gr8: greight),
+    and one before the rest of its own name (5ive: five)."""
+    for at, (first, second) in enumerate(pairwise(words)):
+        if second in _DIGIT_SOUNDS and not re.search("[aeiouy0-9]", first):
+            joined = first + _DIGIT_SOUNDS[second][-1]
+        elif first.isdecimal() and first.isascii() and len(first) == 1 and _ONES[int(first)][1:] == second:
+            joined = _ONES[int(first)]
+        else:
+            continue
+        return (*words[:at], joined, *_digits_within_words(words[at + 2 :]))
+    return words
 
 
 @lru_cache(maxsize=1 << 16)

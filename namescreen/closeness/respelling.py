@@ -1,0 +1,79 @@
+"""Respelled words: unknown ones that are said as everyday words (kwik, nite; supaglu: super glue).
+
+A misspelling that is heard as a word has its meaning (TMEP 1207.01(b)(iv), 1209.03(j)). Found by sound alone: the
+likely readings of the letters are looked up among the words of the pronouncing dictionary.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import lru_cache
+
+from ..lexicon import lexicon
+from ..pronunciation import pronounce, words_heard
+from .letters import look
+
+__all__ = ["heard_parts", "heard_word"]
+
+READINGS = 3
+"""The readings of the letters that are looked up, and what each less likely one costs, in Zipf values."""
+LATER = 1.0
+EVERYDAY, PART = 3.0, 3.5
+"""Zipf values from which readers hear a word in a respelling, and two words in a closed one."""
+LEAST_PHONES = 3
+"""The fewest phones of a part of a closed word: shorter ones are heard in any word."""
+LIKE = 6.0
+"""What it counts, in Zipf values, that the letters are the same: of words that sound alike, the one written most like
+it is meant. This and the values above are ours; no source."""
+
+
+@lru_cache(maxsize=1 << 16)
+def heard_word(word: str) -> str:
+    """The everyday word that the folded `word`, unknown or rare, is heard as; "" if there is none."""
+    if not (2 < len(word) <= 16 and word.isascii() and word.isalpha()):
+        return ""
+    found = (
+        (frequency + LIKE * look(word, said) - LATER * place, said)
+        for place, code in enumerate(_codes(word))
+        for said, frequency in _everyday(code, EVERYDAY)
+        if said != word
+    )
+    return max(found, default=(0.0, ""))[1]
+
+
+@lru_cache(maxsize=1 << 16)
+def heard_parts(word: str) -> tuple[str, ...]:
+    """The two parts, as they are written, of an unknown closed word that is heard as two everyday words (supaglu: supa,
+    glu); empty if it is not."""
+    if not (5 < len(word) <= 20 and word.isascii() and word.isalpha()):
+        return ()
+    found = (
+        (min(first[1], second[1]) + LIKE * look(word, first[0] + second[0]) - LATER * place, first[0], second[0])
+        for place, code in enumerate(_codes(word))
+        for cut in range(LEAST_PHONES, len(code) - LEAST_PHONES + 1)
+        for first in _everyday(code[:cut], PART)
+        for second in _everyday(code[cut:], PART)
+    )
+    _, first, second = max(found, default=(0.0, "", ""))
+    if not first:
+        return ()
+    cuts = ((word[:cut], word[cut:]) for cut in range(2, len(word) - 1))
+    heard = [parts for parts in cuts if _is(parts[0], first) and _is(parts[1], second)]
+    return max(heard, key=lambda parts: look(parts[0], first) + look(parts[1], second), default=())
+
+
+def _is(part: str, said: str) -> bool:
+    return part == said or heard_word(part) == said
+
+
+def _codes(word: str) -> list[str]:
+    return [reading.code for reading in pronounce(word, READINGS)]
+
+
+def _everyday(code: str, least: float) -> Iterator[tuple[str, float]]:
+    """The known words with this sound, and with an r that the spelling leaves out (supa: super), and how common they
+    are on the Zipf scale."""
+    for said in (code, code[:-1] + "R") if code[-1:] in ("x", "A") else (code,):
+        for word, frequency in words_heard(said).items():
+            if frequency >= least and len(word) > 2 and lexicon().bases(word):
+                yield word, frequency

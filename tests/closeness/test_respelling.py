@@ -1,0 +1,61 @@
+"""Respelled words have the meaning and the weight of the word they are heard as.
+
+Sources: words that the American office held to be only misspellings (TMEP 1209.03(j), cases cited from memory); the
+other words are everyday eye spellings of our own choice.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen import compare
+from namescreen.closeness.features import features
+from namescreen.closeness.respelling import heard_parts
+from namescreen.closeness.vocabulary import meaning, meant
+
+
+@pytest.mark.parametrize(
+    ("written", "heard"),
+    [
+        *[("quik", "quick"), ("fom", "foam"), ("thru", "through"), ("houzing", "housing")],  # TMEP 1209.03(j)
+        *[("kwik", "quick"), ("glu", "glue"), ("supa", "super"), ("toze", "toes"), ("stytch", "stitch")],
+        *[("quick", "quick"), ("zarvo", "zarvo"), ("quenza", "quenza"), ("loamlet", "loamlet")],  # known, or coined
+    ],
+)
+def test_an_unknown_word_is_meant_as_the_everyday_word_it_is_heard_as(written: str, heard: str) -> None:
+    assert meant(written) == heard
+
+
+@pytest.mark.parametrize(("one", "other"), [("kwik", "quick"), ("toze", "toes"), ("glu", "gloo")])
+def test_a_respelled_word_has_the_meaning_of_the_word(one: str, other: str) -> None:
+    assert (meaning(one, other) or 0) >= 0.8
+    assert meaning(one, other) == meaning(other, one)
+
+
+def test_two_respelled_words_run_together_are_parted() -> None:
+    assert heard_parts("supaglu") == ("supa", "glu")
+    assert heard_parts("kwikstytch") == ("kwik", "stytch")
+    assert heard_parts("sprigwick") == ()
+
+
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("22 South", ["twenty", "two", "south"]),
+        ("Gr8 Graters", ["great", "graters"]),
+        ("4tified", ["fortified"]),
+        ("5ive", ["five"]),
+    ],
+)
+def test_digits_are_read_as_the_words_they_stand_for(name: str, words: list[str]) -> None:
+    assert words in [[word.letters for word in way] for way in features(name).segmentations]
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("Kwik Stytch", "Quick Stitch"), ("Gr8 Graters", "Great Grater"), ("Twenty-Two South", "22 South")],
+)
+def test_a_respelled_name_says_the_same(one: str, other: str) -> None:
+    found = compare(one, other)
+    assert found.meaning is not None
+    assert found.meaning >= 0.8
