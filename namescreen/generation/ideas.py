@@ -35,6 +35,9 @@ _NAMED = 0.9  # a tie from which a term names the subject of a world, as itself 
 _ALONE_VIVID = 0.75  # of a world of short words, which is less special
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
+_CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
+_CHANCE, _UNSURE = 0.2, 0.15
+"""Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
 _LEAST = 0.06  # less relevant ideas are left out
 _GOODS = 0.25  # words of the goods describe: they may serve, but weigh little
@@ -47,7 +50,8 @@ class Idea:
     `kind` says where it comes from: "concept" and "goods" (the brief), "world" (a short vivid word), "find" (an
     existing word with its `meaning`), "foreign", "lore". `associations` are those with each term of the brief,
     `term` the one with the strongest, and `weight` in [0, 1] the relevance to the whole brief.
-    `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5.
+    `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5;
+    `chosen` in [0, 1] how much of the brief it stands on our short lists for, 0 if on none.
     """
 
     word: str
@@ -57,6 +61,7 @@ class Idea:
     term: str
     weight: float
     standing: float = 0.5
+    chosen: float = 0.0
 
     @property
     def facts(self) -> Word:
@@ -167,6 +172,12 @@ def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
     return tuple((tuple(about.split()), tuple(words.split(", "))) for about, words in rows)
 
 
+@cache
+def _picks() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
+    rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
+    return tuple((tuple(about.split()), tuple(words.split(", "))) for about, words in rows)
+
+
 def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = ()) -> tuple[Idea, ...]:
     """Every idea of a brief, the most relevant first; none that holds a dropped word or one to avoid."""
     avoided = {fold(word) for word in (*brief.avoid, *without)}
@@ -190,8 +201,8 @@ def _words_of_the_brief(brief_terms: BriefTerms) -> Iterator[Idea]:
 
 def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     """Words whose meaning is associated with the brief, or that are known to suit its subjects."""
-    associations = _associations(brief_terms)
-    weights = brief_terms.relevances(associations)
+    associations, chosen = _associations(brief_terms)
+    weights, picked = brief_terms.relevances(associations), brief_terms.relevances(chosen)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
         known = _known()[place]
@@ -199,13 +210,14 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
         if known.kind not in ("first", "title") and known.word.casefold() not in terms and not plain:
             term = brief_terms.terms[brief_terms.best_term(associations[place])].word
             yield Idea(
-                known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing
-            )
+                known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
+                float(picked[place]),
+            )  # fmt: skip
 
 
-def _associations(brief_terms: BriefTerms) -> Associations:
-    """The association of each word that has a meaning with each term: by its meaning, by itself, by what it is apt
-    for."""
+def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations]:
+    """The association of each word that has a meaning with each term: by its meaning, by itself, by what it is apt for;
+    and the part of it that comes from the short lists."""
     import numpy as np
 
     found = np.zeros((len(_known()), len(brief_terms.terms)), np.float32)
@@ -219,10 +231,39 @@ def _associations(brief_terms: BriefTerms) -> Associations:
             found[facets.owners, place] = np.maximum(found[facets.owners, place], apt)
     known, at = _single_finds()
     np.maximum.at(found, known, _OWN * brief_terms.associations[:, at].T)
-    suited = _suitable(brief_terms)
+    chosen = np.zeros_like(found)
+    suited, picked = _suitable(brief_terms), _chosen(brief_terms)
     for place, one in enumerate(_known()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             found[place] = np.maximum(found[place], associations)
+        if one.kind not in ("first", "title") and (associations := picked.get(one.word.casefold())) is not None:
+            chosen[place] = associations
+    return np.maximum(found, chosen), chosen
+
+
+def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:
+    """The words of the short lists for what the terms name, each with its association with each term.
+
+    Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
+    cream, or skin and cream).
+    """
+    import numpy as np
+
+    rows = []
+    for about, words in _picks():
+        with_each = np.sort(brief_terms.associations[:, [places()[word] for word in about if word in places()]], axis=1)
+        met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
+        named = np.where(met >= _CHOSEN, met, np.float32(0))
+        if named.any():
+            loose = (met - _CHANCE).clip(0) * brief_terms.weights
+            rows.append((named, loose.sum() - loose + second, words))  # in its chosen sense it is near its synonyms
+    best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
+    found: dict[str, Associations] = {}
+    for named, others, words in rows:
+        agreed = np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE))
+        for place, one in enumerate(words):
+            associations = np.asarray(named * agreed * max(0.5, 1 - _LATER * place), np.float32)
+            found[one] = np.maximum(associations, found[one]) if one in found else associations
     return found
 
 

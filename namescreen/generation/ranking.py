@@ -38,6 +38,9 @@ PARTS = {
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
+    "chosen": "how much of the brief a word stands on our own short lists for: 0 = on none, or made of parts",
+    "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
+    "untraded": "whether its first meaning is no article of trade: 0 = an artefact or a food, or made of parts",
     "picture": "how concrete its sources are: 1 = seen at a glance",
     "living": "whether a creature or plant is among its sources: 1 = yes",
     "pleasant": "how its sources feel: 0 = unpleasant, 0.5 = neutral, 1 = pleasant",
@@ -69,6 +72,10 @@ AS_IT_IS = frozenset(("found", "foreign", "figure"))
 """Constructions that take words as they are."""
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
+_COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
+"""Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
+rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
+_TRADED = ("noun.artifact", "noun.food", "noun.substance")
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
           "120": 0.9, "010": 0.9, "101": 0.9, "110": 0.75, "210": 0.85, "1010": 0.9, "2010": 0.95,
@@ -162,6 +169,9 @@ class Judge:
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
+            "chosen": known.chosen if known and proposal.construction in AS_IT_IS else 0.0,
+            "known": _known(words[0]),
+            "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
             "picture": _mean(map(_picture, words)),
             "living": float(any(map(_living, words))),
             "pleasant": _mean(map(_pleasant, words)),
@@ -246,6 +256,22 @@ def _living(text: str) -> bool:
     """Whether it is a creature or plant, by WordNet's domain of its leading sense."""
     sense = word(text.split()[-1]).sense
     return bool(sense) and DOMAINS[lexicon().entry(sense).domain] in ("noun.animal", "noun.plant")
+
+
+@lru_cache(maxsize=1 << 14)
+def _known(text: str) -> float:
+    """As well known as it should be; the commonest of its words counts, as if less common if it is a fixed term."""
+    parts = text.split()
+    common = min(word(part).zipf for part in parts) - (len(parts) > 1)
+    too_common = min(1.0, max(0.0, (_COMMON - common) / (_COMMON - _FAMILIAR)))
+    return too_common * (_UNKNOWN + (1 - _UNKNOWN) * min(1.0, max(0.0, common / _OBSCURE)))
+
+
+@lru_cache(maxsize=1 << 14)
+def _untraded(text: str) -> float:
+    """Whether its leading sense is neither an artefact nor a food, by WordNet's domain of it."""
+    sense = word(text.split()[-1]).sense
+    return float(not sense or DOMAINS[lexicon().entry(sense).domain] not in _TRADED)
 
 
 def _same_thing(one: str, other: str) -> float:

@@ -5,6 +5,7 @@ python wordlists/build/naming_ideas.py [--to FOLDER]
 naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...|FACET FACET ...|STANDING
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
+naming_picks.tsv       number -> A SUBJECT|WORD, WORD, ..., the best first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|PLACES|SOUNDS|SENSE ABOVE ..., what
                        is known of it; PLACES in a closed pair where it stands well: 1, 2 or 12
 familiar_phrases.tsv   a familiar word or saying -> 1 if it stands in naming_phrases.txt
@@ -136,14 +137,23 @@ def naming_worlds() -> Entries:
 
 def naming_suits() -> Entries:
     """Number -> what a product is or does, and the words that suit it; raises ValueError for one without a meaning."""
-    known = {key.partition(" ")[2] for key in naming_ideas()}
+    return _by_subject("naming_suits.txt")
+
+
+def naming_picks() -> Entries:
+    """Number -> a subject, and the words on its short list; raises ValueError for one without a meaning."""
+    return _by_subject("naming_picks.txt")
+
+
+def _by_subject(name: str) -> Entries:
+    known = {key.partition(" ")[2].casefold() for key in naming_ideas()}
     found: Entries = {}
-    for number, line in enumerate(lines("naming_suits.txt")):
+    for number, line in enumerate(lines(name)):
         about, _, words = line.partition(":")
-        chosen = [word.strip() for word in words.split(",") if word.strip()]
-        unknown = [word for word in chosen if word not in known and word.capitalize() not in known]
+        chosen = [word.strip().casefold() for word in words.split(",") if word.strip()]
+        unknown = [word for word in chosen if word not in known]
         if unknown:
-            raise ValueError(f"naming_suits.txt: no meaning in naming_finds.txt for {', '.join(unknown)}")
+            raise ValueError(f"{name}: no meaning in naming_finds.txt for {', '.join(unknown)}")
         found[f"{number:03}"] = f"{' '.join(about.split())}|{', '.join(chosen)}"
     return found
 
@@ -181,7 +191,7 @@ def naming_vocabulary() -> Entries:
             words.update(dict.fromkeys([*word.casefold().split(), *re.findall("[a-z]+", value.partition("|")[2])]))
     for value in naming_worlds().values():
         words.update(dict.fromkeys(value.replace("|", " ").split()))
-    for value in naming_suits().values():
+    for value in (*naming_suits().values(), *naming_picks().values()):
         words.update(dict.fromkeys(value.partition("|")[0].split()))
     words.update(dict.fromkeys((*charm(), *compound_places())))
     for phrase, parts in _familiar().items():
@@ -340,9 +350,10 @@ def main() -> None:
         ),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
+        naming_picks: ("naming_picks.txt", "MIT, as namescreen"),
         naming_vocabulary: (
-            "naming_finds.txt, naming_suits.txt, naming_charm.txt, naming_places.txt, naming_foreign.txt, "
-            "naming_figures.txt and "
+            "naming_finds.txt, naming_suits.txt, naming_picks.txt, naming_charm.txt, naming_places.txt, "
+            "naming_foreign.txt, naming_figures.txt and "
             "naming_worlds.txt, with facts of the other "
             "tables here (embedding_words, frequency/en, feelings, pronunciations, wordnet-words and -senses)",
             "MIT, as namescreen; of the facts, the licences of their tables",
