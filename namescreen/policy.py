@@ -77,7 +77,8 @@ class Conflict:
     """What the policy looks at in one mark. Closeness is in [0, 1], 1 = identical.
 
     `goods` is how related the goods are, in [0, 1]; None if they were not compared, which counts as the same goods: a
-    list typed by hand is a list of competitors. `ended` says that the list calls the mark dead. `bites` says whether
+    list typed by hand is a list of competitors. `ended` says that the list calls the mark dead, and `renewable` that it
+    is dead because its term ran out, and can still be renewed. `bites` says whether
     the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
     of the mark to a translation of the name, 0 if there is none.
     """
@@ -89,6 +90,7 @@ class Conflict:
     ended: bool = False
     bites: bool | None = None
     translated: float = 0.0
+    renewable: bool = False
 
     @property
     def identical(self) -> bool:
@@ -116,7 +118,8 @@ class Conflict:
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
-        reach beyond them. A mark that has ended counts half, and so does one that holds outside the markets.
+        reach beyond them. A mark that has ended and cannot be renewed counts half, and so does one that holds outside
+        the markets.
         """
         if self.knockout:
             return 1.0
@@ -124,7 +127,7 @@ class Conflict:
         value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
         if self.identical:
             value = max(value, IDENTICAL)
-        if self.ended:
+        if self.ended and not self.renewable:
             value /= 2
         return value / 2 if self.bites is False else value
 

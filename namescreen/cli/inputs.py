@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import shlex
 from collections.abc import Iterable, Sequence
 from pathlib import Path
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
     from namescreen.brief import Brief
     from namescreen.register import Register
 
-__all__ = ["chosen_names", "existing_marks", "settings_of", "usable_names"]
+__all__ = ["chosen_names", "day_of", "existing_marks", "settings_of", "usable_names"]
 
 
 def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
@@ -82,8 +83,17 @@ def existing_marks(
     return found
 
 
-def settings_of(brief: Brief) -> dict[str, Any]:
-    """What `screen` takes from a brief."""
+def day_of(brief: Brief, asked: datetime.date | None = None) -> tuple[str, str]:
+    """The day of a run (YYYY-MM-DD), and where it comes from."""
+    if asked is not None:
+        return asked.isoformat(), "--date"
+    if brief.date is not None:
+        return brief.date.isoformat(), "the brief"
+    return datetime.datetime.now().astimezone().date().isoformat(), "the clock"
+
+
+def settings_of(brief: Brief, asked: datetime.date | None = None) -> dict[str, Any]:
+    """What `screen` takes from a brief, on the day `asked` or its own."""
     return {
         "goods": brief.goods,
         "product": brief.product,
@@ -92,4 +102,5 @@ def settings_of(brief: Brief) -> dict[str, Any]:
         "markets": brief.markets,
         "endings": brief.endings,
         "handle_lengths": brief.handle_lengths,
+        "today": day_of(brief, asked)[0],
     }

@@ -55,7 +55,8 @@ ColumnOption = Annotated[
     typer.Option(
         "--column",
         help="The column of the marks, if it is not recognised; or FIELD=COLUMN for any field: "
-        "mark, number, office, classes, goods, status, owner, filed, registered, expires. Repeat it for several.",
+        "mark, number, registration, office, territories, classes, goods, status, owner, type, filed, priority, "
+        "registered, expires. Repeat it for several.",
     ),
 ]
 EncodingOption = Annotated[

@@ -17,7 +17,7 @@ from namescreen.files import read_bounded
 from namescreen.outcome import DISCLAIMER
 
 from .guard import NOT_CHECKED
-from .inputs import chosen_names, existing_marks, settings_of
+from .inputs import chosen_names, day_of, existing_marks, settings_of
 from .options import (
     ClassesOption,
     ColumnOption,
@@ -148,7 +148,7 @@ def report(
     wanted = chosen_names(None, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
     with progress("Screening names") as advance:
-        found = list(screen(wanted, existing, top=top, progress=advance, **settings_of(settled)))
+        found = list(screen(wanted, existing, top=top, progress=advance, **settings_of(settled, asked_day)))
     given = {
         "--output": output,
         "--format": form,
@@ -189,7 +189,7 @@ def write_report(
     """
     from namescreen.report import assemble, changes
 
-    today, date_from = _day(asked_day, settled)
+    today, date_from = day_of(settled, asked_day)
     settings = (
         ("close marks kept for each name", str(given.get("--top") or TOP)),
         ("marks that their list calls dead", "left out" if given.get("--live") else "kept"),
@@ -271,15 +271,6 @@ def _how_made(shortlist: Path | None) -> dict[str, str]:
     told = tuple(f"{construction}: " for construction in (*CONSTRUCTIONS, *FORMER))
     remarks = ((above.removeprefix("#").strip(), name) for above, name in pairwise(lines) if above.startswith("#"))
     return {name: how for how, name in remarks if how.startswith(told) and name and not name.startswith("#")}
-
-
-def _day(asked: datetime.date | None, settled: Brief) -> tuple[str, str]:
-    """The date of the report, and where it comes from."""
-    if asked is not None:
-        return asked.isoformat(), "--date"
-    if settled.date is not None:
-        return settled.date.isoformat(), "the brief"
-    return datetime.datetime.now().astimezone().date().isoformat(), "the clock"
 
 
 def _command(brief: Path | None, options: Mapping[str, object]) -> tuple[str, ...]:

@@ -142,7 +142,8 @@ def _to_file(
         "schema": schema(),  # results of another form are never reused
         "names": names,
         "marks": existing.digest() if existing else "",  # as read: the options that decide how a list is read count
-        "options": options,
+        # Not the day: a run that is resumed after midnight goes on.
+        "options": {key: value for key, value in options.items() if key != "today"},
     }
     with Journal(output, run, fits) as journal:
         if journal.other:

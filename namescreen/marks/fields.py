@@ -15,12 +15,12 @@ from .dates import plain_date
 from .identity import real_number
 from .mark import Mark
 from .st66 import mark_type
-from .status import UNKNOWN, standing
+from .status import LIVE, OPPOSED, UNKNOWN, standing
 from .territory import office_code, territories_of
 
 __all__ = [
-    "DATES", "FIELD_NAMES", "OPTION_NAMES", "Columns", "chosen_columns", "class_flags", "columns_of", "field_of",
-    "mark_from", "nice_classes", "one_line", "option_of",
+    "DATES", "FIELD_NAMES", "OPTION_NAMES", "Columns", "chosen_columns", "class_flags", "columns_of", "countries_in",
+    "field_of", "mark_from", "nice_classes", "one_line", "option_of",
 ]  # fmt: skip
 
 FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
@@ -54,11 +54,14 @@ FIELD_NAMES: Mapping[str, tuple[str, ...]] = {
                    "date of registration"),
     "expires": ("expires", "expiry date", "expiration date", "renewal due date", "date of expiry", "valid until"),
     "mark_type": ("type", "mark type", "mark feature", "mark feature category", "type of mark", "kind of mark"),
-    "territories": ("territories", "designated countries", "designations"),
+    "territories": ("territories", "designated countries", "designations", "designated", "designation",
+                    "designated states", "designated territories", "designated contracting parties", "countries",
+                    "protected in", "countries of protection"),
 }  # fmt: skip
 """For each field of a `Mark`, the column names understood, folded; earlier ones win where several stand.
 
-A "country" column is not among them: in the lists of offices it is the owner's, not where the mark holds.
+A "country" column is not among them: in the lists of offices it is the owner's, not where the mark holds (but see
+`tabular`). A "territory" is where marks hold, if another column is the office.
 """
 
 OPTION_NAMES: Mapping[str, str] = {
@@ -69,14 +72,20 @@ OPTION_NAMES: Mapping[str, str] = {
 """The user's names for the fields in `--column`."""
 DATES = ("filed", "priority", "registered", "expires")
 
+_SECOND = "territory"
+"""A column that is the office where none is, and else where marks hold."""
 _BY_NAME = {name: (field, rank) for field, names in FIELD_NAMES.items() for rank, name in enumerate(names)}
 
 
 def field_of(column: str) -> tuple[str, int] | None:
     """The field a column name means and its rank among that field's names, or None: "Reg. No." -> number."""
-    plain = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", column.rpartition(":")[2])
-    plain = " ".join(re.sub(r"[^a-z0-9]+", " ", plain.casefold()).split())
+    plain = _folded(column)
     return _BY_NAME.get(plain) or _BY_NAME.get(plain.replace("trade mark", "trademark"))
+
+
+def _folded(column: str) -> str:
+    plain = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", column.rpartition(":")[2])
+    return " ".join(re.sub(r"[^a-z0-9]+", " ", plain.casefold()).split())
 
 
 Columns = Mapping[str, str]
@@ -121,6 +130,9 @@ def columns_of(header: Sequence[str], given: Columns | None = None) -> dict[str,
         if found and (found[0] not in chosen or found[1] < chosen[found[0]][0]):
             chosen[found[0]] = (found[1], name)
     result = {field: name for field, (_, name) in chosen.items()}
+    second = next((name for name in header if _folded(name) == _SECOND and name not in result.values()), None)
+    if second is not None and second.strip().casefold() not in named:
+        result.setdefault("territories", second)
     for field, wanted in (given or {}).items():
         result.pop(field, None)
         match = next((name for name in header if name.strip().casefold() == wanted.casefold()), None)
@@ -211,7 +223,7 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
         office,
         classes,
         goods,
-        standing(status, office_code(office)) if status else UNKNOWN,
+        _standing(status, office_code(office), registered),
         status,
         owner,
         filed,
@@ -223,15 +235,31 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
         priority,
         expires,
         "combined" if words and kind == "figurative" else kind,
-        territories_of(office, _codes(given) if (given := get("territories")) else ()),
+        territories_of(office, countries_in(given) if (given := get("territories")) else ()),
     )
+
+
+def _standing(status: str, office: str, registered: str) -> str:
+    """The status; a mark that its own office registered and that is opposed is in force: opposition came after."""
+    found = standing(status, office) if status else UNKNOWN
+    return LIVE if found == OPPOSED and registered and office and territories_of(office) else found
 
 
 _ON_ONE_LINE = ("office", "goods", "status", "owner", "number", "registration_number")
 
 
-def _codes(text: str) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(re.findall(r"\b[A-Z]{2}\b", text.upper())))
+@lru_cache(maxsize=4096)
+def countries_in(text: str) -> tuple[str, ...]:
+    """The codes of the countries and offices that `text` lists, by code or by usual name: "DE; France" -> DE, FR. None
+    where a part is not understood: half a list would say that a mark does not hold where it does."""
+    found: list[str] = []
+    for part in filter(str.strip, re.split(r"[;,/|&+\n]| and ", text)):
+        code = office_code(part)
+        codes = [code] if code else [one for one in re.findall(r"\b[A-Z]{2}\b", part) if office_code(one)]
+        if not codes:
+            return ()
+        found += codes
+    return tuple(dict.fromkeys(found))
 
 
 def one_line(text: str) -> str:

@@ -206,7 +206,8 @@ class _Reading:
                 tally.wordless[mark.mark_type] += 1
             elif mark.text:
                 tally.words += 1
-            tally.expired += event <= Event.ROW and mark.status == "live" and mark.expired_by(date)
+            if event <= Event.ROW and mark.status == "live" and mark.expired_by(date):
+                tally.expired[mark.text] += 1
             self.writer.add(mark, event)
 
     def _words(self, given: str, line: int) -> str:

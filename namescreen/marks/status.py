@@ -12,10 +12,17 @@ from functools import lru_cache
 
 from . import uspto
 
-__all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_informative", "standing"]
+__all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_informative", "opposed_since", "ran_out",
+           "standing"]  # fmt: skip
 
 UNKNOWN, LIVE, DEAD, PENDING, OPPOSED = STATUSES = ("unknown", "live", "dead", "pending", "opposed")
 """Registered and in force; applied for; applied for and opposed; ended or refused; not stated or not understood."""
+
+_ENDED = (
+    r"expired?|lapsed?|cancel\w*|refused|rejected|abandoned|removed|surrendered|revoked|invalid\w*|ended|ceased|"
+    r"inactive|annulled|struck off|void|deleted|nullified|expunged"
+)
+_OPPOSITION = r"\b(?:opposed|oppositions?|widerspruch|oposic(?:ao|ion)|opposizione)\b|이의신청|異議"
 
 # The first pattern found in the folded text decides.
 _RULES = tuple(
@@ -34,6 +41,12 @@ _RULES = tuple(
             r"\b(?:appeal|refusal|withdrawal) (?:is )?(?:pending|requested|filed)|\bprovisional refusal|\bappealable",
             PENDING,
         ),
+        # Opposition that follows registration, as in Germany, Austria, Switzerland and Japan.
+        (
+            rf"^(?!.*\b(?:{_ENDED}|not registered|nicht eingetragen)\b)(?=.*\b(?:registered|eingetragen|in force|"
+            rf"enregistree?|registrad[ao]|registrat[ao])\b)(?=.*{_OPPOSITION}).*",
+            LIVE,
+        ),
         (
             r"\bunopposed|\bnot opposed|\bopposition (?:dismissed|rejected|withdrawn|terminated|period)|"
             r"\bpara oposicao|\bfor opposition",
@@ -42,9 +55,7 @@ _RULES = tuple(
         (
             r"\b(?:not|non|nicht) (?:registered|protected|filed|renewed|accepted|granted|proceeded|in force|"
             r"eingetragen)\b|"
-            r"\b(?:dead|expired?|lapsed?|cancel\w*|withdrawn?|refused|rejected|abandoned|removed|surrendered|revoked|"
-            r"invalid\w*|ended|terminated|ceased|inactive|annulled|struck off|void|deleted|nullified|expunged|linked|"
-            r"merged|defaulted|not renewed)\b",
+            rf"\b(?:{_ENDED}|dead|withdrawn?|terminated|linked|merged|defaulted|not renewed)\b",
             DEAD,
         ),
         # French, Portuguese, Spanish, German, Italian.
@@ -60,7 +71,7 @@ _RULES = tuple(
             DEAD,
         ),
         (r"거절|소멸|무효|취하|포기|각하|拒絶|消滅|取下|放棄|無効|却下|取消", DEAD),
-        (r"\bopposed|\bopposition\b|\bwiderspruch|\boposic(?:ao|ion)\b|\bopposizione\b|이의신청|異議", OPPOSED),
+        (_OPPOSITION, OPPOSED),
         (
             r"\bapplication\b|\bpending\b|\bexamin\w*|\bpublished for opposition|\badvertised\b|\bformali[sz]ed\b|"
             r"\bsearched\b|\ballowed\b|\ballowance\b|\bapproved\b|\baccepted\b|\breceived\b|\bfiled\b|\bnew\b|"
@@ -80,6 +91,11 @@ _RULES = tuple(
         (r"\bpublished\b|\bpubliee?\b|\bpublicad[ao]\b|\bpublicacao\b|\bveroffentlicht\b|\bpubblicat[ao]\b", PENDING),
     )
 )  # fmt: skip
+_CLOSED = r"\bopposition (?:dismissed|rejected|withdrawn|terminated|period)"
+_RAN_OUT = re.compile(
+    r"\b(?:expired?|lapsed?|not renewed|renewal due|late renewal|expiree?|caducad[ao]|expirad[ao]|vencid[ao]|"
+    r"scadut[ao]|abgelaufen)\b"
+)
 _ACCENTS = str.maketrans("àâäáãåçéèêëíìîïñóòôöõúùûüýÿ", "aaaaaaceeeeiiiinooooouuuuyy")
 
 
@@ -97,6 +113,26 @@ def standing(status: str, office: str = "") -> str:
     """
     if office == "US" and (known := uspto.standing(status)):
         return known
-    plain = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", status.partition(":")[0] or status).casefold().translate(_ACCENTS)
-    plain = " ".join(re.sub(r"[_\-–/]+", " ", plain).split())
+    plain = _plain(status)
     return next((result for pattern, result in _RULES if pattern.search(plain)), UNKNOWN)
+
+
+def _plain(status: str) -> str:
+    plain = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", status.partition(":")[0] or status).casefold().translate(_ACCENTS)
+    return " ".join(re.sub(r"[_\-–/]+", " ", plain).split())
+
+
+@lru_cache(maxsize=4096)
+def opposed_since(status: str) -> bool:
+    """Whether the words of a registered mark's status say that it is opposed."""
+    plain = _plain(status)
+    return bool(re.search(_OPPOSITION, plain)) and not re.search(r"\b(?:unopposed|not opposed)|" + _CLOSED, plain)
+
+
+@lru_cache(maxsize=4096)
+def ran_out(status: str, office: str = "") -> bool:
+    """Whether the words of a dead mark's status say that its term ran out, and nothing else ended it: then it can be
+    renewed for some months (Paris Convention, article 5bis)."""
+    if office == "US" and uspto.standing(status):
+        return status == uspto.EXPIRED
+    return bool(_RAN_OUT.search(_plain(status)))

@@ -9,8 +9,9 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import chain, islice
 
 from ..errors import InputError, Problem
+from ..plain_text import some
 from .dates import order_of, plain_date
-from .fields import DATES, FIELD_NAMES, Columns, class_flags, columns_of
+from .fields import DATES, FIELD_NAMES, OPTION_NAMES, Columns, class_flags, columns_of, countries_in
 from .json_lines import json_rows
 from .problems import ProblemLog
 from .side_tables import SideTables
@@ -198,12 +199,9 @@ def _unknown_table(
         )
     # Of two columns with one name the first counts.
     places = {field: header.index(name) for field, name in fields.items()}
-    unused = [name for at, name in enumerate(header) if at not in places.values() and at not in flags and name]
-    if unused and not names:
-        log.note(
-            f"columns not used: {', '.join(unused)[:200]}",
-            "If one of them matters, say what it is: --column goods=NAME",
-        )
+    country = next((at for at, name in enumerate(header) if folded(name) == "country"), -1)
+    if "territories" not in fields and country >= 0 and country not in places.values():
+        places["country"] = country
     known = next((known for name, known in NUMBERED.items() if name in map(folded, header)), None)
 
     def rows() -> Iterator[Row]:
@@ -216,7 +214,38 @@ def _unknown_table(
                 values = {**known, **by_number(values, sides.get(values.get("number", "").strip()))}
             yield number, values
 
-    yield from rows() if names else _merge_classes(_settled(rows(), log, f"the column {fields['text']!r}"))
+    if names:
+        yield from rows()
+        return
+    first, found = _designating(rows())
+    idle = [name for at, name in enumerate(header) if at not in (*places.values(), *flags) and name]
+    lacking = [option for option, field in OPTION_NAMES.items() if field not in fields]
+    if "country" in places and first:
+        log.note(f"the column {header[country]!r} was read as where marks hold, because it names several countries")
+    elif "country" in places:
+        idle.append(header[country])
+    if idle:
+        log.note(
+            f"columns not used: {', '.join(idle)[:200]}",
+            f"If one of them holds {some(lacking, 'or')}, say so: --column {lacking[0]}=NAME" if lacking else "",
+        )
+    yield from _merge_classes(_settled(found, log, f"the column {fields['text']!r}"))
+
+
+def _designating(rows: Iterator[Row]) -> tuple[bool, Iterator[Row]]:
+    """Whether the column "country" says where marks hold, and the rows, read so. The owner of a mark has one country:
+    a column with several in one cell is not the owner's."""
+    first = list(islice(rows, LOOKED_AT))
+    several = any(len(countries_in(values.get("country", ""))) > 1 for _, values in first)
+
+    def read() -> Iterator[Row]:
+        for number, values in chain(first, rows):
+            country = values.pop("country", "")
+            if several:
+                values["territories"] = country
+            yield number, values
+
+    return several, read()
 
 
 def _flagged(row: Sequence[str], flags: Mapping[int, int]) -> str:

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass, field
 from hashlib import sha256
+from itertools import islice
 
 from ..errors import InputError, Problem
+from ..plain_text import plural, some
 from .problems import ProblemLog
 from .territory import OFFICES
 
@@ -14,6 +16,8 @@ __all__ = ["MOST_OFFICES", "Source", "Tally"]
 
 MOST_OFFICES = 3
 """Offices named for one source."""
+MOST_NAMED = 5
+"""Marks named in one remark."""
 _WITH_WORDS = frozenset({"", "word", "combined", "other"})
 """Types of marks that have words or may have them."""
 
@@ -53,7 +57,7 @@ class Tally:
     rows: int = 0
     left_out: int = 0
     words: int = 0
-    expired: int = 0
+    expired: Counter[str] = field(default_factory=Counter)
     wordless: Counter[str] = field(default_factory=Counter)
 
     def source(self, kept: int) -> Source:
@@ -99,7 +103,10 @@ class Tally:
                 "Marks of pictures alone cannot be compared by their words, and were not screened",
             )
         if self.expired:
+            named = list(islice(self.expired, MOST_NAMED))
+            more = self.expired.total() - sum(self.expired[text] for text in named)
+            listed = some([*named, *([f"{more:,} more"] if more else [])])
             log.note(
-                f"{self.expired:,} marks were registered until a day before the file's own date",
-                "They count as the list calls them: renewal is often allowed for some months more",
+                f"the term of {plural(self.expired.total(), 'mark')} ran out before the file's own date: {listed}",
+                "They count as the list calls them: renewal is allowed for some months more",
             )

@@ -33,6 +33,12 @@ _NAMES = {
     "japan": "JP", "kipo": "KR", "ip australia": "AU", "australia": "AU", "iponz": "NZ", "new zealand": "NZ",
     "france": "FR", "spain": "ES", "oepm": "ES", "italy": "IT", "uibm": "IT", "switzerland": "CH", "ige": "CH",
     "ipi": "CH", "brazil": "BR", "oapi": "OA", "aripo": "AP",
+    "austria": "AT", "belgium": "BE", "bulgaria": "BG", "china": "CN", "croatia": "HR", "cyprus": "CY", "czechia": "CZ",
+    "czech republic": "CZ", "denmark": "DK", "estonia": "EE", "finland": "FI", "greece": "GR", "hungary": "HU",
+    "iceland": "IS", "india": "IN", "ireland": "IE", "korea": "KR", "republic of korea": "KR", "south korea": "KR",
+    "latvia": "LV", "liechtenstein": "LI", "lithuania": "LT", "luxembourg": "LU", "malta": "MT", "mexico": "MX",
+    "netherlands": "NL", "norway": "NO", "poland": "PL", "portugal": "PT", "romania": "RO", "singapore": "SG",
+    "slovakia": "SK", "slovenia": "SI", "sweden": "SE", "turkey": "TR", "türkiye": "TR", "ukraine": "UA",
 }  # fmt: skip
 
 _UK_LEFT = "2021-01-01"

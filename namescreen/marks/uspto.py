@@ -13,11 +13,13 @@ from itertools import chain
 
 from .xml_records import Node, Values, XmlLayout
 
-__all__ = ["BULK", "current_owners", "dead_class", "drawing_type", "nice_only", "plain_goods", "standing"]
+__all__ = ["BULK", "EXPIRED", "current_owners", "dead_class", "drawing_type", "nice_only", "plain_goods", "standing"]
 
 _DEAD = frozenset(
     "401 402 403 600 601 602 603 604 605 606 607 608 609 614 618 626 709 710 711 712 713 714 716 900".split()
 )
+EXPIRED = "900"
+"""The registration's term ran out."""
 _UNKNOWN = frozenset("000 620 625 973".split())
 _NO_MARK = frozenset("622 969 970".split())
 """Numbers assigned by mistake, and records that exist only because another document was filed."""

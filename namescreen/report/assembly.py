@@ -138,6 +138,7 @@ def _mark(found: screening.CloseMark, coined: bool) -> CloseMark:
         marks=found.marks,
         bites=found.bites,
         translation=found.translation,
+        renewable_until=found.renewable_until,
     )
 
 

@@ -61,9 +61,7 @@ def _cover(market: str, held: Mapping[str, _Rows]) -> MarketCover:
     searched = [told for name, codes in registers if (told := _told(name, codes, held))]
     missing = [told for name, codes in registers if (told := _lacking(name, codes, held))]
     own = _any(registers[0][1], held)
-    return MarketCover(
-        market, own, market in EU_MEMBERS and _any(_EUROPEAN[1], held), tuple(searched), tuple(missing)
-    )
+    return MarketCover(market, own, market in EU_MEMBERS and _any(_EUROPEAN[1], held), tuple(searched), tuple(missing))
 
 
 def _any(codes: Iterable[str], held: Mapping[str, _Rows]) -> bool:

@@ -32,8 +32,8 @@ def mark_level(found: CloseMark) -> Level:
 def conflict_of(found: CloseMark) -> Conflict:
     """A mark as the policy looks at it."""
     goods = None if isinstance(found.goods, NotChecked) else found.goods.score
-    ended = found.mark.is_dead
-    return Conflict(found.appearance, found.sound, found.overall, goods, ended, found.bites)
+    ended, renewable = found.mark.is_dead, bool(found.renewable_until)
+    return Conflict(found.appearance, found.sound, found.overall, goods, ended, found.bites, renewable=renewable)
 
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
@@ -138,6 +138,8 @@ def _mark_finding(entry: NameEntry) -> Finding:
 
 def _aside(found: CloseMark) -> str:
     """Why a close mark may yet concern nobody."""
+    if found.renewable_until:
+        return ", may be renewed"
     if found.mark.is_dead:
         return ", dead"
     if found.bites is False:

@@ -55,7 +55,8 @@ class CloseMark:
     most, as the screening reckons it. Of several marks with the same words it is the one of most concern; `others`
     are some of the rest, in that order, and `marks` counts them all, this one included. `bites` says whether the mark
     holds in one of the markets; None where that is not known. `translation` is the language (BCP 47) in which the mark
-    says the name; empty where it is no translation that is known.
+    says the name; empty where it is no translation that is known. `renewable_until` is the day (ISO 8601) until which a
+    mark whose term ran out can be renewed; empty for others.
     """
 
     mark: Mark
@@ -71,6 +72,7 @@ class CloseMark:
     marks: int = 1
     bites: bool | None = None
     translation: str = ""
+    renewable_until: str = ""
 
 
 @dataclass(frozen=True, slots=True)

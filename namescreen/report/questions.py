@@ -98,6 +98,13 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
     title, conflict = _title(found), conflict_of(found)
     same = "the same name" if conflict.identical else "all but the same name"
     near = conflict.identical or conflict.near_identical or found.overall >= _SAME_NAME
+    if conflict.ended and conflict.renewable:
+        if mark_level(found) < Level.LOOK and not near:
+            return ""
+        return (
+            f"The term of {title} ran out on {found.mark.expires}, and it can be renewed until "
+            f"{found.renewable_until}: is that likely, and {objection(name, held_in(found.mark, report))} then?"
+        )
     if conflict.ended:
         if found.concern < _DEAD_BUT_NEAR:
             return ""

@@ -5,6 +5,8 @@ from __future__ import annotations
 import datetime
 
 from ..marks.mark import Mark
+from ..marks.status import opposed_since
+from ..marks.term import renewable_until
 from ..marks.territory import bites_in, lives_on_in_uk
 from ..plain_text import shorten, some
 from .law import unused_years
@@ -23,6 +25,8 @@ def status(mark: Mark) -> str:
     if mark.is_dead:
         given = shorten(mark.status_as_given, 30)
         return f"dead ({given.casefold()})" if given and given.casefold() != "dead" else "dead"
+    if mark.status == "live" and opposed_since(mark.status_as_given):
+        return "registered, opposed"
     return _STATUS.get(mark.status, LACKS)
 
 
@@ -57,6 +61,8 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
     told = []
     if _undesignated(mark) and not mark.is_dead:
         told.append(f"The list does not say where it holds: {some(report.markets, 'or') or 'in a market of ours'}?")
+    if until := renewable_until(mark, report.date):
+        told.append(f"Its term ran out on {mark.expires}; it can be renewed until {until}.")
     if mark.expired_by(report.date) and not mark.is_dead:
         told.append(f"Its term ran out on {mark.expires}; was it renewed?")
     earliest = mark.priority or mark.filed
@@ -92,6 +98,8 @@ def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
     if mark.status in ("pending", "opposed"):
         stands = "applied for" if mark.status == "pending" else "applied for, and opposed"
         told = (f"It is only {stands}: when will it be decided?", *told)
+    elif mark.status == "live" and opposed_since(mark.status_as_given):
+        told = ("It is registered, and opposed: how will that end?", *told)
     return told
 
 

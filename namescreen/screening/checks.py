@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from ..errors import DataError
 from ..marks.mark import Mark
+from ..marks.term import renewable_until
 from ..marks.territory import bites_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
@@ -66,21 +67,24 @@ def screen(
     endings: Sequence[str] = (),
     handle_lengths: Sequence[int] = (),
     top: int = 10,
+    today: str = "",
     progress: Callable[[int, int | None], None] | None = None,
 ) -> Iterator[Screening]:
     """Every check for each of `names`, in order, as the results come.
 
     `goods` (plain words) and `classes` (Nice) are those of the `product`, which is told in the seller's
-    words; `languages` those of its buyers (BCP 47; None: all that are covered); `markets` the countries where it will
-    be sold (ISO 3166-1); `endings` and `handle_lengths` what domains and handles are estimated for.
-    The `top` closest names among the marks are kept, each
-    with the marks that carry it, and every further one met that asks for a closer look; those that ask for most
-    attention come first, and among those of one level the closest. Marks less close than `LEAST_CLOSE` are left out,
-    save translations of the name into the buyers' languages. Without a register, and wherever else something is
-    missing, the check is `NotChecked`.
+    words; `languages` those of its buyers (BCP 47; None: all that are covered); `markets` the territories where it will
+    be sold (see `namescreen.territories`); `endings` and `handle_lengths` what domains and handles are estimated for.
+    On the day `today` (YYYY-MM-DD) a mark may be renewable though its term ran out.
+
+    The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
+    asks for a closer look; those that ask for most attention come first, and among those of one level the closest.
+    Marks less close than `LEAST_CLOSE` are left out, save translations of the name into the buyers' languages. Without
+    a register, and wherever else something is missing, the check is `NotChecked`.
     """
     wanted = list(names)
-    checks = _Checks(goods, tuple(classes), languages, tuple(markets), tuple(endings), tuple(handle_lengths), product)
+    addressed = tuple(endings), tuple(handle_lengths)
+    checks = _Checks(goods, tuple(classes), languages, tuple(markets), *addressed, product, today)
     for name, marks in _searched(wanted, register, checks, top, progress):
         yield checks.screening(name, marks)
 
@@ -131,6 +135,7 @@ class _Checks:
     endings: tuple[str, ...]
     handle_lengths: tuple[int, ...]
     product: str = ""
+    today: str = ""
 
     def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
@@ -185,7 +190,8 @@ class _Checks:
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)
-        return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language)
+        until = renewable_until(mark, self.today)
+        return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until)
 
     def _buyers(self) -> tuple[str, ...]:
         """The languages besides English into which buyers may translate: those stated, then those of the markets."""

@@ -48,7 +48,8 @@ class CloseMark:
     whether the mark holds in one of the markets; None where that is not known. Of several marks with the same folded
     words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
-    the mark says the name; empty where it is no translation that is known.
+    the mark says the name; empty where it is no translation that is known. `renewable_until` is the day until which a
+    mark whose term ran out can be renewed; empty for others.
     """
 
     mark: Mark
@@ -59,12 +60,14 @@ class CloseMark:
     marks: int = 1
     bites: bool | None = None
     translation: str = ""
+    renewable_until: str = ""
 
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
         found = _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
-        return replace(found, translated=self.closeness.meaning) if self.translation else found
+        translated = self.closeness.meaning if self.translation else 0.0
+        return replace(found, translated=translated, renewable=bool(self.renewable_until))
 
     @property
     def meaning(self) -> float | NotChecked:
@@ -102,6 +105,7 @@ class CloseMark:
             "registered": self.mark.registered,
             "priority": self.mark.priority,
             "expires": self.mark.expires,
+            "renewable_until": self.renewable_until,
             "territories": list(self.mark.territories),
             "source": self.mark.source,
             "line": self.mark.line,

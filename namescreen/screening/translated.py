@@ -104,9 +104,7 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     mean in one of the other languages `asked`."""
     from ..lexicon import lexicon
 
-    meant = [
-        frozenset((word,)).union(*(_senses((word,), one) for one in asked if one != language)) for word in ours
-    ]
+    meant = [frozenset((word,)).union(*(_senses((word,), one) for one in asked if one != language)) for word in ours]
     heard = [_senses((word,), language) for word in theirs]
     kept = {word for word in ours if word in theirs and not lexicon().known(word)}
     said = frozenset().union(*heard)

@@ -219,7 +219,7 @@ def test_marks_past_their_day_are_told(tmp_path: Path) -> None:
             tmp_path / "given", {"a.csv": "mark,status,expires\nPOT,Registered,2001-01-31\nJAR,Registered,2999-01-01\n"}
         )
     )
-    assert "1 marks were registered until a day before the file's own date" in remarks
+    assert "the term of 1 mark ran out before the file's own date: " in remarks
 
 
 def st66(*marks: str, after: str = "") -> str:

@@ -4,7 +4,10 @@ from pathlib import Path
 
 import pytest
 
-from namescreen.marks.status import standing
+from namescreen.marks.fields import mark_from
+from namescreen.marks.mark import Mark
+from namescreen.marks.status import opposed_since, standing
+from namescreen.marks.term import renewable_until
 from namescreen.marks.uspto import dead_class
 
 
@@ -99,3 +102,51 @@ def test_every_code_of_the_united_states(shared_folder: Path) -> None:
         ours = standing(code, "US")
         plain = "live" if ours in ("live", "pending", "opposed") else ours
         assert plain == (reading if reading in ("live", "dead") else "unknown"), row
+
+
+@pytest.mark.parametrize(
+    ("status", "result", "opposed"),
+    [
+        ("Registered; opposed", "live", True),
+        ("Registered, opposition pending", "live", True),
+        ("Marke eingetragen, Widerspruch anhängig", "live", True),
+        ("Registered; opposition dismissed", "live", False),
+        ("Application opposed", "opposed", True),
+        ("Not registered; opposed", "dead", True),
+        ("Registered; cancelled after opposition", "dead", True),
+        ("Registered", "live", False),
+    ],
+)
+def test_opposition_may_follow_registration(status: str, result: str, opposed: bool) -> None:
+    """In Germany it does (Markengesetz, section 42(1)), as in Austria, Switzerland and Japan: from memory."""
+    assert standing(status, "DE") == result
+    assert opposed_since(status) is opposed
+
+
+@pytest.mark.parametrize(
+    ("office", "registered", "result"),
+    [("DE", "2026-07-01", "live"), ("DE", "", "opposed"), ("WO", "2023-11-01", "opposed")],
+)
+def test_what_its_own_office_registered_is_in_force_though_opposed(office: str, registered: str, result: str) -> None:
+    values = {"text": "POT", "office": office, "status": "Opposed", "registered": registered}
+    assert mark_from(values, "", 1, lambda *_: None).status == result
+
+
+@pytest.mark.parametrize(
+    ("status", "expires", "until"),
+    [
+        ("Expired", "2026-08-01", "2027-02-01"),
+        ("Expired", "2026-08-31", "2027-02-28"),
+        ("Lapsed", "2026-05-28", "2026-11-28"),
+        ("Expired", "2026-05-27", ""),
+        ("Cancelled", "2026-08-01", ""),
+        ("Refused", "2026-08-01", ""),
+        ("Expired", "", ""),
+        ("Registered", "2026-08-01", ""),
+    ],
+)
+def test_a_mark_can_be_renewed_for_six_months_after_its_term(status: str, expires: str, until: str) -> None:
+    """Paris Convention, article 5bis(1): a period of grace of not less than six months."""
+    mark = Mark("POT", office="GB", status=standing(status), status_as_given=status, expires=expires)
+    assert renewable_until(mark, "2026-11-28") == until
+    assert renewable_until(mark, "") == ""

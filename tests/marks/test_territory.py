@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.marks import Mark
+from namescreen.marks import Mark, read_marks
 from namescreen.marks.territory import bites_in, lives_on_in_uk, office_code, territories_of
 from namescreen.territories import EU_MEMBERS
 
@@ -77,3 +79,39 @@ def test_more_markets_never_hide_a_mark(own: set[str], markets: set[str], more: 
     if bites_in(mark, markets):
         assert bites_in(mark, markets | {more})
     assert bites_in(mark, own)
+
+
+@pytest.mark.parametrize(
+    ("column", "cells", "held"),
+    [
+        ("territory", ("NO", "DE; FR", ""), (("NO",), ("DE", "FR"), ())),
+        ("Designated countries", ("Norway, EM", "Germany; France", "US, the moon"), (("NO", "EU"), ("DE", "FR"), ())),
+        ("designations", ("EU; NO", "BX", "not stated"), (("EU", "NO"), ("BE", "LU", "NL"), ())),
+        ("country", ("NO", "DE, FR", ""), (("NO",), ("DE", "FR"), ())),  # an owner has one country
+        ("country", ("NO", "DE", "FR"), ((), (), ())),  # these may be the owners'
+    ],
+)
+def test_the_countries_an_international_registration_designates(
+    tmp_path: Path, column: str, cells: tuple[str, ...], held: tuple[tuple[str, ...], ...]
+) -> None:
+    path = tmp_path / "marks.csv"
+    rows = "".join(f'POT{"abc"[at]},WO,"{cell}"\n' for at, cell in enumerate(cells))
+    path.write_text(f"mark,office,{column}\n{rows}", "utf-8")
+    found = {mark.text: mark.territories for mark in read_marks([path])[0]}
+    assert tuple(found.values()) == held
+
+
+def test_a_territory_is_the_office_where_no_column_is(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,territory\nPOT,DE\n", "utf-8")
+    (mark,) = read_marks([path])[0]
+    assert (mark.office, mark.territories) == ("DE", ("DE",))
+
+
+def test_columns_not_used_are_told_with_a_field_that_lacks_one(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,office,goods,shade,country\nPOT,DE,pots,red,IT\n", "utf-8")
+    (told,) = read_marks([path])[-1]
+    assert told.what == "columns not used: shade, country"
+    assert "goods" not in told.remedy
+    assert "territories" in told.remedy

@@ -16,11 +16,10 @@ from namescreen.plain_text import visible
 from namescreen.policy import Level
 from namescreen.report import Report, to_csv, to_markdown
 from namescreen.report.costs import money, worksheet
-from namescreen.report.coverage import market_cover, partly_searched, unsearched_markets
+from namescreen.report.coverage import partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
 from namescreen.report.findings import findings, mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
-from namescreen.report.law import objection
 from namescreen.report.mark_tables import REGISTER_HEADS, mark_cells, register_cells
 from namescreen.report.model import (
     CloseMark,
@@ -29,13 +28,11 @@ from namescreen.report.model import (
     Distinctiveness,
     Goods,
     NameEntry,
-    OfficeRows,
     ProtectedSign,
     Reading,
 )
 from namescreen.report.questions import MOST, general_questions, questions
 from namescreen.report.record import law_page
-from namescreen.report.register_facts import held_in, remarks, status
 
 
 def test_costs_are_summed_exactly(report: Report) -> None:
@@ -315,76 +312,6 @@ def test_csv_has_a_row_for_every_name_and_mark(report: Report, hostile: Report) 
 def test_every_term_names_its_source() -> None:
     assert all(term.meaning and term.source for term in GLOSSARY)
     assert [term.term for term in GLOSSARY] == sorted((term.term for term in GLOSSARY), key=str.casefold)
-
-
-def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
-    """EU marks hold in every member state (EU Regulation 2017/1001, article 1(2)); priority runs for six months (Paris
-    Convention, article 4C(1)); an owner proves use after five years in the EU and the UK (EU Regulation 2017/1001,
-    article 47(2)); in the US whoever attacks the mark shows three years without (15 USC 1127)."""
-    mark = Mark(
-        "M", "1", "EM", status="live", filed="2014-01-01", registered="2014-06-01", expires="2024-01-01",
-        priority="2013-09-01", territories=("EU",),
-    )  # fmt: skip
-    cells = dict(zip(REGISTER_HEADS, register_cells(mark), strict=True))
-    assert cells["Status"] == "in force"
-    assert cells["Dates"] == "priority 2013-09-01, filed 2014-01-01, registered 2014-06-01, expires 2024-01-01"
-    assert cells["Where"] == "EU"
-    of_us = replace(report, markets=("DE", "US"))
-    assert held_in(mark, of_us) == ("DE",)
-    assert held_in(replace(mark, territories=()), of_us) == ("DE", "US")
-    assert remarks(mark, of_us) == (
-        "Its term ran out on 2024-01-01; was it renewed?",
-        "Registered for more than five years: could its owner prove use if asked (DE)?",
-    )
-    american = replace(mark, territories=("US",), registered="2023-01-01", expires="")
-    assert remarks(american, of_us) == (
-        "Registered for more than three years: is it in use (US)? Whoever attacks it has to show that it is not.",
-    )
-    unstated = replace(american, office="WO", territories=())  # an international registration: where it holds is open
-    assert not any("use" in remark for remark in remarks(unstated, of_us))
-    fresh = Mark("M", status="pending", filed="2026-09-01")
-    assert "for six months its owner can claim that day" in remarks(fresh, report)[0]
-    assert status(replace(fresh, status="opposed")) == "applied for, opposed"
-    assert status(Mark("M", status="dead", status_as_given="Expired")) == "dead (expired)"
-    assert remarks(replace(mark, status="dead"), of_us) == ()
-
-
-def test_the_record_says_which_registers_cover_a_market(report: Report) -> None:
-    searched = replace(report, markets=("DE", "GB"), lists=(replace(report.lists[0], offices=("EM",)),))
-    german, british = market_cover(searched)
-    assert german.searched == ("EU marks (EM)",)
-    assert german.missing == ("national marks (DE)", "international registrations (WO)")
-    assert british.searched == ()
-    assert re.search(r"\| DE +\| EU marks \(EM\) +\| national marks \(DE\)", to_markdown(searched))
-
-
-def test_the_record_says_how_many_rows_are_said_to_be_of_an_office(report: Report) -> None:
-    """A list typed by hand is no register, whatever office its rows name."""
-    typed = replace(
-        report.lists[0], offices=("DE", "US", "EM"), rows_of=(OfficeRows("DE", 4), OfficeRows("US", 17)), layout=""
-    )
-    own = replace(report.lists[0], name="bulk.xml", offices=("US",), rows_of=(OfficeRows("US", 11),), layout="a form")
-    searched = replace(report, markets=("US", "EU"), lists=(typed, own))
-    american, union = market_cover(searched)
-    assert american.searched == ("national marks (US): 28 rows, 11 in the office's own form",)
-    assert union.searched == ("EU marks (EM)", "national marks of member states (DE): 4 rows")
-    assert union.own
-    assert union.missing[0].startswith("national marks of member states (AT, BG, BX, CY")
-    assert unsearched_markets(searched) == ()
-    drawn = to_markdown(searched)
-    assert "nothing left out" not in drawn
-    assert "No register itself was asked, and whether a list holds the whole of one is not known" in drawn
-
-
-def test_the_union_is_a_market_of_its_own(report: Report) -> None:
-    """Its marks can be opposed and their use asked for by one regulation, and so do marks of a state (EU Regulation
-    2017/1001, articles 8(2), 46 and 47)."""
-    union = replace(report, markets=("US", "EU"))
-    german = Mark("M", registered="2018-05-01", status="live", territories=("DE",), office="DE")
-    assert held_in(german, union) == ("EU",)
-    assert remarks(german, union) == ("Registered for more than five years: could its owner prove use if asked (EU)?",)
-    assert objection("N", ("EU",)) == "would its owner have good grounds to oppose N"
-    assert "not described here" not in to_markdown(union)
 
 
 def test_a_protected_sign_is_serious_and_asked_about_whatever_the_score(report: Report) -> None:

@@ -1,0 +1,28 @@
+"""How long a mark whose term ran out can still be renewed."""
+
+from __future__ import annotations
+
+import calendar
+import datetime
+
+from .mark import Mark
+from .status import ran_out
+from .territory import office_code
+
+__all__ = ["GRACE_MONTHS", "renewable_until"]
+
+GRACE_MONTHS = 6
+"""Months after its term in which a mark can be renewed: the least that the Paris Convention, article 5bis(1), asks of
+its members."""
+
+
+def renewable_until(mark: Mark, today: str) -> str:
+    """Until when a mark that its list calls dead because its term ran out can be renewed (YYYY-MM-DD); "" if that day
+    is past `today` (YYYY-MM-DD), no date is known, or something else ended the mark."""
+    if not (today and mark.expires and mark.is_dead and ran_out(mark.status_as_given, office_code(mark.office))):
+        return ""
+    expired = datetime.date.fromisoformat(mark.expires)
+    years, month = divmod(expired.month - 1 + GRACE_MONTHS, 12)
+    last = calendar.monthrange(expired.year + years, month + 1)[1]
+    until = datetime.date(expired.year + years, month + 1, min(expired.day, last)).isoformat()
+    return until if until >= today else ""

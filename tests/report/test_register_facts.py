@@ -1,0 +1,115 @@
+"""What the register's facts of a mark, its law and the lists it stands in are told as."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from pathlib import Path
+
+from namescreen.marks.mark import Mark
+from namescreen.register import read_register
+from namescreen.report import Report, to_markdown
+from namescreen.report.assembly import entry_of
+from namescreen.report.coverage import market_cover, unsearched_markets
+from namescreen.report.law import objection
+from namescreen.report.mark_tables import REGISTER_HEADS, register_cells
+from namescreen.report.model import OfficeRows
+from namescreen.report.questions import questions
+from namescreen.report.register_facts import held_in, in_force_notes, remarks, status
+from namescreen.screening import screen
+
+
+def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
+    """EU marks hold in every member state (EU Regulation 2017/1001, article 1(2)); priority runs for six months (Paris
+    Convention, article 4C(1)); an owner proves use after five years in the EU and the UK (EU Regulation 2017/1001,
+    article 47(2)); in the US whoever attacks the mark shows three years without (15 USC 1127)."""
+    mark = Mark(
+        "M", "1", "EM", status="live", filed="2014-01-01", registered="2014-06-01", expires="2024-01-01",
+        priority="2013-09-01", territories=("EU",),
+    )  # fmt: skip
+    cells = dict(zip(REGISTER_HEADS, register_cells(mark), strict=True))
+    assert cells["Status"] == "in force"
+    assert cells["Dates"] == "priority 2013-09-01, filed 2014-01-01, registered 2014-06-01, expires 2024-01-01"
+    assert cells["Where"] == "EU"
+    of_us = replace(report, markets=("DE", "US"))
+    assert held_in(mark, of_us) == ("DE",)
+    assert held_in(replace(mark, territories=()), of_us) == ("DE", "US")
+    assert remarks(mark, of_us) == (
+        "Its term ran out on 2024-01-01; was it renewed?",
+        "Registered for more than five years: could its owner prove use if asked (DE)?",
+    )
+    american = replace(mark, territories=("US",), registered="2023-01-01", expires="")
+    assert remarks(american, of_us) == (
+        "Registered for more than three years: is it in use (US)? Whoever attacks it has to show that it is not.",
+    )
+    unstated = replace(american, office="WO", territories=())  # an international registration: where it holds is open
+    assert not any("use" in remark for remark in remarks(unstated, of_us))
+    fresh = Mark("M", status="pending", filed="2026-09-01")
+    assert "for six months its owner can claim that day" in remarks(fresh, report)[0]
+    assert status(replace(fresh, status="opposed")) == "applied for, opposed"
+    assert status(Mark("M", status="dead", status_as_given="Expired")) == "dead (expired)"
+    assert remarks(replace(mark, status="dead"), of_us) == ()
+
+
+def test_the_record_says_which_registers_cover_a_market(report: Report) -> None:
+    searched = replace(report, markets=("DE", "GB"), lists=(replace(report.lists[0], offices=("EM",)),))
+    german, british = market_cover(searched)
+    assert german.searched == ("EU marks (EM)",)
+    assert german.missing == ("national marks (DE)", "international registrations (WO)")
+    assert british.searched == ()
+    assert re.search(r"\| DE +\| EU marks \(EM\) +\| national marks \(DE\)", to_markdown(searched))
+
+
+def test_the_record_says_how_many_rows_are_said_to_be_of_an_office(report: Report) -> None:
+    """A list typed by hand is no register, whatever office its rows name."""
+    typed = replace(
+        report.lists[0], offices=("DE", "US", "EM"), rows_of=(OfficeRows("DE", 4), OfficeRows("US", 17)), layout=""
+    )
+    own = replace(report.lists[0], name="bulk.xml", offices=("US",), rows_of=(OfficeRows("US", 11),), layout="a form")
+    searched = replace(report, markets=("US", "EU"), lists=(typed, own))
+    american, union = market_cover(searched)
+    assert american.searched == ("national marks (US): 28 rows, 11 in the office's own form",)
+    assert union.searched == ("EU marks (EM)", "national marks of member states (DE): 4 rows")
+    assert union.own
+    assert union.missing[0].startswith("national marks of member states (AT, BG, BX, CY")
+    assert unsearched_markets(searched) == ()
+    drawn = to_markdown(searched)
+    assert "nothing left out" not in drawn
+    assert "No register itself was asked, and whether a list holds the whole of one is not known" in drawn
+
+
+def test_the_union_is_a_market_of_its_own(report: Report) -> None:
+    """Its marks can be opposed and their use asked for by one regulation, and so do marks of a state (EU Regulation
+    2017/1001, articles 8(2), 46 and 47)."""
+    union = replace(report, markets=("US", "EU"))
+    german = Mark("M", registered="2018-05-01", status="live", territories=("DE",), office="DE")
+    assert held_in(german, union) == ("EU",)
+    assert remarks(german, union) == ("Registered for more than five years: could its owner prove use if asked (EU)?",)
+    assert objection("N", ("EU",)) == "would its owner have good grounds to oppose N"
+    assert "not described here" not in to_markdown(union)
+
+
+def test_a_mark_in_its_time_of_renewal_is_asked_about(report: Report, tmp_path: Path) -> None:
+    """Paris Convention, article 5bis: a list that calls it dead is not the last word."""
+    path = tmp_path / "marks.csv"
+    path.write_text(
+        "mark,number,office,class,goods,status,registered,expires\n"
+        "SILVER OTTER,1,GB,21,flower pots,Expired,2016-11-01,2026-08-01\n"
+        "SILENT OTTERS,2,GB,21,flower pots,Expired,2012-11-01,2022-08-01\n"
+    )
+    told = {"goods": "flower pots", "classes": [21], "markets": ["GB"]}
+    (found,) = screen(["Silent Otter"], read_register([path]), today="2026-11-25", **told)  # type: ignore[arg-type]
+    close = {mark.mark.text: mark for mark in found.close_marks}  # type: ignore[union-attr]
+    assert (close["SILVER OTTER"].renewable_until, close["SILENT OTTERS"].renewable_until) == ("2027-02-01", "")
+    assert close["SILVER OTTER"].concern > close["SILENT OTTERS"].concern
+    assert not close["SILVER OTTER"].knockout
+    asked = questions(entry_of(found), replace(report, markets=("GB",)))
+    assert "ran out on 2026-08-01, and it can be renewed until 2027-02-01" in " ".join(asked)
+    (later,) = screen(["Silent Otter"], read_register([path]), today="2027-02-02", **told)  # type: ignore[arg-type]
+    assert not any(mark.renewable_until for mark in later.close_marks)  # type: ignore[union-attr]
+
+
+def test_a_registered_mark_that_is_opposed_is_not_only_applied_for(report: Report) -> None:
+    opposed = Mark("M", "1", "DE", status="live", status_as_given="Registered; opposed", registered="2026-07-01")
+    assert status(opposed) == "registered, opposed"
+    assert in_force_notes(opposed, report)[0] == "It is registered, and opposed: how will that end?"
