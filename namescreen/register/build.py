@@ -18,6 +18,7 @@ from ..closeness.features import digits_read, segmentations_of
 from ..marks.reader import Progress
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
+from .bigram_index import pack_bigrams
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
 from .phoneme_index import code_arrays
@@ -291,6 +292,7 @@ def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
     joined = [joined[at] for at in order]
     pack_strings(arrays, "name", joined)
     pack_skeletons(arrays, "name", joined, kept=False)
+    pack_bigrams(arrays, "name")
     return np.array(order, np.int64), arrays
 
 
@@ -309,6 +311,7 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     texts, words, said = vocabulary
     pack_strings(arrays, "word", texts)
     pack_skeletons(arrays, "word", texts)
+    pack_bigrams(arrays, "word")
     code_arrays(arrays, "word_code", [words[text].codes for text in texts])
     pack_strings(arrays, "said", list(said), signed=False)
     every = [*texts, *said]

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness.vocabulary import related_words
+from .bigram_index import bigrams
 from .packing import RaggedArray
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
@@ -34,7 +35,7 @@ class Index:
 
     def __init__(self, arrays: Arrays) -> None:
         self.arrays = arrays
-        self.words = Strings(arrays, "word")
+        self.words, self.word_bigrams = Strings(arrays, "word"), bigrams(arrays, "word")
         self.word_codes = Codes(arrays, "word_code")
         self.said = Texts(arrays, "said")
         self.weight = arrays["word_weight"].view(np.float64)
@@ -45,7 +46,7 @@ class Index:
         self.form_defined = arrays["word_form"].view(np.uint32)
         self.choices = RaggedArray(arrays, "word_choices")
         self.choice_words = RaggedArray(arrays, "choice_words")
-        self.names = Strings(arrays, "name")
+        self.names, self.name_bigrams = Strings(arrays, "name"), bigrams(arrays, "name")
         self.name_codes = Codes(arrays, "name_code")
         self.row_words = RaggedArray(arrays, "row_words")
         self.row_name = arrays["row_name"].view(np.uint32)

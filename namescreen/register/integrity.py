@@ -13,6 +13,7 @@ import numpy as np
 from ..marks.columns import ROWS_A_BLOCK
 from ..marks.status import STATUSES
 from ..tables import open_table
+from .bigram_index import BIGRAMS
 from .phoneme_search import PHONEME_BITS, SET_COLUMNS
 
 if TYPE_CHECKING:
@@ -132,6 +133,7 @@ class _Checked:
         self.ascend(f"{name}_length", 1 << 16)
         self.array(f"{name}_merging", np.uint32)
         self.ascend(f"{name}_merging", count)
+        self.lists(f"{name}_bigrams", BIGRAMS, count)
         if skeletons:
             self.texts(f"{name}_shape", count)
         return count

@@ -52,10 +52,6 @@ __all__ = ["FETCHED", "LEAST_FETCHED", "Compared", "Found", "best_of", "fetched"
 FETCHED, LEAST_FETCHED = 6, 300
 """How many times as many names as are wanted are scored in full, and at least how many: a register that has no more is
 scored as a whole. How many of the 50 closest that misses is measured in tests/bench/bench_register.py."""
-SMALL, ALIKE = 30_000, 450
-"""Up to how many names of a register those that look alike are scored in full too, and how many. With them a search of
-14,000 names found 0.99 of what scoring every name found of the 50 closest from 0.28, and all from 0.38; without,
-0.70 and 0.97 (tests/bench/bench_recall.py)."""
 PLAIN_SHARE = 0.75
 """The share of a closeness in full that the plainer score of the same names reaches; where it does not, a name that is
 only wanted from some closeness on may be missed."""
@@ -78,19 +74,8 @@ def fetched(
     `least`, only those that may be so close."""
     count = FETCHED * top if least else max(LEAST_FETCHED, FETCHED * top)
     if len(index.names) > count or (least and len(index.names) > top):
-        near = nearest(index, name, count, left_out, sure=top, least=PLAIN_SHARE * least)[0]
-        return near if len(index.names) > SMALL else distinct(np.concatenate([near, _alike(index, name, left_out)]))
+        return nearest(index, name, count, left_out, PLAIN_SHARE * least)
     return np.arange(len(index.names)) if left_out is None else (~left_out).nonzero()[0]
-
-
-def _alike(index: Index, name: Features, left_out: NDArray[np.bool_] | None) -> Places:
-    """The names of a small register that look most like a name, both run together: of names that have little in common
-    with any other, the plainer score finds too few."""
-    places = np.arange(len(index.names)) if left_out is None else (~left_out).nonzero()[0]
-    if not name.letters or len(places) <= ALIKE:
-        return places
-    look = many.looks(index.names.measures(name.letters, places), np.zeros(len(places), bool))
-    return places[np.argpartition(-look, ALIKE)[:ALIKE]]
 
 
 def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> list[Found]:

@@ -7,12 +7,11 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness import Word
-from ..closeness.appearance import FLOOR as LOOK_FLOOR
 from ..closeness.appearance import above_floor
-from ..closeness.retrieval import Parameters, combine_look_and_sound
+from ..closeness.many import looks
 from ..closeness.sound import FLOOR as SOUND_FLOOR
 from ..closeness.vocabulary import has_senses
-from ..closeness.word_similarity import SAME_MEANING
+from ..closeness.word_similarity import CHANCE, SAID_OTHERWISE, SAME_MEANING
 from .packing import distinct
 
 if TYPE_CHECKING:
@@ -26,18 +25,23 @@ if TYPE_CHECKING:
 __all__ = ["WordScores"]
 
 NONE = np.zeros(0, np.int64)
+STRONGER_ASPECT = 0.8
+"""Share of a word pair's similarity that comes from the stronger of look and sound, the rest from their mean. This and
+the next are reasoned, not fitted."""
+DIFFERENT_MEANING = 0.8
+"""The factor for two known words whose meanings have nothing in common."""
 
 
 class WordScores:
-    """The similarity (`closeness.retrieval`) of one word of a name and each word of the
-    register that is `scored`, else 0."""
+    """The `similarity` of one word of a name and each word of the register that was scored, in [0, 1]; else 0. Look and
+    sound below a floor count as nothing, so that most words need not be looked at."""
 
-    def __init__(self, word: Word, index: Index, parameters: Parameters) -> None:
-        self.word, self._index, self._parameters = word, index, parameters
-        self.similarity, self.scored = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
-        self._parts: list[Places] = []
-        self._has_senses = has_senses(word.letters)
+    def __init__(self, word: Word, index: Index) -> None:
+        self.word, self._index = word, index
+        self.similarity, self._scored = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
+        self._parts: list[Places] = [NONE]
         self._synonyms, self._synonym_meaning = NONE, np.zeros(0)
+        self._has_senses = has_senses(word.letters)
         if self._has_senses:
             places, values = index.related(word.letters)
             keep = (values >= SAME_MEANING) & (places < len(index.words))
@@ -45,69 +49,40 @@ class WordScores:
             self._synonym_meaning = np.zeros(len(self._synonyms))
             np.maximum.at(self._synonym_meaning, np.searchsorted(self._synonyms, places[keep]), values[keep])
         same = index.words.find(word.letters)
-        self._same = -1 if same is None else same
-        self._look_level = self._sound_level = 1.0
-        self._different = parameters.different_meaning
-        self._differs = (index.known > 0) if self._has_senses else np.zeros(len(index.words), bool)
-        self._differs[self._synonyms] = False
+        self._same = np.array([] if same is None else [same], np.int64)
 
-    def score_by_look(self, level: float) -> None:
-        """Score every word at least so similar in appearance, and those with the same meaning or the same letters."""
-        if level >= self._look_level:
-            return
-        self._look_level = level
-        places, _ = self._index.words.near(self.word.letters, LOOK_FLOOR + level * (1 - LOOK_FLOOR))
-        same = np.array([self._same] if self._same >= 0 else [], np.int64)
-        self.score(distinct(np.concatenate([places, self._synonyms, same])))
-
-    def score_by_sound(self, level: float) -> None:
-        """Score every other word whose sound allows it to be at least so similar overall."""
+    def score_alike(self, count: int, sound: float) -> None:
+        """Score the `count` words that share most bigrams, those at least so similar in sound, and those with the same
+        meaning or the same letters."""
         index = self._index
-        if level >= self._sound_level:
-            return
-        self._sound_level = level
-        table, ours = index.word_codes, self.word.phoneme_codes
-        # Words more similar than `level` in appearance have been scored: in the others, sound is the stronger aspect.
-        share = self._parameters.stronger_aspect
-        mean = (1 - share) / 2
-        least = (level - mean * level) / (share + mean)
-        least_known = (level / self._different - mean * level) / (share + mean)
-        least, least_known = (SOUND_FLOOR + one * (1 - SOUND_FLOOR) - 1e-6 for one in (least, least_known))
-        codes, similarity = table.near(ours, least)
-        words, ends = table.owners.gather(codes)
-        wanted = np.where(self._differs[words], least_known, least)
-        self.score(distinct(words[np.repeat(similarity, np.diff(ends)) >= wanted].astype(np.int64)))
+        looks = index.word_bigrams.most_alike(self.word.letters, count)
+        codes, _ = index.word_codes.near(self.word.phoneme_codes, SOUND_FLOOR + sound * (1 - SOUND_FLOOR))
+        sounds, _ = index.word_codes.owners.gather(codes)
+        self.score(distinct(np.concatenate([looks, sounds.astype(np.int64), self._synonyms, self._same])))
 
     def score(self, places: Places) -> None:
         """Score these words."""
-        places = places[~self.scored[places]]
+        places = places[~self._scored[places]]
         if len(places):
-            self.scored[places] = True
+            self._scored[places] = True
             self._parts.append(places)
-            look = above_floor(self._index.words.above(self.word.letters, places, LOOK_FLOOR))
+            look = looks(self._index.words.measures(self.word.letters, places), np.zeros(len(places), bool))
             sound = self._index.word_codes.similarity_of(self.word.phoneme_codes, places, SOUND_FLOOR)
-            self.similarity[places] = self._combined(places, look, above_floor(sound, SOUND_FLOOR))
+            self.similarity[places] = self._combined(places, above_floor(look, CHANCE), above_floor(sound, SOUND_FLOOR))
 
-    def at_least(self, level: float) -> Places:
-        """The scored words that are at least so similar."""
-        return np.concatenate([places[self.similarity[places] >= level] for places in (NONE, *self._parts)])
-
-    def of(self, words: NDArray[np.uint32], bound: float | None = None) -> Values:
-        """The similarity of these words. Unscored words count 0, or their upper `bound`."""
-        similarity = self.similarity[words]
-        return similarity if bound is None else np.where(self.scored[words], similarity, bound)
+    def similar(self) -> Places:
+        """The scored words that are similar at all."""
+        return np.concatenate([places[self.similarity[places] > 0] for places in self._parts])
 
     def _combined(self, places: Places, look: Values, sound: Values) -> Values:
-        """`closeness.retrieval.combine_aspects` for many words."""
-        parameters = self._parameters
-        value = combine_look_and_sound(look, sound, parameters)
+        """Look and sound, raised or lowered by what the words mean."""
+        value = (look + sound + STRONGER_ASPECT * abs(look - sound)) / 2
         if self._has_senses:
-            meaning = np.zeros(len(places))
+            same, at = np.zeros(len(places), bool), np.searchsorted(self._synonyms, places)
             if len(self._synonyms):
-                at = np.minimum(np.searchsorted(self._synonyms, places), len(self._synonyms) - 1)
-                meaning = np.where(self._synonyms[at] == places, self._synonym_meaning[at], 0.0)
-            same = meaning >= SAME_MEANING
-            value[self._differs[places] & ~same] *= parameters.different_meaning
-            value[same] = np.maximum(value[same], parameters.meaning_share * meaning[same])
-        value[places == self._same] = 1.0
+                at = np.minimum(at, len(self._synonyms) - 1)
+                same = self._synonyms[at] == places
+            value[(self._index.known[places] > 0) & ~same] *= DIFFERENT_MEANING
+            value[same] = np.maximum(value[same], SAID_OTHERWISE * self._synonym_meaning[at[same]])
+        value[np.isin(places, self._same)] = 1.0
         return value

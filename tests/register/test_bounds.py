@@ -14,6 +14,7 @@ from namescreen.closeness.appearance import appearance_similarity
 from namescreen.native import is_compiled
 from namescreen.pronunciation import alignment, closest_similarity, sound_similarity
 from namescreen.pronunciation.articulatory_features import percent_differences
+from namescreen.register.bigram_index import bigrams, pack_bigrams
 from namescreen.register.packing import pack_skeletons, pack_strings
 from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.signatures import one_signature, popcount
@@ -154,3 +155,31 @@ def test_sounds_of_very_long_names_stay_within_the_bound(
     near, similarity = table.near([own], least)
     assert near.tolist() == (exact >= least).nonzero()[0].tolist()
     assert np.array_equal(similarity, exact[near])
+
+
+@both_paths
+@given(st.lists(words, min_size=1, max_size=40), words, st.integers(1, 40), st.data())
+def test_those_that_share_most_bigrams(
+    compiled: bool, texts: list[str], text: str, count: int, data: st.DataObject
+) -> None:
+    arrays: dict[str, np.ndarray] = {}
+    pack_strings(arrays, "word", texts, signed=False)
+    pack_bigrams(arrays, "word")
+    left_out = np.array([data.draw(st.booleans()) for _ in texts])
+    with pytest.MonkeyPatch.context() as patch:
+        if not compiled:
+            patch.setattr("namescreen.native.library", lambda: None)
+        found = bigrams(arrays, "word").most_alike(text, count, left_out)
+
+    def pairs(one: str) -> list[bytes]:
+        spaced = f" {one} ".encode()
+        return [spaced[at : at + 2] for at in range(len(spaced) - 1)]
+
+    own = set(pairs(text))
+    shared = [sum(pair in own for pair in pairs(other)) for other in texts]
+    dice = [min(1000, 2000 * n // (len(pairs(other)) + len(own))) for n, other in zip(shared, texts, strict=True)]
+    may = [at for at in range(len(texts)) if not left_out[at] and 4 * shared[at] >= len(own)]
+    ranked = sorted(may, key=lambda at: -dice[at])
+    if len(ranked) > count:
+        ranked = [at for at in ranked if dice[at] > dice[ranked[count]]]
+    assert found.tolist() == sorted(ranked)

@@ -1,0 +1,100 @@
+"""Which strings of a register share most of their bigrams with a text: counted from lists of the strings that hold each
+bigram, so that hundreds of thousands of strings cost a millisecond or two. A bigram is two bytes of a string that stand
+side by side; a space stands before and after each string."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from ctypes import CDLL
+from typing import TYPE_CHECKING, Protocol
+
+import numpy as np
+
+from ..native import choose
+from ..native.bigrams import BigramArrays
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    Arrays = Mapping[str, NDArray[np.generic]]
+    Places = NDArray[np.int64]
+
+__all__ = ["BIGRAMS", "Bigrams", "bigrams", "pack_bigrams"]
+
+BIGRAMS = 1 << 16
+_SPACE = 32
+LEVELS = 1000
+"""Dice's coefficient is counted in steps of a thousandth."""
+LEAST_SHARED = 4
+"""A string is compared if it holds at least a quarter of the bigrams of the text."""
+MOST_COUNTED = 255
+
+
+class Bigrams(Protocol):
+    """The strings of a register by their bigrams."""
+
+    def most_alike(self, text: str, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
+        """At most `count` strings that share most bigrams with `text` (by Dice's coefficient), ascending,
+        none of them `left_out`. Equally alike ones at the end are all given or all left."""
+
+
+def bigrams(arrays: Arrays, name: str) -> Bigrams:
+    """Over arrays that `pack_bigrams` has made."""
+    postings, start, text_start = (
+        arrays[part].view(np.uint32) for part in (f"{name}_bigrams", f"{name}_bigrams_start", f"{name}_start")
+    )
+
+    def compiled(library: CDLL) -> Bigrams:
+        return CompiledBigrams(BigramArrays(library, postings, start, text_start, LEVELS, LEAST_SHARED))
+
+    return choose(compiled, lambda: ArrayBigrams(postings, start, text_start))
+
+
+def pack_bigrams(arrays: dict[str, NDArray[np.generic]], name: str) -> None:
+    """Add the lists of strings that hold each bigram, `NAME_bigrams`: a string stands there as often as it has it."""
+    blob, start = arrays[name].view(np.uint8), arrays[f"{name}_start"].astype(np.int64)
+    count, sizes = len(start) - 1, np.diff(start)
+    text = np.full(len(blob) + count + 1, _SPACE, np.uint8)
+    text[np.arange(len(blob)) + np.repeat(np.arange(1, count + 1), sizes)] = blob
+    keys = text[:-1] * np.uint16(256) + text[1:]
+    order = np.argsort(keys, kind="stable")
+    arrays[f"{name}_bigrams"] = np.repeat(np.arange(count, dtype=np.uint32), sizes + 1)[order]
+    arrays[f"{name}_bigrams_start"] = np.searchsorted(keys[order], np.arange(BIGRAMS + 1)).astype(np.uint32)
+
+
+def _bigrams_of(text: str) -> NDArray[np.uint16]:
+    letters = np.frombuffer(f" {text} ".encode("utf-8", "replace"), np.uint8)
+    return np.unique(letters[:-1] * np.uint16(256) + letters[1:])
+
+
+class CompiledBigrams:
+    """Counted in compiled code."""
+
+    def __init__(self, arrays: BigramArrays) -> None:
+        self._compiled = arrays
+
+    def most_alike(self, text: str, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
+        """As `Bigrams.most_alike`."""
+        return self._compiled.most_alike(_bigrams_of(text), count, left_out)
+
+
+class ArrayBigrams:
+    """Counted in numpy."""
+
+    def __init__(self, postings: NDArray[np.uint32], start: NDArray[np.uint32], text_start: NDArray[np.uint32]) -> None:
+        self._postings, self._start, self._text_start = postings, start, text_start
+
+    def most_alike(self, text: str, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
+        """As `Bigrams.most_alike`."""
+        keys = _bigrams_of(text)
+        lists = [self._postings[self._start[key] : self._start[key + 1]] for key in keys.astype(np.int64)]
+        shared = np.bincount(np.concatenate(lists), minlength=len(self._text_start) - 1).clip(max=MOST_COUNTED)
+        enough = LEAST_SHARED * shared >= min(len(keys), LEAST_SHARED * MOST_COUNTED)
+        if left_out is not None:
+            enough &= ~left_out
+        places = enough.nonzero()[0]
+        sizes = self._text_start[places + 1].astype(np.int64) - self._text_start[places] + 1
+        level = np.minimum(2 * LEVELS * shared[places] // (sizes + len(keys)), LEVELS)
+        reached = np.bincount(level, minlength=LEVELS + 1)[::-1].cumsum()[::-1]
+        least = int(np.searchsorted(-reached, -count))
+        return np.asarray(places[level >= least], np.int64)
