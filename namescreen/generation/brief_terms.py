@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     Associations = np.ndarray[Any, np.dtype[np.float32]]
     """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
 
-__all__ = ["NAMED", "BriefTerms", "Term", "informativeness"]
+__all__ = ["NAMED", "BriefTerms", "Term", "goods_words", "informativeness"]
 
 _WEAKEST = 0.15  # weaker associations are chance
 _SHARPER = 1.6  # a power: close associations say more than many loose ones
@@ -76,7 +76,7 @@ class BriefTerms:
             if word not in dropped
         }
         goods: dict[str, float] = {}
-        for word, weight in _goods_words(brief).items():
+        for word, weight in goods_words(brief).items():
             forms = (word, *lexicon().bases(word))
             if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
                 goods[forms[-1]] = weight
@@ -183,13 +183,15 @@ def informativeness(word: str) -> float:
     return max(0.25, min(1.0, (6.6 - zipf(word)) / 2.6))
 
 
-def _goods_words(brief: Brief) -> dict[str, float]:
+def goods_words(brief: Brief) -> dict[str, float]:
     """The content words of the goods, each with its weight: more for the nouns that name the goods, before the first
-    word that says of what or for what they are; less for what is no noun."""
+    word that says of what or for what they are; less for what is no noun, or part of a word with a hyphen
+    (hand-thrown), which says how they are."""
     found: dict[str, float] = {}
     for text in (brief.goods, brief.product):
         names, last = True, ""
-        for token in fold(text).replace("-", " ").split():
+        tokens = [(part, "-" in token) for token in fold(text).split() for part in token.split("-")]
+        for token, hyphened in tokens:
             word = token.strip(".,:;()'")
             if found and (word in _MADE_OF or word in _MADE_FOR):
                 names = names and word == "of" and not _HOLDS.isdisjoint((last, *lexicon().bases(last)))
@@ -198,7 +200,7 @@ def _goods_words(brief: Brief) -> dict[str, float]:
             if plain and "function word" not in kinds(word):
                 bases = lexicon().bases_by_pos(word)
                 noun = "n" in bases or not bases
-                weight = NAMED if names else _GOODS_WEIGHT * informativeness(word)
+                weight = NAMED if names and not hyphened else _GOODS_WEIGHT * informativeness(word)
                 found.setdefault(word, weight * (1.0 if noun else 0.5))
             names = names and not token.endswith((",", ":", ";"))
     return found

@@ -8,7 +8,7 @@ association with the terms of the brief, by the word itself or by its meaning.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -27,6 +27,7 @@ __all__ = ["Idea", "first_names", "ideas_of"]
 
 _OWN = 0.85  # what a word's own company counts beside its meaning, which is surer
 _MEANT = 0.8  # what its meaning counts beside what it is known to be apt for
+_EVIDENT = 0.6  # what counts in the reason that is shown: that the word or its meaning says it, or a short list does
 _FACET_SHARPER = 1.5  # what a word is apt for is told in plain words, so a loose tie to one says little
 _WORLD = 0.55  # what standing in a world of the brief counts by itself; the rest is the word's own company
 _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind for its words to count
@@ -184,8 +185,11 @@ def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = 
     found: dict[tuple[str, str], Idea] = {}
     for idea in (*_words_of_the_brief(brief_terms), *_words_with_meaning(brief_terms), *_world_words(brief_terms)):
         key = ("foreign" if idea.kind == "foreign" else "", idea.word.casefold())
-        if idea.word.casefold() not in avoided and (key not in found or found[key].weight < idea.weight):
-            found[key] = idea
+        if idea.word.casefold() in avoided:
+            continue
+        other = found.get(key, idea)
+        heavier = idea if other.weight < idea.weight else other
+        found[key] = replace(heavier, chosen=max(idea.chosen, other.chosen))
     return tuple(sorted(found.values(), key=lambda idea: (-idea.weight, idea.kind, idea.word)))
 
 
@@ -201,36 +205,40 @@ def _words_of_the_brief(brief_terms: BriefTerms) -> Iterator[Idea]:
 
 def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     """Words whose meaning is associated with the brief, or that are known to suit its subjects."""
-    associations, chosen = _associations(brief_terms)
+    import numpy as np
+
+    associations, chosen, plain_to_see = _associations(brief_terms)
+    evident = _EVIDENT * np.maximum(plain_to_see, chosen) + (1 - _EVIDENT) * associations
     weights, picked = brief_terms.relevances(associations), brief_terms.relevances(chosen)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
         known = _known()[place]
         plain = known.kind == "foreign" and known.meaning.partition(": ")[2] in terms  # it says so in its language
         if known.kind not in ("first", "title") and known.word.casefold() not in terms and not plain:
-            term = brief_terms.terms[brief_terms.best_term(associations[place])].word
+            term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
                 float(picked[place]),
             )  # fmt: skip
 
 
-def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations]:
+def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations, Associations]:
     """The association of each word that has a meaning with each term: by its meaning, by itself, by what it is apt for;
-    and the part of it that comes from the short lists."""
+    the part of it that comes from the short lists; and the part that a reader sees in the word or its meaning."""
     import numpy as np
 
     found = np.zeros((len(_known()), len(brief_terms.terms)), np.float32)
     keys, facets = _keys(), _facets()
     found[keys.owners] = _MEANT * brief_terms.of_meanings(keys.places, keys.weights, keys.starts)
+    known, at = _single_finds()
+    np.maximum.at(found, known, _OWN * brief_terms.associations[:, at].T)
+    seen = found.copy()
     if len(facets.owners):
         for place, term in enumerate(brief_terms.terms):
             apt = np.maximum.reduceat(
                 term.associations[facets.places] ** _FACET_SHARPER * facets.weights, facets.starts
             )
             found[facets.owners, place] = np.maximum(found[facets.owners, place], apt)
-    known, at = _single_finds()
-    np.maximum.at(found, known, _OWN * brief_terms.associations[:, at].T)
     chosen = np.zeros_like(found)
     suited, picked = _suitable(brief_terms), _chosen(brief_terms)
     for place, one in enumerate(_known()):
@@ -238,7 +246,7 @@ def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations]:
             found[place] = np.maximum(found[place], associations)
         if one.kind not in ("first", "title") and (associations := picked.get(one.word.casefold())) is not None:
             chosen[place] = associations
-    return np.maximum(found, chosen), chosen
+    return np.maximum(found, chosen), chosen, seen
 
 
 def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:

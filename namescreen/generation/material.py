@@ -37,7 +37,7 @@ _OFF_TONE = 0.55
 """What is left of an affix's weight where the brief asks for other tones."""
 _SHORTEST, _LONGEST = 3, 7  # letters of a word that may be half of a name
 _KNOWN = 2.9  # Zipf frequency of a word that is known by itself
-_LINKED = 0.1  # association by itself that a known word needs with the term it stands for
+_LINKED = 0.18  # association by itself that a known word needs with the term it stands for
 _CARRIES = 0.42, 0.56  # association with a term that a word needs to carry a part; the second for an existing word
 _ENOUGH = 15  # so many short words are enough
 _STIR = 0.12  # by how much a seed varies the weights

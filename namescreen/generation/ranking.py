@@ -20,10 +20,10 @@ from ..pronunciation.phonotactics import pronounceability
 from ..tables import open_table
 from ..text import fold, split_closed_compound
 from .blending.letter_statistics import surprise
-from .brief_terms import NAMED, BriefTerms
+from .brief_terms import NAMED, BriefTerms, goods_words
 from .candidate import Proposal
 from .ideas import Idea
-from .vocabulary import word
+from .vocabulary import are_rivals, word
 from .word_sounds import is_vowel
 
 if TYPE_CHECKING:
@@ -38,7 +38,7 @@ PARTS = {
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
-    "chosen": "how much of the brief a word stands on our own short lists for: 0 = on none, or made of parts",
+    "chosen": "how much of the brief its sources stand on our own short lists for: 0 = on none",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
     "untraded": "whether its first meaning is no article of trade: 0 = an artefact or a food, or made of parts",
     "picture": "how concrete its sources are: 1 = seen at a glance",
@@ -66,6 +66,7 @@ _USUAL, _UNUSUAL = 2.6, 5.2
 the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
 _NARROW = 0.7  # relevance that a word with one concept and a little more has
 _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
+_NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 AS_IT_IS = frozenset(("found", "foreign", "figure"))
@@ -143,14 +144,15 @@ class Judge:
         self._described: dict[str, float] = {}
         self._goods = frozenset(fold(goods).replace("-", " ").replace(",", " ").split())
         self._own = {term.word for term in brief_terms.terms if term.is_concept or term.weight >= NAMED}
-        self._named = {term.word for term in brief_terms.terms if not term.is_concept and term.weight >= NAMED}
+        named = (word for word, weight in goods_words(Brief(goods=goods)).items() if weight >= NAMED)
+        self._named = frozenset(form for word in named for form in (word, *lexicon().bases(word)))
 
     def knowing(self, ideas: Sequence[Idea]) -> Judge:
         """This judge with these ideas put in place of what it knew of their words."""
         judge = Judge(self.weights, self._brief_terms, (), "")
         judge._ideas = {**self._ideas, **{idea.word: idea for idea in ideas}}
         judge._associations = {**self._associations, **{idea.word: idea.associations for idea in ideas}}
-        judge._goods = self._goods
+        judge._goods, judge._named = self._goods, self._named
         return judge
 
     def parts(self, proposal: Proposal) -> dict[str, float]:
@@ -169,7 +171,7 @@ class Judge:
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
-            "chosen": known.chosen if known and proposal.construction in AS_IT_IS else 0.0,
+            "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
             "known": _known(words[0]),
             "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
             "picture": _mean(map(_picture, words)),
@@ -224,6 +226,8 @@ class Judge:
             return 0.7
         if self._goods & {word, *lexicon().bases(word)}:
             return 1.0
+        if any(are_rivals(word, name) for name in self._named):
+            return _NEIGHBOUR  # a kettle for teapots: a ware of the same trade
         if any(len(term.word) > 3 and term.word in word for term in self._brief_terms.terms):
             return 0.8
         return max(

@@ -22,7 +22,7 @@ NAME = "pair"
 Form = Callable[[Idea, Idea], Proposal]
 _WORDS = 110  # of the best short words are paired
 _OWN = ("concept", "goods")
-_CHARM = 0.3  # what charm counts beside relevance
+_CHARM, _CHOSEN = 0.3, 0.3  # what charm, and a place on our short lists, count beside relevance
 _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
@@ -37,7 +37,7 @@ def propose(material: Material) -> Iterator[Proposal]:
     import numpy as np
 
     brief_terms = material.brief_terms
-    words = sorted(material.short, key=lambda idea: (-idea.weight - _CHARM * idea.facts.charm, idea.word))[:_WORDS]
+    words = sorted(material.short, key=lambda idea: (-_own_worth(idea) - idea.weight, idea.word))[:_WORDS]
     strength = [brief_terms.strongest(idea.associations) for idea in words]
     associations = np.array([idea.associations for idea in words])
     together = [brief_terms.relevances(np.maximum(associations, idea.associations)).tolist() for idea in words]
@@ -50,7 +50,7 @@ def propose(material: Material) -> Iterator[Proposal]:
         apart = 1 - shared[i][j] / max(weaker, 1e-6)
         # two words for one thing say it twice, a loose association says nothing: such pairs come last
         sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart)
-        worth = sure * (together[i][j] + _CHARM * (a.facts.charm + b.facts.charm))
+        worth = sure * (together[i][j] + _own_worth(a) + _own_worth(b))
         if len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and (
             a.facts.beats + b.facts.beats <= _SYLLABLES
         ):
@@ -68,6 +68,10 @@ def propose(material: Material) -> Iterator[Proposal]:
             yield closed(*entry[1:])
         if other:
             yield joined(*other[1:])
+
+
+def _own_worth(idea: Idea) -> float:
+    return _CHARM * idea.facts.charm + _CHOSEN * idea.chosen
 
 
 def closed(a: Idea, b: Idea) -> Proposal:
