@@ -39,6 +39,10 @@ _LANGUAGES = {
 }  # fmt: skip
 
 
+_MINORITIES = frozenset(("US", "IN", "SG", "AE"))
+"""Markets whose further languages are those of a large minority."""
+
+
 def territory(code: str) -> str:
     """The code that a territory goes by here, of its code in ISO 3166-1 or ST.3: EM is EU, UK is GB."""
     plain = code.upper()
@@ -65,7 +69,10 @@ def _read_in(code: str) -> tuple[str, ...]:
     return tuple(language for member in members_of(own) for language in _LANGUAGES[member].split())
 
 
-def languages_of(markets: Iterable[str]) -> tuple[str, ...]:
+def languages_of(markets: Iterable[str], *, main: bool = False) -> tuple[str, ...]:
     """The languages that most buyers of `markets` read (BCP 47), English first; of a union those of all its members;
-    English alone where none is listed."""
-    return tuple(dict.fromkeys(("en", *(language for code in markets for language in _read_in(code)))))
+    English alone where none is listed. With `main` without those of a large minority (Spanish in the US): who states
+    languages has thought of it."""
+    read = ((code, _read_in(code)) for code in markets)
+    kept = (told[:1] if main and code.upper() in _MINORITIES else told for code, told in read)
+    return tuple(dict.fromkeys(("en", *(language for told in kept for language in told))))

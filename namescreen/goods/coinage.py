@@ -13,20 +13,38 @@ from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from ..tables import open_table
 from ..text import best_split
 from .context import context
-from .description import NOTHING, Evidence, is_trade_name
+from .description import NOTHING, Evidence, in_context, is_trade_name
 from .phrases import plain_words
 from .places import place_of
 from .trade_words import is_term
 
-__all__ = ["divided", "heard_as", "heard_word", "initials_of", "is_coined", "understood"]
+__all__ = [
+    "SOUNDS_LIKE",
+    "divided",
+    "heard_as",
+    "heard_word",
+    "initials_of",
+    "is_coined",
+    "sounds_alike",
+    "understood",
+]  # fmt: skip
 
 LEAST_PART = 4
 PLAIN = 0.8
 """Weight in the context of the goods from which a part of three letters is seen in a word."""
+IN_COMPOUND, EVERYDAY = 2.5, 4.0
+"""Zipf values from which a word of four letters or more, and one of three, is seen in a closed compound (ember, fox)."""
 INITIALS = 0.7
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
-"""Similarity in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85."""
+LONG, LONG_SOUNDS_LIKE = 6, 0.84
+"""Similarity in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85; of
+long words, which few others are like, less is enough: bysicle and bicycle have 0.85."""
+ONSETS = frozenset("bcdfgklmnprstvz")
+"""Consonants that are read as they are written before another sound."""
+MOSTLY = 0.7
+"""The share of an unknown word from which the describing word in it says as much as alone; less only hints at it, as
+Snugglo at snug: buyers must take it apart (TMEP 1209.01(a), suggestive)."""
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
 
 
@@ -67,7 +85,8 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
             return None
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
-        return common + 3 * tied + min(first, second) / 4 if common >= 3.0 or tied >= 0.6 else None
+        whole = common >= IN_COMPOUND and all(len(part) >= LEAST_PART or zipf(part) >= EVERYDAY for part in parts)
+        return common + 3 * tied + min(first, second) / 4 if common >= 3.0 or whole or tied >= 0.6 else None
 
     return best_split(word, score) or (word,)
 
@@ -95,7 +114,8 @@ def _vicinity(goods: str) -> dict[str, float]:
     """Words that describe the goods, with their weight: what an unknown word might be a variant of."""
     of_kind = ("laudatory", "quality", "taste") if context(goods).food else ("laudatory", "quality")
     near = dict.fromkeys((word for kind in of_kind for word in words_of_kind(kind)), 0.7)
-    for word, found in context(goods).near.items():
+    for word, told in context(goods).near.items():
+        found = in_context(Evidence(told.weight), word, goods)
         if found.weight >= 0.4 and " " not in word and len(word) >= 3:
             near[word] = max(found.weight, near.get(word, 0.0))
     return near
@@ -108,6 +128,12 @@ def _by_sound(goods: str) -> dict[str, list[str]]:
     for word in _vicinity(goods):
         found.setdefault(jellyfish.metaphone(word), []).append(word)
     return found
+
+
+@lru_cache(maxsize=256)
+def _own_words(goods: str) -> tuple[str, ...]:
+    """The words that name the goods, with which every word is compared, whatever its code (Panyer, pannier)."""
+    return tuple(one.word for one in context(goods).words if one.head and one.word in _vicinity(goods))
 
 
 def heard_as(word: str, goods: str) -> Evidence:
@@ -123,21 +149,36 @@ def heard_word(word: str, goods: str) -> str:
 @lru_cache(maxsize=1 << 13)
 def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     best, heard = NOTHING, ""
+    own = context(goods).near.get(word)
+    if own is not None and own.weight >= PLAIN:  # spelt as in the goods
+        return heard, best
     for form in (word, word[:-1]) if word.endswith("s") and len(word) > LEAST_PART else (word,):
-        for other in _by_sound(goods).get(jellyfish.metaphone(form), ()):
+        for other in dict.fromkeys((*_by_sound(goods).get(jellyfish.metaphone(form), ()), *_own_words(goods))):
             weight = 0.95 * _vicinity(goods)[other]
-            if other != form and weight > best.weight and _sound(form, other) >= SOUNDS_LIKE:
+            least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
+            if other != form and weight > best.weight and sounds_alike(form, other) >= least:
                 best, heard = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))'), other
     return heard, best
 
 
 @lru_cache(maxsize=1 << 14)
-def _sound(word: str, other: str) -> float:
+def sounds_alike(word: str, other: str) -> float:
     """The similarity of two words in sound, in [0, 1], the first read in its two likeliest ways."""
     from ..pronunciation import pronounce, sound_similarity
 
     readings = pronounce(other, 1)
-    return max((sound_similarity(way.code, readings[0].code) for way in pronounce(word, 2) if readings), default=0.0)
+    ways = [*(way.code for way in pronounce(word, 2)), *_by_analogy(word)]
+    return max((sound_similarity(way, readings[0].code) for way in ways if readings), default=0.0)
+
+
+def _by_analogy(word: str) -> list[str]:
+    """How an unknown word is read like a known one that it ends in, after a consonant or two: froot like root (analogy
+    in reading aloud: Glushko 1979)."""
+    from ..pronunciation import pronounce
+
+    cuts = (cut for cut in (1, 2) if set(word[:cut]) <= ONSETS and len(word) - cut >= 3)
+    known = (cut for cut in cuts if lexicon().known(word[cut:]) and not lexicon().known(word))
+    return [word[:cut].replace("c", "k") + way.code for cut in known for way in pronounce(word[cut:], 1)]
 
 
 def initials_of(word: str, goods: str) -> Evidence:
@@ -154,15 +195,19 @@ def initials_of(word: str, goods: str) -> Evidence:
 
 def _blended(word: str, goods: str) -> Evidence:
     """The share of the letters of `word` that a reader recognises as the start or end of describing words."""
-    best = NOTHING
+    found = [NOTHING]
     for other, weight in _vicinity(goods).items():
         start = _common_start(word, other)
         whole = start == len(other)
         if start >= LEAST_PART and (whole or (start > LEAST_PART and start >= 0.7 * len(other))):
-            best = max(best, Evidence(weight * start / len(word), f'begins like "{other}"'), key=_weight)
+            found.append(_of_part(word, start, weight, f'begins like "{other}"'))
         if len(other) >= LEAST_PART and word.endswith(other):
-            best = max(best, Evidence(weight * len(other) / len(word), f'ends in "{other}"'), key=_weight)
-    return best
+            found.append(_of_part(word, len(other), weight, f'ends in "{other}"'))
+    return max(found, key=_weight)
+
+
+def _of_part(word: str, letters: int, weight: float, why: str) -> Evidence:
+    return Evidence(weight * letters / len(word), why, hint=letters < MOSTLY * len(word))
 
 
 def _weight(evidence: Evidence) -> float:

@@ -18,6 +18,7 @@ __all__ = [
     "Composition",
     "composition",
     "has_coined_word",
+    "holds_praised_image",
     "is_surname_alone",
     "is_without_tie",
     "names_goods",
@@ -31,6 +32,7 @@ TIED = 0.5
 IN_THE_GOODS = 0.9
 """Evidence that a word of the list of goods has."""
 ANYONES = frozenset(("generic head", "laudatory", "people", "company form"))
+SAID_OF_ANYTHING = frozenset(("quality", "laudatory"))
 FREQUENT = 15000
 """Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
 IMAGES = frozenset(("noun.animal", "noun.plant", "noun.object", "noun.phenomenon", "noun.person"))
@@ -100,12 +102,29 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     if len(judged) == 1:
         return judged[0].evidence.why == MATERIAL and " " not in judged[0].stands_for
     qualities = [is_quality(one.stands_for) for one in judged]
+    if any(quality and _names_image(one.stands_for) for quality, one in zip(qualities, judged, strict=True)):
+        return False  # a gentle giant is someone, however large
     tied = all(quality or _weighs(one) >= TIED for quality, one in zip(qualities, judged, strict=True))
     return tied and any(qualities)
 
 
+def holds_praised_image(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is a quality or praise, and a noun that it is said of, which tells nothing of the goods: a gentle
+    giant, a grand anvil."""
+    said = [one for one in judged if kinds(one.stands_for) & SAID_OF_ANYTHING]
+    nouns = [one for one in judged if _is_noun_without_tie(one)]
+    return len(judged) > 1 and bool(nouns) and all(one in said or one in nouns for one in judged)
+
+
+def _is_noun_without_tie(one: Judged) -> bool:
+    domains = {sense.domain for sense in lexicon().senses(one.stands_for, labelled=False)[:2]}
+    if one.coined or not (kinds(one.stands_for) & SAID_OF_ANYTHING or is_without_tie(one)):
+        return False
+    return bool(domains & (IMAGES if kinds(one.stands_for) & SAID_OF_ANYTHING else IMAGES | {"noun.artifact"}))
+
+
 def has_coined_word(judged: tuple[Judged, ...]) -> bool:
-    """Whether a word of the name is coined, and says nothing of the goods."""
+    """Whether a word of the name is coined, and says nothing of the goods, or no more than a part of it hints at."""
     return any(map(_is_coined_own, judged))
 
 
@@ -128,7 +147,14 @@ def _is_anyones(one: Judged) -> bool:
 
 
 def _is_coined_own(one: Judged) -> bool:
-    return one.coined and _weighs(one) < NO_TIE and len(one.word) > 1
+    own = _weighs(one) < NO_TIE or one.evidence.hint
+    return one.coined and own and len(one.word) > 1
+
+
+def _names_image(word: str) -> bool:
+    """Whether a word is a noun before all, for a being or a natural thing."""
+    senses = lexicon().senses(word, labelled=False)
+    return bool(senses) and senses[0].domain in IMAGES
 
 
 def _is_image(one: Judged) -> bool:

@@ -8,7 +8,8 @@ them."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
@@ -21,7 +22,7 @@ from .qualities import quality_like
 
 __all__ = [
     "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly",
-    "has_form_of_surname", "is_material", "is_surname", "is_trade_name",
+    "has_form_of_surname", "in_context", "is_material", "is_surname", "is_trade_name", "most_associated", "named_goods",
 ]  # fmt: skip
 
 KINDS = {
@@ -38,8 +39,10 @@ SETTLED_PLACE = 0.6
 SURNAME = 0.6
 SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
                    "shvili", "dottir", "ovich", "evich", "enko", "strom", "ingham", "huizen", "meyer",
-                   "meier")  # fmt: skip
-"""Endings of surnames that few other words have; from memory."""
+                   "meier", "combe", "thorpe", "thwaite", "worth", "berger", "hoffer", "hofer", "inski", "ynski",
+                   "auskas", "hauser", "huber")  # fmt: skip
+SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
+"""Endings and beginnings of surnames that few other words have; from memory."""
 LEAST_SURNAME = 7
 WELL_KNOWN = 500
 INGREDIENT = 0.55
@@ -47,6 +50,9 @@ LIKE_A_QUALITY = 0.65
 MATERIAL = "a material that such goods are made of or hold (TMEP 1209.01(b))"
 THOUGHT_OF_WITH = 0.35
 """Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
+RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
+NAMES = frozenset(("surname", "given name", "place"))
+"""Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 PHRASE = 0.75
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9
@@ -72,6 +78,8 @@ class Evidence:
     why: str = ""
     names_goods: bool = False
     """Whether it names the goods themselves, not just something about them."""
+    hint: bool = False
+    """Whether only a part of an unknown word says it."""
 
 
 NOTHING = Evidence(0.0)
@@ -127,6 +135,33 @@ def describe(word: str, goods: str) -> Evidence:
     return _strongest(found)
 
 
+def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
+    """Evidence that a dictionary gives, held back where the word does not bring the item as a whole to mind: skyline is
+    related to line, and not to kite lines."""
+    named = named_goods(goods)
+    if (
+        not RELATED < evidence.weight < IN_THE_TEXT
+        or kinds(word) - NAMES
+        or quality_like(word)
+        or most_associated(word, named) >= BRINGS_TO_MIND
+    ):
+        return evidence
+    if any(association(word, one) is None for one in named):
+        return evidence
+    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT)
+
+
+@lru_cache(maxsize=256)
+def named_goods(goods: str) -> tuple[str, ...]:
+    """The items of a list by their modifiers and head."""
+    return tuple(sorted({" ".join((*item.modifiers, item.head)) for item in items(goods)}))
+
+
+def most_associated(word: str, others: Iterable[str]) -> float:
+    """How much a word brings the one of `others` to mind that it brings most, 0 to 1."""
+    return max((association(*sorted((word, other))) or 0.0 for other in others), default=0.0)
+
+
 def _quality(word: str) -> Evidence:
     """The word is a quality that the senses perceive, much like one that is listed."""
     like = quality_like(word)
@@ -138,8 +173,7 @@ def _material(word: str, goods: str) -> Evidence:
     """The word is a material that is thought of with goods of this kind: wool with scarves, beeswax with balms."""
     if not is_material(word, ("noun.substance",)):  # foods are ingredients
         return NOTHING
-    named = {" ".join((*item.modifiers, item.head)) for item in items(goods)} | {item.head for item in items(goods)}
-    tied = max((association(base_form(word), one) or 0.0 for one in named), default=0.0)
+    tied = most_associated(base_form(word), {*named_goods(goods), *(item.head for item in items(goods))})
     return Evidence(INGREDIENT, MATERIAL) if tied >= THOUGHT_OF_WITH else NOTHING
 
 
@@ -221,7 +255,7 @@ def _of_group(word: str, goods: str) -> Evidence:
     found = [tied for item in items(goods) if (tied := ties(as_goods, item))]
     if any(tied["one group"] for tied in found):
         return Evidence(SAME_GROUP, "names goods for the same purpose")
-    if any(tied["one market"] for tied in found):
+    if any(tied["one range"] or tied["one market"] for tied in found):
         return Evidence(SAME_MARKET, "names goods of the same trade")
     return NOTHING
 
@@ -283,7 +317,9 @@ def _is_made(sense: Sense) -> bool:
 
 def has_form_of_surname(word: str) -> bool:
     """Whether `word` is built like a surname of some language (TMEP 1211.01(a)(vi): structure and pronunciation)."""
-    return len(word) >= LEAST_SURNAME and (word.endswith(SURNAME_ENDINGS) or word.startswith("mc"))
+    return len(word) >= LEAST_SURNAME and (
+        word.endswith(SURNAME_ENDINGS) or word.startswith(SURNAME_BEGINNINGS)
+    )
 
 
 @lru_cache(maxsize=1 << 13)

@@ -12,7 +12,15 @@ from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
-from .composition import composition, has_coined_word, is_surname_alone, is_without_tie, names_goods, only_describes
+from .composition import (
+    composition,
+    has_coined_word,
+    holds_praised_image,
+    is_surname_alone,
+    is_without_tie,
+    names_goods,
+    only_describes,
+)
 from .continuum import CATEGORIES, chances, inherent, score
 from .description import is_material
 from .evidence import Judged, is_acronym, read, values
@@ -91,7 +99,8 @@ def distinctiveness(
     if not plain_words(name):
         return NotChecked("distinctiveness", "the name holds no letter or digit")
     codes = tuple(dict.fromkeys(markets or ()))
-    asked = None if languages is None and not codes else (*(languages or ()), *languages_of(codes))
+    stated = tuple(languages) if languages is not None else None
+    asked = None if stated is None and not codes else (*(stated or ()), *languages_of(codes, main=stated is not None))
     found = _distinctiveness(name, _with_materials(goods, product), asked, codes or None, tuple(classes))
     unread = not_read(goods)
     if not unread or isinstance(found, NotChecked) or found.category in CATEGORIES[:2]:  # a tie is one all the same
@@ -147,6 +156,8 @@ def _distinctiveness(
         first = next(one for one in findings if one.language in heard)
         read_so = readings[first.language]
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
+        if first.category == "fanciful" and any(one.meaning for one in findings):
+            first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
         told = _kinds_of(plain, read_so)
         by_law.append(_by_law(law, name, goods, first, told, _is_geographic(read_so, signs), unheard=unheard))
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
@@ -172,10 +183,15 @@ def _as_claim(one: LanguageFinding) -> LanguageFinding:
 
 
 def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:
-    """The findings in order. A `misspelt` English word is no plainer than the word of another language that it is."""
+    """The findings in order, by category before score, so that a further language never makes a name look better. A
+    `misspelt` English word is no plainer than the word of another language that it is."""
     meant = min((one.score for one in findings if one.meaning), default=0.0)
     told = [replace(one, score=max(one.score, meant)) if misspelt and not one.meaning else one for one in findings]
-    return sorted(told, key=lambda one: (one.score, misspelt and not one.meaning, one.language != "en", one.language))
+    def order(one: LanguageFinding) -> tuple[int, float, bool, bool, str]:
+        rank = CATEGORIES.index(one.category)
+        return rank, one.score, misspelt and not one.meaning, one.language != "en", one.language
+
+    return sorted(told, key=order)
 
 
 def _reasons(
@@ -236,7 +252,7 @@ def _bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[
         return category, points
     if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
         return "arbitrary", points
-    if has_coined_word(judged) or all(is_without_tie(one) for one in judged):
+    if has_coined_word(judged) or holds_praised_image(judged) or all(is_without_tie(one) for one in judged):
         return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
     return category, points
 

@@ -7,20 +7,28 @@ content word, which carries a name, and the mean of all. What each weighs is fit
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from ..lexicon import association, kinds, lexicon, zipf
+from ..lexicon import kinds, lexicon, zipf
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import classes
 from .coinage import divided, heard_as, heard_word, initials_of, is_coined, understood
 from .context import context
-from .description import NOTHING, SURNAME, Evidence, describe, is_surname
-from .phrases import Item, base_form, items, plain_words
+from .description import (
+    NOTHING,
+    SURNAME,
+    Evidence,
+    describe,
+    in_context,
+    is_surname,
+    most_associated,
+    named_goods,
+)  # fmt: skip
+from .phrases import base_form, plain_words
 from .places import is_settled_place, place_of
-from .qualities import quality_like
 from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
 from .words import is_trade_word
 
@@ -39,8 +47,6 @@ NAME = ("two words", "three words or more", "domain ending", "nothing telling", 
 CARRIED = 0.4
 """The share of the most distinctive word in `whole`; the rest is the mean."""
 NAMED_BY_SOUND = 0.9
-RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
-"""Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 TRADE_WORD, ONE_CLASS = 0.6, 0.5
 """The weight of a word that is used for goods of the same class, and how likely that class must be."""
 IN_USE = 2.5
@@ -174,7 +180,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     misspelt = heard_word(word, goods) if coined else ""
     if misspelt and _names_goods(misspelt, goods):
         return _misspelt(word, misspelt, goods)
-    found = [_in_context(describe(word, goods), word, goods)]
+    found = [in_context(describe(word, goods), word, goods)]
     if is_trade_word(word) and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
     term = term_for(word, goods)
@@ -219,26 +225,6 @@ def judge_phrase(english: str, goods: str) -> Judged | None:
     return min(parts, key=lambda one: one.evidence.weight, default=None)
 
 
-def _in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
-    """Evidence that a dictionary gives, held back where the word does not bring the item as a whole to mind: skyline is
-    related to line, and not to kite lines."""
-    named = {_name(item) for item in items(goods)}
-    if (
-        not RELATED < evidence.weight < IN_THE_TEXT
-        or kinds(word)
-        or quality_like(word)
-        or _most(word, named) >= BRINGS_TO_MIND
-    ):
-        return evidence
-    if any(association(word, one) is None for one in named):
-        return evidence
-    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT)
-
-
-def _name(item: Item) -> str:
-    return " ".join((*item.modifiers, item.head))
-
-
 def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bool, surname: bool) -> tuple[float, ...]:
     around = context(goods)
     base = base_form(word)
@@ -255,8 +241,8 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
                 evidence.names_goods,
                 bool({word, base} & texts),
                 bool({word, base} & heads),
-                _most(word, texts),
-                _most(word, set(map(_name, items(goods)))),
+                most_associated(word, texts),
+                most_associated(word, named_goods(goods)),
                 _same_class(word, goods),
                 heard,
                 "laudatory" in of_kind,
@@ -276,10 +262,6 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
             ),
         )
     )
-
-
-def _most(word: str, others: Iterable[str]) -> float:
-    return max((association(*sorted((word, other))) or 0.0 for other in others), default=0.0)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
+from .coinage import SOUNDS_LIKE, sounds_alike
 from .description import describe_plainly, is_trade_name
 from .evidence import Judged, Meaning, is_trade_word, judge_phrase, read
 from .phrases import plain_words
@@ -33,6 +34,8 @@ SYNONYM = 0.85
 """Closeness in meaning from which a gloss of an English word only says it in another way (winter, wintertime)."""
 FREQUENT, AS_FREQUENT = 4.2, 0.3
 """Unless in the other language it is a frequent word (Zipf value), or nearly as frequent as in English."""
+INTERNATIONAL = 8
+"""The fewest letters of an English word that is taken for an international one in another spelling."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
 
@@ -44,7 +47,9 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     Unless the language was `asked` for, English words are left alone: the ordinary buyer does not stop and translate
     them (TMEP 1207.01(b)(vi)(A))."""
     found = {}
-    for word in plain_words(name):
+    words = plain_words(name)
+    in_language = any(_only_there(word, language) for word in words) if asked and len(words) > 1 else False
+    for word in words:
         in_english = lexicon().known(word) or is_trade_word(word)
         if kinds(word) & {"function word", "company form"} or (in_english and not asked):
             continue
@@ -59,11 +64,21 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
                 if one.score == leading or is_quality(one.english) or _told(one.english, goods) >= TOLD
             ]
             best = max(fit, key=lambda one: (one.score * _told(one.english, goods), one.score))
-            stays = in_english and not _as_foreign(word, language) and _told(best.english, goods) < TOLD
+            beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem
+            told = _told(best.english, goods)
+            plainer = told > describe_plainly(word, goods).weight  # else its English meaning says as much
+            stays = in_english and not (plainer and (beside or _as_foreign(word, language) or told >= TOLD))
             place = place_of(word) is not None and place_of(best.english) is not None
             if not stays and not place:  # a place is read as it stands
                 found[word] = Meaning(best.english, language, best.score)
     return found
+
+
+@lru_cache(maxsize=1 << 13)
+def _only_there(word: str, language: str) -> bool:
+    """Whether a word is surely one of the language, and none of English: the words beside it are read in it as well."""
+    known = lexicon().known(word) or is_trade_word(word) or place_of(word) is not None
+    return not known and any(one.score >= SURE and one.source not in GUESSED for one in translations(word, language))
 
 
 def is_gloss(word: str, translation: Translation) -> bool:
@@ -72,12 +87,21 @@ def is_gloss(word: str, translation: Translation) -> bool:
     english = translation.english
     if english == word or _is_name(english):
         return False
-    if translation.source == "spelling" and (lexicon().known(word) or place_of(word) is not None):
+    if translation.source == "spelling" and (
+        lexicon().known(word) or place_of(word) is not None or _is_misspelling(word, english)
+    ):
         return False
     if not lexicon().known(word):
         return True
     same = max(lexicon().neighbours(form).get(english, 0.0) for form in _forms(word)) >= SYNONYM
     return not same and not _forms(word) & _forms(english)
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_misspelling(word: str, english: str) -> bool:
+    """Whether a spelling of an English word is rather a misspelling of it than a word of another language: these are
+    the long words of science and trade (chronometer), not bicycle or stoner."""
+    return len(english) < INTERNATIONAL or sounds_alike(word, english) >= SOUNDS_LIKE
 
 
 @lru_cache(maxsize=1 << 12)

@@ -19,6 +19,7 @@ __all__ = ["ProtectedSign", "protected_signs"]
 LONGEST_SIGN = 6
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
+CLAIMS = frozenset(("cure", "illness", "relief"))
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
 
@@ -95,12 +96,13 @@ def _found(
             if known_for or kind == "origin":
                 found[kind, sign] = (territory, known_for)
     kinds = {kind for kind, _ in found}
-    if {"cure", "illness"} <= kinds:
-        claim = " ".join(word for word in words if ("cure", word) in found or ("illness", word) in found)
-        found = {key: value for key, value in found.items() if key[0] not in ("cure", "illness")}
-        found["cure and illness", claim] = ("worldwide", True)
+    claims = [sign for kind, sign in found if kind in CLAIMS]
+    if "illness" in kinds and kinds & {"cure", "relief"}:
+        found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
+        found["cure and illness", " ".join(sorted(claims, key=" ".join(words).find))] = ("worldwide", True)
     elif not set(classes) & HEALTH:
-        found = {key: value for key, value in found.items() if key[0] not in ("cure", "illness")}
+        found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
+    found = {key: value for key, value in found.items() if key[0] != "relief"}
     signs = [
         ProtectedSign(
             sign,
