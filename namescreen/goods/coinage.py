@@ -33,7 +33,7 @@ LEAST_PART = 4
 PLAIN = 0.8
 """Weight in the context of the goods from which a part of three letters is seen in a word."""
 IN_COMPOUND, EVERYDAY = 2.5, 4.0
-"""Zipf values from which a word of four letters or more, and one of three, are seen in a closed compound: ember, fox."""
+"""Zipf values from which a word of four letters or more, and one of three, are seen in a compound: ember, fox."""
 INITIALS = 0.7
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
