@@ -6,13 +6,12 @@ from dataclasses import dataclass
 
 from rapidfuzz.distance import Levenshtein
 
-from ..lexicon import lexicon
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
 from .features import Features, Word
 from .name_similarity import Scores
 from .sound import readings_of
-from .vocabulary import meaning
+from .vocabulary import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
 __all__ = ["Explanation", "Pair", "explain", "reasons"]
@@ -196,7 +195,7 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
         f'"{word.letters}" and "{match.letters}"'
         for word in ours
         for match in theirs
-        if lexicon().are_opposite(word.letters, match.letters)
+        if are_opposite(word.letters, match.letters)
     )
     told = [f"{some(similar)} say something alike"] if similar else []
     told += [f"{some(opposite)} are opposites, which share an idea and do not say the same"] if opposite else []

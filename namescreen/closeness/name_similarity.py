@@ -43,8 +43,8 @@ added (TMEP 1207.01(b)(iii)), so that it is serious for the same goods (`policy.
 element from which a mark is distinctive; and the covered share from which it begins to be taken over whole. Of the
 values tried, those that cost least in decided pairs (US, clear: 0.766 without, 0.760 with, visible)."""
 JUDGED_FROM = 0.3
-"""The share of a name's meaning that a coined name must recall or share for meaning to be judged at all; it is not
-judged for two coined names."""
+"""The share of the meaning of a name that two names must have in common for meaning to be judged at all if one of them
+or both are coined: by a word that both have, whatever it means, or one that is recalled."""
 
 Side = tuple[Word, ...]
 Grid = Sequence[Sequence[float]]
@@ -53,7 +53,7 @@ Grid = Sequence[Sequence[float]]
 class Scores(NamedTuple):
     """Closeness of two names: each aspect and overall, in [0, 1], 1 = the same; symmetric.
 
-    `meaning` is None if one name is coined and recalls nothing of the other, or if both are coined; `sound` if one
+    `meaning` is None if a name is coined and they have no word in common, and none that is recalled; `sound` if one
     cannot be read aloud.
     """
 
@@ -131,7 +131,7 @@ def parts(one: Features, other: Features) -> Parts:
         (best[6], best[7]),
         best[8],
         heard is not None,
-        said == 2 or (said == 1 and best[5] >= JUDGED_FROM),
+        said == 2 or best[5] >= JUDGED_FROM,
     )
 
 

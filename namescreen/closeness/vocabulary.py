@@ -6,8 +6,9 @@ from functools import lru_cache
 from itertools import islice, pairwise, product
 from typing import NamedTuple
 
-from ..lexicon import association, equivalents, kinds, lexicon, possible_meanings, thesaurus_similarity, zipf
+from ..lexicon import association, equivalents, kinds, lexicon, one_name, possible_meanings, thesaurus_similarity, zipf
 from ..lexicon.association import form_defined
+from ..lexicon.derivation import derived_words, is_derived
 from ..lexicon.embedding import row_of
 from ..lexicon.translation import listed_translations
 from ..text import best_split, tokenize
@@ -17,6 +18,7 @@ from .respelling import heard_parts, heard_word
 __all__ = [
     "TRANSLATED",
     "WordFacts",
+    "are_opposite",
     "base_forms",
     "english_choices",
     "english_readings",
@@ -56,9 +58,9 @@ def meant(word: str) -> str:
 
 @lru_cache(maxsize=1 << 16)
 def has_senses(word: str) -> bool:
-    """Whether the meaning of `word` can be compared: it, an equivalent or the word it is heard as has
-    senses in the lexicon, which function words have not."""
-    return bool(base_forms(word)) or bool(equivalents(word)) or meant(word) != word
+    """Whether the meaning of `word` can be compared: it, an equivalent or the word it is heard as has senses in the
+    lexicon, which function words have not, or it is a given name that other languages have too."""
+    return bool(base_forms(word)) or bool(equivalents(word)) or meant(word) != word or bool(one_name(word))
 
 
 def base_forms(word: str) -> tuple[str, ...]:
@@ -136,20 +138,27 @@ def said_in_english(word: str) -> tuple[str, ...]:
 def meaning_similarity_of_words(one: str, other: str, least: float = 0.0) -> float | None:
     """The similarity of two words in meaning: in [0, 1], 1 = the same word; None if either is not in the lexicon.
 
-    A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)). What is below `least`
-    may come out as 0.
+    A word of another language means what its English equivalent means (TMEP 1207.01(b)(vi)), and so does a given name
+    (Maria, Mary). What is below `least` may come out as 0.
     """
     if one == other:
         return 1.0
+    if not set(one_name(one)).isdisjoint(one_name(other)):
+        return TRANSLATED
     ours, theirs = said_in_english(one), said_in_english(other)
     pairs = [(one, yours) for yours in theirs] + [(mine, other) for mine in ours]
     pairs += [(mine, yours) for mine in ours for yours in theirs]
-    known = [lexicon().closeness(one, other, least), *(_translated(*pair, least) for pair in pairs)]
+    known = [_in_english(one, other, least), *(_translated(*pair, least) for pair in pairs)]
     return max((value for value in known if value is not None), default=None)
 
 
+def _in_english(one: str, other: str, least: float) -> float | None:
+    value = lexicon().closeness(one, other, least)
+    return max(value, DERIVED) if value is not None and is_derived(one, other) else value
+
+
 def _translated(one: str, other: str, least: float) -> float | None:
-    value = 1.0 if one == other else lexicon().closeness(one, other, least)
+    value = 1.0 if one == other else _in_english(one, other, least)
     return None if value is None else TRANSLATED * value
 
 
@@ -185,11 +194,13 @@ def related_words(word: str) -> dict[str, float]:
     found: dict[str, float] = {}
     for start in dict.fromkeys((word, *said_in_english(word))):
         share = 1.0 if start == word else TRANSLATED
-        for other, value in {**dict.fromkeys(_lemmas(start), 1.0), **lexicon().neighbours(start)}.items():
+        lemmas = _lemmas(start)
+        near = [*dict.fromkeys(lemmas, 1.0).items(), *lexicon().neighbours(start).items()]
+        for other, value in near + [(other, DERIVED) for lemma in lemmas for other in derived_words(lemma)]:
             for key, counted in ((other, share * value), (TRANSLATION + other, TRANSLATED * value)):
                 if counted > found.get(key, 0.0):
                     found[key] = counted
-    return found
+    return found | dict.fromkeys((GIVEN_NAME + name for name in one_name(word)), TRANSLATED)
 
 
 class WordFacts(NamedTuple):
@@ -223,13 +234,14 @@ def word_facts(word: str) -> WordFacts:
 
 def meaning_keys(word: str) -> tuple[str, ...]:
     """The keys by which a word is found for its meaning: itself or its base forms in the lexicon, and, marked, its
-    English equivalents."""
+    English equivalents and the given name it is a form of."""
     marked = (TRANSLATION + lemma for english in said_in_english(word) for lemma in _lemmas(english))
-    return tuple(dict.fromkeys((*(_lemmas(word) if word.isascii() else (word,)), *marked)))
+    names = (GIVEN_NAME + name for name in one_name(word))
+    return tuple(dict.fromkeys((*(_lemmas(word) if word.isascii() else (word,)), *marked, *names)))
 
 
-TRANSLATION = "="
-"""The mark of a key that is an English equivalent."""
+TRANSLATION, GIVEN_NAME = "=", "~"
+"""The marks of a key that is an English equivalent, and of one that is a given name."""
 
 
 def _lemmas(english: str) -> tuple[str, ...]:
@@ -242,9 +254,14 @@ ASSOCIATED, LISTED = 0.3, 0.5
 """The closeness in meaning of the most strongly associated words, and of words in the same entries of a thesaurus:
 words that go together (salt, pepper) share an idea and need not mean the same. Of the values tried, those that follow
 people's judgement of similarity best (SimLex-999; 0.70)."""
-RELATED = 0.5
-"""The similarity from which relations of senses count: below it there is only a distant common ancestor, which says
-little."""
+RELATED = 0.4
+"""The similarity from which relations of senses count: below it, two words are no neighbours in the lexicon, and there
+is only a distant common ancestor, which says little. Words that go together follow people's judgement better with it
+than with 0.5 or 0.6 (SimLex-999: 0.72)."""
+SAME_NAME = 0.9
+"""The similarity from which two surnames are one name."""
+DERIVED = 0.75
+"""The least similarity of a word and one derived from it (sun, sunny), as that which WordNet joins mostly has."""
 OPPOSITE = 0.3
 """The highest closeness in meaning of opposites (hot, cold)."""
 
@@ -258,16 +275,18 @@ def combine_meaning(related: Numbers, associated: Numbers, listed: Numbers) -> N
 @lru_cache(maxsize=1 << 17)
 def meaning(one: str, other: str) -> float | None:
     """The closeness of two words in meaning, in [0, 1], 1 = the same word; symmetric. None if either is not known, and
-    for two surnames, whose meanings do not relate.
+    for two surnames, whose meanings do not relate unless they are one name (Richard, Ricardo).
 
     It rests on the relations between their senses, in English or translated, on their association and on the entries of
     a thesaurus that they share, as independent grounds (noisy or); opposites only share an idea.
     """
     if one == other:
         return 1.0
-    if not (has_senses(one) and has_senses(other)) or (_is_surname(one) and _is_surname(other)):
+    if not (has_senses(one) and has_senses(other)):
         return None
     related = meaning_similarity_of_words(one, other, RELATED) or 0.0
+    if related < SAME_NAME and _is_surname(one) and _is_surname(other):
+        return None
     if related < RELATED:
         if not (base_forms(one) and base_forms(other)):
             return None  # a word that only another language knows need not be read as that
@@ -275,7 +294,13 @@ def meaning(one: str, other: str) -> float | None:
     value = combine_meaning(
         related, association(one, other) or 0.0, positive_part(thesaurus_similarity(one, other) or 0.0)
     )
-    return min(value, OPPOSITE) if value > OPPOSITE and lexicon().are_opposite(one, other) else value
+    return min(value, OPPOSITE) if value > OPPOSITE and are_opposite(one, other) else value
+
+
+def are_opposite(one: str, other: str) -> bool:
+    """Whether two words are opposites (hot, cold; dawn, dusk). A word derived from the other is none, though WordNet
+    joins it to the same opposite (beauty, beautiful, ugly)."""
+    return lexicon().are_opposite(one, other) and not is_derived(one, other)
 
 
 @lru_cache(maxsize=1 << 14)

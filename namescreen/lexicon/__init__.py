@@ -7,7 +7,7 @@ from .feeling import concreteness, feeling
 from .foreign import Equivalent, equivalents, possible_meanings
 from .frequency import frequency_languages, zipf
 from .translation import Translation, equivalents_in, languages, translations
-from .word_kinds import KINDS, kinds, name_rank, proper_name, words_of_kind
+from .word_kinds import KINDS, kinds, name_rank, one_name, proper_name, words_of_kind
 from .wordnet import Lexicon, Relation, Sense, lexicon
 
 __all__ = [
@@ -30,6 +30,7 @@ __all__ = [
     "lexicon",
     "name_rank",
     "neighbours",
+    "one_name",
     "possible_meanings",
     "proper_name",
     "thesaurus_similarity",

@@ -8,7 +8,10 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-__all__ = ["COMPOUNDING", "base_stem", "possible_stems", "shared_with", "skeleton", "stems", "stems_by_language"]
+__all__ = [
+    "COMPOUNDING", "base_stem", "is_feminine_of", "possible_stems", "shared_with", "skeleton", "stems",
+    "stems_by_language",
+]  # fmt: skip
 
 _ENDINGS = {
     "de": "en n e er s es em ern nen",
@@ -95,6 +98,7 @@ SHORTEST = 3
 MOST_LOST = 2
 """The most letters of a base form that an ending may replace (trinken, Trink-; veitsi, veitset)."""
 
+_WITH_FEMININE = frozenset({"es", "pt"})
 COMPOUNDING = frozenset({"de", "nl", "sv", "da", "nb", "fi", "et", "hu"})
 """Languages that write a compound as one word. Most linking elements between its parts are endings as well."""
 
@@ -190,6 +194,12 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
         for one in restored(word, language)
         for listed in restored(base, language)  # goods lists are mostly in the plural
     )
+
+
+def is_feminine_of(word: str, base: str, language: str) -> bool:
+    """Whether `word` may be the feminine of `base`, as Spanish and Portuguese make it (peregrino, peregrina). Many
+    other words differ so too (puerto, puerta): to be asked of a word that is not itself in the table."""
+    return language in _WITH_FEMININE and base[-1:] == "o" and word in (f"{base[:-1]}a", f"{base[:-1]}as")
 
 
 def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int:

@@ -16,7 +16,7 @@ from ..errors import DataError
 from ..tables import open_table
 from ..text import fold
 from .association import association
-from .foreign_forms import COMPOUNDING, possible_stems, shared_with, skeleton, stems, stems_by_language
+from .foreign_forms import COMPOUNDING, is_feminine_of, possible_stems, shared_with, skeleton, stems, stems_by_language
 from .frequency import zipf
 
 __all__ = ["Translation", "equivalents_in", "languages", "listed_translations", "translations"]
@@ -138,8 +138,11 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     """The senses of `word` by language: its own, and with a lower score those of words with the same stem; `linked`, as
     it stands before another part of a compound."""
     found: dict[str, dict[str, tuple[str, float, str]]] = {}
+    of_masculine: dict[str, Senses] = {}
     for key, codes in stems(word, asked).items():
         for code, listed, senses in _row(key):
+            if is_feminine_of(word, listed, code):
+                of_masculine[code] = [(english, score * INFLECTED, source) for english, score, source in senses]
             same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
@@ -147,7 +150,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
                 for english, score, source in senses:
                     if english not in best or best[english][1] < score * kept:
                         best[english] = (english, score * kept, source)
-    return {code: list(best.values()) for code, best in found.items()}
+    return of_masculine | {code: list(best.values()) for code, best in found.items()}
 
 
 @lru_cache(maxsize=1 << 16)

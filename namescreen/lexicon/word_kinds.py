@@ -7,7 +7,7 @@ from functools import lru_cache
 from ..tables import open_table
 from ..text import fold
 
-__all__ = ["KINDS", "kinds", "name_rank", "proper_name", "words_of_kind"]
+__all__ = ["KINDS", "kinds", "name_rank", "one_name", "proper_name", "words_of_kind"]
 
 KINDS = (
     "laudatory", "quality", "function word", "company form", "domain ending", "place", "surname",
@@ -43,6 +43,14 @@ def name_rank(word: str, kind: str = "surname") -> int | None:
         if name == kind and rank:
             return int(rank)
     return None
+
+
+@lru_cache(maxsize=1 << 14)
+def one_name(word: str) -> tuple[str, ...]:
+    """Of the folded `word`, if it is a given name that other languages have in other forms (Mary, Maria), or the
+    genitive of one (Mary's), the keys that all its forms have; empty for any other word."""
+    table = open_table("given_names.tsv")
+    return tuple((table.get(word) or (table.get(word[:-1]) if word.endswith("s") else "") or "").split())
 
 
 _PROPER = {"surname": "surname", "given name": "first name", "place": "place"}

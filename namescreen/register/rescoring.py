@@ -20,6 +20,8 @@ from ..closeness.vocabulary import (
     MOST_READINGS,
     OPPOSITE,
     RELATED,
+    SAME_NAME,
+    are_opposite,
     combine_meaning,
     english_readings,
     has_senses,
@@ -28,7 +30,6 @@ from ..closeness.vocabulary import (
     word_facts,
 )
 from ..closeness.weights import word_weight
-from ..lexicon import lexicon
 from ..lexicon.association import associations, thesaurus_similarities
 from .hit import Wanted
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
@@ -167,7 +168,7 @@ class Compared:
         says = np.logical_or.reduceat(np.logical_and.reduceat(telling[written.words], written.start), written.first)
         says |= np.logical_or.reduceat(telling[first.words], first.start)
         says = says.astype(np.int64) + says_something(self._name.segmentations)
-        meant = (says == 2) | ((says == 1) & (parts.meanings[1] >= JUDGED_FROM))
+        meant = (says == 2) | (parts.meanings[1] >= JUDGED_FROM)
         return many.scores(parts, self._look[every], self._sound[every], self._same[every], meant)
 
     def _translated(self, parts: many.Parts, own: Sequence[Word], rows: many.Rows, names: Places) -> many.Parts:
@@ -249,7 +250,7 @@ class Compared:
         flags = index.flags[words]
         comparable = index.known[words] > 0
         if facts.is_surname:
-            comparable &= (flags & IS_SURNAME) == 0
+            comparable &= ((flags & IS_SURNAME) == 0) | (related >= SAME_NAME)
         english = (flags & HAS_BASE_FORMS) > 0 if facts.has_base_forms else np.zeros(len(words), bool)
         rows = index.vector_row[words]
         associated = np.nan_to_num(associations(letters, rows, index.form_defined[words], index.key))
@@ -257,7 +258,7 @@ class Compared:
         said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)
         opposite = np.zeros(len(words), bool)
         for one in np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist():
-            opposite[one] = lexicon().are_opposite(letters, index.word(int(words[one])))
+            opposite[one] = are_opposite(letters, index.word(int(words[one])))
         return many.meanings(related, said, opposite, comparable, english, same)
 
 

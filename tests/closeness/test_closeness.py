@@ -121,6 +121,30 @@ def test_opposites_share_an_idea_and_do_not_say_the_same(one: str, other: str) -
     assert "say something alike" not in told
 
 
+@pytest.mark.parametrize(("one", "other"), [("Velmora Pots", "Velmora"), ("Zarvolin by Quillan", "Zarvolin")])
+def test_a_word_that_both_names_have_means_the_same_in_both_whatever_it_means(one: str, other: str) -> None:
+    found = compare(one, other)
+    assert found.not_checked == ()
+    assert found.meaning > 0.5
+
+
+@pytest.mark.parametrize(
+    ("one", "other"), [("health", "healthy"), ("beauty", "beautiful"), ("sun", "sunny"), ("nature", "natural")]
+)
+def test_a_word_says_much_the_same_as_one_derived_from_it(one: str, other: str) -> None:
+    """Derived by a suffix (grammars of English, from memory); WordNet joins beauty and beautiful to one opposite."""
+    found = compare(f"{one} jug", f"{other} jug")
+    assert found.meaning > 0.8
+    assert "opposites" not in " ".join(found.reasons)
+
+
+@pytest.mark.parametrize(("one", "other"), [("Maria", "Mary"), ("Giovanni", "John"), ("Pietro's", "Pierre")])
+def test_a_given_name_is_one_name_in_every_language(one: str, other: str) -> None:
+    """From memory of name books."""
+    assert compare(one, other).meaning > 0.9
+    assert compare(one, "Matilda").meaning < 0.5
+
+
 def test_borrowed_words_of_other_languages_say_what_they_mean() -> None:
     """Spanish and Italian luna, Latin aqua, Latin and Italian terra: from memory."""
     for word, english in (("luna", "moon"), ("aqua", "water"), ("terra", "earth")):
