@@ -4,6 +4,7 @@ dictionaries."""
 from __future__ import annotations
 
 import pytest
+
 from namescreen.lexicon.derivation import derived_words, is_derived
 from namescreen.lexicon.embedding import embedded_words
 
