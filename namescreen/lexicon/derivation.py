@@ -22,7 +22,8 @@ _SUFFIXES = {
     "ty": ("",), "th": ("", "e"), "dom": ("",), "hood": ("",), "ship": ("",), "ment": ("",),
     "ion": ("", "e"), "ation": ("", "e"), "ance": ("", "e"), "ence": ("", "e"), "ant": ("", "e"), "ent": ("", "e"),
     "er": ("", "e"), "or": ("", "e"), "ery": ("", "e", "er"), "ry": ("",), "ist": ("", "e", "y"), "ism": ("", "e"),
-    "ian": ("", "y", "ic"), "an": ("", "e"), "ize": ("", "y"), "ise": ("", "y"), "ify": ("", "e", "y"), "age": ("", "e"),
+    "ian": ("", "y", "ic"), "an": ("", "e"), "ize": ("", "y"), "ise": ("", "y"), "ify": ("", "e", "y"),
+    "age": ("", "e"),
 }  # fmt: skip
 """Each suffix, with what may stand in its place in the word that it is added to."""
 SHORTEST = 3
