@@ -108,8 +108,14 @@ class Conflict:
 
         Not a legal finding: it says which marks to look at first.
         """
+        return self.near_identical and self.comparable
+
+    @property
+    def comparable(self) -> bool:
+        """Whether the mark is like those of decided cases: in force in the markets, for the same or close goods. Only
+        of such a mark is told how often marks as close were held too alike."""
         related = self.goods is None or self.goods >= SAME_GOODS
-        return self.near_identical and related and not self.ended and self.bites is not False
+        return related and not self.ended and self.bites is not False
 
     @property
     def concern(self) -> float:

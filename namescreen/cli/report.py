@@ -187,14 +187,15 @@ def write_report(
 
     `given` are the options that repeat it, by name; None stands for one that was not given.
     """
+    from namescreen.addresses.estimate import COMMON_LENGTHS, DEFAULT_ENDINGS
     from namescreen.report import assemble, changes
 
     today, date_from = day_of(settled, asked_day)
     settings = (
         ("close marks kept for each name", str(given.get("--top") or TOP)),
         ("marks that their list calls dead", "left out" if given.get("--live") else "kept"),
-        ("domain endings", ", ".join(settled.endings)),
-        ("handle lengths", ", ".join(map(str, settled.handle_lengths))),
+        ("domain endings", ", ".join(settled.endings or DEFAULT_ENDINGS)),
+        ("handle lengths", ", ".join(map(str, settled.handle_lengths or COMMON_LENGTHS))),
     )
     drawn = assemble(
         settled,

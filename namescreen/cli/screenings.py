@@ -153,7 +153,8 @@ def _show_one(one: Screening, form: Format) -> None:
         gravest = max(one.close_marks, key=lambda mark: mark.concern)
         for reason in gravest.closeness.reasons:
             _say(f"{gravest.mark.text}: {reason}", form)
-        _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
+        if gravest.conflict.comparable:
+            _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         _say(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
@@ -228,6 +229,8 @@ def _remark(close: CloseMark) -> str:
     """What the reader should know of a mark first."""
     if close.knockout:
         return "knockout"
+    if close.renewable_until:
+        return f"can be renewed until {close.renewable_until}"
     if close.mark.is_dead:
         return "dead"
     if close.bites is False:
@@ -255,7 +258,11 @@ def _or_unknown(score: float | NotChecked) -> float | str:
 
 def _distinctive(one: Screening) -> str:
     found = one.distinctiveness
-    return "not checked" if isinstance(found, NotChecked) else f"{found.called} {number(found.score)}"
+    if isinstance(found, NotChecked):
+        return "not checked"
+    views = {view.market: view.called for view in found.markets}
+    differ = f" ({', '.join(f'{market} {called}' for market, called in views.items())})"
+    return f"{found.called} {number(found.score)}{differ if len(set(views.values())) > 1 else ''}"
 
 
 def _csv_rows(row: Row) -> Iterator[Row]:

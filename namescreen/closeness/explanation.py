@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rapidfuzz.distance import Levenshtein
@@ -138,7 +139,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
     return tuple(
         sentence
         for sentence in (
-            _about_words(ours, theirs),
+            _about_words(ours, theirs, [word for word in one.name.words if word in other.name.words]),
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
             _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores),
@@ -173,8 +174,10 @@ def _about_sound(one: Features, other: Features, scores: Scores) -> str:
     return f"Sound: {told} ({say(first.phones)} / {say(second.phones)})."
 
 
-def _about_words(ours: Side, theirs: Side) -> str:
-    same = [word.letters for word in ours if any(word.letters == match.letters for match in theirs)]
+def _about_words(ours: Side, theirs: Side, whole: Sequence[str]) -> str:
+    """The words that both have; a word that stands `whole` in both is not told in the parts it may be divided in."""
+    parts = [word.letters for word in ours if any(word.letters == match.letters for match in theirs)]
+    same = [*whole, *(part for part in parts if not any(part in word for word in whole))]
     if len(ours) > 1 and sorted(word.letters for word in ours) == sorted(word.letters for word in theirs):
         return "The same words in another order."
     if same and len(ours) + len(theirs) > 2:

@@ -22,6 +22,7 @@ from .model import (
     Distinctiveness,
     Goods,
     ListSearched,
+    MarketView,
     NameEntry,
     OfficeRows,
     ProtectedSign,
@@ -148,7 +149,8 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
     signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask) for one in found.protected)
     called = found.called if found.called != found.category else ""
     reasons = tuple(found.reasons)
-    return Distinctiveness(found.category, _score(found.score), reasons, found.hint, signs, called, found.laws)
+    markets = tuple(MarketView(one.market, one.called, _score(one.score), one.law) for one in found.markets)
+    return Distinctiveness(found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets)
 
 
 def _reading(found: Found) -> Reading:

@@ -15,7 +15,7 @@ from xml.sax.saxutils import escape
 from ..outcome import DISCLAIMER
 from ..plain_text import shorten, some, visible, width
 from ..policy import Level
-from .findings import findings, worst
+from .findings import UNASKED, findings, worst
 from .model import CHECKS, NameEntry, Report
 from .sensitivity import standings
 
@@ -112,7 +112,7 @@ def _row(entry: NameEntry, top: int) -> Iterable[str]:
     yield _text(_MARGIN + _NAME + 19, middle, level.words, "x" if level is Level.NOT_CHECKED else "w")
     for at, found in enumerate(findings(entry)):
         left = _left(at)
-        unasked = found.title == "not asked"
+        unasked = found.title == UNASKED
         yield _shape(Level.NOT_CHECKED if unasked else found.level, left + 7, top + 10)
         skipped = unasked or found.level is Level.NOT_CHECKED
         yield _text(left + 20, top + 14, found.title, "x" if skipped else "w")
@@ -125,7 +125,7 @@ def _legend(top: int, left_out: int) -> Iterable[str]:
     x = _MARGIN
     for level in (Level.SERIOUS, Level.LOOK, Level.MINOR, Level.NOTHING, Level.NOT_CHECKED):
         yield _shape(level, x + 7, top + 5)
-        words = "not checked, not asked" if level is Level.NOT_CHECKED else level.words
+        words = f"not checked, {UNASKED}" if level is Level.NOT_CHECKED else level.words
         yield _text(x + 20, top + 9, words, "x" if level is Level.NOT_CHECKED else "")
         x += 50 + round(5.8 * len(words))
     more = f" {left_out} more names stand in the table." if left_out else ""

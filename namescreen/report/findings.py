@@ -7,18 +7,25 @@ from dataclasses import replace
 from .. import policy
 from ..connotations.languages import language_name
 from ..outcome import NotChecked
-from ..plain_text import number, plural, shorten
+from ..plain_text import number, plural, shorten, some
 from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
-__all__ = ["MISSED", "conflict_of", "findings", "mark_level", "matters", "words_read", "worst", "worst_words"]
+__all__ = ["MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "conflict_of", "findings", "mark_level", "matters", "words_read",
+           "worst", "worst_words"]  # fmt: skip
 
 MISSED = "one in five"
 """Of pairs of marks that tribunals held similar overall, the share that stays below the first step: 0.16 of 153
 pairs on 2026-11-28 (tests/bench/bench_levels.py)."""
 
+UNASKED = "not looked up"
+"""What is said of addresses that nobody was asked about."""
+
 _OTHER_GOODS = 0.3  # relatedness below which goods are called other goods (common practice, no source)
 _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at closer, or minor (common practice, no source)
+
+NEAR_DESCRIPTIVE = 0.55
+"""Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
 
 PLAINLY_DESCRIPTIVE = 0.3
 """Distinctiveness below which a descriptive name is as serious as a generic one (chosen, not fitted)."""
@@ -103,7 +110,7 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     if part.category == "descriptive":
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
     bars = part.category == "generic"
-    evidence = f"{part.shown} ({number(part.score)})"
+    evidence = f"{part.shown} ({number(part.score)}{_where(part)})"
     if part.protected and not bars:
         first = part.protected[0]
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
@@ -115,8 +122,20 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         f"{evidence}: offices refuse it" if bars else evidence,
         part.score,
         bars,
-        "distinctive" if level is Level.NOTHING and not bars else "",
+        _unbarred(part) if level is Level.NOTHING and not bars else "",
     )
+
+
+def _where(part: Distinctiveness) -> str:
+    """In which markets a name is what it is called, where the others see it differently."""
+    own = [one.market for one in part.markets if one.called == part.shown]
+    return f", {some(own)} only" if part.differs and own else ""
+
+
+def _unbarred(part: Distinctiveness) -> str:
+    """What is said of a name that is inherently distinctive."""
+    near = part.category == "suggestive" and part.score < NEAR_DESCRIPTIVE
+    return "near the line to describing" if near else "distinctive"
 
 
 def _mark_finding(entry: NameEntry) -> Finding:
@@ -167,12 +186,12 @@ def _address_finding(part: Addresses) -> Finding:
     """By the fit alone where nobody was asked, which is said; else by what is taken, too."""
     asked = [item for item in part.items if item.taken is not None]
     taken = sum(item.taken is True for item in asked)
-    fit = f"fits {number(part.score)}"
+    fit = f"fit {number(part.score)}"
     if not asked:
         level = Level.LOOK if part.score < _POOR_FIT else Level.MINOR if part.score < _FAIR_FIT else Level.NOTHING
         if level is Level.NOTHING:
-            return Finding("addresses", level, fit, part.score, label="not asked")
-        return Finding("addresses", level, f"{fit}; not asked", part.score)
+            return Finding("addresses", level, fit, part.score, label=UNASKED)
+        return Finding("addresses", level, f"{fit}; {UNASKED}", part.score)
     level = Level.LOOK if taken == len(asked) else Level.MINOR if taken or part.score < _FAIR_FIT else Level.NOTHING
     free = 1.0 - taken / len(asked)
     label = "none found" if level is Level.NOTHING else ""

@@ -1,8 +1,8 @@
 """The report as one self-contained HTML page, from its Markdown, through markdown-it-py.
 
 Nothing is loaded from anywhere: the style is inside, the picture is inlined, raw HTML is off and a content
-security policy forbids the rest. It prints on A4, one name a page; on a narrow screen each row of a table
-becomes a block.
+security policy forbids the rest. It prints on A4, with the disclaimer at the foot of each page; on a narrow screen each
+row of a table becomes a block.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from html import escape
 from importlib.resources import files
 from typing import Any
 
+from ..outcome import DISCLAIMER
 from ..plain_text import visible
 from .comparison import Changes
 from .figure import to_svg
@@ -45,7 +46,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
     body = parser.renderer.render(tokens, parser.options, env)
     body = re.sub(r"<table.*?</table>", _framed, body, flags=re.DOTALL)
     title = escape(f"Name screening: {visible(report.product) or 'product not stated'}")
-    style = files(__package__).joinpath("page.css").read_text("utf-8")
+    style = files(__package__).joinpath("page.css").read_text("utf-8").replace("DISCLAIMER", DISCLAIMER)
     return (
         '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'

@@ -185,7 +185,7 @@ def objection(name: str, markets: Iterable[str]) -> str:
             f"would an examiner refuse {name} because of it ({some(refusing)}), or its owner have good grounds to "
             f"oppose it ({some(opposing)})"
         )
-    return f"would it stand in the way of {name}"
+    return f"would it bar {name} in {some(markets)}" if markets else f"would it bar {name} where we sell"
 
 
 def unused_years(markets: Iterable[str]) -> dict[tuple[int, bool], list[str]]:

@@ -10,7 +10,7 @@ from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import Level
-from .findings import mark_level, matters
+from .findings import conflict_of, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .register_facts import LACKS, dates, remarks, status, where
 
@@ -22,10 +22,11 @@ REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Status", "Da
 """Headings of the table of what the register says. All but the first are left out where no mark shown states them."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
-_FEWEST_MARKS, _MOST_MARKS = 3, 8
-_MOST_OTHERS = 8  # further marks of the same words
+_FEWEST_MARKS, _MOST_MARKS = 2, 5
+_MOST_OTHERS = 3  # further marks of the same words
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
-_ALIKE = 0.4  # closeness in one aspect from which its reason is told
+_HEARD = 0.6  # closeness in sound from which the readings are told
+_ALIKE = 0.4  # overall closeness below which a mark is little alike
 
 
 def close_marks(entry: NameEntry, report: Report) -> Iterable[str]:
@@ -40,11 +41,9 @@ def close_marks(entry: NameEntry, report: Report) -> Iterable[str]:
         return
     shown = marks_shown(entry)
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
-    more = len(ordered) - len(shown)
-    rest = f" {plural(more, 'mark')} of less concern left to the JSON and CSV forms." if more > 0 else ""
-    yield f"Closeness and goods from 0 to 1, 1 = identical; those asking for most attention first.{rest}"
-    first = shown[0]
-    yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
+    comparable = next((found for found in shown if conflict_of(found).comparable), None)
+    if comparable is not None:
+        yield cell(calibration(comparable.overall).statement_for(shorten(comparable.mark.text, 60)))
     yield from _register(shown, report)
 
 
@@ -61,7 +60,7 @@ def _register(shown: Sequence[CloseMark], report: Report) -> Iterable[str]:
     left = [f"{plural(count, 'more mark')} like {shorten(found.mark.text, 60)}" for found, count in unlisted if count]
     told += [f"Not listed here: {cell(some(left))}."] if left else []
     raised: dict[str, list[str]] = {}
-    for mark in listed:
+    for mark in (mark for found in shown if mark_level(found) > Level.NOTHING for mark in (found.mark, *found.others)):
         for remark in remarks(mark, report):
             raised.setdefault(remark, []).append(shorten(mark.text, 40))
     told += [f"{remark} {cell(some(dict.fromkeys(names)))}." for remark, names in raised.items()]
@@ -83,23 +82,26 @@ def register_cells(mark: Mark) -> tuple[str, ...]:
 
 
 def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
-    """The marks worth an adviser's minute: those above "nothing found" and those close by name alone; where there
-    is none, the first few, so that "nothing found" can be judged."""
+    """The marks worth an adviser's minute: those above "nothing found", and one that is close by name alone; where
+    there is none, the first few, so that "nothing found" can be judged."""
     ordered = matters(entry)
-    worth = [found for found in ordered if mark_level(found) > Level.NOTHING or found.overall >= _CLOSE]
-    return tuple(worth[:_MOST_MARKS] or ordered[:_FEWEST_MARKS])
+    worth = [found for found in ordered if mark_level(found) > Level.NOTHING][:_MOST_MARKS]
+    alone = [found for found in ordered if mark_level(found) is Level.NOTHING and found.overall >= _CLOSE]
+    return (*worth, *alone[:1]) if worth else ordered[:_FEWEST_MARKS]
 
 
 def mark_cells(found: CloseMark) -> tuple[str, ...]:
     """The cells of a mark's row under `MARK_HEADS`, as raw text."""
     level = mark_level(found)
     reasons = [reason for reason in found.reasons if _telling(reason, found)]
-    if not isinstance(found.goods, NotChecked) and found.goods.reasons:
-        reasons.append(f"goods: {found.goods.reasons[0]}")
     if found.translation:
         reasons.insert(0, f"the name in {language_name(found.translation)}")
+    if not isinstance(found.goods, NotChecked) and found.goods.reasons:
+        reasons.append(f"goods: {found.goods.reasons[0]}")
     if found.bites is False:
         reasons.append("holds outside the markets")
+    if found.renewable_until:
+        reasons.append(f"can be renewed until {found.renewable_until}")
     told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
     return (
         shorten(found.mark.text, 60),
@@ -108,14 +110,13 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
         number(found.sound),
         score_words(found.meaning),
         "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
-        shorten(f"{'knockout' if found.knockout else level.words}: {told}", 260),
+        shorten(f"{'knockout' if found.knockout else level.words}: {told}", 200),
     )
 
 
 def _telling(reason: str, found: CloseMark) -> bool:
-    """Whether a reason says more than the number beside it; it does not for an aspect with little similarity."""
-    aspect = reason.partition(":")[0].lower()
-    if aspect not in ("appearance", "sound", "meaning"):
-        return True
-    value = getattr(found, aspect)
-    return not isinstance(value, NotChecked) and value >= _ALIKE
+    """Whether a reason says more than the number beside it, as the readings of what sounds alike do."""
+    aspect, _, told = reason.partition(": ")
+    if aspect in ("Appearance", "Meaning"):
+        return "say" in told or "stands whole" in told
+    return aspect != "Sound" or found.sound >= _HEARD

@@ -34,8 +34,8 @@ def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = N
     parts = [
         *_head(report, changes),
         *_glance(report, figure),
-        *(_since(changes) if changes else ()),
         *_general(report),
+        *(_since(changes) if changes else ()),
         *name_pages(report),
         *_comparison(report),
         *record(report),
@@ -43,6 +43,7 @@ def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = N
         *next_steps(report),
         *law_page(report),
         *terms(),
+        f"**{DISCLAIMER}**",
     ]
     return "\n\n".join(part.rstrip("\n") for part in parts) + "\n"
 
@@ -60,10 +61,9 @@ def _head(report: Report, changes: Changes | None) -> Iterable[str]:
     yield "\n".join(f"- {key}: {cell(value) or 'not stated'}" for key, value in facts)
     yield f"**{DISCLAIMER}**"
     yield (
-        "It lists what an automatic comparison found in the lists named in the record below, and nothing "
-        "else. It is not legal advice. Rights can exist without registration, marks can be protected "
-        "beyond their own goods, and the law differs from country to country. Whether a name is free to "
-        "use is for a qualified adviser, and whether it can be registered for the office of each country."
+        "It tells what an automatic comparison found in the lists named in the record below, and is no legal advice. "
+        "Rights can exist without registration and reach beyond their goods; the law differs by country. This page is "
+        "for the maker; what follows is the evidence for the adviser."
     )
     yield "## In short"
     yield "\n".join(f"- {line}" for line in (*_in_short(report), *(_changed(changes) if changes else ())))
@@ -96,12 +96,27 @@ def _in_short(report: Report) -> Iterable[str]:
     if kept:
         verb = "holds" if len(kept) == 1 else "hold"
         yield f"{_few(kept)} {verb} words that the law keeps for others, or a claim that it forbids."
+    told = {*out, *named, *kept}
+    serious = [entries[row.name] for row in order if row.group >= Level.SERIOUS and row.name not in told]
+    if serious:
+        listed = "; ".join(f"{cell(shorten(entry.name, 40))} ({_serious(entry)})" for entry in serious)
+        yield f"Serious {'as well' if told else 'findings'}: {listed}."
+    looked = [row for row in order if not isinstance(entries[row.name].marks, NotChecked)]
+    rest = [row.name for row in looked if row.group < Level.SERIOUS]
+    if rest and len(order) > 1:
+        yield f"Nothing serious was found against {_few(rest, len(rest))}."
     if len(order) > 1:
         yield _first(report, order, entries)
     yield from _skipped(report)
     missing = unsearched_markets(report)
     if missing:
         yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
+
+
+def _serious(entry: NameEntry) -> str:
+    """The serious findings of a name in a few words."""
+    grave = [found for found in findings(entry) if found.level is Level.SERIOUS]
+    return cell(some(f"{CHECKS[found.check].lower()}: {found.evidence}" for found in grave))
 
 
 def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
@@ -139,9 +154,9 @@ def _changed(changes: Changes) -> Iterable[str]:
     yield f"Since the report of {cell(changes.since)}: {told or 'no change'}."
 
 
-def _few(names: Sequence[str]) -> str:
+def _few(names: Sequence[str], most: int = _MOST_NAMED) -> str:
     """Some names in words; many are counted."""
-    if len(names) > _MOST_NAMED:
+    if len(names) > most:
         return plural(len(names), "name")
     return some(cell(shorten(name, 40)) for name in names)
 
@@ -161,16 +176,11 @@ def _skipped(report: Report) -> Iterable[str]:
 def _glance(report: Report, figure: str) -> Iterable[str]:
     yield "## Shortlist at a glance"
     yield (
-        "In the order of the comparison below. *Nothing found* means that the check was made and nothing "
-        "reached the line from which it is worth a look; *not checked* means that it was not made. Even "
-        f"so, of pairs of marks that tribunals held too alike, about {MISSED} stays below that line. "
-        "Numbers in brackets run from 0 to 1: closeness to the mark (1 = identical), distinctiveness and "
-        "fit (1 = best)."
+        "Least against it first. *Nothing found*: the check was made, and nothing reached the line from which it is "
+        f"worth a look; of pairs of marks that tribunals held too alike about {MISSED} stays below it. *Not checked*: "
+        "it was not made. Numbers from 0 to 1: closeness to the mark (1 = identical), distinctiveness, and fit as an "
+        "address by length and spelling (1 = best)."
     )
-    if figure:
-        yield (f"![{cell(alternative(report))}; the table says the same in words]({_destination(figure)})")
-    else:
-        yield "The picture of this table is left out, because the report was not written to a file."
     entries = {entry.name: entry for entry in report.names}
     rows = []
     for row in standings(report):
@@ -178,6 +188,10 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
         told = [found.words for found in findings(entry)]
         rows.append((shorten(entry.name, 60), worst(entry).level.words, *told))
     yield table(("Name", "Worst finding", *CHECKS.values()), rows)
+    if figure:
+        yield (f"![{cell(alternative(report))}; the table says the same in words]({_destination(figure)})")
+    else:
+        yield "The picture of this table is left out, because the report was not written to a file."
 
 
 def _destination(path: str) -> str:
@@ -248,7 +262,6 @@ def _comparison(report: Report) -> Iterable[str]:
         )
     else:
         yield "No weight changes the order when it is halved or doubled."
-    yield DISCLAIMER
 
 
 def _equal(report: Report) -> bool:

@@ -22,6 +22,7 @@ __all__ = [
     "Distinctiveness",
     "Goods",
     "ListSearched",
+    "MarketView",
     "NameEntry",
     "OfficeRows",
     "Reading",
@@ -87,11 +88,22 @@ class ProtectedSign:
 
 
 @dataclass(frozen=True, slots=True)
+class MarketView:
+    """How a name stands under the law of one market (US, EU, GB or another code): what it is there, `score` in [0, 1]
+    as in `Distinctiveness`, and the law, from memory, empty where nothing stands in the way."""
+
+    market: str
+    called: str
+    score: float
+    law: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
     are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
     one is the bar, which the law treats apart; else empty. `laws` are the law by market on it, from
-    memory."""
+    memory, and `markets` how the name stands in each."""
 
     category: str
     score: float
@@ -100,6 +112,12 @@ class Distinctiveness:
     protected: tuple[ProtectedSign, ...] = ()
     called: str = ""
     laws: tuple[str, ...] = ()
+    markets: tuple[MarketView, ...] = ()
+
+    @property
+    def differs(self) -> bool:
+        """Whether the markets see the name differently."""
+        return len({one.called for one in self.markets}) > 1
 
     @property
     def shown(self) -> str:

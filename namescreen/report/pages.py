@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from ..connotations.languages import language_name
-from ..outcome import DISCLAIMER, NotChecked
-from ..plain_text import cell, number, plural, shorten, table
+from ..outcome import NotChecked
+from ..plain_text import cell, number, plural, shorten, some, table
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
@@ -25,6 +25,10 @@ _ORDINARY = 3  # readings of severity 0 that are shown
 def name_pages(report: Report) -> Iterable[str]:
     """The section of the names, in the order of the comparison."""
     yield "## The names, one by one"
+    yield (
+        "In the tables closeness and goods run from 0 to 1, 1 = identical. The marks that ask for most attention stand "
+        "first; those of less concern are left to the JSON and CSV forms."
+    )
     entries = {entry.name: entry for entry in report.names}
     common = never_checked(report)
     for row in standings(report):
@@ -59,21 +63,25 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
     if own:
         yield "**Not checked**"
         yield "\n".join(f"- {not_checked_words(item)}" for item in own)
-    yield DISCLAIMER
 
 
 def _distinctiveness(entry: NameEntry) -> Iterable[str]:
     found = entry.distinctiveness
-    yield "**Distinctiveness for the goods**"
+    head = "**Distinctiveness for the goods.**"
     if isinstance(found, NotChecked):
-        yield f"Not checked, because {cell(found.because)}."
+        yield f"{head} Not checked, because {cell(found.because)}."
         return
-    yield f"{found.shown.capitalize()}, {number(found.score)} of 1. {_sentences(found)}".rstrip()
+    yield f"{head} {found.shown.capitalize()}, {number(found.score)} of 1. {_sentences(found)}".rstrip()
+    if found.differs:
+        yield table(
+            ("Under the law of", "The name is", "Score", "The law, from memory"),
+            [(one.market, one.called, number(one.score), one.law or "no bar found") for one in found.markets],
+        )
 
 
 def _sentences(found: Distinctiveness) -> str:
     told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint and not found.protected else ())]
-    if found.laws:
+    if found.laws and not found.differs:
         told.append(f"The law, from memory: {'; '.join(found.laws)}")
     return " ".join(_sentence(text) for text in told)
 
@@ -84,9 +92,9 @@ def _sentence(text: str) -> str:
 
 
 def _readings(entry: NameEntry) -> Iterable[str]:
-    yield "**In other languages**"
+    head = "**In other languages.**"
     if isinstance(entry.readings, NotChecked):
-        yield f"Not checked, because {cell(entry.readings.because)}."
+        yield f"{head} Not checked, because {cell(entry.readings.because)}."
         return
     covered = ", ".join(language_name(tag) for tag in entry.coverage)
     looked = f"Languages looked at: {cell(covered)}." if covered else ""
@@ -94,8 +102,11 @@ def _readings(entry: NameEntry) -> Iterable[str]:
     bad = [one for one in words if one.severity]
     shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _ORDINARY]]
     if not shown:
-        yield f"Nothing found. {looked}".rstrip()
+        yield f"{head} Nothing found. {looked}".rstrip()
         return
+    more = len(words) - len(shown)
+    rest = f" {plural(more, 'milder word')} left to the JSON form." if more > 0 else ""
+    yield f"{head} {plural(len(words), 'word')} found.{rest} {looked}".rstrip()
     yield table(
         ("Language", "Word", "Meaning", "Kind", "Severity (0 to 3)", "How it matches"),
         [
@@ -110,24 +121,27 @@ def _readings(entry: NameEntry) -> Iterable[str]:
             for one in shown
         ],
     )
-    more = len(words) - len(shown)
-    rest = f"{plural(more, 'milder word')} left to the JSON form. " if more > 0 else ""
-    if rest or looked:
-        yield f"{rest}{looked}".rstrip()
 
 
 def _addresses(entry: NameEntry) -> Iterable[str]:
-    yield "**Domain and handle**"
+    head = "**Domain and handle.**"
     found = entry.addresses
     if isinstance(found, NotChecked):
-        yield f"Not checked, because {cell(found.because)}."
+        yield f"{head} Not checked, because {cell(found.because)}."
         return
     reasons = " ".join(_sentence(reason) for reason in found.reasons[:4])
-    yield f"Fit {number(found.score)} of 1. {reasons}".rstrip()
     shown = [one for kind, most in (("domain", _DOMAINS), ("handle", _HANDLES)) for one in _of(found, kind)[:most]]
-    if shown:
+    asked = any(one.finding for one in shown)
+    listed = some(_named(one) for one in shown)
+    unasked = f" Nobody was asked whether these are taken: {cell(listed)}." if listed and not asked else ""
+    yield f"{head} Fit {number(found.score)} of 1, by length and spelling. {reasons}{unasked}".rstrip()
+    if asked:
         rows = [(one.kind, shorten(one.text, 80), one.how, shorten(one.finding, 80) or "not asked") for one in shown]
         yield table(("Kind", "Address", "How", "Taken?"), rows)
+
+
+def _named(one: Address) -> str:
+    return f"{shorten(one.text, 80)} (handle {one.how})" if one.kind == "handle" else shorten(one.text, 80)
 
 
 def _of(found: Addresses, kind: str) -> list[Address]:

@@ -11,7 +11,7 @@ from ..plain_text import in_one_sentence, number, plural, shorten, some
 from ..policy import Level
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import conflict_of, mark_level, matters, words_read
+from .findings import NEAR_DESCRIPTIVE, conflict_of, mark_level, matters, words_read
 from .law import objection
 from .model import CloseMark, NameEntry, Report
 from .register_facts import held_in, in_force_notes
@@ -26,7 +26,6 @@ _DEAD_BUT_NEAR = 0.375
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _ALIKE_TOO = 0.6  # appearance or sound from which a mark is not only close in what it says
 _MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
-_NEAR_DESCRIPTIVE = 0.55  # distinctiveness below which a suggestive name is called near the line
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
 _EVERYWHERE = {"function word", "company form", "generic head", "domain ending"}
 _CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
@@ -54,7 +53,7 @@ def general_questions(report: Report) -> tuple[str, ...]:
         numbers = some(str(number) for number in report.classes)
         asked.append(f"{word} {numbers} right and enough{goods}, also for selling them in a shop of one's own?")
     else:
-        asked.append(f"Which classes should be searched and filed in{goods}? The brief states none.")
+        asked.append(f"Which classes should be searched and filed in{goods}? The brief states none{_likely(report)}.")
     missing = unsearched_markets(report)
     if missing:
         verb, its = ("is a market", "its office") if len(missing) == 1 else ("are markets", "their offices")
@@ -67,6 +66,14 @@ def general_questions(report: Report) -> tuple[str, ...]:
         "company names, figurative marks, pending filings not yet published?"
     )
     return tuple(asked)
+
+
+def _likely(report: Report) -> str:
+    """The classes that the goods are likely in, as far as their words tell."""
+    from ..goods import likely_classes
+
+    likely = likely_classes(report.goods) if report.goods else ()
+    return f"; likely {some(map(str, likely), 'or')}, from the goods, and the office decides" if likely else ""
 
 
 def _title(found: CloseMark) -> str:
@@ -164,7 +171,7 @@ def _goods_clause(found: CloseMark) -> str:
     if isinstance(found.goods, NotChecked):
         return ", once its goods are known"
     if found.goods.score >= 0.7:
-        return ", the goods being as related as they are"
+        return ", the goods being the same or close"
     if found.goods.score >= 0.3:
         return ", and are its goods related to ours"
     return ", its goods lying far from ours"
@@ -228,7 +235,8 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.called == "surname":
-        return [f"{name} reads as a surname: would it be refused in a market of ours until buyers know it as a mark?"]
+        where = some(one.market for one in found.markets if one.called == "surname") or "a market of ours"
+        return [f"{name} reads as a surname: would it be refused in {where} until buyers know it as a mark?"]
     if found.called == "geographic":
         return [
             f"{name} reads as where {goods} come from{because}: would it be refused, and would it mislead if they come "
@@ -239,7 +247,7 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
             f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "
             "disclaimer or proof of use?"
         ]
-    if found.category == "suggestive" and found.score < _NEAR_DESCRIPTIVE:
+    if found.category == "suggestive" and found.score < NEAR_DESCRIPTIVE:
         return [
             f"{name} lies near the line between suggesting and describing{because}: on which side would the "
             "office put it?"

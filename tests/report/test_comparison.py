@@ -220,7 +220,7 @@ def test_readings_and_addresses(report: Report) -> None:
         (
             "Verdanza",
             "level changed",
-            "Domain and handle: not asked before, look closer now (fits 0.70; 1 of 1 taken)",
+            "Domain and handle: not looked up before, look closer now (fit 0.70; 1 of 1 taken)",
         )
     ]
 

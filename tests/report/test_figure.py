@@ -44,7 +44,7 @@ def test_every_finding_has_its_words(report: Report) -> None:
         assert worst(entry).level.words in told
         for one in findings(entry):
             assert one.title in told
-    assert "not checked, not asked" in told  # the legend
+    assert "not checked, not looked up" in told  # the legend
     for level in list(Level)[1:]:
         beside_legend = 1 + sum(one.title == level.words for entry in report.names for one in findings(entry))
         of_worst = sum(worst(entry).level is level for entry in report.names)
@@ -55,10 +55,10 @@ def test_every_finding_has_its_words(report: Report) -> None:
 def test_an_address_that_nobody_was_asked_about_never_reads_as_nothing_found(report: Report) -> None:
     one = replace(report, names=report.names[:1])
     (fit,) = (found for found in findings(one.names[0]) if found.check == "addresses")
-    assert (fit.title, fit.level) == ("not asked", Level.NOTHING)
+    assert (fit.title, fit.level) == ("not looked up", Level.NOTHING)
     assert words(to_svg(one)).count("nothing found") == 2  # the readings, and the legend
     rows = list(csv.DictReader(io.StringIO(to_csv(one), newline="")))
-    assert {row["addresses"] for row in rows} == {"not asked: fits 0.82"}
+    assert {row["addresses"] for row in rows} == {"not looked up: fit 0.82"}
 
 
 def test_levels_differ_in_shape_not_only_in_colour() -> None:

@@ -15,10 +15,10 @@ from markdown_it.token import Token
 from namescreen.marks.mark import Mark
 from namescreen.outcome import DISCLAIMER, NotChecked
 from namescreen.plain_text import shorten, visible
-from namescreen.report import Report, changes, to_markdown
+from namescreen.report import Report, changes, to_html, to_markdown
 from namescreen.report.findings import findings, matters, worst
 from namescreen.report.mark_tables import MARK_HEADS, REGISTER_HEADS, mark_cells, marks_shown, register_cells
-from namescreen.report.model import CHECKS
+from namescreen.report.model import CHECKS, Distinctiveness, MarketView
 from namescreen.report.sensitivity import standings
 
 READER = MarkdownIt("js-default", {"html": True, "linkify": False})
@@ -101,7 +101,7 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
         assert rows[1:] == [[*map(visible, mark_cells(one))] for one in marks_shown(entry)]
     registers = [rows for rows in found if rows[0][0] == REGISTER_HEADS[0]]
     listed = [
-        [mark for one in marks_shown(entry) for mark in (one.mark, *one.others[:8])]
+        [mark for one in marks_shown(entry) for mark in (one.mark, *one.others[:3])]
         for entry in order
         if matters(entry)
     ]
@@ -117,9 +117,9 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
 
 def test_marks_of_the_same_words_that_are_not_listed_are_counted(report: Report) -> None:
     text = to_markdown(report)
-    assert re.search(r"\| Herb Well +\| NL 2007 +\| Well 7 Ltd +\| 37 +\| in force", text)
-    assert "NL 2008" not in text
-    assert "Not listed here: 31 more marks like HERB WELL." in text  # 40, the one itself and eight
+    assert re.search(r"\| Herb Well +\| NL 2002 +\| Well 2 Ltd +\| 32 +\| in force", text)
+    assert "NL 2003" not in text
+    assert "Not listed here: 36 more marks like HERB WELL." in text  # 40, the one itself and three
 
 
 def test_nothing_but_text_comes_of_the_data(either: Report) -> None:
@@ -141,12 +141,42 @@ def test_no_character_turns_the_reading_order(hostile: Report) -> None:
     assert "⟨U+202E⟩" in text
 
 
-def test_disclaimer_stands_wherever_scores_do(report: Report) -> None:
+def test_the_disclaimer_stands_before_the_first_score_and_at_the_foot(report: Report) -> None:
     text = to_markdown(report)
-    for section in re.split(r"(?m)^#{1,3} ", text)[1:]:
-        title = section.splitlines()[0]
-        if re.search(r"Overall|Total +\|", section):
-            assert DISCLAIMER in section, title
+    assert text.index(DISCLAIMER) < re.search(r"0\.\d\d", text).start()  # type: ignore[union-attr]
+    assert text.rstrip().endswith(f"**{DISCLAIMER}**")
+    assert text.count(DISCLAIMER) == 2
+    printed = to_html(report)
+    assert f'@bottom-left {{ content: "{DISCLAIMER}"' in printed  # at the foot of every printed page
+
+
+def test_in_short_names_all_that_is_serious_and_all_that_is_not(report: Report) -> None:
+    short = to_markdown(report).split("## In short")[1].split("##")[0]
+    order = standings(report)
+    for row in order:
+        assert row.name in short.replace("\\", ""), row
+    assert "Mistel (other languages: de: Mist, dung; rubbish)." in short
+    assert "- Nothing serious was found against Verdanza and Thymekeeper." in short  # and not of what was not looked at
+
+
+def test_the_share_of_decided_pairs_is_told_only_of_comparable_marks(report: Report) -> None:
+    """It is about pairs for the same or close goods: not about a dead mark, other goods or other markets."""
+    told = "Of decided pairs as close as"
+    sections = {part.splitlines()[0]: part for part in to_markdown(report).split("\n### ")[1:]}
+    assert told in sections["Herbwell"]
+    assert told not in sections["Mistel"]  # its mark is dead
+    assert f"{told} Tyme," in sections["Thymekeeper"]  # not TIMEKEEPER, for other goods
+
+
+def test_a_name_that_the_markets_see_differently_has_a_table(report: Report) -> None:
+    views = (MarketView("US", "surname", 0.23, "Lanham Act s. 2(e)(4)"), MarketView("EU", "arbitrary", 0.76))
+    found = Distinctiveness("descriptive", 0.23, ("a surname",), "", (), "surname", (), views)
+    entry = replace(report.names[0], distinctiveness=found)
+    text = to_markdown(replace(report, names=(entry,)))
+    assert re.search(r"\| EU +\| arbitrary +\| 0.76 +\| no bar found", text)
+    assert "serious: surname (0.23, US only)" in text
+    alike = replace(found, markets=views[:1])
+    assert "Under the law of" not in to_markdown(replace(report, names=(replace(entry, distinctiveness=alike),)))
 
 
 def test_the_glance_says_level_and_evidence(report: Report) -> None:
@@ -156,10 +186,10 @@ def test_the_glance_says_level_and_evidence(report: Report) -> None:
         "knockout: HERB WELL (0.99) and 1 more",
         "look closer: descriptive (0.31)",
         "nothing found: in 3 languages",
-        "not asked: fits 0.82",
+        "not looked up: fit 0.82",
     ]
     assert rows["Mistel"][3] == "serious: de: Mist, dung; rubbish"
-    assert rows["Rootlark"][4] == "minor: fits 0.90; 1 of 2 taken"
+    assert rows["Rootlark"][4] == "minor: fit 0.90; 1 of 2 taken"
     assert rows["Thymekeeper"][1] == "minor: Tyme (0.52)"
     assert rows["Sprig & Sip"] == ["not checked"] * 5
 

@@ -184,8 +184,8 @@ def test_an_identical_mark_has_a_question_of_its_own(report: Report) -> None:
         (("US",), "would an examiner refuse Herbwell because of it"),
         (("DE", "GB"), "would its owner have good grounds to oppose Herbwell"),
         (("US", "DE"), "would an examiner refuse Herbwell because of it (US), or its owner have good grounds"),
-        ((), "would it stand in the way of Herbwell"),
-        (("ZZ",), "would it stand in the way of Herbwell"),
+        ((), "would it bar Herbwell where we sell"),
+        (("ZZ",), "would it bar Herbwell in ZZ"),
     ],
 )
 def test_the_question_speaks_the_law_of_the_markets(report: Report, markets: tuple[str, ...], says: str) -> None:
@@ -253,7 +253,9 @@ def test_questions_on_the_whole_list(report: Report) -> None:
     asked = general_questions(report)
     assert asked[0].startswith("Is class 21 right")
     assert asked[1].startswith("DE and GB are markets of the brief")
-    assert general_questions(replace(report, classes=()))[0].startswith("Which classes")
+    unclassed = general_questions(replace(report, classes=()))[0]
+    assert unclassed.startswith("Which classes")
+    assert "; likely 21, from the goods, and the office decides." in unclassed
 
 
 @pytest.mark.parametrize(
