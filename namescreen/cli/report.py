@@ -187,7 +187,7 @@ def write_report(
 
     `given` are the options that repeat it, by name; None stands for one that was not given.
     """
-    from namescreen.addresses.estimate import COMMON_LENGTHS, DEFAULT_ENDINGS
+    from namescreen.addresses import COMMON_LENGTHS, DEFAULT_ENDINGS
     from namescreen.report import assemble, changes
 
     today, date_from = day_of(settled, asked_day)
