@@ -40,15 +40,12 @@ DEFINED = 0.7
 
 class _Known(NamedTuple):
     """The data on one word: its vector, the same for sums whose order must not matter, its thesaurus vector of length
-    one, the form that definitions use, the words that they most mention with it, and these with the words that they
-    most mention it with."""
+    one, and the form that definitions use, by which the words that they mention with it are looked up when wanted."""
 
     vector: Vector | None
     exact: NDArray[np.float64] | None
     listed: NDArray[np.float64] | None
     form: str
-    defined: dict[str, float]
-    mentioned: dict[str, float]
 
 
 @lru_cache(maxsize=1 << 14)
@@ -59,7 +56,7 @@ def _known(word: str) -> _Known:
     listed = None if exact is None else exact[CONTEXT:]
     length = 0.0 if listed is None else float(listed @ listed) ** 0.5
     of_length_one = listed / length if listed is not None and length else None
-    return _Known(found, exact, of_length_one, form, associated(form), mentioned(form))
+    return _Known(found, exact, of_length_one, form)
 
 
 def form_defined(word: str) -> str:
@@ -81,7 +78,7 @@ def association(a: str, b: str) -> float | None:
         return None
     value = (float(one.exact @ other.exact) - UNRELATED) / _SPREAD
     value = 0.0 if value <= 0.0 else 1.0 if value >= 1.0 else value
-    return 1 - (1 - value) * (1 - DEFINED * one.mentioned.get(other.form, 0.0))
+    return 1 - (1 - value) * (1 - DEFINED * mentioned(one.form).get(other.form, 0.0))
 
 
 def associations(
@@ -99,7 +96,7 @@ def associations(
         return values
     has = np.flatnonzero(rows >= 0)
     values[has] = np.clip((rows_at(rows[has]).astype(np.float64) @ one.exact - UNRELATED) / _SPREAD, 0.0, 1.0)
-    numbers = ((number(form), strength) for form, strength in one.mentioned.items())
+    numbers = ((number(form), strength) for form, strength in mentioned(one.form).items())
     met = dict(sorted((at, strength) for at, strength in numbers if at is not None))
     if met:
         known = np.array(list(met), np.uint32)
@@ -151,7 +148,7 @@ def _nearest(given: tuple[str, ...], limit: int) -> tuple[tuple[str, float], ...
     values = np.clip((values - UNRELATED) / _SPREAD, 0.0, 1.0)
     rank = frequent_rank()
     for row, one in zip(values, known, strict=True):
-        for other, strength in one.defined.items():
+        for other, strength in associated(one.form).items():
             if (place := rank.get(other)) is not None:
                 row[place] = 1 - (1 - row[place]) * (1 - DEFINED * strength)
     mean = values.mean(axis=0)
@@ -185,7 +182,7 @@ class Among:
         values /= _SPREAD
         found[[row for row, _ in known]] = values.clip(0.0, 1.0, out=values)
         for row, one in known:
-            for other, strength in one.defined.items():
+            for other, strength in associated(one.form).items():
                 if (place := self._at.get(other)) is not None:
                     found[row, place] = 1 - (1 - found[row, place]) * (1 - DEFINED * strength)
         return found

@@ -54,10 +54,15 @@ class _Around(NamedTuple):
     """Senses above those of the word: each with the sense below it, the steps between them, and its strength."""
     joined: dict[str, float]
     """Closeness of the words that a relation joins to this very word."""
-    opposite: set[str]
-    contrary: set[str]
-    """The opposites of its synonyms."""
+    opposite: frozenset[str]
     inflected: frozenset[str]
+
+
+class _Opposites(NamedTuple):
+    """The opposites of one word, and these with those of its synonyms, in order."""
+
+    own: frozenset[str]
+    all: tuple[str, ...]
 
 
 def _between(weight: float, strength: int, other: int) -> float:
@@ -73,6 +78,7 @@ class SenseSimilarity:
         self.neighbours = lru_cache(maxsize=1 << 13)(self._all_neighbours)
         self._expansions: dict[str, dict[str, float]] = {}
         self._around = lru_cache(maxsize=1 << 13)(self._find_around)
+        self._opposites = lru_cache(maxsize=1 << 14)(self._find_opposites)
         self._information = lru_cache(maxsize=1 << 16)(self._find_information)
         self._above = lru_cache(maxsize=1 << 15)(self._find_above)
         self.closeness = lru_cache(maxsize=1 << 16)(self._find_closeness)
@@ -104,14 +110,13 @@ class SenseSimilarity:
         """Whether two words, in some of their forms, are opposites (hot, cold), or one is close to what is opposite to
         the other or to its synonyms (dawn, dusk; indirect antonyms of WordNet)."""
         return any(
-            b in self._around(a).opposite or self._is_contrary(a, b) or self._is_contrary(b, a)
+            b in self._opposites(a).own or self._is_contrary(a, b) or self._is_contrary(b, a)
             for a in self._forms(word_a)
             for b in self._forms(word_b)
         )
 
     def _is_contrary(self, lemma: str, other: str) -> bool:
-        around = self._around(lemma)
-        return any((self.closeness(one, other) or 0.0) >= CONTRARY for one in sorted(around.opposite | around.contrary))
+        return any((self.closeness(one, other, CONTRARY) or 0.0) >= CONTRARY for one in self._opposites(lemma).all)
 
     def _near(self, lemma_a: str, lemma_b: str) -> float | None:
         """The value of `_lemma_neighbours` for two different words, None if they are not neighbours.
@@ -143,21 +148,17 @@ class SenseSimilarity:
         senses = words.sense_strengths(lemma)
         own = dict(senses)
         inflected = frozenset(words.inflections(lemma))
-        around = _Around(own, defaultdict(list), defaultdict(list), {}, set(), set(), inflected)
+        opposite = self._opposites(lemma).own
+        around = _Around(own, defaultdict(list), defaultdict(list), {}, opposite, inflected)
         for sense_id, strength in senses:
             around.reached[sense_id].append((SYNONYM, strength))
             for symbol, other_id, here, there in words.pointers(sense_id):
-                joins = here and words.entry(sense_id).words[here - 1].lower() == lemma
-                other = words.entry(other_id) if joins else None
-                if symbol == "!":
-                    to = around.opposite if joins else around.contrary
-                    to.add(words.entry(other_id).words[there - 1].lower())
-                    continue
                 weight = BY_SYMBOL.get(symbol)
                 if weight is None:
                     continue
                 around.reached[other_id].append((weight, strength))
-                if other is not None:
+                if here and words.entry(sense_id).words[here - 1].lower() == lemma:
+                    other = words.entry(other_id)
                     word = other.words[there - 1].lower()
                     value = _between(LEXICAL, strength, other.strengths[there - 1])
                     around.joined[word] = max(value, around.joined.get(word, 0.0))
@@ -165,6 +166,18 @@ class SenseSimilarity:
                 if steps < MOST_STEPS:
                     around.above[ancestor].append((sense_id, steps, strength))
         return around
+
+    def _find_opposites(self, lemma: str) -> _Opposites:
+        words = self._lexicon
+        own: set[str] = set()
+        contrary: set[str] = set()
+        for sense_id, _ in words.sense_strengths(lemma):
+            if "!" in words.entry(sense_id).relations:
+                for symbol, other_id, here, there in words.pointers(sense_id):
+                    if symbol == "!":
+                        joins = here and words.entry(sense_id).words[here - 1].lower() == lemma
+                        (own if joins else contrary).add(words.entry(other_id).words[there - 1].lower())
+        return _Opposites(frozenset(own), tuple(sorted(own | contrary)))
 
     def _all_neighbours(self, word: str) -> dict[str, float]:
         """Every lexicon word related to `word` with its closeness, at least `FLOOR` (opposites: 0.35),
