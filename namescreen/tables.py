@@ -86,6 +86,12 @@ class Table:
         found, tab, value = self._line(at).partition(b"\t")
         return self._text(value) if tab and found == wanted else None
 
+    def offset(self, key: str) -> int | None:
+        """Where the line of `key` begins among the `lines`; None if there is none."""
+        wanted = key.encode(errors="surrogatepass")
+        at = self._seek(wanted)
+        return at - self._start if self._map[at : at + len(wanted) + 1] == wanted + b"\t" else None
+
     def preload(self) -> None:
         """Load the whole table into memory, for work with many look-ups. It takes some ten times the table's size, and
         a look-up then a thirtieth of the time."""

@@ -13,14 +13,18 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 from functools import lru_cache
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 from .embedding import thesaurus_cosine
 
 if TYPE_CHECKING:
-    from .wordnet import Lexicon
+    from collections.abc import Callable
+
+    from .wordnet import Entry, Lexicon
 
 __all__ = ["FLOOR", "SenseSimilarity"]
+
+Key = TypeVar("Key")
 
 SYNONYM = 0.9
 INFLECTED = 0.97  # glass, glasses: an inflected form that has become a separate word
@@ -38,6 +42,7 @@ BY_SYMBOL = {"&": 0.7, "$": 0.7, "*": 0.55, "<*": 0.55, ">": 0.55, "<>": 0.55, "
 LEXICAL = 0.8  # derived or pertaining, where the relation joins these two very words
 SENSE_TOTALS = {"n": 82_115, "v": 13_767}  # WordNet 3.0, wnstats(7WN)
 MOST_SENSES = 6
+STRONGEST = 9  # the strength of the leading sense of a word
 MOST_EXPANDED = 1 << 13  # words whose neighbours are kept in memory
 MOST_STEPS = 3  # between senses through a common ancestor, fewer than so many of them straight up or down
 
@@ -50,8 +55,6 @@ class _Around(NamedTuple):
     reached: dict[str, list[tuple[float, int]]]
     """Senses one relation away, and its own: the weights of the relations, each with the strength of the sense it
     starts from."""
-    above: dict[str, list[tuple[str, int, int]]]
-    """Senses above those of the word: each with the sense below it, the steps between them, and its strength."""
     joined: dict[str, float]
     """Closeness of the words that a relation joins to this very word."""
     opposite: frozenset[str]
@@ -67,7 +70,7 @@ class _Opposites(NamedTuple):
 
 def _between(weight: float, strength: int, other: int) -> float:
     """Closeness of two words through a relation of two senses, given how strong each sense is for its word."""
-    return round(weight * math.sqrt(strength * other) / 9, 4)
+    return round(weight * math.sqrt(strength * other) / STRONGEST, 4)
 
 
 class SenseSimilarity:
@@ -79,7 +82,9 @@ class SenseSimilarity:
         self._expansions: dict[str, dict[str, float]] = {}
         self._around = lru_cache(maxsize=1 << 13)(self._find_around)
         self._opposites = lru_cache(maxsize=1 << 14)(self._find_opposites)
+        self._ancestors = lru_cache(maxsize=1 << 13)(self._find_ancestors)
         self._information = lru_cache(maxsize=1 << 16)(self._find_information)
+        self._information_below = lru_cache(maxsize=1 << 13)(self._find_information_below)
         self._above = lru_cache(maxsize=1 << 15)(self._find_above)
         self.closeness = lru_cache(maxsize=1 << 16)(self._find_closeness)
         self.are_opposite = lru_cache(maxsize=1 << 14)(self._find_opposite)
@@ -135,9 +140,10 @@ class SenseSimilarity:
         for sense_id in a.reached.keys() & b.own.keys():
             there = b.own[sense_id]
             best = max(best, *(_between(weight, strength, there) for weight, strength in a.reached[sense_id]))
-        for ancestor in a.above.keys() & b.above.keys():
-            for one, up, strength in a.above[ancestor]:
-                for other, down, there in b.above[ancestor]:
+        above_a, above_b = self._ancestors(lemma_a), self._ancestors(lemma_b)
+        for ancestor in above_a.keys() & above_b.keys():
+            for one, up, strength in above_a[ancestor]:
+                for other, down, there in above_b[ancestor]:
                     if up + down <= MOST_STEPS and one != other:
                         weight = self._related(ancestor, one, other, up + down)
                         best = max(best, _between(weight, strength, there)) if weight >= FLOOR else best
@@ -149,7 +155,7 @@ class SenseSimilarity:
         own = dict(senses)
         inflected = frozenset(words.inflections(lemma))
         opposite = self._opposites(lemma).own
-        around = _Around(own, defaultdict(list), defaultdict(list), {}, opposite, inflected)
+        around = _Around(own, defaultdict(list), {}, opposite, inflected)
         for sense_id, strength in senses:
             around.reached[sense_id].append((SYNONYM, strength))
             for symbol, other_id, here, there in words.pointers(sense_id):
@@ -162,10 +168,16 @@ class SenseSimilarity:
                     word = other.words[there - 1].lower()
                     value = _between(LEXICAL, strength, other.strengths[there - 1])
                     around.joined[word] = max(value, around.joined.get(word, 0.0))
+        return around
+
+    def _find_ancestors(self, lemma: str) -> dict[str, list[tuple[str, int, int]]]:
+        """Senses a few steps above those of a word, each with the sense below it, the steps, and its strength."""
+        found: dict[str, list[tuple[str, int, int]]] = defaultdict(list)
+        for sense_id, strength in self._lexicon.sense_strengths(lemma):
             for ancestor, steps in self._above(sense_id).items():
                 if steps < MOST_STEPS:
-                    around.above[ancestor].append((sense_id, steps, strength))
-        return around
+                    found[ancestor].append((sense_id, steps, strength))
+        return found
 
     def _find_opposites(self, lemma: str) -> _Opposites:
         words = self._lexicon
@@ -210,8 +222,10 @@ class SenseSimilarity:
         around = self._around(lemma)
         found: dict[str, float] = defaultdict(float, around.joined)
 
-        def add(sense_id: str, weight: float, strength: int) -> None:
-            entry = words.entry(sense_id)
+        def add(read: Callable[[Key], Entry], sense: Key, weight: float, strength: int) -> None:
+            if _between(weight, strength, STRONGEST) < FLOOR:
+                return  # nor is any word of this sense a neighbour
+            entry = read(sense)
             for other, there in zip(entry.words, entry.strengths, strict=True):
                 score = _between(weight, strength, there)
                 if score > found[other.lower()]:
@@ -219,52 +233,52 @@ class SenseSimilarity:
 
         for sense_id, ways in around.reached.items():
             for weight, strength in ways:
-                add(sense_id, weight, strength)
+                add(words.entry, sense_id, weight, strength)
         for sense_id, strength in around.own.items():
-            for other_id, score in self._cousins(sense_id).items():
-                if score >= FLOOR:
-                    add(other_id, score, strength)
-        found.update(dict.fromkeys(around.inflected, INFLECTED))
+            if _between(HIERARCHY, strength, STRONGEST) >= FLOOR:
+                for number, score in self._cousins(sense_id).items():
+                    add(words.entry_at, number, score, strength)
+        found.update(dict.fromkeys(sorted(around.inflected), INFLECTED))
         found.update(dict.fromkeys(sorted(around.opposite), OPPOSITE))
         found[lemma] = 1.0
         return {word: score for word, score in found.items() if score >= FLOOR or word in around.opposite}
 
-    def _cousins(self, sense_id: str) -> dict[str, float]:
-        """The senses up to three steps away through a common ancestor, no more than two of them straight down."""
-        found: dict[str, float] = {}
-        information = self._information
-        own = information(sense_id)
-        for ancestor, up in self._above(sense_id).items():
-            shared = information(ancestor)
-            if up >= MOST_STEPS:
-                continue
+    def _cousins(self, sense_id: str) -> dict[int, float]:
+        """The senses up to three steps away through a common ancestor, no more than two of them straight down, by their
+        numbers in the hierarchy."""
+        found: dict[int, float] = {}
+        tree, pos = self._lexicon.hierarchy, sense_id[0]
+        below, informative = tree.below, self._information_below
+        number = tree.number(sense_id)
+        own = informative(pos, below[number])
+        for ancestor, up in tree.above(number, MOST_STEPS).items():
+            shared, narrow = informative(pos, below[ancestor]), below[ancestor] <= TOO_WIDE
             layer = [ancestor]
             for down in range(min(MOST_STEPS - up, MOST_STEPS - 1) + 1):
                 steps = up + down
                 if down:
-                    layer = [one for above in layer for one in self._lexicon.related_ids(above, "~", "~i")]
+                    layer = [one for above in layer for one in tree.narrower(above)]
                 for one in layer:
-                    score = self._related(ancestor, sense_id, one, steps)
+                    score = self._lin(shared, own, informative(pos, below[one]), steps, narrow)
                     if score > found.get(one, 0.0):
                         found[one] = score
                 if HIERARCHY * 2 * shared / ((own + shared) or 1.0) * STEP**steps < FLOOR and steps:
                     break
-        found.pop(sense_id, None)
+        found.pop(number, None)
         return found
 
     def _related(self, ancestor: str, one: str, other: str, steps: int) -> float:
         """The relatedness of two senses through a common ancestor, with this many steps between them."""
         information = self._information
-        score = self._lin(information(ancestor), information(one), information(other), steps)
-        if steps == 1 and self._lexicon.entry(ancestor).below <= TOO_WIDE:
-            return max(score, ONE_STEP)
-        return score
+        narrow = self._lexicon.entry(ancestor).below <= TOO_WIDE
+        return self._lin(information(ancestor), information(one), information(other), steps, narrow)
 
     @staticmethod
-    def _lin(shared: float, own: float, other: float, steps: int) -> float:
-        """Lin's measure, less a tenth for each step after the first."""
+    def _lin(shared: float, own: float, other: float, steps: int, narrow: bool = False) -> float:
+        """Lin's measure, less a tenth for each step after the first; `narrow`: one step up says something at least."""
         total = own + other
-        return HIERARCHY * 2 * shared / total * STEP ** max(steps - 1, 0) if total else 0.0
+        score = HIERARCHY * 2 * shared / total * STEP ** max(steps - 1, 0) if total else 0.0
+        return max(score, ONE_STEP) if narrow and steps == 1 else score
 
     def _far(self, lemma_a: str, lemma_b: str) -> float:
         """Closeness of two words that are not neighbours, by path or by the thesaurus they share: below `FLOOR`."""
@@ -292,9 +306,13 @@ class SenseSimilarity:
         )
 
     def _find_information(self, sense_id: str) -> float:
+        return self._information_below(sense_id[0], self._lexicon.entry(sense_id).below)
+
+    @staticmethod
+    def _find_information_below(pos: str, below: int) -> float:
         """Intrinsic information content in [0, 1]: 1 for a sense with nothing below it."""
-        total = SENSE_TOTALS.get(sense_id[0])
-        return 1 - math.log(self._lexicon.entry(sense_id).below + 1) / math.log(total) if total else 0.0
+        total = SENSE_TOTALS.get(pos)
+        return 1 - math.log(below + 1) / math.log(total) if total else 0.0
 
     def _find_above(self, sense_id: str) -> dict[str, int]:
         """The sense and all its ancestors, with the fewest steps to each."""

@@ -7,11 +7,15 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import cache, cached_property, lru_cache
+from typing import TYPE_CHECKING
 
 from ..tables import open_table
 from .morphology import DETACHED, base_forms
 from .sense_similarity import SenseSimilarity
+
+if TYPE_CHECKING:
+    from .hierarchy import Hierarchy
 
 __all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Relation", "Sense", "lexicon"]
 
@@ -82,6 +86,8 @@ class Lexicon:
         self._exceptions = open_table("wordnet-exceptions.tsv")
         self._row = lru_cache(maxsize=1 << 16)(self._read_row)
         self.entry = lru_cache(maxsize=1 << 16)(self._read_entry)
+        self.entry_at = lru_cache(maxsize=1 << 15)(self._read_entry_at)
+        """The entry of a sense by its number in the `hierarchy`."""
         self.pointers = lru_cache(maxsize=1 << 15)(self._read_pointers)
         self.sense_strengths = lru_cache(maxsize=1 << 14)(self._find_strengths)
         self.bases = lru_cache(maxsize=1 << 16)(self._find_bases)
@@ -91,6 +97,13 @@ class Lexicon:
         self.neighbours = self._similarity.neighbours
         self.closeness = self._similarity.closeness
         self.are_opposite = self._similarity.are_opposite
+
+    @cached_property
+    def hierarchy(self) -> Hierarchy:
+        """The senses by number, read when first wanted."""
+        from .hierarchy import Hierarchy
+
+        return Hierarchy(self._senses)
 
     def known(self, word: str) -> bool:
         """Whether `word`, or a base form of it, stands in the lexicon."""
@@ -183,9 +196,17 @@ class Lexicon:
         value = self._senses.get(sense_id)
         if value is None:
             raise KeyError(sense_id)
+        return self._parsed(value)
+
+    def _read_entry_at(self, number: int) -> Entry:
+        return self._parsed(self.hierarchy.row(number))
+
+    @staticmethod
+    def _parsed(value: str) -> Entry:
         domain, below, words, relations = value.split("|")
         shown = words.split(",")
-        return Entry(int(domain), int(below), tuple(w[:-1] for w in shown), tuple(int(w[-1]) for w in shown), relations)
+        strengths = tuple([int(word[-1]) for word in shown])
+        return Entry(int(domain), int(below), tuple([word[:-1] for word in shown]), strengths, relations)
 
     def _read_pointers(self, sense_id: str) -> tuple[tuple[str, str, int, int], ...]:
         """The relations of a sense: symbol, the other sense, and the numbers of the two words joined, 0 for none."""

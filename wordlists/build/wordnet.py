@@ -1,4 +1,5 @@
 r"""Build the tables of WordNet 3.0, read through NLTK, wordlists/wordnet-{words,senses,exceptions}.tsv; no glosses.
+And wordnet-hierarchy.npy, the broader senses of wordnet-senses.tsv as numbers (namescreen/lexicon/hierarchy.py).
 
     NLTK_DATA=FOLDER python wordlists/build/wordnet.py [--to FOLDER]
 
@@ -18,10 +19,12 @@ wordnet-exceptions.tsv  irregular form -> base forms, as POS:WORD
 from __future__ import annotations
 
 import argparse
+import io
 from collections import defaultdict
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 from nltk.corpus import wordnet as wn
 from sources import write_table
 
@@ -71,7 +74,7 @@ def leading(weights: dict[str, float]) -> dict[str, int]:
 
 
 def draw() -> dict[str, bytes]:
-    """The three tables by file name."""
+    """The tables by file name."""
     synsets = sorted(wn.all_synsets(), key=lambda s: (POS_ORDER.index(pos_of(s)), s.offset()))
     counts: dict[str, dict[str, int]] = defaultdict(dict)
     for synset in synsets:
@@ -85,9 +88,11 @@ def draw() -> dict[str, bytes]:
         + "".join(f"={other}" for other in sorted(inflected.get(word, ())))
         for word, order in ordered.items()
     }
+    senses = sense_rows(synsets, ordered)
     return {
         "wordnet-words.tsv": table_bytes("wordnet-words", words.items()),
-        "wordnet-senses.tsv": table_bytes("wordnet-senses", sense_rows(synsets, ordered).items()),
+        "wordnet-senses.tsv": table_bytes("wordnet-senses", senses.items()),
+        "wordnet-hierarchy.npy": hierarchy(senses),
         "wordnet-exceptions.tsv": table_bytes(
             "wordnet-exceptions",
             ((form, ",".join(sorted(bases))) for form, bases in exceptions.items()),
@@ -153,6 +158,19 @@ def sense_rows(synsets: list[Any], ordered: dict[str, dict[str, float]]) -> dict
             )
         )
     return rows
+
+
+def hierarchy(senses: dict[str, str]) -> bytes:
+    """The senses below each row, the number of its broader senses, and these, by the numbers of their rows."""
+    ids = sorted(senses)
+    number = {sense: place for place, sense in enumerate(ids)}
+    rows = [senses[sense].split("|") for sense in ids]
+    above = [[one for one in row[3].split() if one.startswith("@")] for row in rows]
+    broader = [[2 * number[one.lstrip("@i")] + (not one.startswith("@i")) for one in ones] for ones in above]
+    numbers = [*(int(row[1]) for row in rows), *map(len, broader), *(one for ones in broader for one in ones)]
+    file = io.BytesIO()
+    np.save(file, np.array(numbers, "<u4"))
+    return file.getvalue()
 
 
 def relations(synsets: list[Any]) -> dict[str, set[str]]:
