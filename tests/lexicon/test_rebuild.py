@@ -23,7 +23,7 @@ def draw(script: str, to: Path, **env: str) -> None:
 @pytest.mark.shared
 def test_wordnet_rebuilds_to_the_same_bytes(tmp_path: Path, shared_folder: Path) -> None:
     draw("wordnet.py", tmp_path, NLTK_DATA=str(shared_folder / "nltk_data"))
-    for name in ("wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv"):
+    for name in ("wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-hierarchy.npy", "wordnet-exceptions.tsv"):
         assert (tmp_path / name).read_bytes() == (wordlists_folder() / name).read_bytes()
 
 
