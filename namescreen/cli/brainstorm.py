@@ -178,6 +178,8 @@ def tell_left_out(found: Candidates, form: Format | None) -> None:
     marks = sum(one.kind == "mark" for one in found.left_out)
     read = Counter(one.language for one in found.left_out if one.kind == "reading")
     counts = [f"{marks} all but the same as a mark"] if marks else []
+    wares = sum(one.kind == "goods" for one in found.left_out)
+    counts += [f"{wares} for naming the goods or a ware like them"] if wares else []
     counts += [f"{count} for an unlucky reading in {language}" for language, count in sorted(read.items())]
     if found.beyond_limits:
         counts.append(f"{found.beyond_limits:,} proposals beyond the brief's limits")

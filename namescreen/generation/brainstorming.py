@@ -45,7 +45,8 @@ _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word alr
 
 @dataclass(frozen=True, slots=True)
 class LeftOut:
-    """A name that was good enough to be shown but was not, and why: for a "mark" or a "reading" in a `language`."""
+    """A name that was good enough to be shown but was not, and why: for a "mark", for the "goods", or for a "reading"
+    in a `language`."""
 
     candidate: Candidate
     because: str

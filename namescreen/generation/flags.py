@@ -7,9 +7,13 @@ from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..connotations import readings
+from ..goods import Distinctiveness, Relatedness, distinctiveness, relatedness
+from ..lexicon import lexicon
+from ..lexicon.wordnet import DOMAINS
 from ..pronunciation.predictability import spellings
 from ..text import fold
 from .candidate import Proposal
+from .vocabulary import word
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -23,13 +27,18 @@ and from which it gets a remark: one letter in ten, one in five. Sound, meaning 
 shortlist is screened."""
 
 
+_WARES = frozenset(f"noun.{name}" for name in ("artifact", "food", "substance", "plant"))
+_SAME_TRADE, _NEAR_TRADE = 0.4, 0.25
+"""Relatedness of what a word names to the goods from which it names another ware of the same trade, and from which it
+does if it also describes the goods (set by reading)."""
 _SURE = 0.9  # probability from which a hearer is assumed to write a word
+_TAKEN = frozenset(("found", "figure"))
 _AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # other words heard in them are intended
 
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """Why a name must not be shown: a `kind` ("mark" or "reading", the latter in a `language`), and the reason."""
+    """Why a name must not be shown: a `kind` ("mark", "goods", or "reading" in a `language`), and the reason."""
 
     kind: str
     because: str
@@ -41,11 +50,15 @@ class Flags:
 
     def __init__(self, brief: Brief, register: Register | None) -> None:
         self._languages = tuple(dict.fromkeys(("en", *brief.languages)))
+        self._goods = brief.goods
         self._marks = {_letters(mark.text): mark.text for mark in register.marks} if register is not None else {}
 
     def of(self, proposal: Proposal) -> tuple[str, ...] | Refusal:
         """Remarks on a name; or why it must not be shown: it reads badly in one of the brief's languages, or
-        is all but the same as an existing mark."""
+        is all but the same as an existing mark, or names the goods or another ware like them."""
+        ware = self._names_a_ware(proposal)
+        if ware:
+            return Refusal("goods", ware)
         near = self._beside_marks(proposal.letters)
         if isinstance(near, Refusal):
             return near
@@ -58,6 +71,24 @@ class Flags:
         if taken_for:
             remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
+
+    def _names_a_ware(self, proposal: Proposal) -> str:
+        """How a word taken as it is names the goods, or another ware of the same trade; nothing if it does not."""
+        sense = word(proposal.words[-1]).sense
+        if proposal.construction not in _TAKEN or not self._goods or not sense:
+            return ""
+        if DOMAINS[lexicon().entry(sense).domain] not in _WARES:
+            return ""
+        name = " ".join(proposal.words)
+        near = relatedness(name, self._goods)
+        related = near.score if isinstance(near, Relatedness) else 0.0
+        if related >= _SAME_TRADE:
+            return f"another ware of the same trade as {self._goods}"
+        judged = distinctiveness(name, self._goods)
+        told = judged.category if isinstance(judged, Distinctiveness) else ""
+        if told == "generic" or (told == "descriptive" and related >= _NEAR_TRADE):
+            return f"{told} for {self._goods}"
+        return ""
 
     def _beside_marks(self, letters: str) -> tuple[str, ...] | Refusal:
         """A remark on the mark whose letters are nearest; a refusal if the name is all but the same."""

@@ -40,7 +40,7 @@ PARTS = {
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how much of the brief its sources stand on our own short lists for: 0 = on none",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
-    "untraded": "whether its first meaning is no article of trade: 0 = an artefact or a food, or made of parts",
+    "untraded": "whether its first meaning is no article of trade: 0 = a food, or made of parts; 0.5 = an artefact",
     "picture": "how concrete its sources are: 1 = seen at a glance",
     "living": "whether a creature or plant is among its sources: 1 = yes",
     "pleasant": "how its sources feel: 0 = unpleasant, 0.5 = neutral, 1 = pleasant",
@@ -76,7 +76,7 @@ _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 """Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
 rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
-_TRADED = ("noun.artifact", "noun.food", "noun.substance")
+_TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
           "120": 0.9, "010": 0.9, "101": 0.9, "110": 0.75, "210": 0.85, "1010": 0.9, "2010": 0.95,
@@ -228,6 +228,9 @@ class Judge:
             return 1.0
         if any(are_rivals(word, name) for name in self._named):
             return _NEIGHBOUR  # a kettle for teapots: a ware of the same trade
+        parts = split_closed_compound(word, zipf)
+        if parts and all(part in self._own or part in self._goods for part in parts):
+            return 1.0  # it says no more than they do: a nightlight
         if any(len(term.word) > 3 and term.word in word for term in self._brief_terms.terms):
             return 0.8
         return max(
@@ -275,7 +278,7 @@ def _known(text: str) -> float:
 def _untraded(text: str) -> float:
     """Whether its leading sense is neither an artefact nor a food, by WordNet's domain of it."""
     sense = word(text.split()[-1]).sense
-    return float(not sense or DOMAINS[lexicon().entry(sense).domain] not in _TRADED)
+    return _TRADED.get(DOMAINS[lexicon().entry(sense).domain], 1.0) if sense else 1.0
 
 
 def _same_thing(one: str, other: str) -> float:
