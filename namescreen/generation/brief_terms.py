@@ -70,10 +70,7 @@ class BriefTerms:
         """The terms of `brief`, but for the words in `without`."""
         dropped = {fold(word) for word in without}
         concepts = {
-            word: concept
-            for concept in brief.concepts
-            for word in usable_words(concept.word)
-            if word not in dropped
+            word: concept for concept in brief.concepts for word in usable_words(concept.word) if word not in dropped
         }
         goods: dict[str, float] = {}
         for word, weight in goods_words(brief).items():

@@ -34,9 +34,7 @@ class BigramArrays:
         self._count = len(text_start) - 1
         self._constants = c_int64(levels), c_int64(least_shared)
 
-    def most_alike(
-        self, keys: NDArray[np.uint16], count: int, left_out: NDArray[np.bool_] | None
-    ) -> NDArray[np.int64]:
+    def most_alike(self, keys: NDArray[np.uint16], count: int, left_out: NDArray[np.bool_] | None) -> NDArray[np.int64]:
         """The places of at most `count` strings, ascending."""
         postings, start, text_start = self._held
         places = np.empty(min(count, self._count), np.int64)

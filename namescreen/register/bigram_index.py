@@ -25,8 +25,8 @@ BIGRAMS = 1 << 16
 _SPACE = 32
 LEVELS = 1000
 """Dice's coefficient is counted in steps of a thousandth."""
-LEAST_SHARED = 4
-"""A string is compared if it holds at least a quarter of the bigrams of the text."""
+LEAST_SHARED = 8
+"""A string is compared if it holds at least an eighth of the bigrams of the text."""
 MOST_COUNTED = 255
 
 

@@ -20,7 +20,7 @@ from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from .bigram_index import pack_bigrams
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
-from .packing import boundaries, pack_inverse, pack_lists, pack_skeletons, pack_strings
+from .packing import boundaries, pack_inverse, pack_lists, pack_strings
 from .phoneme_index import code_arrays
 from .processes import in_workers, processors, running, without_collection
 from .word_entries import WordEntry, combined_codes, read_meanings, read_words
@@ -291,7 +291,6 @@ def _name_arrays(keys: list[str]) -> tuple[NDArray[np.int64], Arrays]:
     del by
     joined = [joined[at] for at in order]
     pack_strings(arrays, "name", joined)
-    pack_skeletons(arrays, "name", joined, kept=False)
     pack_bigrams(arrays, "name")
     return np.array(order, np.int64), arrays
 
@@ -310,10 +309,9 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     arrays: Arrays = {}
     texts, words, said = vocabulary
     pack_strings(arrays, "word", texts)
-    pack_skeletons(arrays, "word", texts)
     pack_bigrams(arrays, "word")
     code_arrays(arrays, "word_code", [words[text].codes for text in texts])
-    pack_strings(arrays, "said", list(said), signed=False)
+    pack_strings(arrays, "said", list(said), lengths=False)
     every = [*texts, *said]
     kept = [*map(words.__getitem__, texts), *said.values()]
     facts = [word.facts for word in kept]
@@ -330,7 +328,7 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
         for key in dict.fromkeys((text, one.form_defined, *one.keys)):
             keys.setdefault(key, []).append(at)
     lemmas = sorted(keys)
-    pack_strings(arrays, "lemma", lemmas, signed=False)
+    pack_strings(arrays, "lemma", lemmas, lengths=False)
     pack_lists(arrays, "lemma_words", list(map(keys.__getitem__, lemmas)))
     lemma = dict(zip(lemmas, range(len(lemmas)), strict=True))
     arrays["word_form"] = np.array([lemma[one.form_defined] for one in facts], np.uint32)

@@ -23,10 +23,6 @@ if TYPE_CHECKING:
 
 __all__ = ["check_arrays"]
 
-_STRINGS: dict[str, type[np.generic]] = {
-    "_signature": np.uint64, "_length": np.uint16, "_first": np.uint64, "_shape_signature": np.uint64,
-    "_shape_length": np.uint16, "_shape_first": np.uint64,
-}  # fmt: skip
 _COLUMNS: dict[str, type[np.generic]] = {
     "status": np.uint8,
     "date": np.uint32,
@@ -48,7 +44,7 @@ def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
     checked.below("source", sources)
     checked.below("office", offices)
     checked.boundaries("row_blocks", np.uint64, len(checked.array("rows", np.uint8)), -(-marks // ROWS_A_BLOCK))
-    words, names = checked.strings("word", skeletons=True), checked.strings("name")
+    words, names = checked.strings("word"), checked.strings("name")
     every = words + checked.texts("said")
     checked.array("said_length", np.uint16, every - words)
     checked.array("word_known", np.uint8, every)
@@ -126,16 +122,11 @@ class _Checked:
         self.that(not inside[starts[starts < len(blob)]].any(), f"{name}_start")
         return lists
 
-    def strings(self, name: str, skeletons: bool = False) -> int:
+    def strings(self, name: str) -> int:
         count = self.texts(name)
-        for part, kind in _STRINGS.items():
-            self.array(name + part, kind, count)
+        self.array(f"{name}_length", np.uint16, count)
         self.ascend(f"{name}_length", 1 << 16)
-        self.array(f"{name}_merging", np.uint32)
-        self.ascend(f"{name}_merging", count)
         self.lists(f"{name}_bigrams", BIGRAMS, count)
-        if skeletons:
-            self.texts(f"{name}_shape", count)
         return count
 
     def codes(self, name: str, words: int) -> None:

@@ -35,7 +35,7 @@ FEW_WORDS = 20_000
 WORDS_ALIKE, SOUND_LEVEL = 1000, 0.6
 """In larger ones: the words that are compared with a word of the name because they share most bigrams with it, and the
 similarity in sound from which others are."""
-SHARING, ALIKE = 3000, 300
+SHARING, ALIKE = 3000, 450
 """The names that share most bigrams with the whole, and how many of them are taken because they look most alike. With
 them 0.95 of the 50 closest of 200,000 names are found, without 0.89."""
 FULLER_SIDE = 0.3

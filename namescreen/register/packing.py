@@ -8,8 +8,6 @@ from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
 
-from .signatures import PROTOTYPES, lengths, signatures
-
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
@@ -18,8 +16,7 @@ if TYPE_CHECKING:
 Number = TypeVar("Number", bound="np.generic")
 
 __all__ = [
-    *("RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_skeletons", "pack_strings"),
-    "stretches",
+    *("RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_strings", "stretches"),
 ]
 
 
@@ -37,45 +34,16 @@ def distinct(values: NDArray[Number]) -> NDArray[Number]:
     return ordered[keep]
 
 
-def pack_strings(arrays: Arrays, name: str, strings: list[str], *, signed: bool = True, kept: bool = True) -> None:
-    """A list of strings as one blob with boundaries, and with what the letter filter needs of each."""
+def pack_strings(arrays: Arrays, name: str, strings: list[str], *, lengths: bool = True) -> None:
+    """A list of strings as one blob with boundaries, and with the number of characters of each."""
     text = "".join(strings).encode("utf-8", "replace")
-    sizes = list(map(len, strings))
+    characters = sizes = list(map(len, strings))
     if sum(sizes) < len(text):
         sizes = [len(string.encode("utf-8", "replace")) for string in strings]
-    starts = np.zeros(len(sizes) + 1, np.int64)
-    np.cumsum(sizes, out=starts[1:])
-    blob = np.frombuffer(text, np.uint8)
-    if kept:
-        arrays[name] = blob
-        arrays[f"{name}_start"] = starts.astype(np.uint32)
-    if signed:
-        arrays[f"{name}_signature"] = signatures(blob, starts)
-        arrays[f"{name}_length"] = lengths(blob, starts).astype(np.uint16)
-        arrays[f"{name}_first"] = _first_letters(strings)
-
-
-def pack_skeletons(arrays: Arrays, name: str, strings: list[str], *, kept: bool = True) -> None:
-    """The confusable skeletons of these strings, and the strings with two letters that are easily read as one."""
-    from ..closeness.appearance import confusable_skeleton
-
-    # All at once, one a line: no skeleton holds a line break.
-    pack_strings(
-        arrays, f"{name}_shape", confusable_skeleton("\n".join(strings)).split("\n") if strings else [], kept=kept
-    )
-    merging = np.not_equal(arrays[f"{name}_shape_length"], arrays[f"{name}_length"])
-    arrays[f"{name}_merging"] = merging.nonzero()[0].astype(np.uint32)
-
-
-def _first_letters(strings: list[str]) -> NDArray[np.uint64]:
-    """`string_search.first_letters` of every string."""
-    from ..closeness.appearance import PREFIX_LETTERS
-
-    alike = np.array([ord(chr(at).translate(PROTOTYPES)) for at in range(128)], np.uint32)
-    cut = np.array([string[:PREFIX_LETTERS] for string in strings], f"U{PREFIX_LETTERS}")
-    first = cut.view(np.uint32).reshape(-1, PREFIX_LETTERS)
-    first = (np.where(first < 128, alike[np.minimum(first, 127)], first) & 0xFFFF).astype(np.uint64)
-    return np.asarray(sum(first[:, at] << np.uint64(16 * at) for at in range(PREFIX_LETTERS)), np.uint64)
+    arrays[name] = np.frombuffer(text, np.uint8)
+    arrays[f"{name}_start"] = boundaries(np.array(sizes, np.int64))
+    if lengths:
+        arrays[f"{name}_length"] = np.array(characters, np.int64).clip(0, 65535).astype(np.uint16)
 
 
 def pack_lists(arrays: Arrays, name: str, lists: Sequence[Sequence[int]]) -> None:

@@ -1,31 +1,26 @@
-"""Strings by the million, mapped: their texts, where one stands, and which look like a name."""
+"""Strings by the million, mapped: their texts, where one stands, and how alike they and a name look."""
 
 from __future__ import annotations
 
-import math
 from bisect import bisect_left
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
 import numpy as np
+from rapidfuzz.distance import OSA
 
+from ..closeness.appearance import SHAPE_ONLY, confusable_skeleton
+from ..closeness.letters import LETTER_MEASURES, letter_measures
 from ..native import choose
-from ..native.strings import compiled_find
-from .signatures import one_signature, popcount
-from .string_search import for_each_length, string_search, with_length
+from ..native.strings import LONGEST_PATTERN, compiled_find, compiled_measures
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     Arrays = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
-    Similarities = NDArray[np.float64]
 
 __all__ = ["OrderedTexts", "Strings", "Texts"]
-
-_PARTS = (
-    "start", "length", "signature", "first", "shape_length", "shape_signature", "shape_first", "merging",
-)  # fmt: skip
 
 
 class Texts:
@@ -73,33 +68,30 @@ class Strings(Texts):
         if len(self._lengths) != len(self):
             # One length would silently stand for all in numpy.
             raise ValueError(f"{name}_length holds {len(self._lengths)} lengths of {len(self)} strings")
-        self._signature = arrays[f"{name}_signature"].view(np.uint64)
-        parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
-        skeletons = Texts(arrays, f"{name}_shape") if f"{name}_shape" in arrays else None
-        search = string_search(parts, self, skeletons)
-        self.near, self.above = search.near, search.above
-        self.in_order, self.measures = search.in_order, search.measures
+        self._measures = choose(
+            lambda library: compiled_measures(library, arrays[name].view(np.uint8), self._start, SHAPE_ONLY),
+            lambda: self._measures_of,
+        )
 
     def find(self, text: str) -> int | None:
         """The place of `text`, or None."""
-        low, high = with_length(self._lengths, len(text), len(text))
-        while low < high:
-            middle = int(low + high) // 2
-            if self.text(middle) < text:
-                low = middle + 1
-            else:
-                high = middle
-        return int(low) if low < len(self) and self.text(int(low)) == text else None
+        # Limits of the array's own type: others would have all of it copied.
+        size = min(len(text), 65534)
+        low, high = np.searchsorted(self._lengths, np.array([size, size + 1], np.uint16)).tolist()
+        place = bisect_left(range(low, high), text, key=self.text) + low
+        return place if place < high and self.text(place) == text else None
 
-    def sharing(self, text: str, least: float) -> Places:
-        """Every place whose string has at least a share of `least` of its letters in common with `text`."""
-        # The surplus letters of the longer string are not in common.
-        low, high = with_length(
-            self._lengths, math.ceil(len(text) * least / (2 - least)), math.floor(len(text) * (2 - least) / least)
-        )
-        lengths = self._lengths[low:high]
-        if not len(lengths):
-            return np.zeros(0, np.int64)
-        most = ((1 - least) * (np.arange(int(lengths[-1]) + 1) + len(text)) + 1e-9).clip(0, 255).astype(np.uint8)
-        lacking = popcount(one_signature(text) ^ self._signature[low:high])
-        return np.asarray((lacking <= for_each_length(most, lengths, ordered=True)).nonzero()[0] + low, np.int64)
+    def measures(self, text: str, places: Places) -> NDArray[np.float64]:
+        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, their similarity
+        by edits alone, and 1 where both look the same but for shapes easily confused. Noughts for an empty string;
+        `text` is not empty, and what is said of the same string does not matter."""
+        measures = self._measures if len(text) <= LONGEST_PATTERN else self._measures_of
+        return measures(text, confusable_skeleton(text), places)
+
+    def _measures_of(self, text: str, skeleton: str, places: Places) -> NDArray[np.float64]:
+        values = np.zeros((len(places), len(LETTER_MEASURES) + 2))
+        for at, other in enumerate(self.texts(places)):
+            if other:
+                edits = OSA.normalized_similarity(text, other)
+                values[at] = (*letter_measures(text, other), edits, confusable_skeleton(other) == skeleton)
+        return values

@@ -19,7 +19,7 @@ import namescreen.native
 from namescreen.native import choose, is_compiled
 from namescreen.native.library import load
 from namescreen.register.bigram_index import bigrams, pack_bigrams
-from namescreen.register.packing import pack_skeletons, pack_strings
+from namescreen.register.packing import pack_strings
 from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.string_index import OrderedTexts, Strings
 
@@ -105,9 +105,8 @@ def arrays_of_a_register() -> dict[str, np.ndarray]:
     arrays: dict[str, np.ndarray] = {}
     ordered = sorted(WORDS, key=lambda word: (len(word), word))
     pack_strings(arrays, "word", ordered)
-    pack_skeletons(arrays, "word", ordered)
     pack_bigrams(arrays, "word")
-    pack_strings(arrays, "lemma", sorted(WORDS), signed=False)
+    pack_strings(arrays, "lemma", sorted(WORDS), lengths=False)
     code_arrays(arrays, "code", CODES)
     return arrays
 
@@ -133,10 +132,7 @@ def test_arrays_of_a_forged_register_end_in_an_error_or_an_answer(name: str, dat
         alike = bigrams(arrays, "word")
         for text in ("moss", "herbwik", "corn"):
             alike.most_alike(text, 3)
-            strings.near(text, 0.5)
-            strings.above(text, everything, 0.3)
-            strings.in_order(text, everything)
-            strings.sharing(text, 0.5)
+            strings.measures(text, everything)
             strings.find(text)
             lemmas.find(text)
         for reading in ("mos", "kOrn"):

@@ -10,13 +10,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.closeness import features
-from namescreen.closeness.appearance import confusable_skeleton
 from namescreen.pronunciation.alignment import phone_weights, syllables_in
 from namescreen.pronunciation.articulatory_features import percent_differences
 from namescreen.register.build import build
 from namescreen.register.index import Index
 from namescreen.register.phoneme_index import code_arrays
-from namescreen.register.string_search import first_letters
 
 codes = st.text(alphabet="".join(percent_differences()), min_size=1, max_size=8)
 marks = st.lists(st.text(alphabet="abcilmnorv 0158éłжひ", max_size=12), max_size=6)
@@ -43,18 +41,13 @@ def test_packed_codes_weigh_what_each_weighs(lists: list[tuple[str, ...]]) -> No
 
 
 @given(marks)
-def test_packed_words_look_as_each_looks(texts: list[str]) -> None:
+def test_words_and_names_are_in_order_of_their_length(texts: list[str]) -> None:
     arrays: dict[str, Any] = build(texts)
     words = strings(arrays, "word")
     assert words == sorted(set(words), key=lambda word: (len(word), word))
-    assert strings(arrays, "word_shape") == [confusable_skeleton(word) for word in words]
     assert arrays["word_length"].tolist() == [len(word) for word in words]
-    assert arrays["word_first"].tolist() == [int(first_letters(word)) for word in words]
-    merging = [at for at, word in enumerate(words) if len(confusable_skeleton(word)) < len(word)]
-    assert arrays["word_merging"].tolist() == merging
     names = strings(arrays, "name")
     assert names == sorted(names, key=lambda name: (len(name), name))
-    assert arrays["name_shape_first"].tolist() == [int(first_letters(confusable_skeleton(name))) for name in names]
     assert arrays["name_rows"][-1] == len(arrays["row_name"])
 
 

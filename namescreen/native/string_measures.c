@@ -1,17 +1,59 @@
-/* Similarity of two strings in appearance: the arithmetic of closeness/appearance.py. The order of every sum is the same,
-   so that the results are equal to the last bit. */
+/* How alike one string and those of a register look, by each of the measures of closeness/letters.py. The order of every
+   sum is the same, so that the results are equal to the last bit. */
 
-#include "strings.h"
+#include <stdlib.h>
+#include <string.h>
 
-enum { FEW = 256 };
+#include "kernel.h"
 
-static void fill_pattern(Pattern *pattern, const uint32_t *text, int64_t size, uint64_t signature, uint64_t first)
+enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, ASCII = 128, MEASURES = 9, FEW = 256 };
+
+/* A string of at most LONGEST_PATTERN characters, with the positions of each character as bits. */
+typedef struct {
+    int64_t size;
+    const uint32_t *text;
+    uint64_t ascii[ASCII];
+    int64_t others;
+    uint32_t other[LONGEST_PATTERN];
+    uint64_t other_at[LONGEST_PATTERN];
+} Pattern;
+
+/* The strings of a register: their bytes, and where each begins and the last ends. */
+typedef struct {
+    const uint8_t *blob;
+    const uint32_t *start;
+    int64_t count, size; /* `size` of the blob */
+} StringArrays;
+
+typedef struct {
+    StringArrays arrays;
+    double shape_only; /* appearance.SHAPE_ONLY */
+    Pattern plain, skeleton;
+    uint32_t *text, *other_skeleton; /* of the string that is compared */
+    int64_t room;                    /* for its characters */
+    int error;
+} Search;
+
+INLINE uint64_t positions_of(const Pattern *pattern, uint32_t letter)
+{
+    if (letter < ASCII)
+        return pattern->ascii[letter];
+    for (int64_t other = 0; other < pattern->others; other++)
+        if (pattern->other[other] == letter)
+            return pattern->other_at[other];
+    return 0;
+}
+
+INLINE uint64_t all_positions(const Pattern *pattern)
+{
+    return pattern->size == LONGEST_PATTERN ? ~0ULL : (1ULL << pattern->size) - 1;
+}
+
+static void fill_pattern(Pattern *pattern, const uint32_t *text, int64_t size)
 {
     memset(pattern, 0, sizeof *pattern);
     pattern->text = text;
     pattern->size = size;
-    pattern->signature = signature;
-    pattern->first = first;
     for (int64_t at = 0; at < size; at++) {
         uint32_t letter = text[at];
         if (letter < ASCII) {
@@ -54,24 +96,6 @@ INLINE int64_t distance_and_shared(const Pattern *pattern, const uint32_t *text,
     return distance;
 }
 
-/* appearance._in_order. */
-static double letter_similarity(const Query *query, const Pattern *pattern, const uint32_t *text, int64_t size)
-{
-    int64_t longer = size > pattern->size ? size : pattern->size, both = size + pattern->size;
-    double edits = 1.0, common = 1.0;
-    if (pattern->size && size) {
-        int64_t shared, distance = distance_and_shared(pattern, text, size, &shared);
-        edits = 1.0 - (double)distance / (double)longer;
-        common = 1.0 - (double)(both - 2 * shared) / (double)both;
-    } else if (both) {
-        edits = common = 0.0;
-    }
-    double raw = (1 - query->order) * edits + query->order * common;
-    for (int64_t at = 0; at < PREFIX && at < size && at < pattern->size && text[at] == pattern->text[at]; at++)
-        raw = raw + query->prefix_bonus * (1 - raw);
-    return raw;
-}
-
 /* appearance.confusable_skeleton: no stand-in begins or ends another pair, so one pass does what eight do there. */
 static int64_t fill_skeleton(const uint32_t *text, int64_t size, uint32_t *skeleton)
 {
@@ -92,16 +116,6 @@ static int64_t fill_skeleton(const uint32_t *text, int64_t size, uint32_t *skele
     return length;
 }
 
-/* The weighted share of a string in a longer one that contains it; 0 if it does not. */
-static double inside_share(const Query *query, const uint32_t *shorter, int64_t size, const uint32_t *longer,
-                           int64_t longer_size)
-{
-    for (int64_t at = 0; at + size <= longer_size; at++)
-        if (!memcmp(longer + at, shorter, (size_t)size * sizeof *shorter))
-            return at ? query->inside_elsewhere : query->inside_start;
-    return 0;
-}
-
 static void make_room(Search *search, int64_t characters)
 {
     if (characters <= search->room)
@@ -118,9 +132,9 @@ static void make_room(Search *search, int64_t characters)
 }
 
 /* Decode a string of the register from UTF-8 into `text`; returns the number of its characters, or -1 with an error. */
-int64_t string_decode(Search *search, int64_t place)
+static int64_t decode(Search *search, int64_t place)
 {
-    const StringArrays *arrays = search->arrays;
+    const StringArrays *arrays = &search->arrays;
     if (place < 0 || place >= arrays->count ||
         !within(arrays->start[place], arrays->start[place + 1], arrays->size, LONGEST_STRING)) {
         search->error = OUT_OF_BOUNDS;
@@ -142,32 +156,6 @@ int64_t string_decode(Search *search, int64_t place)
         *to++ = byte;
     }
     return to - search->text;
-}
-
-/* appearance.appearance_similarity of the query and a string of the register. */
-double string_similarity(Search *search, int64_t place)
-{
-    const Query *query = search->query;
-    int64_t size = string_decode(search, place);
-    if (size < 0)
-        return 0;
-    const uint32_t *text = search->text;
-    if (size == query->size && !memcmp(text, query->text, (size_t)size * sizeof *text))
-        return 1.0;
-    double raw = letter_similarity(query, &search->plain, text, size);
-    int64_t skeleton_size = fill_skeleton(text, size, search->other_skeleton);
-    double seen = query->shape_only * letter_similarity(query, &search->skeleton, search->other_skeleton, skeleton_size);
-    raw = raw > seen ? raw : seen;
-    int64_t shorter = size < query->size ? size : query->size, longer = size + query->size - shorter;
-    if (shorter >= SHORTEST_INSIDE && query->inside + query->inside_start * (double)shorter / (double)longer > raw) {
-        double share = query->size <= size ? inside_share(query, query->text, query->size, text, size)
-                                           : inside_share(query, text, size, query->text, query->size);
-        if (share > 0) {
-            double within = query->inside + share * (double)shorter / (double)longer;
-            raw = raw > within ? raw : within;
-        }
-    }
-    return raw < query->different ? raw : query->different;
 }
 
 /* Where the query has the pair of letters `first`, `second`. Its first letter counts as doubled where `doubled`. */
@@ -195,10 +183,9 @@ static int64_t different_pairs(const Pattern *pattern, const uint32_t *text, int
 
 /* letters.letter_measures of the query and a string of the register, neither empty and not the same, into `measures`,
    and after them the similarity by edits alone, and 1 where their skeletons are the same. */
-void string_measures(Search *search, int64_t place, double *measures)
+static void measures_of(Search *search, int64_t place, double *measures)
 {
-    const Query *query = search->query;
-    int64_t size = string_decode(search, place);
+    int64_t size = decode(search, place);
     if (size < 1)
         return;
     const uint32_t *text = search->text, *skeleton = search->other_skeleton;
@@ -207,7 +194,7 @@ void string_measures(Search *search, int64_t place, double *measures)
     int64_t longer = size > plain->size ? size : plain->size, both = size + plain->size;
     int64_t skeleton_longer = skeleton_size > search->skeleton.size ? skeleton_size : search->skeleton.size;
     int64_t shared, distance = distance_and_shared(&search->skeleton, skeleton, skeleton_size, &shared);
-    double shapes = query->shape_only * (1.0 - (double)distance / (double)skeleton_longer);
+    double shapes = search->shape_only * (1.0 - (double)distance / (double)skeleton_longer);
     distance = distance_and_shared(plain, text, size, &shared);
     double edits = 1.0 - (double)distance / (double)longer;
     uint64_t unmet = ~0ULL;
@@ -234,15 +221,39 @@ void string_measures(Search *search, int64_t place, double *measures)
                   !memcmp(skeleton, search->skeleton.text, (size_t)skeleton_size * sizeof *skeleton);
 }
 
-void string_search_begin(Search *search, const Query *query, const StringArrays *arrays)
+/* `measures_of` each string, MEASURES numbers for each; those of an empty one stay as they are. `text` is the query, of
+   `size` characters, and `skeleton` its confusable skeleton. Returns 0 or an error. */
+CLONES int64_t strings_measures(const uint8_t *blob, int64_t blob_size, const uint32_t *start, int64_t strings,
+                                const uint32_t *text, int64_t size, const uint32_t *skeleton, int64_t skeleton_size,
+                                double shape_only, const int64_t *places, int64_t count, double *measures)
 {
-    search->query = query;
-    search->arrays = arrays;
-    fill_pattern(&search->plain, query->text, query->size, query->signature, query->first);
-    fill_pattern(&search->skeleton, query->skeleton, query->skeleton_size, query->skeleton_signature,
-                 query->skeleton_first);
-    search->room = 0;
-    search->text = NULL;
-    search->error = 0;
-    make_room(search, FEW);
+    Search search = {.arrays = {blob, start, strings, blob_size}, .shape_only = shape_only};
+    fill_pattern(&search.plain, text, size);
+    fill_pattern(&search.skeleton, skeleton, skeleton_size);
+    make_room(&search, FEW);
+    for (int64_t at = 0; at < count && !search.error; at++)
+        measures_of(&search, places[at], measures + MEASURES * at);
+    free(search.text);
+    return search.error;
+}
+
+/* The place of a text among `count` others in order of their bytes; `count` where it is not among them; or an error. */
+int64_t strings_find(const uint8_t *blob, int64_t blob_size, const uint32_t *start, int64_t count, const uint8_t *text,
+                     int64_t size)
+{
+    int64_t low = 0, high = count;
+    while (low < high) {
+        int64_t middle = low + (high - low) / 2;
+        if (!within(start[middle], start[middle + 1], blob_size, blob_size))
+            return OUT_OF_BOUNDS;
+        int64_t length = start[middle + 1] - start[middle];
+        int order = memcmp(blob + start[middle], text, (size_t)(length < size ? length : size));
+        if (!order && length == size)
+            return middle;
+        if (order < 0 || (!order && length < size))
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return count;
 }
