@@ -25,9 +25,10 @@ MEASURES = 9
 def compiled_measures(
     library: ctypes.CDLL, blob: NDArray[np.uint8], start: NDArray[np.uint32], shape_only: float
 ) -> Callable[[str, str, NDArray[np.int64]], NDArray[np.float64]]:
-    """A function of a text that is not empty, its confusable skeleton and the places of other strings. It gives a row for
-    each of these: how alike both look by each of `closeness.letters`' measures, by edits alone, and 1 where both have one
-    skeleton; noughts for an empty string."""
+    """A function of a text that is not empty, its confusable skeleton and the places of other strings.
+
+    It gives a row for each of these: how alike both look by each measure of `closeness.letters`, by edits alone, and 1
+    where both have one skeleton; noughts for an empty string."""
     blob, start = np.ascontiguousarray(blob), np.ascontiguousarray(start)
     function = library.strings_measures
     function.restype = c_int64
