@@ -16,7 +16,7 @@ from .appearance import SHAPE_ONLY
 from .features import Word
 from .letters import LETTER_MEASURES
 from .model import shipped_model
-from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, Scores, Side, at_least, weights_of
+from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, SAME_SOUND, Scores, Side, at_least, weights_of
 from .sound import LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
 from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, STRONGER, recalled_meaning
@@ -108,6 +108,7 @@ class Parts(NamedTuple):
     meanings: Values
     elements: Values
     strongest: Values
+    kept: Values
 
 
 def parts_by_words(
@@ -131,9 +132,10 @@ def parts_by_words(
         strongest = np.maximum.reduceat(
             (table[3] * np.minimum(np.array(ours.weight)[:, None], counted)).max(axis=0), rows.start
         )
-        found.append(rows.best(np.array([*(part for pair in pairs for part in pair), strongest])))
+        kept = pairs[3][1] * (1 - _left_over(table[3], ours.weight, counted, rows.start))
+        found.append(rows.best(np.array([*(part for pair in pairs for part in pair), strongest, kept])))
     best = np.max(found, axis=0)
-    return Parts(best[0:2], best[2:4], best[4:6], best[6:8], best[8])
+    return Parts(best[0:2], best[2:4], best[4:6], best[6:8], best[8], best[9])
 
 
 def parts_translated(
@@ -150,6 +152,13 @@ def parts_translated(
     meant = np.array(_covered(table, ours.in_meaning, said, rows.start))
     counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, counts, rows.start))
     return rows.best(meant), rows.best(counted)
+
+
+def _left_over(table: Values, weights: Sequence[float], others: Values, start: Places) -> Values:
+    """The lesser of the weights of the strongest words without a counterpart in the other name, of every row."""
+    own = (np.array(weights)[:, None] * (1 - np.maximum.reduceat(table, start, axis=1))).max(axis=0)
+    other = np.maximum.reduceat(others * (1 - table.max(axis=0)), start)
+    return np.asarray(np.minimum(own, other), np.float64)
 
 
 def _covered(table: Values, shares: Sequence[float], others: Values, start: Places) -> tuple[Values, Values]:
@@ -183,7 +192,9 @@ def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], m
     heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings))
-    overall = model.overall(*found.elements, found.strongest, appearance, heard)
+    overall = model.overall(
+        found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept, appearance, heard
+    )
     overall = np.minimum(1.0, at_least(overall, tuple(found.elements), found.strongest))
     one = np.ones(1)
     return ManyScores(

@@ -29,7 +29,15 @@ PARTS = {
     "appearance": ("run together", "less covered", "better covered"),
     "sound of names": ("run together", "less covered", "better covered", "letters run together"),
     "meaning": ("less covered", "better covered"),
-    "overall": ("less covered", "better covered", "strongest element", "appearance", "sound"),
+    "overall": (
+        "less covered",
+        "strongest element",
+        "sound of words",
+        "same sound",
+        "nothing strong added",
+        "appearance",
+        "sound",
+    ),
 }
 """The parts of each weighted mean, in the order of its weights: look and sound of two words (`letters`, `sound`), the
 rest of two names (`name_similarity`)."""

@@ -9,7 +9,7 @@ part counts at its best over the pairs of segmentations, so that a further segme
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import product
 from operator import mul
@@ -42,6 +42,9 @@ TAKEN_OVER, DISTINCTIVE, ALMOST = 0.621, 0.45, 0.9
 added (TMEP 1207.01(b)(iii)), so that it is serious for the same goods (`policy.STEPS`); the strength of the shared
 element from which a mark is distinctive; and the covered share from which it begins to be taken over whole. Of the
 values tried, those that cost least in decided pairs (US, clear: 0.766 without, 0.760 with, visible)."""
+SAME_SOUND = 12
+"""The power of similarity in sound that tells names heard as the same from those that sound close: 0.95 gives 0.54, 0.8
+gives 0.07."""
 JUDGED_FROM = 0.3
 """The share of the meaning of a name that two names must have in common for meaning to be judged at all if one of them
 or both are coined: by a word that both have, whatever it means, or one that is recalled."""
@@ -65,7 +68,8 @@ class Scores(NamedTuple):
 
 class Parts(NamedTuple):
     """The parts from which the means are taken, each in [0, 1]; pairs are (less covered, better covered). `sound` is
-    that of the letters if one of the names cannot be read aloud (`heard` is then False).
+    that of the letters if one of the names cannot be read aloud (`heard` is then False). `kept` is how well the better
+    covered name is covered, less the weight of the strongest word that is left over in both.
     """
 
     look: float
@@ -75,8 +79,14 @@ class Parts(NamedTuple):
     meanings: tuple[float, float]
     elements: tuple[float, float]
     strongest: float
+    kept: float
     heard: bool
     meant: bool
+
+    @property
+    def same_sound(self) -> float:
+        """How nearly the names are heard as the same, in [0, 1]; small unless they are."""
+        return self.sound**SAME_SOUND
 
 
 def score(one: Features, other: Features) -> Scores:
@@ -99,7 +109,11 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
         heard = 1.0  # read the same from end to end, whatever the segmentation (4ever, forever)
     said = min(1.0, model.meaning(*found.meanings))
     overall = at_least(
-        model.overall(*found.elements, found.strongest, appearance, heard), found.elements, found.strongest
+        model.overall(
+            found.elements[0], found.strongest, found.sounds[0], found.same_sound, found.kept, appearance, heard
+        ),
+        found.elements,
+        found.strongest,
     )
     return Scores(appearance, heard if found.heard else None, said if found.meant else None, min(1.0, overall))
 
@@ -130,6 +144,7 @@ def parts(one: Features, other: Features) -> Parts:
         (best[4], best[5]),
         (best[6], best[7]),
         best[8],
+        best[9],
         heard is not None,
         said == 2 or best[5] >= JUDGED_FROM,
     )
@@ -140,17 +155,24 @@ def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:
     grid = [[word_similarity(word, match) for match in theirs] for word in ours]
     one, other = weights_of(ours), weights_of(theirs)
     together = [[pair.overall for pair in row] for row in grid]
+    covered = _covered(together, one.counts, other.counts)
     return (
         *_covered([[pair.look for pair in row] for row in grid], one.in_form, other.in_form),
         *_covered([[pair.sound for pair in row] for row in grid], one.in_form, other.in_form),
         *_covered([[pair.meaning for pair in row] for row in grid], one.in_meaning, other.in_meaning),
-        *_covered(together, one.counts, other.counts),
+        *covered,
         max(
             value * min(weight, other_weight)
             for row, weight in zip(together, one.weight, strict=True)
             for value, other_weight in zip(row, other.weight, strict=True)
         ),
+        covered[1] * (1 - min(_left_over(together, one.weight), _left_over(zip(*together, strict=True), other.weight))),
     )
+
+
+def _left_over(table: Iterable[Sequence[float]], weights: Sequence[float]) -> float:
+    """The weight of the strongest word without a counterpart, in [0, 1]."""
+    return max(weight * (1 - max(row)) for row, weight in zip(table, weights, strict=True))
 
 
 def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float, ...]:

@@ -64,16 +64,17 @@ def test_a_word_that_shares_less_than_what_stands_there_raises_nothing_that_rest
     for name in ("looks", "sounds", "meanings", "elements"):
         assert all(new <= old + 1e-12 for new, old in zip(getattr(after, name), getattr(before, name), strict=True))
     assert after.strongest <= before.strongest
+    assert after.kept <= before.kept + 1e-12
 
 
 @settings(max_examples=200, deadline=None)
-@given(st.lists(st.floats(0, 1), min_size=11, max_size=11), st.integers(0, 10), st.floats(0, 1))
+@given(st.lists(st.floats(0, 1), min_size=12, max_size=12), st.integers(0, 11), st.floats(0, 1))
 def test_more_of_any_part_is_never_less_close(values: list[float], place: int, raised: float) -> None:
     def scores(numbers: list[float]) -> list[float]:
-        look, sound, strongest, *rest = numbers
+        look, sound, strongest, kept, *rest = numbers
         looks, sounds, meanings, elements = ((min(pair), max(pair)) for pair in zip(rest[::2], rest[1::2], strict=True))
         found = score_of_parts(
-            Parts(look, sound, looks, sounds, meanings, elements, strongest, True, True), shipped_model()
+            Parts(look, sound, looks, sounds, meanings, elements, strongest, kept, True, True), shipped_model()
         )
         return [float(value or 0.0) for value in found]
 

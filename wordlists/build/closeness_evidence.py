@@ -38,7 +38,7 @@ def rows(path: Path) -> list[Row]:
 
 def _read(path: Path) -> list[Row]:
     with path.open(encoding="utf-8", newline="") as file:
-        return list(csv.DictReader(file))
+        return list(csv.DictReader(line for line in file if not line.startswith("#")))
 
 
 def _names(row: Row) -> set[str]:
@@ -46,9 +46,10 @@ def _names(row: Row) -> set[str]:
 
 
 def drawn_pairs() -> list[Row]:
-    """Further pairs, most of them drawn (`closeness_pairs`), rated for this project by two readers (runs of a language
-    model) from names and goods alone."""
-    return rows(wordlists_folder() / "curated" / "rated_pairs.csv")
+    """Further pairs, most of them drawn by rule (`closeness_pairs`) or invented in the style of disputes, rated for this
+    project by two readers (runs of a language model) from names and goods alone."""
+    folder = wordlists_folder() / "curated"
+    return [row for name in ("rated_pairs", "invented_pairs") for row in rows(folder / f"{name}.csv")]
 
 
 def rating(row: Row, aspect: str) -> float:

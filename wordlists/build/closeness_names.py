@@ -22,8 +22,8 @@ from namescreen.closeness.model import Mean
 SEED, FOLDS, INNER = 20261128, 10, 5
 STRENGTHS = (0.01, 0.05)
 """Strengths of L2 to choose from."""
-DRAWN = 0.3
-"""What a drawn pair counts beside one that was decided."""
+DRAWN = {"1": 0.3, "2": 0.5}
+"""What a drawn pair, and one invented in the style of disputes, count beside one that was decided."""
 LABELS = 1.0
 """What the logarithmic loss of decisions counts beside ten times the squared error of ratings. Of the values tried (0.3
 to 3, drawn pairs 0.03 to 1) those that serve ratings and decisions together."""
@@ -133,6 +133,7 @@ class Pairs:
 
     rows: list[evidence.Row]
     parts: dict[str, Numbers]
+    elements: Numbers
     meant: np.ndarray
 
     def only(self, chosen: np.ndarray) -> Pairs:
@@ -140,6 +141,7 @@ class Pairs:
         return Pairs(
             list(compress(self.rows, chosen)),
             {name: values[chosen] for name, values in self.parts.items()},
+            self.elements[chosen],
             self.meant[chosen],
         )
 
@@ -148,15 +150,13 @@ class Pairs:
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
         whole = np.c_[self.parts["overall"], found["appearance"], found["sound"]]
         if "overall" in means:
-            found["overall"] = name_similarity.at_least(
-                means["overall"](*whole.T), (whole[:, 0], whole[:, 1]), whole[:, 2]
-            )
+            found["overall"] = name_similarity.at_least(means["overall"](*whole.T), tuple(self.elements.T), whole[:, 1])
         return found | {"meaning": np.where(self.meant, found["meaning"], 0.0), "whole": whole}
 
 
 def pairs_of(rows: list[evidence.Row]) -> Pairs:
     """The parts of the closeness of the two marks of every row."""
-    found, meant = [], []
+    found, elements, meant = [], [], []
     for row in rows:
         goods = goods_words(row.get("goods_a") or row.get("goods"), row.get("goods_b"))
         one, other = features(row["mark_a"], goods), features(row["mark_b"], goods)
@@ -165,13 +165,14 @@ def pairs_of(rows: list[evidence.Row]) -> Pairs:
             (parts.look, *parts.looks),
             (parts.sound, *parts.sounds, parts.look),
             parts.meanings,
-            (*parts.elements, parts.strongest),
+            (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
         ]
         same = one.letters == other.letters
         found.append([[1.0] * len(value) if same else value for value in values])
+        elements.append((1.0, 1.0) if same else parts.elements)
         meant.append(parts.meant or same)
     tables = [np.array(values) for values in zip(*found, strict=True)]
-    return Pairs(rows, dict(zip(MEANS, tables, strict=True)), np.array(meant))
+    return Pairs(rows, dict(zip(MEANS, tables, strict=True)), np.array(elements), np.array(meant))
 
 
 def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean]) -> Evidence:
@@ -190,7 +191,7 @@ def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean])
     return Evidence(
         tables[0],
         np.array([rating(row, aspect) for row in rated.rows]),
-        np.array([DRAWN if row.get("drawn") else 1.0 for row in rated.rows]),
+        np.array([DRAWN.get(row.get("drawn", ""), 1.0) for row in rated.rows]),
         tables[1],
         np.array([row["label"] == "similar" for row in decided.rows], bool),
         np.array([1.0 if row["strength"] == "clear" else evidence.BORDERLINE for row in decided.rows]),
@@ -226,12 +227,12 @@ def held_out(sets: Sequence[Pairs], seed: int) -> list[dict[str, Numbers]]:
 def name_figures(sets: Sequence[Pairs], found: Sequence[dict[str, Numbers]]) -> dict[str, float]:
     """The figures of values that were predicted of rows held out."""
     (rated, decided, graded), (of_rated, of_decided, of_graded) = sets, found
-    of_cases = np.array([not row.get("drawn") for row in rated.rows])
+    drawn = np.array([row.get("drawn", "") for row in rated.rows])
     figures = {
         f"{kind} pairs, {aspect}, rank correlation": spearman(
             of_rated[aspect][chosen], np.array([rating(row, aspect) for row in rated.rows])[chosen]
         )
-        for kind, chosen in (("rated", of_cases), ("drawn", ~of_cases))
+        for kind, chosen in (("rated", drawn == ""), ("drawn", drawn == "1"), ("invented", drawn == "2"))
         for aspect in ASPECT.values()
     }
     for aspect, column in evidence.ASPECTS.items():
