@@ -102,12 +102,14 @@ def main() -> None:
         "closeness_model.tsv",
         contents,
         source="fitted on word mark decisions of the TTAB, the Federal Circuit and other US courts (some through TMEP "
-        "1207.01(b)), the UK IPO, the EU General Court, and Danish, Norwegian, Singapore, Japanese and Australian "
-        "offices and courts; on ratings of some of these pairs by two blind readers (runs of a language model), "
-        "and of further ones, most of them drawn by rule (curated/rated_pairs.csv), others invented in the style of "
-        "disputes (curated/invented_pairs.csv), by two readers (the same kind) from names and goods alone; on the FDA Name Differentiation list (2026) among the names of Drugs@FDA (2022), "
-        "public domain; on ratings of written words (Hout and others 2023, CC BY) and of spoken ones (Vitz and Winkler "
-        "1973), and on the English Consistent Confusion Corpus 1.2 (Marxer and others 2016, CC BY 4.0)",
+        "1207.01(b)), the UK IPO, the EU General Court, and Danish, Norwegian, Singapore, Japanese and "
+        "Australian offices and courts; on ratings of some of these pairs by two blind readers (runs of a "
+        "language model), and of further ones, most of them drawn by rule (curated/rated_pairs.csv), others "
+        "invented in the style of disputes (curated/invented_pairs.csv), by two readers (the same kind) from "
+        "names and goods alone; on the FDA Name Differentiation list (2026) among the names of Drugs@FDA "
+        "(2022), public domain; on ratings of written words (Hout and others 2023, CC BY) and of spoken ones "
+        "(Vitz and Winkler 1973), and on the English Consistent Confusion Corpus 1.2 (Marxer and others 2016, "
+        "CC BY 4.0)",
         version=f"{len(rated.rows)} rated, {len(decided.rows)} decided and {len(graded.rows)} graded pairs; figures on "
         'rows held out stand in the table under "held out"',
         licence="the project's own (facts only)",
