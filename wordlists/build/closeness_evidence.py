@@ -46,7 +46,7 @@ def _names(row: Row) -> set[str]:
 
 
 def drawn_pairs() -> list[Row]:
-    """Further pairs, most of them drawn by rule (`closeness_pairs`) or invented in the style of disputes, rated for this
+    """Further pairs, most of them drawn by rule (`closeness_pairs`) or invented in the style of disputes, rated for the
     project by two readers (runs of a language model) from names and goods alone."""
     folder = wordlists_folder() / "curated"
     return [row for name in ("rated_pairs", "invented_pairs") for row in rows(folder / f"{name}.csv")]
