@@ -8,10 +8,12 @@ import os
 import signal
 import sys
 import threading
-from collections.abc import Callable, Generator, Iterator, Sequence
-from concurrent.futures import ProcessPoolExecutor
+from collections import deque
+from collections.abc import Callable, Generator, Iterable, Iterator
+from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
+from itertools import islice
 from multiprocessing.connection import Connection, wait
 from multiprocessing.context import BaseContext
 from typing import Any, TypeVar
@@ -27,6 +29,10 @@ ENDED = (
     "a worker process was ended before its work was done, as systems do that run out of memory. Try again with less "
     "running beside it, or with fewer marks or names at a time"
 )
+
+
+TASKS_AHEAD = 4
+"""Tasks for each processor that wait or run while a result is taken."""
 
 
 def processors() -> int:
@@ -45,24 +51,36 @@ def process_context() -> BaseContext:
 
 def in_workers(
     work: Callable[[Item], Result],
-    items: Sequence[Item],
+    items: Iterable[Item],
     *,
     at_once: int = 1,
     context: BaseContext | None = None,
     start: Callable[..., None] | None = None,
     given: tuple[object, ...] = (),
 ) -> Generator[Result, None, None]:
-    """Apply `work` to every item, `at_once` at a time on each processor; gives the results in the order of the items.
+    """Apply `work` to every item, `at_once` at a time on each processor; gives the results in the order of the items,
+    which are taken as they are needed.
 
     Every worker calls `start` on what is `given` first. Raises `NamescreenError` if a worker is ended from outside.
     """
     executor = ProcessPoolExecutor(processors(), context or process_context(), _begin, (start, given))
+    tasks: deque[Future[list[Result]]] = deque()
+    rest = iter(items)
     try:
-        yield from executor.map(work, items, chunksize=at_once)
+        while part := list(islice(rest, at_once)):
+            tasks.append(executor.submit(_each, work, part))
+            if len(tasks) > TASKS_AHEAD * processors():
+                yield from tasks.popleft().result()
+        while tasks:
+            yield from tasks.popleft().result()
     except BrokenProcessPool:
         raise NamescreenError(ENDED) from None
     finally:
         executor.shutdown(cancel_futures=True)
+
+
+def _each(work: Callable[[Item], Result], items: list[Item]) -> list[Result]:
+    return list(map(work, items))
 
 
 def _begin(start: Callable[..., None] | None = None, given: tuple[object, ...] = ()) -> None:

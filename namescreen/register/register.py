@@ -146,10 +146,14 @@ class Register:
         found.
         """
         wanted = [Wanted(name, top) for name in names]
-        yield from zip((one.name for one in wanted), self.find(wanted, progress), strict=True)
+        for done, (one, hits) in enumerate(zip(wanted, self.find(wanted, len(wanted)), strict=True), 1):
+            if progress:
+                progress(done, len(wanted))
+            yield one.name, hits
 
-    def find(self, names: Iterable[Wanted], progress: Progress | None = None) -> Iterator[list[Hit]]:
-        """As `search`, where every name says for itself what is wanted."""
+    def find(self, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
+        """As `search`, where every name says for itself what is wanted. They are taken as they are needed; how many are
+        `expected`, about, decides whether further processes are worth starting."""
         from .search import search
 
-        yield from search(Scope(self.columns, self.index(), self.filter, self.kept, self.path), names, progress)
+        yield from search(Scope(self.columns, self.index(), self.filter, self.kept, self.path), names, expected)

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections import deque
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from ..marks.columns import Selection
-from ..marks.reader import Progress
 from ..tables import open_table
 from .hit import Hit, Wanted
 from .processes import in_workers, process_context, processors
@@ -33,25 +33,29 @@ TABLES = (
 NAMES_A_TASK = 4
 
 
-def search(scope: Scope, names: Iterable[Wanted], progress: Progress | None = None) -> Iterator[list[Hit]]:
-    """For each name, the closest names of the register: see `Register.search`."""
-    wanted = list(names)
-    for done, (one, found) in enumerate(zip(wanted, _found(scope, wanted), strict=True), 1):
-        hits = [
+def search(scope: Scope, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
+    """For each name, the closest names of the register: see `Register.find`."""
+    asked: deque[Wanted] = deque()
+
+    def noted() -> Iterator[Wanted]:
+        for one in names:
+            asked.append(one)
+            yield one
+
+    for found in _found(scope, noted(), expected):
+        one = asked.popleft()
+        yield [
             Hit(Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores)
             for place, overall, scores in found
         ]
-        if progress:
-            progress(done, len(wanted))
-        yield hits
 
 
-def _found(scope: Scope, names: Sequence[Wanted]) -> Iterator[list[Found]]:
+def _found(scope: Scope, names: Iterable[Wanted], expected: int) -> Iterator[list[Found]]:
     finder = _Finder(scope)
-    if len(names) < 2 * NAMES_A_TASK or len(names) * scope.count < WORTH_A_POOL or processors() == 1:
+    if expected < 2 * NAMES_A_TASK or expected * scope.count < WORTH_A_POOL or processors() == 1:
         yield from map(finder.find, names)
         return
-    if len(names) >= WORTH_PRELOADING:
+    if expected >= WORTH_PRELOADING:
         for table in TABLES:
             open_table(table).preload()
     context = process_context()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -106,17 +107,20 @@ def _searched(
     from ..register import Wanted
 
     wide = max(top * OVER_FETCH, LEAST_JUDGED)
-    said = [checks.other_forms(name) for name in names]
-    searched = register.find(
-        one
-        for name, more in zip(names, said, strict=True)
-        for one in (
-            Wanted(name, wide, goods=checks.goods),
-            *(Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in more),
-        )
-    )
-    for done, (name, more) in enumerate(zip(names, said, strict=True), 1):
-        close = checks.close_marks(name, [hit for _ in (name, *more) for hit in next(searched)])
+    others: deque[tuple[str, ...]] = deque()
+
+    def wanted() -> Iterator[Wanted]:
+        for name in names:
+            said = checks.other_forms(name)
+            others.append(said)
+            yield Wanted(name, wide, goods=checks.goods)
+            yield from (Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in said)
+
+    searched = register.find(wanted(), len(names))
+    for done, name in enumerate(names, 1):
+        hits = next(searched)
+        more = [hit for _ in others.popleft() for hit in next(searched)]
+        close = checks.close_marks(name, [*hits, *more])
         gravest = max(close, key=lambda mark: mark.concern, default=None)
         kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
         yield name, tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level)))

@@ -43,6 +43,14 @@ def test_results_come_in_order() -> None:
         assert result() == 42
 
 
+def test_items_are_taken_as_they_are_needed() -> None:
+    numbers = iter(range(1_000))
+    results = in_workers(double, numbers)
+    assert next(results) == 0
+    assert next(numbers) <= 2 * processes.TASKS_AHEAD + 1
+    results.close()
+
+
 def test_what_the_work_raises_is_raised_here() -> None:
     with pytest.raises(ValueError, match="not 1"):
         list(in_workers(refuse, [1, 2]))
