@@ -57,6 +57,10 @@ TRANSLATED = 0.9
 """What the closeness of a mark to the translation of a name counts beside closeness to the name itself: not every
 buyer translates. Ours, not fitted."""
 
+CROWDED = 0.95
+"""What the closeness of a mark counts where it shares with the name only a word that many owners use. Ours, not fitted:
+it decides between marks that are else alike."""
+
 # Chosen, not fitted: so that a mark much like the name for the same goods is serious and the same mark for distant
 # goods, or a dead one, is minor; and so low that few marks a tribunal would hold too near are passed over. How decided
 # cases fall: tests/bench/bench_levels.py.
@@ -80,7 +84,8 @@ class Conflict:
     list typed by hand is a list of competitors. `ended` says that the list calls the mark dead, and `renewable` that it
     is dead because its term ran out, and can still be renewed. `bites` says whether
     the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
-    of the mark to a translation of the name, 0 if there is none.
+    of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
+    with the name.
     """
 
     appearance: float
@@ -91,6 +96,7 @@ class Conflict:
     bites: bool | None = None
     translated: float = 0.0
     renewable: bool = False
+    crowded: bool = False
 
     @property
     def identical(self) -> bool:
@@ -131,6 +137,8 @@ class Conflict:
             return 1.0
         share = 1.0 if self.goods is None else self.goods
         value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
+        if self.crowded and not self.near_identical:
+            value *= CROWDED
         if self.identical:
             value = max(value, IDENTICAL)
         if self.ended and not self.renewable:

@@ -151,6 +151,19 @@ class Register:
                 progress(done, len(wanted))
             yield one.name, hits
 
+    def marks_with(self, word: str, most: int) -> list[Mark]:
+        """At most `most` of the marks with a word that is `word`, or begins or ends with it, in the order of the
+        register; `word` is folded."""
+        import numpy as np
+
+        index = self.index()
+        with damage_reported(self.path):
+            names = index.names.with_part(word)
+            places = np.sort(index.name_marks.gather(np.array(names, np.int64))[0].astype(np.int64))
+            if self.kept is not None:
+                places = places[self.kept[places]]
+            return [self.columns[int(place)] for place in places[:most]]
+
     def find(self, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
         """As `search`, where every name says for itself what is wanted. They are taken as they are needed; how many are
         `expected`, about, decides whether further processes are worth starting."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_left
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
 
 __all__ = ["OrderedTexts", "Strings", "Texts"]
 
+_SPACE = ord(" ")
 
 class Texts:
     """Strings over a mapped blob and its boundaries."""
@@ -42,6 +44,19 @@ class Texts:
         blob = self._blob
         ends = self._start[places + 1].tolist()
         return [str(blob[start:end], "utf-8") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
+
+
+    def with_part(self, part: str) -> list[int]:
+        """The places of the strings with a word that is `part`, or begins or ends with it."""
+        blob, wanted, found = self._blob, part.encode(), dict[int, None]()
+        for match in re.finditer(b"(?=%b)" % re.escape(wanted), blob):
+            at, after = match.start(), match.start() + len(wanted)
+            place = int(np.searchsorted(self._start, at, "right")) - 1
+            start, end = int(self._start[place]), int(self._start[place + 1])
+            begins, ends = at == start or blob[at - 1] == _SPACE, after == end or blob[min(after, end - 1)] == _SPACE
+            if after <= end and (begins or ends):
+                found[place] = None
+        return list(found)
 
 
 class OrderedTexts(Texts):

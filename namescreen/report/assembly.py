@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 
 from ..outcome import NotChecked
 from ..plain_text import plural, some
-from ..text import parse, split_closed_compound
+from ..screening.crowd import divided
+from ..text import parse
 from .fingerprints import fingerprints
 from .model import (
     CHECKS,
@@ -28,6 +29,7 @@ from .model import (
     ProtectedSign,
     Reading,
     Report,
+    SharedWord,
     Weights,
 )
 
@@ -93,7 +95,7 @@ def weights_of(naming: brief.Brief) -> Weights:
 
 def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> NameEntry:
     """A screening in the report's own words: see `assemble` for `made` and `mild`."""
-    words = _words(found.name)
+    words = divided(found.name)
     construction, meaning = _made_of(found.name, words)
     coined = not isinstance(found.distinctiveness, NotChecked) and found.distinctiveness.category == "fanciful"
     return NameEntry(
@@ -111,6 +113,7 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
         meaning="" if coined else meaning,
         coverage=tuple(one.language for one in found.coverage),
         not_checked=found.not_checked,
+        shared_words=tuple(SharedWord(one.word, one.owners, one.marks, one.at_least) for one in found.shared_words),
     )
 
 
@@ -176,13 +179,6 @@ def _costs(entered: brief.Costs) -> Costs:
 def _decimal(amount: Decimal) -> str:
     """An amount in plain figures, without needless zeros."""
     return f"{amount.normalize():f}"
-
-
-def _words(name: str) -> tuple[str, ...]:
-    """The words of a name, closed compounds of known words divided."""
-    from ..lexicon import zipf
-
-    return tuple(part for word in parse(name).words for part in split_closed_compound(word, zipf))
 
 
 def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:

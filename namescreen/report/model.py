@@ -27,6 +27,7 @@ __all__ = [
     "OfficeRows",
     "Reading",
     "Report",
+    "SharedWord",
     "Weights",
 ]
 
@@ -159,6 +160,17 @@ class Addresses:
 
 
 @dataclass(frozen=True, slots=True)
+class SharedWord:
+    """A word of a name that several `owners` use for related goods, in `marks` marks; `at_least` where there are more
+    marks with it than were looked at."""
+
+    word: str
+    owners: int
+    marks: int
+    at_least: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class NameEntry:
     """One name of the shortlist and everything found about it; `marks` closest first."""
 
@@ -172,6 +184,7 @@ class NameEntry:
     meaning: str = ""
     coverage: tuple[str, ...] = ()
     not_checked: tuple[NotChecked, ...] = ()
+    shared_words: tuple[SharedWord, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

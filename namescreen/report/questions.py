@@ -9,6 +9,7 @@ from ..connotations.languages import language_name
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some
 from ..policy import Level
+from ..screening.crowd import says_little
 from ..text import parse
 from .coverage import unsearched_markets
 from .findings import NEAR_DESCRIPTIVE, conflict_of, mark_level, matters, words_read
@@ -27,8 +28,7 @@ _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apar
 _ALIKE_TOO = 0.6  # appearance or sound from which a mark is not only close in what it says
 _MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
-_EVERYWHERE = {"function word", "company form", "generic head", "domain ending"}
-_CROWD = 3  # owners who share a word before the field is called crowded; marks of one owner called a family
+_FAMILY = 3  # close marks of one owner that are called a family (common practice, no source)
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
@@ -155,7 +155,7 @@ def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
     asked = objection(name, held_in(found.mark, report))
     shared = [word for word in parse(found.mark.text).words if word in parse(name).words]
-    telling = [word for word in shared if len(word) > 2 and not _says_little(word, report.goods)]
+    telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
     if telling:
         return f"shares {some(telling)} with {name} and is close in {told or f'all ({number(found.overall)})'}: {asked}"
     if set(strongest) == {"meaning"} and max(found.appearance, found.sound) < _ALIKE_TOO:
@@ -189,36 +189,24 @@ def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
     """
     if isinstance(entry.marks, NotChecked) or len(entry.words) < 2:
         return []
-    told = {word for word in entry.words if not _says_little(word, report.goods)}
-    owners: dict[str, set[str]] = defaultdict(set)
+    told = {word for word in entry.words if not says_little(word, report.goods)}
     held: dict[tuple[str, str], int] = defaultdict(int)
     for found in entry.marks:
         alive = [mark for mark in (found.mark, *found.others) if not mark.is_dead and mark.owner]
         for word in set(parse(found.mark.text).words) & told:
             for owner in {shorten(mark.owner, 60) for mark in alive}:
-                owners[word].add(owner)
                 held[word, owner] += 1  # once: the same words registered again make no family
     crowded = [
-        f"{plural(len(owners[word]), 'owner')} of close marks share the word {word}: is the field so "
-        "crowded that it is weak, and the rest of the name decides?"
-        for word in sorted(owners)
-        if len(owners[word]) >= _CROWD
+        f"{'at least ' if one.at_least else ''}{plural(one.owners, 'owner')} in the lists have marks with {one.word} "
+        "for related goods: is the word weak there, so that the rest of the name decides?"
+        for one in entry.shared_words
     ]
     families = [
         f"{owner} holds {plural(count, 'close mark')} with the word {word}: could it claim a family of marks?"
         for (word, owner), count in sorted(held.items())
-        if count >= _CROWD
+        if count >= _FAMILY
     ]
     return crowded + families
-
-
-def _says_little(word: str, goods: str) -> bool:
-    """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
-    from ..goods import goods_words
-    from ..lexicon import kinds
-
-    named = {one.word for one in goods_words(goods)}
-    return word in named or word.removesuffix("s") in named or bool(kinds(word) & _EVERYWHERE)
 
 
 def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:

@@ -16,6 +16,7 @@ from ..marks.territory import bites_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
 from ..territories import languages_of
+from .crowd import SharedWord, shared_words, shares_only
 from .results import CloseMark, Screening, is_knockout
 from .translated import other_forms, translated_in
 
@@ -86,8 +87,8 @@ def screen(
     wanted = list(names)
     addressed = tuple(endings), tuple(handle_lengths)
     checks = _Checks(goods, tuple(classes), languages, tuple(markets), *addressed, product, today)
-    for name, marks in _searched(wanted, register, checks, top, progress):
-        yield checks.screening(name, marks)
+    for name, marks, shared in _searched(wanted, register, checks, top, progress):
+        yield dataclasses.replace(checks.screening(name, marks), shared_words=shared)
 
 
 def _searched(
@@ -96,11 +97,11 @@ def _searched(
     checks: _Checks,
     top: int,
     progress: Callable[[int, int | None], None] | None,
-) -> Iterator[tuple[str, tuple[CloseMark, ...] | NotChecked]]:
+) -> Iterator[tuple[str, tuple[CloseMark, ...] | NotChecked, tuple[SharedWord, ...]]]:
     if register is None:
         nothing = NotChecked("close_marks", "no list of existing marks was given")
         for done, name in enumerate(names, 1):
-            yield name, nothing
+            yield name, nothing, ()
             if progress:
                 progress(done, len(names))
         return
@@ -120,10 +121,11 @@ def _searched(
     for done, name in enumerate(names, 1):
         hits = next(searched)
         more = [hit for _ in others.popleft() for hit in next(searched)]
-        close = checks.close_marks(name, [*hits, *more])
+        shared = checks.shared_words(name, register)
+        close = checks.close_marks(name, [*hits, *more], shared)
         gravest = max(close, key=lambda mark: mark.concern, default=None)
         kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
-        yield name, tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level)))
+        yield name, tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
         if progress:
             progress(done, len(names))
 
@@ -163,8 +165,30 @@ class _Checks:
         found = _made("close_marks", lambda: other_forms(name, self._buyers()))
         return () if isinstance(found, NotChecked) else found
 
-    def close_marks(self, name: str, hits: Sequence[Hit]) -> tuple[CloseMark, ...]:
-        found = {one.mark.text: one for one in (self._close_mark(name, hit) for hit in hits)}
+    def shared_words(self, name: str, register: Register) -> tuple[SharedWord, ...]:
+        """The words of a name that many owners use for related goods."""
+
+        def counts(mark: Mark) -> bool:
+            return not mark.is_dead and not (self.markets and bites_in(mark, self.markets) is False)
+
+        def related(mark: Mark) -> float:
+            found = self._relatedness(mark)
+            return 1.0 if isinstance(found, NotChecked) else found.score
+
+        found = _made("close_marks", lambda: shared_words(name, register, self.goods, counts, related))
+        return () if isinstance(found, NotChecked) else found
+
+    def close_marks(
+        self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()
+    ) -> tuple[CloseMark, ...]:
+        crowded = [one.word for one in shared]
+        each = (self._close_mark(name, hit) for hit in hits)
+        found = {
+            one.mark.text: dataclasses.replace(one, crowded=True)
+            if crowded and shares_only(name, one.mark.text, crowded)
+            else one
+            for one in each
+        }
         return tuple(
             sorted(
                 (one for one in found.values() if one.closeness.overall >= LEAST_CLOSE or one.translation),

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from ..closeness import Closeness
     from ..connotations import Coverage, Reading
     from ..goods import Distinctiveness, Relatedness
+    from .crowd import SharedWord
 
 __all__ = ["CloseMark", "Screening", "is_knockout"]
 
@@ -49,7 +50,8 @@ class CloseMark:
     words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
     the mark says the name; empty where it is no translation that is known. `renewable_until` is the day until which a
-    mark whose term ran out can be renewed; empty for others.
+    mark whose term ran out can be renewed; empty for others. `crowded` says that it shares with the name only a word
+    that many owners use.
     """
 
     mark: Mark
@@ -61,13 +63,14 @@ class CloseMark:
     bites: bool | None = None
     translation: str = ""
     renewable_until: str = ""
+    crowded: bool = False
 
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
         found = _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
         translated = self.closeness.meaning if self.translation else 0.0
-        return replace(found, translated=translated, renewable=bool(self.renewable_until))
+        return replace(found, translated=translated, renewable=bool(self.renewable_until), crowded=self.crowded)
 
     @property
     def meaning(self) -> float | NotChecked:
@@ -133,6 +136,7 @@ class Screening:
 
     A check that was not made is `NotChecked`, and listed in `not_checked`. `close_marks` stand closest first
     by overall closeness, marks of the same words together as one; `coverage` says what the readings were looked up in.
+    `shared_words` are those of the name that many owners use for related goods.
     """
 
     name: str
@@ -142,6 +146,7 @@ class Screening:
     coverage: tuple[Coverage, ...]
     addresses: Estimate | NotChecked
     not_checked: tuple[NotChecked, ...]
+    shared_words: tuple[SharedWord, ...] = ()
 
     @property
     def knockouts(self) -> tuple[CloseMark, ...]:
@@ -172,4 +177,5 @@ class Screening:
             "coverage": plain(self.coverage),
             "addresses": plain(self.addresses),
             "not_checked": [{"check": one.check, "because": one.because} for one in self.not_checked],
+            "shared_words": plain(self.shared_words),
         }

@@ -12,7 +12,8 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import islice, product
 
-from ..text import parse, split_closed_compound
+from ..text import parse
+from .crowd import divided
 
 __all__ = ["other_forms", "translated_in"]
 
@@ -26,10 +27,9 @@ _SURE = 0.5  # score from which a translation is relied on
 @lru_cache(maxsize=4096)
 def _words(name: str) -> tuple[str, ...]:
     """The content words of a name, closed compounds of known words divided."""
-    from ..lexicon import kinds, zipf
+    from ..lexicon import kinds
 
-    words = (part for word in parse(name).words for part in split_closed_compound(word, zipf))
-    return tuple(word for word in words if "function word" not in kinds(word))
+    return tuple(word for word in divided(name) if "function word" not in kinds(word))
 
 
 def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:

@@ -30,6 +30,7 @@ from namescreen.report.model import (
     NameEntry,
     ProtectedSign,
     Reading,
+    SharedWord,
 )
 from namescreen.report.questions import MOST, general_questions, questions
 from namescreen.report.record import law_page
@@ -141,17 +142,15 @@ def test_a_shared_word_is_asked_about_once_and_only_if_it_tells_something(report
     def asked(one: NameEntry, goods: str = "kitchen knives") -> str:
         return "\n".join(questions(one, replace(report, goods=goods)))
 
-    crowd = entry(*(close(f"HERB {at}", 0.3, owner=f"Owner {at}") for at in range(3)))
-    assert "3 owners of close marks share the word herb" in asked(crowd)
-    assert asked(crowd, "pots for herbs") == ""  # it names the goods
-    assert asked(replace(crowd, name="Herb", words=("herb",))) == ""  # it is the whole name
+    crowd = replace(entry(close("HERB 1", 0.3)), shared_words=(SharedWord("herb", 3, 4),))
+    assert "3 owners in the lists have marks with herb for related goods: is the word weak there" in asked(crowd)
+    many = replace(crowd, shared_words=(SharedWord("herb", 90, 200, True),))
+    assert "at least 90 owners in the lists" in asked(many)
     family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
     assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
     again = tuple(Mark("HERB", status="live", owner="One Owner") for _ in range(3))
     assert "family" not in asked(entry(replace(close("HERB", 0.3, owner="One Owner"), others=again, marks=4)))
-    held = (("live", "B"), ("", "C"), ("dead", "D"))
-    many = tuple(Mark("HERB", status=status, owner=owner) for status, owner in held)
-    assert "3 owners of close marks share" in asked(entry(replace(close("HERB", 0.3, owner="A"), others=many, marks=4)))
+    assert asked(entry(*family), "pots for herbs") == ""  # it names the goods
 
 
 def test_an_identical_mark_has_a_question_of_its_own(report: Report) -> None:

@@ -71,6 +71,7 @@ def test_the_shape_is_the_one_promised(register: Register) -> None:
     row = validate(one)
     assert list(row) == [
         "name", "close_marks", "distinctiveness", "readings", "coverage", "addresses", "not_checked",
+        "shared_words",
     ]  # fmt: skip
     first = row["close_marks"][0]
     assert first["mark"] == "SPRIGWICK"

@@ -1,0 +1,89 @@
+"""Words of a name that many owners use for related goods: a crowded element is weak, and the rest of a mark decides
+(TMEP 1207.01(d)(iii); EUIPO Guidelines, part C, section 2, chapter 5, on weak elements)."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from ..marks.mark import Mark
+from ..text import parse, split_closed_compound
+
+if TYPE_CHECKING:
+    from ..register import Register
+
+__all__ = ["CROWD", "SharedWord", "divided", "says_little", "shared_words", "shares_only"]
+
+CROWD = 3
+"""Owners who share a word before the field is called crowded (common practice, no source)."""
+RELATED = 0.5
+"""Relatedness of goods from which a mark counts in the crowd: more than a shared class alone. Ours, not fitted."""
+MOST = 200
+"""The most marks with one word whose goods are compared; of more, the count is the least that there are."""
+SHORTEST = 4
+"""Letters of the shortest word that is looked for at the beginning and end of other words."""
+
+_EVERYWHERE = frozenset(("function word", "company form", "generic head", "domain ending"))
+
+
+@dataclass(frozen=True, slots=True)
+class SharedWord:
+    """A word of a name that live marks of the markets hold for related goods, whole or at an end of one of their words:
+    how many `owners` they have, and how many `marks` they are; `at_least` where there are more than were looked at."""
+
+    word: str
+    owners: int
+    marks: int
+    at_least: bool = False
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary."""
+        return {name: getattr(self, name) for name in self.__slots__}
+
+
+def divided(name: str) -> tuple[str, ...]:
+    """The words of a name, closed compounds of known words divided."""
+    from ..lexicon import zipf
+
+    return tuple(part for word in parse(name).words for part in split_closed_compound(word, zipf))
+
+
+def says_little(word: str, goods: str) -> bool:
+    """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
+    from ..goods import goods_words
+    from ..lexicon import kinds
+
+    named = {one.word for one in goods_words(goods)}
+    return word in named or word.removesuffix("s") in named or bool(kinds(word) & _EVERYWHERE)
+
+
+def shares_only(name: str, mark: str, crowded: Iterable[str]) -> bool:
+    """Whether all that `mark` has of the words of `name` are `crowded` ones, whole or at an end of one of its words."""
+    theirs, common = parse(mark).words, set(crowded)
+    shared = {word for word in divided(name) if any(one.startswith(word) or one.endswith(word) for one in theirs)}
+    return bool(shared & common) and all(word in common for word in shared)
+
+
+def shared_words(
+    name: str, register: Register, goods: str, counts: Callable[[Mark], bool], related: Callable[[Mark], float]
+) -> tuple[SharedWord, ...]:
+    """The words of `name`, if it has several, that `CROWD` owners or more use; the most crowded first.
+
+    `counts` says whether a mark is live and holds in the markets, `related` how related its goods are, in [0, 1]. A
+    word that names the goods, or is very common, is left out: there it would tell nothing new.
+    """
+    words = dict.fromkeys(divided(name))
+    telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
+    if len(words) < 2:
+        return ()
+    found = (_shared(word, register.marks_with(word, MOST + 1), counts, related) for word in telling)
+    return tuple(sorted((one for one in found if one.owners >= CROWD), key=lambda one: (-one.owners, one.word)))
+
+
+def _shared(
+    word: str, marks: Sequence[Mark], counts: Callable[[Mark], bool], related: Callable[[Mark], float]
+) -> SharedWord:
+    alike = [mark for mark in marks[:MOST] if counts(mark) and related(mark) >= RELATED]
+    owners = {" ".join(mark.owner.casefold().split()) or mark.text.casefold() for mark in alike}
+    return SharedWord(word, len(owners), len(alike), len(marks) > MOST)

@@ -1,0 +1,59 @@
+"""Words of a name that many owners use: all of them in the list are counted, and they weigh a little less."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from namescreen.policy import CROWDED, Conflict
+from namescreen.register import read_register
+from namescreen.screening import CloseMark, Screening, screen
+from namescreen.screening.crowd import shares_only
+
+GOODS = "bicycle panniers"
+MARKS = (
+    ("WOLFDRIFT", GOODS, "live", "A"),
+    ("NORTH DRIFT", GOODS, "live", "B"),
+    ("DRIFTER", GOODS, "live", "C"),
+    ("DRIFTWOOD", GOODS, "live", "C"),
+    ("SLOW DRIFT", GOODS, "dead", "D"),  # dead
+    ("GOLD DRIFT", "insurance", "live", "E"),  # other goods
+    ("ADRIFTING", GOODS, "live", "F"),  # the word stands inside another
+    ("HARBOUR LIGHTS", GOODS, "live", "G"),
+)
+
+
+def screened(tmp_path: Path, name: str, rows: tuple[tuple[str, ...], ...] = MARKS) -> Screening:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,goods,status,owner\n" + "".join(",".join(row) + "\n" for row in rows))
+    (found,) = screen([name], read_register([path]), goods=GOODS, classes=[12])
+    return found
+
+
+def test_every_owner_in_the_list_is_counted(tmp_path: Path) -> None:
+    (shared,) = screened(tmp_path, "Drift Harbour").shared_words
+    assert (shared.word, shared.owners, shared.marks, shared.at_least) == ("drift", 3, 4, False)
+    assert screened(tmp_path, "Drifthollow").shared_words[0].word == "drift"  # also in a closed compound
+
+
+@pytest.mark.parametrize("name", ["Drift", "Harbour Lights", "Pannier Loft"])
+def test_a_word_alone_or_with_few_owners_or_for_the_goods_is_no_crowd(tmp_path: Path, name: str) -> None:
+    assert screened(tmp_path, name).shared_words == ()
+
+
+def test_a_mark_that_shares_only_a_crowded_word_asks_for_a_little_less(tmp_path: Path) -> None:
+    def marks(rows: tuple[tuple[str, ...], ...]) -> dict[str, CloseMark]:
+        found = screened(tmp_path, "Drift Harbour", rows).close_marks
+        return {one.mark.text: one for one in found}  # type: ignore[union-attr]
+
+    crowded, alone = marks(MARKS)["NORTH DRIFT"], marks(MARKS[1:2])["NORTH DRIFT"]
+    assert crowded.crowded
+    assert crowded.concern == pytest.approx(CROWDED * alone.concern)
+    assert not marks(MARKS)["HARBOUR LIGHTS"].crowded
+
+
+def test_no_crowd_hides_a_mark_that_is_all_but_the_same() -> None:
+    assert Conflict(1.0, 1.0, 1.0, 1.0, crowded=True).concern == 1.0
+    assert not shares_only("Drift Harbour", "DRIFT HARBOUR LINE", ["drift"])
+    assert shares_only("Drift Harbour", "DRIFTLINE", ["drift"])
