@@ -34,6 +34,8 @@ PLAIN = 0.8
 """Weight in the context of the goods from which a part of three letters is seen in a word."""
 IN_COMPOUND, EVERYDAY = 2.5, 4.0
 """Zipf values from which a word of four letters or more, and one of three, are seen in a compound: ember, fox."""
+LEAST_DESCRIBING = 0.4
+"""Weight in the context of the goods from which a word describes them, so that an unknown word may be a variant."""
 INITIALS = 0.7
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
@@ -110,15 +112,30 @@ def _is_part(part: str, goods: str) -> bool:
 
 
 @lru_cache(maxsize=256)
-def _vicinity(goods: str) -> dict[str, float]:
-    """Words that describe the goods, with their weight: what an unknown word might be a variant of."""
+def _qualities(goods: str) -> dict[str, float]:
+    """Words for qualities that goods of this kind may have, with their weight."""
     of_kind = ("laudatory", "quality", "taste") if context(goods).food else ("laudatory", "quality")
-    near = dict.fromkeys((word for kind in of_kind for word in words_of_kind(kind)), 0.7)
-    for word, told in context(goods).near.items():
-        found = in_context(Evidence(told.weight), word, goods)
-        if found.weight >= 0.4 and " " not in word and len(word) >= 3:
-            near[word] = max(found.weight, near.get(word, 0.0))
-    return near
+    return dict.fromkeys((word for kind in of_kind for word in words_of_kind(kind)), 0.7)
+
+
+@lru_cache(maxsize=1 << 13)
+def _describing(word: str, goods: str) -> float:
+    """How plainly a word describes the goods: what an unknown word might be a variant of; 0 if it does not."""
+    told = context(goods).near.get(word)
+    weight = in_context(Evidence(told.weight), word, goods).weight if told is not None and _tells(word, goods) else 0.0
+    return max(weight if weight >= LEAST_DESCRIBING else 0.0, _qualities(goods).get(word, 0.0))
+
+
+def _tells(word: str, goods: str) -> bool:
+    """Whether a word in the context of the goods may describe them: asked of all, as `in_context` costs much."""
+    return context(goods).near[word].weight >= LEAST_DESCRIBING and " " not in word and len(word) >= 3
+
+
+@lru_cache(maxsize=256)
+def _vicinity(goods: str) -> tuple[str, ...]:
+    """Words that may describe the goods; `_describing` tells whether they do."""
+    told = (word for word in context(goods).near if _tells(word, goods))
+    return tuple(dict.fromkeys((*_qualities(goods), *told)))
 
 
 @lru_cache(maxsize=256)
@@ -133,7 +150,7 @@ def _by_sound(goods: str) -> dict[str, list[str]]:
 @lru_cache(maxsize=256)
 def _own_words(goods: str) -> tuple[str, ...]:
     """The words that name the goods, with which every word is compared, whatever its code (Panyer, pannier)."""
-    return tuple(one.word for one in context(goods).words if one.head and one.word in _vicinity(goods))
+    return tuple(one.word for one in context(goods).words if one.head and _describing(one.word, goods))
 
 
 def heard_as(word: str, goods: str) -> Evidence:
@@ -154,7 +171,7 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
         return heard, best
     for form in (word, word[:-1]) if word.endswith("s") and len(word) > LEAST_PART else (word,):
         for other in dict.fromkeys((*_by_sound(goods).get(jellyfish.metaphone(form), ()), *_own_words(goods))):
-            weight = 0.95 * _vicinity(goods)[other]
+            weight = 0.95 * _describing(other, goods)
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
             if other != form and weight > best.weight and sounds_alike(form, other) >= least:
                 best, heard = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))'), other
@@ -196,13 +213,13 @@ def initials_of(word: str, goods: str) -> Evidence:
 def _blended(word: str, goods: str) -> Evidence:
     """The share of the letters of `word` that a reader recognises as the start or end of describing words."""
     found = [NOTHING]
-    for other, weight in _vicinity(goods).items():
+    for other in _vicinity(goods):
         start = _common_start(word, other)
         whole = start == len(other)
         if start >= LEAST_PART and (whole or (start > LEAST_PART and start >= 0.7 * len(other))):
-            found.append(_of_part(word, start, weight, f'begins like "{other}"'))
+            found.append(_of_part(word, start, _describing(other, goods), f'begins like "{other}"'))
         if len(other) >= LEAST_PART and word.endswith(other):
-            found.append(_of_part(word, len(other), weight, f'ends in "{other}"'))
+            found.append(_of_part(word, len(other), _describing(other, goods), f'ends in "{other}"'))
     return max(found, key=_weight)
 
 

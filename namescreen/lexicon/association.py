@@ -23,8 +23,7 @@ if TYPE_CHECKING:
     from .embedding import Vector
 
 __all__ = [
-    "Among", "associated", "association", "associations", "form_defined", "neighbours",
-    "thesaurus_similarities", "thesaurus_similarity",
+    "Among", "Vectors", "associated", "association", "form_defined", "neighbours", "thesaurus_similarity",
 ]  # fmt: skip
 
 UNRELATED, NEAREST = 0.20, 0.70
@@ -81,31 +80,6 @@ def association(a: str, b: str) -> float | None:
     return 1 - (1 - value) * (1 - DEFINED * mentioned(one.form).get(other.form, 0.0))
 
 
-def associations(
-    word: str, rows: NDArray[np.int32], forms: NDArray[np.uint32], number: Callable[[str], int | None]
-) -> NDArray[np.float64]:
-    """`association` of `word` with many words, by their rows in the embedding (below 0: none); NaN for None.
-
-    `forms` are their forms (`form_defined`) by number, and `number` gives the number of a form, if it has any.
-    """
-    import numpy as np
-
-    values = np.full(len(rows), np.nan)
-    one = _known(word)
-    if one.exact is None:
-        return values
-    has = np.flatnonzero(rows >= 0)
-    values[has] = np.clip((rows_at(rows[has]).astype(np.float64) @ one.exact - UNRELATED) / _SPREAD, 0.0, 1.0)
-    numbers = ((number(form), strength) for form, strength in mentioned(one.form).items())
-    met = dict(sorted((at, strength) for at, strength in numbers if at is not None))
-    if met:
-        known = np.array(list(met), np.uint32)
-        at = np.minimum(np.searchsorted(known, forms), len(known) - 1)
-        strength = np.where(known[at] == forms, np.array(list(met.values()))[at], 0.0)
-        values = 1 - (1 - values) * (1 - DEFINED * strength)
-    return values
-
-
 def thesaurus_similarity(a: str, b: str) -> float | None:
     """How much the thesaurus entries that list two words have in common: a cosine, in [-1, 1]; None where either has
     none; symmetric."""
@@ -113,18 +87,52 @@ def thesaurus_similarity(a: str, b: str) -> float | None:
     return None if one is None or other is None else float(one @ other)
 
 
-def thesaurus_similarities(word: str, rows: NDArray[np.int32]) -> NDArray[np.float64]:
-    """`thesaurus_similarity` of `word` with many, by their rows in the embedding (below 0: none); NaN for None."""
-    import numpy as np
+class Vectors:
+    """The vectors of many words, by their rows in the embedding (below 0: none), read once to be compared with one word
+    after another."""
 
-    values = np.full(len(rows), np.nan)
-    own = _known(word).listed
-    if own is not None:
-        has = np.flatnonzero(rows >= 0)
-        others = rows_at(rows[has]).astype(np.float64)[:, CONTEXT:]
-        lengths = np.sqrt(np.einsum("ij,ij->i", others, others))
-        values[has] = np.where(lengths > 0, others @ own / np.where(lengths > 0, lengths, 1.0), np.nan)
-    return values
+    def __init__(self, rows: NDArray[np.int32]) -> None:
+        import numpy as np
+
+        self._size = len(rows)
+        self._has = np.flatnonzero(rows >= 0)
+        self._exact = rows_at(rows[self._has]).astype(np.float64)
+        self._listed = self._exact[:, CONTEXT:]
+        self._lengths = np.sqrt(np.einsum("ij,ij->i", self._listed, self._listed))
+
+    def associations(
+        self, word: str, forms: NDArray[np.uint32], number: Callable[[str], int | None]
+    ) -> NDArray[np.float64]:
+        """`association` of `word` with each; NaN for None.
+
+        `forms` are their forms (`form_defined`) by number, and `number` gives the number of a form, if it has any.
+        """
+        import numpy as np
+
+        values = np.full(self._size, np.nan)
+        one = _known(word)
+        if one.exact is None:
+            return values
+        values[self._has] = np.clip((self._exact @ one.exact - UNRELATED) / _SPREAD, 0.0, 1.0)
+        numbers = ((number(form), strength) for form, strength in mentioned(one.form).items())
+        met = dict(sorted((at, strength) for at, strength in numbers if at is not None))
+        if met:
+            known = np.array(list(met), np.uint32)
+            at = np.minimum(np.searchsorted(known, forms), len(known) - 1)
+            strength = np.where(known[at] == forms, np.array(list(met.values()))[at], 0.0)
+            values = 1 - (1 - values) * (1 - DEFINED * strength)
+        return values
+
+    def thesaurus_similarities(self, word: str) -> NDArray[np.float64]:
+        """`thesaurus_similarity` of `word` with each; NaN for None."""
+        import numpy as np
+
+        values = np.full(self._size, np.nan)
+        own = _known(word).listed
+        if own is not None:
+            some = self._lengths > 0
+            values[self._has] = np.where(some, self._listed @ own / np.where(some, self._lengths, 1.0), np.nan)
+        return values
 
 
 def neighbours(words: str | Sequence[str], limit: int = 100) -> list[tuple[str, float]]:

@@ -136,14 +136,22 @@ def stems_by_language(
     word: str, among: frozenset[str] = frozenset(_ENDINGS)
 ) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
     """The stems of `word` in the languages of which it shows no ending, and in each of the others `among` some."""
-    plain = (_bare(word),) if len(word) >= SHORTEST else (word,)
-    changing = _CHANGING.get(word[-1:], frozenset()) & among
-    languages = {language for language in changing if len(restored(word, language)) > 1}
-    if plain[0][-1:] in _CHANGED_IN_DUTCH:
-        languages.add("nl")
-    for size in range(1, min(_LONGEST_ENDING, len(word)) + 1):
-        languages.update(_WITH_ENDING.get(word[-size:], ()))
-    return plain, {language: _stems_in(word, language) for language in languages & among}
+    if len(word) < SHORTEST:
+        return (word,), {}
+    bare = _bare(word)
+    found: dict[str, list[str]] = {}
+    for size in range(min(_LONGEST_ENDING, len(word) - SHORTEST), 0, -1):
+        for language in _WITH_ENDING.get(word[-size:], ()):
+            if language in among:
+                found.setdefault(language, []).append(_bare(word[:-size]))
+    inflected = {language: tuple(dict.fromkeys((*stems, bare))) for language, stems in found.items()}
+    # where more than the ending changes
+    for language in _CHANGING.get(word[-1], frozenset()) & among:
+        if len(restored(word, language)) > 1:
+            inflected[language] = _stems_in(word, language)
+    if "nl" in among and ("nl" in inflected or bare[-1] in _CHANGED_IN_DUTCH):
+        inflected["nl"] = _stems_in(word, "nl")
+    return (bare,), inflected
 
 
 @lru_cache(maxsize=1 << 16)
@@ -216,8 +224,9 @@ def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int
 def stems(word: str, languages: tuple[str, ...]) -> dict[str, list[str]]:
     """The possible stems of `word` in each language: the languages by stem."""
     found: dict[str, list[str]] = {}
+    plain, inflected = stems_by_language(word)
     for language in languages:
-        for one in possible_stems(word, language):
+        for one in inflected.get(language, plain):
             found.setdefault(one, []).append(language)
     return found
 

@@ -84,20 +84,32 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     return _best(found)
 
 
-@lru_cache(maxsize=1 << 15)
 def listed_translations(folded: str, language: str | None = None, compounds: bool = True) -> tuple[Translation, ...]:
     """As `translations`, for a folded word, without guessing an English word in another spelling; without `compounds`
     it is not read as a compound either."""
-    asked = _asked(language)
-    found: list[Translation] = []
-    for code, read in _entries(folded, asked).items():
-        found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in read]
+    compounds = compounds and SHORTEST_COMPOUND <= len(folded) <= LONGEST_COMPOUND
+    return _with_compounds(folded, language) if compounds else _without_compounds(folded, language)
+
+
+@lru_cache(maxsize=1 << 15)
+def _without_compounds(folded: str, language: str | None) -> tuple[Translation, ...]:
+    return _best(list(_of_entries(folded, language)))
+
+
+@lru_cache(maxsize=1 << 14)
+def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...]:
+    found = list(_of_entries(folded, language))
     known = {one.language for one in found}
-    if compounds and SHORTEST_COMPOUND <= len(folded) <= LONGEST_COMPOUND:
-        for code in asked:
-            if code in COMPOUNDING and code not in known:
-                found += _compound(folded, code)
+    for code in _asked(language):
+        if code in COMPOUNDING and code not in known:
+            found += _compound(folded, code)
     return _best(found)
+
+
+@lru_cache(maxsize=1 << 12)
+def _of_entries(folded: str, language: str | None) -> tuple[Translation, ...]:
+    found = ((code, sense) for code, read in _entries(folded, _asked(language)).items() for sense in read)
+    return tuple([Translation(code, english, score, _SOURCES[source]) for code, (english, score, source) in found])
 
 
 def _asked(language: str | None) -> tuple[str, ...]:
@@ -121,17 +133,17 @@ Senses = list[tuple[str, float, str]]
 
 
 @lru_cache(maxsize=1 << 14)
-def _row(key: str) -> tuple[tuple[str, str, Senses], ...]:
-    """The entry of a stem: language, word, senses."""
+def _row(key: str) -> tuple[tuple[str, str, str], ...]:
+    """The entry of a stem: language, word, senses as they are written. Most words with the stem turn out to be others,
+    so their senses are not read."""
     value = open_table("foreign_words.tsv").get(key)
-    rows = []
-    for entry in value.split(";") if value else ():
-        code, word, *senses = entry.split("|")
-        read = [
-            (english, int(score[:-1]) / 100, score[-1]) for english, _, score in (s.rpartition(":") for s in senses)
-        ]
-        rows.append((code, word or key, read))
-    return tuple(rows)
+    parts = (entry.split("|", 2) for entry in value.split(";")) if value else ()
+    return tuple([(code, word or key, senses) for code, word, senses in parts])
+
+
+def _read(senses: str) -> Senses:
+    found = (sense.rpartition(":") for sense in senses.split("|"))
+    return [(english, int(score[:-1]) / 100, score[-1]) for english, _, score in found]
 
 
 def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[str, Senses]:
@@ -142,12 +154,12 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     for key, codes in stems(word, asked).items():
         for code, listed, senses in _row(key):
             if is_feminine_of(word, listed, code):
-                of_masculine[code] = [(english, score * INFLECTED, source) for english, score, source in senses]
+                of_masculine[code] = [(english, score * INFLECTED, source) for english, score, source in _read(senses)]
             same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
                 best = found.setdefault(code, {})
-                for english, score, source in senses:
+                for english, score, source in _read(senses):
                     if english not in best or best[english][1] < score * kept:
                         best[english] = (english, score * kept, source)
     return of_masculine | {code: list(best.values()) for code, best in found.items()}

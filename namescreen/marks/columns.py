@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 __all__ = ["MarkColumns", "MarkWriter", "Selection"]
 
 ROWS_A_BLOCK = 64
+BLOCKS_HELD = 32
+"""Blocks kept decompressed: the closest marks of a small list are in a few."""
 """Rows in one compressed block: larger blocks take less space, but decoding one mark costs more."""
 
 _FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
@@ -215,16 +217,18 @@ class MarkColumns(_Marks):
         self.arrays = arrays
         self.sources = tuple(sources)
         self.offices = tuple(offices)
-        self._held: tuple[int, list[str]] = (-1, [])
+        self._held: dict[int, list[str]] = {}
 
     def __len__(self) -> int:
         return len(self.arrays["classes"])
 
     def _at(self, at: int) -> Mark:
         block, row = divmod(at, ROWS_A_BLOCK)
-        if self._held[0] != block:
-            self._held = (block, self._block(block))
-        return self._mark(self._held[1][row], at)
+        if block not in self._held:
+            if len(self._held) >= BLOCKS_HELD:
+                del self._held[next(iter(self._held))]
+            self._held[block] = self._block(block)
+        return self._mark(self._held[block][row], at)
 
     def __iter__(self) -> Iterator[Mark]:
         at = 0

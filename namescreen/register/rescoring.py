@@ -30,7 +30,7 @@ from ..closeness.vocabulary import (
     word_facts,
 )
 from ..closeness.weights import word_weight
-from ..lexicon.association import associations, thesaurus_similarities
+from ..lexicon.association import Vectors
 from .hit import Wanted
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .nearest import nearest
@@ -131,6 +131,7 @@ class Compared:
             for each in (written, first, said)
         )
         self._weight, self._length = index.weight[self._words], index.length[self._words].astype(np.float64)
+        self._vectors = Vectors(index.vector_row[self._words])
         self._meanings: dict[str, Values] = {}
         self._arrays = self._word_arrays(name, held)
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
@@ -252,9 +253,8 @@ class Compared:
         if facts.is_surname:
             comparable &= ((flags & IS_SURNAME) == 0) | (related >= SAME_NAME)
         english = (flags & HAS_BASE_FORMS) > 0 if facts.has_base_forms else np.zeros(len(words), bool)
-        rows = index.vector_row[words]
-        associated = np.nan_to_num(associations(letters, rows, index.form_defined[words], index.key))
-        listed = positive_part(np.nan_to_num(thesaurus_similarities(letters, rows)))
+        associated = np.nan_to_num(self._vectors.associations(letters, index.form_defined[words], index.key))
+        listed = positive_part(np.nan_to_num(self._vectors.thesaurus_similarities(letters)))
         said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)
         opposite = np.zeros(len(words), bool)
         for one in np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist():
