@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates"]
 
-_QUOTA = {"found": 300, "pair": 500, "changed": 250, "figure": 140, "affix": 120, "foreign": 100, "blend": 150}
+_QUOTA = {"found": 300, "pair": 400, "changed": 150, "figure": 100, "affix": 60, "foreign": 60, "blend": 150}
 """Proposals of each construction in a wave."""
 
 _PATIENCE = 20  # waves without a name that fits, after which an endless construction is given up

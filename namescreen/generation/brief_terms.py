@@ -76,7 +76,8 @@ class BriefTerms:
         for word, weight in goods_words(brief).items():
             forms = (word, *lexicon().bases(word))
             if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
-                goods[forms[-1]] = weight
+                likeliest = max(forms[1:], key=lambda form: (word.startswith(form), len(form)), default=word)
+                goods[likeliest] = weight
         rows = _associations_of((*concepts, *goods))
         terms = [
             Term(word, 1.0, True, _in_chosen_sense(concept, word, row) if concept.senses else row)

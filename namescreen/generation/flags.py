@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..connotations import readings
-from ..goods import Distinctiveness, Relatedness, distinctiveness, relatedness
+from ..goods import Relatedness, relatedness
 from ..lexicon import lexicon
 from ..lexicon.wordnet import DOMAINS
 from ..pronunciation.predictability import spellings
@@ -27,10 +27,9 @@ and from which it gets a remark: one letter in ten, one in five. Sound, meaning 
 shortlist is screened."""
 
 
-_WARES = frozenset(f"noun.{name}" for name in ("artifact", "food", "substance", "plant"))
-_SAME_TRADE, _NEAR_TRADE = 0.4, 0.25
-"""Relatedness of what a word names to the goods from which it names another ware of the same trade, and from which it
-does if it also describes the goods (set by reading)."""
+_SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4}
+"""Relatedness to the goods from which a word names another ware of the same trade, by WordNet's domain of what it names
+(set by reading)."""
 _SURE = 0.9  # probability from which a hearer is assumed to write a word
 _TAKEN = frozenset(("found", "figure"))
 _AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # other words heard in them are intended
@@ -77,18 +76,10 @@ class Flags:
         sense = word(proposal.words[-1]).sense
         if proposal.construction not in _TAKEN or not self._goods or not sense:
             return ""
-        if DOMAINS[lexicon().entry(sense).domain] not in _WARES:
-            return ""
-        name = " ".join(proposal.words)
-        near = relatedness(name, self._goods)
+        least = _SAME_TRADE.get(DOMAINS[lexicon().entry(sense).domain])
+        near = relatedness(" ".join(proposal.words), self._goods) if least else None
         related = near.score if isinstance(near, Relatedness) else 0.0
-        if related >= _SAME_TRADE:
-            return f"another ware of the same trade as {self._goods}"
-        judged = distinctiveness(name, self._goods)
-        told = judged.category if isinstance(judged, Distinctiveness) else ""
-        if told == "generic" or (told == "descriptive" and related >= _NEAR_TRADE):
-            return f"{told} for {self._goods}"
-        return ""
+        return f"a ware of the same trade as {self._goods}" if least and related >= least else ""
 
     def _beside_marks(self, letters: str) -> tuple[str, ...] | Refusal:
         """A remark on the mark whose letters are nearest; a refusal if the name is all but the same."""

@@ -40,7 +40,7 @@ _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words 
 _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
-_LEAST = 0.06  # less relevant ideas are left out
+_LEAST = 0.1  # less relevant ideas are left out
 _GOODS = 0.25  # words of the goods describe: they may serve, but weigh little
 
 
@@ -187,9 +187,12 @@ def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = 
         key = ("foreign" if idea.kind == "foreign" else "", idea.word.casefold())
         if idea.word.casefold() in avoided:
             continue
-        other = found.get(key, idea)
-        heavier = idea if other.weight < idea.weight else other
-        found[key] = replace(heavier, chosen=max(idea.chosen, other.chosen))
+        other = found.get(key)
+        if other is None:
+            found[key] = idea
+            continue
+        heavier, chosen = max(idea, other, key=lambda one: one.weight), max(idea.chosen, other.chosen)
+        found[key] = heavier if heavier.chosen == chosen else replace(heavier, chosen=chosen)
     return tuple(sorted(found.values(), key=lambda idea: (-idea.weight, idea.kind, idea.word)))
 
 

@@ -142,7 +142,8 @@ class Judge:
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
         self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
-        self._goods = frozenset(fold(goods).replace("-", " ").replace(",", " ").split())
+        said = fold(goods).replace("-", " ").replace(",", " ").split()
+        self._goods = frozenset(form for word in said for form in (word, *lexicon().bases(word)))
         self._own = {term.word for term in brief_terms.terms if term.is_concept or term.weight >= NAMED}
         named = (word for word, weight in goods_words(Brief(goods=goods)).items() if weight >= NAMED)
         self._named = frozenset(form for word in named for form in (word, *lexicon().bases(word)))

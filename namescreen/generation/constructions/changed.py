@@ -24,6 +24,7 @@ NAME = "changed"
 _WORDS = 140  # of the best short words are tried
 _HEARD = 0.7  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
+_AT_ONCE = 400  # so many of the likeliest are ranked together by how well the original is heard in them
 _LEFT = 3  # letters of the original that must be left
 _KNOWN = 0.95  # familiarity of what everybody knows
 
@@ -64,20 +65,24 @@ def propose(material: Material) -> Iterator[Proposal]:
     """Originals in which a word of the brief is heard: those first that have to do with the brief themselves, are still
     heard well, and hold a word that stands for it surely."""
     suits: dict[str, float] = {}
-    ranked = []
+    possible = []
     for idea in _audible(material):
         code = code_of(idea.facts.sounds)
         sure = material.brief_terms.strongest(idea.associations)
         for slot in dict.fromkeys(slot for key in sound_keys(code) for slot in slots(key)):
             if _heard_at_once(code, slot) and _fits(material, idea, slot):
-                proposal = changed(idea, slot)
-                if proposal.heard >= _HEARD:
-                    if slot.original not in suits:
-                        suits[slot.original] = behind(material.brief_terms, slot.original)
-                    proposal = replace(proposal, behind=suits[slot.original])
-                    ranked.append((proposal.heard * (0.4 + proposal.behind) * sure, proposal))
-    ranked.sort(key=lambda entry: (-entry[0], entry[1].text))
-    return (proposal for _, proposal in ranked)
+                if slot.original not in suits:
+                    suits[slot.original] = behind(material.brief_terms, slot.original)
+                possible.append((sure * (0.4 + suits[slot.original]), idea, slot))
+    possible.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].original, entry[2].before))
+    for start in range(0, len(possible), _AT_ONCE):  # what is heard of an original costs most: of the best first
+        ranked = []
+        for worth, idea, slot in possible[start : start + _AT_ONCE]:
+            proposal = replace(changed(idea, slot), behind=suits[slot.original])
+            if proposal.heard >= _HEARD:
+                ranked.append((proposal.heard * worth, proposal))
+        ranked.sort(key=lambda entry: (-entry[0], entry[1].text))
+        yield from (proposal for _, proposal in ranked)
 
 
 def behind(brief_terms: BriefTerms, original: str) -> float:
