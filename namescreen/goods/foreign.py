@@ -38,6 +38,9 @@ INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
+DESCRIBES, PLAIN_PART = 0.5, 5
+"""A guess is told of a name if it describes the goods so plainly, or if its parts have so many letters: shorter ones
+are found in coined words by chance (Tessivane: te, si, vane)."""
 
 
 @lru_cache(maxsize=1 << 13)
@@ -69,7 +72,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
             plainer = told > describe_plainly(word, goods).weight  # else its English meaning says as much
             stays = in_english and not (plainer and (beside or _as_foreign(word, language) or told >= TOLD))
             place = place_of(word) is not None and place_of(best.english) is not None
-            if not stays and not place:  # a place is read as it stands
+            chance = best.source in GUESSED and told < DESCRIBES and min(map(len, best.parts), default=0) < PLAIN_PART
+            if not stays and not place and not chance:  # a place is read as it stands
                 found[word] = Meaning(best.english, language, best.score)
     return found
 
