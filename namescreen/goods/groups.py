@@ -6,7 +6,7 @@ Offices ask of goods whether they share purpose, makers, shops and buyers, or ar
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from ..lexicon import lexicon
 from ..tables import open_table
@@ -61,13 +61,15 @@ def _fitting(groups: frozenset[str], item: Item) -> frozenset[str]:
 
 def _one_class(group: str, chances: Mapping[int, float]) -> float:
     """The chance that goods of a group and goods with these chances are in one class."""
+    return sum(share * chances.get(number, 0.0) for number, share in _classes_of(group).items())
+
+
+@cache
+def _classes_of(group: str) -> Mapping[int, float]:
+    """The share of a group's terms in each class."""
     row = open_table("goods_groups.tsv").get(f"~{group}") or ""
-    return sum(float(share) * chances.get(int(number), 0.0) for number, share in map(_pair, row.split()))
-
-
-def _pair(text: str) -> tuple[str, str]:
-    number, _, share = text.partition(":")
-    return number, share
+    pairs = (text.partition(":") for text in row.split())
+    return {int(number): float(share) for number, _, share in pairs}
 
 
 def is_listed(item: Item) -> bool:
@@ -90,8 +92,8 @@ def _by_broader_term(word: str) -> frozenset[str]:
 def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     """What the groups of two items say, each 0 or 1: the first that holds of one group, of one market that firms offer
     as a range, of another one market, of groups used together, of markets side by side, or nothing of these; None where
-    one of them is not listed. Goods and a service of one market serve different purposes, but in markets where the
-    service is the same thing by another channel."""
+    one of them is not listed. "of one kind" says how alike the goods of a shared group are, 0 to 1. Goods and a service
+    of one market serve different purposes, but in markets where the service is the same thing by another channel."""
     mine, theirs = groups_of(one), groups_of(other)
     if not mine or not theirs:
         return None
@@ -107,7 +109,15 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         ("apart", True),
     )
     first = next(name for name, holds in asked if holds)
-    return {name: float(name == first) for name, _ in asked}
+    found = {name: float(name == first) for name, _ in asked}
+    return found | {"of one kind": found["one group"] * max(map(_likeness, mine & theirs), default=0.0)}
+
+
+@cache
+def _likeness(group: str) -> float:
+    """How alike the goods of a group are, 0 to 1: the chance that two of them are in one class. What is for camping
+    serves one purpose, and is tents and lamps; jams take each other's place."""
+    return sum(share**2 for share in _classes_of(group).values())
 
 
 @lru_cache(maxsize=1 << 13)

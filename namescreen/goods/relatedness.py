@@ -45,8 +45,9 @@ TIES = {
     "side by side": "from markets that share shops or makers",
 }
 """What the groups of goods say, in words."""
-WORK = frozenset("repair maintenance installation cleaning rental delivery consultancy information reservation".split())
-"""Services on goods that another trade offers, where selling them is the trade of those who make them."""
+CARE, SALE = "repair maintenance installation cleaning", "sale"
+WORK = frozenset("rental delivery consultancy information reservation".split())
+"""Services on goods that other trades offer, the first list one of them; selling them is the trade of their makers."""
 BY_CHANNEL = "service"
 """The same thing by another channel: software as a service."""
 NOT_QUITE = 0.9
@@ -165,16 +166,21 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
     near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
     same = near >= SYNONYM and set(one.modifiers) == set(other.modifiers)
     covers = max(_covers(one, other), _covers(other, one), float(same))
-    dealing = {one.dealing, other.dealing} - {""} if bool(one.dealing) != bool(other.dealing) else set()
-    worked_on = bool(dealing & WORK)
-    by_channel = dealing == {BY_CHANNEL}
+    trades = {_trade(one), _trade(other)}
+    dealt, by_channel = len(trades) > 1, trades == {"", BY_CHANNEL}
     return {
-        "covers": (covers if not dealing else NOT_QUITE * covers if by_channel else 0.0),
-        "covers in dealing": covers if dealing and not by_channel else 0.0,
-        "worked on": covers if worked_on else 0.0,
+        "covers": covers if not dealt else NOT_QUITE * covers if by_channel else 0.0,
+        "covers in dealing": covers if dealt and not by_channel else 0.0,
+        "worked on": covers if dealt and trades - {"", SALE, BY_CHANNEL} else 0.0,
         "words": max(near, _associated(one, other)),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
+
+
+def _trade(item: Item) -> str:
+    """The trade by which goods are dealt in; "" for the goods themselves."""
+    dealing = CARE if item.dealing in CARE.split() else item.dealing
+    return dealing if dealing in ("", BY_CHANNEL, CARE) or dealing in WORK else SALE
 
 
 def _associated(one: Item, other: Item) -> float:

@@ -32,7 +32,7 @@ PAIRS = HERE.parent / "tests" / "published" / "related_goods.csv"
 DRAWN, SEED = 100, 7
 RIDGES = (0.5, 1.0, 2.0, 4.0)
 FOLDS = 10
-TIED = frozenset(("one group", "one range", "one market", "used together", "side by side", "apart"))
+TIED = frozenset(("one group", "of one kind", "one range", "one market", "used together", "side by side", "apart"))
 
 Floats = NDArray[np.float64]
 
