@@ -46,10 +46,11 @@ def _has_own_meaning(plural: str) -> bool:
 
 
 def is_noun(word: str) -> bool:
-    """Whether `word` is more often a noun than an adjective, or is in no dictionary."""
+    """Whether `word` is more often a noun than an adjective or a participle (scented), or is in no dictionary."""
     senses = lexicon().senses(word, labelled=False)
-    uses = {pos: sum(sense.count + 1 for sense in senses if sense.pos == pos) for pos in "na"}
-    return uses["n"] >= uses["a"]
+    own = [sense for sense in senses if word in sense.words or not word.endswith("ed")]  # scented is no scent
+    uses = {pos: sum(sense.count + 1 for sense in own if sense.pos == pos) for pos in "na"}
+    return uses["n"] >= uses["a"] and bool(own or not senses)
 
 
 def is_trade_word(word: str) -> bool:
