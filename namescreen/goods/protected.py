@@ -16,6 +16,8 @@ from .grounds import Ground, grounds_for
 
 __all__ = ["ProtectedSign", "protected_signs"]
 
+SERIOUS = frozenset(("origin", "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
+"""Kinds of sign that are likely to stand in the way."""
 LONGEST_SIGN = 6
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
@@ -26,6 +28,8 @@ HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 _WHAT = {
     "origin": "a protected name of origin ({territory}), known for such goods",
     "emblem": "words of an emblem that states or organisations keep for themselves ({territory})",
+    "red cross": "words of an emblem that the Geneva Conventions protect ({territory})",
+    "royal arms": "words that suggest royal patronage or a royal warrant ({territory})",
     "royal": "a word that may suggest royal patronage ({territory})",
     "controlled": "a word whose use in business needs a permission ({territory})",
     "olympic": "a word kept for the Olympic movement",
@@ -37,6 +41,8 @@ _WHAT = {
 _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
     "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
+    "red cross": "the national Red Cross or Red Crescent society; leave it out",
+    "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
     "royal": "the office and, in the United Kingdom, the Lord Chamberlain's Office",
     "controlled": "the company register and the authority for that trade",
     "olympic": "the national Olympic committee; leave it out",
@@ -108,7 +114,7 @@ def _found(
             sign,
             kind,
             territory,
-            known_for and kind in ("origin", "emblem", "olympic", "stem", "cure and illness"),
+            known_for and kind in SERIOUS,
             _reason(kind, territory, known_for),
             _ASK[kind],
             grounds_for(kind, markets),

@@ -17,6 +17,7 @@ from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
 from ..territories import languages_of
 from .crowd import SharedWord, shared_words, shares_only
+from .heard import as_heard
 from .results import CloseMark, Screening, is_knockout
 from .translated import other_forms, translated_in
 
@@ -210,11 +211,13 @@ class _Checks:
         if closeness.meaning >= SOME_MEANING and closeness.appearance < 1:
             found = _made("meaning", lambda: translated_in(name, marks[0].text, self._buyers()))
             language = found if isinstance(found, str) else ""
-        judged = (self._judged(mark, closeness, language) for mark in marks)
+        judged = (self._judged(name, mark, closeness, language) for mark in marks)
         first, *others = sorted(judged, key=_gravest_first)
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
 
-    def _judged(self, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
+    def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
+        there = [market for market in self.markets if bites_in(mark, (market,)) is not False]
+        closeness = as_heard(closeness, name, mark.text, languages_of(there) if there else ())
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)

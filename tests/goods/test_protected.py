@@ -15,7 +15,8 @@ from namescreen.tables import open_table
         ("Darjeeling Dawn", "tea", "origin"), ("Rioja Nights", "wine", "origin"), ("Parmesan Pals", "cheese", "origin"),
         ("Harris Tweed Hounds", "coats", "origin"), ("Solingen Edge", "kitchen knives", "origin"),
         ("Tequila Moon", "spirits", "origin"), ("Olympic", "kites", "olympic"), ("Paralympian", "shoes", "olympic"),
-        ("Red Cross Balm", "soap", "emblem"), ("UNESCO Mug", "mugs", "emblem"), ("Zelmab", "medicines", "stem"),
+        ("Red Cross Balm", "soap", "red cross"), ("Royal Warrant Tea", "tea", "royal arms"),
+        ("UNESCO Mug", "mugs", "emblem"), ("Zelmab", "medicines", "stem"),
         ("Cancer Cure", "herbal tea", "cure and illness"), ("Heal Arthritis", "supplements", "cure and illness"),
     ],
 )  # fmt: skip
@@ -64,3 +65,13 @@ def test_markets_and_their_laws_and_languages() -> None:
     assert laws_of(["DE", "fr", "US", "UK", "BR"]) == ("EU", "US", "GB", "BR")
     assert languages_of(["BE", "US"]) == ("en", "nl", "fr", "de", "es")
     assert "not known here" in grounds_for("generic", ("BR",))[0].law
+
+
+def test_a_royal_warrant_and_the_red_cross_stand_under_laws_of_their_own() -> None:
+    """TMA 1994 s. 4 and 99; Geneva Conventions Act 1957 s. 6; 18 U.S.C. 706 (from memory)."""
+    (warrant,) = protected_signs("Royal Warrant", "tea")
+    laws = {ground.market: ground.law for ground in warrant.grounds}
+    assert "4(1) and 99" in laws["GB"]
+    assert not any("Geneva" in law or "706" in law for law in laws.values())
+    cross = protected_signs("Red Cross", "soap")[0]
+    assert "706" in cross.grounds[0].law

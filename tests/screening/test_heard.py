@@ -1,0 +1,48 @@
+"""What buyers of a market hear as the same, read by the rules of their language."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from namescreen.closeness import compare
+from namescreen.register import read_register
+from namescreen.screening import screen
+from namescreen.screening.heard import as_heard, heard_alike
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "languages", "language"),
+    [
+        ("Brandstetter", "BRANDSTÄTTER", ["fr", "de"], "de"),  # a short ä is said as e (Duden, from memory)
+        ("Maier", "MEYER", ["de"], "de"),
+        ("Vallera", "BALLERA", ["es"], "es"),  # b and v are one sound (Real Academia, from memory)
+        ("Bottino", "BOTINO", ["es"], "es"),
+        ("Bottino", "BOTTINA", ["es", "de", "fr"], ""),
+        ("Beau", "BO", ["fr"], ""),  # too short to tell
+        ("Brandstetter", "BRANDSTÄTTER", [], ""),
+        ("Brandstetter", "BRANDSTÄTTER", ["xx"], ""),
+    ],
+)
+def test_names_said_alike(name: str, mark: str, languages: list[str], language: str) -> None:
+    assert heard_alike(name, mark, languages) == language
+    assert heard_alike(mark, name, languages) == language
+
+
+def test_only_the_sound_and_its_reason_change() -> None:
+    read = compare("Brandstetter", "BRANDSTÄTTER")
+    heard = as_heard(read, "Brandstetter", "BRANDSTÄTTER", ["de"])
+    assert heard.sound == 1.0
+    assert heard.overall == read.overall
+    assert "Sound: sounds the same, read in German." in heard.reasons
+    assert as_heard(read, "Brandstetter", "BRANDSTÄTTER", ["it"]) is read
+
+
+def test_a_mark_is_read_where_it_holds(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,office,goods\nBRANDSTÄTTER,DE,bicycle bags\nBRANDSTAETTER,US,bicycle bags\n", "utf-8")
+    (found,) = screen(["Brandstetter"], read_register([path]), goods="bicycle bags", classes=[12], markets=["US", "EU"])
+    close = {mark.mark.text: mark for mark in found.close_marks}  # type: ignore[union-attr]
+    assert close["BRANDSTÄTTER"].knockout
+    assert close["BRANDSTAETTER"].closeness.sound < 1  # no buyer there reads German
