@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from rapidfuzz.distance import Levenshtein
 
+from ..lexicon import broken_phrases
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
 from .features import Features, Word
@@ -140,6 +141,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
         sentence
         for sentence in (
             _about_words(ours, theirs, [word for word in one.name.words if word in other.name.words]),
+            _about_phrases(one, other),
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
             _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores),
@@ -183,6 +185,12 @@ def _about_words(ours: Side, theirs: Side, whole: Sequence[str]) -> str:
     if same and len(ours) + len(theirs) > 2:
         return "Shared: " + ", ".join(f'"{word}"' for word in dict.fromkeys(same)) + "."
     return ""
+
+
+def _about_phrases(one: Features, other: Features) -> str:
+    broken = broken_phrases(one.name.words, other.name.words)
+    told = dict.fromkeys(f'"{" ".join(phrase)}"' for phrase in broken)
+    return f"{some(told)} may be read as a phrase with a meaning of its own." if told else ""
 
 
 def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:

@@ -182,20 +182,23 @@ class ManyScores(NamedTuple):
         return [Scores(*one) for one in zip(*known, strict=True)]
 
 
-def scores(found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], meant: NDArray[np.bool_]) -> ManyScores:
+def scores(
+    found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], meant: NDArray[np.bool_],
+    breaks: NDArray[np.bool_],
+) -> ManyScores:  # fmt: skip
     """`name_similarity.score` of many names from their parts, look and sound (NaN where one cannot be read aloud) run
-    together, which have the same letters, and of which `meant` meaning can be judged."""
+    together, which have the same letters, of which `meant` meaning can be judged, and which break a phrase."""
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
     appearance = np.minimum(1.0, model.appearance(look, *found.looks))
     heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
-    said = np.minimum(1.0, model.meaning(*found.meanings))
+    said = np.minimum(1.0, model.meaning(*found.meanings, np.where(breaks, 0.0, found.meanings[0])))
     overall = model.overall(
         found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept, appearance, heard
     )
-    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), found.strongest))
+    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), np.where(breaks, 0.0, found.strongest)))
     one = np.ones(1)
     return ManyScores(
         np.where(same, one, appearance),

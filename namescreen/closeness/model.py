@@ -28,7 +28,7 @@ PARTS = {
     "sound": ("articulation", "same sounds"),
     "appearance": ("run together", "less covered", "better covered"),
     "sound of names": ("run together", "less covered", "better covered", "letters run together"),
-    "meaning": ("less covered", "better covered"),
+    "meaning": ("less covered", "better covered", "less covered, in no other phrase"),
     "overall": (
         "less covered",
         "strongest element",

@@ -15,6 +15,7 @@ from itertools import product
 from operator import mul
 from typing import NamedTuple
 
+from ..lexicon import broken_phrases
 from .appearance import Numbers, positive_part
 from .features import Features, Word
 from .letters import look
@@ -82,6 +83,13 @@ class Parts(NamedTuple):
     kept: float
     heard: bool
     meant: bool
+    breaks_phrase: bool
+    """Whether a word that they share means something else in one of them (`lexicon.broken_phrases`)."""
+
+    @property
+    def all_meanings(self) -> tuple[float, float, float]:
+        """What the mean in meaning is taken of."""
+        return *self.meanings, 0.0 if self.breaks_phrase else self.meanings[0]
 
     @property
     def same_sound(self) -> float:
@@ -107,20 +115,21 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
     heard = min(1.0, model.sound_of_names(found.sound, *found.sounds, found.look))
     if found.heard and found.sound >= 1.0:
         heard = 1.0  # read the same from end to end, whatever the segmentation (4ever, forever)
-    said = min(1.0, model.meaning(*found.meanings))
+    said = min(1.0, model.meaning(*found.all_meanings))
     overall = at_least(
         model.overall(
             found.elements[0], found.strongest, found.sounds[0], found.same_sound, found.kept, appearance, heard
         ),
         found.elements,
-        found.strongest,
+        0.0 if found.breaks_phrase else found.strongest,
     )
     return Scores(appearance, heard if found.heard else None, said if found.meant else None, min(1.0, overall))
 
 
 def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers) -> Numbers:
     """`overall`, at least `ENOUGH` times what both names have in common word for word, and where all of one name is
-    taken over, at least `TAKEN_OVER` if what is taken is distinctive, and in proportion if it is not."""
+    taken over, at least `TAKEN_OVER` if what is taken is distinctive, and in proportion if it is not. `strongest` is to
+    be 0 where the element that they share is part of another phrase."""
     less, better = elements
     overall = overall + positive_part(ENOUGH * less - overall)
     whole = positive_part(better - ALMOST) / (1 - ALMOST)
@@ -147,6 +156,7 @@ def parts(one: Features, other: Features) -> Parts:
         best[9],
         heard is not None,
         said == 2 or best[5] >= JUDGED_FROM,
+        bool(broken_phrases(one.name.words, other.name.words)),
     )
 
 

@@ -6,6 +6,7 @@ from .association import Among, associated, association, neighbours, thesaurus_s
 from .feeling import concreteness, feeling
 from .foreign import Equivalent, equivalents, possible_meanings
 from .frequency import frequency_languages, zipf
+from .phrases import broken_phrases, fixed_phrases
 from .translation import Translation, equivalents_in, languages, translations
 from .word_kinds import KINDS, kinds, name_rank, one_name, proper_name, words_of_kind
 from .wordnet import Lexicon, Relation, Sense, lexicon
@@ -20,10 +21,12 @@ __all__ = [
     "Translation",
     "associated",
     "association",
+    "broken_phrases",
     "concreteness",
     "equivalents",
     "equivalents_in",
     "feeling",
+    "fixed_phrases",
     "frequency_languages",
     "kinds",
     "languages",

@@ -30,6 +30,7 @@ from ..closeness.vocabulary import (
     word_facts,
 )
 from ..closeness.weights import word_weight
+from ..lexicon import broken_phrases
 from ..lexicon.association import Vectors
 from .hit import Wanted
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
@@ -123,6 +124,7 @@ class Compared:
         sizes = (index.name_rows[places + 1] - index.name_rows[places]).astype(np.int64)
         written = many.Rows(words.astype(np.int64), ends[:-1], np.cumsum(sizes) - sizes)
         first = _rows(written, written.first)
+        self._breaks = self._break_phrases(first)
         self._foreign, said = self._as_said(first)
         held = distinct(written.words)
         self._words = distinct(np.concatenate([held, said.words]))
@@ -170,7 +172,7 @@ class Compared:
         says |= np.logical_or.reduceat(telling[first.words], first.start)
         says = says.astype(np.int64) + says_something(self._name.segmentations)
         meant = (says == 2) | (parts.meanings[1] >= JUDGED_FROM)
-        return many.scores(parts, self._look[every], self._sound[every], self._same[every], meant)
+        return many.scores(parts, self._look[every], self._sound[every], self._same[every], meant, self._breaks[every])
 
     def _translated(self, parts: many.Parts, own: Sequence[Word], rows: many.Rows, names: Places) -> many.Parts:
         """The parts with what is in common in another language; `names` are those that the rows belong to."""
@@ -181,6 +183,18 @@ class Compared:
         for part, found in ((parts.meanings, meant), (parts.elements, counted)):
             part[:, names] = np.maximum(part[:, names], found)
         return parts
+
+    def _break_phrases(self, written: many.Rows) -> NDArray[np.bool_]:
+        """Which names break a phrase, or have one that the name breaks (`lexicon.broken_phrases`)."""
+        index, own = self.index, self._name.name.words
+        places = [place for word in own if (place := index.words.find(word)) is not None]
+        shared = np.logical_or.reduceat(np.isin(written.words, places), written.start)
+        ends = np.append(written.start, len(written.words))
+        broken = np.zeros(len(self.places), bool)
+        for at in shared.nonzero()[0].tolist():
+            words = tuple(map(index.word, written.words[ends[at] : ends[at + 1]].tolist()))
+            broken[at] = bool(broken_phrases(own, words))
+        return broken
 
     def _as_said(self, written: many.Rows) -> tuple[Places, many.Rows]:
         """Which of the names have foreign words, and how these may be said in English

@@ -134,6 +134,8 @@ class Pairs:
     rows: list[evidence.Row]
     parts: dict[str, Numbers]
     elements: Numbers
+    taken: Numbers
+    """The strength of what both share, as `at_least` asks for it."""
     meant: np.ndarray
 
     def only(self, chosen: np.ndarray) -> Pairs:
@@ -142,6 +144,7 @@ class Pairs:
             list(compress(self.rows, chosen)),
             {name: values[chosen] for name, values in self.parts.items()},
             self.elements[chosen],
+            self.taken[chosen],
             self.meant[chosen],
         )
 
@@ -150,13 +153,13 @@ class Pairs:
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
         whole = np.c_[self.parts["overall"], found["appearance"], found["sound"]]
         if "overall" in means:
-            found["overall"] = name_similarity.at_least(means["overall"](*whole.T), tuple(self.elements.T), whole[:, 1])
+            found["overall"] = name_similarity.at_least(means["overall"](*whole.T), tuple(self.elements.T), self.taken)
         return found | {"meaning": np.where(self.meant, found["meaning"], 0.0), "whole": whole}
 
 
 def pairs_of(rows: list[evidence.Row]) -> Pairs:
     """The parts of the closeness of the two marks of every row."""
-    found, elements, meant = [], [], []
+    found, elements, taken, meant = [], [], [], []
     for row in rows:
         goods = goods_words(row.get("goods_a") or row.get("goods"), row.get("goods_b"))
         one, other = features(row["mark_a"], goods), features(row["mark_b"], goods)
@@ -164,15 +167,17 @@ def pairs_of(rows: list[evidence.Row]) -> Pairs:
         values = [
             (parts.look, *parts.looks),
             (parts.sound, *parts.sounds, parts.look),
-            parts.meanings,
+            parts.all_meanings,
             (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
         ]
         same = one.letters == other.letters
         found.append([[1.0] * len(value) if same else value for value in values])
         elements.append((1.0, 1.0) if same else parts.elements)
+        taken.append(1.0 if same else 0.0 if parts.breaks_phrase else parts.strongest)
         meant.append(parts.meant or same)
     tables = [np.array(values) for values in zip(*found, strict=True)]
-    return Pairs(rows, dict(zip(MEANS, tables, strict=True)), np.array(elements), np.array(meant))
+    by_mean = dict(zip(MEANS, tables, strict=True))
+    return Pairs(rows, by_mean, np.array(elements), np.array(taken), np.array(meant))
 
 
 def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean]) -> Evidence:
