@@ -36,8 +36,10 @@ def place_of(word: str) -> Place | None:
     if listed:
         kind, _, name = listed.partition("|")
         return Place(name, kind == "home")
+    if len(word) < 3 or "place" not in kinds(word):  # va and ca are states only on envelopes
+        return None
     senses = lexicon().senses(word, labelled=False)
-    if len(word) < 3 or "place" not in kinds(word) or not senses:  # va and ca are states only on envelopes
+    if not senses:
         return None
     leading = senses[0]
     written = next((form for form in leading.words if form.lower() == word), word)

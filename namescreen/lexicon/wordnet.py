@@ -11,7 +11,7 @@ from functools import cache, cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 from ..tables import open_table
-from .morphology import DETACHED, base_forms
+from .morphology import DETACHED, DETACHMENTS, base_forms
 from .sense_similarity import SenseSimilarity
 
 if TYPE_CHECKING:
@@ -123,8 +123,9 @@ class Lexicon:
         word = word.lower()
         value = self._exceptions.get(word)
         irregular = value.split(",") if value else []
-        if not irregular and not word.endswith(DETACHED) and not self._row(word)[0]:
-            return {}  # as most invented words
+        if not irregular and not word.endswith(DETACHED):
+            parts = {sense[0] for sense, _ in self._row(word)[0]}
+            return {pos: (word,) for pos in DETACHMENTS if pos in parts}
         return base_forms(
             word,
             lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
