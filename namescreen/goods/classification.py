@@ -188,8 +188,16 @@ def _by_features(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
                 told[at] = (plain, feature)
     most = max(sums)
     odds = [math.exp(total - most) for total in sums]
+    if not any(_of_head(feature, text) for feature, _, _ in rows):
+        odds = [math.sqrt(one) for one in odds]  # only what stands before or after the head speaks, and says less
     whole = sum(odds)
     return {number: (odds[number - 1] / whole, told[number - 1][1]) for number in CLASSES}
+
+
+def _of_head(feature: str, text: str) -> bool:
+    """Whether a feature is of the word that says what the goods are."""
+    kind, _, value = feature.partition(":")
+    return kind in ("h", "n") or (kind in ("w", "b") and value.split()[-1] == _head(text.lower()))
 
 
 def _reason(feature: str) -> str:

@@ -169,7 +169,7 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     own = context(goods).near.get(word)
     if own is not None and own.weight >= PLAIN:  # spelt as in the goods
         return heard, best
-    for form in (word, word[:-1]) if word.endswith("s") and len(word) > LEAST_PART else (word,):
+    for form in (word, word[:-1]) if word[-1] == "z" or (word[-1] == "s" and len(word) > LEAST_PART) else (word,):
         for other in dict.fromkeys((*_by_sound(goods).get(jellyfish.metaphone(form), ()), *_own_words(goods))):
             weight = 0.95 * _describing(other, goods)
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE

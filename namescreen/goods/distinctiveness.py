@@ -133,14 +133,14 @@ def _distinctiveness(
 ) -> Distinctiveness | NotChecked:
     plain = read(name, goods, {}, surnames=False)
     signs = protected_signs(name, goods, classes=classes, markets=markets)
-    if plain and all(one.coined and not one.word.isascii() for one in plain):
-        return NotChecked("distinctiveness", "the words of this script are not known here")
     held, missing = (COMMON, ()) if asked is None else known_languages(asked)
     readings = {"en": plain}
     for language in held:
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
+    if plain and len(readings) == 1 and all(one.coined and not one.word.isascii() for one in plain):
+        return NotChecked("distinctiveness", "the words of this script are not known here")
     findings = _worst_first(
         [_finding(language, name, goods, judged, plain, signs) for language, judged in readings.items()],
         misspelt=any("sounds like" in one.evidence.why for one in plain),

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon, zipf
+from ..tables import open_table
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import classes
@@ -27,7 +28,7 @@ from .description import (
     most_associated,
     named_goods,
 )  # fmt: skip
-from .phrases import base_form, plain_words
+from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
 from .words import is_trade_word
@@ -53,6 +54,9 @@ IN_USE = 2.5
 """Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""
 NO_TIE = "no tie to the goods was found"
 _PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
+_SAYS_WORD_FOR = re.compile(r".*\b(?:word|name|term) for (?:an? |the )?")
+TOLD = 0.5
+"""How plainly the meaning of a rare word must describe the goods to be told."""
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
 _VOWELS = frozenset("aeiouy")
 LONGEST_ACRONYM = 5
@@ -186,6 +190,8 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     term = term_for(word, goods)
     if term is not None and term.weight:
         found.append(Evidence(term.weight, f"{term.what} (from memory)", term.names_goods))
+    if (rare := _rare(word)) and (meant := judge_phrase(rare, goods)) and meant.evidence.weight >= TOLD:
+        found.append(replace(meant.evidence, why=f'means "{rare}": {meant.evidence.why}'))
     heard = NOTHING if of_trade or term else heard_as(word, goods)
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
@@ -199,6 +205,16 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         others = (one for one in (*found, *unknown) if "surname" not in one.why)
         evidence = max(others, key=lambda one: one.weight, default=NOTHING)
     return Judged(word, evidence, coined, _asked(word, goods, evidence, coined, personal, is_name and surnames))
+
+
+@lru_cache(maxsize=1 << 13)
+def _rare(word: str) -> str:
+    """What a rare word that dictionaries lack means, by the list of existing words for names: bumbershoot, umbrella."""
+    told = (open_table("naming_ideas.tsv").get(f"find {word}") or "").split("|")[0].split(";")[0]
+    if not told or lexicon().known(word):
+        return ""
+    named = items(_SAYS_WORD_FOR.sub("", told))
+    return " ".join((*named[0].modifiers, named[0].head)) if named else ""
 
 
 def _names_goods(word: str, goods: str) -> bool:

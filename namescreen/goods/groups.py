@@ -100,6 +100,7 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     markets, others = _markets(mine), _markets(theirs)
     shared = markets & others
     alike = _is_service(one) == _is_service(other) or any(_has("=channel", name) for name in shared)
+    alike = alike and _is_accessory(one) == _is_accessory(other)
     asked = (
         ("one group", alike and bool(mine & theirs)),
         ("one range", alike and any(_has("=range", name) for name in shared)),
@@ -118,6 +119,11 @@ def _likeness(group: str) -> float:
     """How alike the goods of a group are, 0 to 1: the chance that two of them are in one class. What is for camping
     serves one purpose, and is tents and lamps; jams take each other's place."""
     return sum(share**2 for share in _classes_of(group).values())
+
+
+def _is_accessory(item: Item) -> bool:
+    """Whether an item is only sold with what its name speaks of: an umbrella stand is no umbrella."""
+    return bool(item.modifiers) and item.head in OF_MANY_KINDS and not is_listed(item)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -27,7 +27,7 @@ _FRAME = _words("""
     self featuring namely including include includes providing provide provides related relating relation particularly
     especially such etc other others kind nature use used using via field fields made containing consisting comprising
     various same seller selling sold based purpose purposes general adapted designed intended suitable specially
-    specifically shaped fitted
+    specifically shaped fitted online
 """)
 # Words for the form alone: the word before it, or after "of", says what the goods are.
 _FORM = _words("""
@@ -37,7 +37,7 @@ _FORM = _words("""
 # Dealing in goods (In re Hotels.com, 573 F.3d 1300 (Fed. Cir. 2009): the goods dealt in count as well).
 _DEALING = _words("""
     retail retailing wholesale rental sale store shop distribution information provision import export reservation
-    website blog directory manufacture manufacturing repair maintenance installation delivery facility online cleaning
+    website blog directory manufacture manufacturing repair maintenance installation delivery facility cleaning
     consultancy development publishing
 """)
 # Portions of goods: the word before says what they are where that is listed as goods, and the two are not (soap bars,

@@ -26,6 +26,22 @@ def test_a_name_is_told_by_its_kind(row: dict[str, str]) -> None:
     assert row["law"] in " ".join(laws)
 
 
+def test_names_kept_for_a_test() -> None:
+    """41 names expected beforehand, by common practice, and run once all the others were right: 37 right at the first
+    run (31 before that round of mends). Two words of Greek and Ukrainian, Teez and Spitzenklasse were not."""
+    file = (Path(__file__).parent / "names_unseen.csv").read_text(encoding="utf-8")
+    rows = list(csv.DictReader(file.splitlines()))
+    found = [distinctiveness(row["name"], row["goods"], markets=row["markets"].split()) for row in rows]
+    right = [
+        isinstance(one, Distinctiveness)
+        and (not row["called"] or one.called in row["called"].split())
+        and (not row["sign"] or any(row["sign"] in sign.kind for sign in one.protected))
+        for row, one in zip(rows, found, strict=True)
+    ]
+    assert len(rows) == 41
+    assert sum(right) >= 37
+
+
 def test_enough_names_of_every_kind() -> None:
     assert len(ROWS) >= 42
     assert len({row["kind"] for row in ROWS}) >= 15

@@ -48,12 +48,12 @@ def test_scores_follow_the_grades() -> None:
 
 
 def test_pairs_kept_for_a_test_are_ranked_too() -> None:
-    """Graded before the first run, by common practice, and not fitted: rho 0.72, 23 of 40 grades hit and all but three
-    within one at the first run. Few are unrelated, and average and high are hard to tell apart."""
+    """Two lots of 40, graded before their first run, by common practice, and not fitted: rho 0.72 and 0.74 at the first
+    run, 49 grades hit and all but four within one. Few are unrelated, and average and high are hard to tell apart."""
     found = [_score(row) for row in UNSEEN]
     grades = [float(GRADES.index(row["grade"])) for row in UNSEEN]
-    assert _rho(found, grades) >= 0.62
-    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 36
+    assert _rho(found, grades) >= 0.7
+    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 74
 
 
 @pytest.mark.parametrize(
