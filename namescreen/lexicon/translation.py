@@ -99,9 +99,11 @@ def _without_compounds(folded: str, language: str | None) -> tuple[Translation, 
 @lru_cache(maxsize=1 << 14)
 def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...]:
     found = list(_of_entries(folded, language))
-    known = {one.language for one in found}
+    cuts = range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1)
+    may = frozenset[str]().union(*(_possible_in(folded[:cut]) for cut in cuts))
+    may -= {one.language for one in found}
     for code in _asked(language):
-        if code in COMPOUNDING and code not in known:
+        if code in may:
             found += _compound(folded, code)
     return _best(found)
 
@@ -181,6 +183,20 @@ def _languages_of_stem(stem: str) -> frozenset[str]:
     return frozenset((open_table("foreign_parts.tsv").get(stem) or "").split())
 
 
+@lru_cache(maxsize=1 << 16)
+def _possible_in(part: str) -> frozenset[str]:
+    """The languages in which `part` may be a part of a compound, an international word in another spelling included."""
+    if part[0] == part[1]:  # honungs-sked, not honung-ssked
+        return frozenset()
+    found = _languages_of_part(part)
+    if len(part) > SHORTEST_COGNATE:
+        plain, inflected = stems_by_language(part, COMPOUNDING)
+        if _spelt_otherwise(plain[0]):
+            found |= COMPOUNDING.difference(inflected)
+        found |= {language for language, parts in inflected.items() if any(map(_spelt_otherwise, parts))}
+    return found
+
+
 def _compound(word: str, language: str) -> list[Translation]:
     parts = _split(word, language, MOST_PARTS)
     if not parts:
@@ -254,9 +270,9 @@ def _spelt_otherwise(stem: str) -> tuple[str, ...]:
 @lru_cache(maxsize=1 << 14)
 def _part(part: str, language: str, linked: bool) -> Senses:
     """The senses of a part of a compound, which carries a linking element where another follows, or is inflected."""
-    if part[0] == part[1]:  # honungs-sked, not honung-ssked
+    if language not in _possible_in(part):
         return []
     if language not in _languages_of_part(part):
-        return _international(part, language) if len(part) > SHORTEST_COGNATE else []
+        return _international(part, language)
     senses = _entries(part, (language,), linked).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []
