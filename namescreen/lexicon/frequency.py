@@ -10,6 +10,10 @@ from ..tables import open_table, wordlists_folder
 __all__ = ["frequency_languages", "zipf"]
 
 
+LONGEST = 32
+"""Letters of the longest word that can be in a list (tests/lexicon/test_words.py)."""
+
+
 @lru_cache(maxsize=1 << 17)
 def zipf(word: str, language: str = "en") -> float:
     """The frequency of the folded `word` in `language`: log10 of occurrences in a thousand million words.
@@ -18,6 +22,8 @@ def zipf(word: str, language: str = "en") -> float:
     Source: wordfreq 3.1.1 (van Heuven and others 2014 for the scale). Raises `DataError` for a language
     without a list; `frequency_languages` says which there are.
     """
+    if len(word) > LONGEST:
+        return 0.0  # of a closed word of a hundred letters, a hundred parts are asked for
     value = open_table(f"frequency/{language}.tsv").get(word)
     return float(value) if value is not None else 0.0
 

@@ -41,7 +41,9 @@ def split_closed_compound(word: str, zipf: Callable[[str], float], shortest: int
         return (word,)
 
     def score(first: str, second: str) -> float | None:
-        common = min(zipf(first), zipf(second))
+        common = zipf(first)
+        if common >= RECOGNISED:
+            common = min(common, zipf(second))
         return common + min(len(first), len(second)) / 4 if common >= RECOGNISED else None
 
     return best_split(word, score, shortest) or (word,)

@@ -14,6 +14,7 @@ from namescreen.lexicon import (
     words_of_kind,
     zipf,
 )
+from namescreen.lexicon.frequency import LONGEST
 from namescreen.tables import open_table, wordlists_folder
 
 
@@ -26,6 +27,10 @@ class TestFrequency:
     def test_other_languages(self) -> None:
         assert zipf("garten", "de") > zipf("garten", "en")
         assert {"en", "de", "fr", "ja", "zh", "ar", "ru"} <= set(frequency_languages())
+
+    def test_no_word_of_a_list_is_longer_than_those_looked_up(self) -> None:
+        tables = [open_table(f"frequency/{language}.tsv") for language in frequency_languages()]
+        assert max(len(word) for table in tables for word, _ in table.items()) <= LONGEST
 
     def test_an_unknown_language_is_an_error_that_names_it(self) -> None:
         with pytest.raises(DataError, match=r"xx\.tsv"):
