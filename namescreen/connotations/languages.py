@@ -37,8 +37,8 @@ def code(tag: str) -> str:
 
 
 def language_name(tag: str) -> str:
-    """The English name of a language, or the tag itself if it is not one of `LANGUAGES`."""
-    return LANGUAGES.get(code(tag), tag)
+    """The English name of a language, or the tag itself if it is neither English nor one of `LANGUAGES`."""
+    return "English" if code(tag) == "en" else LANGUAGES.get(code(tag), tag)
 
 
 def wanted(languages: Iterable[str] | None) -> tuple[str, ...]:

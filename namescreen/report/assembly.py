@@ -187,7 +187,9 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
 
     known = lexicon()
     heard = {word: known.senses(word) for word in words}
-    meaning = "; ".join(senses[0].label for senses in heard.values() if senses)
+    # Not the namesake: heron is a bird before it is an inventor.
+    common = [[one for one in senses if not known.related_ids(one.id, "@i")] or senses for senses in heard.values()]
+    meaning = "; ".join(senses[0].label for senses in common if senses)
     unknown = [word for word in words if not heard[word]]
     given = len(parse(name).words)
     if len(words) == 1:

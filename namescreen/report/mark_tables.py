@@ -64,7 +64,8 @@ def _register(shown: Sequence[CloseMark], report: Report) -> Iterable[str]:
         for remark in remarks(mark, report):
             raised.setdefault(remark, []).append(shorten(mark.text, 40))
     told += [f"{remark} {cell(some(dict.fromkeys(names)))}." for remark, names in raised.items()]
-    yield " ".join(told)
+    if told:
+        yield " ".join(told)
 
 
 def register_cells(mark: Mark) -> tuple[str, ...]:

@@ -19,6 +19,7 @@ __all__ = ["name_pages"]
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _MOST_READINGS = 8
 _DOMAINS, _HANDLES = 4, 2
+_FEW_LANGUAGES = 6  # named with each name
 _ORDINARY = 3  # readings of severity 0 that are shown
 
 
@@ -96,7 +97,9 @@ def _readings(entry: NameEntry) -> Iterable[str]:
     if isinstance(entry.readings, NotChecked):
         yield f"{head} Not checked, because {cell(entry.readings.because)}."
         return
-    covered = ", ".join(language_name(tag) for tag in entry.coverage)
+    covered = some(language_name(tag) for tag in entry.coverage)
+    if len(entry.coverage) > _FEW_LANGUAGES:
+        covered = f"{len(entry.coverage)}, which the record names"
     looked = f"Languages looked at: {cell(covered)}." if covered else ""
     words = words_read(entry)
     bad = [one for one in words if one.severity]

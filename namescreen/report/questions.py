@@ -97,7 +97,21 @@ def _on_marks(entry: NameEntry, report: Report) -> list[str]:
     ordered = matters(entry)
     # An identical mark is asked about wherever it stands in the order.
     chosen = [*ordered[:_MARKS], *(found for found in ordered[_MARKS:] if conflict_of(found).identical)]
-    return list(filter(None, (_on_mark(found, shorten(entry.name, 60), report) for found in chosen)))
+    asked = ((_on_mark(found, shorten(entry.name, 60), report), _on_namesakes(found, report)) for found in chosen)
+    return [" ".join(filter(None, parts)) for parts in asked if parts[0]]
+
+
+def _on_namesakes(found: CloseMark, report: Report) -> str:
+    """Further live marks of the markets with the same words, where the one asked about is not in force there."""
+    if not (found.mark.is_dead or found.bites is False):
+        return ""
+    live = [mark for mark in found.others if not mark.is_dead and held_in(mark, report)]
+    told = [
+        f"{shorten(mark.number or mark.text, 24)} ({', '.join(filter(None, (mark.office, shorten(mark.owner, 40))))}"
+        f"{'; class ' + ' '.join(map(str, mark.classes)) if mark.classes else ''})"
+        for mark in live[:_MARKS]
+    ]
+    return f"The same words are live for others: {some(told)}: what of these?" if told else ""
 
 
 def _on_mark(found: CloseMark, name: str, report: Report) -> str:

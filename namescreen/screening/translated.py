@@ -53,10 +53,11 @@ def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
 
 @lru_cache(maxsize=4096)
 def _english(word: str, language: str) -> tuple[str, ...]:
-    """What `word` of a language means in English, where that can be relied on, best first."""
+    """What `word` of a language means in English, where that can be relied on, best first. An English word that only
+    could be spelled so there is no translation."""
     from ..lexicon import translations
 
-    return tuple(one.english for one in translations(word, language) if one.score >= _SURE)
+    return tuple(one.english for one in translations(word, language) if one.score >= _SURE and one.source != "spelling")
 
 
 def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
@@ -72,7 +73,7 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
     pairs = [(ours, theirs) for ours in _divisions(name) for theirs in _divisions(mark)]
     if any(_same_in_english(ours, theirs) for ours, theirs in pairs):
         return ""
-    if any(_says(theirs, ours, language, ()) for ours, theirs in pairs for language in asked):
+    if any(_says(theirs, ours, one, ()) for ours, theirs in pairs for one in asked):
         return ENGLISH
     told = (one for one in asked if any(_says(ours, theirs, one, asked) for ours, theirs in pairs))
     return next(told, "")

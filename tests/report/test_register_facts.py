@@ -113,3 +113,18 @@ def test_a_registered_mark_that_is_opposed_is_not_only_applied_for(report: Repor
     opposed = Mark("M", "1", "DE", status="live", status_as_given="Registered; opposed", registered="2026-07-01")
     assert status(opposed) == "registered, opposed"
     assert in_force_notes(opposed, report)[0] == "It is registered, and opposed: how will that end?"
+
+
+def test_a_live_namesake_is_not_hidden_behind_a_dead_mark(report: Report, tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(
+        "mark,number,office,class,goods,status,expires,owner\n"
+        "WRENMOOR,1,GB,21,flower pots,Expired,2026-08-01,Old Pots Ltd\n"
+        "WRENMOOR,2,GB,20,chairs,Registered,2035-08-01,Chairs Ltd\n"
+    )
+    (found,) = screen(
+        ["Wrenmoor"], read_register([path]), goods="flower pots", classes=[21], markets=["GB"], today="2026-11-25"
+    )
+    asked = " ".join(questions(entry_of(found), replace(report, markets=("GB",))))
+    assert "can be renewed until 2027-02-01" in asked
+    assert "The same words are live for others: 2 (GB, Chairs Ltd; class 20): what of these?" in asked

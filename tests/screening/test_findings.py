@@ -48,6 +48,7 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         ("Morning Dew", "MORNING STAR", ["fr", "de"], ""),
         ("Silent Owl", "SILENT OWLS", ["de", "fr"], ""),  # the plural is English
         ("Winter Hand", "WINTER HANDS", ["de"], ""),
+        ("Plumecroft", "PLUMCROFT", ["es", "de"], ""),  # the name is English as it stands
         ("Prime Carry", "PRIMO CARRY", ["es", "fr"], ""),  # a word that both share, in English
         ("Silent Otter", "LOUTRE SILENCIEUSE", ["de", "fr"], "fr"),  # the order of words is French
         ("Red Fox", "MAISON RENARD ROUGE", ["fr"], ""),  # it says more than the name
