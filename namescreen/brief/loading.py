@@ -20,6 +20,7 @@ __all__ = ["load_brief", "parse_brief", "starter"]
 
 MOST_BYTES = 1 << 20
 """The most bytes of a brief; a longer file is not one."""
+_CURLY = re.compile("[\u201c\u201d\u201e\u2018\u2019\u201a\u00ab\u00bb]")
 _DEEP_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){100}")
 """A key with this many parts is refused unread: the standard library takes quadratic time for it."""
 
@@ -49,6 +50,9 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
         what = found[1] if found else str(error)
         line = int(found[2]) if found and found[2] else text.count("\n") + 1
         remedy = "Texts stand in quotes, lists in [ ], and each key once"
+        curly = _CURLY.findall("".join(text.split("\n")[line - 1 : line]))
+        if curly:  # word processors and telephones set them for straight ones
+            remedy = f"It holds curly quotation marks ({' '.join(dict.fromkeys(curly))}): type straight ones (\")"
         raise InputError(Problem(f"is not valid TOML: {what}", remedy, shown, line)) from None
     except (ArithmeticError, RecursionError, ValueError):  # endless numbers and brackets
         remedy = "Start again from `namescreen brief new`"

@@ -123,6 +123,7 @@ def brainstorm(
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of
     from namescreen.generation.senses import doubt
+    from namescreen.text import fold
 
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
     for doubted in filter(None, map(doubt, settled.concepts)):
@@ -133,6 +134,9 @@ def brainstorm(
     unknown = [word for word in settled.tone if tone_of(word) is None]
     if unknown:
         say(f"Not a tone known here, and passed over: {', '.join(unknown)}. Known: {', '.join(TONES)}.")
+    others = {word: tone_of(word) for word in settled.tone if word not in unknown and fold(word) not in TONES}
+    if others:
+        say(f"Tones in other words: {', '.join(f'{word} is taken as {tone}' for word, tone in others.items())}.")
     marks = _marks(settled)
     if steer and sys.stdin.isatty() and sys.stdout.isatty():
         from .steer import steer_session

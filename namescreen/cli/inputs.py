@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from namescreen.errors import InputError, Problem
+from namescreen.plain_text import plural, some, visible
 
 from .talk import progress, say
 
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
     from namescreen.brief import Brief
     from namescreen.register import Register
 
-__all__ = ["chosen_names", "day_of", "existing_marks", "settings_of", "usable_names"]
+__all__ = ["chosen_names", "day_of", "existing_marks", "looked_through", "settings_of", "usable_names"]
 
 
 def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
@@ -81,6 +82,14 @@ def existing_marks(
     if found.left_out:
         say(f"{found.left_out:,} rows of the lists of marks could not be read and were left out.")
     return found
+
+
+def looked_through(register: Register) -> str:
+    """How many marks were compared with, of what: "nothing found" says little without it."""
+    shown = some([visible(Path(source.name).name) for source in register.sources][:3])
+    lists = len(register.sources)
+    of = f"{plural(lists, 'list')} ({shown}{' and others' if lists > 3 else ''})" if lists else "no list"
+    return f"Looked through {plural(len(register), 'mark')} of {of}."
 
 
 def day_of(brief: Brief, asked: datetime.date | None = None) -> tuple[str, str]:

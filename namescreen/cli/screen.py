@@ -15,7 +15,7 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
 
 from .guard import LIMIT_EXCEEDED, NOT_CHECKED
-from .inputs import chosen_names, existing_marks, settings_of
+from .inputs import chosen_names, existing_marks, looked_through, settings_of
 from .options import (
     BriefOption,
     ClassesOption,
@@ -119,6 +119,8 @@ def screen(
             found = screen_names(wanted, existing, progress=advance, **options)
             shown = kept(found, len(wanted), "names; those are shown, whole.")
             outcomes = show_screenings(shown, form, settled)
+    if existing is not None:
+        say(looked_through(existing))
     exceeded = [one.name for one in outcomes if fail_above is not None and one.closest > fail_above]
     if exceeded:
         say(f"A mark is closer than {fail_above} overall: {', '.join(exceeded)}")

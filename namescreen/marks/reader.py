@@ -17,6 +17,7 @@ from .fields import Columns, chosen_columns, mark_from, one_line, option_of
 from .formats import UNNAMED, read_document, read_side_table, sniff
 from .identity import Event
 from .mark import Mark
+from .other_kinds import no_list
 from .problems import ProblemLog
 from .side_tables import SideTables
 from .sources import Container, DamagedError, Document, Stream, containers_of, note_ignored
@@ -285,6 +286,9 @@ def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tupl
         elif path.is_dir():
             raise InputError(Problem("is a folder", "Give a file with one name a line", str(path)))
         else:
+            unfit = no_list(path)
+            if unfit is not None:
+                raise InputError(unfit)
             with path.open("rb") as stream:
                 names = _names(Stream(stream), path.suffix.lower(), log, encoding)
     except (DamagedError, OSError) as error:

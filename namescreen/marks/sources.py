@@ -23,6 +23,7 @@ from pathlib import Path, PurePosixPath
 from typing import IO
 
 from ..errors import InputError, Problem
+from .other_kinds import KINDS_NOT_READ, no_list
 from .problems import ProblemLog
 
 __all__ = ["Container", "DamagedError", "Document", "Stream", "containers_of", "files_of", "sha256_of"]
@@ -31,10 +32,6 @@ HEAD = 8192
 MOST_FILES = 300_000
 """The most files of a folder that are looked at: three times the largest folder of single marks that was tried."""
 _NAME_ONE = "Name the folder or the file in which the lists are"
-_KINDS_NOT_READ = frozenset(
-    ".pdf .png .jpg .jpeg .gif .tif .tiff .bmp .svg .mp3 .mp4 .wav .xls .xlsx .ods .doc .docx .html .htm .css .xsl "
-    ".xslt .js .md .dtd .xsd .sqlite .db .parquet .exe .toml .py .log .ini .rtf .zip".split()
-)
 _TALK = re.compile(r"(?:read[-_ ]?me|licen[cs]e|copying|notice|terms|change[-_ ]?log|disclaimer)\b", re.IGNORECASE)
 _BROKEN = (
     EOFError, gzip.BadGzipFile, zipfile.BadZipFile, zlib.error, lzma.LZMAError, struct.error, NotImplementedError,
@@ -188,7 +185,7 @@ def _ignored(names: Sequence[str], *, archive: bool) -> list[str]:
     return [
         name
         for name in shown
-        if suffixes[name] in _KINDS_NOT_READ
+        if suffixes[name] in KINDS_NOT_READ
         or (lists and suffixes[name] in (".txt", ""))
         or (suffixes[name] in (".txt", "") and _TALK.match(PurePosixPath(name).name))
     ]
@@ -204,8 +201,8 @@ def note_ignored(names: Sequence[str], log: ProblemLog) -> None:
 def files_of(sources: Sequence[Path | str], log: ProblemLog | None = None) -> dict[Path, Path]:
     """Every file that `sources` mean, folders walked in the order of their names, each with the source it was found in.
 
-    What is no list of marks is named in `log`. Raises `InputError` naming all sources that do not exist or cannot be
-    read.
+    What is no list of marks is named in `log`. Raises `InputError` naming all sources that do not exist, cannot be
+    read, or are no lists.
     """
     problems: list[Problem] = []
     files: dict[Path, Path] = {}
@@ -225,8 +222,9 @@ def files_of(sources: Sequence[Path | str], log: ProblemLog | None = None) -> di
             elif source.exists() and not source.is_file():
                 problems.append(Problem("is no ordinary file", "Save what it gives to a file first", str(source)))
             elif source.exists():
-                with source.open("rb"):
-                    files[source] = source
+                unfit = no_list(source)
+                problems += [unfit] if unfit else []
+                files[source] = source
             else:
                 problems.append(Problem("there is no such file or folder", "Check the path", str(source)))
         except OSError as error:

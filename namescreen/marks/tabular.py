@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import re
+import shlex
 from collections import deque
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import chain, islice
@@ -28,6 +29,8 @@ LONGEST_RECORD = 2000
 """The most lines of a CSV record; a longer one has a quotation mark that was never closed."""
 LOOKED_AT = 5000
 """The rows that decide whether dates begin with the day or the month, and whether a column can hold marks."""
+TOLD_OF = ("goods", "classes", "territories", "status", "number")
+"""Fields that a remark on unused columns names, those that change a screening most first."""
 _NUMBER = re.compile(r"[A-Za-z]{0,3}[\d\W_]*\d[\d\W_]*")
 
 
@@ -95,9 +98,24 @@ def read_lines(
     elif shape == "table":
         yield from _table_rows(rest, delimiter, log, columns or {}, sides or SideTables(), names=names)
     else:
+        _question_delimiters(first, log, "name" if names else "mark")
         for number, line in rest:
             if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
                 yield number, {"text": line}
+
+
+def _question_delimiters(first: Sequence[tuple[int, str]], log: ProblemLog, word: str) -> None:
+    """Note that most lines of a plain list hold a delimiter: each counts whole, and may be meant as several columns."""
+    given = [(number, line) for number, line in first if line.strip() and not line.startswith("# ")]
+    for sign, called in zip(_DELIMITERS, ("a comma", "a tab", "a semicolon", "an upright stroke"), strict=True):
+        having = [number for number, line in given if sign in line.strip().strip(sign)]
+        if len(having) > len(given) / 2:
+            log.note(
+                f"most lines hold {called}, and each line was read whole, as one {word}",
+                f"If what follows it are goods, make it a CSV: a first line {word}{sign}goods, and .csv as its ending",
+                line=having[0],
+            )
+            return
 
 
 def put_aside(
@@ -219,15 +237,17 @@ def _unknown_table(
         return
     first, found = _designating(rows())
     idle = [name for at, name in enumerate(header) if at not in (*places.values(), *flags) and name]
-    lacking = [option for option, field in OPTION_NAMES.items() if field not in fields]
+    lacking = [option for option in TOLD_OF if OPTION_NAMES[option] not in fields][:3]
     if "country" in places and first:
         log.note(f"the column {header[country]!r} was read as where marks hold, because it names several countries")
     elif "country" in places:
         idle.append(header[country])
-    if idle:
+    if idle and not (columns and "goods" in fields):  # who named them all has seen the others
+        name = shlex.quote(idle[0]) if len(idle) == 1 else "NAME"
+        say_so = f"say so: --column {lacking[0]}={name}, or in the [columns] of a brief" if lacking else ""
         log.note(
             f"columns not used: {', '.join(idle)[:200]}",
-            f"If one of them holds {some(lacking, 'or')}, say so: --column {lacking[0]}=NAME" if lacking else "",
+            f"If one of them holds {some(lacking, 'or')}, {say_so}" if lacking else "",
         )
     yield from _merge_classes(_settled(found, log, f"the column {fields['text']!r}"))
 

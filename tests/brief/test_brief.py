@@ -164,6 +164,7 @@ marks = -1
         ("[weights.ranking]\nsound = 1e9", 2, "weights.ranking.sound", "Only the ratios"),
         ("a = 1\na = 2", 2, "", "is not valid TOML"),
         ('a = "x', 1, "", "is not valid TOML"),
+        ("seed = 1\nconcepts = [\u201cherb\u201d]", 2, "", "curly quotation marks (\u201c \u201d): type straight"),
     ],
 )  # fmt: skip
 def test_each_impossible_value_names_line_key_and_remedy(text: str, line: int, field: str, words: str) -> None:

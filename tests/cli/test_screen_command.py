@@ -103,3 +103,11 @@ def test_what_was_not_checked_is_said_once_below_all_names(run: Run, tmp_path: P
     ).stdout
     assert shown.count("goods relatedness") == 1
     assert shown.index("Loamlet\n") < shown.index("Not checked\n") < shown.index("At a glance")
+
+
+def test_how_many_marks_of_how_many_lists_were_looked_through_is_said_aside(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "one.txt").write_text("Fernwick\nMossling\n")
+    (tmp_path / "two.txt").write_text("Topfling\n")
+    done = run("screen", "-n", "Zyq", "-r", "one.txt", "-r", "two.txt")
+    assert "Looked through 3 marks of 2 lists (one.txt and two.txt)." in done.stderr
+    assert "Looked through" not in done.stdout

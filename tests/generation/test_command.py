@@ -49,6 +49,13 @@ def test_output_is_the_same_to_the_byte_under_any_hash_seed(run: Run) -> None:
     assert len(outputs) == 1
 
 
+def test_a_tone_in_other_words_is_told(run: Run) -> None:
+    told = run(*ASKED, "--limit", "1", "--tone", "friendly", "--tone", "bold", "--tone", "zyx").stderr
+    assert "friendly is taken as warm" in told
+    assert "bold is" not in told
+    assert "Not a tone known here, and passed over: zyx" in told
+
+
 def test_limits_given_as_options_hold(run: Run) -> None:
     done = run(*ASKED, "--limit", "15", "--length", "5-7", "--avoid", "ay", "--starts", "s", "--format", "jsonl")
     for fact in map(json.loads, done.stdout.splitlines()):

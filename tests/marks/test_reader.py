@@ -36,6 +36,43 @@ def write(folder: Path, name: str, contents: str | bytes) -> Path:
     return path
 
 
+def zipped(*names: str) -> bytes:
+    """An archive with files of these names."""
+    held = io.BytesIO()
+    with zipfile.ZipFile(held, "w") as archive:
+        for name in names:
+            archive.writestr(name, "<x/>")
+    return held.getvalue()
+
+
+@pytest.mark.parametrize(
+    ("contents", "sign"),
+    [("Drizzle, raincoats\nDrip Dock, trays\nMoss\n", "comma"), ("Moss;pots\nFern;vases\n", "semicolon")],
+)
+def test_a_plain_list_whose_lines_look_like_columns_is_read_whole_with_a_remark(
+    tmp_path: Path, contents: str, sign: str
+) -> None:
+    register = read_register(write(tmp_path, "marks.txt", contents))
+    assert texts(register) == contents.splitlines()
+    (told,) = register.problems
+    assert f"most lines hold a {sign}" in told.what
+    assert ".csv" in told.remedy
+    assert told.line == 1
+
+
+def test_a_plain_list_with_a_few_commas_needs_no_remark(tmp_path: Path) -> None:
+    assert not read_register(write(tmp_path, "marks.txt", "Herb, Ltd\nMoss\nFern\n# a, b\n")).problems
+
+
+def test_columns_not_used_are_told_until_the_user_has_named_the_goods(tmp_path: Path) -> None:
+    path = write(tmp_path, "marks.csv", "Brand;What they sell;Price\nMOSS;pots;9\n")
+    (told,) = read_register(path).problems
+    assert "--column goods=NAME" in told.remedy
+    (told,) = read_register(path, column=["mark=Brand", "number=Price"]).problems
+    assert "--column goods='What they sell'" in told.remedy
+    assert not read_register(path, column=["mark=Brand", "goods=What they sell"]).problems
+
+
 def test_every_field_of_a_table(tmp_path: Path) -> None:
     register = read_register(write(tmp_path, "marks.csv", CSV))
     first, second, third = register.marks
@@ -123,6 +160,13 @@ def test_a_tsv_without_quoting_keeps_its_quotation_marks_from_swallowing_rows(tm
         ("blank.csv", "\n\n", "holds no marks"),
         ("header.csv", "mark,class\n", "holds no marks"),
         ("binary.txt", bytes(range(256)) * 40, "is not text"),
+        ("brief.toml", 'goods = "pots"\nconcepts = ["herb"]\n', "settings, such as a naming brief"),
+        ("brief.txt", '# Mine.\ngoods = "pots"\nconcepts = ["herb"]\n', "settings, such as a naming brief"),
+        ("notes.md", "# Names\nHerbwick\n", "is a page or a document"),
+        ("stray.xlsx", b"PK\n", "Save it as CSV"),
+        ("book.xlsx", zipped("[Content_Types].xml", "xl/workbook.xml"), "Save it as CSV"),
+        ("book.zip", zipped("[Content_Types].xml", "xl/workbook.xml"), "Save it as CSV"),
+        ("letter", zipped("[Content_Types].xml", "word/document.xml"), "as plain text"),
         ("sheet.csv", b"\xd0\xcf\x11\xe0\0\0\0\1" * 500, "is not text"),
         ("none.csv", "colour,size\nred,1\n", "no column of marks; its columns are colour, size"),
         ("pictures.csv", "mark,class\n,21\n***,3\n", "the words were not found"),
