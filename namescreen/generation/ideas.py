@@ -52,6 +52,7 @@ class Idea:
     existing word with its `meaning`), "foreign", "lore". `associations` are those with each term of the brief,
     `term` the one with the strongest, and `weight` in [0, 1] the relevance to the whole brief.
     `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5;
+    `delight` 1 for one that is a small delight by itself, 0 for a flat one (so too), else 0.5;
     `chosen` in [0, 1] how much of the brief it stands on our short lists for, 0 if on none.
     """
 
@@ -63,6 +64,7 @@ class Idea:
     weight: float
     standing: float = 0.5
     chosen: float = 0.0
+    delight: float = 0.5
 
     @property
     def facts(self) -> Word:
@@ -99,6 +101,7 @@ class _Known(NamedTuple):
     keys: str
     facets: str
     standing: float
+    delight: float
 
 
 @cache
@@ -106,8 +109,9 @@ def _known() -> tuple[_Known, ...]:
     found = []
     for key, value in open_table("naming_ideas.tsv").items():
         kind, _, word = key.partition(" ")
-        meaning, keys, facets, standing = value.split("|") if value.count("|") == 3 else (value, "", "", "")
-        found.append(_Known(kind, word, meaning, keys, facets, float(standing or 0.5)))
+        meaning, keys, facets, worth = value.split("|") if value.count("|") == 3 else (value, "", "", "")
+        standing, _, delight = worth.partition("/")
+        found.append(_Known(kind, word, meaning, keys, facets, float(standing or 0.5), float(delight or 0.5)))
     return tuple(found)
 
 
@@ -221,7 +225,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
             term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
-                float(picked[place]),
+                float(picked[place]), known.delight,
             )  # fmt: skip
 
 

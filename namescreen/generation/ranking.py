@@ -39,6 +39,7 @@ PARTS = {
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how much of the brief its sources stand on our own short lists for: 0 = on none",
+    "delight": "how its source pleases as a name by itself, by our own judgement: 1 = a small delight, 0 = flat",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
     "untraded": "whether its first meaning is no article of trade: 0 = a food, or made of parts; 0.5 = an artefact",
     "picture": "how concrete its sources are: 1 = seen at a glance",
@@ -50,7 +51,7 @@ PARTS = {
     "fresh": "how little worn its sources are: 0 = as common as any word, 1 = seldom met",
     "heard": "how nearly the familiar word or saying that was changed is heard; a middling 0.6 where none was",
     "behind": "how much the word or saying that was changed has to do with the brief itself; 0.3 where none was",
-    "saying": "whether a saying of several words was changed: 1 = yes",
+    "saying": "how much of a whole was changed: 1 = a saying of four words or more, 0.2 = of two, 0 = nothing",
     "sayable": "how usual its letters and sounds are in English: 1 = as the commonest words, 0 = as no word",
     "length": "letters and syllables: 1 at four to nine letters and one to three syllables",
     "rhythm": "strong and weak syllables taking turns, a strong one first",
@@ -67,6 +68,7 @@ the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped 
 _NARROW = 0.7  # relevance that a word with one concept and a little more has
 _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
 _NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
+_WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldom a whole of their own
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 AS_IT_IS = frozenset(("found", "foreign", "figure"))
@@ -173,6 +175,7 @@ class Judge:
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
             "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
+            "delight": known.delight if known and proposal.construction in AS_IT_IS else 0.5,
             "known": _known(words[0]),
             "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
             "picture": _mean(map(_picture, words)),
@@ -184,7 +187,7 @@ class Judge:
             "fresh": _mean(map(_fresh, words)),
             "heard": proposal.heard if proposal.original else _NO_ORIGINAL,
             "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
-            "saying": float(" " in proposal.original or "-" in proposal.original),
+            "saying": _WHOLE[min(4, len(proposal.original.replace("-", " ").split()))],
             "sayable": _sayable_as(proposal),
             "length": _length(len(proposal.letters), syllables(proposal), len(proposal.words)),
             "rhythm": _rhythm(proposal),

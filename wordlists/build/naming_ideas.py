@@ -97,11 +97,25 @@ def standing() -> dict[str, str]:
     return {word.replace("-", " "): mark for mark, words in rows for word in words}
 
 
+@cache
+def delight() -> dict[str, str]:
+    """A word -> how it pleases by itself as a name: 1 a small delight, 0 flat."""
+    marks = {"delight": "1", "dutiful": "0"}
+    parts = (line.partition(":") for line in lines("naming_delight.txt"))
+    rows = sorted((marks[head], words.split(",")) for head, _, words in parts)
+    return {word.strip(): mark for mark, words in rows for word in words}
+
+
+def _standing(word: str) -> str:
+    """How it stands, and how it pleases: 1/0."""
+    return "/".join((standing().get(word.casefold(), ""), delight().get(word.casefold(), "")))
+
+
 def _told(word: str, meaning: str, shown: str) -> str:
     """Meaning, keys, facets and standing of a word; the facets are its own, else those of the image it means."""
     images = (facets().get(image.strip(), "") for image in re.split(r"[;,]| or ", meaning))
     about = facets().get(word) or " ".join(filter(None, images))
-    return f"{shown}|{keys(meaning)}|{' '.join(dict.fromkeys(about.split()))}|{standing().get(word.casefold(), '')}"
+    return f"{shown}|{keys(meaning)}|{' '.join(dict.fromkeys(about.split()))}|{_standing(word)}"
 
 
 def naming_ideas() -> Entries:
@@ -109,7 +123,7 @@ def naming_ideas() -> Entries:
     found: Entries = {}
     for line in lines("naming_finds.txt"):
         word, _, meaning = (part.strip() for part in line.partition(":"))
-        about, stands = facets().get(word, ""), standing().get(word.casefold(), "")
+        about, stands = facets().get(word, ""), _standing(word)
         found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}|{about}|{stands}")
     for line in lines("naming_foreign.txt"):
         word, language, meaning = re.fullmatch(r"(.+?) \((.+?)\): (.+)", line).groups()  # type: ignore[union-attr]

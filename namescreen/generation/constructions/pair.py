@@ -23,6 +23,7 @@ Form = Callable[[Idea, Idea], Proposal]
 _WORDS = 110  # of the best short words are paired
 _OWN = ("concept", "goods")
 _CHARM, _CHOSEN = 0.3, 0.3  # what charm, and a place on our short lists, count beside relevance
+_LOOSE = 0.7  # factor for a pair of which a word only belongs to the world of the brief
 _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
@@ -49,7 +50,7 @@ def propose(material: Material) -> Iterator[Proposal]:
         weaker = min(strength[i], strength[j])
         apart = 1 - shared[i][j] / max(weaker, 1e-6)
         # two words for one thing say it twice, a loose association says nothing: such pairs come last
-        sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart)
+        sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart) * (1.0 if _is_apt(a) and _is_apt(b) else _LOOSE)
         worth = sure * (together[i][j] + _own_worth(a) + _own_worth(b))
         if len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and (
             a.facts.beats + b.facts.beats <= _SYLLABLES
@@ -68,6 +69,11 @@ def propose(material: Material) -> Iterator[Proposal]:
             yield closed(*entry[1:])
         if other:
             yield joined(*other[1:])
+
+
+def _is_apt(idea: Idea) -> bool:
+    """Whether a word says what the brief says, or stands on a short list for it."""
+    return idea.kind in _OWN or idea.chosen > 0
 
 
 def _own_worth(idea: Idea) -> float:
