@@ -51,7 +51,8 @@ MATERIAL = "a material that such goods are made of or hold (TMEP 1209.01(b))"
 THOUGHT_OF_WITH = 0.35
 """Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
-NAMES = frozenset(("surname", "given name", "place"))
+NAMES = frozenset(("surname", "given name"))
+THROUGH_WORD = ", through "
 """Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 PHRASE = 0.75
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
@@ -136,8 +137,8 @@ def describe(word: str, goods: str) -> Evidence:
 
 
 def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
-    """Evidence that a dictionary gives, held back where the word does not bring the item as a whole to mind: skyline is
-    related to line, and not to kite lines."""
+    """Evidence that a dictionary gives, held back where the word does not bring the item as a whole to mind, and not
+    told where it is loose besides: skyline is related to line, and not to kite lines."""
     named = named_goods(goods)
     if (
         not RELATED < evidence.weight < IN_THE_TEXT
@@ -148,7 +149,8 @@ def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
         return evidence
     if any(association(word, one) is None for one in named):
         return evidence
-    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT)
+    loose = "related to" in evidence.why or THROUGH_WORD in evidence.why
+    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT, why="" if loose else evidence.why)
 
 
 @lru_cache(maxsize=256)
@@ -208,7 +210,7 @@ def _through(word: str, around: Context) -> Evidence:
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None
         if near is not None and near.weight >= 0.4 and THROUGH * closeness * near.weight > best.weight:
-            bridge = f', through "{other}"' if zipf(other) >= FAMILIAR else ""
+            bridge = f'{THROUGH_WORD}"{other}"' if zipf(other) >= FAMILIAR else ""
             best = Evidence(THROUGH * closeness * near.weight, near.why + bridge)
     return best
 
