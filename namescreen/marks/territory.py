@@ -12,7 +12,7 @@ from functools import lru_cache
 from ..territories import members_of, territory
 from .mark import Mark
 
-__all__ = ["OFFICES", "bites_in", "lives_on_in_uk", "office_code", "territories_of"]
+__all__ = ["OFFICES", "bites_in", "bites_where", "lives_on_in_uk", "office_code", "territories_of"]
 
 _WIDER = {"EM": ("EU",), "EU": ("EU",), **{code: members_of(code) for code in ("BX", "OA")}}
 OFFICES = {
@@ -86,6 +86,22 @@ def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:
         return None
     territories = (*mark.territories, "GB") if lives_on_in_uk(mark) else mark.territories
     return not _expanded(territories).isdisjoint(_expanded(tuple(map(territory, markets))))
+
+
+def bites_where(mark: Mark, markets: Iterable[str]) -> tuple[str, ...]:
+    """In which of `markets` a mark holds, the part of a market where it holds in that alone: DE of the market EU for a
+    German mark; all the markets if where it holds is not stated."""
+    asked = tuple(map(territory, markets))
+    if not mark.territories:
+        return asked
+    held = (*mark.territories, "GB") if lives_on_in_uk(mark) else mark.territories
+    common = (
+        one if one in _expanded((other,)) else other
+        for one in asked
+        for other in held
+        if one in _expanded((other,)) or other in _expanded((one,))
+    )
+    return tuple(dict.fromkeys(common))
 
 
 @lru_cache(maxsize=4096)

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, TypeVar
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import renewable_until
-from ..marks.territory import bites_in
+from ..marks.territory import bites_in, bites_where
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
 from ..territories import languages_of
@@ -216,8 +216,8 @@ class _Checks:
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
-        there = [market for market in self.markets if bites_in(mark, (market,)) is not False]
-        closeness = as_heard(closeness, name, mark.text, languages_of(there) if there else ())
+        read_in = languages_of(bites_where(mark, self.markets))
+        closeness = as_heard(closeness, name, mark.text, read_in)
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)

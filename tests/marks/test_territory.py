@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.marks import Mark, read_marks
-from namescreen.marks.territory import bites_in, lives_on_in_uk, office_code, territories_of
+from namescreen.marks.territory import bites_in, bites_where, lives_on_in_uk, office_code, territories_of
 from namescreen.territories import EU_MEMBERS
 
 codes = st.sampled_from(sorted(EU_MEMBERS | {"EU", "GB", "US", "CH", "NO"}))
@@ -54,6 +54,22 @@ def test_territories(office: str, designated: tuple[str, ...], territories: tupl
 )
 def test_where_a_mark_bites(territories: tuple[str, ...], markets: list[str], bites: bool | None) -> None:
     assert bites_in(Mark("POT", territories=territories), markets) is bites
+
+
+@pytest.mark.parametrize(
+    ("territories", "markets", "where"),
+    [
+        (("DE", "FR", "US"), ["EU"], ("DE", "FR")),
+        (("EU",), ["DE", "US"], ("DE",)),
+        (("EU",), ["EU", "GB"], ("EU",)),
+        (("JP",), ["EU", "GB"], ()),
+        ((), ["EU", "GB"], ("EU", "GB")),
+    ],
+)
+def test_in_which_part_of_a_market_a_mark_holds(
+    territories: tuple[str, ...], markets: list[str], where: tuple[str, ...]
+) -> None:
+    assert bites_where(Mark("POT", territories=territories), markets) == where
 
 
 @pytest.mark.parametrize(
