@@ -235,13 +235,12 @@ def _unknown_table(
     if names:
         yield from rows()
         return
-    first, found = _designating(rows())
+    designating, found = _designating(rows())
     idle = [name for at, name in enumerate(header) if at not in (*places.values(), *flags) and name]
     lacking = [option for option in TOLD_OF if OPTION_NAMES[option] not in fields][:3]
-    if "country" in places and first:
+    if designating:
         log.note(f"the column {header[country]!r} was read as where marks hold, because it names several countries")
-    elif "country" in places:
-        idle.append(header[country])
+    idle += [header[country]] if "country" in places and not designating else []
     if idle and not (columns and "goods" in fields):  # who named them all has seen the others
         name = shlex.quote(idle[0]) if len(idle) == 1 else "NAME"
         say_so = f"say so: --column {lacking[0]}={name}, or in the [columns] of a brief" if lacking else ""
@@ -253,16 +252,13 @@ def _unknown_table(
 
 
 def _designating(rows: Iterator[Row]) -> tuple[bool, Iterator[Row]]:
-    """Whether the column "country" says where marks hold, and the rows, read so. The owner of a mark has one country:
-    a column with several in one cell is not the owner's."""
+    """Whether the column "country" says where marks hold, and the rows, read so: an owner has one country a cell."""
     first = list(islice(rows, LOOKED_AT))
     several = any(len(countries_in(values.get("country", ""))) > 1 for _, values in first)
 
     def read() -> Iterator[Row]:
         for number, values in chain(first, rows):
-            country = values.pop("country", "")
-            if several:
-                values["territories"] = country
+            values["territories" if several else "owner's country"] = values.pop("country", "")
             yield number, values
 
     return several, read()
