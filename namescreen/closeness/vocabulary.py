@@ -25,6 +25,7 @@ __all__ = [
     "has_meaning",
     "has_senses",
     "is_known",
+    "is_surname",
     "meaning",
     "meaning_keys",
     "meaning_similarity_of_words",
@@ -218,17 +219,18 @@ class WordFacts(NamedTuple):
     english: tuple[tuple[str, ...], ...]
 
 
-def word_facts(word: str) -> WordFacts:
-    """The facts on one folded word."""
+def word_facts(word: str, in_english: bool = True) -> WordFacts:
+    """The facts on one folded word, without `in_english` for one that only stands in the English meaning of others."""
+    choices = english_choices(word) if in_english else ()
     return WordFacts(
         has_senses(word),
         bool(base_forms(word)),
         is_known(word),
-        _is_surname(word),
+        is_surname(word),
         row_of(word, lexicon().bases),
         form_defined(word),
         meaning_keys(word),
-        tuple(dict.fromkeys(spelled for choice in english_choices(word) for spelled in spellings(choice))),
+        tuple(dict.fromkeys(spelled for choice in choices for spelled in spellings(choice))),
     )
 
 
@@ -285,7 +287,7 @@ def meaning(one: str, other: str) -> float | None:
     if not (has_senses(one) and has_senses(other)):
         return None
     related = meaning_similarity_of_words(one, other, RELATED) or 0.0
-    if related < SAME_NAME and _is_surname(one) and _is_surname(other):
+    if related < SAME_NAME and is_surname(one) and is_surname(other):
         return None
     if related < RELATED:
         if not (base_forms(one) and base_forms(other)):
@@ -304,7 +306,7 @@ def are_opposite(one: str, other: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 14)
-def _is_surname(word: str) -> bool:
+def is_surname(word: str) -> bool:
     """Whether `word` is a surname and, if an ordinary word too, not one that is written small."""
     if "surname" not in kinds(word):
         return False

@@ -6,8 +6,8 @@ where a closed compound may be divided, that too); `build.build` makes the array
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from functools import lru_cache
+from collections.abc import Callable, Mapping
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 
 __all__ = ["HAS_BASE_FORMS", "IS_KNOWN", "IS_SURNAME", "Index"]
 
+MOST_HELD = 1 << 14
+"""Keys of words that are held as text: some 2 MB."""
 HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN = 1, 2, 4
 """Bits of `Index.flags`, as of `closeness.vocabulary.WordFacts`."""
 
@@ -55,8 +57,6 @@ class Index:
         self.name_marks = RaggedArray(arrays, "name_marks")
         self._lemmas = OrderedTexts(arrays, "lemma")
         self._lemma_words = RaggedArray(arrays, "lemma_words")
-        self.key = self._lemmas.find
-        """The number of a key of words, if it is one."""
         self.english = lru_cache(maxsize=1 << 14)(self._english)
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
@@ -74,15 +74,25 @@ class Index:
         """One of the keys of words."""
         return self._lemmas.text(place)
 
+    @cached_property
+    def key(self) -> Callable[[str], int | None]:
+        """The number of a key of words, if it is one. It is asked for hundreds of words that are related to one, so the
+        keys of a small register are held."""
+        count = len(self._lemmas)
+        if count > MOST_HELD:
+            return self._lemmas.find
+        return dict(zip(self._lemmas.texts(np.arange(count)), range(count), strict=True)).get
+
     def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
         """The words with this key (`closeness.vocabulary.meaning_keys`), or that are it."""
-        at = self._lemmas.find(lemma)
+        at = self.key(lemma)
         return self._lemma_words.one(at) if at is not None else np.zeros(0, np.uint32)
 
     def _related(self, word: str) -> tuple[Places, NDArray[np.float64]]:
-        found = [(self.words_of_lemma(key), value) for key, value in related_words(word).items()]
+        places = ((self.key(key), value) for key, value in related_words(word).items())
+        found = [(self._lemma_words.one(at), value) for at, value in places if at is not None]
         words = [words for words, _ in found]
-        counted = np.repeat([value for _, value in found], list(map(len, words)))
+        counted = np.repeat([value for _, value in found], np.array(list(map(len, words)), np.int64))
         return np.concatenate([np.zeros(0, np.uint32), *words]).astype(np.int64), counted.astype(np.float64)
 
     def _english(self, word: int) -> list[tuple[int, ...]]:

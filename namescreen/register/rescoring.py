@@ -22,12 +22,13 @@ from ..closeness.vocabulary import (
     RELATED,
     SAME_NAME,
     are_opposite,
+    base_forms,
     combine_meaning,
     english_readings,
     has_senses,
     is_known,
+    is_surname,
     spellings,
-    word_facts,
 )
 from ..closeness.weights import word_weight
 from ..lexicon import broken_phrases
@@ -256,7 +257,6 @@ class Compared:
         same = np.isin(words, places[[index.word(at) == letters for at in places.tolist()]])
         if not has_senses(letters):
             return np.where(same, 1.0, np.nan)
-        facts = word_facts(letters)
         related = np.zeros(len(words))
         keyed, values = index.related(letters)
         at = np.minimum(np.searchsorted(words, keyed), len(words) - 1)
@@ -264,9 +264,9 @@ class Compared:
         np.maximum.at(related, at[here], values[here])
         flags = index.flags[words]
         comparable = index.known[words] > 0
-        if facts.is_surname:
+        if is_surname(letters):
             comparable &= ((flags & IS_SURNAME) == 0) | (related >= SAME_NAME)
-        english = (flags & HAS_BASE_FORMS) > 0 if facts.has_base_forms else np.zeros(len(words), bool)
+        english = (flags & HAS_BASE_FORMS) > 0 if base_forms(letters) else np.zeros(len(words), bool)
         associated = np.nan_to_num(self._vectors.associations(letters, index.form_defined[words], index.key))
         listed = positive_part(np.nan_to_num(self._vectors.thesaurus_similarities(letters)))
         said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)

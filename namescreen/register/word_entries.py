@@ -39,7 +39,7 @@ def read_meanings(words: list[str]) -> list[WordEntry]:
     from ..closeness.vocabulary import word_facts
     from ..closeness.weights import word_weight
 
-    return [WordEntry((), word_weight(word), word_facts(word)._replace(english=())) for word in words]
+    return [WordEntry((), word_weight(word), word_facts(word, in_english=False)) for word in words]
 
 
 def read_words(words: list[str]) -> list[WordEntry]:
