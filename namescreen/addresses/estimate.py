@@ -6,7 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import lexicon, zipf
+from ..goods import items
+from ..lexicon import zipf
 from ..pronunciation.predictability import heard_as_spelled
 from ..text import Name, parse, split_closed_compound
 from .handles import COMMON_LENGTHS, Handle, handles_of, spare_handles
@@ -175,7 +176,9 @@ def _judged(name: Name, label: Label, heard: float | None) -> tuple[float, list[
     if heard is not None:
         fit *= 1.0 - HEARD_SHARE * (1.0 - heard)
         if heard < 0.5:
-            reasons.append(f"Heard, it is spelled right about {round(heard * 100)} times in 100.")
+            right = round(heard * 100)
+            often = f"spelled right about {right} times in 100" if right > 1 else "hardly ever spelled right"
+            reasons.append(f"Heard, it is {often}.")
     double = doubled_at_join(parts_of(name.words))
     if double:
         fit *= DOUBLED_LETTER
@@ -214,13 +217,6 @@ def _heard(name: Name) -> float | None:
 
 @lru_cache(maxsize=256)
 def _goods_word(goods: str) -> str:
-    """The noun that names the goods, for a label beside the name: the last word that the lexicon holds as a noun."""
-    words = [word for word in parse(goods).words if word.isascii()]
-    head = []
-    for word in words:
-        if word in ("of", "for", "with", "in", "made", "from"):
-            break
-        head.append(word)
-    senses = lexicon().senses
-    nouns = [base for word in head for base in lexicon().bases(word) if any(sense.pos == "n" for sense in senses(base))]
-    return plain_label(nouns[-1]) if nouns else ""
+    """The noun that names the goods, for a label beside the name: what the first of them is, not where it goes."""
+    heads = (plain_label(item.head) for item in items(goods) if item.head.isascii())
+    return next(filter(None, heads), "")

@@ -13,6 +13,7 @@ import typer
 
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Problem
+from namescreen.plain_text import plural
 
 from .options import (
     FormatOption,
@@ -118,7 +119,7 @@ def brainstorm(
     beside it run from 0 to 1, 1 the better end: how much of the brief its sources bring to mind (evokes), how usual its
     letters and sounds are (says), how indirectly it speaks of the goods (indirect; how distinctive a name is, screen
     judges). A name with an unlucky reading in the brief's languages, or all but the same as a mark, is left out; how
-    many were is told, and --all lists them.
+    many were is told, and --all lists them. Names beyond the brief's lengths are not counted.
     """
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of
@@ -150,8 +151,9 @@ def brainstorm(
     show_candidates(names, form)
     print_disclaimer(form)
     if len(names) < limit:
-        say(f"{len(names)} names, and no more within these limits.")
-    tell_left_out(found, form if everything else None)
+        letters = f"{settled.least_letters} to {settled.most_letters} letters"
+        say(f"{plural(len(names), 'name')}, and no more within these limits ({letters}).")
+    tell_left_out(found, len(names), form if everything else None)
 
 
 def _first(found: Iterable[Candidate], limit: int) -> list[Candidate]:
@@ -175,9 +177,9 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
         show(map(_row, found), columns, form)
 
 
-def tell_left_out(found: Candidates, form: Format | None) -> None:
-    """Say how many names were left out and why; with a form, list them to stdout below the names."""
-    if not found.left_out and not found.beyond_limits:
+def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:
+    """Say how many names were left out on the way to those given, and why; with a form, list them all to stdout."""
+    if not found.left_out:
         return
     marks = sum(one.kind == "mark" for one in found.left_out)
     read = Counter(one.language for one in found.left_out if one.kind == "reading")
@@ -185,10 +187,9 @@ def tell_left_out(found: Candidates, form: Format | None) -> None:
     wares = sum(one.kind == "goods" for one in found.left_out)
     counts += [f"{wares} for naming the goods or a ware like them"] if wares else []
     counts += [f"{count} for an unlucky reading in {language}" for language, count in sorted(read.items())]
-    if found.beyond_limits:
-        counts.append(f"{found.beyond_limits:,} proposals beyond the brief's limits")
-    say(f"Left out: {'; '.join(counts)}." + ("" if form or not found.left_out else " --all lists the names."))
-    if form in (Format.table, Format.markdown) and found.left_out:
+    way = f"Left out on the way to {'this name' if given == 1 else f'these {given:,} names'}"
+    say(f"{way}: {'; '.join(counts)}." + ("" if form else " --all lists them."))
+    if form in (Format.table, Format.markdown):
         sys.stdout.write("\n")
         rows = [{"name": o.candidate.text, "construction": o.candidate.construction, "because": o.because}
                 for o in found.left_out]  # fmt: skip
@@ -206,26 +207,26 @@ IDEAS = (
 
 
 def show_ideas(brief: Brief, limit: int, form: Format) -> None:
-    """Write the meanings of the concepts, then the words names are made from, the weightiest first."""
+    """Write the words names are made from, the weightiest first, then the meanings of the concepts."""
     from namescreen.generation.brief_terms import BriefTerms
     from namescreen.generation.ideas import ideas_of
     from namescreen.generation.senses import chosen_senses
     from namescreen.lexicon import lexicon
 
-    if form is Format.table:
-        senses = [
-            {"concept": concept.word, "meaning": sense.label, "used": sense in chosen_senses(concept)}
-            for concept in brief.concepts
-            for sense in lexicon().senses(concept.word)
-        ]
-        show(senses, SENSES, form)
-        say_below("A meaning is picked with --concept word=meaning, or in the brief.")
-        sys.stdout.write("\n")
     rows = [
         {"word": idea.word, "kind": idea.kind, "why": idea.why, "term": idea.term, "weight": idea.weight}
         for idea in ideas_of(brief, BriefTerms.of(brief))[:limit]
     ]
     show(rows, IDEAS, form)
+    if form is Format.table:
+        sys.stdout.write("\n")
+        senses = [
+            {"concept": concept.word, "meaning": sense.label, "used": sense in chosen_senses(concept)}
+            for concept in brief.concepts
+            for sense in lexicon().senses(concept.word)
+        ]
+        show(senses, SENSES if not all(row["used"] for row in senses) else SENSES[:-1], form)
+        say_below("A meaning is picked with --concept word=meaning, or in the brief.")
 
 
 def _fine(name: str) -> Column:

@@ -5,9 +5,10 @@ from __future__ import annotations
 import os
 import shlex
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field, replace
+from difflib import get_close_matches
 from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,7 +17,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.senses import chosen_senses, doubt, usable_words
+from namescreen.generation.senses import doubt, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
@@ -25,6 +26,7 @@ from namescreen.text import fold
 
 from .output import Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
+from .steer_words import COMMANDS, HELP, HINT, concept_step, done_words, taste_lines
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -33,28 +35,6 @@ __all__ = ["PAGE", "Desk", "steer_session"]
 
 PAGE = 12
 """Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
-
-HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
-HELP = (
-    ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages: "
-                   "keep Fernwick, Sip Sill"),
-    ("unkeep NAME", "take a name off the shortlist again"),
-    ("drop 2", "never show name 2 again, and less of what it is made of"),
-    ("more 4", "more like name 4"),
-    ("less 4", "fewer like it"),
-    ("add WORD", "another concept; add spring=season picks a meaning"),
-    ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
-                     "without spring=season"),
-    ("senses WORD", "the meanings of a word"),
-    ("next, back", "another page (or just Enter), the page before"),
-    ("why 5", "how name 5 was made, and from what"),
-    ("list", "what is on the shortlist"),
-    ("taste", "what steers the next pages"),
-    ("undo", "take the last line back"),
-    ("save [FILE]", "write the shortlist, for `screen` and `report`"),
-    ("stop", "save and end; the same command takes the session up again"),
-)  # fmt: skip
-"""What may be typed, and what it does."""
 
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
@@ -80,18 +60,22 @@ class Desk:
     read: Callable[[str], str]
     write: Callable[[str], None]
     session: Session
-    pages: list[list[Candidate]] = field(default_factory=list)
+    pages: list[Sequence[Candidate | Step]] = field(default_factory=list)
     at: int = -1
     stream: Iterator[Candidate] | None = None
 
+    def __post_init__(self) -> None:
+        self.pages += self.session.pages
+        self.at = self.session.at
+
     @property
-    def page(self) -> list[Candidate]:
+    def page(self) -> Sequence[Candidate | Step]:
         """The names on the page that is shown."""
         return self.pages[self.at] if self.pages else []
 
     def run(self) -> None:
         """Show pages and obey until the maker stops, or the input ends."""
-        self.next_page()
+        self.open()
         self.write(folded(HINT))
         while True:
             try:
@@ -108,6 +92,13 @@ class Desk:
             self.obey(word.casefold(), rest.strip())
         self.save(self.shortlist_file)
         self.write(self._onward())
+
+    def open(self) -> None:
+        """Show the page on which the session stood, or its first."""
+        if self.pages:
+            self._show_again(self.at)
+        else:
+            self.next_page()
 
     def _onward(self) -> str:
         """The next steps after a session."""
@@ -154,7 +145,18 @@ class Desk:
         elif word in ("help", "?"):
             self.write(definitions(HELP))
         else:
-            self.write(f"{word!r} is not understood here. `help` lists what is.")
+            self.write(self._not_understood(word, rest))
+
+    def _not_understood(self, word: str, rest: str) -> str:
+        """What is said of a line that asks for nothing known: a name alone, or a slip of the keys."""
+        named = self._named(f"{word} {rest}".strip())
+        if named is not None:
+            return f"What about {named.text}? To keep it: keep {named.text}. Or: drop, more, less, why {named.text}"
+        if word in ("add", "without", "senses"):
+            return f"{word} takes a word: {word} WORD"
+        near = get_close_matches(word, COMMANDS, 1)
+        meant = f" Did you mean `{f'{near[0]} {rest}'.strip()}`?" if near else ""
+        return f"{word!r} is not understood here.{meant} `help` lists what is."
 
     def _about(self, kind: str, rest: str) -> None:
         chosen = self._chosen(rest)
@@ -199,6 +201,7 @@ class Desk:
             self.write(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
         self._step(step)
+        self.write(done_words(word, rest, step))
         doubted = doubt(Concept(step.text, step.senses)) if word == "add" else ""
         if doubted:
             self.write(f"{doubted.replace('--ideas', f'`senses {step.text}`')} `undo` takes it back.")
@@ -206,20 +209,26 @@ class Desk:
         self.next_page()
 
     def _undo(self) -> None:
-        last = self.session.last
+        last, stood = self.session.last, self.session.stood
         self._step(Step("undo"))
         self.stream = None
         names = ", ".join(step.text for step in last)
         self.write(f"Taken back: {last[0].kind} {names}." if last else "There is nothing to take back.")
         if last and last[0].kind not in ("keep", "unkeep", "drop"):
-            self.at = max(0, self.at - 1)  # back to the page on which the step was made
-            self._show_page()
+            self._show_again(stood)
 
     def _back(self) -> None:
         if self.at < 1:
             self.write("There is no page before this one.")
             return
-        self.at -= 1
+        self._show_again(self.at - 1)
+
+    def _show_again(self, place: int) -> None:
+        """Show a page that was shown before, and note that the session stands there: its numbers count again."""
+        self.at = max(0, place)
+        if self.session.at != self.at:
+            self._step(Step("page", str(self.at)))
+        self.write(f"Page {self.at + 1} of {len(self.pages)}.")
         self._show_page()
 
     def _explain(self, rest: str) -> None:
@@ -244,8 +253,7 @@ class Desk:
     def next_page(self) -> None:
         """Show the next page; what was learned since the last one counts from here on."""
         if self.stream is not None and self.at + 1 < len(self.pages):
-            self.at += 1
-            self._show_page()
+            self._show_again(self.at + 1)
             return
         settled = self.session.brief(self.brief)
         if not settled.concepts:
@@ -259,7 +267,7 @@ class Desk:
             return
         self.pages.append(page)
         self.at = len(self.pages) - 1
-        self._step(*(Step.about("shown", candidate) for candidate in page))
+        self._step(*Session.page_of(page))
         self._show_page()
 
     def _show_page(self) -> None:
@@ -318,32 +326,6 @@ def _names_in(path: Path) -> tuple[str, list[str]]:
         return "", []
     lines = map(str.strip, text.splitlines())
     return text, [line for line in lines if line and not line.startswith("#")]
-
-
-def taste_lines(session: Session) -> list[str]:
-    """The preferences that steer the next pages, in words."""
-    lines = []
-    for title, factors in (("words", session.words), ("ways of making", session.constructions)):
-        liked = [text for text, factor in sorted(factors.items(), key=lambda item: -item[1]) if factor > 1]
-        disliked = [text for text, factor in sorted(factors.items(), key=lambda item: item[1]) if factor < 1]
-        lines += [f"  more of these {title}: {', '.join(liked)}"] if liked else []
-        lines += [f"  less of these {title}: {', '.join(disliked)}"] if disliked else []
-    lines += [f"  names like: {', '.join(session.models)}"] if session.models else []
-    lines += [f"  added: {', '.join(concept.word for concept in session.added)}"] if session.added else []
-    lines += [f"  without: {', '.join(session.without)}"] if session.without else []
-    return lines or ["  Nothing yet: keep, drop, more and less do."]
-
-
-def concept_step(kind: str, text: str) -> Step:
-    """The step of adding or leaving a concept, or one meaning of it: to leave a meaning is to add the others."""
-    word, _, wanted = (part.strip() for part in text.partition("="))
-    senses = tuple(wanted.replace(",", " ").split())
-    if kind == "without" and senses:
-        left = chosen_senses(Concept(word, senses))
-        others = [sense.label.partition("(")[2].rstrip(")") for sense in lexicon().senses(word) if sense not in left]
-        if others:
-            return Step("add", word, senses=tuple(others))
-    return Step(kind, word, senses=senses if kind == "add" else ())
 
 
 def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: Register | None) -> None:

@@ -156,8 +156,7 @@ class _BloomFilter:
 class Candidates(Iterator[Candidate]):
     """The candidates of a brief one by one, page by page, and what was left out on the way.
 
-    `left_out` are names good enough to be shown that were not, each with the reason; `beyond_limits` counts
-    proposals outside the brief's limits (length, syllables, words, letters to avoid).
+    `left_out` are names good enough to be shown that were not, each with the reason.
     """
 
     def __init__(
@@ -165,7 +164,6 @@ class Candidates(Iterator[Candidate]):
         register: Register | None,
     ) -> None:  # fmt: skip
         self.left_out: list[LeftOut] = []
-        self.beyond_limits = 0
         self._brief, self._taste, self._starts, self._seed = brief, taste, starts, seed
         without = tuple(word for text in taste.without for word in tokenize(text))
         self._material: Material = gather(brief, seed=seed, without=without, weights=dict(taste.words))
@@ -251,7 +249,6 @@ class Candidates(Iterator[Candidate]):
         if not letters.startswith(self._starts) or letters in self._dropped:
             return False
         if not self._within(proposal):
-            self.beyond_limits += 1
             return False
         if proposal.construction not in AS_IT_IS and len(proposal.words) == 1 and zipf(letters) >= _ORDINARY:
             return False

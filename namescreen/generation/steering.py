@@ -7,6 +7,7 @@ A session is what follows from its steps, so it can be written down after each, 
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -20,16 +21,18 @@ from .senses import usable_words
 
 __all__ = ["KINDS", "SHORTLIST_HEAD", "Session", "Step", "journal", "read_journal", "shortlist_text"]
 
-KINDS = ("shown", "keep", "unkeep", "drop", "more", "less", "add", "without", "saved", "undo")
-"""What a step may do: note what was shown; keep a name, take it off the shortlist again, or drop it; ask for more or
-less like one; add a concept, or go on without a word; note what was written to the shortlist file; take back the last
-step, and those that stood on one line with it."""
+KINDS = ("shown", "keep", "unkeep", "drop", "more", "less", "add", "without", "saved", "page", "undo")
+"""What a step may do: note what was shown, and the place of a page that is shown again; keep a name, take it off the
+shortlist again, or drop it; ask for more or less like one; add a concept, or go on without a word; note what was
+written to the shortlist file; take back the last step, and those that stood on one line with it."""
 
 SHORTLIST_HEAD = "# Shortlist: one name a line; lines with # are remarks."
 """The first line of every shortlist file written here."""
-_NOTES = ("shown", "saved")  # steps that are no wish of the maker's, and are not taken back
+_NOTES = ("shown", "saved", "page")  # steps that are no wish of the maker's, and are not taken back
 
-_HEADER = {"namescreen session": 1}
+_HEADER = {"namescreen session": 2}
+_UNPAGED = {"namescreen session": 1}
+"""The header of a journal in which the names of a page were not joined."""
 _LEARN = {"keep": (1.25, 1.04), "unkeep": (0.8, 0.96), "more": (1.6, 1.08), "drop": (0.85, 0.985), "less": (0.5, 0.92)}
 """By how much a step raises or lowers the sources of a name, and its construction (set by trying sessions)."""
 _BOUNDS = (0.2, 2.5)
@@ -38,7 +41,7 @@ _BOUNDS = (0.2, 2.5)
 @dataclass(frozen=True, slots=True)
 class Step:
     """One step: its kind, the name or word it is about, and how that name was made; `joined` if it stood on one line
-    with the step before."""
+    or one page with the step before. `score` and `flags` are those of a name that was shown."""
 
     kind: str
     text: str = ""
@@ -47,6 +50,8 @@ class Step:
     how: str = ""
     senses: tuple[str, ...] = ()
     joined: bool = False
+    score: float = 0.0
+    flags: tuple[str, ...] = ()
 
     @classmethod
     def about(cls, kind: str, candidate: Candidate | Step) -> Step:
@@ -77,8 +82,39 @@ class Session:
             session = session._undone() if step.kind == "undo" else session._next(step)
         return session
 
+    @classmethod
+    def page_of(cls, candidates: Iterable[Candidate]) -> tuple[Step, ...]:
+        """The steps that note a page of candidates as it is shown."""
+        return tuple(
+            replace(Step.about("shown", one), joined=place > 0, score=round(one.score, 4), flags=one.flags)
+            for place, one in enumerate(candidates)
+        )
+
+    @property
+    def pages(self) -> list[list[Step]]:
+        """The pages shown so far, in order."""
+        found: list[list[Step]] = []
+        for step in self.steps:
+            if step.kind == "shown":
+                found += [[]] if not found or not step.joined else []
+                found[-1].append(step)
+        return found
+
+    @property
+    def at(self) -> int:
+        """The place of the page that was shown last, from 0; -1 before the first."""
+        return _place(self.steps)
+
+    @property
+    def stood(self) -> int:
+        """The place of the page on which the step was made that "undo" takes back."""
+        wishes = [place for place, step in enumerate(self.steps) if step.kind not in _NOTES]
+        return _place(self.steps[: wishes[-len(self.last)]] if self.last else self.steps)
+
     def _next(self, step: Step) -> Session:
         now = replace(self, steps=(*self.steps, step))
+        if step.kind == "page":
+            return now
         if step.kind == "shown":
             return replace(now, shown=self.shown | {step.text})
         if step.kind == "saved":
@@ -132,7 +168,7 @@ class Session:
     def met(self, text: str) -> Step | None:
         """The last step about the name `text`, in any case; None if it was never shown."""
         wanted = fold(text)
-        about = (step for step in reversed(self.steps) if step.kind not in ("add", "without", "saved"))
+        about = (step for step in reversed(self.steps) if step.kind not in ("add", "without", "saved", "page"))
         return next((step for step in about if fold(step.text) == wanted), None)
 
     @property
@@ -147,6 +183,17 @@ class Session:
         return replace(brief, concepts=(*own, *added.values()))
 
 
+def _place(steps: Iterable[Step]) -> int:
+    """The place of the page that these steps end on."""
+    at = last = -1
+    for step in steps:
+        if step.kind == "shown" and not (step.joined and last >= 0):
+            at = last = last + 1
+        elif step.kind == "page":
+            at = min(int(step.text), last)
+    return at
+
+
 def _bounded(factor: float) -> float:
     return max(_BOUNDS[0], min(_BOUNDS[1], factor))
 
@@ -156,7 +203,8 @@ def journal(session: Session) -> bytes:
     lines = [json.dumps(_HEADER)]
     for step in session.steps:
         facts = {"do": step.kind, "text": step.text, "sources": step.sources, "construction": step.construction,
-                 "how": step.how, "senses": step.senses, "joined": step.joined}  # fmt: skip
+                 "how": step.how, "senses": step.senses, "joined": step.joined, "score": step.score,
+                 "flags": step.flags}  # fmt: skip
         lines.append(json.dumps({key: value for key, value in facts.items() if value}, ensure_ascii=False))
     return ("\n".join(lines) + "\n").encode()
 
@@ -167,7 +215,7 @@ def read_journal(path: Path) -> Session:
         lines = path.read_text("utf-8").splitlines()
     except (OSError, UnicodeDecodeError) as error:
         raise InputError(Problem(f"cannot be read ({error})", "Give another --session file", str(path))) from None
-    if not lines or _parsed(lines[0]) != _HEADER:
+    if not lines or _parsed(lines[0]) not in (_HEADER, _UNPAGED):
         raise InputError(Problem("is not a session of this program", "Give another --session file", str(path), 1))
     steps, problems = [], []
     for number, line in enumerate(lines[1:], 2):
@@ -178,7 +226,14 @@ def read_journal(path: Path) -> Session:
             steps.append(step)
     if problems:
         raise InputError(problems)
-    return Session().after(*steps)
+    return Session().after(*(_paged(steps) if _parsed(lines[0]) == _UNPAGED else steps))
+
+
+def _paged(steps: list[Step]) -> list[Step]:
+    """The steps of a journal written before pages were noted: names shown in a row are taken as one page."""
+    before = ["", *(step.kind for step in steps)]
+    return [replace(step, joined=True) if step.kind == kind == "shown" else step
+            for step, kind in zip(steps, before, strict=False)]  # fmt: skip
 
 
 def _parsed(line: str) -> object:
@@ -192,16 +247,20 @@ def _step(facts: object) -> Step | None:
     if not isinstance(facts, dict) or facts.get("do") not in KINDS:
         return None
     texts = [facts.get(key, "") for key in ("text", "construction", "how")]
-    lists = [facts.get(key, []) for key in ("sources", "senses")]
+    lists = [facts.get(key, []) for key in ("sources", "senses", "flags")]
     if not all(isinstance(text, str) for text in texts):
         return None
     if not all(isinstance(items, list) and all(isinstance(item, str) for item in items) for items in lists):
         return None
+    score = facts.get("score", 0.0)
+    if not isinstance(score, int | float) or (facts["do"] == "page" and not re.fullmatch(r"[0-9]{1,6}", texts[0])):
+        return None
     if not isinstance(facts.get("joined", False), bool) or (facts["do"] == "add" and not usable_words(texts[0])):
         return None  # a concept that no name can be made from would end every later run
     return Step(
-        str(facts["do"]), texts[0], tuple(lists[0]), texts[1], texts[2], tuple(lists[1]), facts.get("joined", False)
-    )
+        str(facts["do"]), texts[0], tuple(lists[0]), texts[1], texts[2], tuple(lists[1]), facts.get("joined", False),
+        float(score), tuple(lists[2]),
+    )  # fmt: skip
 
 
 def shortlist_text(kept: Mapping[str, str], before: str = "", known: Iterable[str] = ()) -> str:

@@ -14,6 +14,7 @@ from ..plain_text import some
 from .dates import order_of, plain_date
 from .fields import DATES, FIELD_NAMES, OPTION_NAMES, Columns, class_flags, columns_of, countries_in
 from .json_lines import json_rows
+from .other_kinds import question_delimiters
 from .problems import ProblemLog
 from .side_tables import SideTables
 from .tables import NUMBERED, SideTable, TableLayout, by_number, folded, side_of, table_of
@@ -98,24 +99,10 @@ def read_lines(
     elif shape == "table":
         yield from _table_rows(rest, delimiter, log, columns or {}, sides or SideTables(), names=names)
     else:
-        _question_delimiters(first, log, "name" if names else "mark")
+        question_delimiters(first, log, "name" if names else "mark")
         for number, line in rest:
             if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
                 yield number, {"text": line}
-
-
-def _question_delimiters(first: Sequence[tuple[int, str]], log: ProblemLog, word: str) -> None:
-    """Note that most lines of a plain list hold a delimiter: each counts whole, and may be meant as several columns."""
-    given = [(number, line) for number, line in first if line.strip() and not line.startswith("# ")]
-    for sign, called in zip(_DELIMITERS, ("a comma", "a tab", "a semicolon", "an upright stroke"), strict=True):
-        having = [number for number, line in given if sign in line.strip().strip(sign)]
-        if len(having) > len(given) / 2:
-            log.note(
-                f"most lines hold {called}, and each line was read whole, as one {word}",
-                f"If what follows it are goods, make it a CSV: a first line {word}{sign}goods, and .csv as its ending",
-                line=having[0],
-            )
-            return
 
 
 def put_aside(

@@ -8,6 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ..lexicon import lexicon
 from ..outcome import NotChecked
 from ..plain_text import plural, some
 from ..screening.crowd import divided
@@ -40,6 +41,7 @@ if TYPE_CHECKING:
     from .. import brief, goods, marks, register, screening
     from ..addresses import Estimate, Handle
     from ..connotations import Reading as Found
+    from ..lexicon.wordnet import Sense
 
 __all__ = ["assemble", "entry_of", "weights_of"]
 
@@ -181,15 +183,25 @@ def _decimal(amount: Decimal) -> str:
     return f"{amount.normalize():f}"
 
 
+_LIVING = ("noun.animal", "noun.plant")
+_TAKEN_FROM_IT = ("noun.substance", "noun.food", "noun.artifact", "noun.person")
+"""Domains of senses that are named after an animal or a plant: its fur, meat, wood, or a person like it."""
+
+
+def _leading(senses: Sequence[Sense]) -> Sense:
+    """The sense that readers think of first. Not the namesake: heron is a bird before it is an inventor; and where no
+    use was counted, not what is named after a living thing: otter is an animal before it is a fur."""
+    named = [one for one in senses if not lexicon().related_ids(one.id, "@i")] or list(senses)
+    first = named[0]
+    living = [one for one in named if one.domain in _LIVING]
+    return living[0] if living and not first.count and first.domain in _TAKEN_FROM_IT else first
+
+
 def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
     """How a name is made and what its words mean first of all, as far as the lexicon knows."""
-    from ..lexicon import lexicon
-
     known = lexicon()
     heard = {word: known.senses(word) for word in words}
-    # Not the namesake: heron is a bird before it is an inventor.
-    common = [[one for one in senses if not known.related_ids(one.id, "@i")] or senses for senses in heard.values()]
-    meaning = "; ".join(senses[0].label for senses in common if senses)
+    meaning = "; ".join(_leading(senses).label for senses in heard.values() if senses)
     unknown = [word for word in words if not heard[word]]
     given = len(parse(name).words)
     if len(words) == 1:

@@ -42,7 +42,7 @@ def test_any_name_has_an_estimate_within_its_range(name: str) -> None:
         ("Clay Sill", "Clay-Sill", "hyphen"),
         ("Rain Pot", "Rain Nest", '"n" stands twice'),
         ("Leaf Craft", "Leaf Arts", '"farts" can be read in it'),
-        ("Mint Rain", "Mynt Rayne", "Heard, it is spelled right"),
+        ("Mint Rain", "Mynt Rayne", "Heard, it is hardly ever spelled right"),
         ("basil", "bаsil", 'pass for "basil"'),  # the second has a Cyrillic letter
     ],
 )
@@ -149,3 +149,23 @@ def test_labels_that_look_the_same() -> None:
     assert lookalike_labels("pugs") == ()
     assert lookalike_labels("space")[-1:] == (a_label("ѕрасе"),)
     assert not any(text.startswith("xn--") for text in lookalike_labels("mint"))
+
+
+@pytest.mark.parametrize(
+    ("goods", "word"),
+    [
+        ("umbrella holder that clips to a table, with a cup", "holder"),
+        ("ceramic herb planters", "planter"),
+        ("trays for pots", "tray"),
+    ],
+)
+def test_the_word_beside_the_name_is_what_the_goods_are(goods: str, word: str) -> None:
+    shown = [domain.shown for domain in estimate("Zelvap", goods=goods).domains]
+    assert f"zelvap{word}.com" in shown
+
+
+def test_a_name_that_nobody_spells_right_is_said_plainly() -> None:
+    name = estimate("Dewpond")
+    assert name.heard is not None
+    assert name.heard < 0.01
+    assert "Heard, it is hardly ever spelled right." in name.reasons

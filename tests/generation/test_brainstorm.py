@@ -192,4 +192,3 @@ def test_what_is_left_out_is_told_with_the_reason(studio: Brief, tmp_path: Path)
         if one.kind == "reading":
             assert one.language in ("en", *studio.languages)
             assert readings(one.candidate.text, languages=(one.language,), dictionaries=())
-    assert found.beyond_limits > 0

@@ -6,6 +6,7 @@ import csv
 import io
 import json
 import os
+import re
 import select
 import signal
 import subprocess
@@ -47,6 +48,28 @@ def test_csv_and_json_lines_hold_the_same_names_with_the_disclaimer_apart(run: R
 def test_output_is_the_same_to_the_byte_under_any_hash_seed(run: Run) -> None:
     outputs = {run(*ASKED, "--limit", "60", env={"PYTHONHASHSEED": seed}).stdout for seed in ("0", "1")}
     assert len(outputs) == 1
+
+
+def test_all_names_that_are_counted_as_left_out_are_listed(run: Run, tmp_path: Path) -> None:
+    names = [json.loads(line)["name"] for line in run(*ASKED, "--limit", "3", "--format", "jsonl").stdout.splitlines()]
+    (tmp_path / "marks.txt").write_text("\n".join(names))
+    asked = (*ASKED, "--limit", "4", "--register", "marks.txt", "--format", "jsonl")
+    told = run(*asked).stderr
+    rows = [json.loads(line) for line in run(*asked, "--all").stdout.splitlines()]
+    out = [row["left_out"] for row in rows if "left_out" in row]
+    assert {*names} <= {*out}
+    counted = re.search(r"Left out on the way to these 4 names: (.*)\. --all lists them\.", told)
+    assert counted
+    assert sum(map(int, re.findall(r"\d+", counted[1]))) == len(out)
+
+
+def test_the_words_that_names_are_made_from_come_before_the_meanings(run: Run) -> None:
+    shown = run(*ASKED, "--ideas", "--limit", "5").stdout
+    assert shown.splitlines()[0].startswith("word")
+    assert shown.index("what it is, and what for") < shown.index("meaning")
+    picked = run("brainstorm", "--concept", "spring=season", "--ideas", "--limit", "5").stdout
+    heads = [next(line for line in text.splitlines() if line.startswith("concept")) for text in (shown, picked)]
+    assert ["used" in head for head in heads] == [False, True]  # where every meaning is, it needs no column
 
 
 def test_a_tone_in_other_words_is_told(run: Run) -> None:

@@ -23,7 +23,7 @@ class Sitting:
         self.said: list[str] = []
         self.session, self.shortlist = folder / "a.session", folder / "shortlist.txt"
         self.desk = Desk(brief, self.session, self.shortlist, None, input, self.said.append, started or Session())
-        self.desk.next_page()
+        self.desk.open()
 
     def say(self, line: str) -> str:
         """Obey a line; what was written in answer."""
@@ -216,3 +216,79 @@ def test_a_meaning_that_no_sense_has_is_told(sit: Sit) -> None:
     answer = one.say("add seal=dragon")
     assert "dragon" in answer
     assert "senses seal" in answer
+
+
+def test_a_session_taken_up_again_stands_on_the_page_where_it_was_left(sit: Sit) -> None:
+    one = sit()
+    first = one.names
+    one.say("next")
+    second = one.names
+    shown = [(two.how, round(two.score, 4), two.flags) for two in one.desk.page]
+    again = sit(started=read_journal(one.session))
+    assert again.names == second
+    assert [(two.how, two.score, two.flags) for two in again.desk.page] == shown
+    again.say("keep 1")
+    assert list(again.desk.session.kept) == second[:1]
+    again.say("back")
+    assert again.names == first
+    third = sit(started=read_journal(one.session))
+    assert third.names == first
+    third.say("next")
+    assert not {*first, *second} & set(third.names)
+
+
+def test_a_session_of_before_pages_were_noted_is_taken_up(sit: Sit) -> None:
+    one = sit()
+    lines = one.session.read_text("utf-8").replace(', "joined": true', "").replace('session": 2', 'session": 1')
+    one.session.write_text(lines, "utf-8")
+    assert sit(started=read_journal(one.session)).names == one.names
+
+
+def test_undo_shows_the_page_on_which_the_step_was_made(sit: Sit) -> None:
+    one = sit()
+    first = one.names
+    one.say("next")
+    second = one.names
+    one.say("next")
+    one.say("back")
+    assert one.names == second
+    one.say("less 12")
+    one.say("undo")
+    assert one.names == second
+    one.say("back")
+    one.say("more 2")
+    one.say("back")
+    again = sit(started=read_journal(one.session))
+    again.say("undo")
+    assert again.names == first
+
+
+@pytest.mark.parametrize(
+    ("line", "answer"),
+    [
+        ("add moss", "Added: moss."),
+        ("add spring=season", "Added: spring as season."),
+        ("without clay", "Going on without clay."),
+        ("without clay=earth", "Going on with clay, without the meaning earth."),
+        ("kepe 1", "Did you mean `keep 1`?"),
+        ("mroe 2", "Did you mean `more 2`?"),
+        ("add", "add takes a word"),
+    ],
+)
+def test_what_a_line_did_or_may_have_meant_is_said(line: str, answer: str, sit: Sit) -> None:
+    assert answer in sit().say(line)
+
+
+def test_a_name_alone_is_asked_about_and_not_kept(sit: Sit) -> None:
+    one = sit()
+    name = one.names[2]
+    assert f"keep {name}" in one.say(name)
+    assert not one.desk.session.kept
+
+
+def test_a_meaning_that_was_left_is_not_called_added(sit: Sit) -> None:
+    one = sit()
+    one.say("without clay=earth")
+    told = one.say("taste")
+    assert "added" not in told
+    assert "clay only as" in told

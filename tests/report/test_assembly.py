@@ -6,6 +6,8 @@ import datetime
 from decimal import Decimal
 from pathlib import Path
 
+import pytest
+
 from namescreen.addresses import Domain, Estimate, Handle
 from namescreen.brief import Brief, Concept, CostItem, Costs
 from namescreen.closeness import compare
@@ -131,3 +133,14 @@ def test_lists_say_what_was_read_and_what_they_cover(tmp_path: Path) -> None:
     assert one.rows_read == 3
     assert one.rows_left_out + one.without_words == 1
     assert len(one.sha256) == 64
+
+
+@pytest.mark.parametrize(
+    ("word", "meaning"),
+    [("heron", "wading bird"), ("otter", "musteline mammal"), ("mink", "musteline mammal"), ("oak", "wood"),
+     ("turkey", "domestic fowl"), ("lamb", "young mammal")],
+)  # fmt: skip
+def test_an_animal_comes_before_its_fur_and_a_bird_before_its_namesake(word: str, meaning: str) -> None:
+    from namescreen.report.assembly import _made_of
+
+    assert _made_of(word, (word,))[1] == f"{word} ({meaning})"

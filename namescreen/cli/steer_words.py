@@ -1,0 +1,73 @@
+"""What may be typed in a steered session, what it means, and what is said of it."""
+
+from __future__ import annotations
+
+import re
+
+from namescreen.brief import Concept
+from namescreen.generation import Session, Step
+from namescreen.generation.senses import chosen_senses
+from namescreen.lexicon import lexicon
+
+__all__ = ["COMMANDS", "HELP", "HINT", "concept_step", "done_words", "taste_lines"]
+
+HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
+HELP = (
+    ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages: "
+                   "keep Fernwick, Sip Sill"),
+    ("unkeep NAME", "take a name off the shortlist again"),
+    ("drop 2", "never show name 2 again, and less of what it is made of"),
+    ("more 4", "more like name 4"),
+    ("less 4", "fewer like it"),
+    ("add WORD", "another concept; add spring=season picks a meaning"),
+    ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
+                     "without spring=season"),
+    ("senses WORD", "the meanings of a word"),
+    ("next, back", "another page (or just Enter), the page before"),
+    ("why 5", "how name 5 was made, and from what"),
+    ("list", "what is on the shortlist"),
+    ("taste", "what steers the next pages"),
+    ("undo", "take the last line back"),
+    ("save [FILE]", "write the shortlist, for `screen` and `report`"),
+    ("stop", "save and end; the same command takes the session up again"),
+)  # fmt: skip
+"""What may be typed, and what it does."""
+
+COMMANDS = tuple(dict.fromkeys(word for line, _ in HELP for word in re.findall(r"\b[a-z]+\b", line)))
+"""The words that a line may begin with."""
+
+
+def taste_lines(session: Session) -> list[str]:
+    """The preferences that steer the next pages, in words."""
+    lines = []
+    for title, factors in (("words", session.words), ("ways of making", session.constructions)):
+        liked = [text for text, factor in sorted(factors.items(), key=lambda item: -item[1]) if factor > 1]
+        disliked = [text for text, factor in sorted(factors.items(), key=lambda item: item[1]) if factor < 1]
+        lines += [f"  more of these {title}: {', '.join(liked)}"] if liked else []
+        lines += [f"  less of these {title}: {', '.join(disliked)}"] if disliked else []
+    lines += [f"  names like: {', '.join(session.models)}"] if session.models else []
+    added = [concept.word for concept in session.added if not concept.senses]
+    lines += [f"  added: {', '.join(added)}"] if added else []
+    lines += [f"  {one.word} only as: {', '.join(one.senses)}" for one in session.added if one.senses]
+    lines += [f"  without: {', '.join(session.without)}"] if session.without else []
+    return lines or ["  Nothing yet: keep, drop, more and less do."]
+
+
+def done_words(word: str, rest: str, step: Step) -> str:
+    """What is said after a concept was added or left, or one meaning of it."""
+    if word == "without" and step.kind == "add":
+        return f"Going on with {step.text}, without the meaning {rest.partition('=')[2].strip()}."
+    as_what = f" as {', '.join(step.senses)}" if step.senses else ""
+    return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."
+
+
+def concept_step(kind: str, text: str) -> Step:
+    """The step of adding or leaving a concept, or one meaning of it: to leave a meaning is to add the others."""
+    word, _, wanted = (part.strip() for part in text.partition("="))
+    senses = tuple(wanted.replace(",", " ").split())
+    if kind == "without" and senses:
+        left = chosen_senses(Concept(word, senses))
+        others = [sense.label.partition("(")[2].rstrip(")") for sense in lexicon().senses(word) if sense not in left]
+        if others:
+            return Step("add", word, senses=tuple(others))
+    return Step(kind, word, senses=senses if kind == "add" else ())
