@@ -21,7 +21,7 @@ from .places import is_settled_place, place_of
 from .qualities import quality_like
 
 __all__ = [
-    "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly",
+    "KINDS", "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly",
     "has_form_of_surname", "in_context", "is_material", "is_surname", "is_trade_name", "most_associated", "named_goods",
 ]  # fmt: skip
 

@@ -19,6 +19,7 @@ from .classification import classes
 from .coinage import divided, heard_as, heard_word, initials_of, is_coined, understood
 from .context import context
 from .description import (
+    KINDS,
     NOTHING,
     SURNAME,
     Evidence,
@@ -233,12 +234,20 @@ def judge_phrase(english: str, goods: str) -> Judged | None:
     """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
     describes them least; None if it has no content word."""
     parts = [
-        _judge(part, goods, False, False, None)
+        _as_meant(_judge(part, goods, False, False, None))
         for part in _content_words(_entries(tuple(english.split()), goods), goods, {})
     ]
     if parts and parts[-1].evidence.names_goods:
         return parts[-1]
     return min(parts, key=lambda one: one.evidence.weight, default=None)
+
+
+def _as_meant(judged: Judged) -> Judged:
+    """A word that is not written but meant: it ends no domain (réserve, a store)."""
+    if judged.evidence.why != KINDS["domain ending"][1]:
+        return judged
+    evidence = Evidence(*KINDS["generic head"]) if "generic head" in kinds(judged.word) else NOTHING
+    return replace(judged, evidence=evidence, asked=(evidence.weight, *judged.asked[1:]))
 
 
 def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bool, surname: bool) -> tuple[float, ...]:
