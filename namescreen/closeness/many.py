@@ -85,7 +85,7 @@ class Rows(NamedTuple):
     first: Places
 
     def shares(self, weight: Values, length: Values) -> tuple[Values, Values, Values, Values]:
-        """`name_similarity.weights_of` each row, word for word, by the weight and the length of every word."""
+        """`name_similarity.weights_of` each row, word for word, by the weight and the `said_length` of every word."""
         sizes = np.diff(self.start, append=len(self.words))
         place = np.arange(len(self.words)) - np.repeat(self.start, sizes)
         later = np.array([LATER**at for at in range(int(sizes.max(initial=0)))])[place]
@@ -115,7 +115,7 @@ def parts_by_words(
     own: Sequence[Side], arrays: Mapping[str, WordArrays], rows: Rows, weight: Values, length: Values
 ) -> Parts:
     """The parts of one name, in its divisions, and of many in theirs. `arrays` has each word of `own`, by its letters,
-    against all words; `weight` and `length` are those of all words."""
+    against all words; `weight` and `length` (`said_length`) are those of all words."""
     counted, *shares = rows.shares(weight, length)
     found = []
     for words in own:

@@ -15,7 +15,7 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
-from ..closeness.name_similarity import JUDGED_FROM, plain_words, says_something
+from ..closeness.name_similarity import JUDGED_FROM, SAYS_NOTHING, plain_words, says_something
 from ..closeness.vocabulary import (
     MOST_READINGS,
     OPPOSITE,
@@ -30,7 +30,7 @@ from ..closeness.vocabulary import (
     is_surname,
     spellings,
 )
-from ..closeness.weights import word_weight
+from ..closeness.weights import LEAST, word_weight
 from ..lexicon import broken_phrases
 from ..lexicon.association import Vectors
 from .hit import Wanted
@@ -133,7 +133,8 @@ class Compared:
             many.Rows(np.searchsorted(self._words, each.words), each.start, each.first)
             for each in (written, first, said)
         )
-        self._weight, self._length = index.weight[self._words], index.length[self._words].astype(np.float64)
+        self._weight, self._letters = index.weight[self._words], index.length[self._words].astype(np.float64)
+        self._length = self._letters * np.where(self._weight <= LEAST, SAYS_NOTHING, 1.0)
         self._vectors = Vectors(index.vector_row[self._words])
         self._meanings: dict[str, Values] = {}
         self._arrays = self._word_arrays(name, held)
@@ -168,7 +169,7 @@ class Compared:
         said_rows = _taken(self._said, foreign)
         for way in spellings(own):
             parts = self._translated(parts, plain_words(way), said_rows, place[self._foreign[foreign]])
-        telling = (self._length > 2) & (self.index.known[self._words] > 0)
+        telling = (self._letters > 2) & (self.index.known[self._words] > 0)
         says = np.logical_or.reduceat(np.logical_and.reduceat(telling[written.words], written.start), written.first)
         says |= np.logical_or.reduceat(telling[first.words], first.start)
         says = says.astype(np.int64) + says_something(self._name.segmentations)
