@@ -311,6 +311,7 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     pack_strings(arrays, "word", texts)
     pack_bigrams(arrays, "word")
     code_arrays(arrays, "word_code", [words[text].codes for text in texts])
+    pack_bigrams(arrays, "word_code")
     pack_strings(arrays, "said", list(said), lengths=False)
     every = [*texts, *said]
     kept = [*map(words.__getitem__, texts), *said.values()]

@@ -38,7 +38,7 @@ class Index:
     def __init__(self, arrays: Arrays) -> None:
         self.arrays = arrays
         self.words, self.word_bigrams = Strings(arrays, "word"), bigrams(arrays, "word")
-        self.word_codes = Codes(arrays, "word_code")
+        self.word_codes, self.code_bigrams = Codes(arrays, "word_code"), bigrams(arrays, "word_code")
         self.said = Texts(arrays, "said")
         self.weight = arrays["word_weight"].view(np.float64)
         self.known = arrays["word_known"].view(np.uint8)

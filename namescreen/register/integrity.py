@@ -53,7 +53,7 @@ def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
     checked.between("word_vector_row", -1, len(open_table("embedding_words.tsv")))
     weights = checked.array("word_weight", np.float64, every)
     checked.that(bool(np.all((weights >= 0) & (weights <= 1))), "word_weight")
-    checked.codes("word_code", words)
+    checked.lists("word_code_bigrams", BIGRAMS, checked.codes("word_code", words))
     checked.codes("name_code", names)
     lemmas = checked.texts("lemma")
     checked.lists("lemma_words", lemmas, every)
@@ -129,7 +129,7 @@ class _Checked:
         self.lists(f"{name}_bigrams", BIGRAMS, count)
         return count
 
-    def codes(self, name: str, words: int) -> None:
+    def codes(self, name: str, words: int) -> int:
         count = len(self.array(f"{name}_whole", np.uint16))
         blob = self.array(name, np.uint8)
         letters = np.zeros(256, bool)
@@ -142,3 +142,4 @@ class _Checked:
         self.ascend(f"{name}_whole", 1 << 16)
         self.lists(f"{name}_ids", words, count)
         self.lists(f"{name}_owners", count, words)
+        return count

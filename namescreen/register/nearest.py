@@ -1,8 +1,8 @@
 """The names of a register that are likeliest to be closest to one name, found without scoring every one of them.
 
-1. By words: those that share most bigrams with a word of the name, sound like it, mean the same or are the same are
-   compared with it (`word_scores`); a register of few words (`FEW_WORDS`) is compared word by word. Of the names that
-   hold a similar word the likeliest are taken, by a score simpler than the full one.
+1. By words: those that share most bigrams, of letters or of phonemes, with a word of the name, and those that mean the
+   same or are the same, are compared with it (`word_scores`); a register of few words (`FEW_WORDS`) is compared word by
+   word. Of the names that hold a similar word the likeliest are taken, by a score simpler than the full one.
 2. By the whole, without spaces (thyme pot, thymepot): of the names that share most bigrams those that look most alike.
 
 `rescoring` scores what is found in full. How many of the closest names that misses is measured in
@@ -32,9 +32,9 @@ __all__ = ["nearest"]
 
 FEW_WORDS = 20_000
 """Registers with at most so many distinct words are searched word by word."""
-WORDS_ALIKE, SOUND_LEVEL = 1000, 0.6
-"""In larger ones: the words that are compared with a word of the name because they share most bigrams with it, and the
-similarity in sound from which others are."""
+BY_LETTERS, BY_SOUNDS = 1000, 600
+"""In larger ones: the words that are compared with a word of the name because they share most bigrams of letters with
+it, and the readings that share most bigrams of phonemes with one of its own."""
 SHARING, ALIKE = 3000, 450
 """The names that share most bigrams with the whole, and how many of them are taken because they look most alike. With
 them 0.95 of the 50 closest of 200,000 names are found, without 0.89."""
@@ -62,7 +62,7 @@ class _Search:
             if few:
                 word.score(np.arange(len(index.words)))
             else:
-                word.score_alike(WORDS_ALIKE, SOUND_LEVEL)
+                word.score_alike(BY_LETTERS, BY_SOUNDS)
         held = np.zeros(len(index.names), bool)
         for word in words:
             rows, _ = index.postings.gather(word.similar())

@@ -25,6 +25,7 @@ __all__ = ["OrderedTexts", "Strings", "Texts"]
 
 _SPACE = ord(" ")
 
+
 class Texts:
     """Strings over a mapped blob and its boundaries."""
 
@@ -44,7 +45,6 @@ class Texts:
         blob = self._blob
         ends = self._start[places + 1].tolist()
         return [str(blob[start:end], "utf-8") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
-
 
     def with_part(self, part: str) -> list[int]:
         """The places of the strings with a word that is `part`, or begins or ends with it."""

@@ -51,13 +51,13 @@ class WordScores:
         same = index.words.find(word.letters)
         self._same = np.array([] if same is None else [same], np.int64)
 
-    def score_alike(self, count: int, sound: float) -> None:
-        """Score the `count` words that share most bigrams, those at least so similar in sound, and those with the same
-        meaning or the same letters."""
+    def score_alike(self, by_letters: int, by_sounds: int) -> None:
+        """Score the words that share most bigrams of letters, those with the readings that share most of phonemes with
+        each reading of the word, as many as these say, and those with the same meaning or the same letters."""
         index = self._index
-        looks = index.word_bigrams.most_alike(self.word.letters, count)
-        codes, _ = index.word_codes.near(self.word.phoneme_codes, SOUND_FLOOR + sound * (1 - SOUND_FLOOR))
-        sounds, _ = index.word_codes.owners.gather(codes)
+        looks = index.word_bigrams.most_alike(self.word.letters, by_letters)
+        codes = [index.code_bigrams.most_alike(code, by_sounds) for code in self.word.phoneme_codes]
+        sounds, _ = index.word_codes.owners.gather(np.concatenate([NONE, *codes]))
         self.score(distinct(np.concatenate([looks, sounds.astype(np.int64), self._synonyms, self._same])))
 
     def score(self, places: Places) -> None:
