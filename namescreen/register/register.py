@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ..errors import Problem
-from ..marks.columns import MarkColumns, Selection
+from ..marks.columns import DEAD, MarkColumns, Selection
 from ..marks.mark import Mark
 from ..marks.reader import Progress, Source
 from .hit import Hit, Wanted
@@ -151,9 +151,9 @@ class Register:
                 progress(done, len(wanted))
             yield one.name, hits
 
-    def marks_with(self, word: str, most: int) -> list[Mark]:
-        """At most `most` of the marks with a word that is `word`, or begins or ends with it, in the order of the
-        register; `word` is folded."""
+    def marks_with(self, word: str, most: int, classes: Iterable[int] = ()) -> list[Mark]:
+        """At most `most` of the marks with a word that is `word`, or begins or ends with it: live ones in one of the
+        Nice `classes`, or that state none, before the others. `word` is folded."""
         import numpy as np
 
         index = self.index()
@@ -162,7 +162,13 @@ class Register:
             places = np.sort(index.name_marks.gather(np.array(names, np.int64))[0].astype(np.int64))
             if self.kept is not None:
                 places = places[self.kept[places]]
-            return [self.columns[int(place)] for place in places[:most]]
+            arrays = self.columns.arrays
+            stated = arrays["classes"].view(np.uint64)[places]
+            mask = np.uint64(sum(1 << number for number in classes))
+            elsewhere = (stated != 0) & ((stated & mask) == 0) if mask else np.zeros(len(places), bool)
+            dead = arrays["status"].view(np.uint8)[places] == DEAD
+            order = np.argsort(dead * np.uint8(2) + elsewhere, kind="stable")
+            return [self.columns[int(place)] for place in np.sort(places[order[:most]])]
 
     def find(self, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
         """As `search`, where every name says for itself what is wanted. They are taken as they are needed; how many are

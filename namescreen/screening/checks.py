@@ -176,7 +176,8 @@ class _Checks:
             found = self._relatedness(mark)
             return 1.0 if isinstance(found, NotChecked) else found.score
 
-        found = _made("close_marks", lambda: shared_words(name, register, self.goods, counts, related))
+        own = self._own_classes()
+        found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related))
         return () if isinstance(found, NotChecked) else found
 
     def close_marks(

@@ -19,7 +19,7 @@ CROWD = 3
 """Owners who share a word before the field is called crowded (common practice, no source)."""
 RELATED = 0.5
 """Relatedness of goods from which a mark counts in the crowd: more than a shared class alone. Ours, not fitted."""
-MOST = 200
+MOST = 60
 """The most marks with one word whose goods are compared; of more, the count is the least that there are."""
 SHORTEST = 4
 """Letters of the shortest word that is looked for at the beginning and end of other words."""
@@ -66,18 +66,24 @@ def shares_only(name: str, mark: str, crowded: Iterable[str]) -> bool:
 
 
 def shared_words(
-    name: str, register: Register, goods: str, counts: Callable[[Mark], bool], related: Callable[[Mark], float]
+    name: str,
+    register: Register,
+    goods: str,
+    classes: Iterable[int],
+    counts: Callable[[Mark], bool],
+    related: Callable[[Mark], float],
 ) -> tuple[SharedWord, ...]:
     """The words of `name`, if it has several, that `CROWD` owners or more use; the most crowded first.
 
-    `counts` says whether a mark is live and holds in the markets, `related` how related its goods are, in [0, 1]. A
-    word that names the goods, or is very common, is left out: there it would tell nothing new.
+    `classes` are those of the maker's goods: marks in them are looked at first. `counts` says whether a mark is live and
+    holds in the markets, `related` how related its goods are, in [0, 1]. A word that names the goods, or is very common,
+    is left out: there it would tell nothing new.
     """
     words = dict.fromkeys(divided(name))
     telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
     if len(words) < 2:
         return ()
-    found = (_shared(word, register.marks_with(word, MOST + 1), counts, related) for word in telling)
+    found = (_shared(word, register.marks_with(word, MOST + 1, classes), counts, related) for word in telling)
     return tuple(sorted((one for one in found if one.owners >= CROWD), key=lambda one: (-one.owners, one.word)))
 
 

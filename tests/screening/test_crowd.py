@@ -57,3 +57,15 @@ def test_no_crowd_hides_a_mark_that_is_all_but_the_same() -> None:
     assert Conflict(1.0, 1.0, 1.0, 1.0, crowded=True).concern == 1.0
     assert not shares_only("Drift Harbour", "DRIFT HARBOUR LINE", ["drift"])
     assert shares_only("Drift Harbour", "DRIFTLINE", ["drift"])
+
+
+def test_of_many_marks_those_in_the_classes_of_the_goods_are_looked_at(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    rows = [f"{place} DRIFT,36,insurance,live,Owner {place}" for place in ("NORTH", "SOUTH", "EAST") for _ in range(30)]
+    rows += [f"{place} DRIFT,12,bicycle panniers,live,Owner {place}" for place in ("UPPER", "LOWER", "OUTER")]
+    path.write_text("mark,class,goods,status,owner\n" + "\n".join(rows) + "\n")
+    register = read_register([path])
+    assert [mark.classes for mark in register.marks_with("drift", 3, (12,))] == [(12,)] * 3
+    (found,) = screen(["Drift Harbour"], register, goods=GOODS, classes=[12])
+    (shared,) = found.shared_words
+    assert (shared.owners, shared.at_least) == (3, True)
