@@ -168,7 +168,7 @@ class Register:
             elsewhere = (stated != 0) & ((stated & mask) == 0) if mask else np.zeros(len(places), bool)
             dead = arrays["status"].view(np.uint8)[places] == DEAD
             order = np.argsort(dead * np.uint8(2) + elsewhere, kind="stable")
-            return [self.columns[int(place)] for place in np.sort(places[order[:most]])]
+            return [self.columns[int(place)] for place in places[order[:most]]]
 
     def find(self, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
         """As `search`, where every name says for itself what is wanted. They are taken as they are needed; how many are

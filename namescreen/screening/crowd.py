@@ -75,9 +75,9 @@ def shared_words(
 ) -> tuple[SharedWord, ...]:
     """The words of `name`, if it has several, that `CROWD` owners or more use; the most crowded first.
 
-    `classes` are those of the maker's goods: marks in them are looked at first. `counts` says whether a mark is live and
-    holds in the markets, `related` how related its goods are, in [0, 1]. A word that names the goods, or is very common,
-    is left out: there it would tell nothing new.
+    `classes` are those of the maker's goods: marks in them are looked at first. `counts` says whether a mark is live
+    and holds in the markets, `related` how related its goods are, in [0, 1]. A word that names the goods, or is very
+    common, is left out: there it would tell nothing new.
     """
     words = dict.fromkeys(divided(name))
     telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
