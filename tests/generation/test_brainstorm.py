@@ -192,3 +192,12 @@ def test_what_is_left_out_is_told_with_the_reason(studio: Brief, tmp_path: Path)
         if one.kind == "reading":
             assert one.language in ("en", *studio.languages)
             assert readings(one.candidate.text, languages=(one.language,), dictionaries=())
+
+
+def test_another_ware_of_the_same_trade_is_left_out_with_the_reason() -> None:
+    found = candidates(Brief(goods="bags for bicycles", concepts=(Concept("carry"), Concept("ride"))))
+    shown = {candidate.text for candidate in islice(found, 60)}
+    left = {one.candidate.text for one in found.left_out if one.kind == "goods"}
+    assert left
+    assert not left & shown
+    assert "Pannier" not in shown

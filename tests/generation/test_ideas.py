@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation.brief_terms import BriefTerms
+from namescreen.generation.brief_terms import NAMED, BriefTerms, goods_words
 from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.senses import chosen_senses, doubt, meaning_found, unfit
 from namescreen.generation.vocabulary import are_rivals, word
@@ -110,3 +110,24 @@ def test_the_table_says_of_a_word_what_the_lexicon_says(text: str) -> None:
     assert facts.sense in {"", *(sense.id for base in lexicon().bases(text) for sense in lexicon().senses(base))}
     assert 0 <= facts.picture <= 1
     assert 0 <= facts.pleasant <= 1
+
+
+def test_a_short_list_counts_where_the_rest_of_the_brief_is_about_its_subject() -> None:
+    # cream is of the dairy or for the skin: the other terms of the brief say which
+    def chosen(*concepts: str) -> dict[str, float]:
+        return {idea.word: idea.chosen for idea in ideas(Brief(concepts=tuple(map(Concept, concepts))))}
+
+    dairy, skin = chosen("cream", "butter"), chosen("cream", "skin")
+    assert dairy["dollop"] > dairy.get("calendula", 0)
+    assert skin["calendula"] > skin.get("dollop", 0)
+
+
+def test_a_reason_names_the_term_that_the_meaning_shows() -> None:
+    found = {idea.word: idea for idea in ideas(Brief(concepts=(Concept("tea"), Concept("warm"))))}
+    assert found["inglenook"].term == "warm"
+    assert found["pekoe"].term == "tea"
+
+
+def test_a_word_with_a_hyphen_says_how_the_goods_are_not_what() -> None:
+    said = goods_words(Brief(goods="hand-thrown teapots"))
+    assert said["hand"] < said["teapots"] == NAMED
