@@ -1,8 +1,9 @@
-"""What `namescreen --help` costs, as a multiple of `python -c "import typer"` in the same run.
+"""What starting namescreen costs, as multiples of `python -c "import typer"` in the same run.
 
     python tests/bench/bench_help.py
 
-Goal: at most 1.5. Both are started in turn, so that a busy moment hits both; the medians are compared.
+Goals: help at most 1.3, `compare` 2.5, `screen` of one name against the example's 300 marks 5. All are
+started in turn, so that a busy moment hits each; the medians are compared.
 """
 
 from __future__ import annotations
@@ -11,12 +12,16 @@ import statistics
 import subprocess
 import sys
 import time
+from pathlib import Path
 
 ROUNDS = 21
+MARKS = Path(__file__).parents[2] / "namescreen" / "demo" / "marks.csv"
 BASELINE = [sys.executable, "-c", "import typer"]
 PROGRAMS = {
     "namescreen --help": [sys.executable, "-m", "namescreen", "--help"],
     "namescreen screen --help": [sys.executable, "-m", "namescreen", "screen", "--help"],
+    "namescreen compare": [sys.executable, "-m", "namescreen", "compare", "Herbwell", "Heartwell"],
+    "namescreen screen": [sys.executable, "-m", "namescreen", "screen", "-n", "Hillift", "-r", str(MARKS)],
     "import namescreen": [sys.executable, "-c", "import namescreen"],
 }
 
