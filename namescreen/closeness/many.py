@@ -19,29 +19,30 @@ from .model import shipped_model
 from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, SAME_SOUND, Scores, Side, at_least, weights_of
 from .sound import LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
-from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, STRONGER, recalled_meaning
+from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, SEEN, SEEN_IF_GUESSED, STRONGER, recalled_meaning
 
-__all__ = ["EDITS", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "meanings", "parts_by_words",
+__all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "meanings", "parts_by_words",
            "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
 
 Values = NDArray[np.float64]
 Places = NDArray[np.int64]
 
-EDITS, SAME_SHAPES = len(LETTER_MEASURES), len(LETTER_MEASURES) + 1
-"""Columns of the measures of letters, after those of `LETTER_MEASURES`: similarity by edits alone, and whether only
-shapes that are easily confused are different."""
+SAME_SHAPES, SPELLED = len(LETTER_MEASURES), len(LETTER_MEASURES) + 1
+"""Columns of the measures of letters, after those of `LETTER_MEASURES`: whether only shapes that are easily
+confused are different, and `letters.spelled_alike`."""
 
 
 def looks(measures: Values, same: NDArray[np.bool_]) -> Values:
     """`letters.look` from measures of letters, a row a string; `same` are those with the same letters."""
-    value = np.minimum(1.0, shipped_model().look(*measures.T[:EDITS]))
+    value = np.minimum(1.0, shipped_model().look(*measures.T[:SAME_SHAPES]))
     return np.where(same, 1.0, np.where(measures[:, SAME_SHAPES] > 0, SHAPE_ONLY, value))
 
 
-def sounds(articulation: Values, same_sounds: Values, edits: Values, same: NDArray[np.bool_]) -> Values:
-    """`sound.sound` from the two measures of sounds (NaN where one has no reading) and the similarity by edits."""
+def sounds(articulation: Values, same_sounds: Values, spelled: Values, same: NDArray[np.bool_]) -> Values:
+    """`sound.sound` from the two measures of sounds (NaN where one has no reading) and how alike they
+    are spelled."""
     apart = 1.0 - shipped_model().sound(articulation, same_sounds)
-    return np.where(same, 1.0, 1.0 - apart * (1.0 - LETTERS * edits))
+    return np.where(same, 1.0, 1.0 - apart * (1.0 - LETTERS * spelled))
 
 
 def meanings(
@@ -64,15 +65,18 @@ class WordArrays(NamedTuple):
     overall: Values
 
 
-def word_arrays(look: Values, sound: Values, meaning: Values, coined: NDArray[np.bool_]) -> WordArrays:
-    """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN; `coined` are
-    pairs of which one word is known and the other is not."""
+def word_arrays(
+    look: Values, sound: Values, meaning: Values, is_known: bool, known: NDArray[np.bool_], familiar: NDArray[np.bool_]
+) -> WordArrays:
+    """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN; whether the word
+    `is_known`, which of the others are `known`, and in which pairs one is `familiar`."""
     heard = np.where(np.isnan(sound), look, sound)
-    form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (look + heard) / 2
+    share = np.where(known, SEEN, SEEN_IF_GUESSED) if is_known else SEEN_IF_GUESSED
+    form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (share * look + (1 - share) * heard)
     form = np.maximum(0.0, (form - CHANCE) / (1 - CHANCE))
     unknown = np.isnan(meaning)
-    said = np.where(unknown, np.where(coined, recalled_meaning(heard), 0.0), meaning)
-    form = np.where(unknown, form, form * (1 - DIFFERENT * (1 - said)))
+    said = np.where(unknown, np.where(known != is_known, recalled_meaning(heard), 0.0), meaning)
+    form = np.where(unknown | ~familiar, form, form * (1 - DIFFERENT * (1 - said)))
     return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
 
 

@@ -19,11 +19,12 @@ PARTS = {
     "look": (
         "edits",
         "common letters",
-        "common bigrams in order",
         "common bigrams",
         "beginning",
         "ending",
         "first letter",
+        "consonants",
+        "length",
     ),
     "sound": ("articulation", "same sounds"),
     "appearance": ("run together", "less covered", "better covered"),

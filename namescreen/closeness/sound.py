@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import groupby
 
-from rapidfuzz.distance import OSA, Levenshtein
+from rapidfuzz.distance import Levenshtein
 
 from ..pronunciation import (
     Pronunciation,
@@ -19,6 +19,7 @@ from ..pronunciation import (
     pronounce_words,
 )
 from ..text import ways_to_say
+from .letters import spelled_alike
 from .model import shipped_model
 from .vocabulary import is_known, segmentations
 
@@ -38,8 +39,9 @@ FLOOR = 0.6
 lexicon reaches it (measured)."""
 
 LETTERS = 0.5
-"""The share of a difference in sound that disappears as the letters become the same: people hear with the spelling in
-mind. On ratings of spoken words (Vitz and Winkler 1973) any share from a quarter to three quarters does as well."""
+"""The share of a difference in sound that disappears as the spelling becomes the same (`letters.spelled_alike`): people
+hear with it in mind, and how a coined word is read is a guess. On ratings of spoken words (Vitz and Winkler 1973) any
+share from a quarter to three quarters does as well."""
 
 READINGS, OF_A_WORD = 3, 2
 """The number of English readings compared: of a name, and of a word; its reading by letters may come on top."""
@@ -124,4 +126,4 @@ def sound(letters: str, codes: tuple[str, ...], other_letters: str, other_codes:
     if not codes or not other_codes:
         return None
     apart = 1.0 - shipped_model().sound(*sound_measures(codes, other_codes))
-    return 1.0 - apart * (1.0 - LETTERS * OSA.normalized_similarity(letters, other_letters))
+    return 1.0 - apart * (1.0 - LETTERS * spelled_alike(letters, other_letters))

@@ -46,6 +46,11 @@ def is_known(word: str) -> bool:
     return bool(base_forms(word)) or "function word" in kinds(word)
 
 
+def is_familiar(word: str) -> bool:
+    """Whether ordinary readers know `word`: it, or a base form of it, is in the list of word frequencies."""
+    return any(zipf(form) > 0 for form in (word, *base_forms(word)))
+
+
 def has_meaning(word: str) -> bool:
     """Whether something is known of what `word` means, in English or another language."""
     return is_known(word) or bool(equivalents(word))

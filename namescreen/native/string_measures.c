@@ -6,7 +6,7 @@
 
 #include "kernel.h"
 
-enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, ASCII = 128, MEASURES = 9, FEW = 256 };
+enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, ASCII = 128, MEASURES = 10, FEW = 256 };
 
 /* A string of at most LONGEST_PATTERN characters, with the positions of each character as bits. */
 typedef struct {
@@ -28,8 +28,10 @@ typedef struct {
 typedef struct {
     StringArrays arrays;
     double shape_only; /* appearance.SHAPE_ONLY */
-    Pattern plain, skeleton;
-    uint32_t *text, *other_skeleton; /* of the string that is compared */
+    Pattern plain, skeleton, consonants;
+    uint32_t consonants_text[LONGEST_PATTERN];
+    int32_t leaving_out[LONGEST_PATTERN]; /* what it costs to leave out each letter of the query */
+    uint32_t *text, *other_skeleton, *other_consonants; /* of the string that is compared */
     int64_t room;                    /* for its characters */
     int error;
 } Search;
@@ -122,13 +124,14 @@ static void make_room(Search *search, int64_t characters)
         return;
     free(search->text);
     search->room = 2 * characters;
-    search->text = malloc(2 * (size_t)search->room * sizeof *search->text);
+    search->text = malloc(3 * (size_t)search->room * sizeof *search->text);
     if (!search->text) {
         search->room = 0;
         search->error = NO_MEMORY;
         return;
     }
     search->other_skeleton = search->text + search->room;
+    search->other_consonants = search->other_skeleton + search->room;
 }
 
 /* Decode a string of the register from UTF-8 into `text`; returns the number of its characters, or -1 with an error. */
@@ -158,11 +161,10 @@ static int64_t decode(Search *search, int64_t place)
     return to - search->text;
 }
 
-/* Where the query has the pair of letters `first`, `second`. Its first letter counts as doubled where `doubled`. */
-INLINE uint64_t pair_positions(const Pattern *pattern, uint32_t first, uint32_t second, int doubled)
+/* Where the query has the pair of letters `first`, `second`. */
+INLINE uint64_t pair_positions(const Pattern *pattern, uint32_t first, uint32_t second)
 {
-    uint64_t after = positions_of(pattern, first) << 1;
-    return (after | (doubled && pattern->text[0] == first)) & positions_of(pattern, second);
+    return (positions_of(pattern, first) << 1) & positions_of(pattern, second);
 }
 
 /* How many different pairs of letters a text has, and, of these, how many the query has. */
@@ -175,14 +177,81 @@ static int64_t different_pairs(const Pattern *pattern, const uint32_t *text, int
             before++;
         if (before == at) {
             different++;
-            *common += pair_positions(pattern, text[at - 1], text[at], 0) != 0;
+            *common += pair_positions(pattern, text[at - 1], text[at]) != 0;
         }
     }
     return size > 1 ? different : 1; /* a single letter stands for itself, and is no pair */
 }
 
+/* letters._consonants. */
+static int64_t fill_consonants(const uint32_t *text, int64_t size, uint32_t *consonants)
+{
+    int64_t length = 0;
+    for (int64_t at = 0; at < size; at++) {
+        uint32_t letter = text[at];
+        if (letter != 'a' && letter != 'e' && letter != 'i' && letter != 'o' && letter != 'u' && letter != 'y')
+            consonants[length++] = letter;
+    }
+    if (!length)
+        memcpy(consonants, text, (size_t)size * sizeof *text);
+    return length ? length : size;
+}
+
+/* The groups of letters._HEARD_ALIKE that each letter from a to z is in, a bit a group. */
+static const uint16_t GROUPS[26] = {
+    ['a' - 'a'] = 1, ['e' - 'a'] = 1, ['i' - 'a'] = 1, ['o' - 'a'] = 1, ['u' - 'a'] = 1, ['y' - 'a'] = 1,
+    ['b' - 'a'] = 2, ['p' - 'a'] = 2 | 128, ['c' - 'a'] = 4 | 512, ['k' - 'a'] = 4, ['q' - 'a'] = 4,
+    ['d' - 'a'] = 8, ['t' - 'a'] = 8, ['l' - 'a'] = 16, ['r' - 'a'] = 16, ['m' - 'a'] = 32, ['n' - 'a'] = 32,
+    ['g' - 'a'] = 64, ['j' - 'a'] = 64, ['f' - 'a'] = 128, ['v' - 'a'] = 128,
+    ['s' - 'a'] = 256 | 512, ['x' - 'a'] = 256, ['z' - 'a'] = 256 | 512,
+};
+
+INLINE uint16_t groups_of(uint32_t letter)
+{
+    return letter >= 'a' && letter <= 'z' ? GROUPS[letter - 'a'] : 0;
+}
+
+/* letters._replacing. */
+INLINE int32_t replacing(uint32_t one, uint32_t other)
+{
+    return one == other ? 0 : groups_of(one) & groups_of(other) ? 1 : 2;
+}
+
+/* letters._leaving_out of one letter. */
+INLINE int32_t leaving_out(const uint32_t *text, int64_t at)
+{
+    if (!at)
+        return 2;
+    int32_t cost = replacing(text[at - 1], text[at]);
+    return cost > 1 && (text[at - 1] == 'h' || text[at - 1] == 'w') ? 1 : cost;
+}
+
+/* letters.spelled_alike of the query and a text, neither empty. */
+static double spelled_alike(const Search *search, const uint32_t *text, int64_t size)
+{
+    const Pattern *plain = &search->plain;
+    int32_t row[LONGEST_PATTERN + 1] = {0};
+    for (int64_t mine = 0; mine < plain->size; mine++)
+        row[mine + 1] = row[mine] + search->leaving_out[mine];
+    for (int64_t at = 0; at < size; at++) {
+        int32_t alone = leaving_out(text, at), corner = row[0];
+        row[0] += alone;
+        for (int64_t mine = 0; mine < plain->size; mine++) {
+            int32_t best = corner + replacing(plain->text[mine], text[at]);
+            corner = row[mine + 1];
+            if (corner + alone < best)
+                best = corner + alone;
+            if (row[mine] + search->leaving_out[mine] < best)
+                best = row[mine] + search->leaving_out[mine];
+            row[mine + 1] = best;
+        }
+    }
+    int64_t longer = size > plain->size ? size : plain->size;
+    return 1.0 - (double)row[plain->size] / (2.0 * (double)longer);
+}
+
 /* letters.letter_measures of the query and a string of the register, neither empty and not the same, into `measures`,
-   and after them the similarity by edits alone, and 1 where their skeletons are the same. */
+   and after them 1 where their skeletons are the same, and letters.spelled_alike. */
 static void measures_of(Search *search, int64_t place, double *measures)
 {
     int64_t size = decode(search, place);
@@ -197,11 +266,9 @@ static void measures_of(Search *search, int64_t place, double *measures)
     double shapes = search->shape_only * (1.0 - (double)distance / (double)skeleton_longer);
     distance = distance_and_shared(plain, text, size, &shared);
     double edits = 1.0 - (double)distance / (double)longer;
-    uint64_t unmet = ~0ULL;
-    for (int64_t at = 0; at < size; at++) {
-        uint64_t met = unmet & pair_positions(plain, text[at ? at - 1 : 0], text[at], 1);
-        unmet = (unmet + met) | (unmet - met);
-    }
+    int64_t consonants = fill_consonants(text, size, search->other_consonants), none_shared;
+    int64_t more_consonants = consonants > search->consonants.size ? consonants : search->consonants.size;
+    distance = distance_and_shared(&search->consonants, search->other_consonants, consonants, &none_shared);
     int64_t common = 0, none = 0, beginning = 0, ending = 0, shorter = both - longer;
     int64_t pairs = different_pairs(plain, text, size, &common) +
                     different_pairs(plain, plain->text, plain->size, &none);
@@ -211,14 +278,15 @@ static void measures_of(Search *search, int64_t place, double *measures)
         ending++;
     measures[0] = edits > shapes ? edits : shapes;
     measures[1] = 1.0 - (double)(both - 2 * shared) / (double)both;
-    measures[2] = (double)POPCOUNT(~unmet & all_positions(plain)) / (double)longer;
-    measures[3] = (double)(2 * common) / (double)pairs;
-    measures[4] = (double)beginning / (double)longer;
-    measures[5] = (double)ending / (double)longer;
-    measures[6] = text[0] == plain->text[0];
-    measures[7] = edits;
+    measures[2] = (double)(2 * common) / (double)pairs;
+    measures[3] = (double)beginning / (double)longer;
+    measures[4] = (double)ending / (double)longer;
+    measures[5] = text[0] == plain->text[0];
+    measures[6] = 1.0 - (double)distance / (double)more_consonants;
+    measures[7] = (double)shorter / (double)longer;
     measures[8] = skeleton_size == search->skeleton.size &&
                   !memcmp(skeleton, search->skeleton.text, (size_t)skeleton_size * sizeof *skeleton);
+    measures[9] = spelled_alike(search, text, size);
 }
 
 /* `measures_of` each string, MEASURES numbers for each; those of an empty one stay as they are. `text` is the query, of
@@ -230,6 +298,10 @@ CLONES int64_t strings_measures(const uint8_t *blob, int64_t blob_size, const ui
     Search search = {.arrays = {blob, start, strings, blob_size}, .shape_only = shape_only};
     fill_pattern(&search.plain, text, size);
     fill_pattern(&search.skeleton, skeleton, skeleton_size);
+    int64_t consonants = fill_consonants(text, size, search.consonants_text);
+    fill_pattern(&search.consonants, search.consonants_text, consonants);
+    for (int64_t at = 0; at < size; at++)
+        search.leaving_out[at] = leaving_out(text, at);
     make_room(&search, FEW);
     for (int64_t at = 0; at < count && !search.error; at++)
         measures_of(&search, places[at], measures + MEASURES * at);

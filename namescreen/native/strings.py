@@ -18,7 +18,7 @@ __all__ = ["LONGEST_PATTERN", "MEASURES", "compiled_find", "compiled_measures"]
 
 LONGEST_PATTERN = 64
 """Longer strings do not fit the bits of one number, and cannot be measured here."""
-MEASURES = 9
+MEASURES = 10
 """Numbers that `compiled_measures` gives for each string."""
 
 
@@ -27,8 +27,8 @@ def compiled_measures(
 ) -> Callable[[str, str, NDArray[np.int64]], NDArray[np.float64]]:
     """A function of a text that is not empty, its confusable skeleton and the places of other strings.
 
-    It gives a row for each of these: how alike both look by each measure of `closeness.letters`, by edits alone, and 1
-    where both have one skeleton; noughts for an empty string."""
+    It gives a row for each of these: how alike both look by each measure of `closeness.letters`, 1 where both have one
+    skeleton, and how alike they are spelled; noughts for an empty string."""
     blob, start = np.ascontiguousarray(blob), np.ascontiguousarray(start)
     function = library.strings_measures
     function.restype = c_int64

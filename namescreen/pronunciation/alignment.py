@@ -14,27 +14,49 @@ from itertools import accumulate
 
 from ..native import choose
 from ..native.phonemes import Closest, PhonemeCosts, compiled_closest
+from ..tables import open_table
 from .articulatory_features import percent_differences
-from .phones import VOWEL_LETTERS, code_of
+from .phones import SCHWA, VOWEL_LETTERS, code_of
 
-__all__ = ["align", "closest_similarity", "phone_weights", "phoneme_costs", "sound_similarity"]
+__all__ = [
+    "CLASSES",
+    "align",
+    "base_weights",
+    "closest_similarity",
+    "phone_weights",
+    "phoneme_costs",
+    "sound_similarity",
+]
 
-BASE = dict.fromkeys(percent_differences(), 4) | {"x": 2, "h": 2, "y": 3, "w": 3}
-"""Weight in quarters of a full phone. The schwa, h and the glides come and go in English speech (P. Ladefoged, A
-Course in Phonetics, chapter 5, on weak forms, h-dropping and glides); the figures are ours."""
-FIRST = 2
-"""Added to the first sound: beginnings are heard and remembered best (TMEP 1207.01(b)(iii) on first parts)."""
+CLASSES = {
+    "vowel": VOWEL_LETTERS - {SCHWA}, "schwa": {SCHWA}, "plosive": set("pbtdkg"), "sibilant": set("szSZCj"),
+    "fricative": set("fvTD"), "nasal": set("mnN"), "liquid": set("lr"), "glide": set("wy"), "h": set("h"),
+}  # fmt: skip
+"""Phones, by their letters in a code, that weigh the same."""
+FIRST = 1
+"""Added to the first phone: beginnings are heard and remembered best (TMEP 1207.01(b)(iii) on first parts). Words
+misheard in noise do not show it: 0 serves them as well, 2 worse."""
 CLUSTERED = 1
 """Taken from a consonant that follows a consonant with no vowel after it, which is often lost in speech (acts as
 "ax"; Giegerich, English Phonology, 1992, on cluster simplification)."""
 RHYTHM = 0.1
-"""The share of similarity lost if one reading has no syllables and the other has; ours."""
+"""The share of similarity lost if one reading has no syllables and the other has; ours. From 0 to 0.1 misheard words
+are found as well, with more they are not."""
+
+
+@cache
+def base_weights() -> dict[str, int]:
+    """The weight of each phone in quarters of a full one, by its class, fitted with the differences of phones
+    (`wordlists/build/sound_costs.py`): vowels and sibilants are heard best, the schwa, h and nasals least."""
+    table = open_table("sound_costs.tsv")
+    return {letter: int(table.get(f"weight: {name}") or 0) for name, letters in CLASSES.items() for letter in letters}
 
 
 @lru_cache(maxsize=1 << 16)
 def phone_weights(code: str) -> tuple[int, ...]:
     """The weight of each phone of a code, in quarters of a full one."""
-    weights = [BASE[letter] for letter in code]
+    base = base_weights()
+    weights = [base[letter] for letter in code]
     for at in range(1, len(code)):
         follows = code[at] not in VOWEL_LETTERS and code[at - 1] not in VOWEL_LETTERS
         if follows and (at + 1 == len(code) or code[at + 1] not in VOWEL_LETTERS):
@@ -112,7 +134,9 @@ def _closest_in_python(codes: tuple[str, ...], others: tuple[str, ...], least: f
 @cache
 def phoneme_costs() -> PhonemeCosts:
     """The weights and costs above as tables for the compiled code."""
-    return PhonemeCosts(percent_differences(), BASE, VOWEL_LETTERS, first=FIRST, clustered=CLUSTERED, rhythm=RHYTHM)
+    return PhonemeCosts(
+        percent_differences(), base_weights(), VOWEL_LETTERS, first=FIRST, clustered=CLUSTERED, rhythm=RHYTHM
+    )
 
 
 def _rows(code_a: str, code_b: str, most: int = 1 << 30) -> list[list[int]]:

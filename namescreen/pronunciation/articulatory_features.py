@@ -4,12 +4,11 @@ Consonants stand on the International Phonetic Association's chart (revised to 2
 vowels by height, backness and rounding, diphthongs by both their ends. The IPA symbols for General American are
 those of the Handbook of the International Phonetic Association (1999), "American English" (P. Ladefoged).
 
-The difference of two phones is a weighted sum of feature differences, after ALINE (G. Kondrak, "A new algorithm
-for the alignment of phonetic sequences", NAACL 2000; Algorithms for Language Reconstruction, 2002): feature
-values on a scale from 0 to 1, multiplied by saliences, places and manners by far the heaviest. Values and
-saliences are ALINE's, from memory, save where a comment says otherwise. The square root of the sum counts:
-listeners hear phones as categories, so that the first step away from a phone is the largest (A. Liberman et al.,
-"The discrimination of speech sounds within and across phoneme boundaries", 1957; the root is our choice).
+The difference of two phones is 1 - exp(-sum of weighted feature differences), so that the first step away from a phone
+is the largest: listeners hear phones as categories (A. Liberman et al., "The discrimination of speech sounds within and
+across phoneme boundaries", 1957). Features on scales from 0 to 1 as in ALINE (G. Kondrak, "A new algorithm for the
+alignment of phonetic sequences", NAACL 2000), its values from memory save where a comment says otherwise. What each
+feature weighs is fitted on words misheard in noise and on ratings of spoken words (`wordlists/build/sound_costs.py`).
 """
 
 from __future__ import annotations
@@ -17,10 +16,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import cache
+from operator import mul
 
+from ..tables import open_table
 from .phones import LETTER_OF, SCHWA
 
-__all__ = ["CONSONANT", "VOWEL", "Consonant", "Vowel", "difference", "percent_differences"]
+__all__ = ["CONSONANT", "CONSONANT_FEATURES", "GLIDES", "SIBILANTS", "SONORANTS", "VOWEL", "VOWEL_FEATURES",
+           "Consonant", "Vowel", "difference", "feature_differences", "percent_differences"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,20 +113,11 @@ _HEIGHT = {
 _BACKNESS = {"front": 1.0, "near-front": 0.85, "central": 0.5, "near-back": 0.15, "back": 0.0}
 _GLIDE = {"ɪ": ("near-close", "near-front", False), "ʊ": ("near-close", "near-back", True)}
 
-_SALIENCE = {
-    "place": 40.0, "manner": 50.0, "voice": 10.0, "nasal": 10.0, "lateral": 10.0, "retroflex": 10.0,
-    "high": 5.0, "back": 5.0, "round": 5.0, "long": 1.0, "rhotic vowel": 5.0,
-}  # fmt: skip
-# ALINE counts a rhotic vowel with retroflex (10); half of it here, since many speakers of English drop the r.
-_CONSONANT_SCALE = 35.0
-"""ALINE's score for a perfect match of consonants: a difference this large leaves no similarity."""
-_VOWEL_SCALE = 15.0
-"""ALINE's score for a perfect match of vowels (35 less 10 for each vowel)."""
 _ONSET_SHARE = 0.6
 """The share of a diphthong's first part, which is longer and louder (Giegerich, English Phonology,
 1992, section 3.3; the figure is ours)."""
 
-_GLIDES = {
+GLIDES = {
     frozenset(pair): cost
     for pair, cost in {
         ("Y", "IY"): 0.4, ("Y", "IH"): 0.5, ("W", "UW"): 0.4, ("W", "UH"): 0.5, ("W", "OW"): 0.6, ("R", "ER"): 0.3,
@@ -134,20 +127,30 @@ _GLIDES = {
 vowels); every other consonant and vowel differ fully."""
 
 
+CONSONANT_FEATURES = ("any", "place", "manner", "voice", "nasal", "sonorant", "sibilant")
+VOWEL_FEATURES = ("any", "height", "backness", "rounding", "tenseness", "diphthong", "rhotic")
+"""In what two consonants, or two vowels, may differ; "any" is 1 for any two."""
+SIBILANTS = frozenset(("S", "Z", "SH", "ZH", "CH", "JH"))
+SONORANTS = frozenset(("M", "N", "NG", "L", "R", "W", "Y"))
+
+
 @cache
 def difference(one: str, other: str) -> float:
-    """How different two phones are, in [0, 1]: 0 the same phone, 1 no closer than any two phones.
+    """How different two phones are, in [0, 1]: 0 the same phone, 1 a consonant and a vowel that share nothing.
 
     Phones are ARPAbet symbols, stress ignored except that AH0 is the schwa. Symmetric.
     """
     one, other = _bare(one), _bare(other)
     if one == other:
         return 0.0
-    if one in VOWEL and other in VOWEL:
-        return math.sqrt(min(1.0, _vowel_difference(VOWEL[one], VOWEL[other]) / _VOWEL_SCALE))
-    if one in CONSONANT and other in CONSONANT:
-        return math.sqrt(min(1.0, _consonant_difference(CONSONANT[one], CONSONANT[other]) / _CONSONANT_SCALE))
-    return _GLIDES.get(frozenset((one, other)), 1.0)
+    found = feature_differences(one, other)
+    if found is None:
+        return GLIDES.get(frozenset((one, other)), 1.0)
+    kind, values = found
+    table = open_table("sound_costs.tsv")
+    names = CONSONANT_FEATURES if kind == "consonants" else VOWEL_FEATURES
+    weights = [float(table.get(f"{kind}: {name}") or "nan") for name in names]
+    return 1.0 - math.exp(-sum(map(mul, weights, values)))
 
 
 @cache
@@ -158,28 +161,42 @@ def percent_differences() -> dict[str, dict[str, int]]:
     return {one: {other: round(100 * difference(phones[one], phones[other])) for other in phones} for one in phones}
 
 
+def feature_differences(one: str, other: str) -> tuple[str, tuple[float, ...]] | None:
+    """How far two different phones of that kind differ in each of its features, after
+    "consonants" or "vowels"; None for a consonant and a vowel."""
+    if one in CONSONANT and other in CONSONANT:
+        return "consonants", _of_consonants(one, other)
+    if one in VOWEL and other in VOWEL:
+        return "vowels", _of_vowels(VOWEL[one], VOWEL[other])
+    return None
+
+
 def _bare(phone: str) -> str:
     return phone if phone == "AH0" else phone.rstrip("012")
 
 
-def _consonant_difference(one: Consonant, other: Consonant) -> float:
+def _of_consonants(one: str, other: str) -> tuple[float, ...]:
+    first, second = CONSONANT[one], CONSONANT[other]
     return (
-        _SALIENCE["place"] * abs(_PLACE[one.place] - _PLACE[other.place])
-        + _SALIENCE["manner"] * abs(_MANNER[one.manner] - _MANNER[other.manner])
-        + _SALIENCE["voice"] * (one.voiced != other.voiced)
-        + _SALIENCE["nasal"] * ((one.manner == "nasal") != (other.manner == "nasal"))
-        + _SALIENCE["lateral"] * (one.manner.startswith("lateral") != other.manner.startswith("lateral"))
-        + _SALIENCE["retroflex"] * ((one.ipa == "ɹ") != (other.ipa == "ɹ"))
+        1.0,
+        abs(_PLACE[first.place] - _PLACE[second.place]),
+        abs(_MANNER[first.manner] - _MANNER[second.manner]),
+        float(first.voiced != second.voiced),
+        float((first.manner == "nasal") != (second.manner == "nasal")),
+        float((one in SONORANTS) != (other in SONORANTS)),
+        float((one in SIBILANTS) != (other in SIBILANTS)),
     )
 
 
-def _vowel_difference(one: Vowel, other: Vowel) -> float:
+def _of_vowels(one: Vowel, other: Vowel) -> tuple[float, ...]:
     (begin_one, end_one), (begin_other, end_other) = _ends(one), _ends(other)
+    points = zip(_point_difference(begin_one, begin_other), _point_difference(end_one, end_other), strict=True)
     return (
-        _ONSET_SHARE * _point_difference(begin_one, begin_other)
-        + (1 - _ONSET_SHARE) * _point_difference(end_one, end_other)
-        + _SALIENCE["long"] * (one.tense != other.tense)
-        + _SALIENCE["rhotic vowel"] * (one.rhotic != other.rhotic)
+        1.0,
+        *(_ONSET_SHARE * begin + (1 - _ONSET_SHARE) * end for begin, end in points),
+        float(one.tense != other.tense),
+        float(bool(one.glide) != bool(other.glide)),
+        float(one.rhotic != other.rhotic),
     )
 
 
@@ -188,9 +205,9 @@ def _ends(vowel: Vowel) -> tuple[tuple[str, str, bool], tuple[str, str, bool]]:
     return begin, _GLIDE.get(vowel.glide, begin)
 
 
-def _point_difference(one: tuple[str, str, bool], other: tuple[str, str, bool]) -> float:
+def _point_difference(one: tuple[str, str, bool], other: tuple[str, str, bool]) -> tuple[float, float, float]:
     return (
-        _SALIENCE["high"] * abs(_HEIGHT[one[0]] - _HEIGHT[other[0]])
-        + _SALIENCE["back"] * abs(_BACKNESS[one[1]] - _BACKNESS[other[1]])
-        + _SALIENCE["round"] * (one[2] != other[2])
+        abs(_HEIGHT[one[0]] - _HEIGHT[other[0]]),
+        abs(_BACKNESS[one[1]] - _BACKNESS[other[1]]),
+        float(one[2] != other[2]),
     )

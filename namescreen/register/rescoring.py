@@ -26,6 +26,7 @@ from ..closeness.vocabulary import (
     combine_meaning,
     english_readings,
     has_senses,
+    is_familiar,
     is_known,
     is_surname,
     spellings,
@@ -228,12 +229,23 @@ class Compared:
             same = held == (-1 if place is None else place)
             measures = index.words.measures(word.letters, held)
             sound = _sounds(index.word_codes, word.phoneme_codes, held, measures, same)
-            coined = ((index.flags[held] & IS_KNOWN) > 0) != is_known(word.letters)
-            arrays = many.word_arrays(many.looks(measures, same), sound, self._meaning(word.letters)[at], coined)
+            known = (index.flags[held] & IS_KNOWN) > 0
+            meaning = self._meaning(word.letters)[at]
+            familiar = self._familiar(word.letters, held, meaning)
+            look = many.looks(measures, same)
+            arrays = many.word_arrays(look, sound, meaning, is_known(word.letters), known, familiar)
             every = np.zeros((len(arrays), len(self._words)))
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)
         return found
+
+    def _familiar(self, letters: str, held: Places, meaning: Values) -> NDArray[np.bool_]:
+        """Of which pairs of a word and others, where their meaning is known, readers know one."""
+        familiar = np.ones(len(held), bool)
+        if not is_familiar(letters):
+            for at in np.flatnonzero(~np.isnan(meaning)).tolist():
+                familiar[at] = is_familiar(self.index.word(int(held[at])))
+        return familiar
 
     def in_other_spellings(self, chosen: int) -> bool:
         """Whether a name, or what it is in English, has `spellings` across its words: those are not compared here."""
@@ -296,7 +308,7 @@ def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values
         most = cdist(own, texts, scorer=Levenshtein.normalized_similarity, dtype=np.float64).max(axis=0)
         alike[has] = np.maximum.reduceat(most[np.searchsorted(each, ids)], ends[:-1][has])
     articulation = np.where(has, codes.similarity_of(own, places, 0.0), np.nan)
-    return many.sounds(articulation, alike, measures[:, many.EDITS], same)
+    return many.sounds(articulation, alike, measures[:, many.SPELLED], same)
 
 
 def _rows(rows: many.Rows, chosen: Places) -> many.Rows:

@@ -8,10 +8,9 @@ from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
 import numpy as np
-from rapidfuzz.distance import OSA
 
 from ..closeness.appearance import SHAPE_ONLY, confusable_skeleton
-from ..closeness.letters import LETTER_MEASURES, letter_measures
+from ..closeness.letters import LETTER_MEASURES, letter_measures, spelled_alike
 from ..native import choose
 from ..native.strings import LONGEST_PATTERN, compiled_find, compiled_measures
 
@@ -97,9 +96,9 @@ class Strings(Texts):
         return place if place < high and self.text(place) == text else None
 
     def measures(self, text: str, places: Places) -> NDArray[np.float64]:
-        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, their similarity
-        by edits alone, and 1 where both look the same but for shapes easily confused. Noughts for an empty string;
-        `text` is not empty, and what is said of the same string does not matter."""
+        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, 1 where both look
+        the same but for shapes easily confused, and `spelled_alike`. Noughts for an empty string; `text` is not empty,
+        and what is said of the same string does not matter."""
         measures = self._measures if len(text) <= LONGEST_PATTERN else self._measures_of
         return measures(text, confusable_skeleton(text), places)
 
@@ -107,6 +106,6 @@ class Strings(Texts):
         values = np.zeros((len(places), len(LETTER_MEASURES) + 2))
         for at, other in enumerate(self.texts(places)):
             if other:
-                edits = OSA.normalized_similarity(text, other)
-                values[at] = (*letter_measures(text, other), edits, confusable_skeleton(other) == skeleton)
+                same_shapes = confusable_skeleton(other) == skeleton
+                values[at] = (*letter_measures(text, other), same_shapes, spelled_alike(text, other))
         return values

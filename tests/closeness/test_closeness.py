@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from namescreen.closeness import Closeness, closeness, compare, explain, features, score, word_similarity
 from namescreen.closeness.calibration import calibration
+from namescreen.closeness.letters import spelled_alike
 from namescreen.closeness.model import shipped_model
 from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
 from namescreen.closeness.vocabulary import english_readings
@@ -89,6 +90,19 @@ def test_no_weight_is_negative_and_every_mean_is_a_mean() -> None:
         assert min(mean.weights) >= 0.0
         assert sum(mean.weights) == pytest.approx(1.0, abs=1e-3)
         assert mean.power > 0.0
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "halves"),
+    [
+        ("cat", "kat", 1), ("cat", "bat", 2), ("hello", "helo", 0), ("white", "wite", 1), ("nelson", "neilsen", 2),
+        ("fizz", "fiz", 0), ("lane", "rain", 4), ("kat", "k", 4), ("ab", "ba", 4),
+    ],
+)  # fmt: skip
+def test_letters_said_alike_cost_half(one: str, other: str, halves: int) -> None:
+    """Worked by hand from the definition of EDITEX (J. Zobel and P. Dart, 1996; from memory)."""
+    alike = 1 - halves / (2 * max(len(one), len(other)))
+    assert spelled_alike(one, other) == spelled_alike(other, one) == pytest.approx(alike)
 
 
 def test_batch_equals_single() -> None:

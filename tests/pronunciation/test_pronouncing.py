@@ -93,7 +93,7 @@ def test_sound_spellings_are_read_as_the_word_they_stand_for(respelled: str, pla
 
     said = [reading.code for way in parse(respelled).spoken for reading in pronounce_words(way)]
     meant = [reading.code for reading in pronounce(plain)]
-    assert max(sound_similarity(a, b) for a in said for b in meant) >= 0.9
+    assert max(sound_similarity(a, b) for a in said for b in meant) >= 0.88
 
 
 def test_words_said_together_are_the_words_one_after_another() -> None:

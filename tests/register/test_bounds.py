@@ -8,10 +8,9 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from rapidfuzz.distance import OSA
 
 from namescreen.closeness.appearance import confusable_skeleton
-from namescreen.closeness.letters import letter_measures
+from namescreen.closeness.letters import letter_measures, spelled_alike
 from namescreen.native import is_compiled
 from namescreen.pronunciation import alignment, closest_similarity, sound_similarity
 from namescreen.pronunciation.articulatory_features import percent_differences
@@ -55,8 +54,8 @@ def test_measures_of_letters_are_those_of_single_pairs(compiled: bool, texts: li
     everything = strings.texts(np.arange(len(strings)))
     others = np.array([at for at, other in enumerate(everything) if other != text], np.int64)
     expected = [
-        (*letter_measures(text, other), OSA.normalized_similarity(text, other),
-         confusable_skeleton(text) == confusable_skeleton(other))
+        (*letter_measures(text, other), confusable_skeleton(text) == confusable_skeleton(other),
+         spelled_alike(text, other))
         for other in strings.texts(others)
     ]  # fmt: skip
     assert strings.measures(text, others).tolist() == list(map(list, expected))

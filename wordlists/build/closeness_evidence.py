@@ -52,6 +52,12 @@ def drawn_pairs() -> list[Row]:
     return [row for name in ("rated_pairs", "invented_pairs") for row in rows(folder / f"{name}.csv")]
 
 
+def confused_names() -> list[tuple[str, str]]:
+    """Names of medicines, most of them brands, that were really confused: from the ISMP's published list of confused
+    drug names, from memory, so about one in ten may be wrong. None is on the FDA's list, which holds generic names."""
+    return [(row["one"], row["other"]) for row in _read(wordlists_folder() / "curated" / "confused_names.csv")]
+
+
 def rating(row: Row, aspect: str) -> float:
     """The mean rating of two readers, in [0, 1]; what neither could rate is 0."""
     return sum(float(row[key]) if row[key] not in ("", "NA") else 0.0 for key in (f"{aspect}_1", f"{aspect}_2")) / 200
@@ -123,12 +129,15 @@ def found_at(values: Numbers, related: NDArray[np.bool_], places: int) -> float:
 class Ranking:
     """One string, the others it is ranked among, and which of them are related to it."""
 
+    kind: str
     one: str
     others: tuple[str, ...]
     related: NDArray[np.bool_]
 
 
-def rankings(pairs: Iterable[tuple[str, str]], more: Iterable[str] = (), both_ways: bool = True) -> list[Ranking]:
+def rankings(
+    kind: str, pairs: Iterable[tuple[str, str]], more: Iterable[str] = (), both_ways: bool = True
+) -> list[Ranking]:
     """The rankings of every first (and second) of the pairs among all strings there are."""
     related: dict[str, set[str]] = {}
     for one, other in pairs:
@@ -138,6 +147,7 @@ def rankings(pairs: Iterable[tuple[str, str]], more: Iterable[str] = (), both_wa
     everything = sorted({*related, *(other for others in related.values() for other in others), *more})
     return [
         Ranking(
+            kind,
             one,
             others := tuple(other for other in everything if other != one),
             np.array([other in related[one] for other in others]),

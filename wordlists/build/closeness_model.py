@@ -16,7 +16,15 @@ from pathlib import Path
 import closeness_evidence as evidence
 import numpy as np
 from closeness_evidence import Numbers
-from closeness_names import MEANS, SEED, Pairs, fit_names, held_out, name_figures, pairs_of
+from closeness_names import (
+    MEANS,
+    SEED,
+    Pairs,
+    fit_names,
+    held_out,
+    name_figures,
+    pairs_of,
+)
 from closeness_words import letter_parts, read_words, sound_parts, weigh_words
 from scipy.optimize import minimize
 from sources import write_table
@@ -107,9 +115,10 @@ def main() -> None:
         "language model), and of further ones, most of them drawn by rule (curated/rated_pairs.csv), others "
         "invented in the style of disputes (curated/invented_pairs.csv), by two readers (the same kind) from "
         "names and goods alone; on the FDA Name Differentiation list (2026) among the names of Drugs@FDA "
-        "(2022), public domain; on ratings of written words (Hout and others 2023, CC BY) and of spoken ones "
-        "(Vitz and Winkler 1973), and on the English Consistent Confusion Corpus 1.2 (Marxer and others 2016, "
-        "CC BY 4.0)",
+        "(2022), public domain; on brand names of medicines really confused (curated/confused_names.csv: from the "
+        "list of the Institute for Safe Medication Practices, from memory, about one in ten may be wrong); on "
+        "ratings of written words (Hout and others 2023, CC BY) and of spoken ones (Vitz and Winkler 1973), and on "
+        "the English Consistent Confusion Corpus 1.2 (Marxer and others 2016, CC BY 4.0)",
         version=f"{len(rated.rows)} rated, {len(decided.rows)} decided and {len(graded.rows)} graded pairs; figures on "
         'rows held out stand in the table under "held out"',
         licence="the project's own (facts only)",

@@ -1,13 +1,13 @@
 """The means of two names, fitted on ratings and decided cases together, and measured on rows held out.
 
-Weights are never negative and are drawn towards 0 (L2); how strongly is chosen inside each fold. Rows that share a name
-are held out together. Part of `closeness_model`.
+Weights are never negative and are drawn towards 0 (L2). Rows that share a name are held out together. Part of
+`closeness_model`.
 """
 
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import compress
 
@@ -19,9 +19,9 @@ from scipy.optimize import minimize
 from namescreen.closeness import features, goods_words, name_similarity
 from namescreen.closeness.model import Mean
 
-SEED, FOLDS, INNER = 20261128, 10, 5
-STRENGTHS = (0.01, 0.05)
-"""Strengths of L2 to choose from."""
+SEED, FOLDS = 20261128, 10
+STRENGTH = 0.05
+"""Strength of L2. Choosing it inside every fold does no better."""
 DRAWN = {"1": 0.3, "2": 0.5}
 """What a drawn pair, and one invented in the style of disputes, count beside one that was decided."""
 LABELS = 1.0
@@ -31,8 +31,7 @@ to 3, drawn pairs 0.03 to 1) those that serve ratings and decisions together."""
 
 @dataclass(frozen=True)
 class Evidence:
-    """The parts of rated and of decided pairs, with ratings, labels, what each row counts, and groups of rows that
-    share a name."""
+    """The parts of rated and of decided pairs, with ratings, labels, and what each row counts."""
 
     rated: Numbers
     ratings: Numbers
@@ -40,24 +39,9 @@ class Evidence:
     decided: Numbers
     similar: np.ndarray
     counts: Numbers
-    rated_group: list[int]
-    decided_group: list[int]
-
-    def only(self, rated: np.ndarray, decided: np.ndarray) -> Evidence:
-        """Some of the rows."""
-        return Evidence(
-            self.rated[rated],
-            self.ratings[rated],
-            self.rated_counts[rated],
-            self.decided[decided],
-            self.similar[decided],
-            self.counts[decided],
-            list(compress(self.rated_group, rated)),
-            list(compress(self.decided_group, decided)),
-        )
 
 
-def fit_mean(given: Evidence, strength: float) -> Mean:
+def fit_mean(given: Evidence) -> Mean:
     """The mean that is nearest to the ratings and, up to a scale of its own, tells the decided pairs apart."""
     count = given.rated.shape[1]
 
@@ -68,9 +52,9 @@ def fit_mean(given: Evidence, strength: float) -> Mean:
         base = np.maximum(given.rated @ weights, 1e-9)
         value = base**power
         error = 20 * given.rated_counts * (value - given.ratings) / given.rated_counts.sum()
-        total = float(error @ (value - given.ratings)) / 2 + strength * float(weights @ weights)
+        total = float(error @ (value - given.ratings)) / 2 + STRENGTH * float(weights @ weights)
         slopes = np.zeros(len(numbers))
-        by_weights = given.rated.T @ (error * power * base ** (power - 1)) + 2 * strength * weights
+        by_weights = given.rated.T @ (error * power * base ** (power - 1)) + 2 * STRENGTH * weights
         slopes[count] = float(error @ (value * np.log(base)))
         if len(given.similar):
             start, slope = numbers[count + 1 :]
@@ -89,38 +73,6 @@ def fit_mean(given: Evidence, strength: float) -> Mean:
     limits = [(1e-6, 1)] * count + [(0.3, 6), (None, None), (0.05, 30)]
     found = minimize(loss, start, jac=True, bounds=limits, method="L-BFGS-B").x
     return Mean(tuple(found[:count] / found[:count].sum()), float(found[count]))
-
-
-def folds_of(given: Evidence, count: int, seed: int) -> tuple[np.ndarray, np.ndarray]:
-    """The fold of every rated and of every decided row."""
-    at = evidence.folds([*given.rated_group, *given.decided_group], count, seed)
-    return at[: len(given.rated_group)], at[len(given.rated_group) :]
-
-
-def quality(given: Evidence, rated: Numbers, decided: Numbers) -> float:
-    """Rank correlation with the ratings, and with the labels the same kind of number (2 AUC - 1)."""
-    value = spearman(rated, given.ratings)
-    return value + (2 * auc(decided, given.similar) - 1 if 0 < given.similar.sum() < len(given.similar) else 0.0)
-
-
-def predict(given: Evidence, count: int, seed: int, fit: Callable[[Evidence], Mean]) -> tuple[Numbers, Numbers]:
-    """What is predicted of every row by a mean fitted without its fold."""
-    rated_fold, decided_fold = folds_of(given, count, seed)
-    rated, decided = np.zeros(len(given.ratings)), np.zeros(len(given.similar))
-    for out in range(count):
-        mean = fit(given.only(rated_fold != out, decided_fold != out))
-        rated[rated_fold == out] = mean(*given.rated[rated_fold == out].T)
-        decided[decided_fold == out] = mean(*given.decided[decided_fold == out].T)
-    return rated, decided
-
-
-def chosen_fit(given: Evidence) -> Mean:
-    """The mean with the strength of L2 that does best in folds of these rows alone."""
-    best = max(
-        STRENGTHS,
-        key=lambda strength: quality(given, *predict(given, INNER, SEED + 1, lambda g: fit_mean(g, strength))),
-    )
-    return fit_mean(given, best)
 
 
 MEANS = ("appearance", "sound of names", "meaning", "overall")
@@ -191,8 +143,6 @@ def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean])
             rated, keep = rated.only(rated.meant), keep & decided.meant
     decided = decided.only(keep)
     tables = [pairs.values(means)["whole"] if mean == "overall" else pairs.parts[mean] for pairs in (rated, decided)]
-    names = [(row["mark_a"], row["mark_b"]) for pairs in (rated, decided) for row in pairs.rows]
-    group = evidence.groups(names)
     return Evidence(
         tables[0],
         np.array([rating(row, aspect) for row in rated.rows]),
@@ -200,8 +150,6 @@ def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean])
         tables[1],
         np.array([row["label"] == "similar" for row in decided.rows], bool),
         np.array([1.0 if row["strength"] == "clear" else evidence.BORDERLINE for row in decided.rows]),
-        group[: len(rated.rows)],
-        group[len(rated.rows) :],
     )
 
 
@@ -209,8 +157,8 @@ def fit_names(rated: Pairs, decided: Pairs) -> dict[str, Mean]:
     """All means, one after another."""
     means: dict[str, Mean] = {}
     for mean in MEANS[:3]:
-        means[mean] = chosen_fit(evidence_of(mean, rated, decided, means))
-    return means | {"overall": chosen_fit(evidence_of("overall", rated, decided, means))}
+        means[mean] = fit_mean(evidence_of(mean, rated, decided, means))
+    return means | {"overall": fit_mean(evidence_of("overall", rated, decided, means))}
 
 
 def held_out(sets: Sequence[Pairs], seed: int) -> list[dict[str, Numbers]]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import compress
 from pathlib import Path
 
 import closeness_evidence as evidence
@@ -108,10 +109,11 @@ def weigh_words(
     ranked = [(ranked_parts(one, measure), one.related) for one in all_ranked]
     small = [fewer(*one, seed) for seed, one in enumerate(ranked)]
     set_fold = evidence.folds(range(len(sets)), FOLDS, SEED) if len(sets) >= FOLDS else None
-    rank_fold = evidence.folds(evidence.groups([(one.one,) for one in all_ranked]), FOLDS, SEED)
+    names = [(one.one, *compress(one.others, one.related)) for one in all_ranked]
+    rank_fold = evidence.folds(evidence.groups(names), FOLDS, SEED)
     weights = word_weights(Words(sets, small))
     correlations: list[float] = []
-    found: list[tuple[float, float]] = []
+    found = np.zeros((len(ranked), 2))
     predicted = [np.zeros(len(ratings)) for _, ratings in sets]
     for at_fold in range(FOLDS):
         inside, held = [], []
@@ -128,15 +130,15 @@ def weigh_words(
         )
         for place, out in enumerate(held):
             predicted[place][out] = sets[place][0][out] @ fitted
-        for (parts, related), at in zip(ranked, rank_fold, strict=True):
-            if at == at_fold:
-                found.append((found_at(parts @ fitted, related, 10), found_at(parts @ fitted, related, 50)))
+        for at in np.flatnonzero(rank_fold == at_fold):
+            parts, related = ranked[at]
+            found[at] = [found_at(parts @ fitted, related, count) for count in (10, 50)]
     correlations = [pearson(mine, ratings) for mine, (_, ratings) in zip(predicted, sets, strict=True)]
-    at_10, at_50 = np.mean(found, axis=0)
-    return weights, {
-        f"{name} of words, r with ratings": f"{np.mean(correlations):.3f}",
-        f"{name} of words, related strings found at 10 / 50": f"{at_10:.3f} / {at_50:.3f}",
-    }
+    figures = {f"{name} of words, r with ratings": f"{np.mean(correlations):.3f}"}
+    for kind in dict.fromkeys(one.kind for one in all_ranked):
+        at_10, at_50 = found[[one.kind == kind for one in all_ranked]].mean(axis=0)
+        figures[f"{name} of words, {kind} found at 10 / 50"] = f"{at_10:.3f} / {at_50:.3f}"
+    return weights, figures
 
 
 def read_words(
@@ -152,12 +154,21 @@ def read_words(
     heard: dict[str, list[tuple[str, str, float]]] = {}
     for row in evidence.rows(folder / "sound_ratings.csv"):
         heard.setdefault(row["other"], []).append((row["one"], row["other"], float(row["rating"])))
-    confused = [(row["one"], row["other"]) for row in evidence.rows(folder / "confused_medicines.csv")]
-    register = (folder / "medicine_names.txt").read_text(encoding="utf-8").split()
     misheard = [(row["said"], row["heard"]) for row in evidence.rows(folder / "heard_words.csv")]
     return (
         {"look": looked},
-        evidence.rankings(confused, register),
+        confused_rankings(folder),
         heard,
-        evidence.sample(evidence.rankings(misheard, both_ways=False), HEARD),
+        evidence.sample(evidence.rankings("misheard words", misheard, both_ways=False), HEARD),
     )
+
+
+def confused_rankings(folder: Path) -> list[Ranking]:
+    """Names of medicines that were really confused, ranked among all of them."""
+    confused = [(row["one"], row["other"]) for row in evidence.rows(folder / "confused_medicines.csv")]
+    register = (folder / "medicine_names.txt").read_text(encoding="utf-8").split()
+    names = sorted({*register, *(name for pair in confused for name in pair)})
+    return [
+        *evidence.rankings("confused names (FDA)", confused, names),
+        *evidence.rankings("confused names (ISMP)", evidence.confused_names(), names),
+    ]
