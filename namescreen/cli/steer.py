@@ -17,7 +17,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.senses import doubt, usable_words
+from namescreen.generation.senses import doubt, meaning_found, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
@@ -26,7 +26,7 @@ from namescreen.text import fold
 
 from .output import Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
-from .steer_words import COMMANDS, HELP, HINT, concept_step, done_words, taste_lines
+from .steer_words import COMMANDS, HELP, HINT, concept_step, done_words, sense_asked, taste_lines
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -200,8 +200,13 @@ class Desk:
         if not usable_words(step.text):
             self.write(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
+        asked = sense_asked(rest)
+        if word == "without" and not meaning_found(asked):
+            unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
+            self.write(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")
+            return
         self._step(step)
-        self.write(done_words(word, rest, step))
+        self.write(done_words(word, step))
         doubted = doubt(Concept(step.text, step.senses)) if word == "add" else ""
         if doubted:
             self.write(f"{doubted.replace('--ideas', f'`senses {step.text}`')} `undo` takes it back.")

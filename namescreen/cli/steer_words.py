@@ -8,8 +8,9 @@ from namescreen.brief import Concept
 from namescreen.generation import Session, Step
 from namescreen.generation.senses import chosen_senses
 from namescreen.lexicon import lexicon
+from namescreen.plain_text import some
 
-__all__ = ["COMMANDS", "HELP", "HINT", "concept_step", "done_words", "taste_lines"]
+__all__ = ["COMMANDS", "HELP", "HINT", "concept_step", "done_words", "sense_asked", "taste_lines"]
 
 HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
 HELP = (
@@ -48,26 +49,33 @@ def taste_lines(session: Session) -> list[str]:
     lines += [f"  names like: {', '.join(session.models)}"] if session.models else []
     added = [concept.word for concept in session.added if not concept.senses]
     lines += [f"  added: {', '.join(added)}"] if added else []
-    lines += [f"  {one.word} only as: {', '.join(one.senses)}" for one in session.added if one.senses]
+    ways = {step.text: step.how for step in session.steps if step.kind == "add"}
+    for one in session.added:
+        lines += [f"  {one.word} {ways[one.word] or f'as {some(one.senses)}'}"] if one.senses else []
     lines += [f"  without: {', '.join(session.without)}"] if session.without else []
     return lines or ["  Nothing yet: keep, drop, more and less do."]
 
 
-def done_words(word: str, rest: str, step: Step) -> str:
+def done_words(word: str, step: Step) -> str:
     """What is said after a concept was added or left, or one meaning of it."""
     if word == "without" and step.kind == "add":
-        return f"Going on with {step.text}, without the meaning {rest.partition('=')[2].strip()}."
+        return f"Going on with {step.text}, {step.how}."
     as_what = f" as {', '.join(step.senses)}" if step.senses else ""
     return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."
 
 
+def sense_asked(text: str) -> Concept:
+    """The concept, with the meaning, that a line names: spring=season."""
+    word, _, wanted = (part.strip() for part in text.partition("="))
+    return Concept(word, tuple(wanted.replace(",", " ").split()))
+
+
 def concept_step(kind: str, text: str) -> Step:
     """The step of adding or leaving a concept, or one meaning of it: to leave a meaning is to add the others."""
-    word, _, wanted = (part.strip() for part in text.partition("="))
-    senses = tuple(wanted.replace(",", " ").split())
+    word, senses = (asked := sense_asked(text)).word, asked.senses
     if kind == "without" and senses:
-        left = chosen_senses(Concept(word, senses))
+        left = chosen_senses(asked)
         others = [sense.label.partition("(")[2].rstrip(")") for sense in lexicon().senses(word) if sense not in left]
         if others:
-            return Step("add", word, senses=tuple(others))
+            return Step("add", word, how=f"without the meaning {' '.join(senses)}", senses=tuple(others))
     return Step(kind, word, senses=senses if kind == "add" else ())

@@ -291,4 +291,13 @@ def test_a_meaning_that_was_left_is_not_called_added(sit: Sit) -> None:
     one.say("without clay=earth")
     told = one.say("taste")
     assert "added" not in told
-    assert "clay only as" in told
+    assert "clay without the meaning earth" in told
+    one.say("add spring=season")
+    assert "spring as season" in one.say("taste")
+
+
+def test_a_meaning_that_a_concept_does_not_have_cannot_be_left(sit: Sit) -> None:
+    one = sit()
+    before = one.desk.session
+    assert "No meaning of 'clay' fits 'zyxq'" in one.say("without clay=zyxq")
+    assert one.desk.session == before
