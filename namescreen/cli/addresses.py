@@ -114,7 +114,8 @@ def addresses(
         goods=goods,
     )
     if not check and (refresh or offline or spare):
-        raise InputError(Problem("--spare, --refresh and --offline are for a check", "Add --check, or leave them out"))
+        remedy = "Without --check nobody is asked: leave them out, or add --check"
+        raise InputError(Problem("--spare, --refresh and --offline are for a check", remedy))
     wanted, remarks = usable_names(names or _shortlist(settled))
     say(*map(str, remarks))
     fits = [

@@ -45,6 +45,10 @@ DEEP = 100
 MADE = "Only names made in this way; repeat for several: found, pair, changed, figure, affix, foreign; blend only so."
 
 
+PARTS_SHOWN = {"sense": "evokes", "sayable": "says", "indirect": "indirect"}
+"""The parts of a score that a reader is shown, and what they are called; the help of the command explains them."""
+
+
 def _part(name: str, title: str) -> Column:
     return Column(name, title, text=lambda row: f"{row[name]:.2f}", right=True)
 
@@ -53,9 +57,7 @@ COLUMNS = (
     Column("name", "name", shrink=False),
     Column("score", "score", text=lambda row: f"{row['score']:.2f}", right=True),
     Column("made", "why it might work"),
-    _part("sense", "evokes"),
-    _part("sayable", "says"),
-    _part("indirect", "indirect"),
+    *(_part(name, title) for name, title in PARTS_SHOWN.items()),
     Column("flags", "remarks"),
 )
 CSV = (

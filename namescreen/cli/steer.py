@@ -24,6 +24,7 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
 from namescreen.text import fold
 
+from .brainstorm import PARTS_SHOWN
 from .output import Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
 from .steer_words import COMMANDS, HELP, HINT, concept_step, done_words, sense_asked, taste_lines
@@ -244,8 +245,8 @@ class Desk:
         if isinstance(one, Step):  # of an earlier session: only how it was made is known
             self.write(f"{one.text}: {one.construction}, {one.how}")
             return
-        parts = ", ".join(f"{name} {value:.2f}" for name, value in one.parts.items())
-        for line in (f"{one.text}: {one.construction}, {one.how}", *one.origins, f"score {one.score:.2f}: {parts}"):
+        parts = ", ".join(f"{title} {one.parts[name]:.2f}" for name, title in PARTS_SHOWN.items() if name in one.parts)
+        for line in (f"{one.text}: {one.construction}, {one.how}", *one.origins, f"score {one.score:.2f}; {parts}"):
             say_below(line)
 
     def _named(self, token: str) -> Candidate | Step | None:

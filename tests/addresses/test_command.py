@@ -141,7 +141,7 @@ def test_a_damaged_store_is_said_once(run: Run, server: LoopbackServer, tmp_path
     ("options", "told"),
     [
         (("Loamlet", "--ending", "no good"), "'no good' is not a domain ending"),
-        (("Loamlet", "--offline"), "Add --check"),
+        (("Loamlet", "--offline"), "Without --check nobody is asked"),
         (("Loamlet", "--check", "--bootstrap", "file:///etc/passwd"), "only http and https are asked, not file"),
         (("Loamlet", "--check", "--bootstrap", "https://user:pw@pots.example/"), "user name or password"),
         (("!!!",), "no letters or digits"),

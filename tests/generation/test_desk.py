@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -277,6 +278,12 @@ def test_undo_shows_the_page_on_which_the_step_was_made(sit: Sit) -> None:
 )
 def test_what_a_line_did_or_may_have_meant_is_said(line: str, answer: str, sit: Sit) -> None:
     assert answer in sit().say(line)
+
+
+def test_why_names_only_the_parts_that_the_help_explains(sit: Sit, capsys: pytest.CaptureFixture[str]) -> None:
+    sit().say("why 1")
+    told = capsys.readouterr().out.rstrip().splitlines()[-1]
+    assert re.fullmatch(r"\s*score 0\.\d\d; evokes \d\.\d\d, says \d\.\d\d, indirect \d\.\d\d", told)
 
 
 def test_a_name_alone_is_asked_about_and_not_kept(sit: Sit) -> None:
