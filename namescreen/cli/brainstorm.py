@@ -25,7 +25,7 @@ from .options import (
     language_list,
     make_app,
 )
-from .output import Column, Format, Row, print_disclaimer, say_below, show
+from .output import PARTS_SHOWN, Column, Format, Row, print_disclaimer, say_below, show
 from .talk import counted, say
 
 if TYPE_CHECKING:
@@ -43,10 +43,6 @@ DEEP = 100
 
 
 MADE = "Only names made in this way; repeat for several: found, pair, changed, figure, affix, foreign; blend only so."
-
-
-PARTS_SHOWN = {"sense": "evokes", "sayable": "says", "indirect": "indirect"}
-"""The parts of a score that a reader is shown, and what they are called; the help of the command explains them."""
 
 
 def _part(name: str, title: str) -> Column:

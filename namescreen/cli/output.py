@@ -19,10 +19,13 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible
 from namescreen.plain_text import width as text_width
 
-__all__ = [
+__all__ = ["PARTS_SHOWN",
     *("BELOW", "Column", "Format", "definitions", "folded", "json_line", "on_screen", "print_disclaimer"),
     *("say_below", "show", "show_table", "width"),
 ]
+
+PARTS_SHOWN = {"sense": "evokes", "sayable": "says", "indirect": "indirect"}
+"""The parts of a score that a reader is shown, and what they are called; the help of `brainstorm` explains them."""
 
 NARROW = 80
 """Columns used where the output is not a terminal."""

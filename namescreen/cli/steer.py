@@ -24,8 +24,7 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
 from namescreen.text import fold
 
-from .brainstorm import PARTS_SHOWN
-from .output import Column, definitions, folded, on_screen, say_below, show_table
+from .output import PARTS_SHOWN, Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
 from .steer_words import COMMANDS, HELP, HINT, concept_step, done_words, sense_asked, taste_lines
 
