@@ -47,6 +47,9 @@ ONSETS = frozenset("bcdfgklmnprstvz")
 MOSTLY = 0.7
 """The share of an unknown word from which the describing word in it says as much as alone; less only hints at it, as
 Snugglo at snug: buyers must take it apart (TMEP 1209.01(a), suggestive)."""
+_ENDINGS = frozenset(("kin", "let", "ling", "most", "some", "ward", "wise"))
+"""Living endings (H. Marchand, Categories and Types of Present-Day English Word-Formation, 1969) that are also words:
+nobody reads the word in them (booklet is no book that lets)."""
 _SHORT_STARTS = frozenset(("no", "my", "go", "we", "up", "re", "on", "in"))
 
 
@@ -81,7 +84,7 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
 
     def score(*parts: str) -> float | None:
         first, second = map(len, parts)
-        if second < 3 or (first == 2 and parts[0] not in _SHORT_STARTS):
+        if second < 3 or parts[1] in _ENDINGS or (first == 2 and parts[0] not in _SHORT_STARTS):
             return None
         if not all(_is_part(part, goods) for part in parts):
             return None

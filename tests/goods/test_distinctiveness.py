@@ -267,3 +267,10 @@ def test_in_the_union_every_language_of_its_members_counts(name: str) -> None:
     assert isinstance(found, Distinctiveness)
     assert {one.market: one.category for one in found.markets}["EU"] in ("generic", "descriptive")
     assert [one.check for one in found.not_assessed] == ["distinctiveness in mt"]
+
+
+@pytest.mark.parametrize("name", ["Loamlet", "Fernling", "Potlet"])
+def test_a_living_ending_is_no_word_inside_a_coined_name(name: str) -> None:
+    found = distinctiveness(name, "self-watering planters")
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("fanciful", "suggestive")
