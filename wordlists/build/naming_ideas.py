@@ -358,8 +358,8 @@ def main() -> None:
     folder = parser.parse_args().to
     drawn = {
         naming_ideas: (
-            "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_facets*.txt, naming_images.txt and "
-            "naming_standing*.txt",
+            "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_facets*.txt, naming_images.txt, "
+            "naming_standing*.txt and naming_delight.txt",
             "MIT, as namescreen",
         ),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
