@@ -86,7 +86,7 @@ class Session:
     def page_of(cls, candidates: Iterable[Candidate]) -> tuple[Step, ...]:
         """The steps that note a page of candidates as it is shown."""
         return tuple(
-            replace(Step.about("shown", one), joined=place > 0, score=round(one.score, 4), flags=one.flags)
+            replace(Step.about("shown", one), joined=place > 0, score=round(one.score, 2), flags=one.flags)
             for place, one in enumerate(candidates)
         )
 

@@ -224,10 +224,10 @@ def test_a_session_taken_up_again_stands_on_the_page_where_it_was_left(sit: Sit)
     first = one.names
     one.say("next")
     second = one.names
-    shown = [(two.how, round(two.score, 4), two.flags) for two in one.desk.page]
+    shown = [(two.how, f"{two.score:.2f}", two.flags) for two in one.desk.page]
     again = sit(started=read_journal(one.session))
     assert again.names == second
-    assert [(two.how, two.score, two.flags) for two in again.desk.page] == shown
+    assert [(two.how, f"{two.score:.2f}", two.flags) for two in again.desk.page] == shown
     again.say("keep 1")
     assert list(again.desk.session.kept) == second[:1]
     again.say("back")
