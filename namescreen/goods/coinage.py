@@ -183,11 +183,11 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
 
 @lru_cache(maxsize=1 << 14)
 def sounds_alike(word: str, other: str) -> float:
-    """The similarity of two words in sound, in [0, 1], the first read in its two likeliest ways."""
+    """The similarity of two words in sound, in [0, 1], the first read in its three likeliest ways."""
     from ..pronunciation import pronounce, sound_similarity
 
     readings = pronounce(other, 1)
-    ways = [*(way.code for way in pronounce(word, 2)), *_by_analogy(word)]
+    ways = [*(way.code for way in pronounce(word, 3)), *_by_analogy(word)]
     return max((sound_similarity(way, readings[0].code) for way in ways if readings), default=0.0)
 
 
