@@ -155,8 +155,8 @@ def main() -> None:
     write_table(
         given.to, "class_pairs.tsv", class_pairs(groups),
         source="classes that the USPTO coordinates for searches (practitioners say, in part by how often they are "
-        "claimed in one application), and further pairs from memory of search practice; no records were counted, as no office's counts "
-        "of classes claimed together were at hand (against 73 EU marks of several classes: "
+        "claimed in one application), and further pairs from memory of search practice; no records were counted, as no "
+        "office's counts of classes claimed together were at hand (against 73 EU marks of several classes: "
         "tests/published/test_class_pairs.py)",
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
