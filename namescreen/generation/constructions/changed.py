@@ -103,7 +103,7 @@ def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
     many = slot.original.count(" ") + 1
     if word(slot.part).pos != idea.pos and idea.kind != "concept":
         return False
-    return left >= _LEFT and many <= material.most_words + 1 and left + len(idea.word) <= material.most_letters + 4
+    return left >= _LEFT and many <= material.most_words and left + len(idea.word) <= material.most_letters + 4
 
 
 def _heard_at_once(code: str, slot: Slot) -> bool:
