@@ -30,12 +30,6 @@ int64_t phoneme_syllables(const PhonemeTable *table, const uint8_t *code, int64_
     return syllables;
 }
 
-/* The least weight that a phoneme can have in any code. */
-static int32_t lightest(const PhonemeTable *table, uint8_t letter)
-{
-    return table->weight[letter] - (table->vowel[letter] ? 0 : (int32_t)table->clustered);
-}
-
 /* The difference of one phoneme from the nearest in each byte of a phoneme set, for every content of the byte. */
 static void fill_nearest_in_set(const PhonemeTable *table, const uint8_t *difference,
                                 Differences nearest[COLUMNS][BYTES], int at)
@@ -47,43 +41,6 @@ static void fill_nearest_in_set(const PhonemeTable *table, const uint8_t *differ
             uint8_t other = letter[__builtin_ctz((unsigned)mask)];
             int8_t before = nearest[column][mask & (mask - 1)][at];
             nearest[column][mask][at] = other && difference[other] < before ? (int8_t)difference[other] : before;
-        }
-    }
-}
-
-/* The cost of the phonemes that a set has and the reading lacks: each is set against the nearest of the reading. */
-static void add_costs_of_presence(const PhonemeTable *table, Reading *reading)
-{
-    for (int column = 0; column < COLUMNS; column++) {
-        int32_t cost[8] = {0}, *sum = reading->set_costs[column];
-        for (int bit = 0; bit < 8; bit++) {
-            uint8_t letter = table->letter[8 * column + bit];
-            if (letter)
-                cost[bit] = lightest(table, letter) * reading->nearest[letter];
-        }
-        sum[0] = 0;
-        for (int mask = 1; mask < BYTES; mask++)
-            sum[mask] = sum[mask & (mask - 1)] + cost[__builtin_ctz((unsigned)mask)];
-    }
-}
-
-/* The cost of the phonemes that the reading has: each is set against the nearest in the set, as far as its own byte
-   tells. The phonemes of the other bytes may all be there. */
-static void add_costs_of_absence(const PhonemeTable *table, Reading *reading, const int8_t *kind_of)
-{
-    for (int bit = 0; bit < 8 * COLUMNS; bit++) {
-        uint8_t letter = table->letter[bit];
-        if (!letter || kind_of[letter] < 0)
-            continue;
-        Differences(*nearest)[BYTES] = reading->nearest_in_set[kind_of[letter] / GROUP];
-        int home = bit / 8, at = kind_of[letter] % GROUP;
-        int32_t elsewhere = 100, weight = reading->kind_weight[kind_of[letter]];
-        for (int column = 0; column < COLUMNS; column++)
-            if (column != home && nearest[column][BYTES - 1][at] < elsewhere)
-                elsewhere = nearest[column][BYTES - 1][at];
-        for (int mask = 0; mask < BYTES; mask++) {
-            int32_t here = nearest[home][mask][at];
-            reading->set_costs[home][mask] += weight * (here < elsewhere ? here : elsewhere);
         }
     }
 }
@@ -114,8 +71,6 @@ void phoneme_reading(const PhonemeTable *table, const uint8_t *code, int64_t siz
         reading->kind[at] = kind_of[code[at]];
         reading->kind_weight[reading->kind[at]] += reading->weight[at];
     }
-    add_costs_of_presence(table, reading);
-    add_costs_of_absence(table, reading, kind_of);
 }
 
 /* The cost of the cheapest alignment above what no alignment avoids (`aside`); NEVER where that is above `most`. Only

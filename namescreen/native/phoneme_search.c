@@ -1,11 +1,11 @@
-/* Sound similarity against all the phoneme codes of a register, behind bounds that forget the order of the phonemes.
-   Equal to the last bit to register/phoneme_search.py. */
+/* Sound similarity against phoneme codes of a register, behind a bound that forgets the order of the phonemes. Equal to
+   the last bit to register/phoneme_search.py. */
 
 #include <string.h>
 
 #include "phonemes.h"
 
-enum { FEW = 256, BLOCK = 512 };
+enum { FEW = 256 };
 
 /* _Arrays in phoneme_search.py: the distinct codes, in order of their weight. */
 typedef struct {
@@ -21,7 +21,6 @@ typedef struct {
     const CodeArrays *arrays;
     Reading *readings;
     int64_t reading_count;
-    SetCosts cheapest; /* over all readings */
     Other other;
     int64_t room; /* for the phonemes of the other code */
     int error;
@@ -62,12 +61,6 @@ static void begin(Search *search, const PhonemeTable *table, const CodeArrays *a
         phoneme_reading(table, codes, size, reading);
         for (int64_t syllables = 0; syllables < BYTES; syllables++)
             reading->budget[syllables] = 100 * (1 - least / rhythm_factor(table, syllables, reading->syllables));
-        for (int column = 0; column < COLUMNS; column++)
-            for (int mask = 0; mask < BYTES; mask++) {
-                int32_t cost = reading->set_costs[column][mask];
-                if (!number || cost < search->cheapest[column][mask])
-                    search->cheapest[column][mask] = cost;
-            }
         codes += size + 1;
     }
 }
@@ -92,14 +85,6 @@ INLINE void phoneme_set(const CodeArrays *arrays, int64_t place, uint8_t *set)
         set[column] = (uint8_t)present;
         set[column + 1] = (uint8_t)(present >> 8);
     }
-}
-
-INLINE int64_t set_cost(const int32_t (*costs)[BYTES], const uint8_t *set)
-{
-    int32_t cost = 0;
-    for (int column = 0; column < COLUMNS; column++)
-        cost += costs[column][set[column]];
-    return cost;
 }
 
 /* The part of an alignment's cost that falls to the reading in any order: each phoneme is set against another, or
@@ -201,62 +186,4 @@ int64_t phonemes_similarity_of(const PhonemeTable *table, const CodeArrays *arra
     }
     end(&search);
     return search.error;
-}
-
-/* Every code that is at least `least` similar to one of the readings, with its similarity; returns how many, or an
-   error. Looks through the `given` places, or, where that is NULL, all from `low` on; `count` of them. What is left
-   after each filter is written down without a branch, as a processor guesses wrong which codes these will be. */
-int64_t phonemes_near(const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes, int64_t readings,
-                      const int64_t *given, int64_t low, int64_t count, double least, int64_t *places, double *values)
-{
-    if (!given && (low < 0 || count < 0 || low + count > arrays->count))
-        return OUT_OF_BOUNDS;
-    Search search;
-    begin(&search, table, arrays, codes, readings, least);
-    int64_t found = 0, heaviest = 0, size = arrays->count ? arrays->whole[arrays->count - 1] + 1 : 1;
-    int32_t *budget = malloc((size_t)size * sizeof *budget); /* for any reading, by the weight of the code */
-    if (!budget)
-        search.error = NO_MEMORY;
-    for (int64_t number = 0; number < readings && !search.error; number++)
-        heaviest = search.readings[number].whole > heaviest ? search.readings[number].whole : heaviest;
-    for (int64_t whole = 0; whole < size && !search.error; whole++)
-        budget[whole] = (int32_t)(100 * (1 - least) * (double)(whole + heaviest) + 1e-6);
-    for (int64_t from = 0; from < count && !search.error; from += BLOCK) {
-        int64_t here = count - from < BLOCK ? count - from : BLOCK, passed = 0;
-        int64_t block[BLOCK], left[BLOCK], second[BLOCK];
-        double best[BLOCK];
-        uint8_t set[COLUMNS];
-        for (int64_t at = 0; at < here; at++) {
-            int64_t place = block[at] = given ? given[from + at] : low + from + at;
-            if (place < 0 || place >= arrays->count || arrays->whole[place] >= size) {
-                search.error = OUT_OF_BOUNDS;
-                break;
-            }
-            best[at] = 0;
-            phoneme_set(arrays, place, set);
-            left[passed] = at;
-            passed += set_cost(search.cheapest, set) <= budget[arrays->whole[place]];
-        }
-        for (int64_t number = 0; number < readings; number++) {
-            const Reading *reading = &search.readings[number];
-            int64_t chosen = 0;
-            for (int64_t at = 0; at < passed && !search.error; at++) {
-                phoneme_set(arrays, block[left[at]], set);
-                second[chosen] = left[at];
-                chosen += set_cost(reading->set_costs, set) <= budget_of(arrays, reading, block[left[at]]);
-            }
-            for (int64_t at = 0; at < chosen && !search.error; at++) {
-                double value = similarity(&search, reading, block[second[at]]);
-                best[second[at]] = value > best[second[at]] ? value : best[second[at]];
-            }
-        }
-        for (int64_t at = 0; at < here && !search.error; at++)
-            if (best[at] >= least) {
-                places[found] = block[at];
-                values[found++] = best[at];
-            }
-    }
-    free(budget);
-    end(&search);
-    return search.error ? search.error : found;
 }

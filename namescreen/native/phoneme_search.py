@@ -35,8 +35,8 @@ class CodeArrays:
     """The codes of `register.phoneme_index.Codes`: their parts, and the codes of each word (`ids`, `ids_start`)."""
 
     def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], costs: PhonemeCosts) -> None:
-        self._near, self._similarity_of, self._costs = library.phonemes_near, library.phonemes_similarity_of, costs
-        self._near.restype = self._similarity_of.restype = c_int64
+        self._similarity_of, self._costs = library.phonemes_similarity_of, costs
+        self._similarity_of.restype = c_int64
         self._held = [np.ascontiguousarray(arrays[part].view(kind)) for part, kind in _PARTS.items()]
         blob, weights, start, whole, present, syllables = map(len, self._held)
         if not (weights == blob and start == whole + 1 and present == 3 * whole and syllables == whole):
@@ -58,23 +58,6 @@ class CodeArrays:
             )
         )  # fmt: skip
         return values
-
-    def near(self, codes: Sequence[str], least: float, part: Places | slice) -> tuple[Places, Similarities]:
-        """Every code of a part that is at least `least` similar to one of `codes`, with its similarity."""
-        given: c_void_p | None = None
-        if isinstance(part, slice):
-            low, count = part.start, part.stop - part.start
-        else:
-            part = np.ascontiguousarray(part, np.int64)
-            given, low, count = address(part), 0, len(part)
-        places, values = np.empty(count, np.int64), np.empty(count)
-        found = check(
-            self._near(
-                *self._query(codes), given, c_int64(low), c_int64(count), c_double(least), address(places),
-                address(values),
-            )
-        )  # fmt: skip
-        return places[:found].copy(), values[:found].copy()
 
     def _query(self, codes: Sequence[str]) -> tuple[object, ...]:
         readings = terminated(tuple(codes))

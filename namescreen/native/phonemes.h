@@ -22,9 +22,6 @@ typedef struct {
 /* The smallest differences of up to GROUP phonemes, side by side. */
 typedef int8_t Differences __attribute__((vector_size(GROUP)));
 
-/* Lower bounds on the cost of an alignment, by the contents of each byte of a phoneme set. */
-typedef int32_t SetCosts[COLUMNS][BYTES];
-
 /* One reading of the name that is searched for. */
 typedef struct {
     const uint8_t *code;
@@ -37,7 +34,6 @@ typedef struct {
     int32_t kind_weight[LONGEST_QUERY];       /* the sum of their weights */
     /* Their differences from the nearest phoneme in each byte of a phoneme set. */
     Differences nearest_in_set[LONGEST_QUERY / GROUP][COLUMNS][BYTES];
-    SetCosts set_costs;
     double budget[BYTES]; /* the greatest cost that still reaches a similarity, per hundredth of both weights, by
                              syllables */
 } Reading;

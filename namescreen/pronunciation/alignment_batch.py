@@ -1,4 +1,4 @@
-"""Similarity in sound for many codes at once, and an upper bound on it that needs no alignment.
+"""Similarity in sound for many codes at once.
 
 The arithmetic is that of `alignment.sound_similarity`, in whole numbers, over arrays: every code is padded with
 sounds of no weight, which change no alignment. One step of the dynamic programme serves all codes.
@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from .alignment import RHYTHM, phone_weights, syllables_in
 from .articulatory_features import percent_differences
 
-__all__ = ["SoundCodes", "prepare_codes", "sound_similarities", "sound_similarity_bounds"]
+__all__ = ["SoundCodes", "prepare_codes", "sound_similarities"]
 
 Whole = NDArray[np.int32]
 _LETTERS = "".join(percent_differences())
@@ -25,8 +25,6 @@ _DIFFERENCE: Whole = np.full((_SIZE, _SIZE), 100, dtype=np.int32)
 for _one, _row in percent_differences().items():
     for _other, _cost in _row.items():
         _DIFFERENCE[_INDEX[_one], _INDEX[_other]] = _cost
-_PIECES, _PIECE = 3, 14
-"""The bits of `present` are looked up in pieces: one table for all of them would not fit."""
 _WEIGHTS = 8
 """More than the weight of any sound (`alignment.phone_weights`)."""
 _CHUNK = 4096
@@ -37,8 +35,7 @@ _CHUNK = 4096
 class SoundCodes:
     """Codes prepared for comparison and sorted by length; `order` gives the place of each in the input.
 
-    `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight; a bit of
-    `present` is set for each sound that a code has.
+    `sounds` and `weights` hold one row a position, one column a code; `whole` is each code's total weight.
     """
 
     order: NDArray[np.intp]
@@ -47,7 +44,6 @@ class SoundCodes:
     weights: NDArray[np.uint8]
     whole: Whole
     syllables: Whole
-    present: NDArray[np.uint64]
 
     def __len__(self) -> int:
         return len(self.order)
@@ -60,14 +56,11 @@ def prepare_codes(codes: Sequence[str]) -> SoundCodes:
     longest = int(lengths.max(initial=0))
     sounds = np.zeros((len(codes), longest), dtype=np.uint8)
     weights = np.zeros((len(codes), longest), dtype=np.uint8)
-    present = np.zeros(len(codes), dtype=np.uint64)
     syllables = np.zeros(len(codes), dtype=np.int32)
     for row, at in enumerate(order):
         code = codes[at]
-        indices = [_INDEX[letter] for letter in code]
-        sounds[row, : len(code)] = indices
+        sounds[row, : len(code)] = [_INDEX[letter] for letter in code]
         weights[row, : len(code)] = phone_weights(code)
-        present[row] = sum(1 << index for index in set(indices))
         syllables[row] = syllables_in(code)
     return SoundCodes(
         order,
@@ -76,7 +69,6 @@ def prepare_codes(codes: Sequence[str]) -> SoundCodes:
         np.ascontiguousarray(weights.T),
         weights.sum(axis=1, dtype=np.int32),
         syllables,
-        present,
     )
 
 
@@ -118,41 +110,6 @@ def _spent(
         for at in range(1, longest):
             np.maximum(saved[at], saved[at + 1], out=saved[at + 1])
     return np.asarray(100 * whole - saved[longest], np.int32)
-
-
-def sound_similarity_bounds(code: str, codes: Sequence[str] | SoundCodes) -> NDArray[np.float64]:
-    """An upper bound on `sound_similarity(code, other)` for every other code, at a fraction of the cost.
-
-    The bound ignores the order and number of sounds. Each sound that only one code has costs at least its weight times
-    its difference from the nearest sound it could be aligned with.
-    """
-    prepared = codes if isinstance(codes, SoundCodes) else prepare_codes(codes)
-    if not code:
-        return _in_order(np.where(prepared.lengths == 0, 1.0, 0.0), prepared)
-    own: dict[str, int] = {}
-    for letter, weight in zip(code, phone_weights(code), strict=True):
-        own[letter] = own.get(letter, 0) + weight
-    there, absent = np.zeros((2, _PIECES * _PIECE), dtype=np.int32)  # the cost of each sound's presence and absence
-    for letter, index in _INDEX.items():
-        costs = percent_differences()[letter]
-        if letter in own:
-            absent[index] = own[letter] * min(cost for other, cost in costs.items() if other != letter)
-        else:
-            there[index] = _least_weight(letter) * min(costs[other] for other in own)
-    least = np.zeros(len(prepared), dtype=np.int32)
-    for piece in range(_PIECES):
-        part = slice(piece * _PIECE, (piece + 1) * _PIECE)
-        sums = np.zeros(1, dtype=np.int32)
-        for with_it, without_it in zip(there[part], absent[part], strict=True):
-            sums = np.concatenate((sums + without_it, sums + with_it))
-        bits = (prepared.present >> np.uint64(piece * _PIECE)) & np.uint64((1 << _PIECE) - 1)
-        least += sums[bits]
-    return _in_order(_share(least, code, prepared), prepared)
-
-
-def _least_weight(letter: str) -> int:
-    """The smallest weight a sound can have: inside a code, and among consonants if it is one."""
-    return min(phone_weights(f"k{letter}{after}")[1] for after in ("", "A"))
 
 
 def _share(spent: Whole, code: str, prepared: SoundCodes) -> NDArray[np.float64]:

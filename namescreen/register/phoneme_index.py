@@ -102,8 +102,7 @@ class Codes:
         self._view = memoryview(self._blob)  # type: ignore[arg-type]
         self.ids, self.owners = RaggedArray(arrays, f"{name}_ids"), RaggedArray(arrays, f"{name}_owners")
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
-        search = phoneme_search(parts, self.ids)
-        self.near, self.similarity_of = search.near, search.similarity_of
+        self.similarity_of = phoneme_search(parts, self.ids).similarity_of
 
     def __len__(self) -> int:
         return len(self._start) - 1

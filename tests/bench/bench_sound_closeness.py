@@ -8,12 +8,11 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 
-import numpy as np
 from rapidfuzz import process
 from rapidfuzz.distance import Indel
 
 from namescreen.pronunciation import sound_similarity
-from namescreen.pronunciation.alignment_batch import prepare_codes, sound_similarities, sound_similarity_bounds
+from namescreen.pronunciation.alignment_batch import prepare_codes, sound_similarities
 from namescreen.pronunciation.phones import code_of, from_marked
 from namescreen.tables import open_table
 
@@ -37,12 +36,8 @@ def main() -> None:
     baseline = seconds(lambda: process.cdist(NAMES, phoneme_codes, scorer=Indel.normalized_similarity, workers=1))
     print(f"{len(phoneme_codes):,} codes, {len(NAMES)} names; times beside rapidfuzz cdist(Indel), one core")
     print(f"{'rapidfuzz Indel':28}{pairs / baseline:14,.0f} pairs/s  1.0")
-    for label, work in (
-        ("sound_similarities", lambda: [sound_similarities(name, prepared) for name in NAMES]),
-        ("sound_similarity_bounds", lambda: [sound_similarity_bounds(name, prepared) for name in NAMES]),
-    ):
-        spent = seconds(work)
-        print(f"{label:28}{pairs / spent:14,.0f} pairs/s  {spent / baseline:.1f}")
+    spent = seconds(lambda: [sound_similarities(name, prepared) for name in NAMES])
+    print(f"{'sound_similarities':28}{pairs / spent:14,.0f} pairs/s  {spent / baseline:.1f}")
     few = phoneme_codes[::60]
 
     def one_by_one() -> None:
@@ -52,11 +47,6 @@ def main() -> None:
 
     spent = seconds(one_by_one)
     print(f"{'sound_closeness':28}{len(few) / spent:14,.0f} pairs/s  {spent / len(few) / (baseline / pairs):.1f}")
-    kept = []
-    for name in NAMES:
-        values = sound_similarities(name, prepared)
-        kept.append(float(np.mean(sound_similarity_bounds(name, prepared) >= np.sort(values)[-50])))
-    print(f"share of codes the bound leaves for the top 50: {np.mean(kept):.1%}")
 
 
 if __name__ == "__main__":

@@ -1,15 +1,14 @@
-"""Closeness of sound: properties, one pair against many, and the bound that screening leans on."""
+"""Closeness of sound: properties, and one pair against many."""
 
 from __future__ import annotations
 
-import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.pronunciation import align, pronounce, sound_similarity
 from namescreen.pronunciation.alignment import phone_weights
-from namescreen.pronunciation.alignment_batch import prepare_codes, sound_similarities, sound_similarity_bounds
+from namescreen.pronunciation.alignment_batch import sound_similarities
 from namescreen.pronunciation.articulatory_features import difference, percent_differences
 from namescreen.pronunciation.phones import VOWEL_LETTERS, code_of
 
@@ -34,12 +33,6 @@ def test_many_at_once_equal_one_by_one(code: str, codes: list[str]) -> None:
     many = sound_similarities(code, codes)
     assert many.shape == (len(codes),)
     assert many.tolist() == pytest.approx([sound_similarity(code, other) for other in codes], abs=1e-9)
-
-
-@given(CODES, st.lists(CODES, min_size=1, max_size=40))
-def test_the_bound_is_never_below_the_closeness(code: str, codes: list[str]) -> None:
-    prepared = prepare_codes(codes)
-    assert np.all(sound_similarity_bounds(code, prepared) >= sound_similarities(code, prepared))
 
 
 def test_no_codes_give_no_values() -> None:

@@ -66,28 +66,14 @@ def test_measures_of_letters_are_those_of_single_pairs(compiled: bool, texts: li
 
 
 @both_paths
-@given(st.lists(codes, min_size=1, max_size=20), st.lists(codes, min_size=1, max_size=3), levels)
-def test_sounds_no_code_is_lost_and_likeness_is_exact(
-    compiled: bool, others: list[str], own: list[str], least: float
-) -> None:
-    table = phoneme_codes_of([(code,) for code in others], compiled)
-    texts = [table.text(at) for at in range(len(table))]
-    assert sorted(texts) == sorted(set(others))
-    assert table.lists() == [(code,) for code in others]
-    exact = np.array([max(sound_similarity(mine, other) for mine in own) for other in texts])
-    close = (exact >= least).nonzero()[0]
-    for among in (None, np.arange(len(table))):
-        near, similarity = table.near(own, least, among)
-        assert near.tolist() == close.tolist()
-        assert np.array_equal(similarity, exact[close])
-
-
-@both_paths
 @given(st.lists(st.lists(codes, max_size=3), min_size=1, max_size=12), st.lists(codes, max_size=3), st.floats(0.3, 1.0))
 def test_sounds_of_words_are_those_of_the_closest_readings(
     compiled: bool, words: list[list[str]], own: list[str], least: float
 ) -> None:
     table = phoneme_codes_of([tuple(each) for each in words], compiled)
+    texts = [table.text(at) for at in range(len(table))]
+    assert sorted(texts) == sorted({code for each in words for code in each})
+    assert table.lists() == list(map(tuple, words))
     similarity = table.similarity_of(own, np.arange(len(words)), least)
     for each, value in zip(words, similarity.tolist(), strict=True):
         exact = max((sound_similarity(mine, other) for mine in own for other in each), default=0.0)
@@ -104,14 +90,10 @@ def test_sounds_of_many_words_are_those_of_single_pairs(
     readings = (own, others[0] + others[1], others[2])
     words = [(other, others[at // 2]) for at, other in enumerate(others)]
     table = phoneme_codes_of(words, compiled)
-    exact = np.array([max(sound_similarity(mine, table.text(at)) for mine in readings) for at in range(len(table))])
-    places, similarity = table.near(readings, least)
-    assert places.tolist() == (exact >= least).nonzero()[0].tolist()
-    assert np.array_equal(similarity, exact[places])
-    of_words = table.similarity_of(readings, np.arange(len(words)), least)
-    by_text = {table.text(at): exact[at] for at in range(len(table))}
-    for word, value in zip(words, of_words.tolist(), strict=True):
-        best = max(by_text[code] for code in word)
+    similarity = table.similarity_of(readings, np.arange(len(words)), least)
+    exact = {code: max(sound_similarity(mine, code) for mine in readings) for code in set(others)}
+    for word, value in zip(words, similarity.tolist(), strict=True):
+        best = max(exact[code] for code in word)
         assert value == best or (best < least and value < least)
 
 
@@ -129,17 +111,16 @@ def test_the_closest_of_two_lists_of_readings(compiled: bool, one: list[str], ot
 
 @both_paths
 @given(st.lists(long_codes, min_size=1, max_size=4), long_codes, levels)
-def test_sounds_of_very_long_names_stay_within_the_bound(
+def test_sounds_of_very_long_names_are_those_of_single_pairs(
     compiled: bool, others: list[str], own: str, least: float
 ) -> None:
     own = own if len(own) % 2 else own[:40]
     others = [*others, own + others[0][:5], own[3:]]
     table = phoneme_codes_of([(code,) for code in others], compiled)
-    everything = np.arange(len(table))
-    exact = np.array([sound_similarity(own, table.text(at)) for at in everything.tolist()])
-    near, similarity = table.near([own], least)
-    assert near.tolist() == (exact >= least).nonzero()[0].tolist()
-    assert np.array_equal(similarity, exact[near])
+    exact = np.array([sound_similarity(own, other) for other in others])
+    similarity = table.similarity_of([own], np.arange(len(others)), least)
+    assert np.array_equal(similarity[exact >= least], exact[exact >= least])
+    assert not similarity[exact < least].any()
 
 
 @both_paths
