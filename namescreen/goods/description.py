@@ -51,9 +51,9 @@ MATERIAL = "a material that such goods are made of or hold (TMEP 1209.01(b))"
 THOUGHT_OF_WITH = 0.35
 """Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
+"""Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 NAMES = frozenset(("surname", "given name"))
 THROUGH_WORD = ", through "
-"""Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 PHRASE = 0.75
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9

@@ -24,9 +24,9 @@ if TYPE_CHECKING:
 __all__ = ["MarkColumns", "MarkWriter", "Selection"]
 
 ROWS_A_BLOCK = 64
+"""Rows in one compressed block: larger blocks take less space, but decoding one mark costs more."""
 BLOCKS_HELD = 32
 """Blocks kept decompressed: the closest marks of a small list are in a few."""
-"""Rows in one compressed block: larger blocks take less space, but decoding one mark costs more."""
 
 _FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
 _STATUS_NUMBER = {status: number for number, status in enumerate(STATUSES)}

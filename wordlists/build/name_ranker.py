@@ -271,12 +271,9 @@ def cross_validate(names: list[Rated]) -> str:
     for kind in WITHIN:
         for made in (True, False):
             here = [p for p, one in enumerate(names) if one.kind == kind and (one.made or not made)]
-            who = "made by a person" if made else "all"
-            figures.append(f"{kind}, {who} ({len(here)}) {rank_correlation(predicted[here], ratings[here]):.2f}")
-    people = [p for p, one in enumerate(names) if one.made]
-    figures.append(
-        f"made by a person, all kinds ({len(people)}) {rank_correlation(predicted[people], ratings[people]):.2f}"
-    )
+            if here:
+                who = "made by a person" if made else "all"
+                figures.append(f"{kind}, {who} ({len(here)}) {rank_correlation(predicted[here], ratings[here]):.2f}")
     return "; ".join(figures)
 
 

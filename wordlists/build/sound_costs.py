@@ -22,7 +22,7 @@ from scipy.optimize import minimize
 from sources import write_table
 
 from namescreen.pronunciation import pronounce
-from namescreen.pronunciation.alignment import CLASSES, CLUSTERED, FIRST, RHYTHM
+from namescreen.pronunciation.alignment import CLASSES, RHYTHM, base_weights, phone_weights
 from namescreen.pronunciation.articulatory_features import (
     CONSONANT_FEATURES,
     GLIDES,
@@ -110,11 +110,7 @@ class Readings:
         extra = np.zeros(phones.shape)
         for row, code in enumerate(codes):
             phones[row, : len(code)] = [LETTERS.index(letter) for letter in code]
-            extra[row, 0] = FIRST
-            for at in range(1, len(code)):
-                alone = code[at] not in VOWEL_LETTERS and code[at - 1] not in VOWEL_LETTERS
-                if alone and (at + 1 == len(code) or code[at + 1] not in VOWEL_LETTERS):
-                    extra[row, at] -= CLUSTERED
+            extra[row, : len(code)] = np.subtract(phone_weights(code), [base_weights()[letter] for letter in code])
         syllables = [sum(letter in VOWEL_LETTERS for letter in code) for code in codes]
         return cls(phones, extra, np.array(syllables, float))
 
