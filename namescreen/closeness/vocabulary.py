@@ -22,7 +22,6 @@ __all__ = [
     "base_forms",
     "english_choices",
     "english_readings",
-    "has_meaning",
     "has_senses",
     "is_known",
     "is_surname",
@@ -49,11 +48,6 @@ def is_known(word: str) -> bool:
 def is_familiar(word: str) -> bool:
     """Whether ordinary readers know `word`: it, or a base form of it, is in the list of word frequencies."""
     return any(zipf(form) > 0 for form in (word, *base_forms(word)))
-
-
-def has_meaning(word: str) -> bool:
-    """Whether something is known of what `word` means, in English or another language."""
-    return is_known(word) or bool(equivalents(word))
 
 
 @lru_cache(maxsize=1 << 16)

@@ -49,11 +49,6 @@ class Mark:
         """Whether the list says that the mark has ended, or was refused."""
         return self.status == "dead"
 
-    @property
-    def is_live(self) -> bool:
-        """Whether the list says that the mark is registered or applied for, opposed or not."""
-        return self.status in ("live", "pending", "opposed")
-
     def expired_by(self, date: str) -> bool:
         """Whether the day until which the mark is registered is stated and lies before `date` (YYYY-MM-DD)."""
         return bool(self.expires) and self.expires < date

@@ -109,20 +109,12 @@ class Codes:
 
     def lists(self) -> list[tuple[str, ...]]:
         """The codes of every word or name, in order."""
-        texts = [self.text(at) for at in range(len(self))]
+        texts = self.texts(np.arange(len(self)))
         codes = [texts[at] for at in self.ids.values.tolist()]
         starts = self.ids.start.tolist()
         return [tuple(codes[start:end]) for start, end in pairwise(starts)]
-
-    def of_one(self, at: int) -> tuple[str, ...]:
-        """The codes of one word or name."""
-        return tuple(map(self.text, self.ids.one(at).tolist()))
 
     def texts(self, places: NDArray[np.integer]) -> list[str]:
         """Some of the codes."""
         blob, ends = self._view, self._start[places + 1].tolist()
         return [str(blob[start:end], "ascii") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
-
-    def text(self, at: int) -> str:
-        """One code."""
-        return self._blob[int(self._start[at]) : int(self._start[at + 1])].tobytes().decode("ascii")

@@ -119,20 +119,8 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
     title, conflict = _title(found), conflict_of(found)
     same = "the same name" if conflict.identical else "all but the same name"
     near = conflict.identical or conflict.near_identical or found.overall >= _SAME_NAME
-    if conflict.ended and conflict.renewable:
-        if mark_level(found) < Level.LOOK and not near:
-            return ""
-        return (
-            f"The term of {title} ran out on {found.mark.expires}, and it can be renewed until "
-            f"{found.renewable_until}: is that likely, and {objection(name, held_in(found.mark, report))} then?"
-        )
     if conflict.ended:
-        if found.concern < _DEAD_BUT_NEAR:
-            return ""
-        return (
-            f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, or could "
-            f"it be revived, so that {name} would meet it after all?"
-        )
+        return _on_ended_mark(found, name, report, near=near)
     if found.bites is False:
         if not near:
             return ""
@@ -161,6 +149,22 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
     else:
         return ""
     return " ".join((question, *notes))
+
+
+def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -> str:
+    """The question that a mark raises that its list calls dead; empty where it raises none."""
+    title = _title(found)
+    if found.renewable_until and (near or mark_level(found) >= Level.LOOK):
+        return (
+            f"The term of {title} ran out on {found.mark.expires}, and it can be renewed until "
+            f"{found.renewable_until}: is that likely, and {objection(name, held_in(found.mark, report))} then?"
+        )
+    if found.renewable_until or found.concern < _DEAD_BUT_NEAR:
+        return ""
+    return (
+        f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, or could "
+        f"it be revived, so that {name} would meet it after all?"
+    )
 
 
 def _in_which_way(found: CloseMark, name: str, report: Report) -> str:

@@ -71,8 +71,7 @@ def test_sounds_of_words_are_those_of_the_closest_readings(
     compiled: bool, words: list[list[str]], own: list[str], least: float
 ) -> None:
     table = phoneme_codes_of([tuple(each) for each in words], compiled)
-    texts = [table.text(at) for at in range(len(table))]
-    assert sorted(texts) == sorted({code for each in words for code in each})
+    assert sorted(table.texts(np.arange(len(table)))) == sorted({code for each in words for code in each})
     assert table.lists() == list(map(tuple, words))
     similarity = table.similarity_of(own, np.arange(len(words)), least)
     for each, value in zip(words, similarity.tolist(), strict=True):

@@ -59,5 +59,5 @@ WORDS = ("read", "the", "live", "tomato", "either", "route", "vase", "zarvo", "k
 @given(st.lists(st.lists(st.sampled_from(WORDS), min_size=1, max_size=7).map(" ".join), min_size=1, max_size=4))
 def test_an_index_keeps_the_readings_that_closeness_hears(names: list[str]) -> None:
     index = Index(build(names))
-    kept = {index.names.text(at): index.name_codes.of_one(at) for at in range(len(index.names))}
+    kept = dict(zip(index.names.texts(np.arange(len(index.names))), index.name_codes.lists(), strict=True))
     assert kept == {features(name).letters: features(name).phoneme_codes for name in names}
