@@ -44,7 +44,7 @@ letters and more, not fitted."""
 
 SAME_GOODS = 0.55
 """Relatedness from which goods count as the same or closely related: above the grade "average" (0.5), so more than a
-shared class alone (at most 0.46). Ours, not fitted."""
+shared class alone (`goods.relatedness.BY_CLASS_ALONE`). Ours, not fitted."""
 
 LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at

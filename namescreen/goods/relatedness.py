@@ -37,6 +37,9 @@ NOTHING = 0.125
 """A score below this is none at all: half of the lowest grade."""
 COVERED, MOST = 0.95, 0.85
 """The score of goods that a broader term covers, and the most that other evidence comes to: still "high"."""
+BY_CLASS_ALONE = 0.45
+"""The most that a shared class alone says, short of 0.5: goods are not similar because they are in one class
+(EUTMR Article 33(7)). Ours, not fitted."""
 TIES = {
     "one group": "they serve one purpose",
     "one range": "often one firm's range",
@@ -102,7 +105,7 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
             return NotChecked("goods_relatedness", f"no classes are stated, and some goods are {told}")
     if not pairs or unread:  # a list of classes without words
         found = _by_class(_chances(one), _chances(other))
-        score = score_of(unlisted(found.evidence), _weights())
+        score = min(score_of(unlisted(found.evidence), _weights()), BY_CLASS_ALONE)
         reasons = ("by class alone, which says little", found.why) if score else ()
         return Relatedness(score, (*reasons, *(f"{told}; the classes were compared instead" for told, _ in unread)))
     if len(pairs) > MOST_PAIRS:

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from namescreen.goods import Relatedness, goods_words, items, relatedness
 from namescreen.goods.phrases import base_form
 from namescreen.outcome import NotChecked
+from namescreen.policy import SAME_GOODS
 
 GOODS = (
     "self-watering herb planters",
@@ -117,10 +118,12 @@ class TestRelatedness:
     def test_nothing_stated_is_not_checked(self, a: str, b: str) -> None:
         assert isinstance(relatedness(a, b), NotChecked)
 
-    def test_classes_alone_are_enough(self) -> None:
-        found = relatedness("", "", [21], [21])
+    @pytest.mark.parametrize("number", range(1, 46))
+    def test_classes_alone_are_enough_and_make_no_knockout(self, number: int) -> None:
+        found = relatedness("", "", [number], [number])
         assert isinstance(found, Relatedness)
-        assert found.reasons == ("by class alone, which says little", "both probably in class 21")
+        assert found.reasons == ("by class alone, which says little", f"both probably in class {number}")
+        assert 0.25 <= found.score < SAME_GOODS
 
 
 ITEMS = st.lists(st.sampled_from([item for item in GOODS if item] + [

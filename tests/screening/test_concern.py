@@ -128,7 +128,7 @@ def close(
         (close(0.91, 0.94, 0.9), False),
         (close(0.3, 0.95, 0.9), True),
         (close(1, 1, 1, related=0.55), True),
-        (close(1, 1, 1, related=0.54), False),  # a shared class alone is 0.46
+        (close(1, 1, 1, related=0.54), False),  # a shared class alone is less
         (close(1, 1, 1, related=None), True),
         (close(1, 1, 1, status="dead"), False),
         (close(1, 1, 1, status="live"), True),
