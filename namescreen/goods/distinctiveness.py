@@ -6,7 +6,7 @@ beside its place on the continuum."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
@@ -150,16 +150,7 @@ def _distinctiveness(
     worst = findings[0]
     judged = readings[worst.language]
     kinds_found = _kinds_of(plain, judged)
-    by_law = []
-    for law in laws_of(markets):
-        heard = languages_under(law, readings, markets)
-        first = next(one for one in findings if one.language in heard)
-        read_so = readings[first.language]
-        unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
-        if first.category == "fanciful" and any(one.meaning for one in findings):
-            first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
-        told = _kinds_of(plain, read_so)
-        by_law.append(_by_law(law, name, goods, first, told, _is_geographic(read_so, signs), unheard=unheard))
+    by_law = _by_each_law(name, goods, readings, findings, signs, markets)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     return Distinctiveness(
         weakest.category,
@@ -175,6 +166,28 @@ def _distinctiveness(
         tuple(by_law),
         signs,
     )
+
+
+def _by_each_law(
+    name: str,
+    goods: str,
+    readings: Mapping[str, tuple[Judged, ...]],
+    findings: Sequence[LanguageFinding],
+    signs: tuple[ProtectedSign, ...],
+    markets: tuple[str, ...] | None,
+) -> list[MarketFinding]:
+    """How the name stands under each law: by the worst of the `findings` in a language that counts there."""
+    worst, found = findings[0], []
+    for law in laws_of(markets):
+        heard = languages_under(law, readings, markets)
+        first = next(one for one in findings if one.language in heard)
+        read_so = readings[first.language]
+        unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
+        if first.category == "fanciful" and any(one.meaning for one in findings):
+            first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
+        told = _kinds_of(readings["en"], read_so)
+        found.append(_by_law(law, name, goods, first, told, _is_geographic(read_so, signs), unheard=unheard))
+    return found
 
 
 def _as_claim(one: LanguageFinding) -> LanguageFinding:

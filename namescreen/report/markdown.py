@@ -81,14 +81,7 @@ def _in_short(report: Report) -> Iterable[str]:
     )
     yield f"{plural(len(report.names), 'name')} screened {searched}."
     out = [row.name for row in order if row.knockout]
-    known = [name for name in out if _goods_compared(entries[name])]
-    for names, goods in (
-        (known, "for the same or closely related goods"),
-        ([name for name in out if name not in known], "whose goods could not be compared"),
-    ):
-        if names:
-            verb = "meets" if len(names) == 1 else "meet"
-            yield f"{_few(names)} {verb} an identical or nearly identical mark {goods}."
+    yield from _knocked_out([entries[name] for name in out])
     named = [name for name in entries if _names_the_goods(entries[name])]
     if named:
         yield f"{_few(named)} {'names' if len(named) == 1 else 'name'} the goods themselves, which offices refuse."
@@ -111,6 +104,18 @@ def _in_short(report: Report) -> Iterable[str]:
     missing = unsearched_markets(report)
     if missing:
         yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
+
+
+def _knocked_out(entries: Sequence[NameEntry]) -> Iterable[str]:
+    """The names that a knockout meets, those apart whose goods could not be compared."""
+    for compared, goods in (
+        (True, "for the same or closely related goods"),
+        (False, "whose goods could not be compared"),
+    ):
+        names = [entry.name for entry in entries if _goods_compared(entry) is compared]
+        if names:
+            verb = "meets" if len(names) == 1 else "meet"
+            yield f"{_few(names)} {verb} an identical or nearly identical mark {goods}."
 
 
 def _serious(entry: NameEntry) -> str:
