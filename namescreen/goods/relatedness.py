@@ -25,6 +25,10 @@ SYNONYM = 0.85
 """Closeness in meaning from which two words are one and the same to buyers (carpet, rug)."""
 SAME_HEAD = 0.7
 """Closeness of two kinds of one thing (dog food, cat food), where nothing more is known."""
+COVERS = 0.5
+"""How surely one side must cover the other for the reasons to say so, and for stated classes not to tell them apart."""
+SENSES = 4
+"""The leading senses of a head that what stands before it may choose."""
 UNLISTED = "unlisted "
 APART = 0.5
 """What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
@@ -124,6 +128,9 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
     told = _by_words(one, other)
     score = score_of(_told(one, other, found), _weights())
+    one_thing = one.head == other.head and not set(one.modifiers).isdisjoint(other.modifiers)
+    if (one_thing or told["covers"] >= COVERS) and stated_one and stated_other:  # 15 USC 1112
+        score = max(score, score_of(all_evidence(one, other), _weights()))
     if not score:
         return Relatedness(0.0)
     in_one_class = not stated_one or not stated_other or bool(set(stated_one) & set(stated_other))
@@ -131,7 +138,7 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         score = 1.0
     low, high = sorted((one.text, other.text))
     reasons = [f'"{low}" and "{high}"' if low != high else f'both name "{low}"']
-    if told["covers"] >= 0.5:
+    if told["covers"] >= COVERS:
         reasons.append("one is the same as the other, or covers it")
     elif told["covers in dealing"] >= 0.5:
         reasons.append("goods, and a service that deals in them")
@@ -167,7 +174,8 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
     """What the words of two items say, each in [0, 1]: whether one covers the other, whether it would but for a service
     that deals in it, and how much the words belong together."""
     near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
-    same = near >= SYNONYM and set(one.modifiers) == set(other.modifiers)
+    chosen = bool(one.modifiers) and _one_sense(one, other)
+    same = set(one.modifiers) == set(other.modifiers) and (near >= SYNONYM or chosen)
     covers = max(_covers(one, other), _covers(other, one), float(same))
     trades = {_trade(one), _trade(other)}
     dealt, by_channel = len(trades) > 1, trades == {"", BY_CHANNEL}
@@ -178,6 +186,12 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
         "words": max(near, _associated(one, other)),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
+
+
+def _one_sense(one: Item, other: Item) -> bool:
+    """Whether two heads share a sense: what stands before both leaves that one alone (pepper grinder, pepper mill)."""
+    mine, theirs = (dict(leading_senses(item.head, SENSES)) for item in (one, other))
+    return not mine.keys().isdisjoint(theirs)
 
 
 def _trade(item: Item) -> str:

@@ -11,8 +11,10 @@ from ..plain_text import number, plural, shorten, some
 from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
-__all__ = ["MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "conflict_of", "findings", "mark_level", "matters", "words_read",
-           "worst", "worst_words"]  # fmt: skip
+__all__ = [
+    "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "conflict_of", "findings", "is_of_other_goods", "mark_level", "matters",
+    "words_read", "worst", "worst_words",
+]  # fmt: skip
 
 MISSED = "one in five"
 """Of pairs of marks that tribunals held similar overall, the share that stays below the first step: 0.16 of 153
@@ -165,8 +167,12 @@ def _aside(found: CloseMark) -> str:
         return ", other markets"
     if found.translation:
         return f", the name in {language_name(found.translation)}"
-    far = not isinstance(found.goods, NotChecked) and found.goods.score < _OTHER_GOODS
-    return ", other goods" if far else ""
+    return ", other goods" if is_of_other_goods(found) else ""
+
+
+def is_of_other_goods(found: CloseMark) -> bool:
+    """Whether a mark stands for goods that have little to do with ours."""
+    return not isinstance(found.goods, NotChecked) and found.goods.score < _OTHER_GOODS
 
 
 def _reading_finding(entry: NameEntry) -> Finding:

@@ -12,7 +12,7 @@ from ..policy import Level
 from ..screening.crowd import says_little
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import NEAR_DESCRIPTIVE, conflict_of, mark_level, matters, words_read
+from .findings import NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
 from .law import objection
 from .model import CloseMark, NameEntry, Report
 from .register_facts import held_in, in_force_notes
@@ -133,6 +133,11 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
         question = (
             f"{title} is {same}{_same_goods(found)}: is there any room left for {name}, by other goods, an agreement "
             "with its owner, or because it is not used?"
+        )
+    elif near and not is_of_other_goods(found):
+        question = (
+            f"{title} is {same}, for goods that may be held similar to ours: "
+            f"{objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
         )
     elif near:
         question = (

@@ -168,3 +168,23 @@ def test_portions_kinds_and_what_goods_are_not(a: str, b: str, grade: str) -> No
     found = relatedness(a, b)
     assert isinstance(found, Relatedness)
     assert found.grade == grade
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("coffee grinders", "coffee mills"), ("hand-operated coffee grinders", "hand-operated coffee mills")],
+)
+def test_the_same_goods_by_another_word_are_the_same(one: str, other: str) -> None:
+    """A pair of synonyms of WordNet 3.0 (mill, grinder), the sense chosen by what stands before both."""
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert found.grade == "identical"
+
+
+def test_stating_classes_does_not_tell_covered_goods_apart() -> None:
+    """Classes are for administration (15 USC 1112; EUTMR Article 33(7))."""
+    goods = "hand-operated coffee grinders", "electric coffee grinders"
+    with_classes, without = relatedness(*goods, (21,), (7,)), relatedness(*goods)
+    assert isinstance(with_classes, Relatedness)
+    assert isinstance(without, Relatedness)
+    assert with_classes.score >= without.score
