@@ -253,7 +253,9 @@ def _step(facts: object) -> Step | None:
     if not all(isinstance(items, list) and all(isinstance(item, str) for item in items) for items in lists):
         return None
     score = facts.get("score", 0.0)
-    if not isinstance(score, int | float) or (facts["do"] == "page" and not re.fullmatch(r"[0-9]{1,6}", texts[0])):
+    if not isinstance(score, int | float) or not 0 <= score <= 1:
+        return None
+    if facts["do"] == "page" and not re.fullmatch(r"[0-9]{1,6}", texts[0]):
         return None
     if not isinstance(facts.get("joined", False), bool) or (facts["do"] == "add" and not usable_words(texts[0])):
         return None  # a concept that no name can be made from would end every later run

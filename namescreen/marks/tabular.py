@@ -224,18 +224,22 @@ def _unknown_table(
         return
     designating, found = _designating(rows())
     idle = [name for at, name in enumerate(header) if at not in (*places.values(), *flags) and name]
-    lacking = [option for option in TOLD_OF if OPTION_NAMES[option] not in fields][:3]
     if designating:
         log.note(f"the column {header[country]!r} was read as where marks hold, because it names several countries")
     idle += [header[country]] if "country" in places and not designating else []
     if idle and not (columns and "goods" in fields):  # who named them all has seen the others
-        name = shlex.quote(idle[0]) if len(idle) == 1 else "NAME"
-        say_so = f"say so: --column {lacking[0]}={name}, or in the [columns] of a brief" if lacking else ""
-        log.note(
-            f"columns not used: {', '.join(idle)[:200]}",
-            f"If one of them holds {some(lacking, 'or')}, {say_so}" if lacking else "",
-        )
+        _note_idle(idle, [option for option in TOLD_OF if OPTION_NAMES[option] not in fields][:3], log)
     yield from _merge_classes(_settled(found, log, f"the column {fields['text']!r}"))
+
+
+def _note_idle(idle: Sequence[str], lacking: Sequence[str], log: ProblemLog) -> None:
+    """Name the columns that are not used, and how to say that one of them holds a field that is `lacking`."""
+    name = shlex.quote(idle[0]) if len(idle) == 1 else "NAME"
+    say_so = f"say so: --column {lacking[0]}={name}, or in the [columns] of a brief" if lacking else ""
+    log.note(
+        f"columns not used: {', '.join(idle)[:200]}",
+        f"If one of them holds {some(lacking, 'or')}, {say_so}" if lacking else "",
+    )
 
 
 def _designating(rows: Iterator[Row]) -> tuple[bool, Iterator[Row]]:

@@ -102,6 +102,9 @@ def test_a_steered_brainstorm_shows_new_names_after_its_taste(studio: Brief) -> 
         ('{"namescreen session": 1}\n{"do": "keep", "text": "A"}\n[1]\n', 3),
         ('{"namescreen session": 1}\n{"do": "keep", "text": 7}\n', 2),
         ('{"namescreen session": 1}\n{"do": "keep", "sources": "fern"}\n', 2),
+        ('{"namescreen session": 2}\n{"do": "shown", "text": "A", "score": 1' + 400 * "0" + "}\n", 2),
+        ('{"namescreen session": 2}\n{"do": "shown", "text": "A", "score": NaN}\n', 2),
+        ('{"namescreen session": 2}\n{"do": "page", "text": "-1"}\n', 2),
     ],
 )
 def test_what_is_no_session_is_refused_with_its_line(text: str, line: int, tmp_path: Path) -> None:
