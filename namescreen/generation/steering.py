@@ -239,7 +239,7 @@ def _paged(steps: list[Step]) -> list[Step]:
 def _parsed(line: str) -> object:
     try:
         return json.loads(line)
-    except ValueError:
+    except (ValueError, RecursionError):
         return None
 
 

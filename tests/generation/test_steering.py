@@ -98,6 +98,7 @@ def test_a_steered_brainstorm_shows_new_names_after_its_taste(studio: Brief) -> 
     [
         ("", 1),
         ("not a session\n", 1),
+        ("[" * 100_000, 1),
         ('{"namescreen session": 1}\n{"do": "dance"}\n', 2),
         ('{"namescreen session": 1}\n{"do": "keep", "text": "A"}\n[1]\n', 3),
         ('{"namescreen session": 1}\n{"do": "keep", "text": 7}\n', 2),
