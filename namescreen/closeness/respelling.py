@@ -1,4 +1,4 @@
-"""Respelled words: unknown ones that are said as everyday words (kwik, nite; supaglu: super glue).
+"""Respelled words: unknown ones that are said as everyday words (kwik, nite; supakup: super cup).
 
 A misspelling that is heard as a word has its meaning (TMEP 1207.01(b)(iv), 1209.03(j)). Found by sound alone: the
 likely readings of the letters are looked up among the words of the pronouncing dictionary.
@@ -43,8 +43,8 @@ def heard_word(word: str) -> str:
 
 @lru_cache(maxsize=1 << 16)
 def heard_parts(word: str) -> tuple[str, ...]:
-    """The two parts, as they are written, of an unknown closed word that is heard as two everyday words (supaglu: supa,
-    glu); empty if it is not."""
+    """The two parts, as they are written, of an unknown closed word that is heard as two everyday words (supakup: supa,
+    kup); empty if it is not."""
     if not (5 < len(word) <= 20 and word.isascii() and word.isalpha()):
         return ()
     found = (

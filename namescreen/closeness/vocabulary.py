@@ -74,7 +74,7 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
 
     A known word stays whole. Else it is split into the best two known words (herbwell: herb well), or, failing that,
     into one known word at either end and a rest (zarvoplanter: zarvo planter), or after a first letter such as e or i
-    before a known word (ekettle: e kettle). Two parts may be respelled (supaglu: supa glu).
+    before a known word (ekettle: e kettle). Two parts may be respelled (supakup: supa kup).
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)

@@ -192,7 +192,7 @@ def sounds_alike(word: str, other: str) -> float:
 
 
 def _by_analogy(word: str) -> list[str]:
-    """How an unknown word is read like a known one that it ends in, after a consonant or two: froot like root (analogy
+    """How an unknown word is read like a known one that it ends in, after a consonant or two: zloop like loop (analogy
     in reading aloud: Glushko 1979)."""
     from ..pronunciation import pronounce
 
