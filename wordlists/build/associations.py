@@ -11,14 +11,13 @@ word_kinds.py."""
 
 from __future__ import annotations
 
-import argparse
 import math
 import re
 from collections import defaultdict
 from pathlib import Path
 
 from nltk.corpus import wordnet as wn
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.lexicon import kinds, lexicon, zipf
 from namescreen.tables import table_bytes
@@ -99,9 +98,7 @@ def _written(pairs: list[tuple[int, str]]) -> str:
 def main() -> None:
     """Write the table and its source record."""
     here = Path(__file__).resolve().parent.parent
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=here)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, here)
     contents = draw()
     write_table(
         to,

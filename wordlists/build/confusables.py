@@ -10,13 +10,12 @@ letters.
 
 from __future__ import annotations
 
-import argparse
 import sys
 import unicodedata
 from pathlib import Path
 
 import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.connotations.scripts import script
 from namescreen.tables import table_bytes
@@ -44,9 +43,7 @@ def rows() -> dict[str, str]:
 
 def main() -> None:
     """Draw, write, and say how much."""
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, Path(__file__).resolve().parent.parent)
     contents = table_bytes("confusables", rows().items())
     write_table(
         to, "confusables.tsv", contents,

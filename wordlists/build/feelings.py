@@ -10,13 +10,12 @@ fold cross-validation over the rated words the estimate correlates with the rati
 
 from __future__ import annotations
 
-import argparse
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
 import numpy as np
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.lexicon.embedding import CONTEXT, embedded_words, scaled_rows
 from namescreen.tables import table_bytes
@@ -61,9 +60,7 @@ def estimates(ratings: dict[str, float]) -> dict[str, float]:
 def main() -> None:
     """Write the table and its source record."""
     here = Path(__file__).resolve().parent.parent
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=here)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, here)
     ratings = rated()
     entries = {word: str(round(100 * value)) for word, value in ratings.items()}
     for word, value in estimates(ratings).items():

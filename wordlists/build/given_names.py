@@ -7,11 +7,10 @@ name -> numbers of names, separated by spaces: names with a number in common are
 
 from __future__ import annotations
 
-import argparse
 from collections import defaultdict
 from pathlib import Path
 
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.tables import table_bytes
 
@@ -30,9 +29,7 @@ def build() -> tuple[bytes, int]:
 
 def main() -> None:
     """Write the table and its source record."""
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=HERE)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, HERE)
     contents, count = build()
     print(f"{count} names")
     write_table(

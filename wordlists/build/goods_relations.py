@@ -16,14 +16,13 @@ broader_goods.tsv   term in base form -> the broader terms that cover it, from w
 
 from __future__ import annotations
 
-import argparse
 import math
 from collections import Counter, defaultdict
 from collections.abc import Callable, Mapping
 from functools import cache
 from pathlib import Path
 
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.goods.classification import classes
 from namescreen.goods.phrases import base_form
@@ -146,14 +145,12 @@ def _base(term: str) -> str:
 
 def main() -> None:
     """Write both tables and their source records."""
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=HERE)
-    given = parser.parse_args()
+    to = folder_to_write(__doc__, HERE)
     build = "python wordlists/build/goods_relations.py"
     broader = broader_goods()
     groups = _headings_of_terms("goods_groups.txt", _key)
     write_table(
-        given.to, "class_pairs.tsv", class_pairs(groups),
+        to, "class_pairs.tsv", class_pairs(groups),
         source="classes that the USPTO coordinates for searches (practitioners say, in part by how often they are "
         "claimed in one application), and further pairs from memory of search practice; no records were counted, as no "
         "office's counts of classes claimed together were at hand (against 73 EU marks of several classes: "
@@ -161,12 +158,12 @@ def main() -> None:
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
     write_table(
-        given.to, "broader_goods.tsv", broader,
+        to, "broader_goods.tsv", broader,
         source="wordlists/curated/broader_goods.txt, written for namescreen from memory of the wording of goods lists",
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
     write_table(
-        given.to, "goods_groups.tsv", goods_groups(groups),
+        to, "goods_groups.tsv", goods_groups(groups),
         source="wordlists/curated/goods_groups.txt and goods_links.txt, written for namescreen from memory of markets: "
         "what serves one purpose, what comes from one trade, what is used together",
         version="1", licence="MIT, as namescreen", build=build,

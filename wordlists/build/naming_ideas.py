@@ -22,14 +22,12 @@ AT the number of sounds of its word before it.
 
 from __future__ import annotations
 
-import argparse
 import re
 from collections.abc import Iterator
 from functools import cache
-from pathlib import Path
 
 from naming_words import CURATED, FOLDER, lines
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.generation.blending.source_word import source
 from namescreen.generation.constructions.changed import sound_keys
@@ -353,9 +351,7 @@ def _ends(word: str) -> list[tuple[int, int]]:
 
 def main() -> None:
     """Write the tables, each with the record of its source."""
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--to", type=Path, default=FOLDER)
-    folder = parser.parse_args().to
+    folder = folder_to_write(__doc__, FOLDER)
     drawn = {
         naming_ideas: (
             "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_facets*.txt, naming_images.txt, "

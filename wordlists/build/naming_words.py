@@ -8,11 +8,10 @@ unfit_words.tsv       word -> kind
 
 from __future__ import annotations
 
-import argparse
 from collections.abc import Iterator
 from pathlib import Path
 
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.tables import table_bytes
 
@@ -50,9 +49,7 @@ def unfit_words() -> Entries:
 
 def main() -> None:
     """Write the tables, each with the record of its source."""
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--to", type=Path, default=FOLDER)
-    folder = parser.parse_args().to
+    folder = folder_to_write(__doc__, FOLDER)
     for draw in (affixes, unfit_words):
         name = draw.__name__
         contents = table_bytes(name, draw().items())

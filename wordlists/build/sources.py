@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import hashlib
 import re
 from pathlib import Path
@@ -10,6 +11,15 @@ from namescreen.files import write_whole
 
 DRAWN = "2026-11-25"
 _SECTION = re.compile(r"^## (.+)$", re.MULTILINE)
+
+
+def folder_to_write(about: str, default: Path) -> Path:
+    """The folder of the tables that a script without other options writes: `--to` on its command line, else `default`.
+    `about` is its help."""
+    parser = argparse.ArgumentParser(description=about, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--to", type=Path, default=default, help="the folder to write to")
+    folder: Path = parser.parse_args().to
+    return folder
 
 
 def write_table(

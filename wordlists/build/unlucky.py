@@ -18,11 +18,10 @@ One table, so that every language is asked at once. Keys and values, rows being 
 
 from __future__ import annotations
 
-import argparse
 from collections import Counter, defaultdict
 from pathlib import Path
 
-from sources import record_source, write_table
+from sources import folder_to_write, record_source, write_table
 
 from namescreen.connotations.g2p_rules import TRANSCRIPTION, has_rules, sound_code
 from namescreen.connotations.inflection import stem
@@ -120,9 +119,7 @@ def record_written(to: Path) -> None:
 
 def main() -> None:
     """Draw, write, and say how much."""
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=Path(__file__).resolve().parent.parent)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, Path(__file__).resolve().parent.parent)
     contents = draw(wordlists_folder() / "unlucky")
     record_written(to)
     write_table(

@@ -10,12 +10,11 @@ small closed kinds are our own, in wordlists/curated/word_kinds.txt."""
 
 from __future__ import annotations
 
-import argparse
 from collections import defaultdict
 from pathlib import Path
 
 import names
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.lexicon.wordnet import DOMAINS, lexicon
 from namescreen.tables import open_table, table_bytes
@@ -89,9 +88,7 @@ def draw() -> bytes:
 
 def main() -> None:
     """Write the table and its source record."""
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=HERE)
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, HERE)
     contents = draw()
     write_table(
         to,

@@ -18,7 +18,6 @@ wordnet-exceptions.tsv  irregular form -> base forms, as POS:WORD
 
 from __future__ import annotations
 
-import argparse
 import io
 from collections import defaultdict
 from pathlib import Path
@@ -26,7 +25,7 @@ from typing import Any
 
 import numpy as np
 from nltk.corpus import wordnet as wn
-from sources import write_table
+from sources import folder_to_write, write_table
 
 from namescreen.lexicon.morphology import base_forms
 from namescreen.tables import table_bytes
@@ -212,9 +211,7 @@ def lexicographer_files() -> dict[str, int]:
 def main() -> None:
     """Write the tables and their source records."""
     here = Path(__file__).resolve().parent.parent
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--to", type=Path, default=here, help="folder to write the tables to")
-    to = parser.parse_args().to
+    to = folder_to_write(__doc__, here)
     for name, contents in draw().items():
         write_table(
             to, name, contents,
