@@ -27,9 +27,13 @@ _SURE = 0.5  # score from which a translation is relied on
 @lru_cache(maxsize=4096)
 def _words(name: str) -> tuple[str, ...]:
     """The content words of a name, closed compounds of known words divided."""
+    return _content(divided(name))
+
+
+def _content(words: tuple[str, ...]) -> tuple[str, ...]:
     from ..lexicon import kinds
 
-    return tuple(word for word in divided(name) if "function word" not in kinds(word))
+    return tuple(word for word in words if "function word" not in kinds(word))
 
 
 def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
@@ -81,9 +85,7 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
 
 def _divisions(name: str) -> tuple[tuple[str, ...], ...]:
     """The content words of a name as written, and with closed compounds divided."""
-    from ..lexicon import kinds
-
-    whole = tuple(word for word in parse(name).words if "function word" not in kinds(word))
+    whole = _content(parse(name).words)
     return tuple(dict.fromkeys(words for words in (whole, _words(name)) if words))
 
 
@@ -105,8 +107,8 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     mean in one of the other languages `asked`."""
     from ..lexicon import lexicon
 
-    meant = [frozenset((word,)).union(*(_senses((word,), one) for one in asked if one != language)) for word in ours]
-    heard = [_senses((word,), language) for word in theirs]
+    meant = [frozenset((word,)).union(*(_senses(word, one) for one in asked if one != language)) for word in ours]
+    heard = [_senses(word, language) for word in theirs]
     kept = {word for word in ours if word in theirs and not lexicon().known(word)}
     said = frozenset().union(*heard)
     wanted = frozenset().union(*meant)
@@ -118,7 +120,7 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
 
 
 @lru_cache(maxsize=4096)
-def _senses(words: tuple[str, ...], language: str) -> frozenset[str]:
-    """The English words that say what `words` of a language say."""
-    found = {english for word in words for english in _english(word, language)}
-    return frozenset(found | {part for english in found for part in english.split()})
+def _senses(word: str, language: str) -> frozenset[str]:
+    """What `word` of a language says in English, whole and word by word."""
+    found = _english(word, language)
+    return frozenset((*found, *(part for english in found for part in english.split())))
