@@ -276,7 +276,7 @@ def combine_meaning(related: Numbers, associated: Numbers, listed: Numbers) -> N
 @lru_cache(maxsize=1 << 17)
 def meaning(one: str, other: str) -> float | None:
     """The closeness of two words in meaning, in [0, 1], 1 = the same word; symmetric. None if either is not known, and
-    for two surnames, whose meanings do not relate unless they are one name (Richard, Ricardo).
+    for two surnames, whose meanings do not relate unless they are one name (William, Guglielmo).
 
     It rests on the relations between their senses, in English or translated, on their association and on the entries of
     a thesaurus that they share, as independent grounds (noisy or); opposites only share an idea.

@@ -29,8 +29,8 @@ _SUFFIXES = {
 SHORTEST = 3
 """The fewest letters of the word that a suffix is added to."""
 ASSOCIATED = 0.35
-"""Association from which words so spelled are derived from one another: silk and silky have 0.69, corn and corner
-0.06."""
+"""Association from which words so spelled are derived from one another: dust and dusty have 0.69, corn and corner
+0."""
 
 
 def _without_suffix(word: str) -> Iterator[str]:

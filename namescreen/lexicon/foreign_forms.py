@@ -205,7 +205,7 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
 
 
 def is_feminine_of(word: str, base: str, language: str) -> bool:
-    """Whether `word` may be the feminine of `base`, as Spanish and Portuguese make it (peregrino, peregrina). Many
+    """Whether `word` may be the feminine of `base`, as Spanish and Portuguese make it (tranquilo, tranquila). Many
     other words differ so too (puerto, puerta): to be asked of a word that is not itself in the table."""
     return language in _WITH_FEMININE and base[-1:] == "o" and word in (f"{base[:-1]}a", f"{base[:-1]}as")
 

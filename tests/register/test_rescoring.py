@@ -18,10 +18,10 @@ MARKS = (
     "Chronometer", "Hot Water", "Cold Water", "Antenatal", "Mated Assault", "Ended", "Baker Street", "Schmidt Taylor",
     "Smith", "4ever Green", "Forever Green", "Forêt Tranquille", "Quiet Forest", "Modern", "Modem", "X", "γλαστρα",
     "Kitchen Knife Kitchen", "Cats", "Cat", "Zarvoplanter", "Thymepot", "Thyme Pot", "Dimond", "Diamond",
-    "Lily of the Valley", "Paper Tiger", "Tiger", "Maria", "Richard", "Sunny Jug", "Beautiful", "Velmora Pots",
+    "Lily of the Valley", "Paper Tiger", "Tiger", "Maria", "William", "Sunny Jug", "Beautiful", "Velmora Pots",
 )  # fmt: skip
 NAMES = (*MARKS, "Parenthood Rodin", "Herbwik", "Kräutertee", "Crazy", "Pen", "Feather Bed", "Reignsip", "a",
-         "Tiger Lily", "Mary's", "Ricardo", "Sun Jug", "Beauty", "Velmora")  # fmt: skip
+         "Tiger Lily", "Mary's", "Guglielmo", "Sun Jug", "Beauty", "Velmora")  # fmt: skip
 
 
 @pytest.mark.parametrize("goods", ["", "planters and kitchen herbs, pens"])
