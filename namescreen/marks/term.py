@@ -1,4 +1,5 @@
-"""How long a mark whose term ran out can still be renewed."""
+"""How long a mark whose term ran out can still be renewed: the laws of the US (15 USC 1059(a)), the EU (Regulation
+2017/1001, article 53(3)) and the UK (Trade Marks Act 1994, section 43(3)) all give six months (from memory)."""
 
 from __future__ import annotations
 
@@ -9,7 +10,7 @@ from .mark import Mark
 from .status import ran_out
 from .territory import office_code
 
-__all__ = ["GRACE_MONTHS", "renewable_until"]
+__all__ = ["GRACE_MONTHS", "grace_ends", "renewable_until"]
 
 GRACE_MONTHS = 6
 """Months after its term in which a mark can be renewed: the least that the Paris Convention, article 5bis(1), asks of
@@ -21,8 +22,13 @@ def renewable_until(mark: Mark, today: str) -> str:
     is past `today` (YYYY-MM-DD), no date is known, or something else ended the mark."""
     if not (today and mark.expires and mark.is_dead and ran_out(mark.status_as_given, office_code(mark.office))):
         return ""
-    expired = datetime.date.fromisoformat(mark.expires)
+    until = grace_ends(mark.expires)
+    return until if until >= today else ""
+
+
+def grace_ends(expires: str) -> str:
+    """The last day (YYYY-MM-DD) on which a mark whose term ran out on the day `expires` can be renewed."""
+    expired = datetime.date.fromisoformat(expires)
     years, month = divmod(expired.month - 1 + GRACE_MONTHS, 12)
     last = calendar.monthrange(expired.year + years, month + 1)[1]
-    until = datetime.date(expired.year + years, month + 1, min(expired.day, last)).isoformat()
-    return until if until >= today else ""
+    return datetime.date(expired.year + years, month + 1, min(expired.day, last)).isoformat()

@@ -12,7 +12,10 @@ from functools import lru_cache
 from ..territories import members_of, territory
 from .mark import Mark
 
-__all__ = ["OFFICES", "bites_in", "bites_where", "lives_on_in_uk", "office_code", "territories_of"]
+__all__ = [
+    "OFFICES", "bites_in", "bites_where", "could_be_filed_again_in_uk", "lives_on_in_uk", "office_code",
+    "territories_of",
+]  # fmt: skip
 
 _WIDER = {"EM": ("EU",), "EU": ("EU",), **{code: members_of(code) for code in ("BX", "OA")}}
 OFFICES = {
@@ -74,6 +77,12 @@ def lives_on_in_uk(mark: Mark) -> bool:
     """Whether a UK mark came from a mark of the European Union: one registered before 2021 did (Agreement on the
     withdrawal of the United Kingdom, article 54(1)(a); UK Trade Marks Act 1994, schedule 2A; from memory)."""
     return "EU" in mark.territories and "" < mark.registered < _UK_LEFT
+
+
+def could_be_filed_again_in_uk(mark: Mark) -> bool:
+    """Whether a mark was applied for in the European Union before 2021 and not registered then: until 2021-09-30 its
+    owner could apply in the United Kingdom with the same date (the same agreement, article 59; from memory)."""
+    return "EU" in mark.territories and "" < mark.filed < _UK_LEFT and not "" < mark.registered < _UK_LEFT
 
 
 def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:

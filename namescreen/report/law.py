@@ -11,9 +11,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from ..plain_text import some
-from ..territories import EU_MEMBERS, territory
+from ..territories import EU_MEMBERS, law_of, territory
 
-__all__ = ["EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "practices", "unused_years"]
+__all__ = ["EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "on_added_words", "practices", "unused_years"]
 
 _FIVE = (
     "from five years after registration, its owner has to prove use when asked to: in an opposition, or when the "
@@ -28,6 +28,7 @@ class Practice:
 
     `markets` are its territories (see `namescreen.territories`). `refuses` says whether the office itself refuses a
     name because of an earlier mark; else the owner of the mark has to oppose it. `window` is the time for that.
+    `notifies` says that it tells the owner of a name that comes near, who then seldom misses it.
     `unused_years` is the time after which a mark that is not used can be attacked, and `owner_shows` says whether its
     owner then has to show use, else whoever attacks it that there was none.
     """
@@ -41,6 +42,7 @@ class Practice:
     unused: str
     source: str
     owner_shows: bool = True
+    notifies: bool = False
 
 
 _PRACTICES = (
@@ -64,7 +66,7 @@ _PRACTICES = (
     ),
     Practice(
         ("ES",), "Spain", False, "tells owners of earlier marks, and does not refuse; owners oppose",
-        "two months from publication", 5, _FIVE, "Ley 17/2001, articles 6, 18, 19, 39",
+        "two months from publication", 5, _FIVE, "Ley 17/2001, articles 6, 18, 19, 39", notifies=True,
     ),
     Practice(
         ("IT",), "Italy", False, "does not refuse; owners oppose", "three months from publication", 5, _FIVE,
@@ -80,11 +82,12 @@ _PRACTICES = (
     ),
     Practice(
         ("GB",), "United Kingdom", False,
-        "tells the owners of earlier marks, and does not refuse; owners oppose. From each EU mark registered before "
-        "2021 came a UK mark of its own, whose number begins with UK009, and from each international registration "
-        "protected in the EU by then one with UK008",
+        "searches, tells you and then the owners of earlier UK marks, and does not refuse; owners oppose, also by "
+        "passing off, for a name that is only in use. From each EU mark registered before 2021 came a UK mark of its "
+        "own, whose number begins with UK009, and from each international registration protected in the EU by then one "
+        "with UK008. An EU mark registered later does not hold there",
         "two months from publication, three on request", 5, _FIVE,
-        "Trade Marks Act 1994, sections 5, 6A, 46, schedule 2A; Rules 2008, rule 17",
+        "Trade Marks Act 1994, sections 5, 5(4)(a), 6A, 46, schedule 2A; Rules 2008, rules 14, 17", notifies=True,
     ),
     Practice(
         ("US",), "United States", True, "examines, and refuses over a mark that is confusingly similar",
@@ -127,7 +130,7 @@ EVERYWHERE = (
     (
         "Priority",
         "An application filed in another country up to six months before yours can come first, and may stand in no "
-        "list yet (Paris Convention, article 4).",
+        "list yet (Paris Convention, article 4). An application that claims priority ranks from that day.",
     ),
     (
         "International registrations",
@@ -153,7 +156,9 @@ EVERYWHERE = (
     ),
     (
         "Late renewal",
-        "A mark whose term has run out can still be renewed for at least six months (Paris Convention, article 5bis).",
+        "A mark whose term has run out can still be renewed for at least six months (Paris Convention, article 5bis; "
+        "15 USC 1059(a); EU Regulation 2017/1001, article 53(3); UK Trade Marks Act, section 43(3)). A list that "
+        "calls it registered later than that is behind, or it was renewed.",
     ),
 )
 """What holds in most countries: a heading and a sentence each."""
@@ -179,13 +184,25 @@ def objection(name: str, markets: Iterable[str]) -> str:
     if refusing and not opposing:
         return f"would an examiner refuse {name} because of it"
     if opposing and not refusing:
-        return f"would its owner have good grounds to oppose {name}"
+        return f"would its owner{_told(opposing)} have good grounds to oppose {name}"
     if refusing:
-        return (
-            f"would an examiner refuse {name} because of it ({some(refusing)}), or its owner have good grounds to "
-            f"oppose it ({some(opposing)})"
-        )
+        refused = f"would an examiner refuse {name} because of it ({some(refusing)})"
+        return f"{refused}, or its owner{_told(opposing)} have good grounds to oppose it ({some(opposing)})"
     return f"would it bar {name} in {some(markets)}" if markets else f"would it bar {name} where we sell"
+
+
+def on_added_words(markets: Iterable[str]) -> str:
+    """What says that words added to a mark taken over whole seldom keep the two apart, by market."""
+    laws = {law_of(market) for market in markets}
+    told = {"TMEP 1207.01(b)(iii)": {"US"}, "Court of Justice, C-120/04, Thomson Life": {"EU", "GB"}}
+    return "; ".join(source for source, where in told.items() if laws & where) or "TMEP 1207.01(b)(iii)"
+
+
+def _told(markets: Iterable[str]) -> str:
+    """Where the office tells an owner of a name that comes near, in the middle of a sentence."""
+    telling = {market for one in _PRACTICES if one.notifies for market in one.markets}
+    where = [market for market in markets if territory(market) in telling]
+    return f", told of it by the office in {some(where)}," if where else ""
 
 
 def unused_years(markets: Iterable[str]) -> dict[tuple[int, bool], list[str]]:

@@ -118,6 +118,8 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
 def _telling(reason: str, found: CloseMark) -> bool:
     """Whether a reason says more than the number beside it, as the readings of what sounds alike do."""
     aspect, _, told = reason.partition(": ")
+    if aspect == "Shared":
+        return not any(other.startswith("Taken over whole") for other in found.reasons)
     if aspect in ("Appearance", "Meaning"):
-        return "say" in told or "stands whole" in told
+        return "say" in told
     return aspect != "Sound" or found.sound >= _HEARD

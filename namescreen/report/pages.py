@@ -28,7 +28,7 @@ def name_pages(report: Report) -> Iterable[str]:
     yield "## The names, one by one"
     yield (
         "In the tables closeness and goods run from 0 to 1, 1 = identical. The marks that ask for most attention stand "
-        "first; those of less concern are left to the JSON and CSV forms."
+        "first; those of less concern are left to the JSON and CSV forms. Law is cited from memory."
     )
     entries = {entry.name: entry for entry in report.names}
     common = never_checked(report)

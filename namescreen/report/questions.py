@@ -6,16 +6,18 @@ from __future__ import annotations
 from collections import defaultdict
 
 from ..connotations.languages import language_name
+from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some
 from ..policy import Level
 from ..screening.crowd import says_little
+from ..screening.taken_over import taken_over
 from ..text import parse
 from .coverage import unsearched_markets
 from .findings import NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
-from .law import objection
+from .law import objection, on_added_words
 from .model import CloseMark, NameEntry, Report
-from .register_facts import held_in, in_force_notes
+from .register_facts import can_claim_priority, held_in, in_force_notes, use_is_due
 
 __all__ = ["general_questions", "questions"]
 
@@ -62,10 +64,15 @@ def general_questions(report: Report) -> tuple[str, ...]:
             "worth its price there?"
         )
     asked.append(
-        f"Which searches that this program cannot make are worth paying for{where}: unregistered use, "
-        "company names, figurative marks, pending filings not yet published?"
+        f"Which searches that this program cannot make are worth paying for{where}: unregistered use"
+        f"{_passing_off(report)}, company names, figurative marks, pending filings not yet published?"
     )
     return tuple(asked)
+
+
+def _passing_off(report: Report) -> str:
+    """The action that unregistered use gives in the United Kingdom, where that is a market."""
+    return " (passing off in GB: Trade Marks Act 1994, section 5(4)(a))" if "GB" in report.markets else ""
 
 
 def _likely(report: Report) -> str:
@@ -102,16 +109,22 @@ def _on_marks(entry: NameEntry, report: Report) -> list[str]:
 
 
 def _on_namesakes(found: CloseMark, report: Report) -> str:
-    """Further live marks of the markets with the same words, where the one asked about is not in force there."""
-    if not (found.mark.is_dead or found.bites is False):
-        return ""
-    live = [mark for mark in found.others if not mark.is_dead and held_in(mark, report)]
-    told = [
-        f"{shorten(mark.number or mark.text, 24)} ({', '.join(filter(None, (mark.office, shorten(mark.owner, 40))))}"
-        f"{'; class ' + ' '.join(map(str, mark.classes)) if mark.classes else ''})"
-        for mark in live[:_MARKS]
+    """Further live marks of other owners with the same words, in markets where the one asked about is not in force."""
+    first = () if found.mark.is_dead or found.bites is False else held_in(found.mark, report)
+    live = [
+        mark
+        for mark in found.others
+        if not mark.is_dead and mark.owner != found.mark.owner and {*held_in(mark, report)} - {*first}
     ]
-    return f"The same words are live for others: {some(told)}: what of these?" if told else ""
+    told = [f"{_cited(mark)}, in {some([one for one in held_in(mark, report) if one not in first])}" for mark in live]
+    return f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
+
+
+def _cited(mark: Mark) -> str:
+    """A further mark of the same words, as briefly as it can be found by."""
+    classes = f"class {' '.join(map(str, mark.classes))}" if mark.classes else ""
+    about = ", ".join(filter(None, (mark.office, shorten(mark.owner, 40), classes)))
+    return shorten(mark.number or mark.text, 24) + (f" ({about})" if about else "")
 
 
 def _on_mark(found: CloseMark, name: str, report: Report) -> str:
@@ -124,15 +137,16 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
     if found.bites is False:
         if not near:
             return ""
+        by = "by priority, " if can_claim_priority(found.mark, report.date) else ""
         return (
-            f"{title} is {same}, but holds outside our markets: could it reach them, by priority, an international "
-            "registration, or because it is known there?"
+            f"{title} is {same}, but holds outside our markets: could it reach them, {by}by an international "
+            "registration of later date, or because it is used or known there?"
         )
     notes = in_force_notes(found.mark, report)
     if near and found.knockout:
         question = (
-            f"{title} is {same}{_same_goods(found)}: is there any room left for {name}, by other goods, an agreement "
-            "with its owner, or because it is not used?"
+            f"{title} is {same}{_same_goods(found)}: is there any room left for {name}, by "
+            f"{_ways_out(found, report)}?"
         )
     elif near and not is_of_other_goods(found):
         question = (
@@ -174,9 +188,17 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -
 
 def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     """In which way a mark is close, and the question which that way raises."""
+    asked = objection(name, held_in(found.mark, report))
+    if whole := taken_over(name, found.mark, report.goods):
+        keeps = "may be too little" if whole.further else "seldom suffices"
+        holds = f"{found.mark.text} holds {name}" if whole.by_mark else f"{name} holds it"
+        source = on_added_words(held_in(found.mark, report))
+        return (
+            f"is close: {shorten(holds, 130)} whole and adds {whole.added}, which {keeps} to keep marks apart "
+            f"({source}). So {asked}"
+        )
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
-    asked = objection(name, held_in(found.mark, report))
     shared = [word for word in parse(found.mark.text).words if word in parse(name).words]
     telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
     if telling:
@@ -188,6 +210,12 @@ def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     if set(strongest) == {"appearance"}:
         return f"is close in {told} though it sounds otherwise: {asked} for the look alone"
     return f"is close in {told or f'all ({number(found.overall)})'}: {asked}"
+
+
+def _ways_out(found: CloseMark, report: Report) -> str:
+    """What may leave room beside the same mark."""
+    unused = ["want of its use"] if use_is_due(found.mark, report) else []
+    return some(["other goods", "an agreement with its owner", *unused], "or")
 
 
 def _goods_clause(found: CloseMark) -> str:

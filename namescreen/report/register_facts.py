@@ -6,17 +6,18 @@ import datetime
 
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
-from ..marks.term import renewable_until
-from ..marks.territory import bites_in, lives_on_in_uk
+from ..marks.term import grace_ends, renewable_until
+from ..marks.territory import bites_in, could_be_filed_again_in_uk, lives_on_in_uk
 from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
 
-__all__ = ["dates", "held_in", "in_force_notes", "remarks", "status", "where"]
+__all__ = ["can_claim_priority", "dates", "held_in", "in_force_notes", "remarks", "status", "use_is_due", "where"]
 
 LACKS = "not stated"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _YEARS = {3: "three", 5: "five"}
+_DECLARED_BY = 6  # years after registration by which use is to be declared (15 USC 1058(a)(1), from memory)
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
 
@@ -64,13 +65,47 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
     if until := renewable_until(mark, report.date):
         told.append(f"Its term ran out on {mark.expires}; it can be renewed until {until}.")
     if mark.expired_by(report.date) and not mark.is_dead:
-        told.append(f"Its term ran out on {mark.expires}; was it renewed?")
-    earliest = mark.priority or mark.filed
-    if not mark.registered and earliest and _months_between(earliest, report.date) < _PRIORITY_MONTHS:
-        told.append(f"Filed on {earliest}: for six months its owner can claim that day in other countries too.")
-    if lives_on_in_uk(mark) and "GB" in report.markets and not mark.is_dead:
-        told.append("Registered in the EU before 2021, so a UK mark came from it; is that still in force?")
+        told.append(_overdue(mark, report.date))
+    if can_claim_priority(mark, report.date):
+        told.append(
+            f"Filed on {mark.priority or mark.filed}: for six months its owner can claim that day in other countries "
+            "too."
+        )
+    elif mark.priority and not mark.registered and not mark.is_dead:
+        told.append(f"It claims priority, so it ranks from {mark.priority}.")
+    if "GB" in report.markets and not mark.is_dead:
+        if lives_on_in_uk(mark):
+            told.append("Registered in the EU before 2021, so a UK mark came from it; is that still in force?")
+        elif could_be_filed_again_in_uk(mark):
+            told.append(
+                "Applied for in the EU before 2021 and not registered by then: did its owner apply in the UK by 30 "
+                "September 2021, to keep that date (Withdrawal Agreement, article 59)?"
+            )
     return (*told, *_use(mark, report))
+
+
+def _overdue(mark: Mark, today: str) -> str:
+    """What is asked of a mark that its list calls live though its term ran out."""
+    until = grace_ends(mark.expires)
+    if until >= today:
+        return f"Its term ran out on {mark.expires}, and it can be renewed until {until}: has it been?"
+    return (
+        f"Its term ran out on {mark.expires}, and the six months for renewing it late are over: it has probably "
+        "lapsed, unless the list is behind. What does the register say today?"
+    )
+
+
+def can_claim_priority(mark: Mark, today: str) -> bool:
+    """Whether a mark's first filing is so young that its day can still be claimed elsewhere."""
+    earliest = mark.priority or mark.filed
+    recent = bool(earliest) and _months_between(earliest, today) < _PRIORITY_MONTHS
+    return recent and not mark.registered and not mark.is_dead
+
+
+def use_is_due(mark: Mark, report: Report) -> bool:
+    """Whether a mark is registered for so long that in one of the markets want of use can be held against it."""
+    age = _months_between(mark.registered, report.date) // 12
+    return bool(mark.registered) and any(age >= years for years, _ in unused_years(held_in(mark, report)))
 
 
 def _use(mark: Mark, report: Report) -> list[str]:
@@ -87,6 +122,8 @@ def _use(mark: Mark, report: Report) -> list[str]:
                 if owner_shows
                 else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
             )
+    if age >= _DECLARED_BY and "US" in held_in(mark, report):
+        told.append("Has its owner declared use, due by the sixth year (US; 15 USC 1058)?")
     return told
 
 

@@ -16,9 +16,11 @@ from ..marks.territory import bites_in, bites_where
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, Level
 from ..territories import languages_of
-from .crowd import SharedWord, shared_words, shares_only
+from ..text import parse
+from .crowd import SharedWord, divided, shared_words, shares_only
 from .heard import as_heard
 from .results import CloseMark, Screening, is_knockout
+from .taken_over import TakenOver, taken_over
 from .translated import other_forms, translated_in
 
 if TYPE_CHECKING:
@@ -208,12 +210,13 @@ class _Checks:
             closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
+        closeness = self._as_divided(name, marks[0].text, closeness)
         language = ""
         if closeness.meaning >= SOME_MEANING and closeness.appearance < 1:
             found = _made("meaning", lambda: translated_in(name, marks[0].text, self._buyers()))
             language = found if isinstance(found, str) else ""
         judged = (self._judged(name, mark, closeness, language) for mark in marks)
-        first, *others = sorted(judged, key=_gravest_first)
+        first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
@@ -223,7 +226,19 @@ class _Checks:
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)
         until = renewable_until(mark, self.today)
+        closeness = _told_first(taken_over(name, mark, self.goods), closeness)
         return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until)
+
+    def _as_divided(self, name: str, mark: str, closeness: Closeness) -> Closeness:
+        """`closeness`, or that of the name with spaces where readers see words in it and one of them is in the mark:
+        thicketlamp and thicket."""
+        from ..closeness import compare
+
+        words, written = divided(name), parse(name).words
+        if words == written or set(words).isdisjoint(divided(mark)) or closeness.appearance >= 1:
+            return closeness
+        spaced = compare(" ".join(words), mark, name_goods=self.goods)
+        return spaced if spaced.overall > closeness.overall else closeness
 
     def _buyers(self) -> tuple[str, ...]:
         """The languages besides English into which buyers may translate: those stated, then those of the markets."""
@@ -281,12 +296,25 @@ def _may_hide_a_knockout(close: CloseMark) -> bool:
     return live_unseen and not close.knockout and close.conflict.near_identical
 
 
-def _gravest_first(close: CloseMark) -> tuple[bool, float, float, bool]:
-    """Sort key of the marks of one name: knockouts first, then by concern, goods that are known to be related before
-    others, and live marks before dead ones; equal ones stay in the order of the register."""
+def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float, bool, float]:
+    """Sort key of the marks of one name: knockouts first, then by level, of one level live marks before dead ones, then
+    by concern, those whose term has not run out, and goods that are known to be related; equal ones stay in the order
+    of the register."""
     related = close.goods_relatedness
     score = 0.0 if isinstance(related, NotChecked) else related.score
-    return not close.knockout, -close.concern, -score, close.mark.is_dead
+    ended, overdue = close.mark.is_dead, bool(today) and close.mark.expired_by(today)
+    return not close.knockout, -close.level, ended, -close.concern, overdue, -score
+
+
+def _told_first(found: TakenOver | None, closeness: Closeness) -> Closeness:
+    """`closeness` with what is taken over whole as its first reason."""
+    if found is None:
+        return closeness
+
+    def reasons() -> tuple[str, ...]:
+        return (str(found), *closeness.reasons)
+
+    return dataclasses.replace(closeness, explained=reasons)
 
 
 def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:

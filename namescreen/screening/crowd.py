@@ -5,10 +5,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
 from ..text import parse, split_closed_compound
+from ..text.segmentation import RECOGNISED
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -17,12 +19,17 @@ __all__ = ["CROWD", "SharedWord", "divided", "says_little", "shared_words", "sha
 
 CROWD = 3
 """Owners who share a word before the field is called crowded (common practice, no source)."""
-RELATED = 0.5
-"""Relatedness of goods from which a mark counts in the crowd: more than a shared class alone. Ours, not fitted."""
+RELATED = 0.4
+"""Relatedness of goods from which a mark counts in the crowd, if it states none of the maker's classes: below "average"
+(0.5), as buyers meet a word in a whole field. Ours, not fitted."""
 MOST = 60
 """The most marks with one word whose goods are compared; of more, the count is the least that there are."""
-SHORTEST = 4
-"""Letters of the shortest word that is looked for at the beginning and end of other words."""
+SHORTEST, SURE = 3, 5
+"""Letters of the shortest word that is counted; and from which it is seen at an end of any word: a shorter one only
+where the word divides there (oar in mossoar; ring not in spring)."""
+SEEN_INSIDE = 2.0
+"""Zipf value from which readers see a long dictionary word inside a closed name (thicket in thicketlamp): once in ten
+million words. Ours, not fitted."""
 
 _EVERYWHERE = frozenset(("function word", "company form", "generic head", "domain ending"))
 
@@ -44,9 +51,17 @@ class SharedWord:
 
 def divided(name: str) -> tuple[str, ...]:
     """The words of a name, closed compounds of known words divided."""
-    from ..lexicon import zipf
+    return tuple(part for word in parse(name).words for part in split_closed_compound(word, _familiarity))
 
-    return tuple(part for word in parse(name).words for part in split_closed_compound(word, zipf))
+
+@lru_cache(maxsize=1 << 14)
+def _familiarity(word: str) -> float:
+    """The Zipf value of a word; of a long one that dictionaries have, at least that from which it is recognised."""
+    from ..lexicon import lexicon, zipf
+
+    found = zipf(word)
+    seen = SEEN_INSIDE <= found < RECOGNISED and len(word) >= SURE and lexicon().known(word)
+    return RECOGNISED if seen else found
 
 
 def says_little(word: str, goods: str) -> bool:
@@ -60,9 +75,16 @@ def says_little(word: str, goods: str) -> bool:
 
 def shares_only(name: str, mark: str, crowded: Iterable[str]) -> bool:
     """Whether all that `mark` has of the words of `name` are `crowded` ones, whole or at an end of one of its words."""
-    theirs, common = parse(mark).words, set(crowded)
-    shared = {word for word in divided(name) if any(one.startswith(word) or one.endswith(word) for one in theirs)}
+    common = set(crowded)
+    shared = {word for word in divided(name) if _holds(mark, word)}
     return bool(shared & common) and all(word in common for word in shared)
+
+
+def _holds(mark: str, word: str) -> bool:
+    """Whether a word stands in a mark, whole or at an end of one of its words (see `SURE`)."""
+    if word in divided(mark):
+        return True
+    return len(word) >= SURE and any(one.startswith(word) or one.endswith(word) for one in parse(mark).words)
 
 
 def shared_words(
@@ -83,13 +105,16 @@ def shared_words(
     telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
     if len(words) < 2:
         return ()
-    found = (_shared(word, register.marks_with(word, MOST + 1, classes), counts, related) for word in telling)
+    own = frozenset(classes)
+
+    def in_the_field(mark: Mark) -> bool:
+        return counts(mark) and (not own.isdisjoint(mark.classes) or related(mark) >= RELATED)
+
+    found = (_shared(word, register.marks_with(word, MOST + 1, own), in_the_field) for word in telling)
     return tuple(sorted((one for one in found if one.owners >= CROWD), key=lambda one: (-one.owners, one.word)))
 
 
-def _shared(
-    word: str, marks: Sequence[Mark], counts: Callable[[Mark], bool], related: Callable[[Mark], float]
-) -> SharedWord:
-    alike = [mark for mark in marks[:MOST] if counts(mark) and related(mark) >= RELATED]
+def _shared(word: str, marks: Sequence[Mark], in_the_field: Callable[[Mark], bool]) -> SharedWord:
+    alike = [mark for mark in marks[:MOST] if _holds(mark.text, word) and in_the_field(mark)]
     owners = {" ".join(mark.owner.casefold().split()) or mark.text.casefold() for mark in alike}
     return SharedWord(word, len(owners), len(alike), len(marks) > MOST)

@@ -35,7 +35,8 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     assert held_in(mark, of_us) == ("DE",)
     assert held_in(replace(mark, territories=()), of_us) == ("DE", "US")
     assert remarks(mark, of_us) == (
-        "Its term ran out on 2024-01-01; was it renewed?",
+        "Its term ran out on 2024-01-01, and the six months for renewing it late are over: it has probably lapsed, "
+        "unless the list is behind. What does the register say today?",
         "Registered for more than five years: could its owner prove use if asked (DE)?",
     )
     american = replace(mark, territories=("US",), registered="2023-01-01", expires="")
@@ -44,11 +45,43 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     )
     unstated = replace(american, office="WO", territories=())  # an international registration: where it holds is open
     assert not any("use" in remark for remark in remarks(unstated, of_us))
+    old = replace(american, registered="2019-01-01")  # 15 USC 1058(a)(1): use is declared by the sixth year
+    assert remarks(old, of_us)[-1] == "Has its owner declared use, due by the sixth year (US; 15 USC 1058)?"
     fresh = Mark("M", status="pending", filed="2026-09-01")
     assert "for six months its owner can claim that day" in remarks(fresh, report)[0]
     assert status(replace(fresh, status="opposed")) == "applied for, opposed"
     assert status(Mark("M", status="dead", status_as_given="Expired")) == "dead (expired)"
     assert remarks(replace(mark, status="dead"), of_us) == ()
+
+
+def test_a_term_that_ran_out_is_told_with_its_six_months(report: Report) -> None:
+    """Paris Convention, article 5bis(1); 15 USC 1059(a); EU Regulation 2017/1001, article 53(3)."""
+    today = replace(report, date="2026-07-01", markets=("US", "GB"))
+    late = Mark("M", status="live", office="US", expires="2026-01-15", territories=("US",))
+    assert remarks(late, today) == (
+        "Its term ran out on 2026-01-15, and it can be renewed until 2026-07-15: has it been?",
+    )
+    assert "probably lapsed" in remarks(replace(late, expires="2025-12-31"), today)[0]
+
+
+def test_priority_is_told_by_its_day(report: Report) -> None:
+    """The right of priority runs for six months from the first filing (Paris Convention, article 4C(1)), and the later
+    application ranks from that day (article 4B)."""
+    today = replace(report, date="2026-07-01", markets=("US",))
+    claimed = Mark("M", status="pending", priority="2025-10-01", filed="2026-03-20", territories=("US",))
+    assert remarks(claimed, today) == ("It claims priority, so it ranks from 2025-10-01.",)
+    assert "for six months" in remarks(replace(claimed, priority=""), today)[0]
+    assert remarks(replace(claimed, registered="2026-06-20", status="live"), today) == ()
+
+
+def test_a_european_mark_is_followed_into_the_united_kingdom(report: Report) -> None:
+    """Withdrawal Agreement, articles 54 (registered before 2021) and 59 (applied for, and registered later)."""
+    today = replace(report, date="2026-07-01", markets=("GB",))
+    mark = Mark("M", status="live", office="EM", filed="2020-10-01", registered="2021-03-01", territories=("EU",))
+    assert "30 September 2021" in remarks(mark, today)[0]
+    assert "a UK mark came from it" in remarks(replace(mark, registered="2020-12-01"), today)[0]
+    assert not any("UK" in told for told in remarks(replace(mark, filed="2021-02-01"), today))
+    assert not any("UK" in told for told in remarks(mark, replace(today, markets=("DE",))))
 
 
 def test_the_record_says_which_registers_cover_a_market(report: Report) -> None:
@@ -127,4 +160,4 @@ def test_a_live_namesake_is_not_hidden_behind_a_dead_mark(report: Report, tmp_pa
     )
     asked = " ".join(questions(entry_of(found), replace(report, markets=("GB",))))
     assert "can be renewed until 2027-02-01" in asked
-    assert "The same words are live for others: 2 (GB, Chairs Ltd; class 20): what of these?" in asked
+    assert "The same words are live for others: 2 (GB, Chairs Ltd, class 20), in GB. What of these?" in asked

@@ -1,0 +1,92 @@
+"""A name taken over whole in a mark, or a mark in a name: which word is common, and what is added to it.
+
+Adding a house mark, or a word that says little, seldom keeps marks apart where what is taken over is distinctive (TMEP
+1207.01(b)(iii); Court of Justice, C-120/04, Thomson Life; from memory).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+from ..marks.mark import Mark
+from ..plain_text import some
+from ..text import parse
+from .crowd import divided, says_little
+
+__all__ = ["TakenOver", "taken_over"]
+
+SHORTEST = 4
+"""Letters of the shortest element that is told: shorter ones stand in many words by chance."""
+
+
+@dataclass(frozen=True, slots=True)
+class TakenOver:
+    """The element `common` to both, which is all of one of them; the words that the other adds: `plain` ones that name
+    the goods or say little, `house` ones of the owner's name, and `further` ones. `by_mark` says that the mark is the
+    one that adds."""
+
+    common: str
+    by_mark: bool
+    plain: tuple[str, ...] = ()
+    house: tuple[str, ...] = ()
+    further: tuple[str, ...] = ()
+
+    @property
+    def added(self) -> str:
+        """What is added, each word with what it is."""
+        told = [
+            f"{_quoted(words)}{what}"
+            for words, what in (
+                (self.house, " (its owner's name, so a house mark)"),
+                (self.further, ""),
+                (self.plain, " (says little for these goods)"),
+            )
+            if words
+        ]
+        return some(told)
+
+    def __str__(self) -> str:
+        return f'Taken over whole: "{self.common}"; {"the mark" if self.by_mark else "the name"} adds {self.added}.'
+
+
+def _quoted(words: Sequence[str]) -> str:
+    return some(f'"{word}"' for word in words)
+
+
+def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
+    """What `name` and `mark` have in common where it is all that one of them says; None if it is not, or if both are
+    the same. Words that name the `goods`, or say little, do not count as part of the whole."""
+    ours, theirs = parse(name).words, parse(mark.text).words
+    if "".join(ours) == "".join(theirs):
+        return None
+    for whole, other, by_mark in ((ours, theirs, True), (theirs, ours, False)):
+        common = "".join(word for word in whole if not says_little(word, goods))
+        if len(common) < SHORTEST:
+            continue
+        for words in dict.fromkeys((other, _divided(other))):
+            added = _rest(words, common)
+            if added:
+                return _told(common, added, by_mark, mark.owner, goods)
+    return None
+
+
+def _divided(words: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(part for word in words for part in divided(word))
+
+
+def _rest(words: tuple[str, ...], common: str) -> tuple[str, ...]:
+    """The words beside those that together are `common`; () if none are, or nothing is left."""
+    for first, last in combinations(range(len(words) + 1), 2):
+        if "".join(words[first:last]) == common:
+            return (*words[:first], *words[last:])
+    return ()
+
+
+def _told(common: str, added: tuple[str, ...], by_mark: bool, owner: str, goods: str) -> TakenOver:
+    plain = tuple(word for word in added if says_little(word, goods))
+    owners = parse(owner).words if by_mark else ()
+    house = tuple(word for word in added if word in owners and word not in plain)
+    further = tuple(word for word in added if word not in plain and word not in house)
+    return TakenOver(common, by_mark, plain, house, further)

@@ -1,0 +1,72 @@
+"""A name or mark taken over whole: the common element and what is added, as TMEP 1207.01(b)(iii) tells them apart."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from namescreen.marks.mark import Mark
+from namescreen.register import read_register
+from namescreen.screening import CloseMark, screen
+from namescreen.screening.taken_over import taken_over
+
+GOODS = "bicycle panniers"
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "owner", "common", "by_mark", "plain", "house", "further"),
+    [
+        ("Duskfall", "OSTERLIN DUSKFALL", "Osterlin Works AB", "duskfall", True, (), ("osterlin",), ()),
+        ("Duskfall", "OSTERLIN DUSK FALL", "", "duskfall", True, (), (), ("osterlin",)),
+        ("Duskfall Panniers", "DUSKFALL COMPANY", "", "duskfall", True, ("company",), (), ()),
+        ("Thicketlamp", "THICKET", "", "thicket", False, (), (), ("lamp",)),
+        ("Thicket Pannier", "THICKET", "", "thicket", False, ("pannier",), (), ()),
+    ],
+)
+def test_what_is_common_and_what_is_added(
+    name: str, mark: str, owner: str, common: str, by_mark: bool,
+    plain: tuple[str, ...], house: tuple[str, ...], further: tuple[str, ...],
+) -> None:  # fmt: skip
+    found = taken_over(name, Mark(mark, owner=owner), GOODS)
+    assert found is not None
+    assert (found.common, found.by_mark) == (common, by_mark)
+    assert (found.plain, found.house, found.further) == (plain, house, further)
+
+
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [
+        ("Duskfall", "DUSK FALL"),  # the same name
+        ("Duskfall", "DUSKFALLS"),  # another word
+        ("Duskfall", "DUSK HARBOUR"),  # a part only
+        ("Pannier", "OSTERLIN PANNIER"),  # the goods
+        ("Ring", "SPRING"),  # letters by chance
+    ],
+)
+def test_what_is_no_element_of_its_own_is_not_taken_over(name: str, mark: str) -> None:
+    assert taken_over(name, Mark(mark), GOODS) is None
+
+
+def screened(tmp_path: Path, name: str, rows: str, markets: tuple[str, ...] = ()) -> tuple[CloseMark, ...]:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,goods,status,owner,office,classes,expires\n" + rows)
+    (found,) = screen([name], read_register([path]), goods=GOODS, classes=[12], markets=markets, today="2026-07-01")
+    assert isinstance(found.close_marks, tuple)
+    return found.close_marks
+
+
+def test_a_mark_seen_as_a_word_of_a_closed_name_is_as_close_as_beside_a_space(tmp_path: Path) -> None:
+    row = f"THICKET,{GOODS},live,Own,DE,12,\n"
+    closed, spaced = (screened(tmp_path, name, row)[0] for name in ("Thicketlamp", "Thicket Lamp"))
+    assert closed.closeness.overall == pytest.approx(spaced.closeness.overall, abs=0.01)
+    assert closed.closeness.reasons[0].startswith('Taken over whole: "thicket"; the name adds "lamp"')
+
+
+def test_of_marks_with_the_same_words_the_live_one_of_the_markets_is_shown(tmp_path: Path) -> None:
+    dead, abroad = f"DUSKFALL,{GOODS},dead,A,DE,12,\n", f"DUSKFALL,{GOODS},live,B,JP,12,\n"
+    lapsed, valid = f"DUSKFALL,{GOODS},live,C,DE,12,2020-01-01\n", f"DUSKFALL,{GOODS},live,D,FR,12,2030-01-01\n"
+    for rows, owner in (((dead, abroad), "B"), ((dead, abroad, lapsed), "C"), ((dead, lapsed, valid, abroad), "D")):
+        shown = screened(tmp_path, "Duskfall", "".join(rows), ("DE", "FR"))[0]
+        assert shown.mark.owner == owner
+        assert len(shown.others) == len(rows) - 1
