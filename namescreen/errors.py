@@ -60,6 +60,9 @@ class InputError(NamescreenError):
         self.problems: tuple[Problem, ...] = (problems,) if isinstance(problems, Problem) else tuple(problems)
         super().__init__("\n".join(str(problem) for problem in self.problems))
 
+    def __reduce__(self) -> tuple[type[InputError], tuple[object, ...]]:  # as it comes from a worker process
+        return InputError, (self.problems,)
+
 
 class DataError(NamescreenError):
     """A table or prepared file is damaged, missing, or of a version this program does not read."""
@@ -67,8 +70,11 @@ class DataError(NamescreenError):
     __module__ = "namescreen"
 
     def __init__(self, path: Path | str, what: str, remedy: str) -> None:
-        self.path = Path(path)
+        self.path, self._what, self._remedy = Path(path), what, remedy
         super().__init__(f"{path}: {what}. {remedy}")
+
+    def __reduce__(self) -> tuple[type[DataError], tuple[object, ...]]:  # as it comes from a worker process
+        return DataError, (self.path, self._what, self._remedy)
 
 
 class Interrupted(NamescreenError):

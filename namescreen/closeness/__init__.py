@@ -46,6 +46,10 @@ class Closeness:
         """One sentence an aspect; worked out when asked for, as they cost more than the numbers."""
         return self.explained() if callable(self.explained) else self.explained
 
+    def __reduce__(self) -> tuple[type[Closeness], tuple[object, ...]]:  # a worker process sends the reasons as text
+        numbers = self.appearance, self.sound, self.meaning, self.overall
+        return Closeness, (*numbers, self.reasons, self.not_checked)
+
     @property
     def calibration(self) -> Calibration:
         """What so overall close has meant in decided cases, with its spread."""

@@ -16,13 +16,13 @@ import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
 from ..marks.reader import Progress
+from ..processes import in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from .bigram_index import pack_bigrams
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_strings
 from .phoneme_index import code_arrays
-from .processes import in_workers, processors, running, without_collection
 from .word_entries import WordEntry, combined_codes, read_meanings, read_words
 
 if TYPE_CHECKING:

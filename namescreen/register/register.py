@@ -145,8 +145,11 @@ class Register:
         nothing in common with the one searched for (closeness 0) are left out. Results come one by one, as they are
         found.
         """
+        from .search import search
+
         wanted = [Wanted(name, top) for name in names]
-        for done, (one, hits) in enumerate(zip(wanted, self.find(wanted, len(wanted)), strict=True), 1):
+        found = search(self._scope(), wanted, len(wanted))
+        for done, (one, hits) in enumerate(zip(wanted, found, strict=True), 1):
             if progress:
                 progress(done, len(wanted))
             yield one.name, hits
@@ -170,9 +173,11 @@ class Register:
             order = np.argsort(dead * np.uint8(2) + elsewhere, kind="stable")
             return [self.columns[int(place)] for place in places[order[:most]]]
 
-    def find(self, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
-        """As `search`, where every name says for itself what is wanted. They are taken as they are needed; how many are
-        `expected`, about, decides whether further processes are worth starting."""
+    def find(self, names: Iterable[Wanted]) -> Iterator[list[Hit]]:
+        """As `search`, where every name says for itself what is wanted; in this process."""
         from .search import search
 
-        yield from search(Scope(self.columns, self.index(), self.filter, self.kept, self.path), names, expected)
+        return search(self._scope(), names)
+
+    def _scope(self) -> Scope:
+        return Scope(self.columns, self.index(), self.filter, self.kept, self.path)

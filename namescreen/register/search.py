@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from ..marks.columns import Selection
+from ..processes import on_all_processors
 from ..tables import open_table
 from .hit import Hit, Wanted
-from .processes import in_workers, process_context, processors
 from .rescoring import Found, best_of, fetched
 from .scope import Filter, Scope
 from .store import damage_reported
@@ -20,21 +20,21 @@ from .store import damage_reported
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-__all__ = ["search"]
+__all__ = ["preload", "search"]
 
 WORTH_A_POOL = 2_000_000
 """The product of names and marks from which further processes pay for their start."""
 WORTH_PRELOADING = 100
-"""The number of names from which it pays to preload the tables of the lexicon (0.3 s), before the workers start, so
-that they share them."""
+"""The number of names from which it pays to preload the tables of the lexicon (0.3 s)."""
 TABLES = (
     "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv",
 )  # fmt: skip
 NAMES_A_TASK = 4
 
 
-def search(scope: Scope, names: Iterable[Wanted], expected: int) -> Iterator[list[Hit]]:
-    """For each name, the closest names of the register: see `Register.find`."""
+def search(scope: Scope, names: Iterable[Wanted], expected: int = 0) -> Iterator[list[Hit]]:
+    """For each name, the closest names of the register: see `Register.find`. How many names are `expected` decides
+    whether further processes are worth starting."""
     asked: deque[Wanted] = deque()
 
     def noted() -> Iterator[Wanted]:
@@ -52,21 +52,20 @@ def search(scope: Scope, names: Iterable[Wanted], expected: int) -> Iterator[lis
 
 def _found(scope: Scope, names: Iterable[Wanted], expected: int) -> Iterator[list[Found]]:
     finder = _Finder(scope)
-    if expected < 2 * NAMES_A_TASK or expected * scope.count < WORTH_A_POOL or processors() == 1:
+    if expected < 2 * NAMES_A_TASK or expected * scope.count < WORTH_A_POOL:
         yield from map(finder.find, names)
         return
-    if expected >= WORTH_PRELOADING:
+    preload(expected)
+    anew = None if scope.path is None else (_finder_of_file, (scope.path, scope.filter))
+    yield from on_all_processors(finder.find, names, at_once=NAMES_A_TASK, anew=anew)
+
+
+def preload(names: int) -> None:
+    """Preload the tables of the lexicon for so many names, if it pays, before workers start, so that they share
+    them."""
+    if names >= WORTH_PRELOADING:
         for table in TABLES:
             open_table(table).preload()
-    context = process_context()
-    if context.get_start_method() == "fork":
-        _inherit(finder)
-        yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context)
-    elif scope.path is not None:
-        given = scope.path, scope.filter
-        yield from in_workers(_find, names, at_once=NAMES_A_TASK, context=context, start=_open, given=given)
-    else:
-        yield from map(finder.find, names)
 
 
 class _Finder:
@@ -91,18 +90,5 @@ class _Finder:
             return sorted(found, key=lambda one: (-one.overall, self._scope.carriers(one.place)[0]))
 
 
-_finder: _Finder | None = None
-
-
-def _inherit(finder: _Finder) -> None:
-    global _finder
-    _finder = finder
-
-
-def _open(path: Path, chosen: Filter) -> None:
-    _inherit(_Finder(Scope.of_file(path, chosen)))
-
-
-def _find(wanted: Wanted) -> list[Found]:
-    assert _finder is not None
-    return _finder.find(wanted)
+def _finder_of_file(path: Path, chosen: Filter) -> Callable[[Wanted], list[Found]]:
+    return _Finder(Scope.of_file(path, chosen)).find

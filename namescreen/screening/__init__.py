@@ -6,8 +6,9 @@ The door is `screen`; it reads no file and asks no network but the register that
 
 from __future__ import annotations
 
-from .checks import MOST_JUDGED, NOT_JUDGED, screen
+from .checks import MOST_JUDGED, NOT_JUDGED
 from .json import fits, schema
+from .names import screen
 from .results import CloseMark, Screening, is_knockout
 
 __all__ = ["MOST_JUDGED", "NOT_JUDGED", "CloseMark", "Screening", "fits", "is_knockout", "schema", "screen"]

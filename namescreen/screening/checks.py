@@ -1,10 +1,9 @@
-"""Run every check for each name."""
+"""Every check for one name."""
 
 from __future__ import annotations
 
 import dataclasses
-from collections import deque
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, TypeVar
@@ -14,7 +13,7 @@ from ..marks.mark import Mark
 from ..marks.term import renewable_until
 from ..marks.territory import bites_in, bites_where
 from ..outcome import NotChecked
-from ..policy import LEAST_CLOSE, Level
+from ..policy import LEAST_CLOSE
 from ..territories import languages_of
 from ..text import parse
 from .crowd import SharedWord, divided, shared_words, shares_only
@@ -30,25 +29,11 @@ if TYPE_CHECKING:
     from ..goods import Distinctiveness, Relatedness
     from ..register import Hit, Register
 
-__all__ = ["MOST_JUDGED", "NOT_JUDGED", "screen"]
-
-OVER_FETCH = 2
-"""Over-fetch factor. Words that merely describe the goods count less, which changes the order; the search itself does
-not know the goods."""
-
-LEAST_JUDGED = 60
-"""This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
-of the list. Ours, not fitted."""
+__all__ = ["MOST_JUDGED", "NOT_JUDGED", "Checks"]
 
 SOME_MEANING = 0.5
 """Closeness in meaning from which a mark is looked at as a translation of the name: to look at every mark would cost
 more than all else. Ours, not fitted."""
-
-NEAR_A_TRANSLATION = 0.8
-"""Closeness of a mark to a translation of the name from which the mark is held against the name. Ours, not fitted."""
-
-MOST_TRANSLATIONS = 10
-"""The most marks that are held against a name for one of its translations: the closest to that translation."""
 
 MOST_JUDGED = 50
 """Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
@@ -60,81 +45,8 @@ NOT_JUDGED = NotChecked(
 Found = TypeVar("Found")
 
 
-def screen(
-    names: Iterable[str],
-    register: Register | None,
-    *,
-    goods: str = "",
-    product: str = "",
-    classes: Sequence[int] = (),
-    languages: Sequence[str] | None = None,
-    markets: Sequence[str] = (),
-    endings: Sequence[str] = (),
-    handle_lengths: Sequence[int] = (),
-    top: int = 10,
-    today: str = "",
-    progress: Callable[[int, int | None], None] | None = None,
-) -> Iterator[Screening]:
-    """Every check for each of `names`, in order, as the results come.
-
-    `goods` (plain words) and `classes` (Nice) are those of the `product`, which is told in the seller's
-    words; `languages` those of its buyers (BCP 47; None: all that are covered); `markets` the territories where it will
-    be sold (see `namescreen.territories`); `endings` and `handle_lengths` what domains and handles are estimated for.
-    On the day `today` (YYYY-MM-DD) a mark may be renewable though its term ran out.
-
-    The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
-    asks for a closer look; those that ask for most attention come first, and among those of one level the closest.
-    Marks less close than `LEAST_CLOSE` are left out, save translations of the name into the buyers' languages. Without
-    a register, and wherever else something is missing, the check is `NotChecked`.
-    """
-    wanted = list(names)
-    addressed = tuple(endings), tuple(handle_lengths)
-    checks = _Checks(goods, tuple(classes), languages, tuple(markets), *addressed, product, today)
-    for name, marks, shared in _searched(wanted, register, checks, top, progress):
-        yield dataclasses.replace(checks.screening(name, marks), shared_words=shared)
-
-
-def _searched(
-    names: list[str],
-    register: Register | None,
-    checks: _Checks,
-    top: int,
-    progress: Callable[[int, int | None], None] | None,
-) -> Iterator[tuple[str, tuple[CloseMark, ...] | NotChecked, tuple[SharedWord, ...]]]:
-    if register is None:
-        nothing = NotChecked("close_marks", "no list of existing marks was given")
-        for done, name in enumerate(names, 1):
-            yield name, nothing, ()
-            if progress:
-                progress(done, len(names))
-        return
-    from ..register import Wanted
-
-    wide = max(top * OVER_FETCH, LEAST_JUDGED)
-    others: deque[tuple[str, ...]] = deque()
-
-    def wanted() -> Iterator[Wanted]:
-        for name in names:
-            said = checks.other_forms(name)
-            others.append(said)
-            yield Wanted(name, wide, goods=checks.goods)
-            yield from (Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in said)
-
-    searched = register.find(wanted(), len(names))
-    for done, name in enumerate(names, 1):
-        hits = next(searched)
-        more = [hit for _ in others.popleft() for hit in next(searched)]
-        shared = checks.shared_words(name, register)
-        close = checks.close_marks(name, [*hits, *more], shared)
-        gravest = max(close, key=lambda mark: mark.concern, default=None)
-        kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
-        yield name, tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
-        if progress:
-            progress(done, len(names))
-
-
 @dataclass(frozen=True, slots=True)
-class _Checks:
+class Checks:
     """What the product is, and each check for it."""
 
     goods: str
@@ -147,6 +59,7 @@ class _Checks:
     today: str = ""
 
     def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
+        """Every check for a name whose close marks are known."""
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
         readings = _made("readings", lambda: self._readings(name))
         addresses = _made("addresses", lambda: self._addresses(name))
@@ -185,6 +98,7 @@ class _Checks:
     def close_marks(
         self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()
     ) -> tuple[CloseMark, ...]:
+        """What was found of a name in the register, the closest first; `shared` are its words that many owners use."""
         crowded = [one.word for one in shared]
         each = (self._close_mark(name, hit) for hit in hits)
         found = {

@@ -99,7 +99,7 @@ def test_many_processes_give_what_one_gives(prepared: Path, monkeypatch: pytest.
     names = [*NAMES, *map(str.title, WORDS[:12])]
     one = [(name, [hit.mark for hit in hits]) for name, hits in open_prepared(prepared).search(names, 5)]
     monkeypatch.setattr("namescreen.register.search.WORTH_A_POOL", 1)
-    monkeypatch.setattr("namescreen.register.search.processors", lambda: 2)
+    monkeypatch.setattr("namescreen.processes.processors", lambda: 2)
     calls: list[tuple[int, int | None]] = []
     several = open_prepared(prepared).search(names, 5, progress=lambda done, total: calls.append((done, total)))
     assert [(name, [hit.mark for hit in hits]) for name, hits in several] == one

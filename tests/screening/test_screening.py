@@ -173,3 +173,13 @@ def test_progress_counts_the_names(register: Register) -> None:
     for source in (register, None):
         list(screen(["a", "b"], source, languages=["nl"], progress=lambda done, total: told.append((done, total))))
         assert told.pop() == (2, 2)
+
+
+def test_many_processes_find_what_one_finds(register: Register, monkeypatch: pytest.MonkeyPatch) -> None:
+    names = ["Sprigwick", "Rainsip", "Fernsill", "Wickby Planter", "Loamlet"]
+    monkeypatch.setattr("namescreen.processes.processors", lambda: 2)
+    for marks in (register, None):
+        several = [one.to_json() for one in screen(names, marks, goods=GOODS, classes=[21], languages=["nl"])]
+        alone = [one.to_json() for name in names for one in screen([name], marks, goods=GOODS, classes=[21],
+                                                                   languages=["nl"])]  # fmt: skip
+        assert several == alone

@@ -1,26 +1,29 @@
-"""Work on all processors: worker processes that end with this one, and an error where one of them is ended."""
+"""Work on all processors: worker processes that end with this one, and an error where one of them is ended.
+
+What costs to import (the standard library's pools: 20 ms) is imported where a process is started.
+"""
 
 from __future__ import annotations
 
 import gc
-import multiprocessing
 import os
 import signal
 import sys
 import threading
 from collections import deque
 from collections.abc import Callable, Generator, Iterable, Iterator
-from concurrent.futures import Future, ProcessPoolExecutor
-from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
 from itertools import islice
-from multiprocessing.connection import Connection, wait
-from multiprocessing.context import BaseContext
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
-from ..errors import NamescreenError
+from .errors import NamescreenError
 
-__all__ = ["in_workers", "process_context", "processors", "running", "without_collection"]
+if TYPE_CHECKING:
+    from concurrent.futures import Future
+    from multiprocessing.connection import Connection
+    from multiprocessing.context import BaseContext
+
+__all__ = ["in_workers", "on_all_processors", "process_context", "processors", "running", "without_collection"]
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
@@ -45,6 +48,8 @@ def processors() -> int:
 def process_context() -> BaseContext:
     """Fork where that is safe, because it is quick and shares loaded data; beside other threads start fresh
     processes."""
+    import multiprocessing
+
     safe = sys.platform == "linux" and threading.active_count() == 1
     return multiprocessing.get_context("fork" if safe else "spawn")
 
@@ -54,16 +59,21 @@ def in_workers(
     items: Iterable[Item],
     *,
     at_once: int = 1,
+    most: int | None = None,
     context: BaseContext | None = None,
     start: Callable[..., None] | None = None,
     given: tuple[object, ...] = (),
 ) -> Generator[Result, None, None]:
-    """Apply `work` to every item, `at_once` at a time on each processor; gives the results in the order of the items,
-    which are taken as they are needed.
+    """Apply `work` to every item, `at_once` at a time on each processor, or on `most` processors; gives the results in
+    the order of the items, which are taken as they are needed.
 
     Every worker calls `start` on what is `given` first. Raises `NamescreenError` if a worker is ended from outside.
     """
-    executor = ProcessPoolExecutor(processors(), context or process_context(), _begin, (start, given))
+    from concurrent.futures import ProcessPoolExecutor
+    from concurrent.futures.process import BrokenProcessPool
+
+    workers = min(processors(), most or processors())
+    executor = ProcessPoolExecutor(workers, context or process_context(), _begin, (start, given))
     tasks: deque[Future[list[Result]]] = deque()
     rest = iter(items)
     try:
@@ -77,6 +87,40 @@ def in_workers(
         raise NamescreenError(ENDED) from None
     finally:
         executor.shutdown(cancel_futures=True)
+
+
+_work: Callable[[Any], Any] | None = None
+"""What a worker does to every item, where it has it from its parent."""
+
+
+def on_all_processors(
+    work: Callable[[Item], Result],
+    items: Iterable[Item],
+    *,
+    at_once: int = 1,
+    most: int | None = None,
+    anew: tuple[Callable[..., Callable[[Item], Result]], tuple[object, ...]] | None = None,
+) -> Iterator[Result]:
+    """As `in_workers`, for work that holds much: forked workers share it, other ones make it `anew`, by a function and
+    what it is given. In this process where there is one processor, or neither can be done."""
+    context = process_context() if processors() > 1 else None
+    if context is None or (context.get_start_method() != "fork" and anew is None):
+        yield from map(work, items)
+        return
+    global _work
+    _work = work
+    start, given = (None, ()) if context.get_start_method() == "fork" else (_make_work, anew or ())
+    yield from in_workers(_do_work, items, at_once=at_once, most=most, context=context, start=start, given=given)
+
+
+def _make_work(make: Callable[..., Callable[[Any], Any]], given: tuple[object, ...]) -> None:
+    global _work
+    _work = make(*given)
+
+
+def _do_work(item: Any) -> Any:
+    assert _work is not None
+    return _work(item)
 
 
 def _each(work: Callable[[Item], Result], items: list[Item]) -> list[Result]:
@@ -94,7 +138,10 @@ def _begin(start: Callable[..., None] | None = None, given: tuple[object, ...] =
 
 
 def _end_with_parent() -> None:
-    parent = multiprocessing.parent_process()
+    from multiprocessing import parent_process
+    from multiprocessing.connection import wait
+
+    parent = parent_process()
     if parent is not None:
         wait([parent.sentinel])
         os._exit(1)

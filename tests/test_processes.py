@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
+import multiprocessing
 import os
 import signal
 import subprocess
 import sys
 import time
+from functools import partial
+from operator import mul
 from pathlib import Path
 
 import pytest
 
-from namescreen.errors import NamescreenError
-from namescreen.register import processes
-from namescreen.register.processes import in_workers, running
+from namescreen import processes
+from namescreen.errors import DataError, InputError, NamescreenError, Problem
+from namescreen.processes import in_workers, on_all_processors, running
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="looks at processes in /proc")
 
@@ -94,7 +97,7 @@ def gone(pid: int) -> bool:
 
 SCRIPT = """
 import sys, time
-from namescreen.register import processes
+from namescreen import processes
 processes.processors = lambda: 3
 def work(seconds):
     time.sleep(seconds)
@@ -116,3 +119,27 @@ def test_workers_end_with_a_parent_that_is_killed() -> None:
     while not all(map(gone, workers)) and time.monotonic() < deadline:
         time.sleep(0.05)
     assert all(map(gone, workers))
+
+
+def test_work_that_holds_much_is_shared_or_made_anew(monkeypatch: pytest.MonkeyPatch) -> None:
+    times = [7]
+
+    def multiplied(number: int) -> int:
+        return times[0] * number
+
+    assert list(on_all_processors(multiplied, range(5), most=2)) == [0, 7, 14, 21, 28]
+    monkeypatch.setattr(processes, "process_context", lambda: multiprocessing.get_context("spawn"))
+    assert list(on_all_processors(multiplied, range(3))) == [0, 7, 14]  # it cannot be sent: done here
+    assert list(on_all_processors(multiplied, range(3), anew=(partial, (mul, 7)))) == [0, 7, 14]
+
+
+@pytest.mark.parametrize("error", [DataError("a.tsv", "is cut", "Install again"), InputError(Problem("no", "do", "f"))])
+def test_our_errors_come_whole_from_a_worker(error: NamescreenError) -> None:
+    with pytest.raises(type(error)) as met:
+        list(on_all_processors(partial(raised, error), range(3)))
+    assert str(met.value) == str(error)
+    assert vars(met.value) == vars(error)
+
+
+def raised(error: NamescreenError, number: int) -> int:
+    raise error

@@ -1,0 +1,127 @@
+"""Every check for each of many names: on all processors, results in order as they come."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from ..outcome import NotChecked
+from ..policy import Level
+from ..processes import on_all_processors
+from .checks import Checks
+from .results import CloseMark, Screening
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from ..register import Register
+    from ..register.scope import Filter
+    from .crowd import SharedWord
+
+__all__ = ["screen"]
+
+WORTH_A_POOL = 4
+"""The number of names from which further processes pay for their start (40 ms)."""
+
+OVER_FETCH = 2
+"""Over-fetch factor. Words that merely describe the goods count less, which changes the order; the search itself does
+not know the goods."""
+
+LEAST_JUDGED = 60
+"""This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
+of the list. Ours, not fitted."""
+
+NEAR_A_TRANSLATION = 0.8
+"""Closeness of a mark to a translation of the name from which the mark is held against the name. Ours, not fitted."""
+
+MOST_TRANSLATIONS = 10
+"""The most marks that are held against a name for one of its translations: the closest to that translation."""
+
+
+def screen(
+    names: Iterable[str],
+    register: Register | None,
+    *,
+    goods: str = "",
+    product: str = "",
+    classes: Sequence[int] = (),
+    languages: Sequence[str] | None = None,
+    markets: Sequence[str] = (),
+    endings: Sequence[str] = (),
+    handle_lengths: Sequence[int] = (),
+    top: int = 10,
+    today: str = "",
+    progress: Callable[[int, int | None], None] | None = None,
+) -> Iterator[Screening]:
+    """Every check for each of `names`, in order, as the results come.
+
+    `goods` (plain words) and `classes` (Nice) are those of the `product`, which is told in the seller's
+    words; `languages` those of its buyers (BCP 47; None: all that are covered); `markets` the territories where it will
+    be sold (see `namescreen.territories`); `endings` and `handle_lengths` what domains and handles are estimated for.
+    On the day `today` (YYYY-MM-DD) a mark may be renewable though its term ran out.
+
+    The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
+    asks for a closer look; those that ask for most attention come first, and among those of one level the closest.
+    Marks less close than `LEAST_CLOSE` are left out, save translations of the name into the buyers' languages. Without
+    a register, and wherever else something is missing, the check is `NotChecked`.
+    """
+    wanted = list(names)
+    addressed = tuple(endings), tuple(handle_lengths)
+    checks = Checks(goods, tuple(classes), languages, tuple(markets), *addressed, product, today)
+    for done, found in enumerate(_screened(wanted, _Screener(register, checks, top)), 1):
+        yield found
+        if progress:
+            progress(done, len(wanted))
+
+
+def _screened(names: list[str], screener: _Screener) -> Iterator[Screening]:
+    register = screener.register
+    if len(names) < WORTH_A_POOL:
+        yield from map(screener.screening, names)
+        return
+    anew = None
+    if register is not None:
+        from ..register.search import preload
+
+        register.index()  # made before the workers start, so that they share it
+        preload(len(names))
+        if register.path is not None:
+            anew = _screening_by, (register.path, register.filter, screener.checks, screener.top)
+    yield from on_all_processors(screener.screening, names, most=len(names), anew=anew)
+
+
+def _screening_by(path: Path, chosen: Filter, checks: Checks, top: int) -> Callable[[str], Screening]:
+    from ..register import open_prepared
+
+    return _Screener(open_prepared(path).with_filter(chosen), checks, top).screening
+
+
+@dataclass(frozen=True, slots=True)
+class _Screener:
+    """Where names are looked for, what they are checked for, and how many close marks are kept of each."""
+
+    register: Register | None
+    checks: Checks
+    top: int
+
+    def screening(self, name: str) -> Screening:
+        """Every check for one name."""
+        if self.register is None:
+            return self.checks.screening(name, NotChecked("close_marks", "no list of existing marks was given"))
+        marks, shared = self._marks(name, self.register)
+        return replace(self.checks.screening(name, marks), shared_words=shared)
+
+    def _marks(self, name: str, register: Register) -> tuple[tuple[CloseMark, ...], tuple[SharedWord, ...]]:
+        from ..register import Wanted
+
+        wanted = [Wanted(name, max(self.top * OVER_FETCH, LEAST_JUDGED), goods=self.checks.goods)]
+        other_forms = self.checks.other_forms(name)
+        wanted += [Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in other_forms]
+        hits = [hit for found in register.find(wanted) for hit in found]
+        shared = self.checks.shared_words(name, register)
+        close = self.checks.close_marks(name, hits, shared)
+        gravest = max(close, key=lambda mark: mark.concern, default=None)
+        top = self.top
+        kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
+        return tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
