@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from namescreen.connotations.languages import language_name
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
 
@@ -235,7 +236,7 @@ def _remark(close: CloseMark) -> str:
         return "dead"
     if close.bites is False:
         return "other markets"
-    return f"the name in {close.translation}" if close.translation else ""
+    return f"the name in {language_name(close.translation)}" if close.translation else ""
 
 
 def _of_these_words(close: CloseMark) -> str:

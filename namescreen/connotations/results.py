@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-__all__ = ["KINDS", "MATCHES", "SEVERITIES", "Coverage", "Reading"]
+__all__ = ["KINDS", "MATCHES", "SEVERITIES", "Coverage", "Reading", "stands_as_word"]
 
 KINDS = (
     "vulgar",
@@ -36,6 +36,17 @@ MATCHES = (
 """The ways a name can match a word, plainest first."""
 
 
+_WRITTEN, _HEARD = MATCHES[:3], MATCHES[4:6]
+
+
+def stands_as_word(match: str, where: str) -> bool:
+    """Whether a word so met (see `MATCHES`), there in a name, is met as a word: written as one, or heard as all of the
+    name. One that only stands inside another word, or is a letter away, is not. Where no place is told it is the
+    whole."""
+    whole = not where or where.startswith("the whole name")
+    return (match in _HEARD and whole) or (match in _WRITTEN and (whole or where.startswith("the word")))
+
+
 @dataclass(frozen=True, slots=True)
 class Reading:
     """A word of another language that a name contains, sounds like, or nearly equals.
@@ -61,6 +72,16 @@ class Reading:
     def __str__(self) -> str:
         meaning = self.meaning or "meaning not known here"
         return f"{self.language}: {self.word} ({meaning}), {self.match}, {self.where}; {SEVERITIES[self.severity]}"
+
+    @property
+    def stands(self) -> bool:
+        """Whether readers meet it as a word: it is written in the name as a word, or the whole name is heard as it."""
+        return stands_as_word(self.match, self.where)
+
+    def elsewhere(self) -> Reading:
+        """The same reading where few of the buyers know the language: a step milder, and mild at most where it does not
+        stand as a word."""
+        return replace(self, severity=min(self.severity, max(0, self.severity - 1) if self.stands else 1))
 
     def mild(self) -> Reading:
         """The same reading with a severe word shown by its first letter only; its kind still says what it

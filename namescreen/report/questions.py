@@ -6,12 +6,14 @@ from __future__ import annotations
 from collections import defaultdict
 
 from ..connotations.languages import language_name
+from ..connotations.results import stands_as_word
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some
 from ..policy import Level
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
+from ..territories import languages_of
 from ..text import parse
 from .coverage import unsearched_markets
 from .findings import NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
@@ -38,7 +40,7 @@ def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
     asked = [
         *_on_marks(entry, report),
         *_on_distinctiveness(entry, report),
-        *_on_readings(entry),
+        *_on_readings(entry, report),
         *_on_shared_words(entry, report),
         *_on_addresses(entry),
     ]
@@ -203,6 +205,9 @@ def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
     if telling:
         return f"shares {some(telling)} with {name} and is close in {told or f'all ({number(found.overall)})'}: {asked}"
+    held = next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ")), "")
+    if held and max(found.appearance, found.sound) < _ALIKE_TOO:
+        return f"says something alike ({shorten(held, 80)}): would the shared idea alone be held against {name}"
     if set(strongest) == {"meaning"} and max(found.appearance, found.sound) < _ALIKE_TOO:
         return f"says much the same in other words, by {told}: would the shared idea alone be held against {name}"
     if set(strongest) == {"sound"}:
@@ -294,19 +299,24 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     return []
 
 
-def _on_readings(entry: NameEntry) -> list[str]:
+def _on_readings(entry: NameEntry, report: Report) -> list[str]:
+    """Of public morality is asked only where buyers of the markets meet a word as a word."""
     grave = [reading for reading in words_read(entry) if reading.severity >= 2]
+    spoken = {*report.languages, *languages_of(report.markets)}
     asked = []
     for reading in grave[:_READINGS]:
         meaning = f", {shorten(reading.meaning.partition('; ')[0], 40)}" if reading.meaning else ""
+        match, _, where = reading.match.partition(", ")
+        stands, local = stands_as_word(match, where), reading.language in spoken or not spoken
         doubt = (
             "and could an office object on grounds of public morality"
-            if _OFFENSIVE & set(reading.kind.split(", "))
+            if stands and local and _OFFENSIVE & set(reading.kind.split(", "))
             else "and would it put them off these goods"
         )
+        reads = "reads as" if stands else "holds" if match == "inside" else "recalls"
         asked.append(
-            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} reads as "
-            f"{shorten(reading.word, 30)}{meaning}: do native speakers hear it, {doubt}?"
+            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} {reads} "
+            f"{shorten(reading.word, 30)}{meaning}: do native speakers notice it, {doubt}?"
         )
     return asked
 

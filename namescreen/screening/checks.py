@@ -19,8 +19,8 @@ from ..text import parse
 from .crowd import SharedWord, divided, shared_words, shares_only
 from .heard import as_heard
 from .results import CloseMark, Screening, is_knockout
-from .taken_over import TakenOver, taken_over
-from .translated import other_forms, translated_in
+from .taken_over import taken_over
+from .translated import foreign_words_held, other_forms, translated_in
 
 if TYPE_CHECKING:
     from ..addresses import Estimate
@@ -31,9 +31,9 @@ if TYPE_CHECKING:
 
 __all__ = ["MOST_JUDGED", "NOT_JUDGED", "Checks"]
 
-SOME_MEANING = 0.5
-"""Closeness in meaning from which a mark is looked at as a translation of the name: to look at every mark would cost
-more than all else. Ours, not fitted."""
+SOME_MEANING = 0.45
+"""Closeness in meaning from which a mark is looked at as a translation of the name, or of a word of it: to look at
+every mark would cost more than all else. Ours, not fitted."""
 
 MOST_JUDGED = 50
 """Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
@@ -125,13 +125,21 @@ class Checks:
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
         closeness = self._as_divided(name, marks[0].text, closeness)
-        language = ""
-        if closeness.meaning >= SOME_MEANING and closeness.appearance < 1:
-            found = _made("meaning", lambda: translated_in(name, marks[0].text, self._buyers()))
-            language = found if isinstance(found, str) else ""
+        language, held = self._translated(name, marks[0].text, closeness)
+        closeness = _told_first(held, closeness)
         judged = (self._judged(name, mark, closeness, language) for mark in marks)
         first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
+
+    def _translated(self, name: str, mark: str, closeness: Closeness) -> tuple[str, str]:
+        """The language in which `mark` says `name`; or, where it says less, which words it says, as a sentence."""
+        if closeness.meaning < SOME_MEANING or closeness.appearance >= 1:
+            return "", ""
+        found = _made("meaning", lambda: translated_in(name, mark, self._buyers()))
+        if found:
+            return (found, "") if isinstance(found, str) else ("", "")
+        held = _made("meaning", lambda: foreign_words_held(name, mark, self._buyers()))
+        return "", f"{held}." if held and isinstance(held, str) else ""
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
         read_in = languages_of(bites_where(mark, self.markets))
@@ -140,7 +148,8 @@ class Checks:
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)
         until = renewable_until(mark, self.today)
-        closeness = _told_first(taken_over(name, mark, self.goods), closeness)
+        whole = taken_over(name, mark, self.goods)
+        closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until)
 
     def _as_divided(self, name: str, mark: str, closeness: Closeness) -> Closeness:
@@ -191,7 +200,11 @@ class Checks:
         from ..connotations import readings
 
         # Shipped tables only: what a user has installed must not change a dated, repeatable result.
-        return tuple(readings(name, languages=self.languages, dictionaries=()))
+        found = readings(name, languages=self.languages, dictionaries=())
+        if self.languages is not None or not self.markets:
+            return tuple(found)
+        spoken = languages_of(self.markets)
+        return tuple(sorted((one if one.language in spoken else one.elsewhere() for one in found), key=_worst_first))
 
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
         found = _made("readings", lambda: _coverage(None if self.languages is None else tuple(self.languages)))
@@ -201,6 +214,10 @@ class Checks:
         from ..addresses import estimate
 
         return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+
+
+def _worst_first(reading: Reading) -> tuple[object, ...]:
+    return reading.order
 
 
 def _may_hide_a_knockout(close: CloseMark) -> bool:
@@ -220,13 +237,13 @@ def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float
     return not close.knockout, -close.level, ended, -close.concern, overdue, -score
 
 
-def _told_first(found: TakenOver | None, closeness: Closeness) -> Closeness:
-    """`closeness` with what is taken over whole as its first reason."""
-    if found is None:
+def _told_first(sentence: str, closeness: Closeness) -> Closeness:
+    """`closeness` with a sentence, if there is one, as its first reason."""
+    if not sentence:
         return closeness
 
     def reasons() -> tuple[str, ...]:
-        return (str(found), *closeness.reasons)
+        return (sentence, *closeness.reasons)
 
     return dataclasses.replace(closeness, explained=reasons)
 

@@ -12,10 +12,11 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import islice, product
 
+from ..plain_text import some
 from ..text import parse
 from .crowd import divided
 
-__all__ = ["other_forms", "translated_in"]
+__all__ = ["foreign_words_held", "other_forms", "translated_in"]
 
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
@@ -81,6 +82,36 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
         return ENGLISH
     told = (one for one in asked if any(_says(ours, theirs, one, asked) for ours, theirs in pairs))
     return next(told, "")
+
+
+def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
+    """Which words of the name the mark says in a language of the buyers, as a sentence; "" if it says none.
+
+    Less than `translated_in`: the rest of the two may say different things. A word that is commoner in English than in
+    the other language is read as English.
+    """
+    from ..connotations.languages import code, language_name
+
+    asked = tuple(dict.fromkeys(map(code, languages)))
+    ours, theirs = ({word for words in _divisions(text) for word in words} for text in (name, mark))
+    told: dict[str, list[str]] = {}
+    for word in sorted(ours - theirs):
+        for other in sorted(theirs - ours):
+            language = next((one for one in asked if _is_said_by(word, other, one)), "")
+            if not language and any(_is_said_by(other, word, one) for one in asked):
+                language = ENGLISH
+            if language:
+                told.setdefault(language, []).append(f'"{other}" says "{word}"')
+    return "; ".join(f"In {language_name(language)} {some(words)}" for language, words in told.items())
+
+
+def _is_said_by(english: str, word: str, language: str) -> bool:
+    """Whether `word` is a word of `language` that means the `english` one, in whatever form."""
+    from ..lexicon import zipf
+
+    if zipf(word) > zipf(word, language):
+        return False
+    return any(_bases(english) & _bases(said) for said in _english(word, language))
 
 
 def _divisions(name: str) -> tuple[tuple[str, ...], ...]:

@@ -135,7 +135,7 @@ def test_questions_follow_the_findings(report: Report) -> None:
     assert "protected at all" in asked(entry(distinctiveness=Distinctiveness("generic", 0.0)))
     assert asked(entry(distinctiveness=Distinctiveness("fanciful", 0.9))) == ""
     bad = asked(entry(readings=(Reading("de", "Mist", "dung", "dirt", 3, "inside"),)))
-    assert "In German, Herbwell reads as Mist, dung" in bad
+    assert "In German, Herbwell holds Mist, dung" in bad
 
 
 def test_a_shared_word_is_asked_about_once_and_only_if_it_tells_something(report: Report) -> None:
@@ -231,10 +231,10 @@ def test_a_meaning_that_is_not_known_is_not_asked_about(report: Report) -> None:
 
 def test_a_word_of_several_meanings_is_asked_about_once(report: Report) -> None:
     meanings = [("rubbish", "dirt", 2), ("dung", "excrement", 3)]
-    found = tuple(Reading("de", "Mist", meaning, kind, severity, "inside") for meaning, kind, severity in meanings)
+    found = tuple(Reading("de", "Mist", meaning, kind, severity, "exact") for meaning, kind, severity in meanings)
     asked = questions(entry(readings=found), report)
     assert len(asked) == 1
-    assert "Mist, dung: do native speakers hear it, and could an office object" in asked[0]
+    assert "Mist, dung: do native speakers notice it, and could an office object" in asked[0]
     assert [(one.meaning, one.severity) for one in words_read(entry(readings=found))] == [(("dung; rubbish"), 3)]
 
 
@@ -242,6 +242,28 @@ def test_only_offensive_readings_raise_public_morality(report: Report) -> None:
     for kind, says in (("vulgar", "public morality"), ("failure", "put it off")):
         reading = Reading("de", "x", "y", kind, 3, "exact")
         assert says.replace("it off", "them off") in questions(entry(readings=(reading,)), report)[0]
+
+
+@pytest.mark.parametrize(
+    ("match", "language", "says"),
+    [
+        ("exact, the word x", "de", "reads as"),
+        ("heard as, the whole name, read in the language", "de", "reads as"),
+        ("inside, letters 2 to 6, in the middle", "de", "holds"),
+        ("heard as, the word x, read in the language", "de", "recalls"),
+        ("one letter away, the whole name", "de", "recalls"),
+        ("exact, the whole name", "tr", "reads as"),  # no language of the markets
+    ],
+)
+def test_morality_is_asked_of_words_that_buyers_of_the_markets_meet_as_words(
+    report: Report, match: str, language: str, says: str
+) -> None:
+    """What is contrary to morality is judged by the public of the territory, with what it understands (EU Regulation
+    2017/1001, article 7(1)(f) and (2); EUIPO Guidelines, part B, section 4, chapter 7; from memory)."""
+    found = (Reading(language, "x", "y", "vulgar", 3, match),)
+    (asked,) = questions(entry(readings=found), replace(report, markets=("DE",), languages=()))
+    assert says in asked
+    assert ("public morality" in asked) == (says == "reads as" and language == "de")
 
 
 def test_questions_are_few(hostile: Report) -> None:

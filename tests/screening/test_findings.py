@@ -10,6 +10,7 @@ from namescreen.outcome import NotChecked
 from namescreen.policy import Level
 from namescreen.register import read_register
 from namescreen.screening import screen
+from namescreen.screening.translated import foreign_words_held, translated_in
 from tests.screening.conftest import marks_of, validate
 
 
@@ -92,3 +93,35 @@ def test_a_protected_sign_is_a_finding_and_a_question_of_its_own(tmp_path: Path)
     assert [one.sign for one in found.distinctiveness.protected] == ["olympic"]
     assert found.distinctiveness.protected[0].ask
     assert any("220506" in law for law in found.distinctiveness.laws)  # 36 U.S.C. 220506, from memory
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "told"),
+    [
+        ("Blue Door", "PORTE ROUGE", 'In French "porte" says "door".'),
+        ("Porte Bleue", "DOOR TO DOOR", 'In English "door" says "porte".'),
+        ("Blue Door", "PORTE BLEUE", ""),  # all of it: the name in French
+        ("Blue Door", "DOOR BELL", ""),  # no other language
+    ],
+)
+def test_a_mark_that_says_a_word_of_the_name_is_not_said_to_be_the_name(name: str, mark: str, told: str) -> None:
+    """Only marks of the same meaning are foreign equivalents (TMEP 1207.01(b)(vi)(B): exact equivalence)."""
+    held = foreign_words_held(name, mark, ["fr"])
+    if translated_in(name, mark, ["fr"]):
+        assert not told
+    else:
+        assert f"{held}." == told if told else not held
+
+
+def test_a_reading_in_a_language_of_no_market_weighs_less() -> None:
+    """Where no languages are stated, those of the markets are the buyers'."""
+    (italy,), (germany,) = (
+        [
+            one.severity
+            for one in found.readings  # type: ignore[union-attr]
+            if one.language == "it" and one.match == "exact"
+        ]
+        for markets in (["IT"], ["DE"])
+        for found in screen(["Puttana"], None, goods="kites", markets=markets)
+    )
+    assert (italy, germany) == (3, 2)
