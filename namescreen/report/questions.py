@@ -111,14 +111,16 @@ def _on_marks(entry: NameEntry, report: Report) -> list[str]:
 
 
 def _on_namesakes(found: CloseMark, report: Report) -> str:
-    """Further live marks of other owners with the same words, in markets where the one asked about is not in force."""
+    """Further live marks of other owners with the same words: those in markets where the one asked about is not in
+    force, and those in a class of ours."""
     first = () if found.mark.is_dead or found.bites is False else held_in(found.mark, report)
-    live = [
-        mark
-        for mark in found.others
-        if not mark.is_dead and mark.owner != found.mark.owner and {*held_in(mark, report)} - {*first}
-    ]
-    told = [f"{_cited(mark)}, in {some([one for one in held_in(mark, report) if one not in first])}" for mark in live]
+    told = []
+    for mark in found.others:
+        held = held_in(mark, report)
+        further = [market for market in held if market not in first]
+        ours = not report.classes or not mark.classes or not {*mark.classes}.isdisjoint(report.classes)
+        if held and not mark.is_dead and mark.owner != found.mark.owner and (further or ours):
+            told.append(f"{_cited(mark)}, in {some(further or held)}")
     return f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
 
 
@@ -160,7 +162,7 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
             f"{title} is {same}, for other goods: is it known well enough to be protected beyond them, and may its "
             "owner move into ours?"
         )
-    elif found.translation and mark_level(found) >= Level.MINOR:
+    elif found.translation and mark_level(found) >= (Level.LOOK if is_of_other_goods(found) else Level.MINOR):
         question = (
             f"{title} is {name} in {language_name(found.translation)}: would buyers who know both take one for the "
             f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"

@@ -18,6 +18,7 @@ LACKS = "not stated"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _YEARS = {3: "three", 5: "five"}
 _DECLARED_BY = 6  # years after registration by which use is to be declared (15 USC 1058(a)(1), from memory)
+_SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
 
@@ -66,6 +67,8 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
         told.append(f"Its term ran out on {mark.expires}; it can be renewed until {until}.")
     if mark.expired_by(report.date) and not mark.is_dead:
         told.append(_overdue(mark, report.date))
+    elif mark.expires and not mark.is_dead and _months_between(report.date, mark.expires) < _SOON:
+        told.append(f"Its term runs out on {mark.expires}: will it be renewed?")
     if can_claim_priority(mark, report.date):
         told.append(
             f"Filed on {mark.priority or mark.filed}: for six months its owner can claim that day in other countries "

@@ -125,20 +125,23 @@ class Checks:
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
         closeness = self._as_divided(name, marks[0].text, closeness)
-        language, held = self._translated(name, marks[0].text, closeness)
+        language, held = self._translated(name, marks[0], closeness)
         closeness = _told_first(held, closeness)
         judged = (self._judged(name, mark, closeness, language) for mark in marks)
         first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
 
-    def _translated(self, name: str, mark: str, closeness: Closeness) -> tuple[str, str]:
-        """The language in which `mark` says `name`; or, where it says less, which words it says, as a sentence."""
+    def _translated(self, name: str, mark: Mark, closeness: Closeness) -> tuple[str, str]:
+        """The language in which `mark` says `name`, those of the market where it holds first; or, where it says less,
+        which words it says, as a sentence."""
         if closeness.meaning < SOME_MEANING or closeness.appearance >= 1:
             return "", ""
-        found = _made("meaning", lambda: translated_in(name, mark, self._buyers()))
+        buyers, local = self._buyers(), languages_of(mark.territories) if mark.territories else ()
+        asked = sorted(buyers, key=lambda language: language not in local)
+        found = _made("meaning", lambda: translated_in(name, mark.text, asked))
         if found:
             return (found, "") if isinstance(found, str) else ("", "")
-        held = _made("meaning", lambda: foreign_words_held(name, mark, self._buyers()))
+        held = _made("meaning", lambda: foreign_words_held(name, mark.text, asked))
         return "", f"{held}." if held and isinstance(held, str) else ""
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:

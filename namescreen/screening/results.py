@@ -20,6 +20,11 @@ if TYPE_CHECKING:
 __all__ = ["CloseMark", "Screening", "is_knockout"]
 
 
+WORD_FOR_WORD = 0.8
+"""The least closeness of a mark to a translation of the name, where it says the name word for word: meaning
+weighs small words too (of, the), which translations add and leave out. Ours, not fitted."""
+
+
 def _conflict(
     mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None
 ) -> Conflict:
@@ -69,7 +74,7 @@ class CloseMark:
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
         found = _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
-        translated = self.closeness.meaning if self.translation else 0.0
+        translated = max(self.closeness.meaning, WORD_FOR_WORD) if self.translation else 0.0
         return replace(found, translated=translated, renewable=bool(self.renewable_until), crowded=self.crowded)
 
     @property

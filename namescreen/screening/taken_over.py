@@ -41,7 +41,7 @@ class TakenOver:
             for words, what in (
                 (self.house, " (its owner's name, so a house mark)"),
                 (self.further, ""),
-                (self.plain, " (says little for these goods)"),
+                (self.plain, " (common in names, or a word for the goods)"),
             )
             if words
         ]
@@ -87,6 +87,8 @@ def _rest(words: tuple[str, ...], common: str) -> tuple[str, ...]:
 def _told(common: str, added: tuple[str, ...], by_mark: bool, owner: str, goods: str) -> TakenOver:
     plain = tuple(word for word in added if says_little(word, goods))
     owners = parse(owner).words if by_mark else ()
+    if "".join(owners).find(common) >= 0:
+        owners = ()  # the owner is called after all of the mark
     house = tuple(word for word in added if word in owners and word not in plain)
     further = tuple(word for word in added if word not in plain and word not in house)
     return TakenOver(common, by_mark, plain, house, further)

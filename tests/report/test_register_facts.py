@@ -61,6 +61,10 @@ def test_a_term_that_ran_out_is_told_with_its_six_months(report: Report) -> None
     assert remarks(late, today) == (
         "Its term ran out on 2026-01-15, and it can be renewed until 2026-07-15: has it been?",
     )
+    assert remarks(replace(late, expires="2026-12-15"), today) == (
+        "Its term runs out on 2026-12-15: will it be renewed?",
+    )
+    assert remarks(replace(late, expires="2027-12-15"), today) == ()
     assert "probably lapsed" in remarks(replace(late, expires="2025-12-31"), today)[0]
 
 

@@ -125,3 +125,19 @@ def test_a_reading_in_a_language_of_no_market_weighs_less() -> None:
         for found in screen(["Puttana"], None, goods="kites", markets=markets)
     )
     assert (italy, germany) == (3, 2)
+
+
+def test_a_translation_word_for_word_is_serious_and_in_the_language_of_its_market(tmp_path: Path) -> None:
+    """Small words, which translations add, take nothing away; a word of several languages is read in that of the
+    territory (EUIPO Guidelines, part C, section 2, chapter 4, on the relevant public)."""
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,office,class,goods\nLINO LENTO,IT,28,kites\nNIEBLA DEL MAR,ES,28,kites\n")
+    found = {
+        close.mark.text: close
+        for one in screen(
+            ["Slow Linen", "Sea Fog"], read_register([path]), goods="kites", classes=[28], markets=["ES", "IT"]
+        )
+        for close in marks_of(one)
+    }
+    assert (found["LINO LENTO"].translation, found["NIEBLA DEL MAR"].translation) == ("it", "es")
+    assert found["NIEBLA DEL MAR"].level is Level.SERIOUS
