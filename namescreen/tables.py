@@ -15,14 +15,14 @@ from __future__ import annotations
 import hashlib
 import mmap
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cache
-from itertools import pairwise
+from itertools import compress, pairwise
 from pathlib import Path
 
 from .errors import DataError
 from .native import choose
-from .native.table import compiled_seek
+from .native.table import compiled_among, compiled_seek
 
 __all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder"]
 
@@ -31,6 +31,8 @@ _FACTS = rb"\S+ rows=(\d{1,12}) sha256=([0-9a-f]{64})(?: bytes=(\d{1,15}))?"
 MOST_PROBES = 1 << 14
 """Places of a table whose keys are cached: every search begins at the same ones, so some 14 of its 20 steps do not read
 the file."""
+SMALL = 1 << 17
+"""Bytes of a table that is loaded at its first look-up: that takes 2 ms at most, a search 5 us."""
 REMEDY = "Install namescreen again; to rebuild the tables from their sources, see wordlists/SOURCES.md"
 """What to do about a table that is missing or damaged."""
 
@@ -68,6 +70,11 @@ class Table:
             raise self._damaged("something was added to it")
         self._seek = choose(lambda library: compiled_seek(library, self._map, self._start), lambda: self._search)
         """The offset of the first line whose key is not below the one asked for."""
+        self._among = choose(
+            lambda library: compiled_among(library, self._map, self._start),
+            lambda: self._which,
+        )
+        """Which of some keys are stored."""
         self._probes: dict[int, tuple[int, int, bytes]] = {}
         self._kept: dict[str, str] | None = None
 
@@ -79,12 +86,20 @@ class Table:
 
     def get(self, key: str) -> str | None:
         """The value stored under `key`, or None if there is none."""
+        if self._kept is None and len(self._map) <= SMALL:
+            self.preload()
         if self._kept is not None:
             return self._kept.get(key)
         wanted = key.encode(errors="surrogatepass")
         at = self._seek(wanted)
         found, tab, value = self._line(at).partition(b"\t")
         return self._text(value) if tab and found == wanted else None
+
+    def present(self, keys: Sequence[str]) -> list[str]:
+        """Those of `keys` that are stored, in their order; for many keys, of which few are expected to be."""
+        if self._kept is not None:
+            return [key for key in keys if key in self._kept]
+        return list(compress(keys, self._among([key.encode(errors="surrogatepass") for key in keys])))
 
     def offset(self, key: str) -> int | None:
         """Where the line of `key` begins among the `lines`; None if there is none."""
@@ -138,6 +153,10 @@ class Table:
     def _line(self, at: int) -> bytes:
         end = self._map.find(b"\n", at)
         return self._map[at : end if end >= 0 else len(self._map)]
+
+    def _which(self, keys: Sequence[bytes]) -> bytes:
+        """`_among` in Python."""
+        return bytes(self._map[at : at + len(key) + 1] == key + b"\t" for key in keys for at in [self._seek(key)])
 
     def _search(self, wanted: bytes) -> int:
         """`_seek` in Python."""

@@ -1,7 +1,10 @@
 from __future__ import annotations
 
 import hashlib
+import os
 import re
+import subprocess
+import sys
 from contextlib import suppress
 from pathlib import Path
 
@@ -171,3 +174,23 @@ def test_every_drawn_table_stands_in_sources_with_its_checksum() -> None:
     for family in ("unlucky/*.tsv", "sounds/*.tsv"):  # written by hand, one checksum for all in order of name
         contents = b"".join(path.read_bytes() for path in sorted(folder.glob(family)))
         assert hashlib.sha256(contents).hexdigest() in sections[family], f"{family} has changed since"
+
+
+@pytest.mark.parametrize("native", ["on", "off"])
+def test_which_of_many_keys_a_table_holds(tmp_path: Path, native: str) -> None:
+    keys = ["a", "b", "b ", "ba", "", "bé", "bê", "c", "z"]
+    code = f"""
+import sys
+from pathlib import Path
+from namescreen.tables import Table
+table = Table(Path(sys.argv[1]))
+print(table.present({keys!r}), table.present([]))
+table.preload()
+print(table.present({keys!r}), table.present([]))
+"""
+    table_of(tmp_path, {"b": "1", "ba": "2", "bé": "3", "c": ""})
+    told = subprocess.run(
+        [sys.executable, "-c", code, tmp_path / "words.tsv"], capture_output=True, encoding="utf-8", check=True,
+        env={**os.environ, "NAMESCREEN_NATIVE": native, "PYTHONIOENCODING": "utf-8"},
+    ).stdout.splitlines()  # fmt: skip
+    assert told == [f"{['b', 'ba', 'bé', 'c']} []"] * 2

@@ -54,14 +54,13 @@ def _bases(word: str) -> tuple[str, ...]:
 
 
 def _with_suffix(word: str) -> Iterator[str]:
-    """The words that may be derived from `word`."""
+    """How words that may be derived from `word` would be spelled."""
     for suffix, endings in _SUFFIXES.items():
         stems = [word[: len(word) - len(ending)] for ending in endings if word.endswith(ending)]
         stems += [word + word[-1]]
         stems += [word[:-1] + "i"] if word.endswith("y") else []
         for stem in stems:
-            if lexicon().is_lemma(stem + suffix) and word in _bases(stem + suffix):
-                yield stem + suffix
+            yield stem + suffix
 
 
 @lru_cache(maxsize=1 << 13)
@@ -71,7 +70,8 @@ def derived_words(word: str) -> frozenset[str]:
     if len(word) < SHORTEST or not (word.isascii() and word.isalpha() and lexicon().is_lemma(word)):
         return frozenset()
     roots = (word, *_bases(word))
-    found = {*roots, *(other for root in roots for other in _with_suffix(root))} - {word}
+    derived = (other for root in roots for other in lexicon().lemmas(list(_with_suffix(root))) if root in _bases(other))
+    found = {*roots, *derived} - {word}
     return frozenset(other for other in found if (association(word, other) or 0.0) >= ASSOCIATED)
 
 

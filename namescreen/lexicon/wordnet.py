@@ -6,6 +6,7 @@ case with spaces, except in `Sense.words`, which keeps capitals (Paris); any cas
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache, cached_property, lru_cache
 from typing import TYPE_CHECKING
@@ -112,6 +113,10 @@ class Lexicon:
     def is_lemma(self, word: str) -> bool:
         """Whether `word` itself, not only a base form, is in the lexicon."""
         return bool(self._row(word.lower())[0])
+
+    def lemmas(self, words: Sequence[str]) -> list[str]:
+        """Those of some words, in lower case, for which `is_lemma` holds."""
+        return self._words.present(words)
 
     def _find_bases(self, word: str) -> tuple[str, ...]:
         """The base forms of `word` (geese -> goose, glasses -> glasses, glass); empty for an unknown word."""

@@ -25,3 +25,16 @@ int64_t table_seek(const char *data, int64_t start, int64_t size, const char *wa
     }
     return low < size ? low : size;
 }
+
+/* For each of the keys in `wanted`, one a line, 1 in `found` if it is the key of a line, else 0. */
+void table_among(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length, char *found)
+{
+    for (const char *key = wanted, *last = wanted + length; key < last; found++) {
+        const char *end = memchr(key, '\n', (size_t)(last - key));
+        if (!end)
+            return;
+        int64_t bytes = end - key, at = table_seek(data, start, size, key, bytes);
+        *found = at + bytes < size && !memcmp(data + at, key, (size_t)bytes) && data[at + bytes] == '\t';
+        key = end + 1;
+    }
+}

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import ctypes
 import mmap
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from ctypes import c_char_p, c_int64, c_void_p
 
-__all__ = ["compiled_seek"]
+__all__ = ["compiled_among", "compiled_seek"]
 
 
 def compiled_seek(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
@@ -22,3 +22,20 @@ def compiled_seek(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callabl
         return int(seek(address, start, size, wanted, len(wanted)))
 
     return offset
+
+
+def compiled_among(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[Sequence[bytes]], bytes]:
+    """Gives for each of some keys 1 if the table holds it, else 0."""
+    among = library.table_among
+    among.argtypes, among.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64, c_char_p), None
+    size = len(table)
+    held = (ctypes.c_char * size).from_buffer(table)
+    address = ctypes.addressof(held)
+
+    def which(keys: Sequence[bytes], held: object = held) -> bytes:
+        found = ctypes.create_string_buffer(len(keys))
+        wanted = b"".join([key + b"\n" for key in keys])
+        among(address, start, size, wanted, len(wanted), found)
+        return found.raw
+
+    return which

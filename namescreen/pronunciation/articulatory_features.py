@@ -147,10 +147,14 @@ def difference(one: str, other: str) -> float:
     if found is None:
         return GLIDES.get(frozenset((one, other)), 1.0)
     kind, values = found
+    return 1.0 - math.exp(-sum(map(mul, _costs(kind), values)))
+
+
+@cache
+def _costs(kind: str) -> tuple[float, ...]:
     table = open_table("sound_costs.tsv")
     names = CONSONANT_FEATURES if kind == "consonants" else VOWEL_FEATURES
-    weights = [float(table.get(f"{kind}: {name}") or "nan") for name in names]
-    return 1.0 - math.exp(-sum(map(mul, weights, values)))
+    return tuple(float(table.get(f"{kind}: {name}") or "nan") for name in names)
 
 
 @cache
