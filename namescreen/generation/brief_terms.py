@@ -7,9 +7,10 @@ more of the meaning belongs to the brief. A name is worth showing if its words a
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
+from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from ..brief import Brief, Concept
@@ -32,7 +33,8 @@ _SHARPER = 1.6  # a power: close associations say more than many loose ones
 _OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a word with the same leading sense
 _RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
 _GOODS = 10  # content words of the goods that become terms, the first ones
-NAMED, _GOODS_WEIGHT = 0.75, 0.45  # beside 1 for a concept: a noun that names the goods, another word said of them
+NAMED, _MODIFIES, _GOODS_WEIGHT = 0.75, 0.5, 0.45
+"""Beside 1 for a concept: a noun that names the goods, one before it in a compound, another word said of them."""
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
 _SPREAD_LEAST, _SPREAD_FULL = (
     0.4,
@@ -45,7 +47,8 @@ _HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pa
 _BATCH = 2048  # rows looked at together, so that a brief of a thousand concepts does not fill the memory
 _VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
 """Words of goods lists that distinguish no kind of goods (ours)."""
-_MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on"))
+_MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on", "by"))
+_JOINS = frozenset(("and", "or"))
 
 
 @dataclass(frozen=True)
@@ -183,14 +186,16 @@ def informativeness(word: str) -> float:
 
 def goods_words(brief: Brief) -> dict[str, float]:
     """The content words of the goods, each with its weight: more for the nouns that name the goods, before the first
-    word that says of what or for what they are; less for what is no noun, or part of a word with a hyphen
-    (hand-thrown), which says how they are."""
+    word that says of what, for what or how they are, and of these the most for the last of a compound (coat hooks are
+    hooks); less for what is no noun, or part of a word with a hyphen (hand-thrown), which says how they are."""
     found: dict[str, float] = {}
     for text in (brief.goods, brief.product):
-        names, last = True, ""
+        names, last, naming = True, "", []
         tokens = [(part, "-" in token) for token in fold(text).split() for part in token.split("-")]
         for token, hyphened in tokens:
             word = token.strip(".,:;()'")
+            if word in _JOINS:
+                naming.append("")
             if found and (word in _MADE_OF or word in _MADE_FOR):
                 names = names and word == "of" and not _HOLDS.isdisjoint((last, *lexicon().bases(last)))
             last = word
@@ -198,10 +203,21 @@ def goods_words(brief: Brief) -> dict[str, float]:
             if plain and "function word" not in kinds(word):
                 bases = lexicon().bases_by_pos(word)
                 noun = "n" in bases or not bases
+                if names and not hyphened and noun and word not in found:
+                    naming.append(word)
                 weight = NAMED if names and not hyphened else _GOODS_WEIGHT * informativeness(word)
                 found.setdefault(word, weight * (1.0 if noun else 0.5))
             names = names and not token.endswith((",", ":", ";"))
+        found.update(dict.fromkeys(_modifiers(naming), _MODIFIES))
     return found
+
+
+def _modifiers(naming: Sequence[str]) -> Iterator[str]:
+    """Of the nouns that name goods, with "" between those that are joined, those that another one follows; a word for
+    what the goods come in does not count (a tea tin holds tea)."""
+    for word, following in pairwise(naming):
+        if word and following and _HOLDS.isdisjoint((following, *lexicon().bases(following))):
+            yield word
 
 
 def _in_chosen_sense(concept: Concept, word: str, own: Associations) -> Associations:

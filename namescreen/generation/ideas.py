@@ -36,6 +36,7 @@ _NAMED = 0.9  # a tie from which a term names the subject of a world, as itself 
 _ALONE_VIVID = 0.75  # of a world of short words, which is less special
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
+_CONFIRMED = 0.3  # what the rest of a brief has to do with a subject that a term only touches, so that it counts in full
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
 _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
@@ -266,12 +267,14 @@ def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:
 
     rows = []
     for about, words in _picks():
-        with_each = np.sort(brief_terms.associations[:, [places()[word] for word in about if word in places()]], axis=1)
+        with_each = np.sort(_met(brief_terms, about), axis=1)
         met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
         named = np.where(met >= _CHOSEN, met, np.float32(0))
         if named.any():
             loose = (met - _CHANCE).clip(0) * brief_terms.weights
-            rows.append((named, loose.sum() - loose + second, words))  # in its chosen sense it is near its synonyms
+            others = loose.sum() - loose
+            sure = np.where(met >= _NAMED, 1.0, np.minimum(1.0, _UNSURE + others / _CONFIRMED))
+            rows.append((named * sure, others + second, words))  # in its chosen sense it is near its synonyms
     best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
     found: dict[str, Associations] = {}
     for named, others, words in rows:
@@ -280,6 +283,22 @@ def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:
             associations = np.asarray(named * agreed * max(0.5, 1 - _LATER * place), np.float32)
             found[one] = np.maximum(associations, found[one]) if one in found else associations
     return found
+
+
+def _met(brief_terms: BriefTerms, about: Iterable[str]) -> Associations:
+    """How strongly each term is associated with each name of a subject. Of "bird+feeder", feeder names it, and only
+    where another term of the brief is about birds."""
+    import numpy as np
+
+    columns = []
+    for name in about:
+        *beside, word = name.split("+")
+        if word in places():
+            column = brief_terms.associations[:, places()[word]]
+            for other in beside:
+                column = column * (brief_terms.associations[:, places()[other]].max(initial=0.0) >= _CHOSEN)
+            columns.append(column)
+    return np.array(columns, np.float32).reshape(len(columns), -1).T
 
 
 @cache

@@ -38,6 +38,7 @@ _OFF_TONE = 0.55
 _SHORTEST, _LONGEST = 3, 7  # letters of a word that may be half of a name
 _KNOWN = 2.9  # Zipf frequency of a word that is known by itself
 _LINKED = 0.18  # association by itself that a known word needs with the term it stands for
+_HALF_KNOWN = 2.0  # Zipf frequency of a word that is known well enough if a short list of ours holds it
 _CARRIES = 0.42, 0.56  # association with a term that a word needs to carry a part; the second for an existing word
 _ENOUGH = 15  # so many short words are enough
 _STIR = 0.12  # by how much a seed varies the weights
@@ -84,7 +85,10 @@ class Material:
         return idea.kind == "concept" or self.brief_terms.strongest(idea.associations) >= _CARRIES[idea.kind == "find"]
 
     def _is_plain(self, idea: Idea) -> bool:
-        """Whether people know an existing word, and link it with its term without being told what it means."""
+        """Whether people know an existing word, and link it with its term without being told what it means; of a short
+        list, whether it is well enough known."""
+        if idea.chosen and idea.standing > 0:
+            return idea.facts.zipf >= _HALF_KNOWN
         linked = self.brief_terms.of_word(idea.word)[self.brief_terms.best_term(idea.associations)]
         return idea.facts.zipf >= _KNOWN and bool(linked >= _LINKED)
 

@@ -73,6 +73,7 @@ _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 AS_IT_IS = frozenset(("found", "foreign", "figure"))
 """Constructions that take words as they are."""
+_SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
@@ -141,6 +142,7 @@ class Judge:
     def __init__(self, weights: Weights, brief_terms: BriefTerms, ideas: Sequence[Idea], goods: str) -> None:
         self.weights = weights
         self._brief_terms = brief_terms
+        self._shares = (_SAID + brief_terms.weights).clip(0.0, 1.0)
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
         self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
@@ -170,7 +172,7 @@ class Judge:
         return {
             "sense": sense,
             "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
-            "true": min(map(_true, associations)),
+            "true": min(_true(one * self._shares) for one in associations),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,

@@ -131,3 +131,18 @@ def test_a_reason_names_the_term_that_the_meaning_shows() -> None:
 def test_a_word_with_a_hyphen_says_how_the_goods_are_not_what() -> None:
     said = goods_words(Brief(goods="hand-thrown teapots"))
     assert said["hand"] < said["teapots"] == NAMED
+
+
+def test_the_last_noun_of_a_compound_names_the_goods() -> None:
+    said = goods_words(Brief(goods="coat hooks and towel rails of oak, turned by hand"))
+    assert said["hooks"] == said["rails"] == NAMED
+    assert max(said["coat"], said["towel"], said["oak"], said["hand"]) < NAMED
+    assert goods_words(Brief(goods="tea tins"))["tea"] == NAMED
+
+
+def test_a_subject_of_two_words_needs_both() -> None:
+    def chosen(*concepts: str) -> set[str]:
+        return {idea.word for idea in ideas(Brief(concepts=tuple(map(Concept, concepts)))) if idea.chosen}
+
+    assert "jenny wren" in chosen("feeder", "bird")
+    assert "jenny wren" not in chosen("feeder", "soup")

@@ -204,7 +204,7 @@ def naming_vocabulary() -> Entries:
     for value in naming_worlds().values():
         words.update(dict.fromkeys(value.replace("|", " ").split()))
     for value in (*naming_suits().values(), *naming_picks().values()):
-        words.update(dict.fromkeys(value.partition("|")[0].split()))
+        words.update(dict.fromkeys(re.findall("[a-z]+", value.partition("|")[0])))
     words.update(dict.fromkeys((*charm(), *compound_places())))
     for phrase, parts in _familiar().items():
         words.update(dict.fromkeys(phrase.casefold().replace("-", " ").split()))
