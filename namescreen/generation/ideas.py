@@ -36,7 +36,9 @@ _NAMED = 0.9  # a tie from which a term names the subject of a world, as itself 
 _ALONE_VIVID = 0.75  # of a world of short words, which is less special
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
-_CONFIRMED = 0.3  # what the rest of a brief has to do with a subject that a term only touches, so that it counts in full
+_CONFIRMED, _HALF_SURE = 0.25, 0.5
+"""What the rest of a brief has to do with a subject that a term only touches, so that it counts in full; the share of
+that from which it counts at all."""
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
 _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
@@ -273,8 +275,9 @@ def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:
         if named.any():
             loose = (met - _CHANCE).clip(0) * brief_terms.weights
             others = loose.sum() - loose
-            sure = np.where(met >= _NAMED, 1.0, np.minimum(1.0, _UNSURE + others / _CONFIRMED))
-            rows.append((named * sure, others + second, words))  # in its chosen sense it is near its synonyms
+            sure = np.where(met >= _NAMED, 1.0, np.minimum(1.0, others / _CONFIRMED))
+            # in its chosen sense a term is near its synonyms
+            rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
     best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
     found: dict[str, Associations] = {}
     for named, others, words in rows:

@@ -144,5 +144,5 @@ def test_a_subject_of_two_words_needs_both() -> None:
     def chosen(*concepts: str) -> set[str]:
         return {idea.word for idea in ideas(Brief(concepts=tuple(map(Concept, concepts)))) if idea.chosen}
 
-    assert "jenny wren" in chosen("feeder", "bird")
-    assert "jenny wren" not in chosen("feeder", "soup")
+    assert "Jenny Wren" in chosen("feeder", "bird")
+    assert "Jenny Wren" not in chosen("feeder", "soup")
