@@ -7,13 +7,10 @@ from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..connotations import readings
-from ..goods import Relatedness, relatedness
-from ..lexicon import lexicon
-from ..lexicon.wordnet import DOMAINS
 from ..pronunciation.predictability import spellings
 from ..text import fold
 from .candidate import Proposal
-from .vocabulary import word
+from .wares import Wares
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -27,11 +24,7 @@ and from which it gets a remark: one letter in ten, one in five. Sound, meaning 
 shortlist is screened."""
 
 
-_SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4}
-"""Relatedness to the goods from which a word names another ware of the same trade, by WordNet's domain of what it names
-(set by reading)."""
 _SURE = 0.9  # probability from which a hearer is assumed to write a word
-_TAKEN = frozenset(("found", "figure"))
 _AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # other words heard in them are intended
 
 
@@ -49,13 +42,14 @@ class Flags:
 
     def __init__(self, brief: Brief, register: Register | None) -> None:
         self._languages = tuple(dict.fromkeys(("en", *brief.languages)))
-        self._goods = brief.goods
+        self._wares = Wares(brief)
         self._marks = {_letters(mark.text): mark.text for mark in register.marks} if register is not None else {}
 
     def of(self, proposal: Proposal) -> tuple[str, ...] | Refusal:
         """Remarks on a name; or why it must not be shown: it reads badly in one of the brief's languages, or
-        is all but the same as an existing mark, or names the goods or another ware like them."""
-        ware = self._names_a_ware(proposal)
+        is all but the same as an existing mark, or names the goods, another ware like them or a stuff
+        that they are not made of."""
+        ware = self._wares.named_by(proposal)
         if ware:
             return Refusal("goods", ware)
         near = self._beside_marks(proposal.letters)
@@ -70,16 +64,6 @@ class Flags:
         if taken_for:
             remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
-
-    def _names_a_ware(self, proposal: Proposal) -> str:
-        """How a word taken as it is names the goods, or another ware of the same trade; nothing if it does not."""
-        sense = word(proposal.words[-1]).sense
-        if proposal.construction not in _TAKEN or not self._goods or not sense:
-            return ""
-        least = _SAME_TRADE.get(DOMAINS[lexicon().entry(sense).domain])
-        near = relatedness(" ".join(proposal.words), self._goods) if least else None
-        related = near.score if isinstance(near, Relatedness) else 0.0
-        return f"a ware of the same trade as {self._goods}" if least and related >= least else ""
 
     def _beside_marks(self, letters: str) -> tuple[str, ...] | Refusal:
         """A remark on the mark whose letters are nearest; a refusal if the name is all but the same."""

@@ -56,7 +56,8 @@ class Idea:
     `term` the one with the strongest, and `weight` in [0, 1] the relevance to the whole brief.
     `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5;
     `delight` 1 for one that is a small delight by itself, 0 for a flat one (so too), else 0.5;
-    `chosen` in [0, 1] how much of the brief it stands on our short lists for, 0 if on none.
+    `worn` if firms of every trade carry it; `chosen` in [0, 1] how much of the brief it stands on our short lists for,
+    0 if on none.
     """
 
     word: str
@@ -68,6 +69,7 @@ class Idea:
     standing: float = 0.5
     chosen: float = 0.0
     delight: float = 0.5
+    worn: bool = False
 
     @property
     def facts(self) -> Word:
@@ -105,6 +107,7 @@ class _Known(NamedTuple):
     facets: str
     standing: float
     delight: float
+    worn: bool
 
 
 @cache
@@ -113,8 +116,10 @@ def _known() -> tuple[_Known, ...]:
     for key, value in open_table("naming_ideas.tsv").items():
         kind, _, word = key.partition(" ")
         meaning, keys, facets, worth = value.split("|") if value.count("|") == 3 else (value, "", "", "")
-        standing, _, delight = worth.partition("/")
-        found.append(_Known(kind, word, meaning, keys, facets, float(standing or 0.5), float(delight or 0.5)))
+        standing, delight, worn = worth.split("/") if worth else ("", "", "")
+        found.append(
+            _Known(kind, word, meaning, keys, facets, float(standing or 0.5), float(delight or 0.5), worn == "1")
+        )
     return tuple(found)
 
 
@@ -228,7 +233,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
             term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
-                float(picked[place]), known.delight,
+                float(picked[place]), known.delight, known.worn,
             )  # fmt: skip
 
 

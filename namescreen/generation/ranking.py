@@ -24,6 +24,7 @@ from .brief_terms import NAMED, BriefTerms, goods_words
 from .candidate import Proposal
 from .ideas import Idea
 from .vocabulary import are_rivals, word
+from .wares import head_of
 from .word_sounds import is_vowel
 
 if TYPE_CHECKING:
@@ -40,6 +41,7 @@ PARTS = {
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how much of the brief its sources stand on our own short lists for: 0 = on none",
     "delight": "how its source pleases as a name by itself, by our own judgement: 1 = a small delight, 0 = flat",
+    "unworn": "how far its sources are words that firms of every trade do not carry already: 0 = all do, 1 = none does",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
     "untraded": "whether its first meaning is no article of trade: 0 = a food, or made of parts; 0.5 = an artefact",
     "picture": "how concrete its sources are: 1 = seen at a glance",
@@ -70,7 +72,6 @@ _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
 _NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
 _WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldom a whole of their own
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
-_ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 AS_IT_IS = frozenset(("found", "foreign", "figure"))
 """Constructions that take words as they are."""
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
@@ -178,6 +179,7 @@ class Judge:
             "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
             "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
             "delight": known.delight if known and proposal.construction in AS_IT_IS else 0.5,
+            "unworn": 1 - _mean(float(one in self._ideas and self._ideas[one].worn) for one in proposal.sources),
             "known": _known(words[0]),
             "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
             "picture": _mean(map(_picture, words)),
@@ -218,7 +220,7 @@ class Judge:
         weight = 0.6 * told[0] + 0.4 * told[-1]
         if proposal.construction in AS_IT_IS:
             idea = self._ideas.get(proposal.sources[0])
-            return max(weight, _NAMED_SO * (idea is not None and _head(idea.meaning) in self._named))
+            return max(weight, _NAMED_SO * (idea is not None and head_of(idea.meaning) in self._named))
         return weight if proposal.construction == "pair" else 0.6 * weight
 
     def _describes(self, word: str) -> float:
@@ -243,19 +245,6 @@ class Judge:
             (_same_thing(word, term.word) * (1.0 if not term.is_concept else 0.8) for term in self._brief_terms.terms),
             default=0.0,
         )
-
-
-@lru_cache(maxsize=1 << 13)
-def _head(meaning: str) -> str:
-    """The word that says what a thing is: rug of "rug before the fire", "flat woven rug"."""
-    before = ""
-    for token in meaning.split():
-        if token in _ENDS_HEAD:
-            break
-        before = token.rstrip(",;")
-        if before != token:
-            break
-    return before
 
 
 def _apart(one: Associations, other: Associations) -> float:

@@ -5,6 +5,7 @@ python wordlists/build/naming_ideas.py [--to FOLDER]
 naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...|FACET FACET ...|STANDING
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
+naming_stuffs.tsv      a stuff -> the sorts of goods that may be made of it, the likeliest first
 naming_picks.tsv       number -> A SUBJECT|WORD, WORD, ..., the best first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|PLACES|SOUNDS|SENSE ABOVE ..., what
                        is known of it; PLACES in a closed pair where it stands well: 1, 2 or 12
@@ -14,7 +15,8 @@ familiar_sounds.tsv    what a part that may give way is found by (its rhyme, its
 
 The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
 brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by
-itself, 0 for one that makes a poor one, empty for the rest. The parts of a saying
+itself, 0 for one that makes a poor one, empty for the rest, then in
+the same way whether it pleases, then 1 if it is worn. The parts of a saying
 are its words; of a word, those between bars, or its first and last syllables. Closed compounds of WordNet 3.0 that
 are common and read as their two parts are added to the list. SOUNDS is the code of `pronunciation.phones`,
 AT the number of sounds of its word before it.
@@ -104,9 +106,16 @@ def delight() -> dict[str, str]:
     return {word.strip(): mark for mark, words in rows for word in words}
 
 
+@cache
+def worn() -> frozenset[str]:
+    """Words that firms of every trade carry."""
+    return frozenset(word for line in lines("naming_worn.txt") for word in line.split())
+
+
 def _standing(word: str) -> str:
-    """How it stands, and how it pleases: 1/0."""
-    return "/".join((standing().get(word.casefold(), ""), delight().get(word.casefold(), "")))
+    """How it stands, how it pleases, and 1 if it is worn: 1/0/1."""
+    folded = word.casefold()
+    return "/".join((standing().get(folded, ""), delight().get(folded, ""), "1" if folded in worn() else ""))
 
 
 def _told(word: str, meaning: str, shown: str) -> str:
@@ -155,6 +164,16 @@ def naming_suits() -> Entries:
 def naming_picks() -> Entries:
     """Number -> a subject, and the words on its short list; raises ValueError for one without a meaning."""
     return _by_subject("naming_picks.txt")
+
+
+def naming_stuffs() -> Entries:
+    """A stuff -> the sorts of goods that may be made of it, in the order of the list."""
+    found: dict[str, dict[str, None]] = {}
+    for line in lines("naming_stuffs.txt"):
+        sort, _, words = line.partition(":")
+        for word in words.split():
+            found.setdefault(word, {})[sort] = None
+    return {word: " ".join(sorts) for word, sorts in found.items()}
 
 
 def _by_subject(name: str) -> Entries:
@@ -355,12 +374,13 @@ def main() -> None:
     drawn = {
         naming_ideas: (
             "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_facets*.txt, naming_images.txt, "
-            "naming_standing*.txt and naming_delight.txt",
+            "naming_standing*.txt, naming_delight.txt and naming_worn.txt",
             "MIT, as namescreen",
         ),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_picks: ("naming_picks.txt", "MIT, as namescreen"),
+        naming_stuffs: ("naming_stuffs.txt", "MIT, as namescreen"),
         naming_vocabulary: (
             "naming_finds.txt, naming_suits.txt, naming_picks.txt, naming_charm.txt, naming_places.txt, "
             "naming_foreign.txt, naming_figures.txt and "

@@ -29,7 +29,8 @@ _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
 _SAME_START = 0.15  # what the same first sound adds to a joined pair
 _PLACES = 0.6, 0.7, 0.9, 1.0
-"""What a closed pair is worth whose words stand ill in both places, well in front alone, behind alone, in both."""
+"""What a closed pair is worth whose words stand ill in both places, well in front alone, behind alone, in both; pairs
+are closed only with a word that stands well behind."""
 _SURE = 0.55  # association with some term at which a word counts in full
 
 
@@ -56,7 +57,7 @@ def propose(material: Material) -> Iterator[Proposal]:
             a.facts.beats + b.facts.beats <= _SYLLABLES
         ):
             clean = seam(a.word, b.word)
-            if clean >= _CLEAN and b.pos == "n":
+            if clean >= _CLEAN and b.pos == "n" and "2" in b.facts.places:
                 ranked[closed].append((worth * clean * places(a.facts, b.facts), a, b))
         if material.most_words > 2 and _shorter_first(a, b):
             alike = a.facts.sounds[:1] == b.facts.sounds[:1]

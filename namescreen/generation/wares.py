@@ -1,0 +1,101 @@
+"""What a name must not name: the goods, another ware of their trade, or a stuff that goods like them are made of and
+and these are not (merino on lambswool, rosehip on a hand cream).
+
+Such a name misleads or describes (TMEP 1209.01, 1209.04); the stuffs are our lists, by sort.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+
+from ..brief import Brief
+from ..goods import Relatedness, likely_classes, relatedness
+from ..lexicon import lexicon
+from ..lexicon.wordnet import DOMAINS
+from ..tables import open_table
+from ..text import fold
+from .candidate import Proposal
+from .vocabulary import word
+
+__all__ = ["Wares", "head_of"]
+
+_SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4}
+"""Relatedness to the goods from which a word names another ware of the same trade, by WordNet's domain of what it names
+(set by reading)."""
+_TAKEN = frozenset(("found", "figure"))
+_OF_STUFFS = frozenset(("found", "figure", "foreign", "pair"))
+_SORTS_OF_CLASS = {
+    **dict.fromkeys((29, 30, 31, 32, 33), "food"), **dict.fromkeys((23, 24, 25, 27), "fibre"), 3: "care"
+}  # fmt: skip
+"""What the goods of a class are made of (Nice Classification)."""
+_ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
+
+
+class Wares:
+    """Tells for one brief which words name its goods, wares like them, or a stuff that they do not hold."""
+
+    def __init__(self, brief: Brief) -> None:
+        self._goods = brief.goods
+        texts = (brief.goods, brief.product, *(concept.word for concept in brief.concepts))
+        self._said = frozenset(one for text in texts for one in _words(text))
+        named = [sort for one in _words(brief.goods) for sort in _sorts_of(one)[:1]]
+        self._sorts = frozenset((*named, *filter(None, map(_SORTS_OF_CLASS.get, likely_classes(brief.goods)))))
+
+    def named_by(self, proposal: Proposal) -> str:
+        """What of it a name tells, in words; nothing if it names neither a ware nor a stuff."""
+        if not self._goods:
+            return ""
+        return self._ware(proposal) or self._stuff(proposal)
+
+    def _ware(self, proposal: Proposal) -> str:
+        """How a word taken as it is names the goods, or another ware of the same trade. One that WordNet does not know
+        is judged by the head of its meaning."""
+        if proposal.construction not in _TAKEN:
+            return ""
+        named = " ".join(proposal.words)
+        sense = word(proposal.words[-1]).sense
+        if not sense:
+            named = head_of(proposal.how)
+            sense = word(named).sense
+        least = _SAME_TRADE.get(DOMAINS[lexicon().entry(sense).domain]) if sense else None
+        near = relatedness(named, self._goods) if least else None
+        related = near.score if isinstance(near, Relatedness) else 0.0
+        return f"a ware of the same trade as {self._goods}" if least and related >= least else ""
+
+    def _stuff(self, proposal: Proposal) -> str:
+        """Which stuff a word of a name is that goods of this sort may be made of, where these are not said to be."""
+        if proposal.construction not in _OF_STUFFS:
+            return ""
+        for source in proposal.sources:
+            here = self._sorts.intersection(_sorts_of(source.casefold().replace(" ", "-")))
+            if here and self._said.isdisjoint(_words(source)):
+                return f"{source.casefold()} is no part of {self._goods}"
+        return ""
+
+
+def _words(text: str) -> list[str]:
+    """The words of a text and their base forms."""
+    said = fold(text).replace("-", " ").replace(",", " ").split()
+    return [form for one in said for form in (one, *lexicon().bases(one))]
+
+
+def _sorts_of(stuff: str) -> tuple[str, ...]:
+    """The sorts of goods that may be made of a stuff, the likeliest first."""
+    return tuple((_stuffs().get(stuff) or "").split())
+
+
+@cache
+def _stuffs() -> dict[str, str]:
+    return dict(open_table("naming_stuffs.tsv").items())
+
+
+def head_of(meaning: str) -> str:
+    """The word that says what a thing is: rug of "rug before the fire", "flat woven rug"."""
+    before = ""
+    for token in meaning.split():
+        if token in _ENDS_HEAD:
+            break
+        before = token.rstrip(",;")
+        if before != token:
+            break
+    return before
