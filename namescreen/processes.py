@@ -23,7 +23,9 @@ if TYPE_CHECKING:
     from multiprocessing.connection import Connection
     from multiprocessing.context import BaseContext
 
-__all__ = ["in_workers", "on_all_processors", "process_context", "processors", "running", "without_collection"]
+__all__ = [
+    "beside", "in_workers", "on_all_processors", "process_context", "processors", "running", "without_collection",
+]  # fmt: skip
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
@@ -34,12 +36,15 @@ ENDED = (
 )
 
 
+_is_worker = False
 TASKS_AHEAD = 4
 """Tasks for each processor that wait or run while a result is taken."""
 
 
 def processors() -> int:
-    """How many processors this process may use."""
+    """How many processors this process may use; a worker process has one."""
+    if _is_worker:
+        return 1
     if hasattr(os, "sched_getaffinity"):
         return len(os.sched_getaffinity(0))
     return os.cpu_count() or 1
@@ -130,6 +135,8 @@ def _each(work: Callable[[Item], Result], items: list[Item]) -> list[Result]:
 def _begin(start: Callable[..., None] | None = None, given: tuple[object, ...] = ()) -> None:
     """Set up a worker: it leaves Ctrl-C to its parent, ends with it, and keeps existing objects out of garbage
     collection."""
+    global _is_worker
+    _is_worker = True
     gc.freeze()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     threading.Thread(target=_end_with_parent, daemon=True).start()
@@ -145,6 +152,17 @@ def _end_with_parent() -> None:
     if parent is not None:
         wait([parent.sentinel])
         os._exit(1)
+
+
+@contextmanager
+def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
+    """As `running`, but in this process, when the result is asked for, where there is one processor or no process can
+    be forked."""
+    if processors() > 1 and process_context().get_start_method() == "fork":
+        with running(work, item) as result:
+            yield result
+    else:
+        yield lambda: work(item)
 
 
 @contextmanager

@@ -27,6 +27,12 @@ def shared_folder() -> Path:
     return folder
 
 
+@pytest.fixture(scope="session", autouse=True)
+def own_cache_folder(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """No test reads from the user's cache, or leaves anything in it."""
+    os.environ["XDG_CACHE_HOME"] = str(tmp_path_factory.mktemp("cache"))
+
+
 Run = Callable[..., "subprocess.CompletedProcess[str]"]
 
 

@@ -16,7 +16,7 @@ import pytest
 
 from namescreen import processes
 from namescreen.errors import DataError, InputError, NamescreenError, Problem
-from namescreen.processes import in_workers, on_all_processors, running
+from namescreen.processes import beside, in_workers, on_all_processors, running
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="looks at processes in /proc")
 
@@ -44,6 +44,32 @@ def test_results_come_in_order() -> None:
     assert list(in_workers(double, range(100), at_once=3)) == list(range(0, 200, 2))
     with running(double, 21) as result:
         assert result() == 42
+
+
+def test_work_beside_is_done_here_where_no_process_can_be_forked(monkeypatch: pytest.MonkeyPatch) -> None:
+    with beside(worker, 0) as result:
+        assert result() != (os.getpid(), 2)
+    monkeypatch.setattr(processes, "process_context", lambda: multiprocessing.get_context("spawn"))
+    with beside(worker, 0) as result:
+        assert result() == (os.getpid(), 2)
+
+
+def test_a_worker_starts_no_further_ones(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.undo()  # the real count of processors
+    with running(nested, 3) as result:
+        assert len(set(result())) == 1
+
+
+def worker(number: int) -> tuple[int, int]:
+    return os.getpid(), processes.processors()
+
+
+def process_id(number: int) -> int:
+    return os.getpid()
+
+
+def nested(number: int) -> list[int]:
+    return list(on_all_processors(process_id, range(number)))
 
 
 def test_items_are_taken_as_they_are_needed() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Annotated
 
@@ -36,7 +37,8 @@ def demo(
     """
     from namescreen.brief import load_brief
     from namescreen.generation import brainstorm
-    from namescreen.screening import screen
+    from namescreen.processes import beside
+    from namescreen.screening import Screening, screen
 
     from .brainstorm import show_candidates
     from .report import Form, check_outputs, write_report
@@ -48,12 +50,16 @@ def demo(
     written = output / "report.md"
     forms: dict[Path | None, Form] = {written: Form.markdown}
     check_outputs([written], forms, [path, *brief.marks])
-    sys.stdout.write(f"Brainstormed from {some(concept.word for concept in brief.concepts)}\n")
-    show_candidates(brainstorm(brief, limit=BRAINSTORMED), Format.table)
-
     existing = existing_marks(brief)
     assert existing is not None  # the example's brief names its list
-    found = list(screen(brief.shortlist, existing, **settings_of(brief)))
+
+    def screened(names: Sequence[str]) -> list[Screening]:
+        return list(screen(names, existing, **settings_of(brief)))
+
+    with beside(screened, brief.shortlist) as result:
+        sys.stdout.write(f"Brainstormed from {some(concept.word for concept in brief.concepts)}\n")
+        show_candidates(brainstorm(brief, limit=BRAINSTORMED), Format.table)
+        found = result()
     sys.stdout.write(f"\nThe shortlist, screened against {len(existing)} marks\n")
     show_ranking(found, Format.table, brief)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+import os
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import asdict, dataclass, fields
@@ -16,6 +17,7 @@ from ..marks.fields import chosen_columns
 from ..marks.reader import Progress, Source, read_marks
 from ..marks.sources import files_of, sha256_of
 from ..marks.status import STATUSES
+from ..tables import wordlists_folder
 from . import store
 from .register import Register
 from .scope import open_arrays
@@ -25,10 +27,12 @@ __all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
 
 Made = TypeVar("Made")
 
-WORTH_CACHING = 2_000
-"""Marks from which a plain list, once prepared, is kept in the user's cache folder."""
-MOST_CACHED = 8
-"""Prepared lists kept there; the oldest goes first."""
+WORTH_CACHING = 20
+"""Marks from which a plain list, once prepared, is kept in the user's cache folder, which nobody else may read."""
+LARGE = 1 << 20
+"""Bytes of a large list: these are kept apart, so that no number of small ones takes their places."""
+MOST_CACHED = {"prepared": 8, "lists": 32}
+"""Prepared lists kept there, large and small ones; the oldest goes first."""
 
 
 def read_register(
@@ -93,8 +97,9 @@ def _read_plain(
     def save(register: Register) -> Path | None:
         with suppress(InputError, OSError):  # a cache that cannot be written costs time, not the result
             kept.parent.mkdir(parents=True, exist_ok=True)
+            kept.parent.chmod(0o700)
             newest = sorted(kept.parent.glob("*.nsr"), key=lambda file: -file.stat().st_mtime)
-            for old in newest[MOST_CACHED - 1 :]:
+            for old in newest[MOST_CACHED[kept.parent.name] - 1 :]:
                 old.unlink()
             _write(register, kept)
             return kept
@@ -138,9 +143,24 @@ def _cached(digests: Mapping[Path, str], column: Sequence[str] | str | None, enc
             encoding,
             __version__,
             VERSION,
+            _installed(),
         ]
     )
-    return store.user_cache() / "prepared" / f"{hashlib.sha256(what.encode()).hexdigest()[:32]}.nsr"
+    folder = "lists" if sum(path.stat().st_size for path in digests) < LARGE else "prepared"
+    return store.user_cache() / folder / f"{hashlib.sha256(what.encode()).hexdigest()[:32]}.nsr"
+
+
+def _installed() -> str:
+    """What tells this program and its tables from others of the same version, as those of a developer are: the size
+    and the time of every file."""
+    found = hashlib.sha256()
+    for folder in (Path(__file__).parents[1], wordlists_folder()):
+        for place, _, names in sorted(os.walk(folder)):
+            for name in sorted(names):
+                if name.endswith((".py", ".tsv", ".npy", ".so")):
+                    state = Path(place, name).stat()
+                    found.update(f"{name} {state.st_size} {state.st_mtime_ns} ".encode())
+    return found.hexdigest()
 
 
 def prepare(
