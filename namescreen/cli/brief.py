@@ -26,9 +26,9 @@ def _brief() -> None:
 @app.command("help")
 def explain() -> None:
     """List what can stand in a brief: tones, classes, countries and languages."""
-    from namescreen.connotations.languages import LANGUAGES
     from namescreen.generation.material import TONES
     from namescreen.goods import list_of_classes
+    from namescreen.lexicon.language_codes import LANGUAGES
     from namescreen.report.law import practices
     from namescreen.territories import EU_MEMBERS, UNIONS
 

@@ -132,7 +132,7 @@ def readings(
 
 def _opened(sources: Sequence[Dictionary], asked: Sequence[str] | None) -> tuple[Dictionary, ...]:
     """The sources that hold one of the languages asked for, each asked once: the first time may take seconds."""
-    from namescreen.connotations.languages import wanted
+    from namescreen.lexicon.language_codes import wanted
 
     useful = [source for source in sources if source.languages & set(wanted(asked))]
     for source in counted(useful, len(useful), "Opening dictionaries"):

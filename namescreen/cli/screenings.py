@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from namescreen.connotations.languages import language_name
+from namescreen.lexicon.language_codes import language_name
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
 

@@ -3,8 +3,8 @@ there."""
 
 from __future__ import annotations
 
+from ..lexicon.language_codes import LANGUAGES, language_name
 from .ease import Ease, ease
-from .languages import LANGUAGES, language_name
 from .lookup import coverage, readings
 from .meanings import Dictionary, Meaning
 from .results import KINDS, MATCHES, SEVERITIES, Coverage, Reading

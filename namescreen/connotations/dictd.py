@@ -18,8 +18,8 @@ from pathlib import Path
 
 from namescreen.errors import InputError, Problem
 
+from ..lexicon.language_codes import LANGUAGES, code
 from .headwords import Headword, headwords
-from .languages import LANGUAGES, code
 from .meanings import Meaning
 
 __all__ = ["Dictd", "dictd_dictionaries", "number", "open_dictd"]

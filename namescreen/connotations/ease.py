@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from namescreen.outcome import NotChecked
 from namescreen.text import fold, parse
 
+from ..lexicon.language_codes import LANGUAGES, OTHER_SCRIPTS, code, language_name
+from ..lexicon.letter_patterns import allowed, alphabet, consonant_groups, has_model, percentile
 from .g2p_rules import has_rules, letter_sounds, read_aloud, sound_classes
-from .languages import LANGUAGES, OTHER_SCRIPTS, code, language_name
-from .letter_patterns import allowed, alphabet, consonant_groups, has_model, percentile
 from .scripts import lookalikes, script
 
 __all__ = ["Ease", "ease"]

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from namescreen.text import Name
 
+from ..lexicon.language_codes import OTHER_SCRIPTS
 from .g2p_rules import TRANSCRIPTION, english_heard_in, has_rules, sound_code
-from .languages import OTHER_SCRIPTS
 from .results import Reading
 from .spelled_matches import Span, found, spans
 from .unlucky import Unlucky, sounding

@@ -10,10 +10,10 @@ from namescreen.outcome import NotChecked
 from namescreen.tables import open_table
 from namescreen.text import Name, fold, parse
 
+from ..lexicon.language_codes import LANGUAGES, language_name, wanted
 from .dictionaries import missing, opened
 from .g2p_rules import has_rules
 from .heard_matches import heard_in
-from .languages import LANGUAGES, language_name, wanted
 from .meanings import Dictionary, judged
 from .results import Coverage, Reading
 from .scripts import lookalikes

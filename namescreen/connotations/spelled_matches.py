@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from namescreen.lexicon import zipf
 from namescreen.text import Name, fold, split_closed_compound
 
+from ..lexicon.language_codes import COMPOUNDING, OTHER_SCRIPTS
 from .inflection import prefixes, stem
-from .languages import COMPOUNDING, OTHER_SCRIPTS
 from .orthography import syllable_boundaries
 from .results import Reading
 from .scripts import script

@@ -9,7 +9,7 @@ from typing import Any
 
 from namescreen.outcome import NotChecked
 
-from .languages import LANGUAGES, code
+from ..lexicon.language_codes import LANGUAGES, code
 from .meanings import Meaning
 
 __all__ = ["Wordnets", "wordnets"]

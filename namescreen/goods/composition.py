@@ -15,10 +15,13 @@ from .places import place_of
 from .qualities import is_quality
 
 __all__ = [
+    "NO_TIE",
     "Composition",
     "composition",
     "has_coined_word",
+    "has_other_own_word",
     "holds_praised_image",
+    "is_coined_own",
     "is_surname_alone",
     "is_without_tie",
     "names_goods",
@@ -61,8 +64,8 @@ def composition(judged: tuple[Judged, ...]) -> Composition:
     """Divide the content words of a name by what they do for it."""
     places = tuple(one for one in judged if is_place(one))
     rest = tuple(one for one in judged if one not in places)
-    if any(map(_is_coined_own, rest)):
-        shared = tuple(one for one in rest if not _is_coined_own(one) and (_is_anyones(one) or _weighs(one) >= TIED))
+    if any(map(is_coined_own, rest)):
+        shared = tuple(one for one in rest if not is_coined_own(one) and (_is_anyones(one) or _weighs(one) >= TIED))
     elif any(_is_image(one) or _is_name(one) for one in rest):
         shared = tuple(one for one in rest if one.evidence.names_goods or _weighs(one) >= IN_THE_GOODS)
     else:
@@ -125,7 +128,13 @@ def _is_noun_without_tie(one: Judged) -> bool:
 
 def has_coined_word(judged: tuple[Judged, ...]) -> bool:
     """Whether a word of the name is coined, and says nothing of the goods, or no more than a part of it hints at."""
-    return any(map(_is_coined_own, judged))
+    return any(map(is_coined_own, judged))
+
+
+def has_other_own_word(judged: tuple[Judged, ...], words: tuple[str, ...]) -> bool:
+    """Whether a word that carries the name, besides these `words`, is one that tells nothing of the goods."""
+    others = [one for one in composition(judged).carrying if one.word not in words]
+    return any(is_coined_own(one) or _is_name(one) or (is_without_tie(one) and not is_place(one)) for one in others)
 
 
 def is_without_tie(one: Judged) -> bool:
@@ -146,7 +155,8 @@ def _is_anyones(one: Judged) -> bool:
     return one.evidence.names_goods or bool(kinds(one.word) & ANYONES)
 
 
-def _is_coined_own(one: Judged) -> bool:
+def is_coined_own(one: Judged) -> bool:
+    """Whether a word is in no dictionary, and says nothing of the goods, or no more than a part of it hints at."""
     own = _weighs(one) < NO_TIE or one.evidence.hint
     return one.coined and own and len(one.word) > 1
 

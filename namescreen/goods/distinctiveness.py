@@ -15,6 +15,7 @@ from ..outcome import NotChecked
 from .composition import (
     composition,
     has_coined_word,
+    has_other_own_word,
     holds_praised_image,
     is_surname_alone,
     is_without_tie,
@@ -27,6 +28,7 @@ from .evidence import Judged, is_acronym, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import grounds_for, languages_of, languages_under, laws_of
+from .native import unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
 from .places import place_of
@@ -92,7 +94,8 @@ def distinctiveness(
     of the `product` in the seller's words the materials are read that the goods do not state.
     Goods in another language are read in English; for goods that cannot be read the classes are used, and
     `not_assessed` says so. `NotChecked` if the goods are not stated, or neither read nor classed, the name holds no
-    letter or digit, or it is in a script whose words are not known here.
+    letter or digit, it is in a script whose words are not known here, or hangs on a word that looks native to a
+    language of the buyers and that no table has: such a word is no coinage, and may say anything.
     """
     if not goods_words(goods):
         return NotChecked("distinctiveness", "the goods are not stated in words")
@@ -141,6 +144,9 @@ def _distinctiveness(
             readings |= {language: found} if found else {}
     if plain and len(readings) == 1 and all(one.coined and not one.word.isascii() for one in plain):
         return NotChecked("distinctiveness", "the words of this script are not known here")
+    minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
+    spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
+    unknown = unknown_words(plain, readings, spoken)
     findings = _worst_first(
         [_finding(language, name, goods, judged, plain, signs) for language, judged in readings.items()],
         misspelt=any("sounds like" in one.evidence.why for one in plain),
@@ -149,6 +155,12 @@ def _distinctiveness(
         findings = [_as_claim(one) for one in findings]
     worst = findings[0]
     judged = readings[worst.language]
+    serious = any(one.serious for one in signs)
+    if unknown and worst.category not in CATEGORIES[:2]:
+        if not serious and not has_other_own_word(judged, tuple(unknown)):
+            return NotChecked("distinctiveness", next(iter(unknown.values())))
+        findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
+        worst = findings[0]
     kinds_found = _kinds_of(plain, judged)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
@@ -162,7 +174,10 @@ def _distinctiveness(
         tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
         kinds_found,
         tuple(findings),
-        tuple(NotChecked(f"distinctiveness in {code}", "no words of that language are shipped") for code in missing),
+        (
+            *(NotChecked(f"distinctiveness in {code}", "no words of that language are shipped") for code in missing),
+            *(NotChecked(f'distinctiveness of "{word}"', why) for word, why in unknown.items()),
+        ),
         tuple(by_law),
         signs,
     )

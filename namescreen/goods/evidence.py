@@ -70,6 +70,8 @@ class Meaning:
     english: str
     language: str
     sure: float = 1.0
+    guessed: bool = False
+    """Whether no table has the word, and its parts or its spelling say so."""
 
 
 @dataclass(frozen=True, slots=True)

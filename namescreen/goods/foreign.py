@@ -7,9 +7,11 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
-from .coinage import SOUNDS_LIKE, sounds_alike
+from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
+from .composition import IMAGES
 from .description import describe_plainly, is_trade_name
-from .evidence import Judged, Meaning, is_trade_word, judge_phrase, read
+from .evidence import Judged, Meaning, is_trade_word, read
+from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, told
 from .phrases import plain_words
 from .places import place_of
 from .qualities import is_quality
@@ -18,16 +20,12 @@ __all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
 
 COMMON = ("es", "fr", "it", "de", "pt", "nl")
 """The languages used if none is named: those that most buyers are assumed to know or ask about."""
-LEAST_SURE, SURE = 0.45, 0.75
-"""How sure a translation must be, in a language that is asked for and in one that is not; less is a minor sense of a
-word, or a guess."""
+SURE = 0.75
+"""How sure a translation must be in a language that is not asked for; less is a minor sense of a word, or a guess."""
 SISTERS = {"es": ("pt", "it"), "pt": ("es",), "it": ("es",), "nl": ("de",), "sv": ("nb", "da"), "da": ("nb", "sv"),
            "nb": ("da", "sv"), "cs": ("sk",), "sk": ("cs",), "hr": ("sl",), "uk": ("ru",)}  # fmt: skip
 SISTER = 0.9
 """How sure a translation is that holds in a language of the same branch: ours, not fitted."""
-TOLD = 0.8
-"""How plainly a minor sense of a word must describe the goods for buyers to understand it so; also the translation of
-an English word, for those who read English too. A quality is understood where the leading sense says less."""
 ENGLISH = 2.5
 """Zipf value from which an English word is read as English (TMEP 1207.01(b)(vi)(A)): 3 in ten million words."""
 SYNONYM = 0.85
@@ -38,9 +36,9 @@ INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
-DESCRIBES, PLAIN_PART = 0.5, 5
-"""A guess is told of a name if it describes the goods so plainly, or if its parts have so many letters: shorter ones
-are found in coined words by chance (Tessivane: te, si, vane)."""
+PLAIN_PART = 5
+"""A guess is told of a name if it describes the goods, or if its parts have so many letters: shorter ones are found in
+coined words by chance (Tessivane: te, si, vane)."""
 
 
 @lru_cache(maxsize=1 << 13)
@@ -58,24 +56,44 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
             continue
         if in_english and describe_plainly(word, goods).names_goods:
             continue
-        sure = [one for one in _sure(word, language, asked) if is_gloss(word, one)]  # else the word is read as English
-        if sure:
-            leading = max(one.score for one in sure)
-            fit = [
-                one
-                for one in sure
-                if one.score == leading or is_quality(one.english) or _told(one.english, goods) >= TOLD
-            ]
-            best = max(fit, key=lambda one: (one.score * _told(one.english, goods), one.score))
-            beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem
-            told = _told(best.english, goods)
-            plainer = told > describe_plainly(word, goods).weight  # else its English meaning says as much
-            stays = in_english and not (plainer and (beside or _as_foreign(word, language) or told >= TOLD))
-            place = place_of(word) is not None and place_of(best.english) is not None
-            chance = best.source in GUESSED and told < DESCRIBES and min(map(len, best.parts), default=0) < PLAIN_PART
-            if not stays and not place and not chance:  # a place is read as it stands
-                found[word] = Meaning(best.english, language, best.score)
+        meaning = _listed(word, goods, language, asked, in_english=in_english, in_language=in_language)
+        if meaning is None and asked and is_coined(word):
+            meaning = by_its_parts(word, goods, language)
+        if meaning is not None:
+            found[word] = meaning
     return found
+
+
+def _listed(
+    word: str, goods: str, language: str, asked: bool, *, in_english: bool, in_language: bool
+) -> Meaning | None:
+    """What a table says that a word means; None if it says nothing, if buyers read the word as English or as a place,
+    or if the meaning is no more than a guess."""
+    sure = [one for one in _sure(word, language, asked) if is_gloss(word, one)]  # else the word is read as English
+    if not sure:
+        return None
+    leading = max(one.score for one in sure)
+    fit = [one for one in sure if one.score == leading or is_quality(one.english) or told(one.english, goods) >= TOLD]
+    best = max(fit, key=lambda one: (one.score * told(one.english, goods), one.score))
+    plainly = told(best.english, goods)
+    plainer = plainly > describe_plainly(word, goods).weight  # else its English meaning says as much
+    beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem
+    stays = in_english and not (plainer and (beside or _as_foreign(word, language) or plainly >= TOLD))
+    place = place_of(word) is not None and place_of(best.english) is not None  # a place is read as it stands
+    guess = best.source in GUESSED and plainly < DESCRIBES
+    chance = guess and min(map(len, best.parts), default=0) < PLAIN_PART
+    if stays or place or chance or (guess and _is_partly_told(best, goods)):
+        return None
+    return Meaning(best.english, language, best.score, guessed=best.source in GUESSED)
+
+
+def _is_partly_told(compound: Translation, goods: str) -> bool:
+    """Whether one part of a compound describes the goods and another does not, and is no picture either: what they say
+    together no table tells (a coffee fox is an own name, a coffee grinding work is not)."""
+    words = compound.english.split()
+    senses = lexicon().senses(words[-1], labelled=False)[:1]
+    picture = bool(senses) and senses[0].domain in IMAGES
+    return not picture and any(told(word, goods) >= DESCRIBES for word in words)
 
 
 @lru_cache(maxsize=1 << 13)
@@ -146,12 +164,6 @@ def _sure(word: str, language: str, asked: bool) -> list[Translation]:
         return found  # rather a name
     near = (one for sister in SISTERS.get(language, ()) for one in _sure(word, sister, asked=False))
     return [replace(one, score=one.score * SISTER) for one in near] or found
-
-
-def _told(english: str, goods: str) -> float:
-    """How plainly a meaning describes the goods; a little more if it names them."""
-    found = judge_phrase(english, goods)
-    return 0.0 if found is None else found.evidence.weight + 0.1 * found.evidence.names_goods
 
 
 def reading_in(

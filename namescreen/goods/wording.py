@@ -102,7 +102,7 @@ def in_english(goods: str) -> Wording:
         if not any(map(_is_foreign, parts)):
             return Wording(goods)
         read = [_translated(part) if _is_foreign(part) else Wording(part.strip()) for part in parts]
-        found = next(one.language for one in read if one.language != "en" or one.unread)
+        found = next((one.language for one in read if one.language != "en" or one.unread), "en")
         unread = tuple(word for one in read for word in one.unread)
         return Wording(_joined([one.english for one in read]), found, unread)
     return _translated(goods)

@@ -9,7 +9,7 @@ import re
 from functools import lru_cache
 
 __all__ = [
-    "COMPOUNDING", "base_stem", "is_feminine_of", "possible_stems", "shared_with", "skeleton", "stems",
+    "COMPOUNDING", "LINKING", "base_stem", "is_feminine_of", "possible_stems", "shared_with", "skeleton", "stems",
     "stems_by_language",
 ]  # fmt: skip
 
@@ -114,7 +114,8 @@ _LINKING = {
     "hu": "i as es os",
 }
 """What may stand between the parts of a compound: linking elements and, in Finnish and Estonian, the genitive."""
-_ALL_LINKING = {code: frozenset(("", *text.split())) for code, text in _LINKING.items()}
+LINKING = {code: tuple(text.split()) for code, text in _LINKING.items()}
+_ALL_LINKING = {code: frozenset(("", *links)) for code, links in LINKING.items()}
 
 
 def base_stem(word: str, language: str) -> str:

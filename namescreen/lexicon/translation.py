@@ -19,7 +19,14 @@ from .association import association
 from .foreign_forms import COMPOUNDING, is_feminine_of, possible_stems, shared_with, skeleton, stems, stems_by_language
 from .frequency import zipf
 
-__all__ = ["Translation", "equivalents_in", "languages", "listed_translations", "translations"]
+__all__ = [
+    "Translation",
+    "compound_parts",
+    "equivalents_in",
+    "languages",
+    "listed_translations",
+    "translations",
+]
 
 INFLECTED = 0.95
 """The factor on the score of a translation found by the stem."""
@@ -155,7 +162,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     of_masculine: dict[str, Senses] = {}
     for key, codes in stems(word, asked).items():
         for code, listed, senses in _row(key):
-            if is_feminine_of(word, listed, code):
+            if code in codes and is_feminine_of(word, listed, code):
                 of_masculine[code] = [(english, score * INFLECTED, source) for english, score, source in _read(senses)]
             same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
@@ -198,7 +205,7 @@ def _possible_in(part: str) -> frozenset[str]:
 
 
 def _compound(word: str, language: str) -> list[Translation]:
-    parts = _split(word, language, MOST_PARTS)
+    parts = compound_parts(word, language)
     if not parts:
         return []
     choices = [
@@ -229,6 +236,12 @@ def _goes_together(words: list[str]) -> float:
 
 
 Part = tuple[str, Senses]
+
+
+def compound_parts(word: str, language: str) -> list[Part]:
+    """The known parts of a folded compound of `language`, each as it is written with its senses (English, score, letter
+    of the source); empty if it is none."""
+    return _split(word, language, MOST_PARTS) if SHORTEST_COMPOUND <= len(word) <= LONGEST_COMPOUND else []
 
 
 def _split(word: str, language: str, most: int) -> list[Part]:

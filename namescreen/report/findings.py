@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from .. import policy
-from ..connotations.languages import language_name
+from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import number, plural, shorten, some
 from ..policy import Conflict, Finding, Level, level_of

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from ..closeness.calibration import calibration
-from ..connotations.languages import language_name
+from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from ..connotations.languages import language_name
+from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import cell, number, plural, shorten, some, table
 from .coverage import never_checked, not_checked_words

@@ -5,8 +5,8 @@ from __future__ import annotations
 
 from collections import defaultdict
 
-from ..connotations.languages import language_name
 from ..connotations.results import stands_as_word
+from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import in_one_sentence, number, plural, shorten, some

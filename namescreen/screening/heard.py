@@ -47,7 +47,7 @@ def _said(text: str, language: str) -> str:
 def as_heard(closeness: Closeness, name: str, mark: str, languages: Iterable[str]) -> Closeness:
     """`closeness` with the sound that readers of `languages` hear, where these hear both as the same. Overall closeness
     stays: what decisions tell of it rests on English readings."""
-    from ..connotations.languages import language_name
+    from ..lexicon.language_codes import language_name
 
     if closeness.sound >= 1 or closeness.sound < SOME_SOUND:
         return closeness

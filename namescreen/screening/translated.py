@@ -40,8 +40,8 @@ def _content(words: tuple[str, ...]) -> tuple[str, ...]:
 def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
     """`name` as it may stand in a register in other words: as one word in those of `languages` that write compounds so,
     and in English where every word of it is a word of one of them. Empty where a word is not known there."""
-    from ..connotations.languages import COMPOUNDING, code
     from ..lexicon import equivalents_in
+    from ..lexicon.language_codes import COMPOUNDING, code
 
     words = _words(name)
     if not 1 <= len(words) <= _MOST_WORDS:
@@ -72,7 +72,7 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
     language is English), or of both; a word that no language has may stand in both. A name in other forms of the same
     English words is no translation. English is always among the languages of the buyers.
     """
-    from ..connotations.languages import code
+    from ..lexicon.language_codes import code
 
     asked = tuple(dict.fromkeys(map(code, languages)))
     pairs = [(ours, theirs) for ours in _divisions(name) for theirs in _divisions(mark)]
@@ -90,7 +90,7 @@ def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
     Less than `translated_in`: the rest of the two may say different things. A word that is commoner in English than in
     the other language is read as English.
     """
-    from ..connotations.languages import code, language_name
+    from ..lexicon.language_codes import code, language_name
 
     asked = tuple(dict.fromkeys(map(code, languages)))
     ours, theirs = ({word for words in _divisions(text) for word in words} for text in (name, mark))

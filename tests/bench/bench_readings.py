@@ -26,8 +26,8 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from namescreen.connotations import LANGUAGES, readings
-from namescreen.connotations.letter_patterns import letter_cost, train
 from namescreen.connotations.unlucky_entries import Entry, read_entries
+from namescreen.lexicon.letter_patterns import letter_cost, train
 from namescreen.tables import open_table, wordlists_folder
 from namescreen.text import fold
 

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.connotations import LANGUAGES, Ease, ease
-from namescreen.connotations.letter_patterns import (
+from namescreen.lexicon.letter_patterns import (
     consonant_groups,
     has_model,
     letter_cost,

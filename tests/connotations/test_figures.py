@@ -8,7 +8,7 @@ import sys
 import pytest
 
 from namescreen.connotations import readings
-from namescreen.connotations.letter_patterns import letter_cost, train
+from namescreen.lexicon.letter_patterns import letter_cost, train
 from namescreen.tables import open_table, wordlists_folder
 
 FIFTEEN = "de fr es it pt nl sv da nb fi pl cs tr hu ro".split()

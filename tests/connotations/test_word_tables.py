@@ -11,11 +11,11 @@ import pytest
 
 from namescreen.connotations import LANGUAGES
 from namescreen.connotations.g2p_rules import TRANSCRIPTION, has_rules, inventory, sound_code
-from namescreen.connotations.languages import OTHER_SCRIPTS
 from namescreen.connotations.results import KINDS
 from namescreen.connotations.scripts import script
 from namescreen.connotations.unlucky_entries import COLUMNS, read_entries
 from namescreen.errors import InputError
+from namescreen.lexicon.language_codes import OTHER_SCRIPTS
 from namescreen.tables import Table, wordlists_folder
 from namescreen.text import parse
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from namescreen.goods import (
@@ -100,6 +100,7 @@ def test_words_left_over_are_named() -> None:
 
 @settings(deadline=None)
 @given(st.text(max_size=60))
+@example("AA:AA,È")
 def test_any_text_is_read_or_said_not_to_be(goods: str) -> None:
     read = in_english(goods)
     assert read == in_english(goods)

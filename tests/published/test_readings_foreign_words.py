@@ -14,9 +14,9 @@ import pytest
 
 from namescreen.connotations import readings
 from namescreen.connotations.dictionaries import installed
-from namescreen.connotations.languages import LANGUAGES
 from namescreen.connotations.unlucky_entries import read_entries
 from namescreen.lexicon import zipf
+from namescreen.lexicon.language_codes import LANGUAGES
 from namescreen.tables import wordlists_folder
 from namescreen.text import fold
 

@@ -4,7 +4,7 @@
 
 Trained on the 30,000 most frequent words of three letters and more, with their accents, that are not English
 words quoted in the language (more than twice as frequent in English). The alphabet is the main exemplar set
-of the Unicode CLDR as ICU carries it (PyPI PyICU, or Debian python3-icu).
+of the Unicode CLDR as ICU carries it (PyPI PyICU, or Debian python3-icu); that of English is a to z.
 """
 
 from __future__ import annotations
@@ -13,14 +13,15 @@ import argparse
 import unicodedata
 from collections import Counter
 from pathlib import Path
+from string import ascii_lowercase
 
 import wordfreq
 from sources import write_table
 
-from namescreen.connotations.letter_patterns import train
+from namescreen.lexicon.letter_patterns import train
 from namescreen.tables import table_bytes
 
-LANGUAGES = "de fr es it pt nl sv da nb fi pl cs tr hu ro el ru uk ar he hi id".split()
+LANGUAGES = "en de fr es it pt nl sv da nb fi pl cs tr hu ro el ru uk ar he hi id".split()
 WORDS = 30_000
 QUOTED = 10**0.3
 RARE = 0.006
@@ -46,6 +47,8 @@ def alphabet(language: str, own: list[str]) -> str:
     """The letters at home in the language, with spaces between: its alphabet, without plain letters that it
     keeps for loans and names (k and w in Spanish, j k w x y in Italian), known by standing in fewer than
     `RARE` of its words."""
+    if language == "en":
+        return " ".join(ascii_lowercase)
     import icu  # type: ignore[import-not-found,import-untyped,unused-ignore]
 
     letters = {str(letter).lower() for letter in icu.LocaleData(language).getExemplarSet(0, 0)}

@@ -130,7 +130,7 @@ def percentile(word: str, language: str) -> int:
     in percent: 100 if it is more usual than any of them, 0 if more surprising than all. Raises `DataError` without a
     model; see `has_model`."""
     quantiles = [float(cost) for cost in (_table(language).get("%quantiles") or "").split()]
-    return share_above(letter_cost(word, lambda gram: _entry(gram, language)), quantiles)
+    return share_above(letter_cost(word, lambda gram: pattern(gram, language)), quantiles)
 
 
 def alphabet(language: str) -> frozenset[str]:
@@ -141,7 +141,7 @@ def alphabet(language: str) -> frozenset[str]:
 def allowed(group: str, language: str) -> bool:
     """Whether words of the language hold this consonant group (as `consonant_groups` gives it) at that
     place."""
-    return _entry(group, language) is not None
+    return pattern(group, language) is not None
 
 
 def _padded(word: str) -> str:
@@ -162,5 +162,5 @@ def _table(language: str) -> Table:
 
 
 @lru_cache(maxsize=1 << 17)
-def _entry(gram: str, language: str) -> str | None:
+def pattern(gram: str, language: str) -> str | None:
     return _table(language).get(gram)

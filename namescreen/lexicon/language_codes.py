@@ -14,6 +14,11 @@ LANGUAGES = {
     "ko": "Korean",
 }  # fmt: skip
 
+_NAMED_ONLY = {
+    "en": "English", "bg": "Bulgarian", "et": "Estonian", "hr": "Croatian", "lt": "Lithuanian", "lv": "Latvian",
+    "sk": "Slovak", "sl": "Slovene", "la": "Latin",
+}  # fmt: skip
+
 COMPOUNDING = frozenset({"de", "nl", "sv", "da", "nb", "fi", "hu"})
 """Languages that write a compound as one word whose last part says what the thing is."""
 
@@ -37,8 +42,8 @@ def code(tag: str) -> str:
 
 
 def language_name(tag: str) -> str:
-    """The English name of a language, or the tag itself if it is neither English nor one of `LANGUAGES`."""
-    return "English" if code(tag) == "en" else LANGUAGES.get(code(tag), tag)
+    """The English name of a language, or the tag itself for one that nothing here is about."""
+    return LANGUAGES.get(code(tag)) or _NAMED_ONLY.get(code(tag), tag)
 
 
 def wanted(languages: Iterable[str] | None) -> tuple[str, ...]:

@@ -1,0 +1,132 @@
+"""Words of a buyer's language that no table has: judged by the parts they are made of, and else not judged at all.
+
+A compound or derivation of known words is about what these are about (slijperij: to grind). What such a word says as a
+whole no table tells: where its parts do not describe the goods, its meaning is unknown, and so is its distinctiveness.
+It is no coinage."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from functools import lru_cache
+
+from ..lexicon import Translation, kinds, zipf
+from ..lexicon.foreign_derivation import Part, compound_of, derived
+from ..lexicon.language_codes import language_name
+from ..lexicon.native_words import NativeWord, native_word
+from .composition import NO_TIE, is_coined_own
+from .evidence import Judged, Meaning, judge_phrase
+from .qualities import is_quality
+
+__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "told", "unknown_words"]
+
+LEAST_SURE = 0.45
+"""How sure a translation must be to be gone by in a language of the buyers; less is a minor sense of a word."""
+DESCRIBES = 0.5
+"""How plainly the parts of a word must describe the goods to be told of it."""
+TOLD = 0.8
+"""How plainly a minor sense of a word must describe the goods for buyers to understand it so; also the translation of
+an English word, for those who read English too. A quality is understood where the leading sense says less."""
+SIDE_SENSE = 0.65
+"""The most that a sense of one part alone may tell where the parts together have no tie to the goods (north alone is a
+place)."""
+SURE_PART, PLAIN_PART = 0.85, 4
+"""How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
+FORMS_OF_GOODS = frozenset(
+    """
+    work device apparatus appliance equipment gear machine tool means agent article piece material stuff substance thing
+    matter ware wares goods utensil instrument element implement
+""".split()
+)
+"""What the last part of a compound says of goods of any kind (-werk, -zeug, -middel, -vara): the parts before it tell
+which. Ours; common practice, no source."""
+
+
+def told(english: str, goods: str) -> float:
+    """How plainly a meaning describes the goods; a little more if it names them."""
+    found = judge_phrase(english, goods)
+    return 0.0 if found is None else found.evidence.weight + 0.1 * found.evidence.names_goods
+
+
+@lru_cache(maxsize=1 << 13)
+def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
+    """What an unknown word that looks native means by its parts: if these describe the goods, or if no sense of any has
+    to do with them (north wind, for chocolate); None if they do in part, or are not known."""
+    if native_word(word, (language,)) is None:
+        return None
+    parts = compound_of(word, language)
+    if parts:
+        *modifiers, head = (_fitting(part.senses, goods) for part in parts)
+        if _is_form_of_goods(parts[-1].senses):
+            return _meaning(modifiers, goods, language)
+        if _say_nothing(parts, goods):
+            english = " ".join(part.senses[0].english for part in parts)
+            return Meaning(english, language, min(part.senses[0].score for part in parts), guessed=True)
+        return _meaning((head,) if _names_goods(head, goods) else (*modifiers, head), goods, language)
+    bases = derived(word, language)
+    return _meaning((_fitting(bases, goods),), goods, language) if bases else None
+
+
+def _meaning(telling: Iterable[Translation], goods: str, language: str) -> Meaning | None:
+    """What the parts of a word that tell something say, if it describes the goods."""
+    sure = [one for one in telling if one.score >= LEAST_SURE]
+    if min((told(one.english, goods) for one in sure), default=0.0) < DESCRIBES:
+        return None
+    english = " ".join(one.english for one in sure)
+    return Meaning(english, language, min(one.score for one in sure), guessed=True)
+
+
+def _say_nothing(parts: tuple[Part, ...], goods: str) -> bool:
+    senses = [one for part in parts for one in part.senses if one.score >= LEAST_SURE]
+    plain = all(part.senses[0].score >= SURE_PART and len(part.written) >= PLAIN_PART for part in parts)
+    leading = " ".join(part.senses[0].english for part in parts)
+    side = (told(one.english, goods) < SIDE_SENSE and not is_quality(one.english) for one in senses)
+    return plain and told(leading, goods) < NO_TIE and all(side)
+
+
+def _fitting(senses: tuple[Translation, ...], goods: str) -> Translation:
+    """Of the senses of a part, the one that is meant on such goods: the leading one, a quality, or one that plainly
+    describes them."""
+    fit = [
+        one
+        for one in senses
+        if one.score == senses[0].score
+        or (one.score >= LEAST_SURE and (is_quality(one.english) or told(one.english, goods) >= TOLD))
+    ]
+    return max(fit, key=lambda one: (one.score * told(one.english, goods), one.score, zipf(one.english)))
+
+
+def _names_goods(sense: Translation, goods: str) -> bool:
+    found = judge_phrase(sense.english, goods)
+    return found is not None and found.evidence.names_goods
+
+
+def _is_form_of_goods(senses: tuple[Translation, ...]) -> bool:
+    """Whether a leading sense is one that goods of any kind have, or a form of business."""
+    leading = {one.english for one in senses if one.score >= TOLD}
+    return any(word in FORMS_OF_GOODS or "generic head" in kinds(word) for one in leading for word in one.split()[:1])
+
+
+def unknown_words(
+    plain: tuple[Judged, ...], readings: Mapping[str, tuple[Judged, ...]], languages: tuple[str, ...]
+) -> dict[str, str]:
+    """The words that look native to one of the `languages` and that no table has, each with why it is not judged; also
+    one whose parts say something of the goods, and not plainly what."""
+    meant = [one for judged in readings.values() for one in judged if one.meaning]
+    vague = {
+        one.word: NativeWord(one.meaning.language)
+        for one in meant
+        if one.meaning and one.meaning.guessed and one.evidence.weight >= NO_TIE
+    }
+    known = {one.word for one in meant} - vague.keys()
+    own = [one.word for one in plain if is_coined_own(one) and one.word not in known]
+    found = ((word, vague.get(word) or native_word(word, languages)) for word in dict.fromkeys((*own, *vague)))
+    return {word: _unknown_meaning(word, native) for word, native in found if native}
+
+
+def _unknown_meaning(word: str, found: NativeWord) -> str:
+    """Why a name with this word is not judged."""
+    parts = f" ({' + '.join(found.parts)})" if found.parts else ""
+    return (
+        f'"{word}" looks like a word of {language_name(found.language)}{parts} whose meaning is not known here: ask '
+        "someone who speaks it"
+    )

@@ -1,0 +1,144 @@
+"""Words of other languages derived from known ones by living suffixes: savonnerie from savon, moledora from moler.
+
+A derivation is about what its base is about, whatever the suffix adds: a place, a maker, a tool, a smaller one, a
+quality. Suffixes and endings are folded, from memory of each language's grammar; they only lead to words in the table.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from functools import lru_cache
+from typing import NamedTuple
+
+from .foreign_forms import LINKING
+from .translation import Translation, listed_translations
+
+__all__ = ["SUFFIXES", "Part", "compound_of", "derived"]
+
+SUFFIXES = {
+    "it": "eria erie ificio ista isti aio aia iere iera tore trice tori toio ino ina ini etto etta etti ello ella "
+          "uccio uzzo one oso osa ale ico ica esco ato ata ati ito ita uto zione mento aggio tura ura ezza ita abile "
+          "ibile ante ente ame ume iero",
+    "es": "eria ista ero era eros eras dor dora dores doras dero torio ito ita illo illa uelo oso osa al ico ica ado "
+          "ada ados idos ido ida cion miento aje ura eza dad able ible ante iente ado azo mente",
+    "pt": "aria eria ista eiro eira dor dora douro inho inha zinho zinha oso osa al ico ica ado ada ido ida cao mento "
+          "agem ura eza dade avel ivel ante ente mente",
+    "fr": "erie eries eur eurs euse euses ateur atrice ier iere iers ieres iste oir oire ette ettes et on eux al ique "
+          "ee e ant ante ation tion ement age ages ure ite able ible ard aison eraie",
+    "ro": "arie arii erie ar ari tor tori toare ist ica uta ut el os oasa at ata it ita tie tii ment are ire ere tate "
+          "esc easca bil ura ic aj",
+    "pl": "arnia arnie ownia arz arze nik nica ista acz acze arka arki ek ka ki eczka ik yk owy owa owe ny na ne ski "
+          "ska skie any ana ane ony ona one anie enie osc stwo ista owiec ak",
+    "cs": "arna arny irna ovna ar ari nik nice ista tel telka ac acka ek ka ky ik icka ovy ova ove ny na ne sky ska "
+          "ske any ana eny ena ani eni ost stvi stvo ak ivo",
+    "de": "erei er erin ler ner chen lein ig ige iger iges isch ische lich liche haft sam bar los ung ungen heit keit "
+          "schaft nis tum ling frei",
+    "nl": "erij er ster aar je tje pje ig ige isch lijk lijke zaam baar loos ing heid schap sel",
+    "sv": "eri are erska ig igt iga isk iskt lig ligt sam bar los ning het skap ad at ade",
+    "da": "eri er ig igt isk lig som bar los ning hed skab et ede else",
+    "nb": "eri er ig isk lig som bar los ning het skap et ede else",
+    "fi": "inen llinen ja minen us uus ys yys ton mo la lainen isto uri in ttu",
+    "hu": "os es as ito i talan telen sag seg as es o ott ett da de ka ke us ista",
+    "tr": "ci cu lik luk li lu siz suz hane ce ca",
+    "hr": "arnica ar ica ic nik ski ska sko ni na no an ana anje enje ost stvo",
+    "sk": "aren arna ar nik ka ek ovy ova ove ny na ne sky ska ske any ana anie enie ost stvo",
+    "sl": "arna ar ica ec nik ski ska sko ni na no anje enje ost",
+}  # fmt: skip
+_BASES = {
+    "it": "a o e are ere ire", "es": "a o e ar er ir", "pt": "a o e ar er ir", "fr": "e er ir re", "ro": "a e i",
+    "pl": "a o ac ic owac", "cs": "a o at it ovat", "de": "e en n eln ern", "nl": "e en", "sv": "a e", "da": "e",
+    "nb": "e", "fi": "a i e aa", "hu": "a e", "tr": "mak mek", "hr": "a o ati iti", "sk": "a o at it",
+    "sl": "a o ati iti",
+}  # fmt: skip
+"""What a base may have lost before a suffix: the ending of its noun or of its infinitive."""
+_PARTICIPLES = {
+    "de": "t et en", "nl": "d t en", "sv": "d t ad at dd tt", "da": "et t", "nb": "et t", "fi": "ttu tty tu ty",
+    "hu": "t ott ett",
+}  # fmt: skip
+_INFINITIVES = {"de": "en n eln ern", "nl": "en", "sv": "a", "da": "e", "nb": "e", "fi": "aa a", "hu": ""}
+DERIVED = 0.9
+"""The factor on the score of the base."""
+SHORTEST_BASE, SHORTEST_PART, SHORTEST_MODIFIER = 4, 3, 2
+"""Letters that must remain before a suffix, as many words hold a shorter one by chance; of a part of a compound, and of
+an everyday word that begins one (ny-, te-)."""
+COMMON_KNOWLEDGE = ("own list", "goods lists")
+RELIABILITY = 20
+"""What fully reliable parts of a compound are worth, in letters of the shorter one, as in `translation`."""
+
+
+class Part(NamedTuple):
+    """A part of a word as it is written, with its senses, best first."""
+
+    written: str
+    senses: tuple[Translation, ...]
+
+
+@lru_cache(maxsize=1 << 14)
+def derived(word: str, language: str) -> tuple[Translation, ...]:
+    """What the folded `word` is about, as the senses of the word of `language` that it is derived from, best first; the
+    `parts` are that base and the suffix. Empty if no base is known."""
+    found: list[Translation] = []
+    for suffix in SUFFIXES.get(language, "").split():
+        stem = word.removesuffix(suffix)
+        if stem == word or len(stem) < SHORTEST_BASE:
+            continue
+        for base in (stem, *(stem + ending for ending in _BASES[language].split())):
+            if base != word:
+                senses = listed_translations(base, language, compounds=False)
+                found += [
+                    replace(one, score=one.score * DERIVED, source="derivation", parts=(base, suffix)) for one in senses
+                ]
+        if found:
+            break
+    return tuple(sorted(dict.fromkeys(found), key=lambda one: (-one.score, one.english)))
+
+
+@lru_cache(maxsize=1 << 13)
+def compound_of(word: str, language: str) -> tuple[Part, ...]:
+    """The two parts of an unknown compound; empty if there are none. Freer than `translations`: a part may also be the
+    stem of a verb (Schleif-), a participle (-bakt) or a derivation. To be asked of words that look native only: coined
+    names hold such parts by chance."""
+    if language not in _INFINITIVES:
+        return ()
+    best: tuple[float, tuple[Part, ...]] = (0.0, ())
+    for cut in range(SHORTEST_MODIFIER, len(word) - SHORTEST_PART + 1):
+        head = _as_head(word[cut:], language)
+        first = _as_modifier(word[:cut], language) if head else ()
+        if first:
+            value = min(cut, len(word) - cut) + RELIABILITY * min(first[0].score, head[0].score)
+            best = max(best, (value, (Part(word[:cut], first), Part(word[cut:], head))), key=lambda one: one[0])
+    return best[1]
+
+
+def _as_head(part: str, language: str) -> tuple[Translation, ...]:
+    """The senses of the last part of a compound: a word, or a participle."""
+    infinitives = [
+        part.removesuffix(ending).removeprefix("ge" if language in ("de", "nl") else "") + infinitive
+        for ending in _PARTICIPLES[language].split()
+        if part.endswith(ending)
+        for infinitive in _INFINITIVES[language].split()
+    ]
+    return _senses((part,), infinitives, language)
+
+
+def _as_modifier(part: str, language: str) -> tuple[Translation, ...]:
+    """The senses of the first part: a word, with a linking element or without, or the stem of a verb."""
+    if len(part) < SHORTEST_PART:
+        senses = listed_translations(part, language, compounds=False)
+        return tuple(one for one in senses if one.source in COMMON_KNOWLEDGE and one.score == 1)
+    plain = [part.removesuffix(link) for link in LINKING[language] if part.endswith(link) and len(part) - len(link) > 2]
+    return _senses((part, *plain), [part + one for one in _INFINITIVES[language].split()], language)
+
+
+def _senses(words: Iterable[str], verbs: Iterable[str], language: str) -> tuple[Translation, ...]:
+    found = [one for word in words for one in listed_translations(word, language, compounds=False)]
+    for verb in verbs:
+        if len(verb) > SHORTEST_PART:
+            senses = listed_translations(verb, language, compounds=False)
+            found += [replace(one, score=one.score * DERIVED, source="derivation") for one in senses]
+    best: dict[str, Translation] = {}
+    for one in found:
+        if one.english not in best or best[one.english].score < one.score:
+            best[one.english] = one
+    return tuple(sorted(best.values(), key=lambda one: (-one.score, one.english)))
