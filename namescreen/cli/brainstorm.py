@@ -42,7 +42,7 @@ DEEP = 100
 """The number of names from which a progress bar is shown."""
 
 
-MADE = "Only names made in this way; repeat for several: found, pair, changed, figure, affix, foreign; blend only so."
+MADE = "Only names made in this way, or several: found, saying, pair, changed, figure, affix, foreign; blend only so."
 
 
 def _part(name: str, title: str) -> Column:

@@ -30,7 +30,9 @@ if TYPE_CHECKING:
 
 __all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates"]
 
-_QUOTA = {"found": 300, "pair": 400, "changed": 150, "figure": 100, "affix": 60, "foreign": 60, "blend": 150}
+_QUOTA = {
+    "found": 300, "saying": 100, "pair": 400, "changed": 150, "figure": 100, "affix": 60, "foreign": 60, "blend": 150,
+}  # fmt: skip
 """Proposals of each construction in a wave."""
 
 _PATIENCE = 20  # waves without a name that fits, after which an endless construction is given up

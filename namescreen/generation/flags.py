@@ -25,7 +25,7 @@ shortlist is screened."""
 
 
 _SURE = 0.9  # probability from which a hearer is assumed to write a word
-_AS_THEY_ARE = frozenset(("found", "foreign", "figure", "changed"))  # other words heard in them are intended
+_AS_THEY_ARE = frozenset(("found", "saying", "foreign", "figure", "changed"))  # other words heard in them are intended
 
 
 @dataclass(frozen=True, slots=True)

@@ -74,6 +74,7 @@ _WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldo
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 AS_IT_IS = frozenset(("found", "foreign", "figure"))
 """Constructions that take words as they are."""
+_WHOLE_IDEA = AS_IT_IS | {"saying"}
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
@@ -176,9 +177,9 @@ class Judge:
             "true": min(_true(one * self._shares) for one in associations),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
-            "standing": known.standing if known and proposal.construction in AS_IT_IS else 0.5,
+            "standing": known.standing if known and proposal.construction in _WHOLE_IDEA else 0.5,
             "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
-            "delight": known.delight if known and proposal.construction in AS_IT_IS else 0.5,
+            "delight": known.delight if known and proposal.construction in _WHOLE_IDEA else 0.5,
             "unworn": 1 - _mean(float(one in self._ideas and self._ideas[one].worn) for one in proposal.sources),
             "known": _known(words[0]),
             "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,

@@ -22,7 +22,7 @@ from namescreen.text import parse
 @pytest.mark.parametrize("name", list(CONSTRUCTIONS))
 def test_every_construction_proposes(name: str, material: Material) -> None:
     proposals = list(islice(CONSTRUCTIONS[name](material), 200))
-    assert len(proposals) > 20
+    assert len(proposals) > (10 if name == "saying" else 20)  # sayings must hold a word of the brief
     known = {idea.word for idea in material.ideas}
     for proposal in proposals:
         assert proposal.construction == name

@@ -47,6 +47,8 @@ Entries = dict[str, str]
 _COMMON, _RARE = 6.6, 4.0
 """Zipf frequencies at which a word of a meaning says nothing of its own, and from which on it says all it can."""
 _LEAST_SAID = 0.25
+_CHARMS = {"3": "1", "2": "", "1": "0"}
+"""How a saying pleases, by its charm in the list."""
 _EMPTY = frozenset(
     "one something used kind made small large long old little piece first last end part thing people two".split()
 )
@@ -85,6 +87,15 @@ def facets() -> dict[str, str]:
             word, _, about = line.partition(":")
             found.setdefault(word.strip(), {}).update(dict.fromkeys(re.findall(r"[a-z]+", fold(about))))
     return {word: " ".join(about) for word, about in found.items()}
+
+
+def _plainly(about: str) -> Iterator[str]:
+    """The subjects of a saying, and the plain word of each that is a state (freshness: fresh)."""
+    for word in about.split():
+        plain = re.sub(r"i(?=ness$)", "y", word).removesuffix("ness")
+        if plain != word and zipf(plain) >= zipf(word):
+            yield plain
+        yield word
 
 
 @cache
@@ -135,6 +146,10 @@ def naming_ideas() -> Entries:
     for line in lines("naming_foreign.txt"):
         word, language, meaning = re.fullmatch(r"(.+?) \((.+?)\): (.+)", line).groups()  # type: ignore[union-attr]
         found.setdefault(f"foreign {word}", _told(word, meaning, f"{language}: {meaning}"))
+    for line in lines("naming_sayings.txt"):
+        phrase, _, rest = line.partition(":")
+        sense, about, charm = (part.strip() for part in rest.split("|"))
+        found.setdefault(f"saying {phrase}", f"{sense}|{keys(sense)}|{' '.join(_plainly(about))}|/{_CHARMS[charm]}/")
     lore = False
     for line in lines("naming_figures.txt"):
         head, _, rest = (part.strip() for part in line.partition(":"))
@@ -219,7 +234,7 @@ def naming_vocabulary() -> Entries:
         if kind in ("first", "title"):
             words[word.casefold()] = None
         else:
-            words.update(dict.fromkeys([*word.casefold().split(), *re.findall("[a-z]+", value.partition("|")[2])]))
+            words.update(dict.fromkeys(re.findall("[a-z]+", f"{word.casefold()} {value.partition('|')[2]}")))
     for value in naming_worlds().values():
         words.update(dict.fromkeys(value.replace("|", " ").split()))
     for value in (*naming_suits().values(), *naming_picks().values()):
@@ -373,8 +388,8 @@ def main() -> None:
     folder = folder_to_write(__doc__, FOLDER)
     drawn = {
         naming_ideas: (
-            "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_facets*.txt, naming_images.txt, "
-            "naming_standing*.txt, naming_delight.txt and naming_worn.txt",
+            "naming_finds.txt, naming_foreign.txt, naming_figures.txt, naming_sayings.txt, naming_facets*.txt, "
+            "naming_images.txt, naming_standing*.txt, naming_delight.txt and naming_worn.txt",
             "MIT, as namescreen",
         ),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),

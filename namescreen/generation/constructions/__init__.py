@@ -6,12 +6,13 @@ from collections.abc import Callable, Iterator
 
 from ..candidate import Proposal
 from ..material import Material
-from . import affixation, blend, changed, figure, found, pair
+from . import affixation, blend, changed, figure, found, pair, saying
 
 __all__ = ["CONSTRUCTIONS", "FORMER", "ON_REQUEST"]
 
 CONSTRUCTIONS: dict[str, Callable[[Material], Iterator[Proposal]]] = {
     "found": found.propose,
+    "saying": saying.propose,
     "pair": pair.propose,
     "changed": changed.propose,
     "figure": figure.propose,
