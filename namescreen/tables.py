@@ -132,6 +132,17 @@ class Table:
             yield self._text(key), self._text(value)
             at += len(line) + 1
 
+    def keys_of_lines_with(self, text: str) -> Iterator[str]:
+        """The keys of all lines that hold `text`, which is no part of a key."""
+        wanted, at = text.encode(), self._start
+        while (at := self._map.find(wanted, at)) >= 0:
+            line = self._map.rfind(b"\n", 0, at) + 1
+            yield self._text(self._map[line : self._map.find(b"\t", line)])
+            end = self._map.find(b"\n", at)
+            if end < 0:
+                return
+            at = end
+
     def items(self) -> Iterator[tuple[str, str]]:
         """Every (key, value), in order."""
         return self.starting("")

@@ -194,3 +194,9 @@ print(table.present({keys!r}), table.present([]))
         env={**os.environ, "NAMESCREEN_NATIVE": native, "PYTHONIOENCODING": "utf-8"},
     ).stdout.splitlines()  # fmt: skip
     assert told == [f"{['b', 'ba', 'bé', 'c']} []"] * 2
+
+
+def test_keys_of_the_lines_that_hold_a_text(tmp_path: Path) -> None:
+    table = table_of(tmp_path, {"a": "x!y!", "b": "", "c": "é!", "d": "x"})
+    assert list(table.keys_of_lines_with("!")) == ["a", "c"]
+    assert list(table.keys_of_lines_with("z")) == []

@@ -45,6 +45,7 @@ def is_known(word: str) -> bool:
     return bool(base_forms(word)) or "function word" in kinds(word)
 
 
+@lru_cache(maxsize=1 << 16)
 def is_familiar(word: str) -> bool:
     """Whether ordinary readers know `word`: it, or a base form of it, is in the list of word frequencies."""
     return any(zipf(form) > 0 for form in (word, *base_forms(word)))

@@ -120,6 +120,12 @@ class SenseSimilarity:
             for b in self._forms(word_b)
         )
 
+    def expect_opposites(self, word: str) -> None:
+        """Prepare for `are_opposite` of a word and many others: what its opposites are close to is found once."""
+        for lemma in self._forms(word):
+            for one in self._opposites(lemma).all:
+                self.neighbours(one)
+
     def _is_contrary(self, lemma: str, other: str) -> bool:
         return any((self.closeness(one, other, CONTRARY) or 0.0) >= CONTRARY for one in self._opposites(lemma).all)
 
@@ -183,8 +189,8 @@ class SenseSimilarity:
         words = self._lexicon
         own: set[str] = set()
         contrary: set[str] = set()
-        for sense_id, _ in words.sense_strengths(lemma):
-            if "!" in words.entry(sense_id).relations:
+        for sense_id in words.sense_ids(lemma):
+            if sense_id in words.senses_with_opposites:
                 for symbol, other_id, here, there in words.pointers(sense_id):
                     if symbol == "!":
                         joins = here and words.entry(sense_id).words[here - 1].lower() == lemma

@@ -98,6 +98,7 @@ class Lexicon:
         self.neighbours = self._similarity.neighbours
         self.closeness = self._similarity.closeness
         self.are_opposite = self._similarity.are_opposite
+        self.expect_opposites = self._similarity.expect_opposites
 
     @cached_property
     def hierarchy(self) -> Hierarchy:
@@ -171,6 +172,16 @@ class Lexicon:
     def related_ids(self, sense_id: str, *symbols: str) -> list[str]:
         """The ids at the other end of the pointers with these symbols."""
         return [other for symbol, other, _, _ in self.pointers(sense_id) if symbol in symbols]
+
+    def sense_ids(self, lemma: str) -> list[str]:
+        """The ids of the senses of a word as it stands, in lower case."""
+        return [sense_id for sense_id, _ in self._row(lemma)[0]]
+
+    @cached_property
+    def senses_with_opposites(self) -> frozenset[str]:
+        """The ids of the senses of which some word has an opposite. One search through the table for their symbol takes
+        as long as reading the rows of a hundred words."""
+        return frozenset(self._senses.keys_of_lines_with("!"))
 
     def _find_strengths(self, lemma: str) -> tuple[tuple[str, int], ...]:
         """(sense id, strength 1 to 9) of a word as it stands, in lower case."""

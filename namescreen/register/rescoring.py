@@ -32,7 +32,7 @@ from ..closeness.vocabulary import (
     spellings,
 )
 from ..closeness.weights import LEAST, word_weight
-from ..lexicon import broken_phrases
+from ..lexicon import broken_phrases, lexicon
 from ..lexicon.association import Vectors
 from .hit import Wanted
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
@@ -59,6 +59,8 @@ scored as a whole. How many of the 50 closest that misses is measured in tests/b
 PLAIN_SHARE = 0.75
 """The share of a closeness in full that the plainer score of the same names reaches; where it does not, a name that is
 only wanted from some closeness on may be missed."""
+WORTH_EXPECTING = 10
+"""The number of words from which it pays to find first what the opposites of a word are close to."""
 DECIMALS = 9
 """Decimal places of closeness that are told: a sum made in another order differs in its last digits."""
 
@@ -284,7 +286,10 @@ class Compared:
         listed = positive_part(np.nan_to_num(self._vectors.thesaurus_similarities(letters)))
         said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)
         opposite = np.zeros(len(words), bool)
-        for one in np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist():
+        similar = np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist()
+        if len(similar) >= WORTH_EXPECTING:
+            lexicon().expect_opposites(letters)
+        for one in similar:
             opposite[one] = are_opposite(letters, index.word(int(words[one])))
         return many.meanings(related, said, opposite, comparable, english, same)
 
