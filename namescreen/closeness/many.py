@@ -148,12 +148,13 @@ def parts_translated(
     """The meanings and elements of `Parts` that names have in common as said in another language.
 
     `rows` are foreign names as said in English, or names as written where `own` is what the name says in English;
-    `meanings` has the meaning of each word of `own` against all; weights are those without goods.
+    `meanings` has the meaning of each word of `own` against all; weights are those without goods, and lengths those
+    that count in a translation.
     """
     _, counts, _, said = rows.shares(weight, length)
     ours = weights_of(tuple(own))
     table = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own]))[:, rows.words]
-    meant = np.array(_covered(table, ours.in_meaning, said, rows.start))
+    meant = np.array(_covered(table, ours.in_translation, said, rows.start))
     counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, counts, rows.start))
     return rows.best(meant), rows.best(counted)
 

@@ -35,8 +35,9 @@ LEAST_IN_FORM, LEAST_IN_MEANING = 0.3, 0.7
 """The weight of a word without distinctiveness in look and sound, where it is still seen and heard, and (times its
 length) in meaning, where plain words say most. Of the values tried, those that fit the ratings best."""
 
-SAYS_NOTHING = 0.4
-"""What the length of a word that says nothing counts in meaning. Of 0.1 to 1 the value that fits the ratings best."""
+SAYS_NOTHING, SAYS_NOTHING_TRANSLATED = 0.4, 1e-6
+"""What the length of a word that says nothing counts in meaning, and where one name is said in another language, which
+has articles and prepositions in other places, or none. The first: of 0.1 to 1 the value that fits the ratings best."""
 
 ENOUGH = 0.7
 """The least closeness of names with the same meaning word for word, however different they look and sound: similarity
@@ -197,7 +198,7 @@ def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tupl
         for said, yours in product(dict.fromkeys(readings), spellings(written)):
             table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in yours] for word in said]
             one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))
-            meanings = _greater(meanings, _covered(table, one.in_meaning, other.in_meaning))
+            meanings = _greater(meanings, _covered(table, one.in_translation, other.in_translation))
             counted = _covered(table, one.counts, other.counts)
             elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
     return (*best[:4], *meanings, *elements, *best[8:])
@@ -215,18 +216,19 @@ def plain_words(words: tuple[str, ...]) -> Side:
 
 class _Weights(NamedTuple):
     """The weights of the words of a name: by distinctiveness (`weight`), and as shares that sum to 1, overall
-    (`counts`), in look and sound (`in_form`) and in meaning (`in_meaning`)."""
+    (`counts`), in look and sound (`in_form`), in meaning (`in_meaning`) and as said in another language."""
 
     weight: tuple[float, ...]
     counts: tuple[float, ...]
     in_form: tuple[float, ...]
     in_meaning: tuple[float, ...]
+    in_translation: tuple[float, ...]
 
 
 @lru_cache(maxsize=1 << 15)
-def said_length(word: str) -> float:
+def said_length(word: str, says_nothing: float = SAYS_NOTHING) -> float:
     """The length of `word` as it counts in meaning: that of a word that says nothing (the, and, inc) is cut."""
-    return len(word) * (SAYS_NOTHING if word_weight(word) <= LEAST else 1.0)
+    return len(word) * (says_nothing if word_weight(word) <= LEAST else 1.0)
 
 
 @lru_cache(maxsize=1 << 15)
@@ -237,11 +239,15 @@ def weights_of(words: Side) -> _Weights:
     in_form = [
         (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * word.weight) * share for word, share in zip(words, later, strict=True)
     ]
-    in_meaning = [
-        said_length(word.letters) * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight) * share
-        for word, share in zip(words, later, strict=True)
-    ]
-    return _Weights(weight, *(tuple([one / sum(each) for one in each]) for each in (weight, in_form, in_meaning)))
+    in_meaning, in_translation = (
+        [
+            said_length(word.letters, silent) * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight) * share
+            for word, share in zip(words, later, strict=True)
+        ]
+        for silent in (SAYS_NOTHING, SAYS_NOTHING_TRANSLATED)
+    )
+    shares = weight, in_form, in_meaning, in_translation
+    return _Weights(weight, *(tuple([one / sum(each) for one in each]) for each in shares))
 
 
 def _covered(table: Grid, shares: Sequence[float], other_shares: Sequence[float]) -> tuple[float, float]:

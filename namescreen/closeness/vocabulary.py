@@ -10,7 +10,7 @@ from ..lexicon import association, equivalents, kinds, lexicon, one_name, possib
 from ..lexicon.association import form_defined
 from ..lexicon.derivation import derived_words, is_derived
 from ..lexicon.embedding import row_of
-from ..lexicon.translation import listed_translations
+from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
 from ..text import best_split, tokenize
 from .appearance import Numbers, positive_part
 from .respelling import heard_parts, heard_word
@@ -122,17 +122,24 @@ BORROWED = 4.0
 def said_in_english(word: str) -> tuple[str, ...]:
     """What a word of another language means in English, the most usual first, at most `MOST_EQUIVALENTS`; before that
     the everyday word that an unknown or rare word is heard as."""
-    found = [one.english for one in equivalents(word)]
+    found = [one.english for one in equivalents(word)] or _everyday_abroad(word)
     if zipf(word) < COMMON and (heard := heard_word(word)):
         found.insert(0, heard)
-    if not found and len(word) > 2 and word.isascii() and zipf(word) < BORROWED and "function word" not in kinds(word):
-        listed = listed_translations(word, compounds=False)
-        found = [
-            one.english
-            for one in listed
-            if one.source == "own list" and one.score >= 1 and one.language in EVERYDAY and one.english != word
-        ]
     return tuple(dict.fromkeys(found[:MOST_EQUIVALENTS]))
+
+
+def _everyday_abroad(word: str) -> list[str]:
+    """What a word that English has borrowed means as an everyday word of a language that many buyers know."""
+    if len(word) < 3 or not word.isascii() or zipf(word) >= BORROWED or "function word" in kinds(word):
+        return []
+    return [
+        one.english
+        for one in listed_translations(word, compounds=False)
+        if one.source == "own list"
+        and one.language in EVERYDAY
+        and one.english != word
+        and one.score >= (INFLECTED if is_in_use(word, one.language) else 1)
+    ]
 
 
 @lru_cache(maxsize=1 << 18)

@@ -13,7 +13,7 @@ from itertools import product
 from .association import association
 from .wordnet import lexicon
 
-__all__ = ["derived_words", "is_derived"]
+__all__ = ["derived_words", "is_derived", "nouns_of"]
 
 _SUFFIXES = {
     "y": ("", "e"), "ly": ("", "le"), "al": ("", "e"), "ial": ("y", "e", ""), "ical": ("y", ""), "ic": ("", "e", "y"),
@@ -91,3 +91,16 @@ def _are_derived(one: str, other: str) -> bool:
     ours, theirs = (one, *_bases(one)), (other, *_bases(other))
     spelled = one != other and not set(ours).isdisjoint(theirs)
     return spelled and (association(one, other) or 0.0) >= ASSOCIATED
+
+
+@lru_cache(maxsize=1 << 12)
+def nouns_of(adjective: str) -> tuple[str, ...]:
+    """The nouns that an English adjective is made from or pertains to (nocturnal: night; wooden: wood), where another
+    language may well have the noun; empty for other words."""
+    words = lexicon()
+    if adjective not in words.bases_by_pos(adjective).get("a", ()):
+        return ()
+    relations = (one for sense in words.senses(adjective, "a", labelled=False) for one in words.relations(sense))
+    pertains = [one.other.lower() for one in relations if one.kind == "pertains to" and one.word == adjective]
+    made_from = (base for base in _bases(adjective) if "n" in words.bases_by_pos(base))
+    return tuple(dict.fromkeys([*pertains, *(base for base in made_from if _are_derived(adjective, base))]))

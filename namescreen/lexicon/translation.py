@@ -17,12 +17,13 @@ from ..tables import open_table
 from ..text import fold
 from .association import association
 from .foreign_forms import COMPOUNDING, is_feminine_of, possible_stems, shared_with, skeleton, stems, stems_by_language
-from .frequency import zipf
+from .frequency import frequency_languages, zipf
 
 __all__ = [
     "Translation",
     "compound_parts",
     "equivalents_in",
+    "is_in_use",
     "languages",
     "listed_translations",
     "translations",
@@ -32,6 +33,10 @@ INFLECTED = 0.95
 """The factor on the score of a translation found by the stem."""
 SHORT_INFLECTED, LONG_ENOUGH = 0.6, 4
 """The same if fewer letters are shared: many words look like a form of a short word by chance."""
+UNSEEN = 0.7
+"""A further factor if the form is not in the language's list of frequencies and its base form is no everyday word: so
+found by its stem, an invented word is mostly no form of it."""
+EVERYDAY_SOURCES = "go"
 COMPOUND = 0.85
 """The factor on the scores of the parts of a compound."""
 COGNATE = 0.6
@@ -167,11 +172,23 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
             same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
+                rarer = kept if listed == word or is_in_use(word, code) else kept * UNSEEN
                 best = found.setdefault(code, {})
-                for english, score, source in _read(senses):
-                    if english not in best or best[english][1] < score * kept:
-                        best[english] = (english, score * kept, source)
+                for english, listed_score, source in _read(senses):
+                    score = listed_score * (kept if source in EVERYDAY_SOURCES else rarer)
+                    if english not in best or best[english][1] < score:
+                        best[english] = (english, score, source)
     return of_masculine | {code: list(best.values()) for code, best in found.items()}
+
+
+def is_in_use(word: str, language: str) -> bool:
+    """Whether the folded `word`, in whatever form, is in the list of frequencies of a language; not so without one."""
+    return language in _counted() and zipf(word, language) > 0
+
+
+@cache
+def _counted() -> frozenset[str]:
+    return frozenset(frequency_languages())
 
 
 @lru_cache(maxsize=1 << 16)

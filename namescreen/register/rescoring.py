@@ -15,7 +15,13 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
-from ..closeness.name_similarity import JUDGED_FROM, SAYS_NOTHING, plain_words, says_something
+from ..closeness.name_similarity import (
+    JUDGED_FROM,
+    SAYS_NOTHING,
+    SAYS_NOTHING_TRANSLATED,
+    plain_words,
+    says_something,
+)
 from ..closeness.vocabulary import (
     MOST_READINGS,
     OPPOSITE,
@@ -137,7 +143,10 @@ class Compared:
             for each in (written, first, said)
         )
         self._weight, self._letters = index.weight[self._words], index.length[self._words].astype(np.float64)
-        self._length = self._letters * np.where(self._weight <= LEAST, SAYS_NOTHING, 1.0)
+        self._length, self._length_translated = (
+            self._letters * np.where(self._weight <= LEAST, silent, 1.0)
+            for silent in (SAYS_NOTHING, SAYS_NOTHING_TRANSLATED)
+        )
         self._vectors = Vectors(index.vector_row[self._words])
         self._meanings: dict[str, Values] = {}
         self._arrays = self._word_arrays(name, held)
@@ -184,7 +193,7 @@ class Compared:
         if not own or not len(names):
             return parts
         meanings = {word.letters: self._meaning(word.letters) for word in own}
-        meant, counted = many.parts_translated(own, meanings, rows, self._weight, self._length)
+        meant, counted = many.parts_translated(own, meanings, rows, self._weight, self._length_translated)
         for part, found in ((parts.meanings, meant), (parts.elements, counted)):
             part[:, names] = np.maximum(part[:, names], found)
         return parts

@@ -152,6 +152,10 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
 
 @lru_cache(maxsize=4096)
 def _senses(word: str, language: str) -> frozenset[str]:
-    """What `word` of a language says in English, whole and word by word."""
-    found = _english(word, language)
-    return frozenset((*found, *(part for english in found for part in english.split())))
+    """What `word` of a language says in English, whole and word by word, and the nouns of the adjectives among these:
+    for night fox another language has the nocturnal fox."""
+    from ..lexicon.derivation import nouns_of
+
+    whole = _english(word, language)
+    parts = dict.fromkeys((*whole, *(part for english in whole for part in english.split())))
+    return frozenset((*parts, *(noun for part in parts for noun in nouns_of(part))))

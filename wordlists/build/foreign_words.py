@@ -53,6 +53,8 @@ LIKELY = {"n": 1.0, "a": 0.7, "v": 0.5, "r": 0.3}
 """How likely a word on goods is meant as a noun, adjective, verb or adverb where it may be several."""
 BEST_KNOWN = 3
 """So many of a sense's English words are kept, those best known."""
+WORDY = 0.25
+"""What a phrase counts beside a word of the same sense: a week is seldom called a calendar week."""
 COGNATE_ZIPF = 1.5
 """Zipf from which an English noun is looked for in other spellings."""
 BACK = 0.5
@@ -113,9 +115,16 @@ def from_wordnets(omw: Path, language: str) -> Readings:
             except KeyError:
                 continue
             known = [(" ".join(tokenize(english)), s) for english, s in zip(entry.words, entry.strengths, strict=True)]
+            one_word_says_it = any(" " not in key for key, _ in known)
             weighed = [
-                (LIKELY[sense_id[0]] * times * strength / 9 * familiar(key), key) for key, strength in known if key
-            ]
+                (
+                    LIKELY[sense_id[0]] * times * strength / 9 * familiar(key)
+                    * (WORDY if one_word_says_it and " " in key else 1.0),
+                    key,
+                )
+                for key, strength in known
+                if key
+            ]  # fmt: skip
             for weight, key in sorted(weighed, reverse=True)[:BEST_KNOWN]:
                 weights[key] += weight
                 letters.setdefault(key, letter)
@@ -229,7 +238,8 @@ def alike(one: str, other: str) -> bool:
 
 def own_words() -> Iterator[tuple[str, str, str]]:
     """Language, word and English of all our own lists."""
-    for path in (LISTS / "curated" / "foreign_words.txt", *sorted((LISTS / "curated").glob("goods_words*.txt"))):
+    folder = LISTS / "curated"
+    for path in (*sorted(folder.glob("foreign_*.txt")), *sorted(folder.glob("goods_words*.txt"))):
         yield from curated(path)
 
 
@@ -319,11 +329,11 @@ def main() -> None:
             f"{name}.tsv",
             contents,
             source="Open Multilingual Wordnet (wordnets and Wiktionary extension, see below); goods lists of EU trade "
-            "marks (EUIPO open data); curated/foreign_words.txt and goods_words*.txt, written by us from memory",
+            "marks (EUIPO open data); curated/foreign_*.txt and goods_words*.txt, written by us from memory",
             version="OMW 1.2 and 2.0; Wiktionary extension 2013; goods terms 2026-11",
             licence="of each wordnet as below; Wiktionary CC BY-SA 3.0; goods terms are facts of a public record; MIT",
             build="NLTK_DATA=FOLDER python wordlists/build/foreign_words.py --omw FOLDER --goods foreign_goods.csv",
-            drawn="2026-11-28",
+            drawn="2026-11-29",
         )
 
 
