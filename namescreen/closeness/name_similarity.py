@@ -15,7 +15,7 @@ from itertools import product
 from operator import mul
 from typing import NamedTuple
 
-from ..lexicon import broken_phrases
+from ..lexicon import broken_phrases, kinds
 from .appearance import Numbers, positive_part
 from .features import Features, Word
 from .letters import look
@@ -35,9 +35,11 @@ LEAST_IN_FORM, LEAST_IN_MEANING = 0.3, 0.7
 """The weight of a word without distinctiveness in look and sound, where it is still seen and heard, and (times its
 length) in meaning, where plain words say most. Of the values tried, those that fit the ratings best."""
 
-SAYS_NOTHING, SAYS_NOTHING_TRANSLATED = 0.4, 1e-6
-"""What the length of a word that says nothing counts in meaning, and where one name is said in another language, which
-has articles and prepositions in other places, or none. The first: of 0.1 to 1 the value that fits the ratings best."""
+SAYS_NOTHING = 0.4
+"""What the length of a word that says nothing counts in meaning. Of 0.1 to 1 the value that fits the ratings best."""
+UNTRANSLATED = 1e-6
+"""The same of an article, a preposition or another function word where one name is said in another language, which has
+them in other places, or none."""
 
 ENOUGH = 0.7
 """The least closeness of names with the same meaning word for word, however different they look and sound: similarity
@@ -226,9 +228,12 @@ class _Weights(NamedTuple):
 
 
 @lru_cache(maxsize=1 << 15)
-def said_length(word: str, says_nothing: float = SAYS_NOTHING) -> float:
-    """The length of `word` as it counts in meaning: that of a word that says nothing (the, and, inc) is cut."""
-    return len(word) * (says_nothing if word_weight(word) <= LEAST else 1.0)
+def said_length(word: str, translated: bool = False) -> float:
+    """The length of `word` as it counts in meaning: that of a word that says nothing (the, and, inc) is cut, and where
+    names are compared as `translated`, that of a function word to next to nothing."""
+    if word_weight(word) > LEAST:
+        return len(word)
+    return len(word) * (UNTRANSLATED if translated and "function word" in kinds(word) else SAYS_NOTHING)
 
 
 @lru_cache(maxsize=1 << 15)
@@ -241,10 +246,10 @@ def weights_of(words: Side) -> _Weights:
     ]
     in_meaning, in_translation = (
         [
-            said_length(word.letters, silent) * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight) * share
+            said_length(word.letters, translated) * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight) * share
             for word, share in zip(words, later, strict=True)
         ]
-        for silent in (SAYS_NOTHING, SAYS_NOTHING_TRANSLATED)
+        for translated in (False, True)
     )
     shares = weight, in_form, in_meaning, in_translation
     return _Weights(weight, *(tuple([one / sum(each) for one in each]) for each in shares))

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator, Sequence, Set
 from functools import lru_cache
-from itertools import islice, pairwise, product
-from typing import NamedTuple
+from itertools import chain, pairwise, product
+from typing import NamedTuple, TypeVar
 
 from ..lexicon import association, equivalents, kinds, lexicon, one_name, possible_meanings, thesaurus_similarity, zipf
 from ..lexicon.association import form_defined
 from ..lexicon.derivation import derived_words, is_derived
 from ..lexicon.embedding import row_of
+from ..lexicon.foreign import COMMON_KNOWLEDGE
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
 from ..text import best_split, tokenize
 from .appearance import Numbers, positive_part
@@ -34,6 +36,8 @@ __all__ = [
     "spellings",
     "word_facts",
 ]
+
+Part = TypeVar("Part")
 
 COMMON = 3.0
 """Zipf value (once in a million words) from which readers recognise a word inside a longer one."""
@@ -109,7 +113,9 @@ def _seen(part: str) -> float:
 TRANSLATED = 0.95
 """The factor on closeness in meaning for a translated word: a translation is closer than most synonyms."""
 MOST_EQUIVALENTS = 6
-MOST_READINGS = 24
+MOST_READINGS, READINGS_TRIED = 24, (24, 12, 6)
+"""The most readings of a name that are compared, and the most of one word that are tried in a name of one, two and
+three words; in a longer one two."""
 
 
 EVERYDAY = frozenset(("de", "es", "fr", "it", "la", "pt"))
@@ -170,18 +176,54 @@ def _translated(one: str, other: str, least: float) -> float | None:
     return None if value is None else TRANSLATED * value
 
 
-def english_choices(word: str) -> list[tuple[str, ...]]:
-    """The English readings of a foreign word, each as its words; empty for an English or unknown one."""
-    return [parts for parts in map(tokenize, possible_meanings(word)) if parts]
+@lru_cache(maxsize=1 << 14)
+def english_choices(word: str) -> tuple[tuple[str, ...], ...]:
+    """The English readings of a foreign word, the likeliest first, each as its words, in all their `spellings`; empty
+    for an English or unknown one."""
+    return _in_words(possible_meanings(word))
+
+
+def _in_words(english: Iterable[str]) -> tuple[tuple[str, ...], ...]:
+    return tuple(dict.fromkeys(way for parts in map(tokenize, english) if parts for way in spellings(parts)))
+
+
+ARTICLES = {
+    "el": "es", "los": "es", "las": "es", "la": "es fr it", "le": "fr it", "les": "fr", "il": "it", "lo": "it",
+    "gli": "it", "der": "de", "das": "de", "het": "nl", "de": "nl", "os": "pt", "une": "fr", "ein": "de", "eine": "de",
+    "una": "es it", "uma": "pt",
+}  # fmt: skip
+"""Articles that are no English words, and their languages: after one, a name is read in its language."""
 
 
 @lru_cache(maxsize=1 << 14)
 def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     """The English readings of a name with foreign words, at most two dozen; one foreign word may become several
-    (Gummistempel, rubber stamp). Empty for a name of English words or unknown ones."""
-    choices = [[*english_choices(word), (word,)] for word in words]
-    ways = (tuple(part for parts in choice for part in parts) for choice in product(*choices))
-    return tuple(dict.fromkeys(way for way in islice(ways, MOST_READINGS) if way != words))
+    (Gummistempel, rubber stamp). A word that English has too is read as foreign beside an article or a foreign word of
+    its language (le chat). Empty for a name of English words or unknown ones."""
+    said = [english_choices(word) for word in words]
+    spoken = set(ARTICLES.get(words[0], "").split()) if len(words) > 1 else set()
+    if any(said) and not all(said):
+        spoken.update(one.language for word, ways in zip(words, said, strict=True) if ways for one in equivalents(word))
+    if spoken:
+        said = [ways or _said_abroad(word, spoken) for word, ways in zip(words, said, strict=True)]
+    ways = likeliest([[*ways, (word,)] for word, ways in zip(words, said, strict=True)])
+    return tuple(dict.fromkeys(way for way in ways if way != words))
+
+
+def likeliest(choices: Sequence[Sequence[tuple[Part, ...]]]) -> Iterator[tuple[Part, ...]]:
+    """The ways to read the words of a name one after another, at most two dozen, from the readings of each, the
+    likeliest first; the last is the word itself and always among those that are tried."""
+    tried = READINGS_TRIED[len(choices) - 1] if len(choices) <= len(READINGS_TRIED) else 2
+    kept = [enumerate([*ways[:-1][:tried], ways[-1]]) for ways in choices]
+    ranked = sorted(product(*kept), key=lambda way: sum(place for place, _ in way))
+    return (tuple(chain.from_iterable(reading for _, reading in way)) for way in ranked[:MOST_READINGS])
+
+
+def _said_abroad(word: str, languages: Set[str]) -> tuple[tuple[str, ...], ...]:
+    """What an English word says where it is read as an everyday word of one of these languages, each as its words."""
+    listed = (one for one in listed_translations(word, compounds=False) if one.language in languages)
+    everyday = (one.english for one in listed if one.source in COMMON_KNOWLEDGE and one.score >= INFLECTED)
+    return _in_words(english for english in everyday if english != word)
 
 
 @lru_cache(maxsize=1 << 14)
@@ -214,7 +256,7 @@ def related_words(word: str) -> dict[str, float]:
 class WordFacts(NamedTuple):
     """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
     `has_senses`, has `base_forms`, `is_known` and is a surname; its row in the embedding (-1: none) and the form that
-    definitions use; its `meaning_keys`; and its `english_choices` in all their `spellings`."""
+    definitions use; its `meaning_keys`; and its `english_choices`."""
 
     has_senses: bool
     has_base_forms: bool
@@ -228,7 +270,6 @@ class WordFacts(NamedTuple):
 
 def word_facts(word: str, in_english: bool = True) -> WordFacts:
     """The facts on one folded word, without `in_english` for one that only stands in the English meaning of others."""
-    choices = english_choices(word) if in_english else ()
     return WordFacts(
         has_senses(word),
         bool(base_forms(word)),
@@ -237,7 +278,7 @@ def word_facts(word: str, in_english: bool = True) -> WordFacts:
         row_of(word, lexicon().bases),
         form_defined(word),
         meaning_keys(word),
-        tuple(dict.fromkeys(spelled for choice in choices for spelled in spellings(choice))),
+        english_choices(word) if in_english else (),
     )
 
 

@@ -9,8 +9,8 @@ import re
 from functools import lru_cache
 
 __all__ = [
-    "COMPOUNDING", "LINKING", "base_stem", "is_feminine_of", "possible_stems", "shared_with", "skeleton", "stems",
-    "stems_by_language",
+    "COMPOUNDING", "LINKING", "base_stem", "is_feminine_of", "made_small", "possible_stems", "shared_with", "skeleton",
+    "stems", "stems_by_language",
 ]  # fmt: skip
 
 _ENDINGS = {
@@ -116,6 +116,33 @@ _LINKING = {
 """What may stand between the parts of a compound: linking elements and, in Finnish and Estonian, the genitive."""
 LINKING = {code: tuple(text.split()) for code, text in _LINKING.items()}
 _ALL_LINKING = {code: frozenset(("", *links)) for code, links in LINKING.items()}
+
+_DIMINUTIVES = {
+    "es": ("(?:ec|c)?(?:it|ill)([oa])s?", ("", "e", r"\2")),
+    "it": ("(?:ic|c)?(?:in|ett|ell)([oaie])", ("e", r"\2")),
+    "pt": ("z?inh([oa])s?", ("", "e", r"\2")),
+    "fr": ("(?:ette|et|eau|on)s?", ("", "e")),
+    "de": ("(?:chen|lein)", ("", "e", "en")),
+}  # fmt: skip
+"""How diminutives end, and what the word that they are made from ends in instead (the second group: the same vowel);
+the changes of its last consonant are those of `_RESTORED`. From memory of each language's grammar, folded."""
+_SMALL = {code: (re.compile(f"(.{{2,}}){ending}"), endings) for code, (ending, endings) in _DIMINUTIVES.items()}
+_RESTORED = (("qu", "c"), ("gu", "g"), ("ch", "c"), ("gh", "g"), ("c", "z"), ("", ""))
+"""What the last consonant before a diminutive's ending was (boca, boquita; fuoco, fuochetto; luz, lucecita)."""
+
+
+def made_small(word: str, language: str) -> list[str]:
+    """The words that `word` may be a diminutive of (rana, ranita; Maus, Mäuschen); empty if it ends in none of the
+    language's endings for them."""
+    if language not in _SMALL:
+        return []
+    pattern, endings = _SMALL[language]
+    match = pattern.fullmatch(word)
+    if not match:
+        return []
+    stem = match[1]
+    stems = [stem[: len(stem) - len(now)] + before for now, before in _RESTORED if stem.endswith(now)]
+    return list(dict.fromkeys(one + match.expand(ending) for one in stems for ending in endings))
 
 
 def base_stem(word: str, language: str) -> str:

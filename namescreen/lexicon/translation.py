@@ -16,7 +16,16 @@ from ..errors import DataError
 from ..tables import open_table
 from ..text import fold
 from .association import association
-from .foreign_forms import COMPOUNDING, is_feminine_of, possible_stems, shared_with, skeleton, stems, stems_by_language
+from .foreign_forms import (
+    COMPOUNDING,
+    is_feminine_of,
+    made_small,
+    possible_stems,
+    shared_with,
+    skeleton,
+    stems,
+    stems_by_language,
+)
 from .frequency import frequency_languages, zipf
 
 __all__ = [
@@ -41,6 +50,9 @@ COMPOUND = 0.85
 """The factor on the scores of the parts of a compound."""
 COGNATE = 0.6
 """The score of an English word in another spelling: a guess, because there are false friends."""
+DIMINUTIVE, SHORTEST_MADE_SMALL = 0.6, 4
+"""The score of a diminutive of an everyday word, little and what the word means: a guess too, because invented names
+have such endings; and the fewest letters of the word."""
 SHORTEST_COGNATE = 5
 SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
 """Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
@@ -51,7 +63,10 @@ SENSES_OF_A_PART = 5
 UNLIKELY = 0.85
 """The factor on the score of a compound whose parts, so translated, have nothing to do with each other."""
 MOST = 24
-_SOURCES = {"g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling"}
+_SOURCES = {
+    "g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling",
+    "d": "diminutive",
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,8 +106,8 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     known = {one.language for one in found}
     for code in _asked(language):
         if code not in known:
-            cognates = _international(folded, code)
-            found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in cognates]
+            guessed = _diminutive(folded, code) or _international(folded, code)
+            found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in guessed]
     return _best(found)
 
 
@@ -279,6 +294,16 @@ def _split(word: str, language: str, most: int) -> list[Part]:
             if value > best[0]:
                 best = (value, parts)
     return best[1]
+
+
+def _diminutive(word: str, language: str) -> Senses:
+    """What `word` means as a diminutive of an everyday word of the language."""
+    bases = (base for base in made_small(word, language) if len(base) >= SHORTEST_MADE_SMALL)
+    for senses in (_entries(base, (language,)).get(language, []) for base in bases if is_in_use(base, language)):
+        everyday = [english for english, score, source in senses if score >= 1 and source in EVERYDAY_SOURCES]
+        if everyday:
+            return [(f"little {english}", DIMINUTIVE, "d") for english in everyday]
+    return []
 
 
 def _international(word: str, language: str) -> Senses:

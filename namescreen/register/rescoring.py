@@ -6,7 +6,7 @@ scores any two names (`closeness.many`), from what the register keeps of its nam
 
 from __future__ import annotations
 
-from itertools import chain, islice, product
+from itertools import chain
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
@@ -15,14 +15,9 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
-from ..closeness.name_similarity import (
-    JUDGED_FROM,
-    SAYS_NOTHING,
-    SAYS_NOTHING_TRANSLATED,
-    plain_words,
-    says_something,
-)
+from ..closeness.name_similarity import JUDGED_FROM, plain_words, said_length, says_something
 from ..closeness.vocabulary import (
+    ARTICLES,
     MOST_READINGS,
     OPPOSITE,
     RELATED,
@@ -35,6 +30,7 @@ from ..closeness.vocabulary import (
     is_familiar,
     is_known,
     is_surname,
+    likeliest,
     spellings,
 )
 from ..closeness.weights import LEAST, word_weight
@@ -107,7 +103,7 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
         scores = compared.scores(features(wanted.name, goods), order, weigh).each()
         found = [one._replace(scores=each) for one, each in zip(found, scores, strict=True)]
     for at, chosen in enumerate(order.tolist()):
-        if compared.in_other_spellings(chosen):
+        if compared.needs_all_readings(chosen):
             found[at] = _scored_alone(index, name, found[at], wanted)
     found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
     return sorted(found, key=lambda one: -one.overall)
@@ -143,10 +139,11 @@ class Compared:
             for each in (written, first, said)
         )
         self._weight, self._letters = index.weight[self._words], index.length[self._words].astype(np.float64)
-        self._length, self._length_translated = (
-            self._letters * np.where(self._weight <= LEAST, silent, 1.0)
-            for silent in (SAYS_NOTHING, SAYS_NOTHING_TRANSLATED)
-        )
+        weak = (self._weight <= LEAST).nonzero()[0].tolist()
+        self._length, self._length_translated = self._letters.copy(), self._letters.copy()
+        for at in weak:
+            word = index.word(int(self._words[at]))
+            self._length[at], self._length_translated[at] = said_length(word), said_length(word, translated=True)
         self._vectors = Vectors(index.vector_row[self._words])
         self._meanings: dict[str, Values] = {}
         self._arrays = self._word_arrays(name, held)
@@ -220,7 +217,7 @@ class Compared:
         ends = np.append(written.start, len(written.words)).tolist()
         for name in np.logical_or.reduceat(foreign, written.start).nonzero()[0].tolist():
             words = written.words[ends[name] : ends[name + 1]].tolist()
-            said = index.english(words[0]) if len(words) == 1 else list(_readings(index, words))
+            said = index.english(words[0])[:MOST_READINGS] if len(words) == 1 else list(_readings(index, words))
             own = tuple(words)
             said = [way for way in said if way != own]
             if said:
@@ -258,15 +255,20 @@ class Compared:
                 familiar[at] = is_familiar(self.index.word(int(held[at])))
         return familiar
 
-    def in_other_spellings(self, chosen: int) -> bool:
-        """Whether a name, or what it is in English, has `spellings` across its words: those are not compared here."""
+    def needs_all_readings(self, chosen: int) -> bool:
+        """Whether a name, or what it is in English, has `spellings` across its words, or words that are only read as
+        foreign beside others (`closeness.vocabulary.english_readings`): those are not compared here."""
         index = self.index
         words = index.row_words.one(int(index.name_rows[self.places[chosen]])).tolist()
         if len(words) == 1:
             return False
+        written = tuple(map(index.word, words))
         readings = {tuple(map(index.word, reading)) for reading in _readings(index, words)}
+        in_context = len(readings) > 1 or written[0] in ARTICLES
+        if in_context and not readings.issuperset(english_readings(written)):
+            return True
         if not english_readings(self._name.name.words):
-            readings.discard(tuple(map(index.word, words)))
+            readings.discard(written)
         return any(len(spellings(reading)) > 1 for reading in readings)
 
     def _meaning(self, letters: str) -> Values:
@@ -305,8 +307,7 @@ class Compared:
 
 def _readings(index: Index, words: Sequence[int]) -> Iterator[tuple[int, ...]]:
     """The ways in which words of the index may be read where each is said in English or stays, the likeliest first."""
-    ways = product(*([*index.english(word), (word,)] for word in words))
-    return (tuple(chain.from_iterable(way)) for way in islice(ways, MOST_READINGS))
+    return likeliest([[*index.english(word), (word,)] for word in words])
 
 
 def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_]) -> Values:

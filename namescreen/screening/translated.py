@@ -153,7 +153,7 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
 @lru_cache(maxsize=4096)
 def _senses(word: str, language: str) -> frozenset[str]:
     """What `word` of a language says in English, whole and word by word, and the nouns of the adjectives among these:
-    for night fox another language has the nocturnal fox."""
+    for moon garden another language has the lunar garden."""
     from ..lexicon.derivation import nouns_of
 
     whole = _english(word, language)

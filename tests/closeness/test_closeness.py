@@ -112,6 +112,22 @@ def test_batch_equals_single() -> None:
             assert closeness(one, other) == compare(one.name.text, other.name.text)
 
 
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [("le chat gris", "cat grey"), ("el lobo", "wolf"), ("bague d or", "ring gold"), ("die cast", "")],
+)
+def test_beside_words_of_a_language_english_ones_are_read_in_it(words: str, said: str) -> None:
+    readings = [
+        " ".join(word for word in way if word not in words.split()) for way in english_readings(tuple(words.split()))
+    ]
+    assert said in readings if said else not readings
+
+
+def test_articles_and_prepositions_do_not_count_in_a_translation() -> None:
+    alone, with_them = compare("Night Garden", "Jardin Nuit"), compare("The Night Garden", "Le Jardin de la Nuit")
+    assert with_them.meaning == pytest.approx(alone.meaning, abs=0.02)
+
+
 def test_unknown_words_are_unknown_in_meaning_not_dissimilar() -> None:
     unknown = compare("Zarvolin", "Zarvelin")
     assert [missing.check for missing in unknown.not_checked] == ["meaning"]

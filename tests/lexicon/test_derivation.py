@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.lexicon.derivation import derived_words, is_derived
+from namescreen.lexicon.derivation import derived_words, is_derived, nouns_of
 from namescreen.lexicon.embedding import embedded_words
 
 
@@ -32,3 +32,15 @@ def test_derivation_is_symmetric_and_the_list_agrees_with_the_question() -> None
         for other in derived_words(word):
             assert word in derived_words(other)
             assert is_derived(word, other)
+
+
+@pytest.mark.parametrize(
+    ("adjective", "noun"), [("nocturnal", "night"), ("solar", "sun"), ("wooden", "wood"), ("icy", "ice")]
+)
+def test_the_noun_that_an_adjective_is_made_from_or_pertains_to(adjective: str, noun: str) -> None:
+    assert noun in nouns_of(adjective)
+
+
+@pytest.mark.parametrize("word", ["red", "little", "night", "zzq"])
+def test_other_words_have_no_such_noun(word: str) -> None:
+    assert nouns_of(word) == ()

@@ -59,6 +59,13 @@ class TestTranslations:
     def test_herbal_tea_is_known(self) -> None:
         assert {"herb tea", "herbal tea"} & set(english("Kräutertee", "de"))
 
+    @pytest.mark.parametrize(
+        ("language", "word", "meaning"),
+        [("es", "ventanita", "little window"), ("it", "fuochetto", "little fire"), ("de", "Mäuschen", "little mouse")],
+    )
+    def test_diminutives_of_everyday_words(self, language: str, word: str, meaning: str) -> None:
+        assert meaning in english(word, language)
+
     def test_an_international_word_in_another_spelling(self) -> None:
         assert skeleton("kronometer") == skeleton("chronometer")
         assert "chronometer" in english("kronometer", "sv")

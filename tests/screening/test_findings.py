@@ -54,6 +54,8 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         ("Silent Otter", "LOUTRE SILENCIEUSE", ["de", "fr"], "fr"),  # the order of words is French
         ("Red Fox", "MAISON RENARD ROUGE", ["fr"], ""),  # it says more than the name
         ("Vellumbra Otter", "VELLUMBRA LOUTRE", ["fr"], "fr"),  # a coined word is its own translation
+        ("Moon Garden", "JARDIN LUNAR", ["es"], "es"),  # an adjective for the noun of the name
+        ("The Dancing Hedgehog", "LE HÉRISSON DANSANT", ["fr"], "fr"),
     ],
 )
 def test_a_translation_is_seen_in_either_direction(
