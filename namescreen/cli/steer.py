@@ -161,7 +161,7 @@ class Desk:
     def _about(self, kind: str, rest: str) -> None:
         chosen = self._chosen(rest)
         if isinstance(chosen, str) or not chosen:
-            what = f"{chosen!r} is no name shown so far. " if chosen else ""
+            what = f"{chosen!r} is no name shown so far, so nothing is changed. " if chosen else ""
             self.write(f"{what}{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7")
             return
         steps = [Step.about(kind, one) for one in chosen]

@@ -40,6 +40,10 @@ _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
 _FOND = 0.3  # the power of a word's learned factor in the score of a name
+_TERM, _MOST_FOND = 0.5, 1.7  # the power in which each learned word counts for its term, and the most it can come to
+_ALIKE = 0.4  # by how much the score of a name just like a model and of one quite unlike it lie apart
+_UNLIKE = 0.4  # what it costs to be just like a name of which the maker wants less
+_WORN = 0.05  # what each name shown with a word costs a made name that has it again; all set by trying sessions
 _NAMES_THE_GOODS, _HARD_TO_OWN = 0.15, 0.7
 """The part "indirect" at which a word names the goods, and the factor then: nobody could own it (TMEP 1209.01)."""
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
@@ -59,13 +63,16 @@ class LeftOut:
 @dataclass(frozen=True)
 class Taste:
     """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
-    constructions, names to resemble, words not to use, and names not to show again."""
+    constructions, names to resemble, names to be unlike, words not to use, and names not to show again; `worn` counts
+    the names already shown with each word."""
 
     words: Mapping[str, float] = field(default_factory=dict)
     constructions: Mapping[str, float] = field(default_factory=dict)
     models: tuple[str, ...] = ()
+    unlike: tuple[str, ...] = ()
     without: tuple[str, ...] = ()
     seen: Collection[str] = ()
+    worn: Mapping[str, int] = field(default_factory=dict)
 
 
 class Choices(TypedDict, total=False):
@@ -180,6 +187,8 @@ class Candidates(Iterator[Candidate]):
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
         self._models = tuple(tokenize(model) for model in taste.models)
+        self._unlike = tuple(tokenize(model) for model in taste.unlike)
+        self._terms = self._learned_terms()
         self._seen = _BloomFilter()
         self._pages = self._turn()
 
@@ -200,7 +209,7 @@ class Candidates(Iterator[Candidate]):
             del in_hand[_IN_HAND:]
             # early pages are the best of all candidates; later ones come from fewer, so that they come sooner
             for _ in range(1 + given // _EAGER):
-                page, in_hand = choose(in_hand, self._about, self._checked)
+                page, in_hand = choose(in_hand, self._about, self._checked, self._cost_of_wear)
                 given += 1
                 yield from page
                 if not page:
@@ -224,9 +233,12 @@ class Candidates(Iterator[Candidate]):
         score = self._judge.score(parts, proposal.construction)
         if self._models:
             parts["resemblance"] = max(resemblance(proposal, model) for model in self._models)
-            score = 0.65 * score + 0.35 * parts["resemblance"]
+            # A factor: what is far from the brief stays far, however much it is like the model.
+            score *= 1 + _ALIKE * (parts["resemblance"] - 0.5)
         if proposal.construction in AS_IT_IS and parts["indirect"] <= _NAMES_THE_GOODS:
             score *= _HARD_TO_OWN
+        if self._unlike:
+            score -= _UNLIKE * max(0.0, max(resemblance(proposal, model) for model in self._unlike) - 0.5)
         score *= self._taste.constructions.get(proposal.construction, 1.0) * self._fondness(proposal)
         score -= _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
         origins = tuple(idea.reason for idea in map(self._ideas.get, proposal.sources) if idea is not None)
@@ -236,14 +248,37 @@ class Candidates(Iterator[Candidate]):
         )  # fmt: skip
 
     def _fondness(self, proposal: Proposal) -> float:
-        """A factor around 1 from what was learned about its sources."""
-        learned = [self._taste.words.get(source, 1.0) for source in proposal.sources]
+        """A factor around 1 from what was learned about its sources, and about the terms of the brief they stand for:
+        a word is shown once, but what it stands for has more."""
+        learned = [
+            self._taste.words.get(source, 1.0) * self._terms.get(self._term_of(source), 1.0)
+            for source in proposal.sources
+        ]
         return float((sum(learned) / len(learned)) ** _FOND)
+
+    def _learned_terms(self) -> dict[str, float]:
+        """A factor around 1 for each term of the brief, from what was learned about the words that stand for it."""
+        found: dict[str, float] = {}
+        for word, factor in self._taste.words.items():
+            if term := self._term_of(word):
+                value = found.get(term, 1.0) * factor**_TERM
+                found[term] = max(1 / _MOST_FOND, min(_MOST_FOND, value))
+        return found
+
+    def _term_of(self, word: str) -> str:
+        """The term of the brief that a word stands for; "" where it stands for none."""
+        idea = self._ideas.get(word)
+        return idea.term if idea else ""
+
+    def _cost_of_wear(self, candidate: Candidate) -> float:
+        """What a made name costs for its words on the pages before: the same idea again tires."""
+        if candidate.construction in AS_IT_IS:
+            return 0.0
+        return _WORN * max(self._taste.worn.get(word, 0) for word in candidate.sources)
 
     def _about(self, candidate: Candidate) -> str:
         """The term of the brief that a candidate is about: that of its first source."""
-        idea = self._ideas.get(candidate.sources[0])
-        return idea.term if idea else ""
+        return self._term_of(candidate.sources[0])
 
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""

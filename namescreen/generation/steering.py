@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -74,6 +75,7 @@ class Session:
     words: Mapping[str, float] = field(default_factory=dict)
     constructions: Mapping[str, float] = field(default_factory=dict)
     models: tuple[str, ...] = ()
+    unlike: tuple[str, ...] = ()
 
     def after(self, *steps: Step) -> Session:
         """The session after these steps. "undo" takes back what `last` says."""
@@ -136,6 +138,7 @@ class Session:
         elif step.kind != "unkeep":
             kept, dropped = dict(self.kept), self.dropped
         models = (*self.models, step.text) if step.kind == "more" else self.models
+        unlike = (*self.unlike, step.text) if step.kind == "less" else self.unlike
         by_word, by_construction = _LEARN[step.kind]
         words = dict(self.words)
         for word in step.sources:
@@ -144,8 +147,8 @@ class Session:
         if step.construction:
             constructions[step.construction] = _bounded(constructions.get(step.construction, 1.0) * by_construction)
         return replace(
-            now, kept=kept, dropped=dropped, models=models[-3:], words=words, constructions=constructions,
-            shown=self.shown | {step.text},
+            now, kept=kept, dropped=dropped, models=models[-3:], unlike=unlike[-3:], words=words,
+            constructions=constructions, shown=self.shown | {step.text},
         )  # fmt: skip
 
     @property
@@ -174,7 +177,9 @@ class Session:
     @property
     def taste(self) -> Taste:
         """What has been learned, for `brainstorm`."""
-        return Taste(self.words, self.constructions, self.models, self.without, self.shown | set(self.dropped))
+        seen = self.shown | set(self.dropped)
+        worn = Counter(word for page in self.pages for step in page for word in {*step.sources})
+        return Taste(self.words, self.constructions, self.models, self.unlike, self.without, seen, worn)
 
     def brief(self, brief: Brief) -> Brief:
         """`brief` with the concepts that were added, and without those that were put aside."""

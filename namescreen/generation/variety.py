@@ -38,12 +38,15 @@ _SPREAD = 1.5  # how steeply a share that is used up costs more
 
 
 def choose(
-    in_hand: Sequence[Judged], terms_of: Callable[[Candidate], str], fits: Callable[[Judged], Candidate | None]
+    in_hand: Sequence[Judged],
+    terms_of: Callable[[Candidate], str],
+    fits: Callable[[Judged], Candidate | None],
+    worn: Callable[[Candidate], float],
 ) -> tuple[list[Candidate], list[Judged]]:
     """The best page of those in hand, best first, and the rest.
 
     `terms_of` says what a candidate is about; `fits` gives the candidate with its remarks, or None if it must not
-    be shown: it is asked of few, as it may cost much.
+    be shown: it is asked of few, as it may cost much. `worn` is a penalty for what the pages before have shown.
     """
     used: Counter[str] = Counter()
     page: list[Candidate] = []
@@ -56,7 +59,7 @@ def choose(
         words = _words(candidate, proposal)
         if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in words) or used[f"stem {_stem(proposal)}"]:
             continue
-        now = _cost(candidate, words, terms_of(candidate), used) - candidate.score
+        now = _cost(candidate, words, terms_of(candidate), used) + worn(candidate) - candidate.score
         if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heap, (now, place))
             continue

@@ -201,3 +201,33 @@ def test_another_ware_of_the_same_trade_is_left_out_with_the_reason() -> None:
     assert left
     assert not left & shown
     assert "Pannier" not in shown
+
+
+def test_what_is_liked_of_one_term_brings_more_of_that_term_and_leaves_the_others(studio: Brief) -> None:
+    """A word is shown once, so what is learned of it must reach other words that stand for the same."""
+    plain = candidates(studio)
+    first = list(islice(plain, 40))
+    term = Counter(map(plain._about, first)).most_common()[1][0]
+    liked = {one.sources[0]: 1.25 for one in first if plain._about(one) == term}
+    found = candidates(studio, taste=Taste(words=liked))
+    about = Counter(map(found._about, islice(found, 40)))
+    assert about[term] > sum(plain._about(one) == term for one in first)
+    assert len(about) > 1
+
+
+def test_names_unlike_a_name_come_where_less_of_it_is_wanted(studio: Brief) -> None:
+    def nearness(found: list[Candidate]) -> float:
+        return sum(max(association(word, "brook") or 0 for word in one.sources) for one in found)
+
+    less = brainstorm(studio, limit=40, taste=Taste(unlike=("Brookwell",)))
+    assert nearness(less) < nearness(brainstorm(studio, limit=40))
+
+
+def test_a_pair_of_worn_words_comes_later(studio: Brief) -> None:
+    def place(taste: Taste) -> int:
+        pairs = brainstorm(studio, limit=120, constructions=["pair"], taste=taste)
+        return next((at for at, one in enumerate(pairs) if word in one.sources), len(pairs))
+
+    word = brainstorm(studio, limit=1, constructions=["pair"])[0].sources[0]
+    assert place(Taste()) == 0
+    assert place(Taste(worn={word: 6})) > 0
