@@ -27,8 +27,8 @@ so."""
 
 # An A4 page is 184 mm between its margins: 1 unit is 0.22 mm, and type of 11 units about 7 points.
 _WIDE, _MARGIN, _HEAD, _ROW = 820, 12, 60, 46
-_NAME, _WORST = 130, 118
-_CHECKS = (178, 118, 138, 114)
+_NAME, _WORST = 124, 120
+_CHECKS = (176, 118, 138, 120)
 """How wide the column of each check is."""
 _EVIDENCE = 11
 _LINES = 2  # of evidence
@@ -37,7 +37,7 @@ _FILL = {Level.SERIOUS: "#dcc3bd", Level.LOOK: "#f0e6cd"}
 _SHAPE_INK = {Level.SERIOUS: "#6d1510", Level.LOOK: "#7a5200"}
 _STYLE = (
     f"text{{font-family:'Liberation Sans',Arial,'DejaVu Sans',sans-serif;fill:{_INK};font-size:12px}}"
-    f".h{{font-size:12.5px;font-weight:bold}}.t{{font-size:15px;font-weight:bold}}.n{{font-size:13.5px}}"
+    f".h{{font-size:12px;font-weight:bold}}.t{{font-size:15px;font-weight:bold}}.n{{font-size:13.5px}}"
     f".w{{font-weight:bold}}.e{{font-size:{_EVIDENCE}px;fill:{_SOFT}}}.x{{font-style:italic;fill:{_SOFT}}}"
 )
 

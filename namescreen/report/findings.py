@@ -136,7 +136,7 @@ def _where(part: Distinctiveness) -> str:
 def _unbarred(part: Distinctiveness) -> str:
     """What is said of a name that is inherently distinctive."""
     near = part.category == "suggestive" and part.score < NEAR_DESCRIPTIVE
-    return "near the line to describing" if near else "distinctive"
+    return "borderline" if near else "distinctive"
 
 
 def _mark_finding(entry: NameEntry) -> Finding:
