@@ -97,6 +97,9 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     mine, theirs = groups_of(one), groups_of(other)
     if not mine or not theirs:
         return None
+    if one.head == other.head and one.modifiers and other.modifiers and not mine & theirs:
+        held = _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe may be
+        mine, theirs = mine | (held & theirs), theirs | (held & mine)
     markets, others = _markets(mine), _markets(theirs)
     shared = markets & others
     alike = _is_service(one) == _is_service(other) or any(_has("=channel", name) for name in shared)

@@ -17,7 +17,7 @@ from .groups import groups_of, ties
 from .phrases import Item, items
 from .wording import not_read, remark
 
-__all__ = ["GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "unlisted"]
+__all__ = ["FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "unlisted"]
 
 GRADES = ("none", "low", "average", "high", "identical")
 """The grades of offices' decisions; a score of 0, 0.25, 0.5, 0.75 or 1 stands in the middle of each."""
@@ -30,8 +30,10 @@ COVERS = 0.5
 SENSES = 4
 """The leading senses of a head that what stands before it may choose."""
 UNLISTED = "unlisted "
+FROM_ELSEWHERE = "for the other, from another trade"
 APART = 0.5
-"""What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
+"""What is left of a dictionary's broader term, and of a shared class, where both are listed in groups of goods, and in
+none together."""
 WIDE = 1500
 """A broader term with more senses than this below it (device, food) covers nothing in particular."""
 MOST_PAIRS = 48
@@ -55,6 +57,13 @@ TIES = {
 CARE, SALE = "repair maintenance installation cleaning", "sale"
 WORK = frozenset("rental delivery consultancy information reservation".split())
 """Services on goods that other trades offer, the first list one of them; selling them is the trade of their makers."""
+INSTEAD = frozenset(
+    """
+    vegetarian vegan imitation artificial toy mock fake faux dummy substitute plant-based alcohol-free non-alcoholic
+    electronic model miniature inflatable
+""".split()
+)
+"""Privative modifiers: goods of this kind are no such goods, but are bought instead of them. Ours; from memory."""
 BY_CHANNEL = "service"
 """The same thing by another channel: software as a service."""
 NOT_QUITE = 0.9
@@ -161,7 +170,12 @@ def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
     if by_class.same < ONE_CLASS:
         found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
-    return {**found, **tied} if tied is not None else unlisted(found)
+    if tied is None:
+        return unlisted(found)
+    if tied["apart"]:
+        found["class"] *= APART
+    elsewhere = max(tied["apart"], tied["side by side"])  # helmets for motorcycles, sauce of tomatoes
+    return {**found, **tied, FROM_ELSEWHERE: found["for the other"] * elsewhere}
 
 
 def unlisted(found: Mapping[str, float]) -> dict[str, float]:
@@ -215,7 +229,10 @@ def _name(item: Item) -> str:
 
 
 def _covers(broad: Item, narrow: Item) -> float:
-    """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it."""
+    """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it. What only
+    takes the place of a thing (vegetarian sausages, artificial flowers) is none."""
+    if set(narrow.modifiers) & INSTEAD - {*broad.modifiers}:
+        return 0.0
     if broad.head == narrow.head and {*broad.modifiers, *broad.rest} <= {*narrow.modifiers, *narrow.rest}:
         return 1.0
     term = _name(broad)

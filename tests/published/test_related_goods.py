@@ -48,12 +48,12 @@ def test_scores_follow_the_grades() -> None:
 
 
 def test_pairs_kept_for_a_test_are_ranked_too() -> None:
-    """Two lots of 40, graded before their first run, by common practice, and not fitted: rho 0.72 and 0.74 at the first
-    run, 49 grades hit and all but four within one. Few are unrelated, and average and high are hard to tell apart."""
+    """Three lots, of 40, 40 and 57, graded before their first run, by common practice, and not fitted: rho 0.72, 0.74
+    and 0.72 at the first run, 78 grades hit and all but ten within one. Average and high are hard to tell apart."""
     found = [_score(row) for row in UNSEEN]
     grades = [float(GRADES.index(row["grade"])) for row in UNSEEN]
     assert _rho(found, grades) >= 0.7
-    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 74
+    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 125
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,8 @@ goods_groups.tsv    term in base form -> the groups it stands in, MARKET|GROUP; 
                     together with it; =MARKET -> markets side by side with it; =range -> markets of one range;
                     =channel -> those where a service is the same thing by another channel; ~MARKET|GROUP -> the
                     share of its terms in each class; from goods_groups.txt, goods_links.txt and goods_markets.txt
-broader_goods.tsv   term in base form -> the broader terms that cover it, from wordlists/curated/broader_goods.txt
+broader_goods.tsv   term in base form -> the broader terms that cover it, and other names of the same goods, from
+                    wordlists/curated/broader_goods.txt and same_goods.txt
 """
 
 from __future__ import annotations
@@ -87,8 +88,12 @@ def _headings_of_terms(file: str, heading: Callable[[str], str]) -> dict[str, se
 
 
 def broader_goods() -> bytes:
-    """The table of broader terms."""
+    """The table of broader terms; names of the same goods cover each other."""
     table = _headings_of_terms("broader_goods.txt", _base)
+    for line in _lines("same_goods.txt"):
+        names = {_base(name.strip()) for name in line.split(",")}
+        for name in names:
+            table[name] |= names - {name}
     return table_bytes("broader_goods", ((term, ",".join(sorted(broad))) for term, broad in table.items()))
 
 
@@ -159,7 +164,8 @@ def main() -> None:
     )  # fmt: skip
     write_table(
         to, "broader_goods.tsv", broader,
-        source="wordlists/curated/broader_goods.txt, written for namescreen from memory of the wording of goods lists",
+        source="wordlists/curated/broader_goods.txt and same_goods.txt, written for namescreen from memory of the "
+        "wording of goods lists",
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
     write_table(

@@ -24,7 +24,7 @@ from sources import write_table
 
 from namescreen.goods.groups import ties
 from namescreen.goods.phrases import items
-from namescreen.goods.relatedness import GRADES, UNLISTED, all_evidence, score_of, unlisted
+from namescreen.goods.relatedness import FROM_ELSEWHERE, GRADES, UNLISTED, all_evidence, score_of, unlisted
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
@@ -32,7 +32,9 @@ PAIRS = HERE.parent / "tests" / "published" / "related_goods.csv"
 DRAWN, SEED = 100, 7
 RIDGES = (0.5, 1.0, 2.0, 4.0)
 FOLDS = 10
-TIED = frozenset(("one group", "of one kind", "one range", "one market", "used together", "side by side", "apart"))
+TIED = frozenset(
+    ("one group", "of one kind", "one range", "one market", "used together", "side by side", "apart", FROM_ELSEWHERE)
+)
 
 Floats = NDArray[np.float64]
 
