@@ -4,15 +4,17 @@ strings (see `text.fold`), a word or an unspaced name, and are in [0, 1], 1 = th
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import lru_cache
 from itertools import pairwise
 
+from rapidfuzz import fuzz
 from rapidfuzz.distance import OSA, Indel, Postfix, Prefix
 
 from .appearance import SHAPE_ONLY, confusable_skeleton
 from .model import PARTS, shipped_model
 
-__all__ = ["LETTER_MEASURES", "letter_measures", "look", "spelled_alike"]
+__all__ = ["LETTER_MEASURES", "in_any_order", "letter_measures", "look", "spelled_alike"]
 
 LETTER_MEASURES = PARTS["look"]
 """What `letter_measures` gives, in this order.
@@ -73,6 +75,15 @@ def _leaving_out(text: str) -> list[int]:
     """What it costs to leave out each letter, in halves."""
     costs = [_replacing(before, letter) for before, letter in pairwise(text)]
     return [2, *(min(cost, 1) if before in "hw" else cost for before, cost in zip(text, costs, strict=False))]
+
+
+def in_any_order(one: Sequence[str], other: Sequence[str]) -> float:
+    """How alike the letters of two names are, given by their words, whatever the order of the words, in [0, 1]: the
+    mean of two ratios of common letters, of all words sorted, and of the words, sorted, that both have against those
+    that one has besides (`fuzz.token_sort_ratio`, `fuzz.token_set_ratio` of RapidFuzz). The second is 1 where one name
+    has every word of the other. Symmetric."""
+    mine, yours = " ".join(one), " ".join(other)
+    return float(fuzz.token_sort_ratio(mine, yours) + fuzz.token_set_ratio(mine, yours)) / 200
 
 
 @lru_cache(maxsize=1 << 17)

@@ -38,11 +38,13 @@ def looks(measures: Values, same: NDArray[np.bool_]) -> Values:
     return np.where(same, 1.0, np.where(measures[:, SAME_SHAPES] > 0, SHAPE_ONLY, value))
 
 
-def sounds(articulation: Values, same_sounds: Values, spelled: Values, same: NDArray[np.bool_]) -> Values:
-    """`sound.sound` from the two measures of sounds (NaN where one has no reading) and how alike they
-    are spelled."""
+def sounds(
+    articulation: Values, same_sounds: Values, spelled: Values, same: NDArray[np.bool_], share: Values | float = LETTERS
+) -> Values:
+    """`sound.sound` from the two measures of sounds (NaN where one has no reading), how alike they are spelled, and the
+    share that spelling takes off."""
     apart = 1.0 - shipped_model().sound(articulation, same_sounds)
-    return np.where(same, 1.0, 1.0 - apart * (1.0 - LETTERS * spelled))
+    return np.where(same, 1.0, 1.0 - apart * (1.0 - share * spelled))
 
 
 def meanings(
@@ -188,15 +190,17 @@ class ManyScores(NamedTuple):
 
 
 def scores(
-    found: Parts, look: Values, sound: Values, same: NDArray[np.bool_], meant: NDArray[np.bool_],
-    breaks: NDArray[np.bool_],
+    found: Parts, look: Values, sound: Values, spelled: Values, in_any_order: Values, same: NDArray[np.bool_],
+    meant: NDArray[np.bool_], breaks: NDArray[np.bool_],
 ) -> ManyScores:  # fmt: skip
-    """`name_similarity.score` of many names from their parts, look and sound (NaN where one cannot be read aloud) run
-    together, which have the same letters, of which `meant` meaning can be judged, and which break a phrase."""
+    """`name_similarity.score` of many names from their parts; look, sound (NaN where one cannot be read aloud) and
+    spelling run together; their letters `in_any_order` of their words; which have the same letters, of which `meant`
+    meaning can be judged, and which break a phrase."""
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
-    appearance = np.minimum(1.0, model.appearance(look, *found.looks))
+    appearance = np.minimum(1.0, model.appearance(look, *found.looks, spelled, in_any_order))
+    appearance = np.where(look >= SHAPE_ONLY, np.maximum(appearance, look), appearance)
     heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings, np.where(breaks, 0.0, found.meanings[0])))

@@ -27,7 +27,7 @@ PARTS = {
         "length",
     ),
     "sound": ("articulation", "same sounds"),
-    "appearance": ("run together", "less covered", "better covered"),
+    "appearance": ("run together", "less covered", "better covered", "spelling run together", "words in any order"),
     "sound of names": ("run together", "less covered", "better covered", "letters run together"),
     "meaning": ("less covered", "better covered", "less covered, in no other phrase"),
     "overall": (

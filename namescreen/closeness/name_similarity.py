@@ -16,17 +16,17 @@ from operator import mul
 from typing import NamedTuple
 
 from ..lexicon import broken_phrases, kinds
-from .appearance import Numbers, positive_part
+from .appearance import SHAPE_ONLY, Numbers, positive_part
 from .features import Features, Word
-from .letters import look
+from .letters import in_any_order, look, spelled_alike
 from .model import Model, shipped_model
-from .sound import sound
-from .vocabulary import TRANSLATED, english_readings, has_senses, meaning, spellings
+from .sound import LETTERS, LETTERS_OF_NAME, sound
+from .vocabulary import TRANSLATED, english_readings, has_senses, is_known, meaning, spellings
 from .weights import LEAST, word_weight
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["Parts", "Scores", "at_least", "parts", "plain_words", "says_something", "score", "score_of_parts",
-           "weights_of"]  # fmt: skip
+__all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "says_something", "score",
+           "score_of_parts", "weights_of"]  # fmt: skip
 
 LATER = 0.85
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
@@ -49,9 +49,9 @@ TAKEN_OVER, DISTINCTIVE, ALMOST = 0.621, 0.45, 0.9
 added (TMEP 1207.01(b)(iii)), so that it is serious for the same goods (`policy.STEPS`); the strength of the shared
 element from which a mark is distinctive; and the covered share from which it begins to be taken over whole. Of the
 values tried, those that cost least in decided pairs (US, clear: 0.766 without, 0.760 with, visible)."""
-SAME_SOUND = 12
-"""The power of similarity in sound that tells names heard as the same from those that sound close: 0.95 gives 0.54, 0.8
-gives 0.07."""
+SAME_SOUND = 24
+"""The power of similarity in sound that tells names heard as the same from those that sound close: 0.97 gives 0.48, 0.9
+gives 0.08."""
 JUDGED_FROM = 0.3
 """The share of the meaning of a name that two names must have in common for meaning to be judged at all if one of them
 or both are coined: by a word that both have, whatever it means, or one that is recalled."""
@@ -75,12 +75,15 @@ class Scores(NamedTuple):
 
 class Parts(NamedTuple):
     """The parts from which the means are taken, each in [0, 1]; pairs are (less covered, better covered). `sound` is
-    that of the letters if one of the names cannot be read aloud (`heard` is then False). `kept` is how well the better
-    covered name is covered, less the weight of the strongest word that is left over in both.
+    that of the letters if one of the names cannot be read aloud (`heard` is then False). `spelled` and `in_any_order`
+    are `letters.spelled_alike` of the unspaced names and `letters.in_any_order` of their words. `kept` is how well the
+    better covered name is covered, less the weight of the strongest word that is left over in both.
     """
 
     look: float
     sound: float
+    spelled: float
+    in_any_order: float
     looks: tuple[float, float]
     sounds: tuple[float, float]
     meanings: tuple[float, float]
@@ -91,6 +94,11 @@ class Parts(NamedTuple):
     meant: bool
     breaks_phrase: bool
     """Whether a word that they share means something else in one of them (`lexicon.broken_phrases`)."""
+
+    @property
+    def all_looks(self) -> tuple[float, float, float, float, float]:
+        """What the mean in appearance is taken of."""
+        return self.look, *self.looks, self.spelled, self.in_any_order
 
     @property
     def all_meanings(self) -> tuple[float, float, float]:
@@ -117,7 +125,9 @@ def score(one: Features, other: Features) -> Scores:
 def score_of_parts(found: Parts, model: Model) -> Scores:
     """The closeness that a model gives to two names with these parts."""
     # A sum of shares may end a last digit above 1.
-    appearance = min(1.0, model.appearance(found.look, *found.looks))
+    appearance = min(1.0, model.appearance(*found.all_looks))
+    if found.look >= SHAPE_ONLY:
+        appearance = max(appearance, found.look)  # but for shapes easily confused, the same from end to end
     heard = min(1.0, model.sound_of_names(found.sound, *found.sounds, found.look))
     if found.heard and found.sound >= 1.0:
         heard = 1.0  # read the same from end to end, whatever the segmentation (4ever, forever)
@@ -146,7 +156,8 @@ def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers) 
 def parts(one: Features, other: Features) -> Parts:
     """The parts of the closeness of two names with words."""
     looks = look(one.letters, other.letters)
-    heard = sound(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes)
+    share = LETTERS if is_one_known_word(one.name.words) and is_one_known_word(other.name.words) else LETTERS_OF_NAME
+    heard = sound(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes, share)
     pairs = [_of_words(ours, theirs) for ours in one.segmentations for theirs in other.segmentations]
     best = pairs[0] if len(pairs) == 1 else tuple(map(max, *pairs))
     best = _as_translated(best, one.name.words, other.name.words)
@@ -154,6 +165,8 @@ def parts(one: Features, other: Features) -> Parts:
     return Parts(
         looks,
         looks if heard is None else heard,
+        spelled_alike(one.letters, other.letters),
+        in_any_order(one.name.words, other.name.words),
         (best[0], best[1]),
         (best[2], best[3]),
         (best[4], best[5]),
@@ -164,6 +177,11 @@ def parts(one: Features, other: Features) -> Parts:
         said == 2 or best[5] >= JUDGED_FROM,
         bool(broken_phrases(one.name.words, other.name.words)),
     )
+
+
+def is_one_known_word(words: tuple[str, ...]) -> bool:
+    """Whether a name is a single word of the lexicon."""
+    return len(words) == 1 and is_known(words[0])
 
 
 def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:

@@ -38,10 +38,11 @@ FLOOR = 0.6
 """Raw similarity at or below which two words count as not similar at all: 1 in 100 random pairs of words from the
 lexicon reaches it (measured)."""
 
-LETTERS = 0.5
+LETTERS, LETTERS_OF_NAME = 0.5, 1.0
 """The share of a difference in sound that disappears as the spelling becomes the same (`letters.spelled_alike`): people
-hear with it in mind, and how a coined word is read is a guess. On ratings of spoken words (Vitz and Winkler 1973) any
-share from a quarter to three quarters does as well."""
+hear with it in mind, and how a coined word is read is a guess; and that share for whole names, if not both are words of
+the lexicon. On ratings of spoken words (Vitz and Winkler 1973) any share from a quarter to three quarters does as well
+as the first; the second is the one of 0.5 to 1 that fits the ratings of names best."""
 
 READINGS, OF_A_WORD = 3, 2
 """The number of English readings compared: of a name, and of a word; its reading by letters may come on top."""
@@ -118,12 +119,15 @@ def sound_measures(one: tuple[str, ...], other: tuple[str, ...]) -> tuple[float,
 
 
 @lru_cache(maxsize=1 << 17)
-def sound(letters: str, codes: tuple[str, ...], other_letters: str, other_codes: tuple[str, ...]) -> float | None:
-    """The similarity of two words or names in sound, by their letters and the codes of their readings: in [0, 1], 1 =
-    said the same; None if one cannot be read aloud; symmetric."""
+def sound(
+    letters: str, codes: tuple[str, ...], other_letters: str, other_codes: tuple[str, ...], share: float = LETTERS
+) -> float | None:
+    """The similarity of two words or names in sound, by their letters and the codes of their readings; `share` is what
+    spelling takes off a difference (`LETTERS`). In [0, 1], 1 = said the same; None if one cannot be read aloud;
+    symmetric."""
     if letters == other_letters:
         return 1.0
     if not codes or not other_codes:
         return None
     apart = 1.0 - shipped_model().sound(*sound_measures(codes, other_codes))
-    return 1.0 - apart * (1.0 - LETTERS * spelled_alike(letters, other_letters))
+    return 1.0 - apart * (1.0 - share * spelled_alike(letters, other_letters))

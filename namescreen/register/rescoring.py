@@ -6,16 +6,18 @@ scores any two names (`closeness.many`), from what the register keeps of its nam
 
 from __future__ import annotations
 
-from itertools import chain
+from itertools import chain, pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 from rapidfuzz.distance import Levenshtein
+from rapidfuzz.fuzz import token_set_ratio, token_sort_ratio
 from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
-from ..closeness.name_similarity import JUDGED_FROM, plain_words, said_length, says_something
+from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, said_length, says_something
+from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
     ARTICLES,
     MOST_READINGS,
@@ -149,8 +151,12 @@ class Compared:
         self._arrays = self._word_arrays(name, held)
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
         measures = index.names.measures(name.letters, places)
-        self._look = many.looks(measures, self._same)
-        self._sound = _sounds(index.name_codes, name.phoneme_codes, places, measures, self._same)
+        look = many.looks(measures, self._same)
+        single = np.diff(first.start, append=len(first.words)) == 1
+        known = single & ((index.flags[first.words[first.start]] & IS_KNOWN) > 0)
+        share = np.where(known & is_one_known_word(name.name.words), LETTERS, LETTERS_OF_NAME)
+        sound = _sounds(index.name_codes, name.phoneme_codes, places, measures, self._same, share)
+        self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order(first)])
 
     def scores(
         self, name: Features, chosen: Places | None = None, weigh: Callable[[str], float] | None = None
@@ -183,7 +189,9 @@ class Compared:
         says |= np.logical_or.reduceat(telling[first.words], first.start)
         says = says.astype(np.int64) + says_something(self._name.segmentations)
         meant = (says == 2) | (parts.meanings[1] >= JUDGED_FROM)
-        return many.scores(parts, self._look[every], self._sound[every], self._same[every], meant, self._breaks[every])
+        look, sound, spelled, in_any_order = self._form[:, every]
+        same, breaks = self._same[every], self._breaks[every]
+        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks)
 
     def _translated(self, parts: many.Parts, own: Sequence[Word], rows: many.Rows, names: Places) -> many.Parts:
         """The parts with what is in common in another language; `names` are those that the rows belong to."""
@@ -194,6 +202,16 @@ class Compared:
         for part, found in ((parts.meanings, meant), (parts.elements, counted)):
             part[:, names] = np.maximum(part[:, names], found)
         return parts
+
+    def _letters_in_any_order(self, written: many.Rows) -> Values:
+        """`closeness.letters.in_any_order` of every name."""
+        held, at = np.unique(written.words, return_inverse=True)
+        words, at = self.index.words.texts(held), at.tolist()
+        ends = np.append(written.start, len(written.words)).tolist()
+        names = [" ".join(map(words.__getitem__, at[start:end])) for start, end in pairwise(ends)]
+        own = [" ".join(self._name.name.words)]
+        ratios = [cdist(own, names, scorer=one, dtype=np.float64)[0] for one in (token_sort_ratio, token_set_ratio)]
+        return np.asarray(sum(ratios) / 200, np.float64)
 
     def _break_phrases(self, written: many.Rows) -> NDArray[np.bool_]:
         """Which names break a phrase, or have one that the name breaks (`lexicon.broken_phrases`)."""
@@ -310,7 +328,10 @@ def _readings(index: Index, words: Sequence[int]) -> Iterator[tuple[int, ...]]:
     return likeliest([[*index.english(word), (word,)] for word in words])
 
 
-def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_]) -> Values:
+def _sounds(
+    codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_],
+    share: Values | float = LETTERS,
+) -> Values:  # fmt: skip
     """`closeness.sound.sound` of one word or name and each of these; NaN where one cannot be read aloud."""
     if not own or not len(places):
         return np.where(same, 1.0, np.nan)
@@ -323,7 +344,7 @@ def _sounds(codes: Codes, own: tuple[str, ...], places: Places, measures: Values
         most = cdist(own, texts, scorer=Levenshtein.normalized_similarity, dtype=np.float64).max(axis=0)
         alike[has] = np.maximum.reduceat(most[np.searchsorted(each, ids)], ends[:-1][has])
     articulation = np.where(has, codes.similarity_of(own, places, 0.0), np.nan)
-    return many.sounds(articulation, alike, measures[:, many.SPELLED], same)
+    return many.sounds(articulation, alike, measures[:, many.SPELLED], same, share)
 
 
 def _rows(rows: many.Rows, chosen: Places) -> many.Rows:

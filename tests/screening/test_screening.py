@@ -156,7 +156,9 @@ def test_a_screening_agrees_with_compare(register: Register) -> None:
     (one,) = screen(["Thymelow"], register, goods=GOODS, languages=["nl"])
     for mark in marks_of(one):
         again = compare("Thymelow", mark.mark.text, name_goods=GOODS)
-        assert mark.closeness == again
+        for aspect in ("appearance", "sound", "meaning", "overall"):  # sums in arrays may differ in their last digits
+            assert getattr(mark.closeness, aspect) == pytest.approx(getattr(again, aspect), abs=1e-12)
+        assert mark.closeness.not_checked == again.not_checked
 
 
 def test_results_come_one_by_one(register: Register) -> None:

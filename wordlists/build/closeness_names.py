@@ -117,7 +117,7 @@ def pairs_of(rows: list[evidence.Row]) -> Pairs:
         one, other = features(row["mark_a"], goods), features(row["mark_b"], goods)
         parts = name_similarity.parts(one, other)
         values = [
-            (parts.look, *parts.looks),
+            parts.all_looks,
             (parts.sound, *parts.sounds, parts.look),
             parts.all_meanings,
             (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
