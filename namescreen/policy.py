@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "SAME_GOODS", "STEPS", "IDENTICAL"),
+    *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "SAME_GOODS", "STEPS", "IDENTICAL"),
     *("Conflict", "Finding", "Level", "gate", "level_of", "worst"),
 ]
 
@@ -46,6 +46,9 @@ SAME_GOODS = 0.55
 """Relatedness from which goods count as the same or closely related: above the grade "average" (0.5), so more than a
 shared class alone (`goods.relatedness.BY_CLASS_ALONE`). Ours, not fitted."""
 
+OTHER_GOODS = 0.3
+"""Relatedness below which goods are called other goods (common practice, no source)."""
+
 LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at
 random reaches it. Ours, not fitted."""
@@ -60,6 +63,10 @@ buyer translates. Ours, not fitted."""
 CROWDED = 0.95
 """What the closeness of a mark counts where it shares with the name only a word that many owners use. Ours, not fitted:
 it decides between marks that are else alike."""
+
+OVER_WHOLE = 1.1
+"""What the closeness of a mark counts where one of the two is taken over whole, with a house mark or words that say
+little added (TMEP 1207.01(b)(iii)). Ours, not fitted: it decides between marks that are else alike."""
 
 # Chosen, not fitted: so that a mark much like the name for the same goods is serious and the same mark for distant
 # goods, or a dead one, is minor; and so low that few marks a tribunal would hold too near are passed over. How decided
@@ -85,7 +92,7 @@ class Conflict:
     is dead because its term ran out, and can still be renewed. `bites` says whether
     the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
     of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
-    with the name.
+    with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little.
     """
 
     appearance: float
@@ -97,6 +104,7 @@ class Conflict:
     translated: float = 0.0
     renewable: bool = False
     crowded: bool = False
+    over_whole: bool = False
 
     @property
     def identical(self) -> bool:
@@ -139,6 +147,8 @@ class Conflict:
         value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
         if self.crowded and not self.near_identical:
             value *= CROWDED
+        elif self.over_whole:
+            value = min(1.0, OVER_WHOLE * value)
         if self.identical:
             value = max(value, IDENTICAL)
         if self.ended and not self.renewable:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from namescreen.lexicon.language_codes import language_name
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
+from namescreen.policy import OTHER_GOODS
 
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
 
@@ -145,14 +146,16 @@ def _show_one(one: Screening, form: Format) -> None:
     elif not one.close_marks:
         _say("no mark in the lists came near it", form)
     else:
-        show([{**_mark_row(mark), BELOW: _of_these_words(mark)} for mark in one.close_marks], MARKS, form)
+        show([{**_mark_row(mark), BELOW: _below(mark)} for mark in one.close_marks], MARKS, form)
         if form is Format.markdown:
             sys.stdout.write("\n")
             for mark in one.close_marks:
-                if mark.others:
-                    _say(f"{mark.mark.text}: {_of_these_words(mark)}", form)
+                if below := _below(mark):
+                    _say(f"{mark.mark.text}: {below}", form)
         gravest = max(one.close_marks, key=lambda mark: mark.concern)
         for reason in gravest.closeness.reasons:
+            if reason in _of_the_whole(gravest):
+                continue  # stands under its mark
             _say(f"{gravest.mark.text}: {reason}", form)
         if gravest.conflict.comparable:
             _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
@@ -236,7 +239,20 @@ def _remark(close: CloseMark) -> str:
         return "dead"
     if close.bites is False:
         return "other markets"
-    return f"the name in {language_name(close.translation)}" if close.translation else ""
+    if close.translation:
+        return f"the name in {language_name(close.translation)}"
+    related = close.goods_relatedness
+    return "other goods" if not isinstance(related, NotChecked) and related.score < OTHER_GOODS else ""
+
+
+def _below(close: CloseMark) -> str:
+    """What is told under a mark: what it takes over or says in another language, and further marks of its words."""
+    return " ".join(filter(None, (*_of_the_whole(close), _of_these_words(close))))
+
+
+def _of_the_whole(close: CloseMark) -> tuple[str, ...]:
+    """The reasons that say which element is common, beside those of each aspect."""
+    return tuple(reason for reason in close.closeness.reasons if reason.startswith(("Taken over whole", "In ")))
 
 
 def _of_these_words(close: CloseMark) -> str:

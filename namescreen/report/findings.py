@@ -23,7 +23,6 @@ pairs on 2026-11-28 (tests/bench/bench_levels.py)."""
 UNASKED = "not looked up"
 """What is said of addresses that nobody was asked about."""
 
-_OTHER_GOODS = 0.3  # relatedness below which goods are called other goods (common practice, no source)
 _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at closer, or minor (common practice, no source)
 
 NEAR_DESCRIPTIVE = 0.55
@@ -172,7 +171,7 @@ def _aside(found: CloseMark) -> str:
 
 def is_of_other_goods(found: CloseMark) -> bool:
     """Whether a mark stands for goods that have little to do with ours."""
-    return not isinstance(found.goods, NotChecked) and found.goods.score < _OTHER_GOODS
+    return not isinstance(found.goods, NotChecked) and found.goods.score < policy.OTHER_GOODS
 
 
 def _reading_finding(entry: NameEntry) -> Finding:

@@ -153,7 +153,10 @@ class Checks:
         until = renewable_until(mark, self.today)
         whole = taken_over(name, mark, self.goods)
         closeness = _told_first("" if whole is None else str(whole), closeness)
-        return CloseMark(mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until)
+        return CloseMark(
+            mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until,
+            over_whole=whole is not None and not whole.further,
+        )  # fmt: skip
 
     def _as_divided(self, name: str, mark: str, closeness: Closeness) -> Closeness:
         """`closeness`, or that of the name with spaces where readers see words in it and one of them is in the mark:
@@ -203,14 +206,20 @@ class Checks:
         from ..connotations import readings
 
         # Shipped tables only: what a user has installed must not change a dated, repeatable result.
-        found = readings(name, languages=self.languages, dictionaries=())
+        found = readings(name, languages=self._read_in(), dictionaries=())
         if self.languages is not None or not self.markets:
             return tuple(found)
         spoken = languages_of(self.markets)
         return tuple(sorted((one if one.language in spoken else one.elsewhere() for one in found), key=_worst_first))
 
+    def _read_in(self) -> tuple[str, ...] | None:
+        """The languages in which names are read. English is that of the names: distinctiveness judges its words."""
+        if self.languages is None:
+            return None
+        return tuple(one for one in self.languages if one.split("-")[0] != "en") or tuple(self.languages)
+
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
-        found = _made("readings", lambda: _coverage(None if self.languages is None else tuple(self.languages)))
+        found = _made("readings", lambda: _coverage(self._read_in()))
         return ((), (found,)) if isinstance(found, NotChecked) else found
 
     def _addresses(self, name: str) -> Estimate | NotChecked:

@@ -56,7 +56,7 @@ class CloseMark:
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
     the mark says the name; empty where it is no translation that is known. `renewable_until` is the day until which a
     mark whose term ran out can be renewed; empty for others. `crowded` says that it shares with the name only a word
-    that many owners use.
+    that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart.
     """
 
     mark: Mark
@@ -69,13 +69,17 @@ class CloseMark:
     translation: str = ""
     renewable_until: str = ""
     crowded: bool = False
+    over_whole: bool = False
 
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
         found = _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
         translated = max(self.closeness.meaning, WORD_FOR_WORD) if self.translation else 0.0
-        return replace(found, translated=translated, renewable=bool(self.renewable_until), crowded=self.crowded)
+        renewable = bool(self.renewable_until)
+        return replace(
+            found, translated=translated, renewable=renewable, crowded=self.crowded, over_whole=self.over_whole
+        )
 
     @property
     def meaning(self) -> float | NotChecked:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from namescreen.marks.mark import Mark
+from namescreen.policy import OVER_WHOLE, Conflict
 from namescreen.register import read_register
 from namescreen.screening import CloseMark, screen
 from namescreen.screening.taken_over import taken_over
@@ -71,3 +73,13 @@ def test_of_marks_with_the_same_words_the_live_one_of_the_markets_is_shown(tmp_p
         shown = screened(tmp_path, "Duskfall", "".join(rows), ("DE", "FR"))[0]
         assert shown.mark.owner == owner
         assert len(shown.others) == len(rows) - 1
+
+
+def test_a_mark_that_adds_only_a_house_mark_stands_before_one_that_shares_a_part(tmp_path: Path) -> None:
+    """TMEP 1207.01(b)(iii): a house mark added to the same words seldom avoids confusion."""
+    rows = f"OSTERLIN DUSKFALL,{GOODS},live,Osterlin AB,DE,12,\nDUSK HARBOUR,{GOODS},live,Own,DE,12,\n"
+    found = screened(tmp_path, "Duskfall", rows, ("DE",))
+    assert max(found, key=lambda one: one.concern).mark.text == "OSTERLIN DUSKFALL"
+    whole = Conflict(0.6, 0.6, 0.6, 1.0)
+    assert replace(whole, over_whole=True).concern == pytest.approx(OVER_WHOLE * whole.concern)
+    assert replace(whole, over_whole=True, crowded=True).concern < whole.concern
