@@ -6,12 +6,9 @@ from functools import lru_cache
 
 from ..errors import DataError
 from ..tables import open_table, wordlists_folder
+from ..text.segmentation import LONGEST
 
 __all__ = ["frequency_languages", "zipf"]
-
-
-LONGEST = 32
-"""Letters of the longest word that can be in a list (tests/lexicon/test_words.py)."""
 
 
 @lru_cache(maxsize=1 << 17)

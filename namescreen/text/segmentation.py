@@ -8,10 +8,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
-__all__ = ["best_split", "split_closed_compound"]
+__all__ = ["LONGEST", "best_split", "split_closed_compound"]
 
 Score = TypeVar("Score", float, tuple[int, float])
 
+LONGEST = 32
+"""Letters of the longest word that can be known (tests/lexicon/test_words.py)."""
 KNOWN, RECOGNISED = 2.0, 3.0
 """Zipf values from which a word is known, and from which readers recognise it inside another (about once in a million
 words)."""
@@ -20,10 +22,13 @@ words)."""
 def best_split(word: str, score: Callable[[str, str], Score | None], shortest: int = 2) -> tuple[str, str] | None:
     """The two parts of `word`, each of at least `shortest` letters, with the highest `score`; None if there are none.
 
-    `score` is None for parts that nobody recognises. Of equal scores the longest first part counts.
+    `score` is None for parts that nobody recognises, as for two longer than `LONGEST`. Of equal scores the longest
+    first part counts.
     """
     best: tuple[Score, tuple[str, str]] | None = None
     for cut in range(shortest, len(word) - shortest + 1):
+        if cut > LONGEST and len(word) - cut > LONGEST:
+            continue
         parts = word[:cut], word[cut:]
         value = score(*parts)
         if value is not None and (best is None or value >= best[0]):
@@ -37,7 +42,7 @@ def split_closed_compound(word: str, zipf: Callable[[str], float], shortest: int
     `zipf` gives a word's frequency on the Zipf scale (log10 of occurrences per thousand million words; 0 for
     unknown). A word that is itself known stays whole; both parts must be common enough to be recognised.
     """
-    if len(word) < 2 * shortest or not word.isascii() or zipf(word) >= KNOWN:
+    if not 2 * shortest <= len(word) <= 2 * LONGEST or not word.isascii() or zipf(word) >= KNOWN:
         return (word,)
 
     def score(first: str, second: str) -> float | None:

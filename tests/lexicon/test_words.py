@@ -14,8 +14,8 @@ from namescreen.lexicon import (
     words_of_kind,
     zipf,
 )
-from namescreen.lexicon.frequency import LONGEST
 from namescreen.tables import open_table, wordlists_folder
+from namescreen.text.segmentation import LONGEST
 
 
 class TestFrequency:
