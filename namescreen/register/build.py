@@ -39,7 +39,7 @@ Item = TypeVar("Item")
 Result = TypeVar("Result")
 
 NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
-WORTH_A_POOL = 20_000
+WORTH_A_POOL = 2_000
 """The number of marks from which a second process pays for its start."""
 TASKS_A_PROCESS = 40
 """The number of tasks after which a process is replaced, because the caches of pronunciation are not bounded."""
