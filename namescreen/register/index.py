@@ -14,7 +14,7 @@ import numpy as np
 
 from ..closeness.vocabulary import related_words
 from .bigram_index import bigrams
-from .packing import RaggedArray
+from .packing import RaggedArray, distinct
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
 
@@ -98,6 +98,12 @@ class Index:
     def _english(self, word: int) -> list[tuple[int, ...]]:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""
         return [tuple(self.choice_words.one(choice).tolist()) for choice in self.choices.one(word).tolist()]
+
+    def names_with_part(self, part: str) -> Places:
+        """The names with a word that is `part`, or begins or ends with it, ascending; as written, not divided."""
+        rows, _ = self.postings.gather(np.array(self.words.with_part(part), np.int64))
+        names = self.row_name[rows]
+        return distinct(names[self.name_rows[names] == rows].astype(np.int64))
 
     def bases(self) -> dict[int, list[str]]:
         """The lemmas that each word is a form of, itself included."""

@@ -161,8 +161,7 @@ class Register:
 
         index = self.index()
         with damage_reported(self.path):
-            names = index.names.with_part(word)
-            places = np.sort(index.name_marks.gather(np.array(names, np.int64))[0].astype(np.int64))
+            places = np.sort(index.name_marks.gather(index.names_with_part(word))[0].astype(np.int64))
             if self.kept is not None:
                 places = places[self.kept[places]]
             arrays = self.columns.arrays

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
@@ -21,8 +21,6 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
 
 __all__ = ["OrderedTexts", "Strings", "Texts"]
-
-_SPACE = ord(" ")
 
 
 class Texts:
@@ -46,14 +44,13 @@ class Texts:
         return [str(blob[start:end], "utf-8") for start, end in zip(self._start[places].tolist(), ends, strict=True)]
 
     def with_part(self, part: str) -> list[int]:
-        """The places of the strings with a word that is `part`, or begins or ends with it."""
-        blob, wanted, found = self._blob, part.encode(), dict[int, None]()
-        for match in re.finditer(b"(?=%b)" % re.escape(wanted), blob):
+        """The places of the strings that are `part`, or begin or end with it, ascending."""
+        wanted, found = part.encode(), dict[int, None]()
+        for match in re.finditer(b"(?=%b)" % re.escape(wanted), self._blob):
             at, after = match.start(), match.start() + len(wanted)
-            place = int(np.searchsorted(self._start, at, "right")) - 1
+            place = bisect_right(self._start, at) - 1
             start, end = int(self._start[place]), int(self._start[place + 1])
-            begins, ends = at == start or blob[at - 1] == _SPACE, after == end or blob[min(after, end - 1)] == _SPACE
-            if after <= end and (begins or ends):
+            if after <= end and (at == start or after == end):
                 found[place] = None
         return list(found)
 

@@ -49,6 +49,7 @@ class SharedWord:
         return {name: getattr(self, name) for name in self.__slots__}
 
 
+@lru_cache(maxsize=1 << 14)
 def divided(name: str) -> tuple[str, ...]:
     """The words of a name, closed compounds of known words divided."""
     return tuple(part for word in parse(name).words for part in split_closed_compound(word, _familiarity))

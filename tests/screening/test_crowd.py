@@ -69,3 +69,11 @@ def test_of_many_marks_those_in_the_classes_of_the_goods_are_looked_at(tmp_path:
     (found,) = screen(["Drift Harbour"], register, goods=GOODS, classes=[12])
     (shared,) = found.shared_words
     assert (shared.owners, shared.at_least) == (3, True)
+
+
+def test_a_word_is_found_wherever_it_stands_in_a_mark(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    held = ["DRIFT", "OLD DRIFT LAMP", "A SNOWDRIFT TALE", "THE DRIFTLINE", "SEA DRIFT"]
+    path.write_text("\n".join(["mark", *held, "ADRIFTED", "DR IFT", "LAMP"]) + "\n")
+    found = read_register([path]).marks_with("drift", 20)
+    assert [mark.text for mark in found] == held
