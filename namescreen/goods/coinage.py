@@ -173,12 +173,25 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     if own is not None and own.weight >= PLAIN:  # spelt as in the goods
         return heard, best
     for form in (word, word[:-1]) if word[-1] == "z" or (word[-1] == "s" and len(word) > LEAST_PART) else (word,):
-        for other in dict.fromkeys((*_by_sound(goods).get(jellyfish.metaphone(form), ()), *_own_words(goods))):
+        near = _by_sound(goods).get(jellyfish.metaphone(form), ())
+        for other in dict.fromkeys((*near, *_own_words(goods), *_homophones(form))):
             weight = 0.95 * _describing(other, goods)
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
-            if other != form and weight > best.weight and sounds_alike(form, other) >= least:
+            plural = other == form and word[-1] == "z"  # bagz; candles is spelt as it should be
+            if (other != form or plural) and weight > best.weight and sounds_alike(form, other) >= least:
                 best, heard = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))'), other
     return heard, best
+
+
+@lru_cache(maxsize=1 << 13)
+def _homophones(word: str) -> tuple[str, ...]:
+    """The words that the likely readings of an unknown word are those of, in the pronouncing dictionary, as
+    `closeness.respelling` looks them up."""
+    from ..pronunciation import pronounce, words_heard
+
+    if not word.isascii() or lexicon().known(word):
+        return ()
+    return tuple(dict.fromkeys(heard for way in pronounce(word, 3) for heard in words_heard(way.code)))
 
 
 @lru_cache(maxsize=1 << 14)

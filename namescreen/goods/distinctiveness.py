@@ -28,7 +28,7 @@ from .evidence import Judged, is_acronym, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import grounds_for, languages_of, languages_under, laws_of
-from .native import unknown_words
+from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
 from .places import place_of
@@ -50,6 +50,9 @@ in English: a word has many meanings, and the one that fits the goods is chosen.
 PLAIN = 0.8
 GENERIC_SCORE = 0.05
 """The most that the name of the goods themselves scores."""
+UNSURE_SCORE = 0.75
+"""The most that a coined name scores that looks like a word of a language of the buyers. Ours; common practice, no
+source."""
 OWN_SCORE = 0.6
 """The least that a name scores whose words leave it a place among the registrable ones."""
 BARRED_SCORE = 0.3
@@ -156,10 +159,15 @@ def _distinctiveness(
     worst = findings[0]
     judged = readings[worst.language]
     serious = any(one.serious for one in signs)
-    if unknown and worst.category not in CATEGORIES[:2]:
-        if not serious and not has_other_own_word(judged, tuple(unknown)):
-            return NotChecked("distinctiveness", next(iter(unknown.values())))
+    native = tuple(word for word, one in unknown.items() if one.is_sure)
+    if native and worst.category not in CATEGORIES[:2]:
+        if not serious and not has_other_own_word(judged, native):
+            rest = (one.reason for one in judged if one.word not in native)
+            return NotChecked("distinctiveness", "; ".join((unknown_meaning(native[0], unknown[native[0]]), *rest)))
         findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
+        worst = findings[0]
+    elif unknown and worst.category == "fanciful":
+        findings = [replace(one, score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
     kinds_found = _kinds_of(plain, judged)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets)
@@ -167,8 +175,11 @@ def _distinctiveness(
     return Distinctiveness(
         weakest.category,
         weakest.score,
-        _reasons(
-            judged, worst, signs, surname=f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
+        (
+            *_reasons(
+                judged, worst, signs, surname=f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
+            ),
+            *(unknown_meaning(word, one) for word, one in unknown.items()),
         ),
         _HINTS["surname" if "surname" in kinds_found else weakest.called],
         tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
@@ -176,7 +187,7 @@ def _distinctiveness(
         tuple(findings),
         (
             *(NotChecked(f"distinctiveness in {code}", "no words of that language are shipped") for code in missing),
-            *(NotChecked(f'distinctiveness of "{word}"', why) for word, why in unknown.items()),
+            *(NotChecked(f'distinctiveness of "{word}"', unknown_meaning(word, one)) for word, one in unknown.items()),
         ),
         tuple(by_law),
         signs,

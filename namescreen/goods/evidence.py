@@ -31,6 +31,7 @@ from .description import (
 )  # fmt: skip
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
+from .qualities import is_praise
 from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
 from .words import is_trade_word
 
@@ -182,7 +183,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
             asked = [*meant.asked]
             asked[WORD.index("coined")] = 0.0
             return Judged(word, meant.evidence, False, tuple(asked), meaning)
-    of_trade = is_trade_word(word) or is_term(word)
+    of_trade = is_trade_word(word) or is_term(word) or is_praise(word, "la")
     coined = is_coined(word) and not is_acronym(word) and not of_trade
     misspelt = heard_word(word, goods) if coined else ""
     if misspelt and _names_goods(misspelt, goods):
@@ -190,6 +191,8 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     found = [in_context(describe(word, goods), word, goods)]
     if is_trade_word(word) and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
+    if is_praise(word, "la"):
+        found.append(Evidence(*KINDS["laudatory"]))
     term = term_for(word, goods)
     if term is not None and term.weight:
         found.append(Evidence(term.weight, f"{term.what} (from memory)", term.names_goods))

@@ -14,7 +14,7 @@ from .evidence import Judged, Meaning, is_trade_word, read
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, told
 from .phrases import plain_words
 from .places import place_of
-from .qualities import is_quality
+from .qualities import is_praise, is_quality
 
 __all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
 
@@ -57,6 +57,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
         if in_english and describe_plainly(word, goods).names_goods:
             continue
         meaning = _listed(word, goods, language, asked, in_english=in_english, in_language=in_language)
+        if asked and not in_english and told("excellent", goods) > (told(meaning.english, goods) if meaning else 0.0):
+            meaning = Meaning("excellent", language) if is_praise(word, language) else meaning
         if meaning is None and asked and is_coined(word):
             meaning = by_its_parts(word, goods, language)
         if meaning is not None:

@@ -17,7 +17,7 @@ from .composition import NO_TIE, is_coined_own
 from .evidence import Judged, Meaning, judge_phrase
 from .qualities import is_quality
 
-__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "told", "unknown_words"]
+__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "told", "unknown_meaning", "unknown_words"]
 
 LEAST_SURE = 0.45
 """How sure a translation must be to be gone by in a language of the buyers; less is a minor sense of a word."""
@@ -108,9 +108,9 @@ def _is_form_of_goods(senses: tuple[Translation, ...]) -> bool:
 
 def unknown_words(
     plain: tuple[Judged, ...], readings: Mapping[str, tuple[Judged, ...]], languages: tuple[str, ...]
-) -> dict[str, str]:
-    """The words that look native to one of the `languages` and that no table has, each with why it is not judged; also
-    one whose parts say something of the goods, and not plainly what."""
+) -> dict[str, NativeWord]:
+    """The words that look native to one of the `languages` and that no table has; also one whose parts say something of
+    the goods, and not plainly what."""
     meant = [one for judged in readings.values() for one in judged if one.meaning]
     vague = {
         one.word: NativeWord(one.meaning.language)
@@ -120,13 +120,13 @@ def unknown_words(
     known = {one.word for one in meant} - vague.keys()
     own = [one.word for one in plain if is_coined_own(one) and one.word not in known]
     found = ((word, vague.get(word) or native_word(word, languages)) for word in dict.fromkeys((*own, *vague)))
-    return {word: _unknown_meaning(word, native) for word, native in found if native}
+    return {word: native for word, native in found if native}
 
 
-def _unknown_meaning(word: str, found: NativeWord) -> str:
-    """Why a name with this word is not judged."""
+def unknown_meaning(word: str, found: NativeWord) -> str:
+    """Why a name with this word is not judged, or not surely."""
+    language = language_name(found.language)
+    if not found.is_sure:
+        return f'"{word}" is not among the words of {language} here, but looks like one: ask someone who speaks it'
     parts = f" ({' + '.join(found.parts)})" if found.parts else ""
-    return (
-        f'"{word}" looks like a word of {language_name(found.language)}{parts} whose meaning is not known here: ask '
-        "someone who speaks it"
-    )
+    return f'"{word}" looks like a word of {language}{parts} whose meaning is not known here: ask someone who speaks it'

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any
 
 from ..tables import open_table
@@ -19,6 +19,10 @@ __all__ = ["ProtectedSign", "protected_signs"]
 SERIOUS = frozenset(("origin", "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
 """Kinds of sign that are likely to stand in the way."""
 LONGEST_SIGN = 6
+WITHIN = frozenset(("olympic", "red cross", "royal arms", "emblem"))
+"""Kinds with laws of their own, which are noticed inside closed names too."""
+SHORTEST_WITHIN, CUT = 6, 2
+"""Letters of such a sign that must be left in a blend, and how many it may lose."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
 CLAIMS = frozenset(("cure", "illness", "relief"))
@@ -95,7 +99,7 @@ def _found(
     words: tuple[str, ...], classes: tuple[int, ...], markets: tuple[str, ...] | None
 ) -> tuple[ProtectedSign, ...]:
     found = {}
-    for sign, entry in (*_listed(words), *_stems(words)):
+    for sign, entry in (*_listed(words), *_stems(words), *_within(words)):
         for part in entry.split(";"):
             kind, territory, numbers = part.split("|")
             known_for = numbers == "*" or bool({int(number) for number in numbers.split()} & set(classes))
@@ -145,6 +149,36 @@ def _listed(words: tuple[str, ...]) -> list[tuple[str, str]]:
                 break
         at += 1
     return found
+
+
+def _within(words: tuple[str, ...]) -> list[tuple[str, str]]:
+    """The signs with laws of their own that a closed name holds; of Olympic words also all but a letter or two, as the
+    law keeps words like them from others as well."""
+    from ..lexicon import lexicon
+
+    found = []
+    for word in words:
+        if len(word) > SHORTEST_WITHIN and not lexicon().known(word):
+            most, row = max((_held(word, *row), row) for row in _kept_by_law())
+            found += [row] if most else []
+    return found
+
+
+def _held(word: str, sign: str, entry: str) -> int:
+    """How many letters of a sign a word holds besides others: all of it, or of Olympic words all but the first or last
+    few; else 0."""
+    closed = sign.replace(" ", "")
+    cut = range(min(CUT if entry.startswith("olympic") else 0, len(closed) - SHORTEST_WITHIN) + 1)
+    parts = (part for off in cut for part in (closed[off:], closed[: len(closed) - off]))
+    return max((len(part) for part in parts if part in word and len(part) + 1 < len(word)), default=0)
+
+
+@cache
+def _kept_by_law() -> tuple[tuple[str, str], ...]:
+    """The signs of these kinds that are long enough to be seen in a word."""
+    rows = open_table("protected_signs.tsv").items()
+    kept = (row for row in rows if row[1].split("|")[0] in WITHIN and len(row[0].replace(" ", "")) >= SHORTEST_WITHIN)
+    return tuple((sign, entry) for sign, entry in kept if "-" not in sign)
 
 
 def _stems(words: tuple[str, ...]) -> list[tuple[str, str]]:

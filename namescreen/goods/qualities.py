@@ -8,8 +8,9 @@ from __future__ import annotations
 from functools import cache, lru_cache
 
 from ..lexicon import kinds, lexicon
+from ..tables import open_table
 
-__all__ = ["is_quality", "quality_like"]
+__all__ = ["is_praise", "is_quality", "quality_like"]
 
 _PERCEIVED = frozenset(
     """
@@ -26,6 +27,12 @@ _LEADING = 2
 def is_quality(word: str) -> bool:
     """Whether the folded English `word` is a quality that goods may have, listed or like one that is."""
     return bool(kinds(word) & {"quality", "taste"}) or bool(quality_like(word))
+
+
+def is_praise(word: str, language: str) -> bool:
+    """Whether the folded `word`, or words parted by spaces, are praise in `language` (BCP 47; "la" for Latin words that
+    are understood everywhere)."""
+    return language in (open_table("praise.tsv").get(word) or "").split()
 
 
 @lru_cache(maxsize=1 << 13)

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from ..tables import open_table
-from .foreign_derivation import SUFFIXES, derived
+from .foreign_derivation import SUFFIXES, compound_of, derived
 from .foreign_forms import COMPOUNDING
 from .frequency import frequency_languages, zipf
 from .letter_patterns import letter_cost, pattern, percentile
@@ -49,6 +49,11 @@ class NativeWord:
     language: str
     parts: tuple[str, ...] = ()
     chance: float = 1.0
+
+    @property
+    def is_sure(self) -> bool:
+        """Whether more than its letters say so: parts or a base that are known, or texts of the language."""
+        return bool(self.parts) or self.chance == 1.0
 
 
 def native_word(word: str, languages: Iterable[str]) -> NativeWord | None:
@@ -104,7 +109,9 @@ def _parts(word: str, language: str) -> tuple[str, ...]:
     """The known parts that a word seems to be made of: those of a compound, or its base."""
     if language in COMPOUNDING and (compound := compound_parts(word, language)):
         return tuple(part for part, _ in compound)
-    return tuple(one.parts[0] for one in derived(word, language)[:1])
+    if base := derived(word, language)[:1]:
+        return base[0].parts[:1]
+    return tuple(part.written for part in compound_of(word, language))
 
 
 @cache

@@ -97,3 +97,23 @@ def test_spanish_is_not_asked_of_american_buyers_where_languages_are_stated() ->
 )
 def test_praise_of_something_else_does_not_describe(name: str, goods: str, markets: str) -> None:
     assert judged(name, goods, markets=markets.split()).category in ("suggestive", "arbitrary")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Boxx", "boxes"), ("Kandlz", "candles"), ("Sope Dishez", "soap dishes"), ("Bredd", "bread")]
+)
+def test_several_respelt_words_describe_together(name: str, goods: str) -> None:
+    """Doubled letters, a lost e, z for s: as descriptive as the words they are heard as (TMEP 1209.03(j))."""
+    assert judged(name, goods, markets=["US", "GB"]).category in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "market"),
+    [("Optimum", "US"), ("Excelsior", "GB"), ("Maximus", "DE"), ("Unvergleichlich", "DE"), ("Voortreffelijk", "NL"),
+     ("Enastående", "SE"), ("Fremragende", "DK"), ("Ypperlig Kvalitet", "NO"), ("Erinomainen", "FI"),
+     ("Imbattable", "FR"), ("Inigualable", "ES"), ("Impareggiabile", "IT"), ("Imbatível", "PT"), ("Inegalabil", "RO"),
+     ("Niezrównany", "PL"), ("Nejlepší", "CZ"), ("Páratlan", "HU"), ("Mükemmel", "TR"), ("Izvrsno", "HR")],
+)  # fmt: skip
+def test_praise_of_the_market_is_praise(name: str, market: str) -> None:
+    """TMEP 1209.03(k); EUTMR Article 7(1)(b): words of praise are free to all."""
+    assert judged(name, "garden shears", markets=[market]).category == "descriptive"

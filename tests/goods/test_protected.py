@@ -75,3 +75,16 @@ def test_a_royal_warrant_and_the_red_cross_stand_under_laws_of_their_own() -> No
     assert not any("Geneva" in law or "706" in law for law in laws.values())
     cross = protected_signs("Red Cross", "soap")[0]
     assert "706" in cross.grounds[0].law
+
+
+@pytest.mark.parametrize("name", ["Bikelympics", "Lampolympix", "Velolympia", "Redcrossia", "Paralympico"])
+def test_a_sign_with_its_own_law_is_found_in_a_closed_name(name: str) -> None:
+    """36 U.S.C. 220506 keeps what falsely suggests the Olympic words too; the Olympic Symbol etc. (Protection) Act 1995
+    what is so similar that it brings them to mind (both from memory)."""
+    found = protected_signs(name, "bicycle lamps")
+    assert [one.serious for one in found] == [True]
+
+
+@pytest.mark.parametrize("name", ["Interplanta", "Limpico", "Olympia", "Polymera"])
+def test_letters_by_chance_are_no_sign(name: str) -> None:
+    assert not [one for one in protected_signs(name, "bicycle lamps") if one.serious]
