@@ -64,6 +64,10 @@ CROWDED = 0.95
 """What the closeness of a mark counts where it shares with the name only a word that many owners use. Ours, not fitted:
 it decides between marks that are else alike."""
 
+FREE_TO_ALL = 0.75
+"""What the closeness of a mark counts to a name that is generic for the goods: what they share nobody can own (TMEP
+1209.01(c)), so only all but the same mark is grave. Ours, not fitted."""
+
 OVER_WHOLE = 1.1
 """What the closeness of a mark counts where one of the two is taken over whole, with a house mark or words that say
 little added (TMEP 1207.01(b)(iii)). Ours, not fitted: it decides between marks that are else alike."""
@@ -92,7 +96,8 @@ class Conflict:
     is dead because its term ran out, and can still be renewed. `bites` says whether
     the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
     of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
-    with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little.
+    with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
+    and `free` that the name is generic for the goods, so that others may use what it shares.
     """
 
     appearance: float
@@ -105,6 +110,7 @@ class Conflict:
     renewable: bool = False
     crowded: bool = False
     over_whole: bool = False
+    free: bool = False
 
     @property
     def identical(self) -> bool:
@@ -145,7 +151,9 @@ class Conflict:
             return 1.0
         share = 1.0 if self.goods is None else self.goods
         value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
-        if self.crowded and not self.near_identical:
+        if self.free and not self.near_identical:
+            value *= FREE_TO_ALL
+        elif self.crowded and not self.near_identical:
             value *= CROWDED
         elif self.over_whole:
             value = min(1.0, OVER_WHOLE * value)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
+from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from ..lexicon import lexicon
+from ..lexicon import lexicon, translations
 from ..outcome import NotChecked
 from ..plain_text import plural, some
 from ..screening.crowd import divided
@@ -45,6 +46,9 @@ if TYPE_CHECKING:
 
 __all__ = ["assemble", "entry_of", "weights_of"]
 
+_LISTED = 0.75  # score of a translation that a list has for the very word
+_GUESSED = ("compound", "spelling")
+_KNOWN_AS = {"geographic": "one word, a place", "surname": "one word, a surname"}
 _MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
 
 
@@ -99,6 +103,9 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
     """A screening in the report's own words: see `assemble` for `made` and `mild`."""
     words = divided(found.name)
     construction, meaning = _made_of(found.name, words)
+    if len(words) == 1 and not isinstance(found.distinctiveness, NotChecked):
+        # What else is known of the word comes before what the lexicon has of it.
+        construction = _KNOWN_AS.get(found.distinctiveness.called, construction)
     coined = not isinstance(found.distinctiveness, NotChecked) and found.distinctiveness.category == "fanciful"
     return NameEntry(
         name=found.name,
@@ -109,7 +116,10 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
-        else tuple(_reading(one.mild() if mild else one) for one in found.readings),
+        else (
+            *(_reading(one.mild() if mild else one) for one in found.readings),
+            *_further_words(found),
+        ),
         addresses=_addresses(found.addresses),
         construction=made or construction,
         meaning="" if coined else meaning,
@@ -160,7 +170,27 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
 
 def _reading(found: Found) -> Reading:
     match = f"{found.match}, {found.where}" if found.where else found.match
-    return Reading(found.language, found.word, found.meaning or "", found.kind, found.severity, match)
+    meaning = found.meaning or _meaning_in(found.word, found.language)
+    return Reading(found.language, found.word, meaning, found.kind, found.severity, match)
+
+
+def _further_words(found: screening.Screening) -> Iterator[Reading]:
+    """Words of the name that are ordinary words of the buyers' languages, with their meanings, and stand in no list of
+    frequent words: the same dictionaries serve distinctiveness, so both say the same."""
+    met = {} if isinstance(found.readings, NotChecked) else {(one.language, one.word): one for one in found.readings}
+    name = parse(found.name)
+    for language in (one.language for one in found.coverage):
+        for word in dict.fromkeys(name.words):
+            meaning = _meaning_in(word, language)
+            if meaning and (language, word) not in met and not lexicon().known(word):
+                where = "the whole name" if len(name.words) == 1 else f"the word {word}"
+                yield Reading(language, word, meaning, "ordinary", 0, f"exact, {where}")
+
+
+def _meaning_in(word: str, language: str) -> str:
+    """What a word of a language means in English, as listed; "" where it is in no list."""
+    listed = (one for one in translations(word, language) if one.score >= _LISTED and one.source not in _GUESSED)
+    return some([one.english for one in islice(listed, 2)], "or")
 
 
 def _costs(entered: brief.Costs) -> Costs:

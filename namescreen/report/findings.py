@@ -12,13 +12,18 @@ from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "conflict_of", "findings", "is_of_other_goods", "mark_level", "matters",
-    "words_read", "worst", "worst_words",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "conflict_of", "findings", "is_of_other_goods", "mark_level",
+    "matters", "words_read", "worst", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
 """Of pairs of marks that tribunals held similar overall, the share that stays below the first step: 0.16 of 153
 pairs on 2026-11-28 (tests/bench/bench_levels.py)."""
+
+ALIKE = 0.6
+"""Appearance or sound from which a mark is not only close in what it says."""
+
+_PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 
 UNASKED = "not looked up"
 """What is said of addresses that nobody was asked about."""
@@ -45,10 +50,16 @@ def conflict_of(found: CloseMark) -> Conflict:
 
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
-    """The marks found for a name, those that ask for most attention first; ties keep the order of
-    closeness."""
+    """The marks found for a name, those that ask for most attention first: by level, and in one level those that look
+    or sound alike before those that are alike in meaning alone, then by concern; ties keep the order of closeness."""
     marks = () if isinstance(entry.marks, NotChecked) else entry.marks
-    return tuple(sorted(marks, key=lambda found: -found.concern))
+    return tuple(sorted(marks, key=lambda found: (-mark_level(found), _in_meaning_alone(found), -found.concern)))
+
+
+def _in_meaning_alone(found: CloseMark) -> bool:
+    """Whether a mark is plainly closer in meaning than in form, and not close in form."""
+    form = max(found.appearance, found.sound)
+    return form < ALIKE and not isinstance(found.meaning, NotChecked) and found.meaning > form + _PLAINLY
 
 
 def words_read(entry: NameEntry) -> tuple[Reading, ...]:
@@ -143,8 +154,8 @@ def _mark_finding(entry: NameEntry) -> Finding:
     ordered = matters(entry)
     if not ordered:
         return Finding("marks", Level.NOTHING, "no mark came near", 1.0)
-    first = ordered[0]
-    level = mark_level(first)
+    level = mark_level(ordered[0])
+    first = ordered[0] if level > Level.NOTHING else max(ordered, key=lambda found: found.overall)
     how_close = "" if first.translation else number(first.overall)
     text = f"{shorten(first.mark.text, 22)} ({(how_close + _aside(first)).removeprefix(', ')})"
     if level is Level.NOTHING:

@@ -10,6 +10,7 @@ from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import Level
+from ..screening.crowd import divided, says_little
 from .findings import conflict_of, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .register_facts import LACKS, dates, remarks, status, where
@@ -22,15 +23,15 @@ REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Status", "Da
 """Headings of the table of what the register says. All but the first are left out where no mark shown states them."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
-_FEWEST_MARKS, _MOST_MARKS = 2, 5
+_FEWEST_MARKS, _MOST_MARKS, _MOST_GRAVE = 2, 5, 8
 _MOST_OTHERS = 3  # further marks of the same words
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
 _HEARD = 0.6  # closeness in sound from which the readings are told
 _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
 
-def close_marks(entry: NameEntry, report: Report) -> Iterable[str]:
-    """The marks near a name, as Markdown."""
+def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = ()) -> Iterable[str]:
+    """The marks near a name, as Markdown. What the register raises of those `asked` about stands in their questions."""
     yield "**Closest marks**"
     if isinstance(entry.marks, NotChecked):
         yield f"Not checked, because {cell(entry.marks.because)}."
@@ -39,15 +40,38 @@ def close_marks(entry: NameEntry, report: Report) -> Iterable[str]:
     if not ordered:
         yield "Nothing found: no mark in the lists came near."
         return
-    shown = marks_shown(entry)
+    shown = marks_shown(entry, asked)
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
-    comparable = next((found for found in shown if conflict_of(found).comparable), None)
+    further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
+    if further:
+        yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(_briefly, further)))}."
+    comparable = next((found for found in shown if _tells_of_cases(found, entry, report)), None)
     if comparable is not None:
         yield cell(calibration(comparable.overall).statement_for(shorten(comparable.mark.text, 60)))
-    yield from _register(shown, report)
+    yield from _register(shown, report, asked)
 
 
-def _register(shown: Sequence[CloseMark], report: Report) -> Iterable[str]:
+def _briefly(found: CloseMark) -> str:
+    """A mark without a row, as briefly as it can be found by."""
+    about = ", ".join(filter(None, (found.mark.office, shorten(found.mark.number, 24), number(found.overall))))
+    return f"{shorten(found.mark.text, 40)} ({about})"
+
+
+def _tells_of_cases(found: CloseMark, entry: NameEntry, report: Report) -> bool:
+    """Whether past cases say anything of a mark: live, for the same or close goods, and what it shares with the name
+    is neither descriptive nor the name of the goods."""
+    if not conflict_of(found).comparable:
+        return False
+    own = entry.distinctiveness
+    category = "" if isinstance(own, NotChecked) else own.category
+    if category == "generic" or (category == "descriptive" and not conflict_of(found).near_identical):
+        return False
+    shared = {*divided(found.mark.text)} & {*entry.words}
+    weak = bool(shared) and all(says_little(word, report.goods) for word in shared)
+    return conflict_of(found).near_identical or not weak
+
+
+def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseMark]) -> Iterable[str]:
     """What the register says of the marks shown and of further ones with the same words, and what is to be asked."""
     listed = [mark for found in shown for mark in (found.mark, *found.others[:_MOST_OTHERS])]
     rows = [register_cells(mark) for mark in listed]
@@ -60,7 +84,9 @@ def _register(shown: Sequence[CloseMark], report: Report) -> Iterable[str]:
     left = [f"{plural(count, 'more mark')} like {shorten(found.mark.text, 60)}" for found, count in unlisted if count]
     told += [f"Not listed here: {cell(some(left))}."] if left else []
     raised: dict[str, list[str]] = {}
-    for mark in (mark for found in shown if mark_level(found) > Level.NOTHING for mark in (found.mark, *found.others)):
+    told_of = {id(found.mark) for found in asked}
+    raising = [mark for found in shown if mark_level(found) > Level.NOTHING for mark in (found.mark, *found.others)]
+    for mark in (mark for mark in raising if id(mark) not in told_of):
         for remark in remarks(mark, report):
             raised.setdefault(remark, []).append(shorten(mark.text, 40))
     told += [f"{remark} {cell(some(dict.fromkeys(names)))}." for remark, names in raised.items()]
@@ -82,13 +108,19 @@ def register_cells(mark: Mark) -> tuple[str, ...]:
     )
 
 
-def marks_shown(entry: NameEntry) -> tuple[CloseMark, ...]:
-    """The marks worth an adviser's minute: those above "nothing found", and one that is close by name alone; where
-    there is none, the first few, so that "nothing found" can be judged."""
+def marks_shown(entry: NameEntry, asked: Sequence[CloseMark] = ()) -> tuple[CloseMark, ...]:
+    """The marks worth an adviser's minute, in their order: those to look closer at, those `asked` about, and as far as
+    there is room milder ones and one that is close by name alone; where there is none, the first few, so that "nothing
+    found" can be judged."""
     ordered = matters(entry)
-    worth = [found for found in ordered if mark_level(found) > Level.NOTHING][:_MOST_MARKS]
+    grave = [found for found in ordered if mark_level(found) >= Level.LOOK][:_MOST_GRAVE]
+    kept = [*grave, *(found for found in asked if found not in grave)]
+    mild = [found for found in ordered if mark_level(found) is Level.MINOR and found not in kept]
+    kept += mild[: max(0, _MOST_MARKS - len(kept))]
     alone = [found for found in ordered if mark_level(found) is Level.NOTHING and found.overall >= _CLOSE]
-    return (*worth, *alone[:1]) if worth else ordered[:_FEWEST_MARKS]
+    if kept and len(kept) < _MOST_MARKS:
+        kept += [found for found in alone if found not in kept][:1]
+    return tuple(found for found in ordered if found in kept) if kept else ordered[:_FEWEST_MARKS]
 
 
 def mark_cells(found: CloseMark) -> tuple[str, ...]:

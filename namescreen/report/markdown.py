@@ -96,6 +96,11 @@ def _in_short(report: Report) -> Iterable[str]:
         yield f"Serious {'as well' if told else 'findings'}: {listed}."
     looked = [row for row in order if not isinstance(entries[row.name].marks, NotChecked)]
     rest = [row.name for row in looked if row.group < Level.SERIOUS]
+    barred = [name for name in rest if _distinctiveness_level(entries[name]) >= Level.LOOK]
+    for name in barred:
+        found = next(one for one in findings(entries[name]) if one.check == "distinctiveness")
+        yield f"{_few([name])}: no serious mark, but look closer at what the name is: {cell(found.evidence)}."
+    rest = [name for name in rest if name not in barred]
     if rest and len(order) > 1:
         yield f"Nothing serious was found against {_few(rest, len(rest))}."
     if len(order) > 1:
@@ -134,6 +139,10 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
     if len(rest) > 1 and places(report)[first.name] != (1, 1):
         told += f" {_few([row.name for row in rest[1:]])} came as far; other weights would put another of them first."
     return told
+
+
+def _distinctiveness_level(entry: NameEntry) -> Level:
+    return next(one.level for one in findings(entry) if one.check == "distinctiveness")
 
 
 def _names_the_goods(entry: NameEntry) -> bool:

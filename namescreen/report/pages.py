@@ -11,7 +11,7 @@ from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
 from .model import Address, Addresses, Distinctiveness, NameEntry, Report
-from .questions import questions
+from .questions import asked_about, questions
 from .sensitivity import standings
 
 __all__ = ["name_pages"]
@@ -56,8 +56,12 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
         if asked
         else "None beyond those on the whole list: no finding calls for one."
     )
-    yield from close_marks(entry, report)
+    yield from close_marks(entry, report, asked_about(entry, report))
     yield from _distinctiveness(entry)
+    if len(entry.words) == 1 and entry.shared_words:
+        first = entry.shared_words[0]
+        least = "at least " if first.at_least else ""
+        yield f"In the lists {least}{plural(first.owners, 'owner')} have marks with it for related goods."
     yield from _readings(entry)
     yield from _addresses(entry)
     own = [item for item in entry.not_checked if item not in (*common, *parts)]

@@ -16,12 +16,12 @@ from ..screening.taken_over import taken_over
 from ..territories import languages_of
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
+from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
 from .law import objection, on_added_words
 from .model import CloseMark, NameEntry, Report
 from .register_facts import can_claim_priority, held_in, in_force_notes, use_is_due
 
-__all__ = ["general_questions", "questions"]
+__all__ = ["asked_about", "general_questions", "questions"]
 
 MOST = 6
 """Questions a name: what a paid hour can take up (common practice, no source)."""
@@ -29,9 +29,9 @@ MOST = 6
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
-_ALIKE_TOO = 0.6  # appearance or sound from which a mark is not only close in what it says
-_MARKS, _READINGS = 3, 2  # marks and readings of a name that are asked about
+_MARKS, _READINGS = 4, 2  # marks and readings of a name that are asked about
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
+_STEM, _ENDING = 5, 2  # letters of a word that has forms, and of an ending
 _FAMILY = 3  # close marks of one owner that are called a family (common practice, no source)
 
 
@@ -102,12 +102,26 @@ def _strongest(found: CloseMark) -> dict[str, float]:
     return {aspect: value for aspect, value in values.items() if value >= least}
 
 
+def asked_about(entry: NameEntry, report: Report) -> tuple[CloseMark, ...]:
+    """The marks that raise a question, the gravest first, in the order in which they are shown."""
+    return tuple(found for found, _ in _asked(entry, report))
+
+
 def _on_marks(entry: NameEntry, report: Report) -> list[str]:
-    ordered = matters(entry)
-    # An identical mark is asked about wherever it stands in the order.
-    chosen = [*ordered[:_MARKS], *(found for found in ordered[_MARKS:] if conflict_of(found).identical)]
-    asked = ((_on_mark(found, shorten(entry.name, 60), report), _on_namesakes(found, report)) for found in chosen)
-    return [" ".join(filter(None, parts)) for parts in asked if parts[0]]
+    return [question for _, question in _asked(entry, report)]
+
+
+def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
+    """The marks that raise a question, each with it."""
+    asked: list[tuple[CloseMark, str]] = []
+    generic = not isinstance(entry.distinctiveness, NotChecked) and entry.distinctiveness.category == "generic"
+    for found in matters(entry):
+        # An identical mark is asked about wherever it stands in the order.
+        if len(asked) < _MARKS or conflict_of(found).identical:
+            question = _on_mark(found, shorten(entry.name, 60), report, generic=generic)
+            if question:
+                asked.append((found, " ".join(filter(None, (question, _on_namesakes(found, report))))))
+    return asked
 
 
 def _on_namesakes(found: CloseMark, report: Report) -> str:
@@ -131,7 +145,7 @@ def _cited(mark: Mark) -> str:
     return shorten(mark.number or mark.text, 24) + (f" ({about})" if about else "")
 
 
-def _on_mark(found: CloseMark, name: str, report: Report) -> str:
+def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
     """The question that a mark raises, by case; empty where it raises none."""
     title, conflict = _title(found), conflict_of(found)
     same = "the same name" if conflict.identical else "all but the same name"
@@ -168,7 +182,7 @@ def _on_mark(found: CloseMark, name: str, report: Report) -> str:
             f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
         )
     elif mark_level(found) >= Level.LOOK:
-        question = f"{title} {_in_which_way(found, name, report)}{_goods_clause(found)}?"
+        question = f"{title} {_in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
         return ""
     return " ".join((question, *notes))
@@ -190,9 +204,11 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -
     )
 
 
-def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
+def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
     """In which way a mark is close, and the question which that way raises."""
     asked = objection(name, held_in(found.mark, report))
+    if generic:
+        return f"is close, but {name} is the name of the goods: could what they share count at all, and {asked}"
     if whole := taken_over(name, found.mark, report.goods):
         keeps = "may be too little" if whole.further else "seldom suffices"
         holds = f"{found.mark.text} holds {name}" if whole.by_mark else f"{name} holds it"
@@ -208,15 +224,24 @@ def _in_which_way(found: CloseMark, name: str, report: Report) -> str:
     if telling:
         return f"shares {some(telling)} with {name} and is close in {told or f'all ({number(found.overall)})'}: {asked}"
     held = next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ")), "")
-    if held and max(found.appearance, found.sound) < _ALIKE_TOO:
+    if held and max(found.appearance, found.sound) < ALIKE:
         return f"says something alike ({shorten(held, 80)}): would the shared idea alone be held against {name}"
-    if set(strongest) == {"meaning"} and max(found.appearance, found.sound) < _ALIKE_TOO:
+    forms = [word for word in parse(found.mark.text).words if any(_are_forms(word, our) for our in parse(name).words)]
+    if forms:
+        return f"has {some(forms)}, a form of the same word: {asked}"
+    if set(strongest) == {"meaning"} and max(found.appearance, found.sound) < ALIKE:
         return f"says much the same in other words, by {told}: would the shared idea alone be held against {name}"
     if set(strongest) == {"sound"}:
         return f"is close in {told} though spelled otherwise: {asked} for the sound alone"
     if set(strongest) == {"appearance"}:
         return f"is close in {told} though it sounds otherwise: {asked} for the look alone"
     return f"is close in {told or f'all ({number(found.overall)})'}: {asked}"
+
+
+def _are_forms(one: str, other: str) -> bool:
+    """Whether two words are forms of one, such as a plural: all but an ending of the longer one."""
+    shorter, longer = sorted((one, other), key=len)
+    return len(shorter) >= _STEM and longer.startswith(shorter[:-1]) and len(longer) - len(shorter) <= _ENDING
 
 
 def _ways_out(found: CloseMark, report: Report) -> str:
@@ -245,8 +270,9 @@ def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
     """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d)). Not asked about
     a word that is the whole name, names the goods or is very common: there it would tell nothing new.
     """
-    if isinstance(entry.marks, NotChecked) or len(entry.words) < 2:
+    if isinstance(entry.marks, NotChecked):
         return []
+    decides = "the rest of the name decides" if len(entry.words) > 1 else "small differences tell marks apart"
     told = {word for word in entry.words if not says_little(word, report.goods)}
     held: dict[tuple[str, str], int] = defaultdict(int)
     for found in entry.marks:
@@ -256,13 +282,13 @@ def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
                 held[word, owner] += 1  # once: the same words registered again make no family
     crowded = [
         f"{'at least ' if one.at_least else ''}{plural(one.owners, 'owner')} in the lists have marks with {one.word} "
-        "for related goods: is the word weak there, so that the rest of the name decides?"
+        f"for related goods: is the word weak there, so that {decides}?"
         for one in entry.shared_words
     ]
     families = [
         f"{owner} holds {plural(count, 'close mark')} with the word {word}: could it claim a family of marks?"
         for (word, owner), count in sorted(held.items())
-        if count >= _FAMILY
+        if count >= _FAMILY and len(entry.words) > 1
     ]
     return crowded + families
 
@@ -282,7 +308,10 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.called == "surname":
         where = some(one.market for one in found.markets if one.called == "surname") or "a market of ours"
-        return [f"{name} reads as a surname: would it be refused in {where} until buyers know it as a mark?"]
+        return [
+            f"{name} reads as a surname: would it be refused in {where} until buyers know it as a mark? And is it your "
+            "own name, or that of a living person who would have to agree?"
+        ]
     if found.called == "geographic":
         return [
             f"{name} reads as where {goods} come from{because}: would it be refused, and would it mislead if they come "

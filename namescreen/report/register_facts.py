@@ -7,7 +7,7 @@ import datetime
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
 from ..marks.term import grace_ends, renewable_until
-from ..marks.territory import bites_in, could_be_filed_again_in_uk, lives_on_in_uk
+from ..marks.territory import bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
 from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
@@ -17,7 +17,14 @@ __all__ = ["can_claim_priority", "dates", "held_in", "in_force_notes", "remarks"
 LACKS = "not stated"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _YEARS = {3: "three", 5: "five"}
-_DECLARED_BY = 6  # years after registration by which use is to be declared (15 USC 1058(a)(1), from memory)
+_DECLARED_BY, _RENEWED_BY = 6, 10
+"""Years after registration by which use is to be declared (15 USC 1058(a)(1)), and by which that is done again to renew
+(1058(a)(2), 1059; from memory): a mark that is older and in force has been declared."""
+_INTERNATIONAL = (
+    "An international registration: time without use is counted from a date that your list does not hold (in the EU "
+    "its second republication, EUTMR article 203; in the UK its protection there; in the US the registration of the "
+    "extension, with declarations under 15 USC 1141k),"
+)
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
@@ -108,6 +115,8 @@ def can_claim_priority(mark: Mark, today: str) -> bool:
 def use_is_due(mark: Mark, report: Report) -> bool:
     """Whether a mark is registered for so long that in one of the markets want of use can be held against it."""
     age = _months_between(mark.registered, report.date) // 12
+    if is_international(mark):
+        return False  # see `_INTERNATIONAL`
     return bool(mark.registered) and any(age >= years for years, _ in unused_years(held_in(mark, report)))
 
 
@@ -116,18 +125,25 @@ def _use(mark: Mark, report: Report) -> list[str]:
     if mark.is_dead or not mark.registered or _undesignated(mark):
         return []
     age = _months_between(mark.registered, report.date) // 12
+    due = [one for one in sorted(unused_years(held_in(mark, report)).items()) if age >= one[0][0]]
+    if due and is_international(mark):
+        return [f"{_INTERNATIONAL} so at the earliest from {mark.registered}: can use be asked for yet?"]
     told = []
-    for (years, owner_shows), markets in sorted(unused_years(held_in(mark, report)).items()):
-        if age >= years:
-            since = f"Registered for more than {_YEARS.get(years, str(years))} years"
-            told.append(
-                f"{since}: could its owner prove use if asked ({some(markets)})?"
-                if owner_shows
-                else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
-            )
-    if age >= _DECLARED_BY and "US" in held_in(mark, report):
+    for (years, owner_shows), markets in due:
+        since = f"Registered for more than {_YEARS.get(years, str(years))} years"
+        told.append(
+            f"{since}: could its owner prove use if asked ({some(markets)})?"
+            if owner_shows
+            else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
+        )
+    if _DECLARED_BY <= age < _RENEWED_BY and "US" in held_in(mark, report):
         told.append("Has its owner declared use, due by the sixth year (US; 15 USC 1058)?")
     return told
+
+
+def is_international(mark: Mark) -> bool:
+    """Whether a mark is an international registration, whose times run from dates in each country."""
+    return office_code(mark.office) in ("WO", "IB")
 
 
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:

@@ -61,6 +61,9 @@ class Checks:
     def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
         """Every check for a name whose close marks are known."""
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
+        if _is_generic(distinctiveness) and not isinstance(marks, NotChecked):
+            freed = (dataclasses.replace(one, free=True) for one in marks)
+            marks = tuple(sorted(freed, key=lambda one: (not one.knockout, -one.level)))
         readings = _made("readings", lambda: self._readings(name))
         addresses = _made("addresses", lambda: self._addresses(name))
         coverage, missing = self._coverage()
@@ -99,7 +102,7 @@ class Checks:
         self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()
     ) -> tuple[CloseMark, ...]:
         """What was found of a name in the register, the closest first; `shared` are its words that many owners use."""
-        crowded = [one.word for one in shared]
+        crowded = [one.word for one in shared] if len(divided(name)) > 1 else []  # else all of the name is shared
         each = (self._close_mark(name, hit) for hit in hits)
         found = {
             one.mark.text: dataclasses.replace(one, crowded=True)
@@ -226,6 +229,10 @@ class Checks:
         from ..addresses import estimate
 
         return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+
+
+def _is_generic(found: Distinctiveness | NotChecked) -> bool:
+    return not isinstance(found, NotChecked) and found.category == "generic"
 
 
 def _worst_first(reading: Reading) -> tuple[object, ...]:

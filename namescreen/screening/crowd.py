@@ -26,7 +26,7 @@ MOST = 60
 """The most marks with one word whose goods are compared; of more, the count is the least that there are."""
 SHORTEST, SURE = 3, 5
 """Letters of the shortest word that is counted; and from which it is seen at an end of any word: a shorter one only
-where the word divides there (oar in mossoar; ring not in spring)."""
+where the word divides there (owl in mossowl; ring not in spring)."""
 SEEN_INSIDE = 2.0
 """Zipf value from which readers see a long dictionary word inside a closed name (thicket in thicketlamp): once in ten
 million words. Ours, not fitted."""
@@ -57,12 +57,14 @@ def divided(name: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=1 << 14)
 def _familiarity(word: str) -> float:
-    """The Zipf value of a word; of a long one that dictionaries have, at least that from which it is recognised."""
-    from ..lexicon import lexicon, zipf
+    """The Zipf value of a word; of a long one that dictionaries have, at least that from which it is recognised, and 0
+    of a short one that they lack: such letters are seen in texts as names and abbreviations."""
+    from ..lexicon import kinds, lexicon, zipf
 
-    found = zipf(word)
-    seen = SEEN_INSIDE <= found < RECOGNISED and len(word) >= SURE and lexicon().known(word)
-    return RECOGNISED if seen else found
+    found, known = zipf(word), lexicon().known(word)
+    if len(word) < SURE:
+        return found if known or kinds(word) else 0.0
+    return max(found, RECOGNISED) if known and found >= SEEN_INSIDE else found
 
 
 def says_little(word: str, goods: str) -> bool:
@@ -96,7 +98,7 @@ def shared_words(
     counts: Callable[[Mark], bool],
     related: Callable[[Mark], float],
 ) -> tuple[SharedWord, ...]:
-    """The words of `name`, if it has several, that `CROWD` owners or more use; the most crowded first.
+    """The words of `name` that `CROWD` owners or more use; the most crowded first.
 
     `classes` are those of the maker's goods: marks in them are looked at first. `counts` says whether a mark is live
     and holds in the markets, `related` how related its goods are, in [0, 1]. A word that names the goods, or is very
@@ -104,8 +106,6 @@ def shared_words(
     """
     words = dict.fromkeys(divided(name))
     telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
-    if len(words) < 2:
-        return ()
     own = frozenset(classes)
 
     def in_the_field(mark: Mark) -> bool:

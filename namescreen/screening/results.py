@@ -56,7 +56,8 @@ class CloseMark:
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
     the mark says the name; empty where it is no translation that is known. `renewable_until` is the day until which a
     mark whose term ran out can be renewed; empty for others. `crowded` says that it shares with the name only a word
-    that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart.
+    that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
+    `free` that the name is generic for the goods.
     """
 
     mark: Mark
@@ -70,6 +71,7 @@ class CloseMark:
     renewable_until: str = ""
     crowded: bool = False
     over_whole: bool = False
+    free: bool = False
 
     @property
     def conflict(self) -> Conflict:
@@ -78,8 +80,9 @@ class CloseMark:
         translated = max(self.closeness.meaning, WORD_FOR_WORD) if self.translation else 0.0
         renewable = bool(self.renewable_until)
         return replace(
-            found, translated=translated, renewable=renewable, crowded=self.crowded, over_whole=self.over_whole
-        )
+            found, translated=translated, renewable=renewable, crowded=self.crowded, over_whole=self.over_whole,
+            free=self.free,
+        )  # fmt: skip
 
     @property
     def meaning(self) -> float | NotChecked:

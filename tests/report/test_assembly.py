@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
@@ -18,7 +19,7 @@ from namescreen.outcome import NotChecked
 from namescreen.register import read_register
 from namescreen.report import Report, assemble, to_markdown
 from namescreen.report.model import Weights
-from namescreen.screening import CloseMark, Screening
+from namescreen.screening import CloseMark, Screening, screen
 
 MARKS = """mark,number,office,classes,status,filed
 Herb Well,1,NL,21,live,2020-01-31
@@ -76,9 +77,23 @@ def test_readings_are_masked_when_asked() -> None:
     mild = assembled(Brief(), screening(), mild=True).names[0]
     assert not isinstance(plain.readings, NotChecked)
     assert not isinstance(mild.readings, NotChecked)
-    assert (plain.readings[0].word, plain.readings[0].meaning) == ("Mist", "")
+    assert plain.readings[0].word == "Mist"
     assert plain.readings[0].match == "inside, the word mist"
     assert mild.readings[0].word == "M***"
+
+
+def test_a_word_has_one_meaning_wherever_it_is_told() -> None:
+    """What distinctiveness reads by is told among the words of other languages, too."""
+    naming = replace(Brief(), goods="backpacks", languages=("es",))
+    (found,) = screen(["Mochila"], None, goods=naming.goods, languages=naming.languages)
+    entry = assembled(naming, found).names[0]
+    assert not isinstance(entry.readings, NotChecked)
+    assert [one.language for one in entry.readings if "pack" in one.meaning] == ["es"]
+
+
+def test_a_place_is_not_said_to_be_unknown() -> None:
+    (found,) = screen(["Trieste"], None, goods="coffee", languages=["it"])
+    assert assembled(Brief(), found).names[0].construction in ("one word, a place", "one English word")
 
 
 def test_addresses_say_how_they_are_made_and_what_they_are_for() -> None:

@@ -15,7 +15,7 @@ from namescreen.report.law import objection
 from namescreen.report.mark_tables import REGISTER_HEADS, register_cells
 from namescreen.report.model import OfficeRows
 from namescreen.report.questions import questions
-from namescreen.report.register_facts import held_in, in_force_notes, remarks, status
+from namescreen.report.register_facts import held_in, in_force_notes, remarks, status, use_is_due
 from namescreen.screening import screen
 
 
@@ -52,6 +52,20 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     assert status(replace(fresh, status="opposed")) == "applied for, opposed"
     assert status(Mark("M", status="dead", status_as_given="Expired")) == "dead (expired)"
     assert remarks(replace(mark, status="dead"), of_us) == ()
+
+
+def test_an_international_registration_s_times_are_not_counted_from_its_date(report: Report) -> None:
+    """EU Regulation 2017/1001, article 203; 15 USC 1141k (from memory)."""
+    today = replace(report, date="2026-07-01", markets=("US", "DE"))
+    mark = Mark("M", status="live", office="WO", registered="2019-01-01", territories=("US", "EU"))
+    (told,) = remarks(mark, today)
+    assert "a date that your list does not hold" in told
+    assert "at the earliest from 2019-01-01" in told
+    assert not use_is_due(mark, today)
+    assert remarks(replace(mark, registered="2025-01-01"), today) == ()
+    national = replace(mark, office="US", territories=("US",))
+    assert any("declared use" in told for told in remarks(national, today))
+    assert not any("declared use" in told for told in remarks(replace(national, registered="2014-01-01"), today))
 
 
 def test_a_term_that_ran_out_is_told_with_its_six_months(report: Report) -> None:

@@ -37,8 +37,20 @@ def test_every_owner_in_the_list_is_counted(tmp_path: Path) -> None:
     assert screened(tmp_path, "Drifthollow").shared_words[0].word == "drift"  # also in a closed compound
 
 
-@pytest.mark.parametrize("name", ["Drift", "Harbour Lights", "Pannier Loft"])
-def test_a_word_alone_or_with_few_owners_or_for_the_goods_is_no_crowd(tmp_path: Path, name: str) -> None:
+def test_a_name_of_one_word_has_its_crowd_and_no_mark_counts_less_for_it(tmp_path: Path) -> None:
+    found = screened(tmp_path, "Drift")
+    assert [(one.word, one.owners) for one in found.shared_words] == [("drift", 3)]
+    assert not any(one.crowded for one in found.close_marks)  # type: ignore[union-attr]
+
+
+def test_short_words_are_counted_where_a_mark_divides_there(tmp_path: Path) -> None:
+    rows = [(text, GOODS, "live", text) for text in ("MOSSOWL", "NORTH OWL", "SLOW OWL", "BOWL", "OWLISH")]
+    (shared,) = screened(tmp_path, "Owl Harbour", tuple(rows)).shared_words
+    assert (shared.word, shared.owners) == ("owl", 3)
+
+
+@pytest.mark.parametrize("name", ["Harbour Lights", "Pannier Loft"])
+def test_a_word_with_few_owners_or_for_the_goods_is_no_crowd(tmp_path: Path, name: str) -> None:
     assert screened(tmp_path, name).shared_words == ()
 
 

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from namescreen.marks.mark import Mark
-from namescreen.policy import OVER_WHOLE, Conflict
+from namescreen.policy import FREE_TO_ALL, OVER_WHOLE, Conflict, Level
 from namescreen.register import read_register
 from namescreen.screening import CloseMark, screen
 from namescreen.screening.taken_over import taken_over
@@ -83,3 +83,13 @@ def test_a_mark_that_adds_only_a_house_mark_stands_before_one_that_shares_a_part
     whole = Conflict(0.6, 0.6, 0.6, 1.0)
     assert replace(whole, over_whole=True).concern == pytest.approx(OVER_WHOLE * whole.concern)
     assert replace(whole, over_whole=True, crowded=True).concern < whole.concern
+
+
+def test_what_a_generic_name_shares_is_free_to_all(tmp_path: Path) -> None:
+    """A generic term can serve nobody as a mark (TMEP 1209.01(c)), so it is no dominant element."""
+    rows = f"PANNIER HARBOUR,{GOODS},live,Own,DE,12,\nPANNIER,{GOODS},live,Other,DE,12,\n"
+    beside, same = sorted(screened(tmp_path, "Pannier", rows, ("DE",)), key=lambda one: one.concern)
+    assert beside.free
+    assert beside.level < Level.SERIOUS
+    assert same.knockout
+    assert replace(Conflict(0.6, 0.6, 0.8, 1.0), free=True).concern == pytest.approx(0.8 * FREE_TO_ALL)
