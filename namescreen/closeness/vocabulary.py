@@ -9,6 +9,7 @@ from typing import NamedTuple, TypeVar
 
 from ..lexicon import association, equivalents, kinds, lexicon, one_name, possible_meanings, thesaurus_similarity, zipf
 from ..lexicon.association import form_defined
+from ..lexicon.combining_forms import combining_form
 from ..lexicon.derivation import derived_words, is_derived
 from ..lexicon.embedding import row_of
 from ..lexicon.foreign import COMMON_KNOWLEDGE
@@ -39,8 +40,9 @@ __all__ = [
 
 Part = TypeVar("Part")
 
-COMMON = 3.0
-"""Zipf value (once in a million words) from which readers recognise a word inside a longer one."""
+COMMON, COMMON_AND_SHORT = 3.0, 3.5
+"""Zipf values (once in a million words) from which readers recognise a word inside a longer one, and one of three
+letters."""
 
 
 @lru_cache(maxsize=1 << 16)
@@ -57,8 +59,9 @@ def is_familiar(word: str) -> bool:
 
 @lru_cache(maxsize=1 << 16)
 def meant(word: str) -> str:
-    """An English word as it stands, and of any other the everyday word that it is heard as, if any (kwik: quick)."""
-    return word if is_known(word) else heard_word(word) or word
+    """An English word as it stands, and of any other what it means as a combining form (hydro: water) or the everyday
+    word that it is heard as (kwik: quick), if any."""
+    return word if is_known(word) else combining_form(word) or heard_word(word) or word
 
 
 @lru_cache(maxsize=1 << 16)
@@ -79,7 +82,8 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
 
     A known word stays whole. Else it is split into the best two known words (herbwell: herb well), or, failing that,
     into one known word at either end and a rest (zarvoplanter: zarvo planter), or after a first letter such as e or i
-    before a known word (ekettle: e kettle). Two parts may be respelled (supakup: supa kup).
+    before a known word (ekettle: e kettle). A combining form is known (hydrosill: hydro sill). Two parts may be
+    respelled (supakup: supa kup).
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
@@ -103,11 +107,14 @@ def _joint_score(left: str, right: str) -> tuple[int, float] | None:
 
 
 def _seen(part: str) -> float:
-    """How easily readers recognise `part` inside a word: its Zipf value, 0 if they do not."""
+    """How easily readers recognise `part` inside a word: its Zipf value, 0 if they do not; of a combining form the
+    least of a word of three letters."""
     if len(part) < 3:
         return 0.0
     common = zipf(part)  # asked first: it costs far less
-    return common if common >= (COMMON if len(part) > 3 else COMMON + 0.5) and is_known(part) else 0.0
+    if common >= (COMMON if len(part) > 3 else COMMON_AND_SHORT) and is_known(part):
+        return common
+    return COMMON_AND_SHORT if combining_form(part) else 0.0
 
 
 TRANSLATED = 0.95
@@ -131,6 +138,8 @@ def said_in_english(word: str) -> tuple[str, ...]:
     found = [one.english for one in equivalents(word)] or _everyday_abroad(word)
     if zipf(word) < COMMON and (heard := heard_word(word)):
         found.insert(0, heard)
+    if not is_known(word) and (form := combining_form(word)):
+        found.insert(0, form)
     return tuple(dict.fromkeys(found[:MOST_EQUIVALENTS]))
 
 

@@ -59,3 +59,17 @@ def test_a_respelled_name_says_the_same(one: str, other: str) -> None:
     found = compare(one, other)
     assert found.meaning is not None
     assert found.meaning >= 0.8
+
+
+@pytest.mark.parametrize(
+    ("part", "means"),
+    [("hydro", "water"), ("hydra", ""), ("litho", "stone"), ("thermo", "heat"), ("veli", ""), ("zarvo", "")],
+)
+def test_a_combining_form_means_what_dictionaries_say(part: str, means: str) -> None:
+    assert (meant(part) if meant(part) != part else "") == means  # hydra is a word, velo has four letters
+
+
+def test_coined_words_with_one_combining_form_share_its_meaning() -> None:
+    assert [word.letters for word in features("Lithovane").segmentations[1]] == ["litho", "vane"]
+    alike, apart = compare("Thermoquen", "Thermovaz"), compare("Thermoquen", "Hydrovaz")
+    assert alike.meaning > apart.meaning
