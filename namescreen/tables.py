@@ -111,10 +111,7 @@ class Table:
         """Load the whole table into memory, for work with many look-ups. It takes some ten times the table's size, and
         a look-up then a thirtieth of the time."""
         if self._kept is None:
-            lines = self._text(self._map[self._start :]).split("\n")[:-1]
-            if len(lines) != self._rows:
-                raise self._damaged(f"it holds {len(lines):,} of {self._rows:,} rows")
-            self._kept = {key: value for key, _, value in (line.partition("\t") for line in lines)}
+            self._kept = dict(self.items())
 
     def lines(self) -> memoryview:
         """All entries, a line each, as they stand in the file; the memory is shared, so do not change it."""
@@ -144,8 +141,13 @@ class Table:
             at = end
 
     def items(self) -> Iterator[tuple[str, str]]:
-        """Every (key, value), in order."""
-        return self.starting("")
+        """Every (key, value), in order; the whole table is read at once."""
+        lines = self._text(self._map[self._start :]).split("\n")[:-1]
+        if len(lines) != self._rows:
+            raise self._damaged(f"it holds {len(lines):,} of {self._rows:,} rows")
+        for line in lines:
+            key, _, value = line.partition("\t")
+            yield key, value
 
     def verify(self) -> None:
         """Compare the digest in the header with the contents; raises `DataError` if they differ."""

@@ -7,7 +7,7 @@ association with the terms of the brief, by the word itself or by its meaning.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
@@ -16,7 +16,6 @@ from ..brief import Brief
 from ..tables import open_table
 from ..text import fold
 from .brief_terms import BriefTerms
-from .senses import unfit
 from .vocabulary import Word, pictures, places
 from .vocabulary import word as word_facts
 
@@ -103,8 +102,6 @@ class _Known(NamedTuple):
     kind: str
     word: str
     meaning: str
-    keys: str
-    facets: str
     standing: float
     delight: float
     worn: bool
@@ -115,11 +112,9 @@ def _known() -> tuple[_Known, ...]:
     found = []
     for key, value in open_table("naming_ideas.tsv").items():
         kind, _, word = key.partition(" ")
-        meaning, keys, facets, worth = value.split("|") if value.count("|") == 3 else (value, "", "", "")
+        meaning, _, worth = value.partition("|")
         standing, delight, worn = worth.split("/") if worth else ("", "", "")
-        found.append(
-            _Known(kind, word, meaning, keys, facets, float(standing or 0.5), float(delight or 0.5), worn == "1")
-        )
+        found.append(_Known(kind, word, meaning, float(standing or 0.5), float(delight or 0.5), worn == "1"))
     return tuple(found)
 
 
@@ -132,38 +127,35 @@ class _Lists(NamedTuple):
     starts: Places
 
 
-def _lists(rows: Iterable[tuple[Sequence[str], Sequence[float]]]) -> _Lists:
-    """The words of each row that are known here, with their weights."""
+def _numbers(row: str) -> Places:
     import numpy as np
 
-    known = places()
-    at: list[int] = []
-    weights: list[float] = []
-    lengths: list[int] = []
-    for words, strengths in rows:
-        found = [known.get(word, -1) for word in words]
-        at += found
-        weights += strengths
-        lengths.append(len(found))
-    owner = np.repeat(np.arange(len(lengths)), lengths)
-    place = np.array(at)
-    kept = place >= 0
-    owners, starts = np.unique(owner[kept], return_index=True)
-    return _Lists(owners, place[kept], np.array(weights, np.float32)[kept], starts)
+    return np.fromstring(open_table("naming_keys.tsv").get(row) or "", np.int64, sep=" ")
+
+
+def _lists(counts: Places, places: Places, weights: Associations) -> _Lists:
+    """The lists that are not empty, of as many words each as `counts` says."""
+    owners = counts.nonzero()[0]
+    return _Lists(owners, places, weights, (counts.cumsum() - counts)[owners])
 
 
 @cache
 def _keys() -> _Lists:
     """The words of each meaning."""
-    parts = (one.keys.replace(":", " ").split() for one in _known())
-    return _lists((words[::2], [int(weight) / 100 for weight in words[1::2]]) for words in parts)
+    import numpy as np
+
+    weights = _numbers("key weights").astype(np.float32) / np.float32(100)
+    return _lists(_numbers("key counts"), _numbers("key places"), weights)
 
 
 @cache
 def _facets() -> _Lists:
     """What each word is apt for, the first a little surer than the last."""
-    later = [1 - _LATER * place for place in range(200)]
-    return _lists((words, later[: len(words)]) for words in (one.facets.split() for one in _known()))
+    import numpy as np
+
+    counts, places = _numbers("facet counts"), _numbers("facet places")
+    before = np.arange(len(places)) - np.repeat(counts.cumsum() - counts, counts)
+    return _lists(counts, places, (1 - _LATER * before).astype(np.float32))
 
 
 @cache
@@ -349,7 +341,7 @@ def _world_words(brief_terms: BriefTerms) -> Iterator[Idea]:
     terms = {term.word for term in brief_terms.terms}
     for word, associations in best.items():
         weight = brief_terms.relevance(associations)
-        if weight >= (_PICTURE if word_facts(word).charm == 1 else _LEAST) and word not in terms and not unfit(word):
+        if weight >= (_PICTURE if word_facts(word).charm == 1 else _LEAST) and word not in terms:
             yield Idea(
                 word, "world", "", associations, brief_terms.terms[brief_terms.best_term(associations)].word, weight
             )

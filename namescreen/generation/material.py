@@ -68,7 +68,9 @@ class Material:
         associated with a term by themselves, without their meaning being told; or whose picture pleases in any name."""
         found = []
         for idea in self.of_kind("world", "find", "concept", "goods"):
-            if not idea.word.isalpha() or idea.pos == "r" or unfit(idea.word):
+            if not idea.word.isalpha() or idea.pos == "r":
+                continue
+            if idea.kind in ("concept", "goods") and unfit(idea.word):  # of our own words none is
                 continue
             if idea.kind == "find" and not self._is_plain(idea):
                 continue

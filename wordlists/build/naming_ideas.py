@@ -2,7 +2,9 @@
 
 python wordlists/build/naming_ideas.py [--to FOLDER]
 
-naming_ideas.tsv       kind and word ("find skep") -> MEANING|KEY:WEIGHT KEY:WEIGHT ...|FACET FACET ...|STANDING
+naming_ideas.tsv       kind and word ("find skep") -> MEANING|STANDING
+naming_keys.tsv        "counts", "places", "weights" of the KEYS, and "counts", "places" of the FACETS of every
+                       idea, one after the other: a word's place is that in naming_vocabulary.tsv
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
 naming_stuffs.tsv      a stuff -> the sorts of goods that may be made of it, the likeliest first
@@ -25,7 +27,7 @@ AT the number of sounds of its word before it.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cache
 
 from naming_words import CURATED, FOLDER, lines
@@ -136,11 +138,14 @@ def _told(word: str, meaning: str, shown: str) -> str:
     return f"{shown}|{keys(meaning)}|{' '.join(dict.fromkeys(about.split()))}|{_standing(word)}"
 
 
-def naming_ideas() -> Entries:
+@cache
+def _ideas() -> Entries:
     """Kind and word -> meaning, keys, facets, standing."""
     found: Entries = {}
     for line in lines("naming_finds.txt"):
         word, _, meaning = (part.strip() for part in line.partition(":"))
+        if any(map(unfit, word.split())):
+            continue
         about, stands = facets().get(word, ""), _standing(word)
         found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}|{about}|{stands}")
     for line in lines("naming_foreign.txt"):
@@ -162,13 +167,40 @@ def naming_ideas() -> Entries:
     return found
 
 
+def naming_ideas() -> Entries:
+    """Kind and word -> meaning and standing."""
+    return {key: f"{value.split('|')[0]}|{value.rpartition('|')[2]}" for key, value in _ideas().items()}
+
+
+def naming_keys() -> Entries:
+    """The keys and the facets of all ideas as numbers, in the order of the tables."""
+    place = {word: number for number, word in enumerate(_words())}
+    keyed, fitting, weights = [], [], []
+    for _, value in sorted(_ideas().items()):
+        _, told, about, *_ = (*value.split("|"), "", "")
+        pairs = [pair.split(":") for pair in told.split() if pair.partition(":")[0] in place]
+        keyed.append([place[word] for word, _ in pairs])
+        weights += [weight for _, weight in pairs]
+        fitting.append([place[word] for word in about.split() if word in place])
+    return {
+        "key counts": _row(map(len, keyed)), "key places": _row(one for own in keyed for one in own),
+        "key weights": _row(weights),
+        "facet counts": _row(map(len, fitting)), "facet places": _row(one for own in fitting for one in own),
+    }  # fmt: skip
+
+
+def _row(numbers: Iterable[object]) -> str:
+    return " ".join(map(str, numbers))
+
+
 def naming_worlds() -> Entries:
     """Number -> what the world is about, and its words."""
-    parts = (line.partition(":") for line in lines("naming_worlds.txt"))
-    return {
-        f"{number:03}": f"{' '.join(about.split())}|{' '.join(dict.fromkeys(words.split()))}"
-        for number, (about, _, words) in enumerate(parts)
-    }
+    found: Entries = {}
+    for number, line in enumerate(lines("naming_worlds.txt")):
+        about, _, words = line.partition(":")
+        fit = (word for word in dict.fromkeys(words.split()) if not unfit(word))
+        found[f"{number:03}"] = f"{' '.join(about.split())}|{' '.join(fit)}"
+    return found
 
 
 def naming_suits() -> Entries:
@@ -192,11 +224,12 @@ def naming_stuffs() -> Entries:
 
 
 def _by_subject(name: str) -> Entries:
-    known = {key.partition(" ")[2].casefold() for key in naming_ideas()}
+    known = {key.partition(" ")[2].casefold() for key in _ideas()}
     found: Entries = {}
     for number, line in enumerate(lines(name)):
         about, _, words = line.partition(":")
         chosen = [word.strip().casefold() for word in words.split(",") if word.strip()]
+        chosen = [word for word in chosen if not any(map(unfit, word.split()))]
         unknown = [word for word in chosen if word not in known]
         if unknown:
             raise ValueError(f"{name}: no meaning in naming_finds.txt for {', '.join(unknown)}")
@@ -228,8 +261,14 @@ def compound_places() -> dict[str, str]:
 
 def naming_vocabulary() -> Entries:
     """A word of the ideas, their meanings or the worlds -> the facts that ideas are chosen by."""
+    return {word: _facts(word) for word in _words()}
+
+
+@cache
+def _words() -> tuple[str, ...]:
+    """Every word of the ideas, their meanings and subjects, the worlds and the sayings, in the order of the table."""
     words: dict[str, None] = {}
-    for key, value in naming_ideas().items():
+    for key, value in _ideas().items():
         kind, _, word = key.partition(" ")
         if kind in ("first", "title"):
             words[word.casefold()] = None
@@ -243,7 +282,7 @@ def naming_vocabulary() -> Entries:
     for phrase, parts in _familiar().items():
         words.update(dict.fromkeys(phrase.casefold().replace("-", " ").split()))
         words.update(dict.fromkeys(part.split("~")[1].casefold() for part in parts))
-    return {word: _facts(word) for word in words if word.isascii() and word.isalpha()}
+    return tuple(sorted(word for word in words if word.isascii() and word.isalpha()))
 
 
 def _facts(word: str) -> str:
@@ -392,6 +431,7 @@ def main() -> None:
             "naming_images.txt, naming_standing*.txt, naming_delight.txt and naming_worn.txt",
             "MIT, as namescreen",
         ),
+        naming_keys: ("as naming_ideas.tsv", "MIT, as namescreen"),
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_picks: ("naming_picks.txt", "MIT, as namescreen"),

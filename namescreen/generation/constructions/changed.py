@@ -15,7 +15,7 @@ from ..brief_terms import BriefTerms
 from ..candidate import Proposal
 from ..ideas import Idea
 from ..material import Material, title
-from ..vocabulary import word
+from ..vocabulary import part_of_speech, word
 from ..word_sounds import is_vowel
 
 __all__ = ["Slot", "behind", "changed", "heard", "propose", "slots", "sound_keys"]
@@ -53,6 +53,7 @@ def slots(key: str) -> tuple[Slot, ...]:
     )
 
 
+@lru_cache(maxsize=1 << 13)
 def sound_keys(code: str) -> tuple[str, ...]:
     """By what a part is found: its rhyme, its beginning with the vowel, its consonants."""
     vowel = next((place for place, letter in enumerate(code) if letter in VOWEL_LETTERS), len(code))
@@ -101,17 +102,22 @@ def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
         return False
     left = sum(map(str.isalpha, slot.before + slot.after))
     many = slot.original.count(" ") + 1
-    if word(slot.part).pos != idea.pos and idea.kind != "concept":
+    if left < _LEFT or many > material.most_words or left + len(idea.word) > material.most_letters + 4:
         return False
-    return left >= _LEFT and many <= material.most_words and left + len(idea.word) <= material.most_letters + 4
+    return idea.kind == "concept" or part_of_speech(slot.part) == idea.pos
 
 
 def _heard_at_once(code: str, slot: Slot) -> bool:
     """Whether a word is heard at once as what it takes the place of: it rhymes with it from the first vowel on, or one
     sound is another, more or less."""
-    if sum(map(VOWEL_LETTERS.__contains__, code)) != sum(map(VOWEL_LETTERS.__contains__, slot.code)):
+    if _vowels(code) != _vowels(slot.code):
         return False
     return sound_keys(code)[0] == sound_keys(slot.code)[0] or _one_sound_apart(code, slot.code)
+
+
+@lru_cache(maxsize=1 << 13)
+def _vowels(code: str) -> int:
+    return sum(letter in VOWEL_LETTERS for letter in code)
 
 
 def _one_sound_apart(one: str, other: str) -> bool:

@@ -4,6 +4,7 @@ lore by what they stand for."""
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 from ..candidate import Proposal
 from ..ideas import Idea, first_names
@@ -22,19 +23,27 @@ _TITLED = 0.25  # what a title loses beside a first name
 
 def propose(material: Material) -> Iterator[Proposal]:
     """Names with an echo in them first, by how relevant the surname is; then figures of lore among them."""
-    ranked: list[tuple[float, str, Proposal]] = []
+    ranked: list[tuple[float, str, str, Idea]] = []
     for idea in material.of_kind("lore"):
-        ranked.append((idea.weight, idea.word, as_it_is(idea, NAME)))
+        ranked.append((idea.weight, idea.word, "", idea))
     if material.most_words > 1:
-        names, titles = first_names()
+        firsts = [(first, _heard(first), loss) for first, loss in _before()]
         for idea in _surnames(material):
-            for before, loss in ((names, 0.0), (titles, _TITLED)):
-                for first in before:
-                    echo = _echo(first, idea.word)
-                    if echo and first.casefold() != idea.word:
-                        ranked.append((idea.weight * (0.7 + echo) - loss, f"{first} {idea.word}", named(first, idea)))
+            heard = _heard(idea.word)
+            for first, other, loss in firsts:
+                echo = _echo(other, heard)
+                if echo and first.casefold() != idea.word:
+                    ranked.append((idea.weight * (0.7 + echo) - loss, f"{first} {idea.word}", first, idea))
     ranked.sort(key=lambda entry: (-entry[0], entry[1]))
-    return (proposal for _, _, proposal in ranked)
+    for _, _, first, idea in ranked:
+        yield named(first, idea) if first else as_it_is(idea, NAME)
+
+
+def _before() -> Iterator[tuple[str, float]]:
+    """What may stand before a surname, with what it loses."""
+    names, titles = first_names()
+    yield from ((first, 0.0) for first in names)
+    yield from ((first, _TITLED) for first in titles)
 
 
 def named(first: str, idea: Idea) -> Proposal:
@@ -51,11 +60,14 @@ def _surnames(material: Material) -> Iterator[Idea]:
     return iter(nouns[:_SURNAMES])
 
 
-def _echo(first: str, second: str) -> float:
+@lru_cache(maxsize=1 << 10)
+def _heard(text: str) -> tuple[str, str]:
+    """What is noticed of a word's sounds: a consonant that it begins with, and its stressed vowel; empty if none."""
+    sounds = word(text.casefold()).sounds
+    vowel = next((sound for sound in sounds if sound.endswith("1")), "")
+    return (sounds[0] if sounds and not is_vowel(sounds[0]) else ""), vowel
+
+
+def _echo(one: tuple[str, str], other: tuple[str, str]) -> float:
     """How much two words sound alike where it is noticed: the same beginning, the same stressed vowel; 0 if neither."""
-    one, two = word(first.casefold()).sounds, word(second).sounds
-    if not one or not two:
-        return 0.0
-    same_start = one[0] == two[0] and not is_vowel(one[0])
-    vowels = [next((s for s in sounds if s.endswith("1")), "") for sounds in (one, two)]
-    return 0.2 * same_start + 0.15 * (vowels[0] == vowels[1] and bool(vowels[0]))
+    return 0.2 * (one[0] == other[0] != "") + 0.15 * (one[1] == other[1] != "")

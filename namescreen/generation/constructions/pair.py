@@ -8,6 +8,7 @@ by "and", two words of like weight stand side by side, as partners' names do.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from functools import lru_cache
 from itertools import permutations, zip_longest
 
 from ..candidate import Proposal
@@ -44,6 +45,8 @@ def propose(material: Material) -> Iterator[Proposal]:
     associations = np.array([idea.associations for idea in words])
     together = [brief_terms.relevances(np.maximum(associations, idea.associations)).tolist() for idea in words]
     shared = [np.minimum(associations, idea.associations).max(axis=1, initial=0.0).tolist() for idea in words]
+    own, facts = list(map(_own_worth, words)), [idea.facts for idea in words]
+    beats, apt = [one.beats for one in facts], list(map(_is_apt, words))
     ranked: dict[Form, list[tuple[float, Idea, Idea]]] = {closed: [], joined: []}
     for (i, a), (j, b) in permutations(enumerate(words), 2):
         if a.word[:4] == b.word[:4] or (a.kind in _OWN and b.kind in _OWN):
@@ -51,16 +54,17 @@ def propose(material: Material) -> Iterator[Proposal]:
         weaker = min(strength[i], strength[j])
         apart = 1 - shared[i][j] / max(weaker, 1e-6)
         # two words for one thing say it twice, a loose association says nothing: such pairs come last
-        sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart) * (1.0 if _is_apt(a) and _is_apt(b) else _LOOSE)
-        worth = sure * (together[i][j] + _own_worth(a) + _own_worth(b))
-        if len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and (
-            a.facts.beats + b.facts.beats <= _SYLLABLES
-        ):
+        sure = min(1.0, weaker / _SURE) * (0.3 + 0.7 * apart) * (1.0 if apt[i] and apt[j] else _LOOSE)
+        worth = sure * (together[i][j] + own[i] + own[j])
+        if (
+            "2" in facts[j].places and b.pos == "n" and beats[i] + beats[j] <= _SYLLABLES
+            and len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters)
+        ):  # fmt: skip
             clean = seam(a.word, b.word)
-            if clean >= _CLEAN and b.pos == "n" and "2" in b.facts.places:
-                ranked[closed].append((worth * clean * places(a.facts, b.facts), a, b))
-        if material.most_words > 2 and _shorter_first(a, b):
-            alike = a.facts.sounds[:1] == b.facts.sounds[:1]
+            if clean >= _CLEAN:
+                ranked[closed].append((worth * clean * places(facts[i], facts[j]), a, b))
+        if material.most_words > 2 and _shorter_first(facts[i], facts[j]):
+            alike = facts[i].sounds[:1] == facts[j].sounds[:1]
             ranked[joined].append((worth - _SAME_START * (not alike), a, b))
     for entries in ranked.values():
         entries.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].word))
@@ -102,11 +106,15 @@ def joined(a: Idea, b: Idea) -> Proposal:
     )  # fmt: skip
 
 
-def _shorter_first(a: Idea, b: Idea) -> bool:
+def _shorter_first(one: Word, other: Word) -> bool:
     """Fixed pairs put the shorter word first, and of like length the commoner (W. Cooper and J. Ross, "World order",
     1975); the other order is not offered."""
-    first, second = ((one.facts.beats, len(one.word), -one.facts.zipf, one.word) for one in (a, b))
-    return first < second
+    return _size(one) < _size(other)
+
+
+@lru_cache(maxsize=1 << 10)
+def _size(one: Word) -> tuple[int, int, float, str]:
+    return one.beats, len(one.text), -one.zipf, one.text
 
 
 def places(first: Word, second: Word) -> float:
@@ -133,5 +141,6 @@ def seam(first: str, second: str) -> float:
     return max(0.0, value)
 
 
+@lru_cache(maxsize=1 << 12)
 def _edge(sounds: tuple[str, ...]) -> int:
     return next((place for place, sound in enumerate(sounds) if is_vowel(sound)), len(sounds))
