@@ -13,8 +13,9 @@ from functools import cached_property, lru_cache
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
-from ..brief import Brief, Concept
+from ..brief import Brief
 from ..lexicon import association, kinds, lexicon, zipf
+from ..tables import open_table
 from ..text import fold
 from .senses import guide_words, usable_words
 from .vocabulary import are_rivals, associations, is_known, places, rivals, synonyms
@@ -82,8 +83,9 @@ class BriefTerms:
                 likeliest = max(forms[1:], key=lambda form: (word.startswith(form), len(form)), default=word)
                 goods[likeliest] = weight
         rows = _associations_of((*concepts, *goods))
+        company = (*concepts, *goods)
         terms = [
-            Term(word, 1.0, True, _in_chosen_sense(concept, word, row) if concept.senses else row)
+            Term(word, 1.0, True, _in_sense(word, guide_words(concept) or likely_guides(word, company), row))
             for (word, concept), row in zip(concepts.items(), rows, strict=False)
         ]
         terms += [
@@ -220,12 +222,11 @@ def _modifiers(naming: Sequence[str]) -> Iterator[str]:
             yield word
 
 
-def _in_chosen_sense(concept: Concept, word: str, own: Associations) -> Associations:
-    """The associations of a concept, of its word's `own`: where a meaning is chosen, words that belong to that meaning
-    too count in full, the others little."""
+def _in_sense(word: str, guides: tuple[str, ...], own: Associations) -> Associations:
+    """The associations of a concept, of its word's `own`: where `guides` tell its meaning, words that belong to that
+    meaning too count in full, the others little."""
     import numpy as np
 
-    guides = guide_words(concept)
     if not guides:
         return own
     meant = np.max(_associations_of(guides), axis=0)
@@ -236,11 +237,31 @@ def _in_chosen_sense(concept: Concept, word: str, own: Associations) -> Associat
     return np.asarray(np.maximum(found, meant * np.where(own > 0, 0.9, 0.7)), np.float32)
 
 
+def likely_guides(word: str, company: Iterable[str]) -> tuple[str, ...]:
+    """The words that guide to the meaning of an everyday word that the other terms of a brief speak of; empty if they
+    leave it open, or it has no meanings that we know to be told apart."""
+    senses = [sense.split(";") for sense in (open_table("naming_senses.tsv").get(word) or "").split("/") if sense]
+    others = {form for one in company if one != word for form in (one, *lexicon().bases(one))}
+    met = [len(others.intersection(" ".join(sense).split())) for sense in senses]
+    best = max(met, default=0)
+    if not best or met.count(best) > 1:
+        return ()
+    return tuple(senses[met.index(best)][0].split())
+
+
 @lru_cache(maxsize=1 << 14)
 def _association_with(term: str, word: str) -> float:
     """The association of a term with a word that is not among our ideas."""
     value = association(term, word) or 0.0
     return (_OTHER * value**_SHARPER if value >= _WEAKEST else 0.0) * (_RIVAL if are_rivals(term, word) else 1.0)
+
+
+def _inflected(word: str) -> Iterator[str]:
+    """The regular inflections of a word, and the agent (fold: folds, folded, folding, folder)."""
+    stem = word.removesuffix("e")
+    doubled = word + word[-1] if len(word) > 2 and word[-1] not in "aeiouwxy" and word[-2] in "aeiou" else word
+    yield from (f"{word}s", f"{word}es")
+    yield from (f"{one}{ending}" for one in dict.fromkeys((stem, doubled)) for ending in ("ed", "ing", "er"))
 
 
 @lru_cache(maxsize=4)
@@ -256,5 +277,8 @@ def _associations_of(terms: tuple[str, ...]) -> Associations:
     for row, term in zip(found, terms, strict=True):
         row[rivals(term)] *= _RIVAL
         row[synonyms(term)] = _SYNONYM
-        row[[places()[form] for form in (term, *lexicon().bases(term)) if form in places()]] = 1.0
+        forms = (term,) if lexicon().known(term) else (term, *lexicon().bases(term))  # evening is not even
+        if "v" in lexicon().bases_by_pos(forms[-1].removesuffix("er")) and forms[-1].endswith("er"):
+            forms = (*forms, forms[-1].removesuffix("er"))  # a starter starts
+        row[[places()[form] for form in (*forms, *_inflected(forms[-1])) if form in places()]] = 1.0
     return found

@@ -39,6 +39,7 @@ _CONFIRMED, _HALF_SURE = 0.25, 0.5
 """What the rest of a brief has to do with a subject that a term only touches, so that it counts in full; the share of
 that from which it counts at all."""
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
+_MOSTLY = 0.5  # the share of the words of a meaning that the brief says itself, from which it describes
 _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
@@ -55,8 +56,8 @@ class Idea:
     `term` the one with the strongest, and `weight` in [0, 1] the relevance to the whole brief.
     `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5;
     `delight` 1 for one that is a small delight by itself, 0 for a flat one (so too), else 0.5;
-    `worn` if firms of every trade carry it; `chosen` in [0, 1] how much of the brief it stands on our short lists for,
-    0 if on none.
+    `worn` if firms of every trade carry it; `defined` if its meaning says mostly what the brief itself says;
+    `chosen` in [0, 1] how much of the brief it stands on our short lists for, 0 if on none.
     """
 
     word: str
@@ -69,6 +70,7 @@ class Idea:
     chosen: float = 0.0
     delight: float = 0.5
     worn: bool = False
+    defined: bool = False
 
     @property
     def facts(self) -> Word:
@@ -217,6 +219,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     associations, chosen, plain_to_see = _associations(brief_terms)
     evident = _EVIDENT * np.maximum(plain_to_see, chosen) + (1 - _EVIDENT) * associations
     weights, picked = brief_terms.relevances(associations), brief_terms.relevances(chosen)
+    defined = _defined(brief_terms)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
         known = _known()[place]
@@ -225,8 +228,20 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
             term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
-                float(picked[place]), known.delight, known.worn,
+                float(picked[place]), known.delight, known.worn, bool(defined[place]),
             )  # fmt: skip
+
+
+def _defined(brief_terms: BriefTerms) -> Associations:
+    """Of each word that has a meaning, whether that says mostly what the brief itself says, in two words or more."""
+    import numpy as np
+
+    keys = _keys()
+    same = (brief_terms.associations[:, keys.places] >= _NAMED).any(axis=0)
+    said, of = np.add.reduceat(same, keys.starts, dtype=np.int64), np.diff(np.append(keys.starts, len(keys.places)))
+    found = np.zeros(len(_known()), bool)
+    found[keys.owners] = (said > 1) & (said >= _MOSTLY * of)
+    return found
 
 
 def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations, Associations]:

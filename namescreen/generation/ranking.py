@@ -81,6 +81,7 @@ _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 """Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
 rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
+_THINGS = frozenset(("noun.artifact", "noun.act", "noun.food", "noun.substance"))
 _TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
@@ -221,7 +222,8 @@ class Judge:
         weight = 0.6 * told[0] + 0.4 * told[-1]
         if proposal.construction in AS_IT_IS:
             idea = self._ideas.get(proposal.sources[0])
-            return max(weight, _NAMED_SO * (idea is not None and head_of(idea.meaning) in self._named))
+            named = idea is not None and (head_of(idea.meaning) in self._named or (idea.defined and _is_thing(idea)))
+            return max(weight, _NAMED_SO * named)
         return weight if proposal.construction == "pair" else 0.6 * weight
 
     def _describes(self, word: str) -> float:
@@ -240,12 +242,20 @@ class Judge:
         parts = split_closed_compound(word, zipf)
         if parts and all(part in self._own or part in self._goods for part in parts):
             return 1.0  # it says no more than they do: a nightlight
-        if any(len(term.word) > 3 and term.word in word for term in self._brief_terms.terms):
-            return 0.8
+        held = [term for term in self._brief_terms.terms if len(term.word) > 3 and term.word in word]
+        if held:
+            return 1.0 if any(_same_thing(word, term.word) for term in held) else 0.8  # a campfire is a fire
         return max(
             (_same_thing(word, term.word) * (1.0 if not term.is_concept else 0.8) for term in self._brief_terms.terms),
             default=0.0,
         )
+
+
+def _is_thing(idea: Idea) -> bool:
+    """Whether a word names an article, a stuff or an act, which describe; a creature or person of the same words is a
+    picture."""
+    sense = word(idea.word.casefold().split()[-1]).sense or word(head_of(idea.meaning)).sense
+    return idea.pos == "v" or (bool(sense) and DOMAINS[lexicon().entry(sense).domain] in _THINGS)
 
 
 def _apart(one: Associations, other: Associations) -> float:

@@ -19,7 +19,7 @@ from .vocabulary import word
 
 __all__ = ["Wares", "head_of"]
 
-_SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4}
+_SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4, "noun.event": 0.35}
 """Relatedness to the goods from which a word names another ware of the same trade, by WordNet's domain of what it names
 (set by reading)."""
 _TAKEN = frozenset(("found", "figure"))
@@ -48,19 +48,19 @@ class Wares:
         return self._ware(proposal) or self._stuff(proposal)
 
     def _ware(self, proposal: Proposal) -> str:
-        """How a word taken as it is names the goods, or another ware of the same trade. One that WordNet does not know
-        is judged by the head of its meaning."""
+        """How a word taken as it is names the goods, or another ware of the same trade: by itself, and an article, or a
+        word that WordNet does not know, by the head of its meaning too."""
         if proposal.construction not in _TAKEN:
             return ""
-        named = " ".join(proposal.words)
-        sense = word(proposal.words[-1]).sense
-        if not sense:
-            named = head_of(proposal.how)
-            sense = word(named).sense
-        least = _SAME_TRADE.get(DOMAINS[lexicon().entry(sense).domain]) if sense else None
-        near = relatedness(named, self._goods) if least else None
-        related = near.score if isinstance(near, Relatedness) else 0.0
-        return f"a ware of the same trade as {self._goods}" if least and related >= least else ""
+        head = head_of(proposal.how)
+        named = word(proposal.words[-1]).sense
+        kinds = [(" ".join(proposal.words), named), (head, word(head).sense if not named or _is_article(named) else "")]
+        for text, sense in kinds:
+            least = _SAME_TRADE.get(DOMAINS[lexicon().entry(sense).domain]) if sense else None
+            near = relatedness(text, self._goods) if least else None
+            if least and isinstance(near, Relatedness) and near.score >= least:
+                return f"a ware of the same trade as {self._goods}"
+        return ""
 
     def _stuff(self, proposal: Proposal) -> str:
         """Which stuff a word of a name is that goods of this sort may be made of, where these are not said to be."""
@@ -71,6 +71,10 @@ class Wares:
             if here and self._said.isdisjoint(_words(source)):
                 return f"{source.casefold()} is no part of {self._goods}"
         return ""
+
+
+def _is_article(sense: str) -> bool:
+    return DOMAINS[lexicon().entry(sense).domain] in ("noun.artifact", "noun.food")
 
 
 def _words(text: str) -> list[str]:

@@ -217,9 +217,9 @@ def test_what_is_liked_of_one_term_brings_more_of_that_term_and_leaves_the_other
 
 def test_names_unlike_a_name_come_where_less_of_it_is_wanted(studio: Brief) -> None:
     def nearness(found: list[Candidate]) -> float:
-        return sum(max(association(word, "brook") or 0 for word in one.sources) for one in found)
+        return sum(max(association(word, "thyme") or 0 for word in one.sources) for one in found)
 
-    less = brainstorm(studio, limit=40, taste=Taste(unlike=("Brookwell",)))
+    less = brainstorm(studio, limit=40, taste=Taste(unlike=("Thymewood",)))
     assert nearness(less) < nearness(brainstorm(studio, limit=40))
 
 

@@ -146,3 +146,25 @@ def test_a_subject_of_two_words_needs_both() -> None:
 
     assert "Jenny Wren" in chosen("feeder", "bird")
     assert "Jenny Wren" not in chosen("feeder", "soup")
+
+
+def test_the_goods_choose_the_meaning_of_an_everyday_word() -> None:
+    def weights(goods: str) -> dict[str, float]:
+        brief = Brief(goods=goods, concepts=(Concept("light"), Concept("walk")))
+        return {idea.word: idea.weight for idea in ideas(brief)}
+
+    lamp, bag = weights("a lantern for the night"), weights("a bag to carry")
+    assert lamp["glowworm"] > bag.get("glowworm", 0)
+    assert bag["thistledown"] > lamp.get("thistledown", 0)
+
+
+def test_a_word_within_a_term_is_not_that_term() -> None:
+    brief_terms = BriefTerms.of(Brief(concepts=(Concept("evening"),)))
+    assert brief_terms.of_word("even")[0] < 0.5
+    assert brief_terms.of_word("evenings")[0] == 1
+
+
+def test_a_meaning_that_says_what_the_brief_says_is_told() -> None:
+    found = {idea.word: idea for idea in ideas(Brief(concepts=(Concept("fold"), Concept("paper"))))}
+    assert found["origami"].defined
+    assert not found["concertina"].defined

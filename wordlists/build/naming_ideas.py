@@ -7,6 +7,7 @@ naming_keys.tsv        "counts", "places", "weights" of the KEYS, and "counts", 
                        idea, one after the other: a word's place is that in naming_vocabulary.tsv
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
+naming_senses.tsv      an everyday word -> GUIDE GUIDE ...;COMPANY COMPANY .../... for each of its meanings
 naming_stuffs.tsv      a stuff -> the sorts of goods that may be made of it, the likeliest first
 naming_picks.tsv       number -> A SUBJECT|WORD, WORD, ..., the best first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|PLACES|SOUNDS|SENSE ABOVE ..., what
@@ -125,10 +126,20 @@ def worn() -> frozenset[str]:
     return frozenset(word for line in lines("naming_worn.txt") for word in line.split())
 
 
+@cache
+def _worn_sounds() -> frozenset[tuple[str, ...]]:
+    return frozenset(sounds_of(word) for word in worn())
+
+
+def _is_worn(word: str) -> bool:
+    """Whether firms of every trade carry a word, or one that sounds the same."""
+    return word in worn() or (" " not in word and sounds_of(word) in _worn_sounds())
+
+
 def _standing(word: str) -> str:
     """How it stands, how it pleases, and 1 if it is worn: 1/0/1."""
     folded = word.casefold()
-    return "/".join((standing().get(folded, ""), delight().get(folded, ""), "1" if folded in worn() else ""))
+    return "/".join((standing().get(folded, ""), delight().get(folded, ""), "1" if _is_worn(folded) else ""))
 
 
 def _told(word: str, meaning: str, shown: str) -> str:
@@ -213,6 +224,15 @@ def naming_picks() -> Entries:
     return _by_subject("naming_picks.txt")
 
 
+def naming_senses() -> Entries:
+    """An everyday word -> its meanings: the words that guide to each, and what else a brief of it speaks of."""
+    parts = (line.partition(":") for line in lines("naming_senses.txt"))
+    return {
+        word: "/".join(";".join(" ".join(part.split()) for part in sense.split(";")) for sense in senses.split("/"))
+        for word, _, senses in parts
+    }
+
+
 def naming_stuffs() -> Entries:
     """A stuff -> the sorts of goods that may be made of it, in the order of the list."""
     found: dict[str, dict[str, None]] = {}
@@ -278,6 +298,8 @@ def _words() -> tuple[str, ...]:
         words.update(dict.fromkeys(value.replace("|", " ").split()))
     for value in (*naming_suits().values(), *naming_picks().values()):
         words.update(dict.fromkeys(re.findall("[a-z]+", value.partition("|")[0])))
+    for value in naming_senses().values():
+        words.update(dict.fromkeys(re.findall("[a-z]+", value)))
     words.update(dict.fromkeys((*charm(), *compound_places())))
     for phrase, parts in _familiar().items():
         words.update(dict.fromkeys(phrase.casefold().replace("-", " ").split()))
@@ -435,6 +457,7 @@ def main() -> None:
         naming_worlds: ("naming_worlds.txt", "MIT, as namescreen"),
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_picks: ("naming_picks.txt", "MIT, as namescreen"),
+        naming_senses: ("naming_senses.txt", "MIT, as namescreen"),
         naming_stuffs: ("naming_stuffs.txt", "MIT, as namescreen"),
         naming_vocabulary: (
             "naming_finds.txt, naming_suits.txt, naming_picks.txt, naming_charm.txt, naming_places.txt, "

@@ -19,6 +19,7 @@ __all__ = ["propose", "said"]
 
 NAME = "saying"
 _LITERAL = 0.35  # how strongly a word of a phrase must be associated with the brief by itself
+_DEFINES = 0.5  # what is left if its sense says no more than the brief does
 _ONCE = 0.5  # what is left of a phrase that says the same of the brief literally and by its sense
 
 
@@ -27,7 +28,7 @@ def propose(material: Material) -> Iterator[Proposal]:
     ranked = []
     for idea in material.of_kind(NAME):
         if len(idea.word.split()) <= material.most_words:
-            literal = behind(material.brief_terms, idea.word)
+            literal = behind(material.brief_terms, idea.word) * (_DEFINES if idea.defined else 1.0)
             if literal >= _LITERAL:
                 ranked.append((literal * (_ONCE + idea.weight), said(idea, literal)))
     ranked.sort(key=lambda entry: (-entry[0], entry[1].text))
