@@ -53,6 +53,16 @@ _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|ab
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
 _NOT_THESE = re.compile(r"\b(?:other than|except|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
 """What goods are not says nothing of what they are."""
+_BEING = re.compile(r"\s+\bbeing\b.*$", re.IGNORECASE)
+"""What goods are besides (caps being headwear) is no other goods: the wording of offices."""
+_FOR_ALL = re.compile(
+    r"[,;]?\s*\ball (?:of )?(?:the )?(?:aforesaid|foregoing|aforementioned)?\s*(?:goods|items)?\s*(?:being )?"
+    r"(?:adapted |intended |designed )?for\s+(?P<what>[^,;]+)$",
+    re.IGNORECASE,
+)
+_ADAPTED = re.compile(r"\s+(?:specially |specifically )?adapted for\s+(?P<what>[^,;]+)$", re.IGNORECASE)
+_LISTS = re.compile(r"[;\n]")
+_HAS_PURPOSE = re.compile(r"\bfor\b", re.IGNORECASE)
 _BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
 
@@ -88,13 +98,33 @@ class GoodsWord:
 @lru_cache(maxsize=4096)
 def items(text: str) -> tuple[Item, ...]:
     """The items of a list of goods or services, in order, each once; empty if it holds no content word."""
-    found = [item for part in _BETWEEN.split(in_english(text).english) if (item := _item(part)) is not None]
+    found = [item for part in _parts(in_english(text).english) if (item := _item(part)) is not None]
     return tuple(dict.fromkeys(found))
+
+
+def _parts(text: str) -> list[str]:
+    """The items of a list as they are written, each with the qualifier that ends it and holds for all: between commas
+    (bags, saddlebags adapted for bicycles), and for the whole list where it says so (all for babies)."""
+    ends = _FOR_ALL.search(text)
+    if ends is not None:
+        return _qualified(_BETWEEN.split(text[: ends.start()]), ends["what"])
+    return [part for listed in _LISTS.split(text) for part in _with_last(listed)]
+
+
+def _with_last(listed: str) -> list[str]:
+    ends = _ADAPTED.search(listed)
+    return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"]) if ends else _BETWEEN.split(listed)
+
+
+def _qualified(parts: list[str], purpose: str) -> list[str]:
+    """Items with a purpose, where they state none of their own."""
+    said = f"adapted for {purpose}"
+    return [part if not part.strip() or _HAS_PURPOSE.search(part) else f"{part.strip()} {said}" for part in parts]
 
 
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
-    text = _NOT_THESE.sub("", text)
+    text = _BEING.sub("", _NOT_THESE.sub("", text))
     phrases = [_content_words(phrase) for phrase in _phrases(plain_words(_PARTICLE.sub("", text)))]
     phrases = [phrase for phrase in phrases if phrase]
     dealing = ""
@@ -145,7 +175,7 @@ def _content_words(phrase: list[str]) -> tuple[str, ...]:
 def goods_words(text: str) -> tuple[GoodsWord, ...]:
     """The content words of a goods text, in order, each once, and those that together are one entry of the lexicon."""
     found: dict[str, bool] = {}
-    for part in _BETWEEN.split(in_english(text).english):
+    for part in _parts(in_english(text).english):
         item = _item(part)
         if item is None:
             continue

@@ -238,8 +238,10 @@ def _covers(broad: Item, narrow: Item) -> float:
     term = _name(broad)
     if any(term in _broader_terms(name) for name in (_name(narrow), narrow.head)):
         return 1.0
-    if broad.modifiers:
+    if broad.modifiers and not {*broad.modifiers} <= {*narrow.modifiers}:
         return 0.0
+    if broad.modifiers and broad.head in _broader_terms(narrow.head):  # cycling clothing, cycling caps
+        return 1.0
     heads = dict(leading_senses(broad.head, 2))
     above = (
         (strength * heads[up])

@@ -188,3 +188,31 @@ def test_stating_classes_does_not_tell_covered_goods_apart() -> None:
     assert isinstance(with_classes, Relatedness)
     assert isinstance(without, Relatedness)
     assert with_classes.score >= without.score
+
+
+@pytest.mark.parametrize(
+    ("goods", "for_all"),
+    [
+        ("bags, satchels adapted for horses", ["horse", "horse"]),
+        ("hats; caps, all for babies", ["baby", "baby"]),
+        ("tea; filters adapted for cafes", ["", "cafe"]),
+        ("filters for kettles, lids adapted for jars", ["kettle", "jar"]),
+    ],
+)
+def test_a_last_qualifier_holds_for_what_it_ends(goods: str, for_all: list[str]) -> None:
+    assert ["".join(item.rest) for item in items(goods)] == for_all
+
+
+def test_what_goods_are_besides_makes_them_no_others() -> None:
+    """The wording of offices: aprons being clothing."""
+    found = relatedness("aprons being clothing", "aprons")
+    assert isinstance(found, Relatedness)
+    assert found.grade == "identical"
+
+
+def test_a_kind_for_one_use_covers_what_is_for_that_use() -> None:
+    found = relatedness("hiking clothing", "hiking hats")
+    other = relatedness("hiking clothing", "bathing caps")
+    assert isinstance(found, Relatedness)
+    assert isinstance(other, Relatedness)
+    assert found.grade == "identical" != other.grade
