@@ -83,7 +83,8 @@ def in_workers(
     rest = iter(items)
     try:
         while part := list(islice(rest, at_once)):
-            tasks.append(executor.submit(_each, work, part))
+            with _uninterrupted():
+                tasks.append(executor.submit(_each, work, part))
             if len(tasks) > TASKS_AHEAD * processors():
                 yield from tasks.popleft().result()
         while tasks:
@@ -92,6 +93,19 @@ def in_workers(
         raise NamescreenError(ENDED) from None
     finally:
         executor.shutdown(cancel_futures=True)
+
+
+@contextmanager
+def _uninterrupted() -> Iterator[None]:
+    """Put off Ctrl-C while processes are started: Python reports one amid a fork as an error that it ignored."""
+    if not hasattr(signal, "pthread_sigmask"):  # Windows, which cannot fork
+        yield
+        return
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 _work: Callable[[Any], Any] | None = None
@@ -176,7 +190,8 @@ def running(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[],
     context = process_context()
     receiver, sender = context.Pipe(duplex=False)
     process = context.Process(target=_send, args=(sender, work, item), daemon=True)  # type: ignore[attr-defined]
-    process.start()
+    with _uninterrupted():
+        process.start()
     sender.close()
     try:
         yield lambda: _received(receiver)

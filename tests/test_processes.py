@@ -46,6 +46,23 @@ def test_results_come_in_order() -> None:
         assert result() == 42
 
 
+def test_no_fork_is_interrupted_by_ctrl_c() -> None:
+    code = """
+import os, signal
+from namescreen import processes
+put_off = lambda: signal.SIGINT in signal.pthread_sigmask(signal.SIG_BLOCK, [])
+found = []
+os.register_at_fork(before=lambda: found.append(put_off()))
+processes.processors = lambda: 2
+list(processes.in_workers(abs, range(4)))
+with processes.running(abs, 3) as result:
+    result()
+print(set(found), put_off())
+"""
+    told = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert (told.stdout, told.stderr) == ("{True} False\n", "")
+
+
 def test_work_beside_is_done_here_where_no_process_can_be_forked(monkeypatch: pytest.MonkeyPatch) -> None:
     with beside(worker, 0) as result:
         assert result() != (os.getpid(), 2)

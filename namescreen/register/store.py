@@ -203,7 +203,7 @@ def _stamp(path: Path) -> tuple[Path, str]:
 def _known_good(path: Path) -> bool:
     try:
         file, state = _stamp(path)
-        return file.read_text() == state
+        return file.read_bytes() == state.encode()
     except OSError:
         return False
 

@@ -45,13 +45,15 @@ class Texts:
 
     def with_part(self, part: str) -> list[int]:
         """The places of the strings that are `part`, or begin or end with it, ascending."""
-        wanted, found = part.encode(), dict[int, None]()
-        for match in re.finditer(b"(?=%b)" % re.escape(wanted), self._blob):
-            at, after = match.start(), match.start() + len(wanted)
+        wanted, found = re.compile(re.escape(part.encode())), dict[int, None]()
+        match = wanted.search(self._blob)
+        while match is not None:
+            at, after = match.span()
             place = bisect_right(self._start, at) - 1
             start, end = int(self._start[place]), int(self._start[place + 1])
             if after <= end and (at == start or after == end):
                 found[place] = None
+            match = wanted.search(self._blob, at + 1)
         return list(found)
 
 

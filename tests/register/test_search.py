@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 import zlib
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -17,6 +18,8 @@ from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter, Selection
 from namescreen.register import Register, open_prepared, prepare, read_register, rescoring
 from namescreen.register import nearest as nearest_module
+from namescreen.register.packing import pack_strings
+from namescreen.register.string_index import Texts
 from namescreen.text import tokenize
 
 WORDS = (
@@ -242,3 +245,12 @@ def test_names_without_words_and_names_like_nothing(prepared: Path) -> None:
     for name in ("!!!", "", "ъъъъъъъъ"):
         [(_, hits)] = register.search([name])
         assert all(hit.overall > 0 for hit in hits)
+
+
+def test_strings_with_a_part_are_found_where_it_seems_to_stand_across_two() -> None:
+    arrays: dict[str, np.ndarray[Any, np.dtype[np.generic]]] = {}
+    strings = ["xan", "anab", "aaa", "bananas", "ana"]
+    pack_strings(arrays, "word", strings)
+    found = Texts(arrays, "word").with_part("ana")
+    assert [strings[at] for at in found] == ["anab", "ana"]
+    assert [strings[at] for at in Texts(arrays, "word").with_part("aa")] == ["aaa"]

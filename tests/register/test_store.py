@@ -284,6 +284,13 @@ def test_another_program_of_the_same_version_prepares_a_list_anew(
     assert read_register(path).path is None
 
 
+def test_what_is_remembered_of_a_file_may_be_no_text(prepared: Path, own_cache: Path) -> None:
+    open_prepared(prepared)
+    for remembered in (own_cache / "checked").iterdir():
+        remembered.write_bytes(b"\xfa\xff")
+    assert len(open_prepared(prepared)) > 0
+
+
 def test_a_cache_that_cannot_be_written_costs_nothing_but_time(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "blocked").write_text("a file where a folder should be")
     monkeypatch.setattr("namescreen.register.store.user_cache", lambda: tmp_path / "blocked")
