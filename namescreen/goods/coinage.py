@@ -13,7 +13,7 @@ from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from ..tables import open_table
 from ..text import best_split
 from .context import context
-from .description import NOTHING, Evidence, in_context, is_trade_name
+from .description import NOTHING, Evidence, EvidenceKind, in_context, is_trade_name
 from .phrases import plain_words
 from .places import place_of
 from .trade_words import is_term
@@ -179,7 +179,8 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
             plural = other == form and word[-1] == "z"  # bagz; candles is spelt as it should be
             if (other != form or plural) and weight > best.weight and sounds_alike(form, other) >= least:
-                best, heard = Evidence(weight, f'sounds like "{other}" (TMEP 1209.03(j))'), other
+                why = f'sounds like "{other}" (TMEP 1209.03(j))'
+                best, heard = Evidence(weight, why, kind=EvidenceKind.HEARD), other
     return heard, best
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..lexicon import kinds, lexicon, name_rank
-from .description import MATERIAL, PROVIDER, has_form_of_surname, is_surname
+from .description import PROVIDER, EvidenceKind, has_form_of_surname, is_surname
 from .evidence import Judged
 from .phrases import base_form, items
 from .places import place_of
@@ -103,7 +103,7 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
     if len(judged) == 1:
-        return judged[0].evidence.why == MATERIAL and " " not in judged[0].stands_for
+        return judged[0].evidence.kind is EvidenceKind.MATERIAL and " " not in judged[0].stands_for
     qualities = [is_quality(one.stands_for) for one in judged]
     if any(quality and _names_image(one.stands_for) for quality, one in zip(qualities, judged, strict=True)):
         return False  # a gentle giant is someone, however large
@@ -139,7 +139,7 @@ def has_other_own_word(judged: tuple[Judged, ...], words: tuple[str, ...]) -> bo
 
 def is_without_tie(one: Judged) -> bool:
     """Whether nothing was found that a word tells of the goods, nor any kind that the law treats apart."""
-    return not one.evidence.why and not is_surname(one.word) and len(one.word) > 1
+    return not one.evidence.is_told and not is_surname(one.word) and len(one.word) > 1
 
 
 def _is_name(one: Judged) -> bool:

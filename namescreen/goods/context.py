@@ -36,6 +36,8 @@ class Near:
     weight: float
     why: str
     names_goods: bool = False
+    loose: bool = False
+    """Whether a dictionary only relates it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +63,9 @@ def context(goods: str) -> Context:
     near: dict[str, Near] = {}
     senses: dict[str, Near] = {}
 
-    def add(word: str, weight: float, why: str, names_goods: bool = False) -> None:
+    def add(word: str, weight: float, why: str, names_goods: bool = False, *, loose: bool = False) -> None:
         if word not in near or weight > near[word].weight:
-            near[word] = Near(weight, why, names_goods)
+            near[word] = Near(weight, why, names_goods, loose)
 
     for one in words:
         add(one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head)
@@ -73,7 +75,7 @@ def context(goods: str) -> Context:
             elif closeness >= 0.6:
                 add(other, CLOSE, f'close in meaning to "{one.word}"')
             elif closeness >= 0.4:
-                add(other, RELATED, f'related to "{one.word}"')
+                add(other, RELATED, f'related to "{one.word}"', loose=True)
         for other, strength in associated(one.word).items():
             add(other, ASSOCIATED * strength, f'brings "{one.word}" to mind')
         for sense_id, strength in leading_senses(one.word, 2):

@@ -10,19 +10,21 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from enum import Enum
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
 from ..tables import open_table
-from .context import ASSOCIATED, Context, ancestors, context, leading_senses
+from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
 from .groups import is_listed, ties
 from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 from .qualities import quality_like
 
 __all__ = [
-    "KINDS", "MATERIAL", "NOTHING", "SURNAME", "Evidence", "describe", "describe_in_conflict", "describe_plainly",
+    "KINDS", "NOTHING", "SURNAME", "Evidence", "EvidenceKind", "describe", "describe_in_conflict", "describe_plainly",
     "has_form_of_surname", "in_context", "is_material", "is_surname", "is_trade_name", "most_associated", "named_goods",
+    "of_kind",
 ]  # fmt: skip
 
 KINDS = {
@@ -53,7 +55,6 @@ THOUGHT_OF_WITH = 0.35
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
 """Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 NAMES = frozenset(("surname", "given name"))
-THROUGH_WORD = ", through "
 PHRASE = 0.75
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9
@@ -71,6 +72,17 @@ VERB = 0.3
 PROVIDER = 0.3
 
 
+class EvidenceKind(Enum):
+    """What kind of evidence it is, where that matters further on."""
+
+    OTHER = "other"
+    HEARD = "heard as a describing word"
+    SURNAME = "a surname"
+    MATERIAL = "a material"
+    LOOSE = "a loose relation in a dictionary"
+    DOMAIN_ENDING = "a domain ending"
+
+
 @dataclass(frozen=True, slots=True)
 class Evidence:
     """How plainly a word describes the goods, 0 (not at all) to 1 (it names them), and why, in words."""
@@ -81,11 +93,23 @@ class Evidence:
     """Whether it names the goods themselves, not just something about them."""
     hint: bool = False
     """Whether only a part of an unknown word says it."""
+    kind: EvidenceKind = EvidenceKind.OTHER
+
+    @property
+    def is_told(self) -> bool:
+        """Whether there is a reason to tell; without one the weight is a mere tendency."""
+        return bool(self.why)
 
 
 NOTHING = Evidence(0.0)
 FAMILIAR = 3.0
 """Zipf value from which a word explains anything to a reader; a rarer one is left out of a reason."""
+
+
+def of_kind(kind: str) -> Evidence:
+    """What a kind of `KINDS` says."""
+    ends = kind == "domain ending"
+    return Evidence(*KINDS[kind], kind=EvidenceKind.DOMAIN_ENDING if ends else EvidenceKind.OTHER)
 
 
 @lru_cache(maxsize=1 << 16)
@@ -104,11 +128,11 @@ def describe_plainly(word: str, goods: str) -> Evidence:
 def describe_in_conflict(word: str, goods: str) -> Evidence:
     """As `describe_plainly`, but for that a surname says nothing about the goods: it bars a registration at first, yet
     once it is a mark it tells its maker."""
-    found = [Evidence(*KINDS[kind]) for kind in KINDS if kind in kinds(word)]
+    found = [of_kind(kind) for kind in KINDS if kind in kinds(word)]
     if "taste" in kinds(word) and context(goods).food:
-        found.append(Evidence(*KINDS["quality"]))
+        found.append(of_kind("quality"))
     if word.isdecimal():
-        found.append(Evidence(*KINDS["number"]))
+        found.append(of_kind("number"))
     elif len(word) == 1:
         found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
@@ -149,8 +173,8 @@ def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
         return evidence
     if any(association(word, one) is None for one in named):
         return evidence
-    loose = "related to" in evidence.why or THROUGH_WORD in evidence.why
-    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT, why="" if loose else evidence.why)
+    told = "" if evidence.kind is EvidenceKind.LOOSE else evidence.why
+    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT, why=told)
 
 
 @lru_cache(maxsize=256)
@@ -176,7 +200,7 @@ def _material(word: str, goods: str) -> Evidence:
     if not is_material(word, ("noun.substance",)):  # foods are ingredients
         return NOTHING
     tied = most_associated(base_form(word), {*named_goods(goods), *(item.head for item in items(goods))})
-    return Evidence(INGREDIENT, MATERIAL) if tied >= THOUGHT_OF_WITH else NOTHING
+    return Evidence(INGREDIENT, MATERIAL, kind=EvidenceKind.MATERIAL) if tied >= THOUGHT_OF_WITH else NOTHING
 
 
 def is_material(word: str, fields: tuple[str, ...] = ("noun.substance", "noun.food")) -> bool:
@@ -195,13 +219,18 @@ def _from(word: str) -> str:
 
 def _strongest(found: list[Evidence]) -> Evidence:
     best = max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
-    return Evidence(best.weight, best.why, any(one.names_goods and one.weight >= 0.7 for one in found))
+    return replace(best, names_goods=any(one.names_goods and one.weight >= 0.7 for one in found))
 
 
 def _near(word: str, around: Context) -> Evidence:
     """The word is in the context of the goods."""
     found = [around.near[form] for form in (word, *lexicon().bases(word)) if form in around.near]
-    return _strongest([Evidence(near.weight, near.why, near.names_goods) for near in found])
+    return _strongest([_from_near(near) for near in found])
+
+
+def _from_near(near: Near) -> Evidence:
+    kind = EvidenceKind.LOOSE if near.loose else EvidenceKind.OTHER
+    return Evidence(near.weight, near.why, near.names_goods, kind=kind)
 
 
 def _through(word: str, around: Context) -> Evidence:
@@ -210,8 +239,9 @@ def _through(word: str, around: Context) -> Evidence:
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None
         if near is not None and near.weight >= 0.4 and THROUGH * closeness * near.weight > best.weight:
-            bridge = f'{THROUGH_WORD}"{other}"' if zipf(other) >= FAMILIAR else ""
-            best = Evidence(THROUGH * closeness * near.weight, near.why + bridge)
+            bridge = f', through "{other}"' if zipf(other) >= FAMILIAR else ""
+            loose = EvidenceKind.LOOSE if near.loose or bridge else EvidenceKind.OTHER
+            best = Evidence(THROUGH * closeness * near.weight, near.why + bridge, kind=loose)
     return best
 
 
@@ -340,4 +370,5 @@ def is_surname(word: str) -> bool:
 def _surname(word: str) -> Evidence:
     if not is_surname(word):
         return NOTHING
-    return Evidence(SURNAME * (1.0 if (name_rank(word) or 9999) <= 5000 else 0.6), "a surname (TMEP 1211)")
+    weight = SURNAME * (1.0 if (name_rank(word) or 9999) <= 5000 else 0.6)
+    return Evidence(weight, "a surname (TMEP 1211)", kind=EvidenceKind.SURNAME)

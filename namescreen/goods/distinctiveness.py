@@ -23,7 +23,7 @@ from .composition import (
     only_describes,
 )
 from .continuum import CATEGORIES, chances, inherent, score
-from .description import is_material
+from .description import EvidenceKind, is_material
 from .evidence import Judged, is_acronym, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
@@ -152,7 +152,7 @@ def _distinctiveness(
     unknown = unknown_words(plain, readings, spoken)
     findings = _worst_first(
         [_finding(language, name, goods, judged, plain, signs) for language, judged in readings.items()],
-        misspelt=any("sounds like" in one.evidence.why for one in plain),
+        misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
         findings = [_as_claim(one) for one in findings]
@@ -380,7 +380,7 @@ def _kinds_of(plain: tuple[Judged, ...], judged: tuple[Judged, ...]) -> tuple[st
         "place": any(place is not None for place in map(place_of, words)),
         "acronym": any(map(is_acronym, words)),
         "laudatory": any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
-        "misspelling": any("sounds like" in one.evidence.why for one in plain),
+        "misspelling": any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
         "coarse": any(map(_is_coarse, words)),
     }
     return tuple(kind for kind, is_so in asked.items() if is_so)

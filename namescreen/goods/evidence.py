@@ -19,15 +19,16 @@ from .classification import classes
 from .coinage import divided, heard_as, heard_word, initials_of, is_coined, understood
 from .context import context
 from .description import (
-    KINDS,
     NOTHING,
     SURNAME,
     Evidence,
+    EvidenceKind,
     describe,
     in_context,
     is_surname,
     most_associated,
     named_goods,
+    of_kind,
 )  # fmt: skip
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
@@ -96,7 +97,7 @@ class Judged:
     def reason(self) -> str:
         """The evidence in a sentence."""
         means = f' means "{self.meaning.english}":' if self.meaning else ":"
-        if self.evidence.why:
+        if self.evidence.is_told:
             return f'"{self.word}"{means} {self.evidence.why}'
         if is_acronym(self.word):
             return f'"{self.word}" is read as letters; nothing here says what they stand for'
@@ -192,7 +193,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     if is_trade_word(word) and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
     if is_praise(word, "la"):
-        found.append(Evidence(*KINDS["laudatory"]))
+        found.append(of_kind("laudatory"))
     term = term_for(word, goods)
     if term is not None and term.weight:
         found.append(Evidence(term.weight, f"{term.what} (from memory)", term.names_goods))
@@ -203,12 +204,12 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         found.append(heard)
     unknown = [understood(word, goods), initials_of(word, goods)] if coined or is_acronym(word) else []
     if personal and (coined or len(word) == 1):
-        found.append(Evidence(SURNAME, "written as a surname, or an initial before it"))
+        found.append(Evidence(SURNAME, "written as a surname, or an initial before it", kind=EvidenceKind.SURNAME))
     evidence = max((*found, *unknown), key=lambda one: (one.weight, one.why))
     is_name = is_surname(word)
     coined = coined and not is_name
     if is_name and not surnames:
-        others = (one for one in (*found, *unknown) if "surname" not in one.why)
+        others = (one for one in (*found, *unknown) if one.kind is not EvidenceKind.SURNAME)
         evidence = max(others, key=lambda one: one.weight, default=NOTHING)
     return Judged(word, evidence, coined, _asked(word, goods, evidence, coined, personal, is_name and surnames))
 
@@ -231,7 +232,8 @@ def _names_goods(word: str, goods: str) -> bool:
 def _misspelt(word: str, heard: str, goods: str) -> Judged:
     """A misspelling of a word for the goods, judged as that word: buyers hear no difference (TMEP 1209.03(j))."""
     as_heard = _judge(heard, goods, False, False, None)
-    return replace(as_heard, word=word, heard=heard, evidence=replace(as_heard.evidence, why=heard_as(word, goods).why))
+    evidence = replace(as_heard.evidence, why=heard_as(word, goods).why, kind=EvidenceKind.HEARD)
+    return replace(as_heard, word=word, heard=heard, evidence=evidence)
 
 
 @lru_cache(maxsize=1 << 13)
@@ -249,9 +251,9 @@ def judge_phrase(english: str, goods: str) -> Judged | None:
 
 def _as_meant(judged: Judged) -> Judged:
     """A word that is not written but meant: it ends no domain (réserve, a store)."""
-    if judged.evidence.why != KINDS["domain ending"][1]:
+    if judged.evidence.kind is not EvidenceKind.DOMAIN_ENDING:
         return judged
-    evidence = Evidence(*KINDS["generic head"]) if "generic head" in kinds(judged.word) else NOTHING
+    evidence = of_kind("generic head") if "generic head" in kinds(judged.word) else NOTHING
     return replace(judged, evidence=evidence, asked=(evidence.weight, *judged.asked[1:]))
 
 
@@ -261,7 +263,7 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
     texts = {one.word for one in around.words}
     heads = {one.word for one in around.words if one.head}
     of_kind = kinds(word)
-    heard = evidence.weight if coined or "sounds like" in evidence.why else 0.0
+    heard = evidence.weight if coined or evidence.kind is EvidenceKind.HEARD else 0.0
     tendency = describe(word, goods)
     return tuple(
         map(
@@ -288,7 +290,7 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
                 coined,
                 coined and zipf(word) >= IN_USE,
                 min(zipf(word), 6.0) / 6.0,
-                not tendency.why and tendency.weight,
+                not tendency.is_told and tendency.weight,
             ),
         )
     )
