@@ -17,6 +17,7 @@ from ..pronunciation import (
     language_neutral_reading,
     pronounce,
     pronounce_words,
+    reading_by_rime,
 )
 from ..text import ways_to_say
 from .letters import spelled_alike
@@ -45,36 +46,34 @@ the lexicon. On ratings of spoken words (Vitz and Winkler 1973) any share from a
 as the first; the second is the one of 0.5 to 1 that fits the ratings of names best."""
 
 READINGS, OF_A_WORD = 3, 2
-"""The number of English readings compared: of a name, and of a word; its reading by letters may come on top."""
+"""The number of English readings compared: of a name, and of a word; one by its rime and one by letters may come on
+top."""
 
 
 @lru_cache(maxsize=1 << 16)
 def phoneme_codes_of(word: str) -> tuple[str, ...]:
     """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
-    english, by_letters = _readings(word)
-    phoneme_codes = tuple(english)
-    if by_letters:
-        code = merge_double_phonemes(by_letters.code)
-        return phoneme_codes if code in english else (*phoneme_codes, code)
-    return phoneme_codes
+    return tuple(_readings(word))
 
 
 def readings_of(word: str) -> tuple[Pronunciation, ...]:
     """The plausible readings of one folded word: English ones, most likely first, and for a word of no known language
-    its reading by letters, as buyers elsewhere read it. A closed compound may also be said as its parts (herbwell:
-    herb, well).
+    the one by its rime and the one by letters, as buyers elsewhere read it. A closed compound may also be said as its
+    parts (herbwell: herb, well).
     """
-    english, by_letters = _readings(word)
-    return (*english.values(), by_letters) if by_letters else tuple(english.values())
+    return tuple(_readings(word).values())
 
 
-def _readings(word: str) -> tuple[dict[str, Pronunciation], Pronunciation | None]:
-    """As `readings_of`: the English readings by their phones, and the one by letters."""
+def _readings(word: str) -> dict[str, Pronunciation]:
+    """As `readings_of`, by their phones."""
     ways = ways_to_say(word, is_known)
-    invented = not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1))
-    if not invented:
-        return _in_turn(ways, OF_A_WORD), None
-    return _in_turn((*ways, *segmentations(word)[1:]), OF_A_WORD), language_neutral_reading(word)
+    if is_known(word) or all(reading.source != "spelling" for reading in pronounce(word, 1)):
+        return _in_turn(ways, OF_A_WORD)
+    found = _in_turn((*ways, *segmentations(word)[1:]), OF_A_WORD)
+    for reading in (reading_by_rime(word), language_neutral_reading(word)):
+        if reading:
+            found.setdefault(merge_double_phonemes(reading.code), reading)
+    return found
 
 
 def merge_double_phonemes(code: str) -> str:

@@ -11,6 +11,7 @@ from .phonotactics import pronounceability
 from .predictability import heard_as_spelled, spelled_as_heard, spellings, words_heard
 from .pronouncing import Pronunciation, pronounce, pronounce_many, pronounce_words
 from .respelling import say
+from .rimes import reading_by_rime
 from .syllables import Syllable, alliterates, may_open, rhyme, stress_pattern, syllabify, syllable_count
 
 __all__ = [
@@ -26,6 +27,7 @@ __all__ = [
     "pronounce_many",
     "pronounce_words",
     "pronounceability",
+    "reading_by_rime",
     "rhyme",
     "say",
     "sound_similarity",

@@ -13,15 +13,18 @@ from typing import Literal
 from ..text import fold
 from .dictionary import known_readings
 from .g2p import joint_model
-from .phones import code_of, from_marked
+from .phones import VOWEL_LETTERS, code_of, from_marked
 from .syllables import Syllable, syllabify
 from .word_parts import readings_from_parts
 
 __all__ = ["Pronunciation", "pronounce", "pronounce_many", "pronounce_words"]
 
 Source = Literal["dictionary", "parts", "spelling", "letters"]
-_CONSIDERED = 4
-"""The fewest readings that are searched for, so that the first ones do not depend on the limit."""
+_SEARCHED, _CONSIDERED = 12, 4
+"""The readings that are searched for, and how many of them are kept."""
+_STRAY_GLIDE = re.compile(f"[yw](?![{''.join(sorted(VOWEL_LETTERS))}])")
+"""English has y and w before vowels only (Giegerich, English Phonology, 1992); 29 of the dictionary's 121,735 words,
+foreign names, have them elsewhere."""
 
 _SOURCES: tuple[Source, ...] = ("dictionary", "parts", "spelling")
 """Where readings come from, the most certain first."""
@@ -129,10 +132,9 @@ def _readings(word: str) -> tuple[Pronunciation, ...]:
     single = _DOUBLED.sub(lambda match: match[0][: 1 if match[1] in _NEVER_DOUBLED else 2], letters)
     if single != letters:
         return _readings(single)
-    return tuple(
-        Pronunciation(from_marked(reading), "spelling", weight)
-        for reading, weight in joint_model().readings(letters, _CONSIDERED)
-    )
+    found = joint_model().readings(letters, _SEARCHED)
+    kept = [one for one in found if not _STRAY_GLIDE.search(one[0])] or found
+    return tuple(Pronunciation(from_marked(reading), "spelling", weight) for reading, weight in kept[:_CONSIDERED])
 
 
 def _letters(word: str) -> str:
