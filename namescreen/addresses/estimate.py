@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from ..goods import items
 from ..lexicon import zipf
-from ..pronunciation.predictability import heard_as_spelled
+from ..pronunciation.predictability import spelled_by_heart
 from ..text import Name, parse, split_closed_compound
 from .handles import COMMON_LENGTHS, Handle, handles_of, spare_handles
 from .joins import doubled_at_join, parts_of, unlucky_break
@@ -211,7 +211,7 @@ def _heard(name: Name) -> float | None:
     """
     words = [word for word in name.words if word.isascii() and word.isalpha()]
     return (
-        min(heard_as_spelled(part) for word in words for part in split_closed_compound(word, zipf)) if words else None
+        min(spelled_by_heart(part) for word in words for part in split_closed_compound(word, zipf)) if words else None
     )
 
 

@@ -232,8 +232,9 @@ def definitions(terms: Iterable[tuple[str, str]]) -> str:
 
 
 def on_screen(text: str) -> str:
-    """`text` folded between words where stdout is a terminal too narrow for it; elsewhere as it is."""
-    return textwrap.fill(text, width()) if sys.stdout.isatty() else text
+    """`text` folded between words where stdout is a terminal too narrow for it, or where fewer than the usual columns
+    are asked for; elsewhere as it is."""
+    return textwrap.fill(text, width()) if sys.stdout.isatty() or width() < NARROW else text
 
 
 def print_disclaimer(form: Format) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import io
+import shlex
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any
@@ -39,6 +40,7 @@ from .screenings import Outcome, show_screenings, write_rows
 from .talk import kept, progress, say
 
 if TYPE_CHECKING:
+    from namescreen.brief import Brief
     from namescreen.register import Register
 
 app = make_app("Screen names against existing marks.")
@@ -121,6 +123,8 @@ def screen(
             outcomes = show_screenings(shown, form, settled)
     if existing is not None:
         say(looked_through(existing))
+    if form is Format.table and output is None:
+        say(_next_step(settled))
     exceeded = [one.name for one in outcomes if fail_above is not None and one.closest > fail_above]
     if exceeded:
         say(f"A mark is closer than {fail_above} overall: {', '.join(exceeded)}")
@@ -128,6 +132,14 @@ def screen(
     if strict and any(one.not_checked for one in outcomes):
         say(*dict.fromkeys(reason for one in outcomes for reason in one.not_checked))
         raise typer.Exit(NOT_CHECKED)
+
+
+def _next_step(brief: Brief) -> str:
+    """What comes after a screening: the document for an adviser, who judges what a program cannot."""
+    if brief.source is None:
+        steps = "namescreen brief new brief.toml, and from it namescreen report brief.toml -o report.md"
+        return f"Next: {steps}, for your adviser."
+    return f"Next: {shlex.join(['namescreen', 'report', str(brief.source), '-o', 'report.md'])}, for your adviser."
 
 
 def _to_file(

@@ -16,6 +16,7 @@ from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, sho
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
+    from namescreen.policy import Finding
     from namescreen.report.model import NameEntry
     from namescreen.screening import CloseMark, Screening
 
@@ -130,13 +131,20 @@ def _ranking_row(entry: NameEntry) -> Row:
     each = sorted(findings(entry), key=lambda one: (-one.level, not one.bars))
     telling = [one for one in each if one.level > Level.NOTHING] or each[:1]
     unmade = [_CHECK_WORDS[one.check] for one in each if one.level is Level.NOT_CHECKED]
-    told = [one.words if one.label else one.evidence for one in telling if one.level is not Level.NOT_CHECKED]
+    told = [_told(one) for one in telling if one.level is not Level.NOT_CHECKED]
     return {
         "name": entry.name,
         "worst": worst(entry).level.words,
         "found": "; ".join([*told, *([f"not checked: {some(unmade)}"] if unmade else [])]),
         "knockout": worst(entry).bars,
     }
+
+
+def _told(found: Finding) -> str:
+    """A finding in the table of all names, where no heading says which check it is of."""
+    if found.check == "addresses":
+        return f"as an address: {found.evidence.partition(';')[0]}"
+    return found.words if found.label else found.evidence
 
 
 def _show_one(one: Screening, form: Format) -> None:
@@ -175,7 +183,7 @@ def _show_one(one: Screening, form: Format) -> None:
         first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
         handle = one.addresses.everywhere
         told = [first, f"handle {handle}" if handle else "", *one.addresses.reasons]
-        _say(f"addresses: fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
+        _say(f"addresses (nobody was asked): fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
 
 
 def _show_not_checked(found: Sequence[Screening], form: Format) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from ..lexicon.language_codes import LANGUAGES, language_name
 from .ease import Ease, ease
+from .english import english_coverage, english_readings
 from .lookup import coverage, readings
 from .meanings import Dictionary, Meaning
 from .results import KINDS, MATCHES, SEVERITIES, Coverage, Reading
@@ -23,6 +24,8 @@ __all__ = [
     "Reading",
     "coverage",
     "ease",
+    "english_coverage",
+    "english_readings",
     "language_name",
     "lookalikes",
     "readings",

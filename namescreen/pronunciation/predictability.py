@@ -18,7 +18,7 @@ from .phones import to_marked
 from .pronouncing import pronounce
 from .word_parts import readings_from_parts
 
-__all__ = ["heard_as_spelled", "spelled_as_heard", "spellings", "words_heard"]
+__all__ = ["heard_as_spelled", "spelled_as_heard", "spelled_by_heart", "spellings", "words_heard"]
 
 _CONSIDERED, _BEAM, _WITHIN = 200, 10, 5.0
 """The limits of the search for spellings: how many in all, how many at a place, how far behind the best."""
@@ -70,6 +70,23 @@ def heard_as_spelled(word: str) -> float:
     if not found or not forced or forced[0][0] != word:
         return 0.0
     return 1 / (1 + sum(math.exp(forced[0][1] - cost) for _, cost in found))
+
+
+@lru_cache(maxsize=1 << 14)
+def spelled_by_heart(word: str) -> float:
+    """How likely a listener who may know the word spells it right, in [0, 1]: `heard_as_spelled`, and for a word of
+    the dictionary at least how well it is known, times its share of use among the dictionary's words of the same sound
+    (knight, night). Known are all dictionary words from a Zipf frequency of 3 (once in a million words: M. Brysbaert
+    et al., Word prevalence norms, 2019, from memory), the rarest by half of the listeners, which is our choice."""
+    from ..lexicon import lexicon, zipf
+
+    word = _letters(word)
+    guessed, readings = heard_as_spelled(word), pronounce(word, 1)
+    if not readings or not lexicon().known(word):
+        return guessed
+    alike = {word, *filter(lexicon().known, words_heard(to_marked(readings[0].phones)))}
+    share = 10 ** zipf(word) / sum(10 ** zipf(other) for other in alike)
+    return max(guessed, share * min(1.0, 0.5 + zipf(word) / 6))
 
 
 @lru_cache(maxsize=1 << 14)

@@ -67,9 +67,6 @@ class Checks:
         readings = _made("readings", lambda: self._readings(name))
         addresses = _made("addresses", lambda: self._addresses(name))
         coverage, missing = self._coverage()
-        if not coverage and not isinstance(readings, NotChecked):
-            # Nothing was found because nothing was searched.
-            readings = NotChecked("readings", f"no words are shipped of {' or '.join(self.languages or ())}")
         parts = (marks, distinctiveness, readings, addresses)
         close = () if isinstance(marks, NotChecked) else marks
         goods = [mark.goods_relatedness for one in close for mark in (one, *one.others)]
@@ -206,20 +203,21 @@ class Checks:
         )
 
     def _readings(self, name: str) -> tuple[Reading, ...]:
-        from ..connotations import readings
+        """What a name says in the buyers' languages, and always in English."""
+        from ..connotations import english_readings, readings
 
         # Shipped tables only: what a user has installed must not change a dated, repeatable result.
-        found = readings(name, languages=self._read_in(), dictionaries=())
-        if self.languages is not None or not self.markets:
-            return tuple(found)
-        spoken = languages_of(self.markets)
-        return tuple(sorted((one if one.language in spoken else one.elsewhere() for one in found), key=_worst_first))
+        found = readings(name, languages=self._read_in(), dictionaries=()) if self._read_in() != () else []
+        if self.languages is None and self.markets:
+            spoken = languages_of(self.markets)
+            found = [one if one.language in spoken else one.elsewhere() for one in found]
+        return tuple(sorted((*english_readings(name, self.markets), *found), key=_worst_first))
 
     def _read_in(self) -> tuple[str, ...] | None:
-        """The languages in which names are read. English is that of the names: distinctiveness judges its words."""
+        """The languages besides English in which names are read; None for all."""
         if self.languages is None:
             return None
-        return tuple(one for one in self.languages if one.split("-")[0] != "en") or tuple(self.languages)
+        return tuple(one for one in self.languages if one.split("-")[0] != "en")
 
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
         found = _made("readings", lambda: _coverage(self._read_in()))
@@ -296,10 +294,10 @@ def _likely_classes(goods: str) -> tuple[int, ...]:
 @cache
 def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
     """What is known of each language, and which of them are not covered."""
-    from ..connotations import coverage
+    from ..connotations import coverage, english_coverage
 
-    found = tuple(coverage(languages, ()))
-    covered = tuple(one for one in found if not isinstance(one, NotChecked))
+    found = tuple(coverage(languages, ())) if languages != () else ()
+    covered = (english_coverage(), *(one for one in found if not isinstance(one, NotChecked)))
     # A missing dictionary leaves no language unchecked: the coverage says what was searched.
     missing = (one for one in found if isinstance(one, NotChecked) and one.check.startswith("readings"))
     return covered, tuple(missing)

@@ -15,6 +15,7 @@ from namescreen.pronunciation import (
     spellings,
     syllable_count,
 )
+from namescreen.pronunciation.predictability import spelled_by_heart
 
 LETTERS = st.text(alphabet="abcdefghijklmnopqrstuvwxyz", min_size=1, max_size=9)
 
@@ -90,3 +91,10 @@ def test_a_respelling_shows_every_syllable_in_plain_letters(word: str) -> None:
     assert shown.replace("-", "").isalpha()
     assert shown.isascii()
     assert shown.count("-") + 1 == max(1, syllable_count(phones))
+
+
+def test_a_dictionary_word_is_spelled_as_it_is_known() -> None:
+    """Whoever knows a word spells it as the dictionary does, unless a commoner one sounds the same."""
+    assert min(map(spelled_by_heart, ("thimble", "sparrow", "lantern", "gable"))) > 0.8
+    assert spelled_by_heart("knight") < 0.2 < spelled_by_heart("night")
+    assert spelled_by_heart("kwik") == heard_as_spelled("kwik")

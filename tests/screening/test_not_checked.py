@@ -34,16 +34,18 @@ def test_without_goods_distinctiveness_and_relatedness_are_not_checked(register:
 
 def test_a_language_without_words_is_not_checked() -> None:
     (one,) = screen(["Loamlet"], None, languages=["nl", "tlh"])
-    assert [coverage.language for coverage in one.coverage] == ["nl"]
+    assert [coverage.language for coverage in one.coverage] == ["en", "nl"]
     assert any("tlh" in reason.check or "Klingon" in reason.check for reason in one.not_checked)
 
 
-@pytest.mark.parametrize("languages", [["en"], ["tlh", "en"]])
-def test_nothing_looked_through_is_not_nothing_found(languages: list[str]) -> None:
-    (one,) = screen(["Mist Patch"], None, languages=languages)
-    assert isinstance(one.readings, NotChecked)
-    assert one.readings in one.not_checked
-    assert all(language in one.readings.because for language in languages)
+@pytest.mark.parametrize("languages", [["en"], ["tlh", "en-GB"]])
+def test_english_is_looked_through_whatever_languages_are_stated(languages: list[str]) -> None:
+    """English is among the buyers' languages, and says where it was looked up."""
+    clean, rude = screen(["Mist Patch", "Wanker"], None, languages=languages)
+    assert clean.readings == ()
+    assert [one.language for one in clean.coverage] == ["en"]
+    assert rude.readings[0].language == "en"  # type: ignore[index]
+    assert any("tlh" in one.check for one in clean.not_checked) == ("tlh" in languages)
 
 
 @pytest.mark.parametrize("error", [DataError("words.tsv", "is damaged", "Install again"), ImportError("no room")])

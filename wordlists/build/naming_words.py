@@ -4,6 +4,7 @@ python wordlists/build/naming_words.py [--to FOLDER]
 
 affixes.tsv           affix and kind -> AFTER|TONES|MEANING|SOUNDS
 unfit_words.tsv       word -> kind
+english_ill_words.tsv word -> KIND|SEVERITY|MARKETS|MEANING, for readings in English
 """
 
 from __future__ import annotations
@@ -47,10 +48,22 @@ def unfit_words() -> Entries:
     return found
 
 
+def english_ill_words() -> Entries:
+    """Word -> the gravest line it is listed in, by severity, then the first."""
+    found: dict[str, tuple[int, str]] = {}
+    for line in lines("english_ill_words.txt"):
+        about, meaning, words = cells(line)
+        kind, severity, *markets = about.split()
+        for word in words.split():
+            if word not in found or int(severity) > found[word][0]:
+                found[word] = int(severity), "|".join((kind, severity, " ".join(markets), meaning))
+    return {word: told for word, (_, told) in found.items()}
+
+
 def main() -> None:
     """Write the tables, each with the record of its source."""
     folder = folder_to_write(__doc__, FOLDER)
-    for draw in (affixes, unfit_words):
+    for draw in (affixes, unfit_words, english_ill_words):
         name = draw.__name__
         contents = table_bytes(name, draw().items())
         write_table(
