@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 from typing import Annotated
 
@@ -38,7 +38,7 @@ def demo(
     from namescreen.brief import load_brief
     from namescreen.generation import brainstorm
     from namescreen.processes import beside
-    from namescreen.screening import Screening, screen
+    from namescreen.screening import screen
 
     from .brainstorm import show_candidates
     from .report import Form, check_outputs, write_report
@@ -53,13 +53,10 @@ def demo(
     existing = existing_marks(brief)
     assert existing is not None  # the example's brief names its list
 
-    def screened(names: Sequence[str]) -> list[Screening]:
-        return list(screen(names, existing, **settings_of(brief)))
-
-    with beside(screened, brief.shortlist) as result:
+    with beside(partial(brainstorm, limit=BRAINSTORMED), brief) as brainstormed:
+        found = list(screen(brief.shortlist, existing, **settings_of(brief)))
         sys.stdout.write(f"Brainstormed from {some(concept.word for concept in brief.concepts)}\n")
-        show_candidates(brainstorm(brief, limit=BRAINSTORMED), Format.table)
-        found = result()
+        show_candidates(brainstormed(), Format.table)
     sys.stdout.write(f"\nThe shortlist, screened against {len(existing)} marks\n")
     show_ranking(found, Format.table, brief)
 
