@@ -12,8 +12,8 @@ from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "conflict_of", "findings", "is_of_other_goods", "mark_level",
-    "matters", "words_read", "worst", "worst_words",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "aside", "conflict_of", "findings", "is_of_other_goods",
+    "mark_level", "matters", "words_read", "worst", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -157,7 +157,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
     level = mark_level(ordered[0])
     first = ordered[0] if level > Level.NOTHING else max(ordered, key=lambda found: found.overall)
     how_close = "" if first.translation else number(first.overall)
-    text = f"{shorten(first.mark.text, 22)} ({(how_close + _aside(first)).removeprefix(', ')})"
+    text = f"{shorten(first.mark.text, 22)} ({(how_close + aside(first)).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
     more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
@@ -167,7 +167,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
     return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label)
 
 
-def _aside(found: CloseMark) -> str:
+def aside(found: CloseMark) -> str:
     """Why a close mark may yet concern nobody."""
     if found.renewable_until:
         return ", may be renewed"

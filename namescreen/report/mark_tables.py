@@ -11,7 +11,7 @@ from ..outcome import NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import Level
 from ..screening.crowd import divided, says_little
-from .findings import conflict_of, mark_level, matters
+from .findings import aside, conflict_of, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .register_facts import LACKS, dates, remarks, status, where
 
@@ -32,15 +32,19 @@ _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
 def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = ()) -> Iterable[str]:
     """The marks near a name, as Markdown. What the register raises of those `asked` about stands in their questions."""
-    yield "**Closest marks**"
+    head = "**Closest marks.**"
     if isinstance(entry.marks, NotChecked):
-        yield f"Not checked, because {cell(entry.marks.because)}."
+        yield f"{head} Not checked, because {cell(entry.marks.because)}."
         return
     ordered = matters(entry)
     if not ordered:
-        yield "Nothing found: no mark in the lists came near."
+        yield f"{head} Nothing found: no mark in the lists came near."
         return
     shown = marks_shown(entry, asked)
+    if mark_level(ordered[0]) is Level.NOTHING and not asked:
+        yield f"{head} Nothing found. What came nearest: {cell(some(map(_briefly, shown)))}."
+        return
+    yield "**Closest marks**"
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
@@ -53,8 +57,8 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
 
 def _briefly(found: CloseMark) -> str:
     """A mark without a row, as briefly as it can be found by."""
-    about = ", ".join(filter(None, (found.mark.office, shorten(found.mark.number, 24), number(found.overall))))
-    return f"{shorten(found.mark.text, 40)} ({about})"
+    about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall) + aside(found))
+    return f"{shorten(found.mark.text, 40)} ({', '.join(filter(None, about))})"
 
 
 def _tells_of_cases(found: CloseMark, entry: NameEntry, report: Report) -> bool:

@@ -49,13 +49,12 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
         if part
     ]
     yield " ".join(made)
-    yield "**Questions for the adviser**"
     asked = questions(entry, report)
-    yield (
-        "\n".join(f"{at}. {cell(question)}" for at, question in enumerate(asked, 1))
-        if asked
-        else "None beyond those on the whole list: no finding calls for one."
-    )
+    if asked:
+        yield "**Questions for the adviser**"
+        yield "\n".join(f"{at}. {cell(question)}" for at, question in enumerate(asked, 1))
+    else:
+        yield "**Questions for the adviser.** None beyond those on the whole list."
     yield from close_marks(entry, report, asked_about(entry, report))
     yield from _distinctiveness(entry)
     if len(entry.words) == 1 and entry.shared_words:

@@ -62,3 +62,11 @@ def test_past_cases_are_told_only_where_more_is_shared_than_words_for_the_goods(
     assert told in "\n".join(close_marks(replace(shared, words=("duskfall", "slow")), goods))
     generic = replace(shared, words=("slow",), distinctiveness=Distinctiveness("generic", 0.0))
     assert told not in "\n".join(close_marks(generic, goods))
+
+
+def test_what_found_nothing_takes_a_line(report: Report) -> None:
+    """No table where nothing came near, and the nearest still named, so that "nothing found" can be judged."""
+    text = list(close_marks(entry(close("FAR OFF", 0.35), name="Duskfall"), report))
+    assert len(text) == 1
+    assert "Nothing found. What came nearest: FAR OFF" in text[0]
+    assert "0.35" in text[0]
