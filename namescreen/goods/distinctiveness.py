@@ -27,7 +27,7 @@ from .description import EvidenceKind, is_material
 from .evidence import Judged, is_acronym, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
-from .grounds import grounds_for, languages_of, languages_under, laws_of
+from .grounds import DISCLAIMED, grounds_for, languages_of, languages_under, laws_of, without_american
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
@@ -58,7 +58,6 @@ OWN_SCORE = 0.6
 BARRED_SCORE = 0.3
 """The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
 description."""
-DISCLAIMED = "anyone in the trade may use it, so an office may ask to disclaim it (TMEP 1213)"
 NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
 COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
 """WordNet's labels of usage that make a word coarse."""
@@ -158,10 +157,9 @@ def _distinctiveness(
         findings = [_as_claim(one) for one in findings]
     worst = findings[0]
     judged = readings[worst.language]
-    serious = any(one.serious for one in signs)
     native = tuple(word for word, one in unknown.items() if one.is_sure)
     if native and worst.category not in CATEGORIES[:2]:
-        if not serious and not has_other_own_word(judged, native):
+        if not any(one.serious for one in signs) and not has_other_own_word(judged, native):
             rest = (one.reason for one in judged if one.word not in native)
             return NotChecked("distinctiveness", "; ".join((unknown_meaning(native[0], unknown[native[0]]), *rest)))
         findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
@@ -172,15 +170,16 @@ def _distinctiveness(
     kinds_found = _kinds_of(plain, judged)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
+    surname = f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
+    told = (unknown_meaning(word, one) for word, one in unknown.items())
+    reasons = (*_reasons(judged, worst, signs, surname=surname), *told)
+    if not any(one.market == "US" for one in by_law):
+        reasons = tuple(map(without_american, reasons))
+        findings = [replace(one, reason=without_american(one.reason)) for one in findings]
     return Distinctiveness(
         weakest.category,
         weakest.score,
-        (
-            *_reasons(
-                judged, worst, signs, surname=f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
-            ),
-            *(unknown_meaning(word, one) for word, one in unknown.items()),
-        ),
+        reasons,
         _HINTS["surname" if "surname" in kinds_found else weakest.called],
         tuple((one.word, round(one.evidence.weight, 4)) for one in judged),
         kinds_found,

@@ -3,13 +3,18 @@ ground that is not listed for a market is reported as unknown here, not as absen
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
 from ..territories import languages_of, law_of
 
-__all__ = ["Ground", "grounds_for", "languages_of", "languages_under", "laws_of"]
+__all__ = ["DISCLAIMED", "Ground", "grounds_for", "languages_of", "languages_under", "laws_of", "without_american"]
+
+DISCLAIMED = "anyone in the trade may use it, so an office may ask to disclaim it (TMEP 1213)"
+NOT_PROTECTED = "anyone in the trade may use it, so it is not protected by itself"
+_AMERICAN = re.compile(r" \(TMEP (?:[^()]|\([^()]*\))*\)")
 
 _LAWS = {
     "US": {
@@ -115,3 +120,8 @@ def languages_under(law: str, held: Iterable[str], markets: Iterable[str] | None
     elsewhere = frozenset(languages_of(markets or ())) if markets is not None else frozenset(held)
     own = languages_of((law,))
     return frozenset(one for one in held if one in own or one not in elsewhere)
+
+
+def without_american(reason: str) -> str:
+    """A reason without sections of the American manual, for names that are for other markets."""
+    return _AMERICAN.sub("", reason.replace(DISCLAIMED, NOT_PROTECTED))

@@ -137,6 +137,11 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
     told = _by_words(one, other)
     score = score_of(_told(one, other, found), _weights())
+    if not (stated_one and stated_other):  # what one side claims beside it tells nothing of goods without classes
+        score = max(score, score_of(all_evidence(one, other), _weights()))
+    if both := tuple(sorted({*stated_one} & {*stated_other})):  # a further class of one side takes nothing away
+        in_both = _by_class(_chances((one.text, both)), _chances((other.text, both)))
+        score = max(score, score_of(_told(one, other, in_both), _weights()))
     one_thing = one.head == other.head and not set(one.modifiers).isdisjoint(other.modifiers)
     if (one_thing or told["covers"] >= COVERS) and stated_one and stated_other:  # 15 USC 1112
         score = max(score, score_of(all_evidence(one, other), _weights()))

@@ -216,3 +216,22 @@ def test_a_kind_for_one_use_covers_what_is_for_that_use() -> None:
     assert isinstance(found, Relatedness)
     assert isinstance(other, Relatedness)
     assert found.grade == "identical" != other.grade
+
+
+@given(ITEMS, ITEMS, st.lists(st.integers(1, 45), max_size=3), st.integers(1, 45))
+@settings(max_examples=40, deadline=None)
+def test_stating_classes_lowers_nothing_for_a_mark_without_them(
+    ours: list[str], theirs: list[str], stated: list[int], further: int
+) -> None:
+    """A list of marks need not state classes: what we claim tells nothing of them."""
+    plain = relatedness("; ".join(ours), "; ".join(theirs))
+    told = relatedness("; ".join(ours), "; ".join(theirs), [*stated, further])
+    assert isinstance(plain, Relatedness)
+    assert isinstance(told, Relatedness)
+    assert told.score >= plain.score
+
+
+def test_the_same_goods_stay_the_same_with_classes_on_one_side() -> None:
+    found = relatedness("oilcloth aprons", "oilcloth aprons", [16, 21])
+    assert isinstance(found, Relatedness)
+    assert found.grade == "identical"

@@ -54,7 +54,8 @@ LIKELY = {"n": 1.0, "a": 0.7, "v": 0.5, "r": 0.3}
 BEST_KNOWN = 3
 """So many of a sense's English words are kept, those best known."""
 WORDY = 0.25
-"""What a phrase counts beside a word of the same sense: a week is seldom called a calendar week."""
+"""What a phrase counts beside a word of the same sense: a week is seldom called a calendar week. Not where the word may
+be of another part of speech: nobody reads herbal as herb tea."""
 COGNATE_ZIPF = 1.5
 """Zipf from which an English noun is looked for in other spellings."""
 BACK = 0.5
@@ -96,6 +97,11 @@ def wordnet_files(omw: Path, language: str) -> Iterator[tuple[Path, str]]:
 
 
 @cache
+def is_one_kind(word: str) -> bool:
+    """Whether all senses of an English word are of one part of speech."""
+    return len({sense.pos for sense in lexicon().senses(word)}) == 1
+
+
 def from_wordnets(omw: Path, language: str) -> Readings:
     """The readings that the wordnets of a language give; not to be changed."""
     senses: dict[str, Counter[tuple[str, str]]] = defaultdict(Counter)
@@ -115,7 +121,7 @@ def from_wordnets(omw: Path, language: str) -> Readings:
             except KeyError:
                 continue
             known = [(" ".join(tokenize(english)), s) for english, s in zip(entry.words, entry.strengths, strict=True)]
-            one_word_says_it = any(" " not in key for key, _ in known)
+            one_word_says_it = any(" " not in key and is_one_kind(key) for key, _ in known)
             weighed = [
                 (
                     LIKELY[sense_id[0]] * times * strength / 9 * familiar(key)
