@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from .blending import Blend, blends
-from .brainstorming import Candidates, LeftOut, Taste, brainstorm, candidates
+from .brainstorming import Candidates, LeftOut, brainstorm, candidates
 from .candidate import Candidate
 from .constructions import CONSTRUCTIONS
 from .ranking import PARTS
 from .steering import Session, Step
+from .taste import Taste
 
 __all__ = [
     "CONSTRUCTIONS",

@@ -7,8 +7,8 @@ hand is bounded, and so is the memory of what was already seen; asking for more 
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from itertools import combinations, islice
 from typing import TYPE_CHECKING, TypedDict, Unpack
 from zlib import crc32
@@ -21,9 +21,10 @@ from .candidate import Candidate, Proposal
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
 from .material import Material, gather
-from .ranking import AS_IT_IS, Judge, resemblance, syllables, weights_of
+from .ranking import AS_IT_IS, Judge, syllables, weights_of
 from .senses import unfit, usable_words
-from .variety import Judged, choose
+from .taste import Liking, Taste
+from .variety import FIRST, FURTHER, Judged, choose
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -39,11 +40,6 @@ _PATIENCE = 20  # waves without a name that fits, after which an endless constru
 _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
-_FOND = 0.3  # the power of a word's learned factor in the score of a name
-_TERM, _MOST_FOND = 0.5, 1.7  # the power in which each learned word counts for its term, and the most it can come to
-_ALIKE = 0.4  # by how much the score of a name just like a model and of one quite unlike it lie apart
-_UNLIKE = 0.4  # what it costs to be just like a name of which the maker wants less
-_WORN = 0.05  # what each name shown with a word costs a made name that has it again; all set by trying sessions
 _NAMES_THE_GOODS, _HARD_TO_OWN = 0.15, 0.7
 """The part "indirect" at which a word names the goods, and the factor then: nobody could own it (TMEP 1209.01)."""
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
@@ -58,21 +54,6 @@ class LeftOut:
     because: str
     kind: str
     language: str = ""
-
-
-@dataclass(frozen=True)
-class Taste:
-    """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
-    constructions, names to resemble, names to be unlike, words not to use, and names not to show again; `worn` counts
-    the names already shown with each word."""
-
-    words: Mapping[str, float] = field(default_factory=dict)
-    constructions: Mapping[str, float] = field(default_factory=dict)
-    models: tuple[str, ...] = ()
-    unlike: tuple[str, ...] = ()
-    without: tuple[str, ...] = ()
-    seen: Collection[str] = ()
-    worn: Mapping[str, int] = field(default_factory=dict)
 
 
 class Choices(TypedDict, total=False):
@@ -175,7 +156,7 @@ class Candidates(Iterator[Candidate]):
         self.left_out: list[LeftOut] = []
         self._brief, self._taste, self._starts, self._seed = brief, taste, starts, seed
         without = tuple(word for text in taste.without for word in tokenize(text))
-        self._material: Material = gather(brief, seed=seed, without=without, weights=dict(taste.words))
+        self._material: Material = gather(brief, seed=seed, without=without, weigh=(liking := Liking(taste)).weight)
         self._ideas = {idea.word: idea for idea in reversed(self._material.ideas)}
         self._judge = Judge(weights_of(brief), self._material.brief_terms, self._material.ideas, brief.goods)
         self._flags = Flags(brief, register)
@@ -186,9 +167,8 @@ class Candidates(Iterator[Candidate]):
         }
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
-        self._models = tuple(tokenize(model) for model in taste.models)
-        self._unlike = tuple(tokenize(model) for model in taste.unlike)
-        self._terms = self._learned_terms()
+        self._liking = liking.among(self._ideas)
+        self._shares = FURTHER if taste.worn else FIRST
         self._seen = _BloomFilter()
         self._pages = self._turn()
 
@@ -205,11 +185,11 @@ class Candidates(Iterator[Candidate]):
             if fruitless == _PATIENCE:
                 self._streams.clear()
             in_hand += fresh
-            in_hand.sort(key=lambda entry: (-entry[0].score, entry[0].text))
+            in_hand.sort(key=lambda entry: (-entry.rank, entry.candidate.text))
             del in_hand[_IN_HAND:]
             # early pages are the best of all candidates; later ones come from fewer, so that they come sooner
             for _ in range(1 + given // _EAGER):
-                page, in_hand = choose(in_hand, self._about, self._checked, self._cost_of_wear)
+                page, in_hand = choose(in_hand, self._about, self._checked, self._liking.wear, self._shares)
                 given += 1
                 yield from page
                 if not page:
@@ -223,62 +203,30 @@ class Candidates(Iterator[Candidate]):
             for proposal in islice(self._streams[name], _QUOTA[name] * narrow):
                 drawn += 1
                 if self._passes(proposal):
-                    found.append((self._judged(proposal), proposal))
+                    found.append(self._judged(proposal))
             if drawn < _QUOTA[name] * narrow:
                 del self._streams[name]
         return found
 
-    def _judged(self, proposal: Proposal) -> Candidate:
+    def _judged(self, proposal: Proposal) -> Judged:
         parts = self._judge.parts(proposal)
         score = self._judge.score(parts, proposal.construction)
-        if self._models:
-            parts["resemblance"] = max(resemblance(proposal, model) for model in self._models)
-            # A factor: what is far from the brief stays far, however much it is like the model.
-            score *= 1 + _ALIKE * (parts["resemblance"] - 0.5)
+        kinship = self._liking.kinship(proposal)
+        if kinship is not None:
+            parts["resemblance"] = kinship
         if proposal.construction in AS_IT_IS and parts["indirect"] <= _NAMES_THE_GOODS:
             score *= _HARD_TO_OWN
-        if self._unlike:
-            score -= _UNLIKE * max(0.0, max(resemblance(proposal, model) for model in self._unlike) - 0.5)
-        score *= self._taste.constructions.get(proposal.construction, 1.0) * self._fondness(proposal)
-        score -= _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
+        stir = _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
         origins = tuple(idea.reason for idea in map(self._ideas.get, proposal.sources) if idea is not None)
-        return Candidate(
-            proposal.text, proposal.construction, proposal.how, proposal.sources, max(0.0, min(1.0, score)), parts, (),
-            proposal.stem, origins,
+        candidate = Candidate(
+            proposal.text, proposal.construction, proposal.how, proposal.sources, max(0.0, min(1.0, score - stir)),
+            parts, (), proposal.stem, origins,
         )  # fmt: skip
-
-    def _fondness(self, proposal: Proposal) -> float:
-        """A factor around 1 from what was learned about its sources, and about the terms of the brief they stand for:
-        a word is shown once, but what it stands for has more."""
-        learned = [
-            self._taste.words.get(source, 1.0) * self._terms.get(self._term_of(source), 1.0)
-            for source in proposal.sources
-        ]
-        return float((sum(learned) / len(learned)) ** _FOND)
-
-    def _learned_terms(self) -> dict[str, float]:
-        """A factor around 1 for each term of the brief, from what was learned about the words that stand for it."""
-        found: dict[str, float] = {}
-        for word, factor in self._taste.words.items():
-            if term := self._term_of(word):
-                value = found.get(term, 1.0) * factor**_TERM
-                found[term] = max(1 / _MOST_FOND, min(_MOST_FOND, value))
-        return found
-
-    def _term_of(self, word: str) -> str:
-        """The term of the brief that a word stands for; "" where it stands for none."""
-        idea = self._ideas.get(word)
-        return idea.term if idea else ""
-
-    def _cost_of_wear(self, candidate: Candidate) -> float:
-        """What a made name costs for its words on the pages before: the same idea again tires."""
-        if candidate.construction in AS_IT_IS:
-            return 0.0
-        return _WORN * max(self._taste.worn.get(word, 0) for word in candidate.sources)
+        return Judged(candidate, proposal, self._liking.rank(proposal, score) - stir)
 
     def _about(self, candidate: Candidate) -> str:
         """The term of the brief that a candidate is about: that of its first source."""
-        return self._term_of(candidate.sources[0])
+        return self._liking.term_of(candidate.sources[0])
 
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""
@@ -305,7 +253,7 @@ class Candidates(Iterator[Candidate]):
 
     def _checked(self, judged: Judged) -> Candidate | None:
         """The candidate with its remarks; None, and noted, if it must not be shown."""
-        candidate, proposal = judged
+        candidate, proposal, _ = judged
         if any(unfit(word) for text in (*proposal.words, *proposal.sources) for word in text.casefold().split()):
             return None
         verdict = self._flags.of(proposal)

@@ -22,7 +22,7 @@ from .vocabulary import word as word_facts
 if TYPE_CHECKING:
     from .brief_terms import Associations, Places
 
-__all__ = ["Idea", "first_names", "ideas_of"]
+__all__ = ["Idea", "first_names", "ideas_of", "meaning_of"]
 
 _OWN = 0.85  # what a word's own company counts beside its meaning, which is surer
 _MEANT = 0.8  # what its meaning counts beside what it is known to be apt for
@@ -118,6 +118,16 @@ def _known() -> tuple[_Known, ...]:
         standing, delight, worn = worth.split("/") if worth else ("", "", "")
         found.append(_Known(kind, word, meaning, float(standing or 0.5), float(delight or 0.5), worn == "1"))
     return tuple(found)
+
+
+@cache
+def _meanings() -> dict[str, str]:
+    return {one.word.casefold(): one.meaning for one in reversed(_known())}
+
+
+def meaning_of(word: str) -> str:
+    """The meaning of one of our existing words, in a few words; "" for others."""
+    return _meanings().get(word, "")
 
 
 class _Lists(NamedTuple):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import heapq
 import random
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar
@@ -110,15 +110,14 @@ def tone_of(word: str) -> str | None:
 
 
 def gather(
-    brief: Brief, *, seed: int, without: Sequence[str] = (), weights: Mapping[str, float] | None = None
+    brief: Brief, *, seed: int, without: Sequence[str] = (), weigh: Callable[[str], float] = lambda word: 1.0
 ) -> Material:
-    """The material of a brief. `without` are dropped words; `weights` raise or lower ideas by what was learned."""
+    """The material of a brief. `without` are dropped words; `weigh` gives a factor for the weight of each word."""
     brief_terms = BriefTerms.of(brief, without=without)
-    learned = weights or {}
     rng = random.Random(f"{seed} ideas")
     # the seed varies the weights a little, so that another seed shows other names of similar worth
     ideas = [
-        replace(idea, weight=idea.weight * learned.get(idea.word, 1.0) * rng.uniform(1 - _STIR, 1.0))
+        replace(idea, weight=idea.weight * weigh(idea.word) * rng.uniform(1 - _STIR, 1.0))
         for idea in ideas_of(brief, brief_terms, without=without)
     ]
     ideas.sort(key=lambda idea: (-idea.weight, idea.kind, idea.word))

@@ -16,9 +16,9 @@ from pathlib import Path
 from ..brief import Brief, Concept
 from ..errors import InputError, Problem
 from ..text import fold
-from .brainstorming import Taste
 from .candidate import Candidate
 from .senses import usable_words
+from .taste import Taste, preferences
 
 __all__ = ["KINDS", "SHORTLIST_HEAD", "Session", "Step", "journal", "read_journal", "shortlist_text"]
 
@@ -34,8 +34,8 @@ _NOTES = ("shown", "saved", "page")  # steps that are no wish of the maker's, an
 _HEADER = {"namescreen session": 2}
 _UNPAGED = {"namescreen session": 1}
 """The header of a journal in which the names of a page were not joined."""
-_LEARN = {"keep": (1.25, 1.04), "unkeep": (0.8, 0.96), "more": (1.6, 1.08), "drop": (0.85, 0.985), "less": (0.5, 0.92)}
-"""By how much a step raises or lowers the sources of a name, and its construction (set by trying sessions)."""
+_LEARN = {"keep": 1.25, "unkeep": 0.8, "more": 1.6, "drop": 0.85, "less": 0.5}
+"""By how much a step raises or lowers the sources of a name (set by trying sessions)."""
 _BOUNDS = (0.2, 2.5)
 
 
@@ -73,7 +73,6 @@ class Session:
     added: tuple[Concept, ...] = ()
     without: tuple[str, ...] = ()
     words: Mapping[str, float] = field(default_factory=dict)
-    constructions: Mapping[str, float] = field(default_factory=dict)
     models: tuple[str, ...] = ()
     unlike: tuple[str, ...] = ()
 
@@ -139,16 +138,12 @@ class Session:
             kept, dropped = dict(self.kept), self.dropped
         models = (*self.models, step.text) if step.kind == "more" else self.models
         unlike = (*self.unlike, step.text) if step.kind == "less" else self.unlike
-        by_word, by_construction = _LEARN[step.kind]
         words = dict(self.words)
         for word in step.sources:
-            words[word] = _bounded(words.get(word, 1.0) * by_word)
-        constructions = dict(self.constructions)
-        if step.construction:
-            constructions[step.construction] = _bounded(constructions.get(step.construction, 1.0) * by_construction)
+            words[word] = _bounded(words.get(word, 1.0) * _LEARN[step.kind])
         return replace(
             now, kept=kept, dropped=dropped, models=models[-3:], unlike=unlike[-3:], words=words,
-            constructions=constructions, shown=self.shown | {step.text},
+            shown=self.shown | {step.text},
         )  # fmt: skip
 
     @property
@@ -173,6 +168,15 @@ class Session:
         wanted = fold(text)
         about = (step for step in reversed(self.steps) if step.kind not in ("add", "without", "saved", "page"))
         return next((step for step in about if fold(step.text) == wanted), None)
+
+    @property
+    def constructions(self) -> dict[str, float]:
+        """A factor around 1 for each construction met: above 1 if more of its names were liked than of others."""
+        made = {step.text: step.construction for step in self.steps if step.construction}
+        opinions = {step.text: step.kind for step in self.steps if step.kind in _LEARN}
+        liked = Counter(made[text] for text, kind in opinions.items() if text in made and kind in ("keep", "more"))
+        disliked = Counter(made[text] for text, kind in opinions.items() if text in made and kind in ("drop", "less"))
+        return {kind: _bounded(factor) for kind, factor in preferences(Counter(made.values()), liked, disliked).items()}
 
     @property
     def taste(self) -> Taste:

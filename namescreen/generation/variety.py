@@ -8,23 +8,33 @@ from __future__ import annotations
 
 import heapq
 from collections import Counter
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from .candidate import Candidate, Proposal
 
-__all__ = ["PAGE", "Judged", "choose"]
+__all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose"]
 
 PAGE = 20
 """Variety is looked after within a page of this many."""
 
-Judged = tuple[Candidate, Proposal]
 
-_SHARE = {
+class Judged(NamedTuple):
+    """A scored name; `rank` is its score moved by what the maker likes, and decides its place."""
+
+    candidate: Candidate
+    proposal: Proposal
+    rank: float
+
+
+FIRST = {
     "found": 15, "saying": 4, "pair": 1.0, "pair joined": 1.0, "changed": 1.0, "figure": 1.0, "affix": 0.6,
     "foreign": 0.6,
 }  # fmt: skip
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
+FURTHER = {**FIRST, "found": 6, "saying": 2}
+"""The same of pages after the first: who has seen the best existing words wants the other kinds too."""
 _SELDOM = {
     "affix": 0.2, "foreign": 0.12, "changed": 0.15, "pair": 0.17, "pair joined": 0.14, "figure": 0.06,
     "figure named": 0.4,
@@ -42,29 +52,31 @@ def choose(
     terms_of: Callable[[Candidate], str],
     fits: Callable[[Judged], Candidate | None],
     worn: Callable[[Candidate], float],
+    shares: Mapping[str, float] = FIRST,
 ) -> tuple[list[Candidate], list[Judged]]:
     """The best page of those in hand, best first, and the rest.
 
     `terms_of` says what a candidate is about; `fits` gives the candidate with its remarks, or None if it must not
-    be shown: it is asked of few, as it may cost much. `worn` is a penalty for what the pages before have shown.
+    be shown: it is asked of few, as it may cost much. `worn` is a penalty for what the pages before have shown,
+    `shares` how many of each construction a page holds.
     """
     used: Counter[str] = Counter()
     page: list[Candidate] = []
     gone: set[int] = set()
-    heap = [(-candidate.score, place) for place, (candidate, _) in enumerate(in_hand)]
+    heap = [(-judged.rank, place) for place, judged in enumerate(in_hand)]
     heapq.heapify(heap)
     while heap and len(page) < PAGE:
         value, place = heapq.heappop(heap)
-        candidate, proposal = in_hand[place]
+        candidate, proposal, rank = in_hand[place]
         words = _words(candidate, proposal)
         if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in words) or used[f"stem {_stem(proposal)}"]:
             continue
-        now = _cost(candidate, words, terms_of(candidate), used) + worn(candidate) - candidate.score
+        now = _cost(candidate, words, terms_of(candidate), used, shares) + worn(candidate) - rank
         if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heap, (now, place))
             continue
         gone.add(place)
-        shown = fits((candidate, proposal))
+        shown = fits(in_hand[place])
         if shown is None:
             continue
         page.append(replace(shown))
@@ -73,9 +85,11 @@ def choose(
     return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
 
 
-def _cost(candidate: Candidate, words: frozenset[str], term: str, used: Counter[str]) -> float:
+def _cost(
+    candidate: Candidate, words: frozenset[str], term: str, used: Counter[str], shares: Mapping[str, float]
+) -> float:
     kind = _kind(candidate)
-    share = used[f"kind {kind}"] / _SHARE.get(kind, 1)
+    share = used[f"kind {kind}"] / shares.get(kind, 1)
     return float(
         _SELDOM.get(kind, 0.0)
         + _SAME_KIND * share**_SPREAD

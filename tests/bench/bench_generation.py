@@ -71,7 +71,8 @@ def first_page() -> None:
 
 def scored() -> None:
     """Proposals made, sifted and judged a second, in one process, beside one table look-up for each."""
-    from namescreen.generation.brainstorming import Candidates, Taste
+    from namescreen.generation import Taste
+    from namescreen.generation.brainstorming import Candidates
     from namescreen.generation.candidate import Proposal
     from namescreen.lexicon import zipf
 

@@ -1,0 +1,143 @@
+"""What a maker likes, and how it moves names up or down a page; their scores stay what they are.
+
+A score says how good a name is for the brief, so that pages can be compared. The order on a page is another value, the
+`rank`: the score times factors around 1 for what was liked, without bounds, so that no amount of keeping makes all
+names equal.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass, field
+
+from ..text import tokenize
+from .candidate import Candidate, Proposal
+from .ideas import Idea
+from .likeness import Model
+from .ranking import AS_IT_IS, resemblance
+
+__all__ = ["Liking", "Taste", "preferences"]
+
+_FOND = 0.3  # the power of a word's and its term's learned factor in the rank of a name
+_MADE = 0.5  # the power of a construction's
+_ALIKE = 0.4  # by how much the rank of a name just like a model and of one quite unlike it lie apart
+_KIN, _SAME_AGAIN = 0.5, 0.3  # what it adds to be plainly related to a model, and costs to have its very word
+_DRAWN = 4.0  # by how much the weight of a word that is plainly related to a model is raised
+_UNLIKE = 0.4  # what it costs to be just like a name of which the maker wants less
+_WORN, _MOST_WORN = 0.05, 4
+"""What each name shown with a word costs a made name that has it again, and how many count at most; all these set by
+trying sessions."""
+_REPEATED = 0.3  # what it costs to be a first name before a word that was shown already
+_PRIOR = 6.0  # as many liked names are taken as spread like those shown, before any is
+_MOST = 1.7  # the most that a kind can be preferred by
+_UNIT = math.log(1.25)  # a word's factor after one name with it was kept
+
+
+@dataclass(frozen=True)
+class Taste:
+    """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
+    constructions, names to resemble, names to be unlike, words not to use, and names not to show again; `worn` counts
+    the names already shown with each word."""
+
+    words: Mapping[str, float] = field(default_factory=dict)
+    constructions: Mapping[str, float] = field(default_factory=dict)
+    models: tuple[str, ...] = ()
+    unlike: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
+    seen: Collection[str] = ()
+    worn: Mapping[str, int] = field(default_factory=dict)
+
+
+def preferences(
+    shown: Mapping[str, float], liked: Mapping[str, float], disliked: Mapping[str, float]
+) -> dict[str, float]:
+    """A factor around 1 for each kind of which names were `shown`: the root of its share of what was liked, by its
+    share of what was disliked. Either counts from its share of what was shown (`_PRIOR`), so a kind of which much was
+    shown, and as much was kept as of the others, stays at 1."""
+    total, good, bad = sum(shown.values()), sum(liked.values()), sum(disliked.values())
+    found = {}
+    for kind, times in shown.items():
+        prior = _PRIOR * times / total
+        share = (liked.get(kind, 0.0) + prior) / (good + _PRIOR)
+        factor = math.sqrt(share / ((disliked.get(kind, 0.0) + prior) / (bad + _PRIOR)))
+        found[kind] = max(1 / _MOST, min(_MOST, factor))
+    return found
+
+
+class Liking:
+    """How a taste ranks the names of a brief whose ideas are `ideas`."""
+
+    def __init__(self, taste: Taste, ideas: Mapping[str, Idea] | None = None) -> None:
+        self._taste, self._ideas = taste, ideas or {}
+        self._models = tuple(map(Model, taste.models))
+        self._unlike = tuple(tokenize(model) for model in taste.unlike)
+        self._terms = self._learned_terms()
+
+    def among(self, ideas: Mapping[str, Idea]) -> Liking:
+        """The same liking, knowing which term of the brief each word stands for."""
+        self._ideas = ideas
+        self._terms = self._learned_terms()
+        return self
+
+    def weight(self, word: str) -> float:
+        """A factor for the weight of a word among the ideas of the brief: words like a model are drawn early."""
+        kinship = max((model.of_word(word) for model in self._models), default=0.0)
+        return self._taste.words.get(word, 1.0) * (1 + _DRAWN * kinship)
+
+    def kinship(self, proposal: Proposal) -> float | None:
+        """How plainly a name is related to the closest of the models, 0 to 1; None if there are none."""
+        return max((model.kinship(proposal) for model in self._models), default=None)
+
+    def rank(self, proposal: Proposal, score: float) -> float:
+        """The value by which a name of this score takes its place: higher is earlier, without bounds."""
+        rank = score
+        if self._models:
+            # A factor: what is far from the brief stays far, however much it is built like the model.
+            alike = max(resemblance(proposal, model.words) for model in self._models)
+            rank *= 1 + _ALIKE * (alike - 0.5)
+        unlike = max((resemblance(proposal, model) for model in self._unlike), default=0.0)
+        rank -= _UNLIKE * max(0.0, unlike - 0.5)
+        made = self._taste.constructions.get(proposal.construction, 1.0) ** _MADE
+        return float(rank * self._fondness(proposal.sources) * made + self._related(proposal))
+
+    def _related(self, proposal: Proposal) -> float:
+        """What being related to a model adds to a rank, and having its very word takes away."""
+        if any(model.holds(proposal) for model in self._models):
+            return -_SAME_AGAIN
+        return _KIN * (self.kinship(proposal) or 0.0)
+
+    def wear(self, candidate: Candidate) -> float:
+        """What a made name costs for its words on the pages before: the same idea again tires."""
+        worn = min(_MOST_WORN, max(self._taste.worn.get(word, 0) for word in candidate.sources))
+        if candidate.construction in AS_IT_IS:
+            whole = candidate.text.casefold() in map(str.casefold, candidate.sources)
+            return 0.0 if whole or not worn else _REPEATED  # a first name before a word that was shown adds little
+        return _WORN * worn
+
+    def term_of(self, word: str) -> str:
+        """The term of the brief that a word stands for; "" where it stands for none."""
+        idea = self._ideas.get(word)
+        return idea.term if idea else ""
+
+    def _fondness(self, sources: tuple[str, ...]) -> float:
+        """A factor around 1 from what was learned about its sources, and about the terms of the brief they stand for:
+        a word is shown once, but what it stands for has more."""
+        learned = [
+            self._taste.words.get(source, 1.0) * self._terms.get(self.term_of(source), 1.0) for source in sources
+        ]
+        return float((sum(learned) / len(learned)) ** _FOND)
+
+    def _learned_terms(self) -> dict[str, float]:
+        """A factor around 1 for each term of the brief, from what was learned about the words that stand for it."""
+        shown: Counter[str] = Counter()
+        liked: dict[str, float] = {}
+        disliked: dict[str, float] = {}
+        for word in {*self._taste.worn, *self._taste.words}:
+            if term := self.term_of(word):
+                learned = math.log(self._taste.words.get(word, 1.0)) / _UNIT
+                shown[term] += max(1, self._taste.worn.get(word, 0))
+                side = liked if learned > 0 else disliked
+                side[term] = side.get(term, 0.0) + abs(learned)
+        return preferences(shown, liked, disliked)
