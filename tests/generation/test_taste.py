@@ -35,7 +35,7 @@ def test_after_many_keeps_names_still_differ_in_score_and_do_not_stand_by_the_al
     steered: list[list[Candidate]],
 ) -> None:
     for page in steered[-3:]:
-        assert len({round(one.score, 2) for one in page}) > PAGE / 2
+        assert len({round(one.score, 4) for one in page}) > PAGE / 2
         assert max(one.score for one in page) < 1
         names = [one.text for one in page]
         assert names != sorted(names)
