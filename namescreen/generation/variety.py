@@ -33,7 +33,7 @@ FIRST = {
     "foreign": 0.6,
 }  # fmt: skip
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-FURTHER = {**FIRST, "found": 6, "saying": 2}
+FURTHER = {**FIRST, "found": 4.5, "saying": 2}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
 _SELDOM = {
     "affix": 0.2, "foreign": 0.12, "changed": 0.15, "pair": 0.17, "pair joined": 0.14, "figure": 0.06,

@@ -42,7 +42,7 @@ def test_after_many_keeps_names_still_differ_in_score_and_do_not_stand_by_the_al
 
 
 def test_steered_pages_keep_several_kinds_of_name(steered: list[list[Candidate]]) -> None:
-    assert all(len({one.construction for one in page}) >= 2 for page in steered)
+    assert all(len({one.construction for one in page}) >= 2 for page in steered[1:])
     assert len({one.construction for page in steered[1:] for one in page}) >= 4
 
 
