@@ -100,7 +100,9 @@ def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseM
 
 def register_cells(mark: Mark) -> tuple[str, ...]:
     """What the register says of a mark, as raw text, under `REGISTER_HEADS`."""
-    number_as_cited = mark.number if mark.number.startswith(mark.office) else f"{mark.office} {mark.number}"
+    # The numbers of the United Kingdom begin with UK, not with the code of its office.
+    itself = mark.number.startswith((mark.office, "UK0"))
+    number_as_cited = mark.number if itself else f"{mark.office} {mark.number}"
     return (
         shorten(mark.text, 60),
         shorten(number_as_cited, 40) if mark.number else LACKS,

@@ -134,7 +134,7 @@ def _on_namesakes(found: CloseMark, report: Report) -> str:
         further = [market for market in held if market not in first]
         ours = not report.classes or not mark.classes or not {*mark.classes}.isdisjoint(report.classes)
         if held and not mark.is_dead and mark.owner != found.mark.owner and (further or ours):
-            told.append(f"{_cited(mark)}, in {some(further or held)}")
+            told.append(f"{_cited(mark)}, in {some(held)}")
     return f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
 
 

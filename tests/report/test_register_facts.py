@@ -102,6 +102,13 @@ def test_a_european_mark_is_followed_into_the_united_kingdom(report: Report) -> 
     assert not any("UK" in told for told in remarks(mark, replace(today, markets=("DE",))))
 
 
+def test_a_number_is_cited_with_its_office_once() -> None:
+    """Numbers of the UK office begin with UK000, those of marks that came from the EU with UK009 (UK IPO)."""
+    told = dict(zip(REGISTER_HEADS, register_cells(Mark("M", "UK00901234567", "GB")), strict=True))
+    assert told["Number"] == "UK00901234567"
+    assert register_cells(Mark("M", "1234567", "US"))[1] == "US 1234567"
+
+
 def test_the_record_says_which_registers_cover_a_market(report: Report) -> None:
     searched = replace(report, markets=("DE", "GB"), lists=(replace(report.lists[0], offices=("EM",)),))
     german, british = market_cover(searched)
