@@ -235,3 +235,10 @@ def test_the_same_goods_stay_the_same_with_classes_on_one_side() -> None:
     found = relatedness("oilcloth aprons", "oilcloth aprons", [16, 21])
     assert isinstance(found, Relatedness)
     assert found.grade == "identical"
+
+
+def test_bags_and_rolls_of_all_uses_are_of_one_market() -> None:
+    for goods in ("knife rolls", "saddlebags", "satchels"):
+        found = relatedness(goods, "camera bags")
+        assert isinstance(found, Relatedness)
+        assert found.grade in ("average", "high")
