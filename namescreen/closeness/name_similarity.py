@@ -43,7 +43,9 @@ them in other places, or none."""
 
 ENOUGH = 0.7
 """The least closeness of names with the same meaning word for word, however different they look and sound: similarity
-in one aspect can be enough (TMEP 1207.01(b)). Of 0.5 to 0.8 the value that fits decisions and ratings together best."""
+in one aspect can be enough (TMEP 1207.01(b)). Readers give whole translations some 0.4, tribunals found all of the few
+decided ones similar: on both together 0.6 has the least loss (0.813; 0.7: 0.817), 0.7 tells American decisions apart
+better (clear ones: 0.759; 0.6: 0.744)."""
 TAKEN_OVER, DISTINCTIVE, ALMOST = 0.65, 0.45, 0.9
 """The least closeness to a distinctive mark that another takes over whole, with a house mark or a word for the goods
 added (TMEP 1207.01(b)(iii)), so that it is serious for the same or near goods (`policy.STEPS`); the strength of the
