@@ -5,11 +5,10 @@ from __future__ import annotations
 import os
 import shlex
 import sys
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
-from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,6 +16,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
+from namescreen.generation.paging import good_names, least_score
 from namescreen.generation.senses import doubt, meaning_found, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
@@ -26,7 +26,17 @@ from namescreen.text import fold
 
 from .output import PARTS_SHOWN, Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
-from .steer_words import COMMANDS, HELP, HINT, concept_step, done_words, sense_asked, taste_lines
+from .steer_words import (
+    COMMANDS,
+    FEW_LEFT,
+    HELP,
+    HINT,
+    concept_step,
+    done_words,
+    sense_asked,
+    sense_lines,
+    taste_lines,
+)
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -63,6 +73,10 @@ class Desk:
     pages: list[Sequence[Candidate | Step]] = field(default_factory=list)
     at: int = -1
     stream: Iterator[Candidate] | None = None
+    anew: bool = False
+    """Whether the next page is a new one though older ones follow: what is asked for has changed."""
+    lowered: int = 0
+    """How many times the maker has gone on past the last good names."""
 
     def __post_init__(self) -> None:
         self.pages += self.session.pages
@@ -90,7 +104,8 @@ class Desk:
             if word in ("stop", "quit", "exit"):
                 break
             self.obey(word.casefold(), rest.strip())
-        self.save(self.shortlist_file)
+        if self.session.kept:
+            self.save(self.shortlist_file)
         self.write(self._onward())
 
     def open(self) -> None:
@@ -126,10 +141,7 @@ class Desk:
         elif word in ("add", "without") and rest:
             self._concept(word, rest)
         elif word == "senses" and rest:
-            labels = [sense.label for sense in lexicon().senses(rest)]
-            self.write("\n".join(f"  {label}" for label in labels) or f"  No meaning of {rest} is known here.")
-            if len(labels) > 1:
-                self.write(f"To go on with one of them: add {rest}=a word in its brackets")
+            self._write_lines(sense_lines(rest, self.brief))
         elif word == "why":
             self._explain(rest)
         elif word == "undo":
@@ -137,15 +149,18 @@ class Desk:
         elif word == "list":
             kept = [f"  {name}  {how}" for name, how in self.session.kept.items()]
             kept += [f"  {name}  in {self.shortlist_file} already" for name in self._others()]
-            self.write("\n".join(kept) or "  Nothing yet. `keep 3` puts name 3 on it.")
+            self._write_lines(kept or ["  Nothing yet. `keep 3` puts name 3 on it."])
         elif word == "taste":
-            self.write("\n".join(taste_lines(self.session)))
+            self._write_lines(taste_lines(self.session))
         elif word == "save":
             self.save(Path(rest) if rest else self.shortlist_file)
         elif word in ("help", "?"):
             self.write(definitions(HELP))
         else:
             self.write(self._not_understood(word, rest))
+
+    def _write_lines(self, lines: Iterable[str]) -> None:
+        self.write("\n".join(folded(line.strip(), "  ") for line in lines))
 
     def _not_understood(self, word: str, rest: str) -> str:
         """What is said of a line that asks for nothing known: a name alone, or a slip of the keys."""
@@ -170,6 +185,7 @@ class Desk:
         self.write(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
         self.stream = None
         if kind in ("more", "less"):
+            self.anew = True
             self.next_page()
 
     def _others(self) -> list[str]:
@@ -201,16 +217,16 @@ class Desk:
             self.write(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
         asked = sense_asked(rest)
-        if word == "without" and not meaning_found(asked):
+        if not meaning_found(asked) and lexicon().known(asked.word):
             unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
             self.write(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")
             return
         self._step(step)
-        self.write(done_words(word, step))
+        self.write(folded(done_words(word, step)))
         doubted = doubt(Concept(step.text, step.senses)) if word == "add" else ""
         if doubted:
             self.write(f"{doubted.replace('--ideas', f'`senses {step.text}`')} `undo` takes it back.")
-        self.stream = None
+        self.stream, self.anew, self.lowered = None, True, 0
         self.next_page()
 
     def _undo(self) -> None:
@@ -221,6 +237,7 @@ class Desk:
         self.write(f"Taken back: {last[0].kind} {names}." if last else "There is nothing to take back.")
         if last and last[0].kind not in ("keep", "unkeep", "drop"):
             self._show_again(stood)
+            self.anew = True
 
     def _back(self) -> None:
         if self.at < 1:
@@ -230,7 +247,7 @@ class Desk:
 
     def _show_again(self, place: int) -> None:
         """Show a page that was shown before, and note that the session stands there: its numbers count again."""
-        self.at = max(0, place)
+        self.at, self.anew = max(0, place), False
         if self.session.at != self.at:
             self._step(Step("page", str(self.at)))
         self.write(f"Page {self.at + 1} of {len(self.pages)}.")
@@ -257,7 +274,7 @@ class Desk:
 
     def next_page(self) -> None:
         """Show the next page; what was learned since the last one counts from here on."""
-        if self.stream is not None and self.at + 1 < len(self.pages):
+        if self.at + 1 < len(self.pages) and not self.anew:
             self._show_again(self.at + 1)
             return
         settled = self.session.brief(self.brief)
@@ -266,14 +283,19 @@ class Desk:
             return
         if self.stream is None:
             self.stream = candidates(settled, taste=self.session.taste, register=self.register)
-        page = list(islice(self.stream, PAGE))
-        if not page:
+        floor = least_score([one.score for one in self.pages[0]] if self.pages else [], self.lowered)
+        page, weaker = good_names(self.stream, floor, PAGE)
+        if not page and not weaker:
             self.write("No more names within these limits. Add a concept, or undo a step.")
             return
-        self.pages.append(page)
-        self.at = len(self.pages) - 1
-        self._step(*Session.page_of(page))
-        self._show_page()
+        if page:
+            self.pages.append(page)
+            self.at, self.anew = len(self.pages) - 1, False
+            self._step(*Session.page_of(page))
+            self._show_page()
+        if weaker and len(page) < PAGE:
+            self.stream, self.lowered = None, self.lowered + 1
+            self.write(folded(FEW_LEFT.format(floor=floor)))
 
     def _show_page(self) -> None:
         rows = [
@@ -290,7 +312,7 @@ class Desk:
         """Write the shortlist; names that stand in the file stay, and what was deleted in it stays deleted."""
         problem = self._unfit(path)
         if problem is not None:
-            self.write(f"{problem} The shortlist is not written.")
+            self.write(f"{problem}.\nThe shortlist is not written.")
             return
         before, known = _names_in(path)
         there = {fold(name) for name in known}
@@ -301,6 +323,7 @@ class Desk:
             self.write(f"Deleted in {path}, so no longer kept: {', '.join(gone)}.")
         kept = self.session.kept
         if not kept:
+            self.write(f"Nothing is kept yet, so {path} is not written. `keep 3` keeps name 3 of the page.")
             return
         try:
             write_whole(path, shortlist_text(kept, before, known).encode())

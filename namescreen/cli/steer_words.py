@@ -4,15 +4,26 @@ from __future__ import annotations
 
 import re
 
-from namescreen.brief import Concept
+from namescreen.brief import Brief, Concept
 from namescreen.generation import Session, Step
 from namescreen.generation.senses import chosen_senses
-from namescreen.lexicon import lexicon
+from namescreen.lexicon import Sense, association, lexicon, zipf
 from namescreen.plain_text import some
+from namescreen.text import fold, tokenize
 
-__all__ = ["COMMANDS", "HELP", "HINT", "concept_step", "done_words", "sense_asked", "taste_lines"]
+__all__ = [
+    *("COMMANDS", "FEW_LEFT", "HELP", "HINT"),
+    *("concept_step", "done_words", "sense_asked", "sense_lines", "taste_lines"),
+]
 
+_MOST_SENSES = 8
+_SMALL = 5.9  # Zipf frequency from which a word is one of the small ones (of, for, the)
 HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
+FEW_LEFT = (
+    "Few names that score {floor:.2f} or more are left. Add a concept (add WORD), leave one (without WORD), or go on "
+    "(next) with weaker names too."
+)
+"""What is said where a page is not full, though there are weaker names."""
 HELP = (
     ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages: "
                    "keep Fernwick, Sip Sill"),
@@ -23,7 +34,7 @@ HELP = (
     ("add WORD", "another concept; add spring=season picks a meaning"),
     ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
                      "without spring=season"),
-    ("senses WORD", "the meanings of a word"),
+    ("senses WORD", "the chief meanings of a word; senses WORD all: every one"),
     ("next, back", "another page (or just Enter), the page before"),
     ("why 5", "how name 5 was made, and from what"),
     ("list", "what is on the shortlist"),
@@ -56,10 +67,49 @@ def taste_lines(session: Session) -> list[str]:
     return lines or ["  Nothing yet: keep, drop, more and less do."]
 
 
+def sense_lines(text: str, brief: Brief) -> list[str]:
+    """The chief meanings of a word, each as it is typed with `add`: of each kind of meaning the commonest, those that
+    have most to do with the goods first. With "all" after the word, every meaning."""
+    word, _, rest = text.rpartition(" ")
+    every = rest == "all" and bool(word)
+    word = word if every else text
+    senses = lexicon().senses(fold(word))
+    if not senses:
+        return [f"No meaning of {word} is known here."]
+    chief: dict[tuple[str, str], Sense] = {}
+    for sense in senses:
+        if _key_words(sense):
+            chief.setdefault((sense.pos, sense.domain), sense)
+    about = [one for one in tokenize(brief.goods) if zipf(one) < _SMALL]
+    nearness = {one: max((association(key, near) or 0.0 for key in _key_words(one) for near in about), default=0.0)
+                for one in chief.values()}  # fmt: skip
+    shown = list(senses) if every else sorted(nearness, key=lambda one: -nearness[one])[:_MOST_SENSES]
+    lines = [f"{word}={' '.join(_key_words(sense)[:1])}  {_told(sense)}" for sense in shown]
+    if len(shown) < len(senses):
+        lines.append(f"The other {len(senses) - len(shown)}: senses {word} all")
+    return [*lines, f"To go on with one of them: add {word}=WORD"] if len(senses) > 1 else lines
+
+
+def _told(sense: Sense) -> str:
+    """What a sense is, in words: its label without the word, and its synonyms."""
+    label = sense.label.partition("(")[2].rstrip(")")
+    others = [one for one in sense.words if one not in label and fold(one) != fold(sense.label.partition(" (")[0])]
+    return "; ".join(filter(None, (label, ", ".join(others[:2]))))
+
+
+def _key_words(sense: Sense) -> list[str]:
+    """The words that pick a sense: those of its label in brackets, without "to" before a verb."""
+    label = sense.label.partition("(")[2].rstrip(")").removeprefix("to ")
+    return [one for piece in label.split(", ") for one in piece.split() if len(one) > 2]
+
+
 def done_words(word: str, step: Step) -> str:
     """What is said after a concept was added or left, or one meaning of it."""
     if word == "without" and step.kind == "add":
-        return f"Going on with {step.text}, {step.how}."
+        others = {*step.senses}
+        left = [told for sense in lexicon().senses(fold(step.text))
+                if (told := sense.label.partition("(")[2].rstrip(")")) not in others]  # fmt: skip
+        return f"Going on with {step.text}, {step.how} ({'; '.join(left)})."
     as_what = f" as {', '.join(step.senses)}" if step.senses else ""
     return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."
 

@@ -235,6 +235,8 @@ def test_a_session_taken_up_again_stands_on_the_page_where_it_was_left(sit: Sit)
     third = sit(started=read_journal(one.session))
     assert third.names == first
     third.say("next")
+    assert third.names == second
+    third.say("next")
     assert not {*first, *second} & set(third.names)
 
 
@@ -270,7 +272,7 @@ def test_undo_shows_the_page_on_which_the_step_was_made(sit: Sit) -> None:
         ("add moss", "Added: moss."),
         ("add spring=season", "Added: spring as season."),
         ("without clay", "Going on without clay."),
-        ("without clay=earth", "Going on with clay, without the meaning earth."),
+        ("without clay=earth", "Going on with clay, without the meaning earth (soil"),
         ("kepe 1", "Did you mean `keep 1`?"),
         ("mroe 2", "Did you mean `more 2`?"),
         ("add", "add takes a word"),

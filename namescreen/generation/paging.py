@@ -1,0 +1,36 @@
+"""Pages of a steered session: good names only, until the maker asks for weaker ones."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import islice
+from statistics import median
+
+from .candidate import Candidate
+
+__all__ = ["good_names", "least_score"]
+
+_OF_FIRST = 0.75  # of the middle score of the first page, a name that may stand on any page has at least this much
+_LOWER = 0.2  # what is taken off that share each time the maker goes on past the good names
+_LOOKED_AT = 5  # names drawn for each that a page has room for, before it is shown with fewer; all common practice
+
+
+def least_score(first: Sequence[float], lowered: int) -> float:
+    """The score that a name of a later page needs, by those of the first page (0 for that page itself), after the maker
+    went on past the good names `lowered` times."""
+    return max(0.0, _OF_FIRST - _LOWER * lowered) * median(first) if first else 0.0
+
+
+def good_names(stream: Iterator[Candidate], floor: float, size: int) -> tuple[list[Candidate], bool]:
+    """The next `size` names of at least this score, fewer where they are rare; and whether weaker ones were passed
+    over. A name related to one of which more is wanted is good enough for that."""
+    page: list[Candidate] = []
+    weaker = False
+    for one in islice(stream, _LOOKED_AT * size):
+        if one.score >= floor or one.parts.get("resemblance"):
+            page.append(one)
+        else:
+            weaker = True
+        if len(page) == size:
+            break
+    return page, weaker

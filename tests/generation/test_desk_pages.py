@@ -1,0 +1,117 @@
+"""A steered session page by page: the place is kept, few good names are told, and answers are short."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from namescreen.brief import Brief
+from tests.generation.test_desk import Sitting
+
+Sit = Callable[..., Sitting]
+
+
+@pytest.fixture
+def sit(tmp_path: Path, studio: Brief) -> Sit:
+    return lambda: Sitting(tmp_path, studio)
+
+
+def test_keeping_on_an_earlier_page_does_not_lose_the_place(sit: Sit) -> None:
+    one = sit()
+    pages = [one.names]
+    for _ in range(2):
+        one.say("next")
+        pages.append(one.names)
+    one.say("back")
+    one.say("back")
+    one.say("keep 2")
+    one.say("next")
+    assert one.names == pages[1]
+    one.say("drop 3")
+    one.say("next")
+    assert one.names == pages[2]
+    assert list(one.desk.session.kept) == [pages[0][1]]
+    one.say("next")
+    assert not {name for page in pages for name in page} & set(one.names)
+
+
+def test_more_on_an_earlier_page_brings_a_new_one(sit: Sit) -> None:
+    one = sit()
+    first = one.names
+    one.say("next")
+    second = one.names
+    one.say("back")
+    one.say("more 1")
+    assert not {*first, *second} & set(one.names)
+
+
+def test_the_meanings_of_a_word_are_few_and_stand_as_they_are_typed(sit: Sit) -> None:
+    one = sit()
+    told = one.say("senses roll").splitlines()
+    assert 3 < len(told) <= 11
+    assert len(one.say("senses roll all").splitlines()) > 25
+    asked = [line.split()[0] for line in told if line.startswith("  roll=")]
+    assert len(asked) == len(set(asked))
+    for each in asked[:3]:
+        assert "No meaning" not in one.say(f"add {each}")
+
+
+def test_what_meaning_was_left_is_told(sit: Sit) -> None:
+    assert "(season)" in sit().say("without spring=season")
+
+
+def test_a_meaning_that_does_not_fit_is_not_added(sit: Sit) -> None:
+    one = sit()
+    before = one.desk.session
+    answer = one.say("add seal=dragon")
+    assert "Added" not in answer
+    assert "Nothing is changed" in answer
+    assert one.desk.session == before
+
+
+def test_saving_nothing_is_told_and_writes_nothing(sit: Sit, tmp_path: Path) -> None:
+    one = sit()
+    assert "Nothing is kept" in one.say(f"save {tmp_path / 'names.txt'}")
+    assert not (tmp_path / "names.txt").exists()
+    one.say("keep 1")
+    (tmp_path / "letter.txt").write_text("A letter", "utf-8")
+    assert "Write to another file.\nThe shortlist is not written." in one.say(f"save {tmp_path / 'letter.txt'}")
+
+
+def test_lists_keep_to_a_narrow_terminal(sit: Sit, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("COLUMNS", "40")
+    one = sit()
+    one.say("keep 1-6")
+    one.say("more 7")
+    for line in ("list", "taste", "senses spring", "without spring=season"):
+        assert max(map(len, one.say(line).splitlines())) <= 40
+
+
+def test_where_good_names_are_few_the_page_is_short_and_says_so(sit: Sit) -> None:
+    from namescreen.generation import Candidate
+
+    one = sit()
+    best = one.desk.pages[0][0].score
+    made = [Candidate(f"Name {at}", "found", "", (f"word {at}",), score, {})
+            for at, score in enumerate([best, 0.1, best - 0.05, *(0.1,) * 100])]  # fmt: skip
+    one.desk.stream = iter(made)
+    answer = one.say("next")
+    assert one.names == ["Name 0", "Name 2"]
+    assert "Few names that score 0." in answer
+    one.desk.stream = iter(made[3:])
+    before = one.names
+    assert "Few names" in one.say("next")
+    assert one.names == before
+
+
+def test_a_related_name_is_good_enough_after_more() -> None:
+    from namescreen.generation import Candidate
+    from namescreen.generation.paging import good_names, least_score
+
+    related = Candidate("Otter", "found", "", ("otter",), 0.2, {"resemblance": 0.4})
+    apart = Candidate("Ledger", "found", "", ("ledger",), 0.2, {"resemblance": 0.0})
+    assert good_names(iter([related, apart]), 0.4, 5) == ([related], True)
+    assert least_score([0.6, 0.4, 0.5], 0) > least_score([0.6, 0.4, 0.5], 1) > least_score([0.6, 0.4, 0.5], 9) == 0
+    assert least_score([], 0) == 0
