@@ -17,7 +17,7 @@ import argparse
 import csv
 import json
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -35,8 +35,9 @@ from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.ranking import PARTS, Judge
 from namescreen.generation.vocabulary import word
 from namescreen.generation.word_sounds import sounds_of
-from namescreen.tables import table_bytes
-from namescreen.text import fold
+from namescreen.lexicon import zipf
+from namescreen.tables import open_table, table_bytes
+from namescreen.text import fold, split_closed_compound
 
 FOLDER = Path(__file__).parent.parent
 KINDS = {
@@ -48,22 +49,26 @@ FAMILY = {"found": "as it is", "foreign": "as it is", "figure": "as it is", "pai
           "saying": "saying"}  # fmt: skip
 """Constructions that share their weights; the others are one family."""
 OTHERS = "others"
-PRIOR = {"as it is": 2000.0, "pair": 2000.0, "changed": 2000.0, "saying": 2000.0, "others": 400.0}
-"""Strength of the prior, as so many names that agree with it."""
+PRIOR = {"as it is": 2000.0, "pair": 150.0, "changed": 150.0, "saying": 2000.0, "others": 150.0}
+"""Strength of the prior, as so many names that agree with it: strong for words and sayings taken as they are, of which
+most names here were made by a person and say little of what ours are."""
 EXPECTED = {
     "as it is": {"sense": 0.1845, "widely": 0.1058, "true": 0.1039, "standing": 0.0377, "chosen": 0.1837,
                  "delight": 0.0362, "known": 0.0573, "untraded": 0.0757, "charm": 0.0017, "sayable": 0.0235,
                  "unworn": 0.08},
     "pair": {"sense": 0.3073, "true": 0.046, "apart": 0.0144, "chosen": 0.1019, "charm": 0.0511, "sayable": 0.1212,
-             "echo": 0.0487, "open": 0.0351},
-    "changed": {"sense": 0.1936, "true": 0.0747, "direct": 0.0604, "picture": 0.0243, "behind": 0.0982,
-                "saying": 0.1524},
+             "echo": 0.0487, "open": 0.0351, "fresh": 0.05, "rhythm": 0.03, "company": 0.05, "indirect": 0.03,
+             "picture": 0.02},
+    "changed": {"sense": 0.1, "true": 0.05, "heard": 0.05, "picture": 0.06, "behind": 0.12, "saying": 0.12,
+                "rhythm": 0.04, "indirect": 0.04},
     "saying": {"sense": 0.25, "true": 0.1, "behind": 0.25, "delight": 0.12},
-    "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "charm": 0.01, "sayable": 0.01, "indirect": 0.01},
+    "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "charm": 0.01, "sayable": 0.01, "indirect": 0.05,
+               "fresh": 0.08, "rhythm": 0.03, "company": 0.05, "known": 0.03},
 }  # fmt: skip
 """The parts that decide of each family, with the weights that are expected before any name is seen: those of an earlier
-fit on 1,720 names for 38 briefs, which are not at hand any more (the prior's mean); of the parts that are newer, set by
-reading. The other parts say nothing there, or the opposite of what they mean."""
+fit on 1,720 names for 38 briefs, which are not at hand any more (the prior's mean); of the parts that are newer, and
+of changed names, set with the figures below in sight. The other parts say nothing there, or the opposite of what they
+mean."""
 LEVELS = {"found": 0.31, "figure": 1.0, "foreign": 0.0, "pair": 0.1892, "changed": 0.3137, "saying": 0.15}
 """What the part "kind" is by that fit, for the constructions whose names here are too few or none of their own."""
 GOOD, MISPLACED, MISPLACED_WEIGHT = 4 / 7, 0.27, 0.3
@@ -91,29 +96,41 @@ class Rated:
 
 
 def read(data: Sequence[Path], briefs: Sequence[Path]) -> list[Rated]:
-    """Every rated name whose kind and words are known."""
+    """Every rated name."""
     judges = {name: _judge(brief) for path in briefs for name, brief in json.loads(path.read_text("utf-8")).items()}
     found = []
     order = sorted(judges)
     for path in data:
         with path.open(encoding="utf-8", newline="") as file:
-            rows = [row for row in csv.DictReader(file) if row["kind"] and row["words"]]
+            rows = list(csv.DictReader(file))
         for row in rows:
             judge, brief_terms, known = judges[row["brief"]]
-            kind = KINDS.get(row["kind"], row["kind"])
-            proposal, ideas = _proposal(row["name"], kind, row["words"], brief_terms, known)
+            kind, words = KINDS.get(row["kind"], row["kind"]), row["words"]
+            if not kind or not words:
+                kind, words = _inferred(row["name"])
+            proposal, ideas = _proposal(row["name"], kind, words, brief_terms, known)
             rating = (float(row["maker"]) + float(row["consultant"])) / 14
             made = row["source"] == "consultant"
-            if made and family(kind) == "as it is":  # what their words mean is told in other words than our lists have
-                continue
             found.append(Rated(row["brief"], kind, made, judge.knowing(ideas).parts(proposal), rating))
             if rating >= GOOD:
                 elsewhere = order[(order.index(row["brief"]) + 1 + len(found) % (len(order) - 1)) % len(order)]
                 judge, brief_terms, known = judges[elsewhere]
-                proposal, ideas = _proposal(row["name"], kind, row["words"], brief_terms, known)
+                proposal, ideas = _proposal(row["name"], kind, words, brief_terms, known)
                 parts = judge.knowing(ideas).parts(proposal)
                 found.append(Rated(row["brief"], kind, made, parts, MISPLACED, misplaced=True))
     return found
+
+
+def _inferred(name: str) -> tuple[str, str]:
+    """The kind and the words of a name of which only its text is known: a word of our lists as it is, two words or a
+    closed compound a pair, any other word coined."""
+    words = fold(name).replace("&", "and").replace("-", " ").split()
+    whole = " ".join(words)
+    for kind, construction in (("find", "found"), ("foreign", "foreign"), ("lore", "figure")):
+        if open_table("naming_ideas.tsv").get(f"{kind} {whole}"):
+            return construction, whole
+    parts = [word for word in words if word != "and"] if len(words) > 1 else split_closed_compound(whole, zipf)
+    return ("pair", ";".join(parts)) if parts else ("blend", whole)
 
 
 def _judge(brief: dict[str, object]) -> tuple[Judge, BriefTerms, dict[str, Idea]]:
@@ -225,31 +242,24 @@ def fit(names: Sequence[Rated], group: str) -> Numbers:
     return np.asarray(weights / max(1.0, weights.sum() / MOST))
 
 
-def levels(names: Sequence[Rated], weights: dict[str, Numbers]) -> dict[str, float]:
-    """What the part "kind" must be for each construction so that its scores are about the ratings on average: of names
-    that the constructions made, where there are any."""
+def levels(names: Sequence[Rated], weights: dict[str, Numbers], given: Mapping[str, float]) -> dict[str, float]:
+    """What the part "kind" must be for each construction so that its scores are about the ratings on average, but for
+    those `given`."""
     found = {}
     for kind in sorted({one.kind for one in names} | set(CONSTRUCTIONS)):
-        if kind in LEVELS:
-            found[kind] = LEVELS[kind]
+        if kind in given:
+            found[kind] = given[kind]
             continue
         own = [one for one in names if one.kind == kind and not one.misplaced]
-        own = [one for one in own if not one.made] or own
         mine = weights[family(kind)]
-        told = [one.rating - float(mine @ [one.parts[part] for part in FREE]) for one in own]
+        told = [one.rating - _told(one, weights) for one in own]
         found[kind] = max(0.0, min(1.0, float(np.mean(told or [0.0])) / (1 - mine.sum())))
     return found
 
 
-def predict(names: Sequence[Rated], weights: dict[str, Numbers], level: dict[str, float]) -> Numbers:
-    """The score of each name."""
-    return np.array(
-        [
-            float(mine @ [one.parts[part] for part in FREE]) + (1 - mine.sum()) * level.get(one.kind, 0.3)
-            for one in names
-            for mine in (weights[family(one.kind)],)
-        ]
-    )
+def _told(one: Rated, weights: dict[str, Numbers]) -> float:
+    """The score of a name but for the part "kind"."""
+    return float(weights[family(one.kind)] @ [one.parts[part] for part in FREE])
 
 
 def rank_correlation(one: Numbers, other: Numbers) -> float:
@@ -264,23 +274,25 @@ def rank_correlation(one: Numbers, other: Numbers) -> float:
 
 
 def cross_validate(names: list[Rated]) -> str:
-    """The rank correlation over all names and within kinds, each brief predicted by a fit without it."""
+    """The rank correlation over all names and within kinds, each brief predicted by a fit without it; what each kind
+    adds is free there, as pages take of the kinds by themselves."""
     predicted = np.zeros(len(names))
     for brief in sorted({one.brief for one in names}):
         rest = [one for one in names if one.brief != brief]
         weights = {group: fit(rest, group) for group in EXPECTED}
         here = [place for place, one in enumerate(names) if one.brief == brief]
-        predicted[here] = predict([names[place] for place in here], weights, levels(rest, weights))
+        free = {kind: float(np.mean([one.rating - _told(one, weights) for one in rest if one.kind == kind] or [0.3]))
+                for kind in {one.kind for one in names}}  # fmt: skip
+        predicted[here] = [_told(names[place], weights) + free[names[place].kind] for place in here]
     own = [place for place, one in enumerate(names) if not one.misplaced]
     names, predicted = [names[place] for place in own], predicted[own]
     ratings = np.array([one.rating for one in names])
-    figures = [f"all kinds ({len(names)} names) {rank_correlation(predicted, ratings):.2f}"]
-    for kind in WITHIN:
-        for made in (True, False):
-            here = [p for p, one in enumerate(names) if one.kind == kind and (one.made or not made)]
-            if here:
-                who = "made by a person" if made else "all"
-                figures.append(f"{kind}, {who} ({len(here)}) {rank_correlation(predicted[here], ratings[here]):.2f}")
+    groups = {"all kinds": [True] * len(names), "made by programs": [not one.made for one in names]}
+    groups |= {kind: [one.kind == kind for one in names] for kind in WITHIN}
+    figures = []
+    for group, inside in groups.items():
+        part = np.flatnonzero(inside)
+        figures.append(f"{group} ({len(part)} names) {rank_correlation(predicted[part], ratings[part]):.2f}")
     return "; ".join(figures)
 
 
@@ -295,7 +307,7 @@ def main() -> None:
     quality = cross_validate(names)
     print(f"rank correlation with the mean rating, each brief left out in turn: {quality}")
     weights = {group: fit(names, group) for group in EXPECTED}
-    level = levels(names, weights)
+    level = levels(names, weights, LEVELS)
     entries = []
     for kind in CONSTRUCTIONS:
         mine = dict(zip(FREE, weights[family(kind)], strict=True))
