@@ -42,6 +42,7 @@ _EAGER = 4  # this many pages are each the best of a whole wave, then two of eac
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
 _NAMES_THE_GOODS, _HARD_TO_OWN = 0.15, 0.7
 """The part "indirect" at which a word names the goods, and the factor then: nobody could own it (TMEP 1209.01)."""
+_CARRIED_BY_MANY = 0.88  # the factor for a word that firms of every trade carry (set by readings)
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
 
@@ -216,6 +217,8 @@ class Candidates(Iterator[Candidate]):
             parts["resemblance"] = kinship
         if proposal.construction in AS_IT_IS and parts["indirect"] <= _NAMES_THE_GOODS:
             score *= _HARD_TO_OWN
+        if proposal.construction in AS_IT_IS and not parts["unworn"]:
+            score *= _CARRIED_BY_MANY
         stir = _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
         origins = tuple(idea.reason for idea in map(self._ideas.get, proposal.sources) if idea is not None)
         candidate = Candidate(

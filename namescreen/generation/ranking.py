@@ -72,8 +72,7 @@ _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
 _NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
 _WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldom a whole of their own
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
-AS_IT_IS = frozenset(("found", "foreign", "figure"))
-"""Constructions that take words as they are."""
+AS_IT_IS = frozenset(("found", "foreign", "figure"))  # constructions that take words as they are
 _WHOLE_IDEA = AS_IT_IS | {"saying"}
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
@@ -81,7 +80,7 @@ _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 """Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
 rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
-_THINGS = frozenset(("noun.artifact", "noun.act", "noun.food", "noun.substance"))
+_THINGS = frozenset(f"noun.{name}" for name in ("artifact", "act", "food", "substance"))
 _TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,

@@ -36,7 +36,7 @@ FIRST = {
 FURTHER = {**FIRST, "found": 4.5, "saying": 2}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
 _SELDOM = {
-    "affix": 0.39, "foreign": 0.12, "changed": 0.25, "pair": 0.21, "pair joined": 0.19, "figure": 0.06,
+    "affix": 0.39, "foreign": 0.12, "changed": 0.25, "pair": 0.23, "pair joined": 0.21, "figure": 0.06,
     "figure named": 0.4,
 }  # fmt: skip
 """The penalty for even the first name of a construction that seldom pleased readers."""
@@ -44,6 +44,7 @@ _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
+_SAME_BEGINNING = 7  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
 
 
@@ -71,6 +72,8 @@ def choose(
         words = _words(candidate, proposal)
         if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in words) or used[f"stem {_stem(proposal)}"]:
             continue
+        if len(proposal.letters) >= _SAME_BEGINNING and used[f"begins {proposal.letters[:_SAME_BEGINNING]}"]:
+            continue  # woolgather, wool gathering
         now = _cost(candidate, words, terms_of(candidate), used, shares) + worn(candidate) - rank
         if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heap, (now, place))
@@ -81,6 +84,7 @@ def choose(
             continue
         page.append(replace(shown))
         used.update(f"word {word}" for word in words)
+        used[f"begins {proposal.letters[:_SAME_BEGINNING]}"] += 1
         used.update((f"stem {_stem(proposal)}", f"kind {_kind(candidate)}", f"term {terms_of(candidate)}"))
     return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
 
