@@ -24,7 +24,8 @@ same. common letters: the longest common subsequence over the mean length. commo
 the sets of the pairs of letters, wherever they stand. beginning and ending: the letters shared there over the longer
 length. first letter: whether it is the same. consonants: edits of what is left without the vowels, as words are told
 apart by consonants more than by vowels (M. Nespor, M. Peña and J. Mehler, "On the different roles of vowels and
-consonants in speech processing and language acquisition", 2003). length: the shorter length over the longer."""
+consonants in speech processing and language acquisition", 2003). length: the shorter length over the longer. spelling:
+`spelled_alike`."""
 
 _VOWELS = str.maketrans("", "", "aeiouy")
 _HEARD_ALIKE = ("aeiouy", "bp", "ckq", "dt", "lr", "mn", "gj", "fpv", "sxz", "csz")
@@ -47,6 +48,7 @@ def letter_measures(one: str, other: str) -> tuple[float, ...]:
         float(one[0] == other[0]),
         OSA.normalized_similarity(_consonants(one), _consonants(other)),
         min(len(one), len(other)) / longer,
+        spelled_alike(one, other),
     )
 
 

@@ -27,9 +27,9 @@ __all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "mea
 Values = NDArray[np.float64]
 Places = NDArray[np.int64]
 
-SAME_SHAPES, SPELLED = len(LETTER_MEASURES), len(LETTER_MEASURES) + 1
-"""Columns of the measures of letters, after those of `LETTER_MEASURES`: whether only shapes that are easily
-confused are different, and `letters.spelled_alike`."""
+SPELLED, SAME_SHAPES = LETTER_MEASURES.index("spelling"), len(LETTER_MEASURES)
+"""Columns of the measures of letters: `letters.spelled_alike`, and after those of `LETTER_MEASURES` whether only shapes
+that are easily confused are different."""
 
 
 def looks(measures: Values, same: NDArray[np.bool_]) -> Values:

@@ -25,6 +25,7 @@ PARTS = {
         "first letter",
         "consonants",
         "length",
+        "spelling",
     ),
     "sound": ("articulation", "same sounds"),
     "appearance": ("run together", "less covered", "better covered", "spelling run together", "words in any order"),

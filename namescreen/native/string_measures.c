@@ -251,7 +251,7 @@ static double spelled_alike(const Search *search, const uint32_t *text, int64_t 
 }
 
 /* letters.letter_measures of the query and a string of the register, neither empty and not the same, into `measures`,
-   and after them 1 where their skeletons are the same, and letters.spelled_alike. */
+   and after them 1 where their skeletons are the same. */
 static void measures_of(Search *search, int64_t place, double *measures)
 {
     int64_t size = decode(search, place);
@@ -284,9 +284,9 @@ static void measures_of(Search *search, int64_t place, double *measures)
     measures[5] = text[0] == plain->text[0];
     measures[6] = 1.0 - (double)distance / (double)more_consonants;
     measures[7] = (double)shorter / (double)longer;
-    measures[8] = skeleton_size == search->skeleton.size &&
+    measures[8] = spelled_alike(search, text, size);
+    measures[9] = skeleton_size == search->skeleton.size &&
                   !memcmp(skeleton, search->skeleton.text, (size_t)skeleton_size * sizeof *skeleton);
-    measures[9] = spelled_alike(search, text, size);
 }
 
 /* `measures_of` each string, MEASURES numbers for each; those of an empty one stay as they are. `text` is the query, of

@@ -27,8 +27,8 @@ def compiled_measures(
 ) -> Callable[[str, str, NDArray[np.int64]], NDArray[np.float64]]:
     """A function of a text that is not empty, its confusable skeleton and the places of other strings.
 
-    It gives a row for each of these: how alike both look by each measure of `closeness.letters`, 1 where both have one
-    skeleton, and how alike they are spelled; noughts for an empty string."""
+    It gives a row for each of these: how alike both look by each measure of `closeness.letters`, and 1 where both
+    have one skeleton; noughts for an empty string."""
     blob, start = np.ascontiguousarray(blob), np.ascontiguousarray(start)
     function = library.strings_measures
     function.restype = c_int64

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness.appearance import SHAPE_ONLY, confusable_skeleton
-from ..closeness.letters import LETTER_MEASURES, letter_measures, spelled_alike
+from ..closeness.letters import LETTER_MEASURES, letter_measures
 from ..native import choose
 from ..native.strings import LONGEST_PATTERN, compiled_find, compiled_measures
 
@@ -95,16 +95,15 @@ class Strings(Texts):
         return place if place < high and self.text(place) == text else None
 
     def measures(self, text: str, places: Places) -> NDArray[np.float64]:
-        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, 1 where both look
-        the same but for shapes easily confused, and `spelled_alike`. Noughts for an empty string; `text` is not empty,
+        """A row for each of these strings: the `closeness.letters.letter_measures` of it and `text`, and 1 where both
+        look the same but for shapes easily confused. Noughts for an empty string; `text` is not empty,
         and what is said of the same string does not matter."""
         measures = self._measures if len(text) <= LONGEST_PATTERN else self._measures_of
         return measures(text, confusable_skeleton(text), places)
 
     def _measures_of(self, text: str, skeleton: str, places: Places) -> NDArray[np.float64]:
-        values = np.zeros((len(places), len(LETTER_MEASURES) + 2))
+        values = np.zeros((len(places), len(LETTER_MEASURES) + 1))
         for at, other in enumerate(self.texts(places)):
             if other:
-                same_shapes = confusable_skeleton(other) == skeleton
-                values[at] = (*letter_measures(text, other), same_shapes, spelled_alike(text, other))
+                values[at] = (*letter_measures(text, other), confusable_skeleton(other) == skeleton)
         return values
