@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.closeness.appearance import confusable_skeleton
-from namescreen.closeness.letters import letter_measures, spelled_alike
+from namescreen.closeness.letters import letter_measures
 from namescreen.native import is_compiled
 from namescreen.pronunciation import alignment, closest_similarity, sound_similarity
 from namescreen.pronunciation.articulatory_features import percent_differences
@@ -54,10 +54,9 @@ def test_measures_of_letters_are_those_of_single_pairs(compiled: bool, texts: li
     everything = strings.texts(np.arange(len(strings)))
     others = np.array([at for at, other in enumerate(everything) if other != text], np.int64)
     expected = [
-        (*letter_measures(text, other), confusable_skeleton(text) == confusable_skeleton(other),
-         spelled_alike(text, other))
+        (*letter_measures(text, other), confusable_skeleton(text) == confusable_skeleton(other))
         for other in strings.texts(others)
-    ]  # fmt: skip
+    ]
     assert strings.measures(text, others).tolist() == list(map(list, expected))
     for at, other in enumerate(everything):
         assert strings.find(other) == at
