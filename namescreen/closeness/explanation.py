@@ -140,7 +140,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
     return tuple(
         sentence
         for sentence in (
-            _about_words(ours, theirs, [word for word in one.name.words if word in other.name.words]),
+            _about_words(ours, theirs, one.name.words, other.name.words),
             _about_phrases(one, other),
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
             _about_sound(one, other, scores),
@@ -176,14 +176,19 @@ def _about_sound(one: Features, other: Features, scores: Scores) -> str:
     return f"Sound: {told} ({say(first.phones)} / {say(second.phones)})."
 
 
-def _about_words(ours: Side, theirs: Side, whole: Sequence[str]) -> str:
-    """The words that both have; a word that stands `whole` in both is not told in the parts it may be divided in."""
+def _about_words(ours: Side, theirs: Side, words: Sequence[str], others: Sequence[str]) -> str:
+    """The words that both have; one that stands whole in both is not told in the parts it may be divided in. What is
+    only a part of a word in both may stand there by chance, and is told as that."""
+    whole = [word for word in words if word in others]
     parts = [word.letters for word in ours if any(word.letters == match.letters for match in theirs)]
     same = [*whole, *(part for part in parts if not any(part in word for word in whole))]
     if len(ours) > 1 and sorted(word.letters for word in ours) == sorted(word.letters for word in theirs):
         return "The same words in another order."
     if same and len(ours) + len(theirs) > 2:
-        return "Shared: " + ", ".join(f'"{word}"' for word in dict.fromkeys(same)) + "."
+        inside = [f'"{part}"' for part in dict.fromkeys(same) if part not in words and part not in others]
+        shared = [f'"{word}"' for word in dict.fromkeys(same) if word in words or word in others]
+        told = [f"Shared: {', '.join(shared)}."] if shared else []
+        return " ".join(told + ([f"Both hold {some(inside)} inside a word."] if inside else []))
     return ""
 
 

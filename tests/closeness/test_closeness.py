@@ -129,6 +129,11 @@ def test_articles_and_prepositions_do_not_count_in_a_translation() -> None:
     assert with_them.meaning == pytest.approx(alone.meaning, abs=0.02)
 
 
+def test_a_part_of_a_word_in_both_is_not_told_as_a_shared_word() -> None:
+    assert compare("Fernbasket", "Mossbasket").reasons[0] == 'Both hold "basket" inside a word.'
+    assert compare("Glimbasket", "Basket Tree").reasons[0] == 'Shared: "basket".'
+
+
 def test_unknown_words_are_unknown_in_meaning_not_dissimilar() -> None:
     unknown = compare("Zarvolin", "Zarvelin")
     assert [missing.check for missing in unknown.not_checked] == ["meaning"]
