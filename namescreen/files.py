@@ -15,10 +15,24 @@ from typing import BinaryIO
 
 from .errors import InputError, Problem
 
-__all__ = ["read_bounded", "refuse_devices", "replacing", "user_cache", "write_whole"]
+__all__ = ["names_a_file", "read_bounded", "refuse_devices", "replacing", "user_cache", "write_whole"]
 
 ABANDONED = 3600.0
 """Seconds after which an unfinished file that nobody writes to any more belongs to a run that was killed."""
+
+
+_ENDINGS = (".txt", ".csv", ".tsv", ".toml", ".json", ".jsonl", ".xml", ".zip", ".gz", ".session", ".md", ".html",
+            ".xls", ".xlsx", ".ods", ".doc", ".docx", ".odt", ".pdf")  # fmt: skip
+"""What the names of files end in, and no mark does."""
+
+
+def names_a_file(text: str, folder: Path | None = None) -> bool:
+    """Whether a text is the name of a file rather than of goods: it ends as files do, or, with a dot in it, it is one
+    in `folder` (the current one)."""
+    try:
+        return text.lower().endswith(_ENDINGS) or ("." in text and ((folder or Path()) / text).is_file())
+    except (OSError, ValueError):  # too long, or with a NUL
+        return False
 
 
 def read_bounded(path: Path, most: int, remedy: str) -> bytes:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+from ..files import names_a_file
 from ..territories import territory
 from .checker import Checker, Read, WrongError, shown
 from .model import Concept, CostItem
@@ -21,10 +22,13 @@ from .values import (
     whole_number,
 )  # fmt: skip
 
-__all__ = ["HOMES", "TABLES", "TOP"]
+__all__ = ["FIND_CLASSES", "HOMES", "TABLES", "TOP"]
 
 COMPARISON_WEIGHTS = ("marks", "distinctiveness", "readings", "addresses")
 """What a side-by-side comparison of a shortlist weighs: one weight a check."""
+
+FIND_CLASSES = "To find the classes of goods: namescreen classes 'YOUR GOODS'; all 45: namescreen classes --all"
+"""What is said where a class does not exist."""
 
 LONGEST_NAME = 60
 """The most letters a length limit may ask for (common practice, no source)."""
@@ -34,9 +38,7 @@ def _nice_class(checker: Checker, value: Any, place: Place) -> int:
     try:
         number: int = whole_number(1, 45)(checker, value, place)
     except WrongError as wrong:
-        from ..goods import list_of_classes
-
-        raise WrongError(wrong.what, list_of_classes() if isinstance(value, int) else wrong.remedy) from None
+        raise WrongError(wrong.what, FIND_CLASSES if isinstance(value, int) else wrong.remedy) from None
     return number
 
 
@@ -96,6 +98,10 @@ def _shortlist(checker: Checker, value: Any, place: Place) -> Path | tuple[str, 
     if not isinstance(value, list):
         raise WrongError(f"must be a list of names or a file, not {shown(value)}", 'Write ["Loamlet"] or "names.txt"')
     names: tuple[str, ...] = list_of(read_word)(checker, value, place)
+    for number, name in enumerate(names):
+        if names_a_file(name, checker.folder):
+            remedy = f'For the names in it write, without brackets: shortlist = "{name}"'
+            checker.wrong((*place, number), f"{shown(name)} is a file, and no name", remedy)
     return names
 
 

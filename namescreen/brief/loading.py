@@ -21,6 +21,7 @@ __all__ = ["load_brief", "parse_brief", "starter"]
 MOST_BYTES = 1 << 20
 """The most bytes of a brief; a longer file is not one."""
 _CURLY = re.compile("[\u201c\u201d\u201e\u2018\u2019\u201a\u00ab\u00bb]")
+_SETS = re.compile(r"^\s*(\[|[\w.\"'-]+\s*=)", re.MULTILINE)  # a table, or a key that is set: no list has one
 _DEEP_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){100}")
 """A key with this many parts is refused unread: the standard library takes quadratic time for it."""
 
@@ -53,6 +54,9 @@ def parse_brief(text: str, *, source: Path | None = None) -> Brief:
         curly = _CURLY.findall("".join(text.split("\n")[line - 1 : line]))
         if curly:  # word processors and telephones set them for straight ones
             remedy = f"It holds curly quotation marks ({' '.join(dict.fromkeys(curly))}): type straight ones (\")"
+        if not _SETS.search(text):
+            remedy = 'A brief sets keys, as in goods = "herb planters"; `namescreen brief new` writes one to fill in'
+            raise InputError(Problem("looks like a list, not like a brief", remedy, shown, line)) from None
         raise InputError(Problem(f"is not valid TOML: {what}", remedy, shown, line)) from None
     except (ArithmeticError, RecursionError, ValueError):  # endless numbers and brackets
         remedy = "Start again from `namescreen brief new`"

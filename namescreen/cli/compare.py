@@ -13,6 +13,7 @@ from namescreen.errors import InputError, Problem
 from namescreen.plain_text import cell, visible
 from namescreen.plain_text import width as columns
 
+from .inputs import file_not_name
 from .options import FormatOption, make_app
 from .output import Column, Format, json_line, print_disclaimer, say_below, show, width
 
@@ -55,9 +56,12 @@ def compare(
     """
     from namescreen.closeness import compare as closeness_of
     from namescreen.closeness import explain
+    from namescreen.files import names_a_file
     from namescreen.text import MAX_LENGTH, parse
 
     for text in (name, mark):
+        if names_a_file(text):
+            raise InputError(file_not_name(text))
         if not parse(text).words:
             raise InputError(Problem(f"{text[:40]!r} has no letters or digits", "There is nothing to compare"))
         if len(text) > MAX_LENGTH:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import datetime
 import shlex
 from collections.abc import Iterable, Sequence
+from contextlib import suppress
+from difflib import get_close_matches
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -17,7 +19,18 @@ if TYPE_CHECKING:
     from namescreen.brief import Brief
     from namescreen.register import Register
 
-__all__ = ["chosen_names", "day_of", "existing_marks", "looked_through", "settings_of", "usable_names"]
+__all__ = [
+    "chosen_names",
+    "day_of",
+    "existing_marks",
+    "file_not_name",
+    "looked_through",
+    "settings_of",
+    "usable_names",
+]
+
+SESSION_HEAD = b'{"namescreen session"'
+"""What the file of a steered session begins with."""
 
 
 def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
@@ -33,8 +46,11 @@ def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) 
         if source != "-" and not Path(source).exists():
             remedy = f"To screen the name itself: --name {shlex.quote(source)}. Else check the path"
             raise InputError(Problem("there is no such file", remedy, source))
+        if source != "-":
+            _refuse_sessions([Path(source)], "the names in its shortlist file")
         wanted, remarks = read_names(source)
     elif brief.shortlist_file is not None:
+        _refuse_missing([brief.shortlist_file], brief, "shortlist")
         wanted, remarks = read_names(brief.shortlist_file)
     elif brief.shortlist:
         wanted, remarks = usable_names(brief.shortlist)
@@ -46,8 +62,13 @@ def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) 
 
 def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
     """`given` names that can be screened, each once, and what was wrong with the others."""
+    from namescreen.files import names_a_file
     from namescreen.text import MAX_LENGTH, parse
 
+    given = tuple(given)
+    files = [text for text in given if names_a_file(text)]
+    if files:
+        raise InputError([file_not_name(text) for text in files])
     wanted: dict[str, None] = {}
     problems: list[Problem] = []
     for text in given:
@@ -66,6 +87,51 @@ def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, 
     return tuple(wanted), tuple(problems)
 
 
+def file_not_name(text: str) -> Problem:
+    """What is said where a file stands for a name."""
+    here = "is a file here" if Path(text).is_file() else "ends as the names of files do"
+    remedy = f"Did you mean the names in it? namescreen screen {shlex.quote(text)}"
+    return Problem(f"{text[:60]!r} {here}, and no name", remedy)
+
+
+def _refuse_missing(paths: Iterable[Path], brief: Brief, key: str) -> None:
+    """Raises `InputError` for files that a brief names and that are not there, with its line and what is like them."""
+    problems = []
+    for path in paths:
+        if path.exists():
+            continue
+        folder = path.parent
+        near = get_close_matches(path.name, [one.name for one in folder.iterdir()] if folder.is_dir() else [], 1)
+        remedy = f"Did you mean {near[0]!r}, which is there?" if near else "Check its name and folder"
+        line = _line_naming(path.name, brief.source)
+        problems.append(
+            Problem("there is no such file", remedy, str(path))
+            if line is None
+            else Problem(f"there is no file {path}", remedy, str(brief.source), line, key)
+        )
+    if problems:
+        raise InputError(problems)
+
+
+def _line_naming(name: str, source: Path | None) -> int | None:
+    """The line of a brief that names a file; None if none does."""
+    if source is None or not source.is_file():
+        return None
+    lines = source.read_text("utf-8-sig").splitlines()
+    return next((at for at, line in enumerate(lines, 1) if name in line and not line.lstrip().startswith("#")), None)
+
+
+def _refuse_sessions(paths: Iterable[Path], instead: str) -> None:
+    """Raises `InputError` for the file of a steered session, which is no list."""
+    for path in paths:
+        with suppress(OSError):
+            if path.is_file():
+                with path.open("rb") as file:
+                    if file.read(22).startswith(SESSION_HEAD):
+                        what = "is the session of a steered brainstorm, and no list"
+                        raise InputError(Problem(what, f"Give {instead}", str(path)))
+
+
 def existing_marks(
     brief: Brief, *, live: bool = False, column: Sequence[str] | None = None, encoding: str | None = None
 ) -> Register | None:
@@ -75,6 +141,8 @@ def existing_marks(
         return None
     from namescreen.register import read_register
 
+    _refuse_missing(brief.marks, brief, "marks")
+    _refuse_sessions(brief.marks, "a list of marks")
     columns = column or [f"{field}={name}" for field, name in brief.columns.items()]
     with progress("Reading marks") as advance:
         found = read_register(brief.marks, live_only=live, column=columns, encoding=encoding, progress=advance)

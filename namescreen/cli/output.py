@@ -19,6 +19,8 @@ from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible
 from namescreen.plain_text import width as text_width
 
+from .talk import say
+
 __all__ = ["PARTS_SHOWN",
     *("BELOW", "Column", "Format", "definitions", "folded", "json_line", "on_screen", "print_disclaimer"),
     *("say_below", "show", "show_table", "width"),
@@ -244,7 +246,7 @@ def print_disclaimer(form: Format) -> None:
     elif form is Format.markdown:
         _line(f"\n*{DISCLAIMER}*")
     else:
-        sys.stderr.write(f"{DISCLAIMER}\n")
+        say(DISCLAIMER)
 
 
 def _line(text: str) -> None:
