@@ -250,6 +250,7 @@ def test_ctrl_c_keeps_what_was_screened(tmp_path: Path, marks: Path) -> None:
     process = subprocess.Popen(
         [sys.executable, "-m", "namescreen", *SCREEN, names, "--register", marks, "--format", "jsonl"],
         stdout=subprocess.PIPE, stderr=subprocess.PIPE, cwd=tmp_path, env=clean_environment(tmp_path),
+        bufsize=0,  # what readline would read ahead is lost to communicate
     )  # fmt: skip
     assert process.stdout is not None
     first = process.stdout.readline()
