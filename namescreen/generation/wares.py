@@ -45,7 +45,7 @@ class Wares:
         """What of it a name tells, in words; nothing if it names neither a ware nor a stuff."""
         if not self._goods:
             return ""
-        return self._ware(proposal) or self._stuff(proposal)
+        return self._ware(proposal) or self._stuff(proposal) or self._creature(proposal)
 
     def _ware(self, proposal: Proposal) -> str:
         """How a word taken as it is names the goods, or another ware of the same trade: by itself, and an article, or a
@@ -62,6 +62,13 @@ class Wares:
                 return f"a ware of the same trade as {self._goods}"
         return ""
 
+    def _creature(self, proposal: Proposal) -> str:
+        """Which creature a name sets among goods to eat that speak of none."""
+        sense = word(proposal.words[-1]).sense
+        if proposal.construction != "found" or "food" not in self._sorts or not _is_animal(sense):
+            return ""
+        return "" if any(_is_animal(word(one).sense) for one in self._said) else f"an animal in {self._goods}"
+
     def _stuff(self, proposal: Proposal) -> str:
         """Which stuff a word of a name is that goods of this sort may be made of, where these are not said to be."""
         if proposal.construction not in _OF_STUFFS:
@@ -71,6 +78,10 @@ class Wares:
             if here and self._said.isdisjoint(_words(source)):
                 return f"{source.casefold()} is no part of {self._goods}"
         return ""
+
+
+def _is_animal(sense: str) -> bool:
+    return bool(sense) and DOMAINS[lexicon().entry(sense).domain] == "noun.animal"
 
 
 def _is_article(sense: str) -> bool:

@@ -41,3 +41,9 @@ def test_a_word_that_wordnet_lacks_is_judged_by_its_meaning() -> None:
 
 def test_the_head_of_a_meaning_stands_before_what_says_more() -> None:
     assert head_of("rug before the fire") == head_of("flat woven rug") == "rug"
+
+
+def test_no_creature_stands_among_goods_to_eat_that_name_none() -> None:
+    assert "animal" in told("oat biscuits", "Wagtail")
+    assert not told("oat biscuits shaped like birds", "Wagtail")
+    assert not told("bells for bicycles", "Wagtail")
