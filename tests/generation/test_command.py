@@ -186,6 +186,17 @@ def terminal(tmp_path: Path) -> Callable[[], Terminal]:
     return lambda: Terminal(tmp_path)
 
 
+def test_on_a_terminal_back_keep_and_next_stay_in_their_row(terminal: Callable[[], Terminal]) -> None:
+    desk = terminal()
+    desk.read()
+    second = desk.say("next")
+    assert "Page 1 of 2." in desk.say("back")
+    assert "Kept: " in desk.say("keep 2")
+    again = desk.say("next")
+    assert "Page 2 of 2." in again
+    assert second.splitlines()[2] in again
+
+
 def test_a_session_steers_saves_and_is_taken_up_again(
     terminal: Callable[[], Terminal], tmp_path: Path, run: Run
 ) -> None:
