@@ -22,13 +22,10 @@ from .values import (
     whole_number,
 )  # fmt: skip
 
-__all__ = ["FIND_CLASSES", "HOMES", "TABLES", "TOP"]
+__all__ = ["HOMES", "TABLES", "TOP"]
 
 COMPARISON_WEIGHTS = ("marks", "distinctiveness", "readings", "addresses")
 """What a side-by-side comparison of a shortlist weighs: one weight a check."""
-
-FIND_CLASSES = "To find the classes of goods: namescreen classes 'YOUR GOODS'; all 45: namescreen classes --all"
-"""What is said where a class does not exist."""
 
 LONGEST_NAME = 60
 """The most letters a length limit may ask for (common practice, no source)."""
@@ -38,7 +35,9 @@ def _nice_class(checker: Checker, value: Any, place: Place) -> int:
     try:
         number: int = whole_number(1, 45)(checker, value, place)
     except WrongError as wrong:
-        raise WrongError(wrong.what, FIND_CLASSES if isinstance(value, int) else wrong.remedy) from None
+        from ..goods import list_of_classes
+
+        raise WrongError(wrong.what, list_of_classes() if isinstance(value, int) else wrong.remedy) from None
     return number
 
 

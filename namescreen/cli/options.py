@@ -92,12 +92,12 @@ def nice_classes(text: str | None) -> tuple[int, ...] | None:
         return None
     numbers = [number for number in re.split(r"[,;\s]+", text) if number]
     if not numbers or not all(re.fullmatch("[0-9]{1,3}", number) and 1 <= int(number) <= 45 for number in numbers):
-        from namescreen.brief.keys import FIND_CLASSES
+        from namescreen.goods import list_of_classes
 
         raise InputError(
             Problem(
                 f"{text!r} is no list of Nice classes",
-                f"Write numbers from 1 to 45: 21,31. {FIND_CLASSES}",
+                f"Write numbers from 1 to 45: 21,31. {list_of_classes()}",
                 "--classes",
             )
         )

@@ -1,5 +1,5 @@
 """What a name must not name: the goods, another ware of their trade, or a stuff that goods like them are made of and
-and these are not (merino on lambswool, rosehip on a hand cream).
+these are not (alpaca on lambswool, marigold on a lavender cream).
 
 Such a name misleads or describes (TMEP 1209.01, 1209.04); the stuffs are our lists, by sort.
 """

@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept, CostItem, Costs, load_brief, parse_brief, starter
-from namescreen.brief.keys import FIND_CLASSES
 from namescreen.errors import InputError, Problem
+from namescreen.goods import list_of_classes
 from tests.conftest import Run
 
 WHOLE = """
@@ -123,7 +123,7 @@ marks = -1
 """) == [
         'brief, line 1, product: must be a text, not 3. Write it in quotes: product = "..."',
         "brief, line 2, clases: is not a key of the brief. Did you mean `classes`?",
-        "brief, line 3, classes, item 2: must be from 1 to 45, not 99. " + FIND_CLASSES,
+        "brief, line 3, classes, item 2: must be from 1 to 45, not 99. " + list_of_classes(),
         "brief, line 4, classes, item 3: must be a whole number, not 'x'. Write it without quotes",
         "brief, line 5, concepts, item 2, sense: is not a key of the brief. Did you mean `senses`?",
         'brief, line 5, concepts, item 3: has no `word`. Write { word = "spring", senses = ["season"] }',
