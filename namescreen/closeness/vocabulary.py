@@ -13,6 +13,7 @@ from ..lexicon.combining_forms import combining_form
 from ..lexicon.derivation import derived_words, is_derived
 from ..lexicon.embedding import row_of
 from ..lexicon.foreign import COMMON_KNOWLEDGE
+from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
 from ..text import best_split, tokenize
 from .appearance import Numbers, positive_part
@@ -206,16 +207,18 @@ ARTICLES = {
 
 @lru_cache(maxsize=1 << 14)
 def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
-    """The English readings of a name with foreign words, at most two dozen; one foreign word may become several
-    (Gummistempel, rubber stamp). A word that English has too is read as foreign beside an article or a foreign word of
-    its language (le chat). Empty for a name of English words or unknown ones."""
+    """The English readings of a name with foreign words, some two dozen at most; one foreign word may become several
+    (Gummistempel, rubber stamp), and a phrase one (martin pescador, kingfisher). A word that English has too is read as
+    foreign beside an article or a foreign word of its language (le chat). Empty for a name of English words or unknown
+    ones."""
     said = [english_choices(word) for word in words]
     spoken = set(ARTICLES.get(words[0], "").split()) if len(words) > 1 else set()
     if any(said) and not all(said):
         spoken.update(one.language for word, ways in zip(words, said, strict=True) if ways for one in equivalents(word))
     if spoken:
         said = [ways or _said_abroad(word, spoken) for word, ways in zip(words, said, strict=True)]
-    ways = likeliest([[*ways, (word,)] for word, ways in zip(words, said, strict=True)])
+    whole = ((one.english,) for one in phrase_equivalents(words))
+    ways = chain(whole, likeliest([[*ways, (word,)] for word, ways in zip(words, said, strict=True)]))
     return tuple(dict.fromkeys(way for way in ways if way != words))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from .association import Among, associated, association, neighbours, thesaurus_similarity
 from .feeling import concreteness, feeling
 from .foreign import Equivalent, equivalents, possible_meanings
+from .foreign_phrases import phrase_equivalents, phrases_for
 from .frequency import frequency_languages, zipf
 from .phrases import broken_phrases, fixed_phrases
 from .translation import Translation, equivalents_in, languages, translations
@@ -34,6 +35,8 @@ __all__ = [
     "name_rank",
     "neighbours",
     "one_name",
+    "phrase_equivalents",
+    "phrases_for",
     "possible_meanings",
     "proper_name",
     "thesaurus_similarity",

@@ -36,7 +36,7 @@ from ..closeness.vocabulary import (
     spellings,
 )
 from ..closeness.weights import LEAST, word_weight
-from ..lexicon import broken_phrases, lexicon
+from ..lexicon import broken_phrases, lexicon, phrase_equivalents
 from ..lexicon.association import Vectors
 from .hit import Wanted
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
@@ -275,12 +275,15 @@ class Compared:
 
     def needs_all_readings(self, chosen: int) -> bool:
         """Whether a name, or what it is in English, has `spellings` across its words, or words that are only read as
-        foreign beside others (`closeness.vocabulary.english_readings`): those are not compared here."""
+        foreign beside others, or says one thing as a foreign phrase (`closeness.vocabulary.english_readings`): those
+        are not compared here."""
         index = self.index
         words = index.row_words.one(int(index.name_rows[self.places[chosen]])).tolist()
         if len(words) == 1:
             return False
         written = tuple(map(index.word, words))
+        if phrase_equivalents(written):
+            return True
         readings = {tuple(map(index.word, reading)) for reading in _readings(index, words)}
         in_context = len(readings) > 1 or written[0] in ARTICLES
         if in_context and not readings.issuperset(english_readings(written)):

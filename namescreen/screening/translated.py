@@ -2,8 +2,9 @@
 
 Offices and courts compare a name with foreign words of the same meaning where buyers would translate (doctrine of
 foreign equivalents: TMEP 1207.01(b)(vi); EUIPO Guidelines, part C, section 2, chapter 4, on conceptual comparison). A
-mark of several foreign words is found by its meaning. A compound written as one word is not, so compounds of the name's
-words are searched for as well, and what a foreign name is in English.
+mark of several foreign words is found by its meaning. A compound written as one word is not, nor a phrase that says one
+word (martin pescador: kingfisher), so compounds of the name's words and phrases for it are searched for as well, and
+what a foreign name is in English.
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ __all__ = ["foreign_words_held", "other_forms", "translated_in"]
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
 _OF_A_WORD, _OF_A_NAME = 2, 3  # compounds searched for in one language
+_PHRASES = 4  # searched for in one language
 _MOST_FORMS = 12  # searched for: each costs a search of the register
 _SURE = 0.5  # score from which a translation is relied on
 
@@ -39,7 +41,8 @@ def _content(words: tuple[str, ...]) -> tuple[str, ...]:
 
 def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
     """`name` as it may stand in a register in other words: as one word in those of `languages` that write compounds so,
-    and in English where every word of it is a word of one of them. Empty where a word is not known there."""
+    as a phrase in those that say it with several words, and in English where every word of it is a word of one of them,
+    or all are a phrase. Empty where a word is not known there."""
     from ..lexicon import equivalents_in
     from ..lexicon.language_codes import COMPOUNDING, code
 
@@ -48,6 +51,7 @@ def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
         return ()
     found: dict[str, None] = {}
     for language in dict.fromkeys(map(code, languages)):
+        found.update(dict.fromkeys(_phrases(name, language)[:_PHRASES]))
         if language in COMPOUNDING and len(words) > 1:
             choices = [equivalents_in(word, language)[:_OF_A_WORD] for word in words]
             found.update(dict.fromkeys("".join(one) for one in islice(product(*choices), _OF_A_NAME)))
@@ -56,12 +60,24 @@ def other_forms(name: str, languages: Sequence[str]) -> tuple[str, ...]:
     return tuple(text for text in found if parse(text).words != parse(name).words)[:_MOST_FORMS]
 
 
+def _phrases(name: str, language: str) -> tuple[str, ...]:
+    """The phrases of a language that say the name, as one English word, and what it is in English as such a phrase."""
+    from ..lexicon import phrase_equivalents, phrases_for
+
+    words = parse(name).words
+    bases = sorted(_bases("".join(words)))
+    said = (phrase for base in bases for spoken, phrase in phrases_for(base) if spoken == language)
+    return (*said, *(one.english for one in phrase_equivalents(words) if one.language == language))
+
+
 @lru_cache(maxsize=4096)
 def _english(word: str, language: str) -> tuple[str, ...]:
-    """What `word` of a language means in English, where that can be relied on, best first. An English word that only
-    could be spelled so there is no translation."""
-    from ..lexicon import translations
+    """What `word` of a language, or a phrase, means in English, where that can be relied on, best first. An English
+    word that only could be spelled so there is no translation."""
+    from ..lexicon import phrase_equivalents, translations
 
+    if " " in word:
+        return tuple(one.english for one in phrase_equivalents(tuple(word.split())) if one.language == language)
     return tuple(one.english for one in translations(word, language) if one.score >= _SURE and one.source != "spelling")
 
 
@@ -115,9 +131,13 @@ def _is_said_by(english: str, word: str, language: str) -> bool:
 
 
 def _divisions(name: str) -> tuple[tuple[str, ...], ...]:
-    """The content words of a name as written, and with closed compounds divided."""
-    whole = _content(parse(name).words)
-    return tuple(dict.fromkeys(words for words in (whole, _words(name)) if words))
+    """The content words of a name as written, with closed compounds divided, and all as one if they are a phrase that
+    says one thing in a language."""
+    from ..lexicon import phrase_equivalents
+
+    written = parse(name).words
+    phrase = (" ".join(written),) if phrase_equivalents(written) else ()
+    return tuple(dict.fromkeys(words for words in (phrase, _content(written), _words(name)) if words))
 
 
 def _same_in_english(ours: tuple[str, ...], theirs: tuple[str, ...]) -> bool:

@@ -53,6 +53,15 @@ def test_foreign_words_rebuild_to_the_same_bytes(tmp_path: Path, shared_folder: 
         assert (tmp_path / name).read_bytes() == (wordlists_folder() / name).read_bytes()
 
 
+@pytest.mark.shared
+def test_foreign_phrases_rebuild_to_the_same_bytes(tmp_path: Path, shared_folder: Path) -> None:
+    command = [sys.executable, str(ROOT / "wordlists" / "build" / "foreign_phrases.py"), "--to", str(tmp_path)]
+    env = {**os.environ, "NLTK_DATA": str(shared_folder / "nltk_data")}
+    subprocess.run([*command, "--omw", str(shared_folder / "omw")], check=True, capture_output=True, env=env)
+    name = "foreign_phrases.tsv"
+    assert (tmp_path / name).read_bytes() == (wordlists_folder() / name).read_bytes()
+
+
 def test_feelings_rebuild_to_the_same_words(tmp_path: Path) -> None:
     pytest.importorskip("vaderSentiment", reason="needs the package vaderSentiment, which only the build scripts use")
     draw("feelings.py", tmp_path)

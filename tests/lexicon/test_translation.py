@@ -94,7 +94,8 @@ class TestTranslations:
         assert translations("neko", "ja") == ()
 
     def test_tables_are_whole(self) -> None:
-        for name in ("foreign_words", "foreign_of", "foreign_parts", "foreign_places", "international_words"):
+        tables = "foreign_words", "foreign_of", "foreign_parts", "foreign_phrases", "foreign_places"
+        for name in (*tables, "international_words"):
             open_table(f"{name}.tsv").verify()
 
 

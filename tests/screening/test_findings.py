@@ -56,6 +56,16 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         ("Vellumbra Otter", "VELLUMBRA LOUTRE", ["fr"], "fr"),  # a coined word is its own translation
         ("Moon Garden", "JARDIN LUNAR", ["es"], "es"),  # an adjective for the noun of the name
         ("The Dancing Hedgehog", "LE HÉRISSON DANSANT", ["fr"], "fr"),
+        # Names of one thing in several words, of which none says it: the usual words of each language, from memory.
+        ("Kingfisher", "MARTÍN PESCADOR", ["es"], "es"),
+        ("Martín Pescador", "KINGFISHER", ["es"], "en"),
+        ("Sunflower", "FLOAREA SOARELUI", ["ro"], "ro"),
+        ("Rainbow", "L'ARC-EN-CIEL", ["fr"], "fr"),  # with an article
+        ("Dente di Leone", "DANDELION", ["it"], "en"),
+        ("Fireplace", "OPEN HAARD", ["nl"], "nl"),
+        ("Open Haard", "FIREPLACE", ["fr"], ""),  # nobody among the buyers reads Dutch
+        ("Hummingbird", "BEIJA-FLOR", ["pt"], "pt"),
+        ("Hummingbird", "BEIJA O MAR", ["pt"], ""),  # part of a phrase
     ],
 )
 def test_a_translation_is_seen_in_either_direction(
