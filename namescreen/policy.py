@@ -79,7 +79,8 @@ STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 """Concern at or above which a mark has a level."""
 
 IDENTICAL = 0.56
-"""The least concern of an identical live mark of the markets, whatever its goods: in the middle of "look closer"."""
+"""The least concern of an identical live mark of the markets, whatever its goods, and the most of any mark for other
+goods: in the middle of "look closer"."""
 
 
 def level_of(concern: float) -> Level:
@@ -144,8 +145,8 @@ class Conflict:
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
-        reach beyond them. A mark that has ended and cannot be renewed counts half, and so does one that holds outside
-        the markets.
+        reach beyond them. No mark for other goods has more: without a reputation it reaches only similar ones. A mark
+        that has ended and cannot be renewed counts half, and so does one that holds outside the markets.
         """
         if self.knockout:
             return 1.0
@@ -159,6 +160,8 @@ class Conflict:
             value = min(1.0, OVER_WHOLE * value)
         if self.identical:
             value = max(value, IDENTICAL)
+        if share < OTHER_GOODS:
+            value = min(value, IDENTICAL)
         if self.ended and not self.renewable:
             value /= 2
         return value / 2 if self.bites is False else value

@@ -61,6 +61,7 @@ def test_an_identical_live_mark_is_looked_at_whatever_its_goods(one: Conflict) -
         (SAME, True, Level.SERIOUS),
         (replace(SAME, goods=None), True, Level.SERIOUS),
         (replace(SAME, goods=0.0), False, Level.LOOK),
+        (replace(SAME, goods=0.29), False, Level.LOOK),  # other goods: a question of reputation, never serious
         (replace(SAME, ended=True), False, Level.MINOR),
         (replace(SAME, bites=False), False, Level.MINOR),
         (replace(SAME, bites=False, goods=0.0), False, Level.NOTHING),

@@ -80,13 +80,14 @@ def is_place(one: Judged) -> bool:
     return place is not None and place.home and not one.evidence.names_goods
 
 
-def is_surname_alone(judged: tuple[Judged, ...]) -> bool:
+def is_surname_alone(judged: tuple[Judged, ...], *, frequent: bool = True) -> bool:
     """Whether a name is nothing but a surname that buyers take for one, and words for the goods (TMEP
-    1211.01(b)(vi)); a name that few bear is not so taken, unless it is built like one (1211.01(a))."""
+    1211.01(b)(vi)); a name that few bear is not so taken, unless it is built like one (1211.01(a)), and counts only
+    where it need not be `frequent`."""
     names = [one.word for one in judged if _is_name(one)]
     rest = [one for one in judged if one.word not in names]
     known = all(has_form_of_surname(word) or (name_rank(word) or FREQUENT + 1) <= FREQUENT for word in names)
-    return bool(names) and known and all(_is_anyones(one) or _weighs(one) >= TIED for one in rest)
+    return bool(names) and (known or not frequent) and all(_is_anyones(one) or _weighs(one) >= TIED for one in rest)
 
 
 def names_goods(judged: tuple[Judged, ...], goods: str) -> bool:

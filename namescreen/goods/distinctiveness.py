@@ -21,7 +21,7 @@ from .composition import (
     is_without_tie,
     names_goods,
     only_describes,
-)
+)  # fmt: skip
 from .continuum import CATEGORIES, chances, inherent, score
 from .description import EvidenceKind, is_material
 from .evidence import Judged, is_acronym, read, values
@@ -58,6 +58,8 @@ OWN_SCORE = 0.6
 BARRED_SCORE = 0.3
 """The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
 description."""
+RARE_SURNAME_SCORE = 0.4
+"""The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
 NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
 COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
 """WordNet's labels of usage that make a word coarse."""
@@ -353,6 +355,7 @@ def _by_law(
         ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
     elif ground == "generic" and "misspelling" in found:
         ground = "misspelling"
+    of_few = "surname" not in found and is_surname_alone(read(name, goods, {}, surnames=False), frequent=False)
     if law == "US" and ground != "generic":
         as_read = read(name, goods, {})
         as_surname = _chances(name, as_read)
@@ -360,8 +363,9 @@ def _by_law(
         if "surname" in found:
             category, points, ground = "descriptive", BARRED_SCORE, "surname"
         elif told < points and personal == "descriptive" and not ground:
+            told = max(told, RARE_SURNAME_SCORE) if of_few else told
             category, points, ground = "descriptive", round(told, 4), "surname"
-    elif "surname" in found and not ground:
+    elif (of_few or "surname" in found) and not ground:
         ground = "surname"
     if unheard and not ground:
         ground = "foreign word"

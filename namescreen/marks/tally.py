@@ -10,6 +10,7 @@ from itertools import islice
 from ..errors import InputError, Problem
 from ..plain_text import plural, some
 from .problems import ProblemLog
+from .term import GRACE_MONTHS
 from .territory import OFFICES
 
 __all__ = ["MOST_OFFICES", "Source", "Tally"]
@@ -108,5 +109,6 @@ class Tally:
             listed = some([*named, *([f"{more:,} more"] if more else [])])
             log.note(
                 f"the term of {plural(self.expired.total(), 'mark')} ran out before the file's own date: {listed}",
-                "They count as the list calls them: renewal is allowed for some months more",
+                f"They count as the list calls them. A mark can be renewed for {GRACE_MONTHS} months after its term: "
+                "the report tells of those near a name whether these are over",
             )

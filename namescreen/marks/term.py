@@ -10,7 +10,7 @@ from .mark import Mark
 from .status import ran_out
 from .territory import office_code
 
-__all__ = ["GRACE_MONTHS", "grace_ends", "renewable_until"]
+__all__ = ["GRACE_MONTHS", "grace_ends", "probably_lapsed", "renewable_until"]
 
 GRACE_MONTHS = 6
 """Months after its term in which a mark can be renewed: the least that the Paris Convention, article 5bis(1), asks of
@@ -24,6 +24,12 @@ def renewable_until(mark: Mark, today: str) -> str:
         return ""
     until = grace_ends(mark.expires)
     return until if until >= today else ""
+
+
+def probably_lapsed(mark: Mark, today: str) -> bool:
+    """Whether the list calls a mark live, and on the day `today` (YYYY-MM-DD) its term and the months for renewing it
+    late are over."""
+    return bool(today) and not mark.is_dead and mark.expired_by(today) and grace_ends(mark.expires) < today
 
 
 def grace_ends(expires: str) -> str:

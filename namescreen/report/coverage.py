@@ -93,7 +93,8 @@ def _told(name: str, codes: tuple[str, ...], held: Mapping[str, _Rows]) -> str:
         return name
     count, own = sum(rows.count for rows in there.values()), sum(rows.own_form for rows in there.values())
     form = "" if not own else ", in the office's own form" if own == count else f", {own:,} in the office's own form"
-    return f"{name}: {plural(count, 'row')}{form}"
+    anywhere = ", wherever they hold" if name == _INTERNATIONAL[0] else ""  # the offices are counted, not designations
+    return f"{name}: {plural(count, 'row')}{form}{anywhere}"
 
 
 def _lacking(name: str, codes: tuple[str, ...], held: Mapping[str, _Rows]) -> str:

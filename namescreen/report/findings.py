@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from .. import policy
@@ -12,8 +13,8 @@ from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "aside", "conflict_of", "findings", "is_of_other_goods",
-    "mark_level", "matters", "words_read", "worst", "worst_words",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "aside", "conflict_of", "findings", "holds_a_kept_sign",
+    "is_of_other_goods", "is_over", "mark_level", "matters", "words_read", "worst", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -50,10 +51,21 @@ def conflict_of(found: CloseMark) -> Conflict:
 
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
-    """The marks found for a name, those that ask for most attention first: by level, and in one level those that look
-    or sound alike before those that are alike in meaning alone, then by concern; ties keep the order of closeness."""
+    """The marks found for a name, those that ask for most attention first: by level, and in one level live ones before
+    those that have ended or probably lapsed, those for the same or close goods before those for other goods, those
+    that look or sound alike before those alike in meaning alone, then by concern; ties keep the order of closeness."""
     marks = () if isinstance(entry.marks, NotChecked) else entry.marks
-    return tuple(sorted(marks, key=lambda found: (-mark_level(found), _in_meaning_alone(found), -found.concern)))
+    return tuple(sorted(marks, key=_gravest_first))
+
+
+def _gravest_first(found: CloseMark) -> tuple[float, ...]:
+    over = found.lapsed or is_over(found)
+    return -mark_level(found), over, is_of_other_goods(found), _in_meaning_alone(found), -found.concern
+
+
+def is_over(found: CloseMark) -> bool:
+    """Whether a mark has ended and cannot be renewed."""
+    return found.mark.is_dead and not found.renewable_until
 
 
 def _in_meaning_alone(found: CloseMark) -> bool:
@@ -127,7 +139,9 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         first = part.protected[0]
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
         told = f'"{first.sign}": {shorten(first.reason, 60)}'
-        return Finding("distinctiveness", level, told, part.score, bars=first.serious)
+        if first.serious:  # however distinctive it is, others may not register it
+            return Finding("distinctiveness", level, told, 0.0, bars=True, label=part.shown)
+        return Finding("distinctiveness", level, told, part.score)
     return Finding(
         "distinctiveness",
         Level.SERIOUS if bars else level,
@@ -136,6 +150,12 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         bars,
         _unbarred(part) if level is Level.NOTHING and not bars else "",
     )
+
+
+def holds_a_kept_sign(entry: NameEntry) -> bool:
+    """Whether a name holds a sign that is likely to stand in its way by law."""
+    found = entry.distinctiveness
+    return not isinstance(found, NotChecked) and any(sign.serious for sign in found.protected)
 
 
 def _where(part: Distinctiveness) -> str:
@@ -160,11 +180,17 @@ def _mark_finding(entry: NameEntry) -> Finding:
     text = f"{shorten(first.mark.text, 22)} ({(how_close + aside(first)).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
-    more = sum(mark_level(found) >= Level.LOOK for found in ordered[1:])
-    if more:
-        text += f" and {more} more"
+    if further := _further(ordered[1:]):
+        text += f" and {further}"
     label = "knockout" if first.knockout else ""
     return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label)
+
+
+def _further(found: Sequence[CloseMark]) -> str:
+    """How many further marks are serious, and how many to be looked at closer."""
+    levels = [mark_level(one) for one in found]
+    told = (("more serious", levels.count(Level.SERIOUS)), ("to look closer at", levels.count(Level.LOOK)))
+    return ", ".join(f"{count} {what}" for what, count in told if count)
 
 
 def aside(found: CloseMark) -> str:
@@ -173,6 +199,8 @@ def aside(found: CloseMark) -> str:
         return ", may be renewed"
     if found.mark.is_dead:
         return ", dead"
+    if found.lapsed:
+        return ", probably lapsed"
     if found.bites is False:
         return ", other markets"
     if found.translation:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..policy import STEPS
+from ..policy import OTHER_GOODS, STEPS
 from .findings import PLAINLY_DESCRIPTIVE
 
 __all__ = ["GLOSSARY", "Term"]
@@ -88,7 +88,8 @@ GLOSSARY = (
         "minor, look closer, serious",
         "How much attention a finding asks for; none is a legal finding. A mark goes by its concern, from 0 to 1: "
         "overall closeness, halved where the goods are unrelated and in proportion between; 1 for a knockout; "
-        f"halved again for a dead mark. {_STEPS}. A reading goes by its severity; a generic name is serious, a "
+        f"halved again for a dead mark, and never serious for goods under {OTHER_GOODS:g}. "
+        f"{_STEPS}. A reading goes by its severity; a generic name is serious, a "
         f"descriptive one too below a distinctiveness of {PLAINLY_DESCRIPTIVE:g}, and else asks for a closer look.",
         "this program; the steps are chosen, not fitted",
     ),

@@ -9,9 +9,9 @@ from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
-from ..policy import Level
+from ..policy import STEPS, Level
 from ..screening.crowd import divided, says_little
-from .findings import aside, conflict_of, mark_level, matters
+from .findings import aside, conflict_of, is_over, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .register_facts import LACKS, dates, remarks, status, where
 
@@ -26,6 +26,7 @@ REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Status", "Da
 _FEWEST_MARKS, _MOST_MARKS, _MOST_GRAVE = 2, 5, 8
 _MOST_OTHERS = 3  # further marks of the same words
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
+_NEARLY_MINOR = 0.9 * STEPS[-1][0]  # concern from which a live mark for such goods is shown; ours, not fitted
 _HEARD = 0.6  # closeness in sound from which the readings are told
 _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
@@ -78,7 +79,7 @@ def _tells_of_cases(found: CloseMark, entry: NameEntry, report: Report) -> bool:
 def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseMark]) -> Iterable[str]:
     """What the register says of the marks shown and of further ones with the same words, and what is to be asked."""
     listed = [mark for found in shown for mark in (found.mark, *found.others[:_MOST_OTHERS])]
-    rows = [register_cells(mark) for mark in listed]
+    rows = [register_cells(mark, report.date, report.markets) for mark in listed]
     kept = [at for at in range(len(REGISTER_HEADS)) if not at or any(row[at] != LACKS for row in rows)]
     lacking = [head.lower() for at, head in enumerate(REGISTER_HEADS) if at not in kept]
     if len(kept) > 1:
@@ -98,8 +99,8 @@ def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseM
         yield " ".join(told)
 
 
-def register_cells(mark: Mark) -> tuple[str, ...]:
-    """What the register says of a mark, as raw text, under `REGISTER_HEADS`."""
+def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> tuple[str, ...]:
+    """What the register says of a mark on the day `today`, as raw text, under `REGISTER_HEADS`."""
     # The numbers of the United Kingdom begin with UK, not with the code of its office.
     itself = mark.number.startswith((mark.office, "UK0"))
     number_as_cited = mark.number if itself else f"{mark.office} {mark.number}"
@@ -108,25 +109,31 @@ def register_cells(mark: Mark) -> tuple[str, ...]:
         shorten(number_as_cited, 40) if mark.number else LACKS,
         shorten(mark.owner, 120) or LACKS,
         " ".join(map(str, mark.classes)) or LACKS,
-        status(mark),
+        status(mark, today),
         dates(mark),
-        where(mark),
+        where(mark, markets),
     )
 
 
 def marks_shown(entry: NameEntry, asked: Sequence[CloseMark] = ()) -> tuple[CloseMark, ...]:
     """The marks worth an adviser's minute, in their order: those to look closer at, those `asked` about, and as far as
-    there is room milder ones and one that is close by name alone; where there is none, the first few, so that "nothing
-    found" can be judged."""
+    there is room milder ones and one live mark below them; where there is none, the first few, so that "nothing found"
+    can be judged. Marks that are over come last."""
     ordered = matters(entry)
     grave = [found for found in ordered if mark_level(found) >= Level.LOOK][:_MOST_GRAVE]
     kept = [*grave, *(found for found in asked if found not in grave)]
     mild = [found for found in ordered if mark_level(found) is Level.MINOR and found not in kept]
     kept += mild[: max(0, _MOST_MARKS - len(kept))]
-    alone = [found for found in ordered if mark_level(found) is Level.NOTHING and found.overall >= _CLOSE]
+    alone = [found for found in ordered if mark_level(found) is Level.NOTHING and not is_over(found) and _near(found)]
     if kept and len(kept) < _MOST_MARKS:
         kept += [found for found in alone if found not in kept][:1]
-    return tuple(found for found in ordered if found in kept) if kept else ordered[:_FEWEST_MARKS]
+    shown = [found for found in ordered if found in kept] if kept else list(ordered)
+    return tuple(sorted(shown, key=is_over)[: len(kept) or _FEWEST_MARKS])
+
+
+def _near(found: CloseMark) -> bool:
+    """Whether a mark below all levels may be worth a row: close by its name alone, or nearly minor for such goods."""
+    return found.overall >= _CLOSE or (conflict_of(found).comparable and found.concern >= _NEARLY_MINOR)
 
 
 def mark_cells(found: CloseMark) -> tuple[str, ...]:
@@ -141,6 +148,7 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
         reasons.append("holds outside the markets")
     if found.renewable_until:
         reasons.append(f"can be renewed until {found.renewable_until}")
+    worded = "other markets" if level is Level.NOTHING and found.bites is False else level.words
     told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
     return (
         shorten(found.mark.text, 60),
@@ -149,7 +157,7 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
         number(found.sound),
         score_words(found.meaning),
         "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
-        shorten(f"{'knockout' if found.knockout else level.words}: {told}", 200),
+        shorten(f"{'knockout' if found.knockout else worded}: {told}", 200),
     )
 
 

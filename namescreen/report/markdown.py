@@ -16,8 +16,8 @@ from ..policy import Level
 from .comparison import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
-from .findings import MISSED, findings, worst, worst_words
-from .model import CHECKS, NameEntry, Report
+from .findings import MISSED, findings, holds_a_kept_sign, worst, worst_words
+from .model import CHECKS, KEPT, NameEntry, Report
 from .pages import name_pages
 from .questions import general_questions
 from .record import costs_worksheet, law_page, next_steps, record, terms
@@ -85,7 +85,7 @@ def _in_short(report: Report) -> Iterable[str]:
     named = [name for name in entries if _names_the_goods(entries[name])]
     if named:
         yield f"{_few(named)} {'names' if len(named) == 1 else 'name'} the goods themselves, which offices refuse."
-    kept = [name for name, entry in entries.items() if _holds_a_kept_sign(entry)]
+    kept = [name for name, entry in entries.items() if holds_a_kept_sign(entry)]
     if kept:
         verb = "holds" if len(kept) == 1 else "hold"
         yield f"{_few(kept)} {verb} words that the law keeps for others, or a claim that it forbids."
@@ -148,11 +148,6 @@ def _distinctiveness_level(entry: NameEntry) -> Level:
 def _names_the_goods(entry: NameEntry) -> bool:
     found = entry.distinctiveness
     return not isinstance(found, NotChecked) and found.category == "generic"
-
-
-def _holds_a_kept_sign(entry: NameEntry) -> bool:
-    found = entry.distinctiveness
-    return not isinstance(found, NotChecked) and any(sign.serious for sign in found.protected)
 
 
 def _goods_compared(entry: NameEntry) -> bool:
@@ -251,7 +246,7 @@ def _comparison(report: Report) -> Iterable[str]:
     )
     if not checks:
         return
-    span = places(report)
+    span, entries = places(report), {entry.name: entry for entry in report.names}
     rows = []
     at = [list(CHECKS).index(check) for check in checks]
     for row in standings(report):
@@ -261,7 +256,7 @@ def _comparison(report: Report) -> Iterable[str]:
             (
                 shorten(row.name, 60),
                 f"{row.place}",
-                "knockout" if row.knockout else low if low == high else f"{low} to {high}",
+                _barred(row, entries[row.name]) or (low if low == high else f"{low} to {high}"),
                 *("not checked" if row.values[i] is None else number(row.values[i] or 0.0) for i in at),
                 f"{taken[0]}" if taken[0] == taken[1] else f"{taken[0]} to {taken[1]}",
             )
@@ -276,6 +271,11 @@ def _comparison(report: Report) -> Iterable[str]:
         )
     else:
         yield "No weight changes the order when it is halved or doubled."
+
+
+def _barred(row: Standing, entry: NameEntry) -> str:
+    """What stands in place of a name's total, where it would say too much; empty for other names."""
+    return "knockout" if row.knockout else KEPT if holds_a_kept_sign(entry) else ""
 
 
 def _equal(report: Report) -> bool:

@@ -31,6 +31,9 @@ __all__ = [
     "Weights",
 ]
 
+KEPT = "barred by law"
+"""What a name is called that holds a sign which the law keeps for others, or a claim that it forbids."""
+
 CHECKS = {
     "marks": "Existing marks",
     "distinctiveness": "Distinctiveness",
@@ -58,7 +61,8 @@ class CloseMark:
     are some of the rest, in that order, and `marks` counts them all, this one included. `bites` says whether the mark
     holds in one of the markets; None where that is not known. `translation` is the language (BCP 47) in which the mark
     says the name; empty where it is no translation that is known. `renewable_until` is the day (ISO 8601) until which a
-    mark whose term ran out can be renewed; empty for others.
+    mark whose term ran out can be renewed; empty for others. `lapsed` says that the list calls the mark live although
+    its term ran out and the months for renewing it late are over on the day of the report.
     """
 
     mark: Mark
@@ -75,6 +79,7 @@ class CloseMark:
     bites: bool | None = None
     translation: str = ""
     renewable_until: str = ""
+    lapsed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,8 +127,9 @@ class Distinctiveness:
 
     @property
     def shown(self) -> str:
-        """What readers are told that the name is."""
-        return self.called or self.category
+        """What readers are told that the name is: of a sign that the law keeps, that first."""
+        kept = any(one.serious for one in self.protected) and self.category != "generic"
+        return KEPT if kept else self.called or self.category
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,7 @@ from ..plain_text import cell, number, plural, shorten, some, table
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
-from .model import Address, Addresses, Distinctiveness, NameEntry, Report
+from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Report
 from .questions import asked_about, questions
 from .sensitivity import standings
 
@@ -75,8 +75,9 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
     if isinstance(found, NotChecked):
         yield f"{head} Not checked, because {cell(found.because)}."
         return
-    yield f"{head} {found.shown.capitalize()}, {number(found.score)} of 1. {_sentences(found)}".rstrip()
-    if found.differs:
+    scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
+    yield f"{head} {found.shown.capitalize()}{scored}. {_sentences(found)}".rstrip()
+    if found.differs and found.shown != KEPT:
         yield table(
             ("Under the law of", "The name is", "Score", "The law, from memory"),
             [(one.market, one.called, number(one.score), one.law or "no bar found") for one in found.markets],
@@ -85,7 +86,7 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
 
 def _sentences(found: Distinctiveness) -> str:
     told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint and not found.protected else ())]
-    if found.laws and not found.differs:
+    if found.laws and (found.shown == KEPT or not found.differs):
         told.append(f"The law, from memory: {'; '.join(found.laws)}")
     return " ".join(_sentence(text) for text in told)
 

@@ -32,6 +32,7 @@ _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apar
 _MARKS, _READINGS = 4, 2  # marks and readings of a name that are asked about
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
 _STEM, _ENDING = 5, 2  # letters of a word that has forms, and of an ending
+_USE_LASTS = " In US use alone gives rights, which outlast a registration (15 USC 1125(a))."
 _FAMILY = 3  # close marks of one owner that are called a family (common practice, no source)
 
 
@@ -117,7 +118,8 @@ def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
     generic = not isinstance(entry.distinctiveness, NotChecked) and entry.distinctiveness.category == "generic"
     for found in matters(entry):
         # An identical mark is asked about wherever it stands in the order.
-        if len(asked) < _MARKS or conflict_of(found).identical:
+        idle = mark_level(found) is Level.NOTHING and found.bites is not False  # its row says that nothing was found
+        if not idle and (len(asked) < _MARKS or conflict_of(found).identical):
             question = _on_mark(found, shorten(entry.name, 60), report, generic=generic)
             if question:
                 asked.append((found, " ".join(filter(None, (question, _on_namesakes(found, report))))))
@@ -135,7 +137,17 @@ def _on_namesakes(found: CloseMark, report: Report) -> str:
         ours = not report.classes or not mark.classes or not {*mark.classes}.isdisjoint(report.classes)
         if held and not mark.is_dead and mark.owner != found.mark.owner and (further or ours):
             told.append(f"{_cited(mark)}, in {some(held)}")
-    return f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
+    live = f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
+    return " ".join(filter(None, (live, _on_dead_namesakes(found, report))))
+
+
+def _on_dead_namesakes(found: CloseMark, report: Report) -> str:
+    """Whether the owners of dead US marks with the same name, in a class of ours, still use it."""
+    if "US" not in report.markets or not conflict_of(found).identical:
+        return ""
+    dead = [mark for mark in found.others if mark.is_dead and "US" in mark.territories]
+    ours = [_cited(mark) for mark in dead if not {*mark.classes}.isdisjoint(report.classes)]
+    return f"Dead in US, in a class of ours: {'; '.join(ours[:_MARKS])}. Still in use?{_USE_LASTS}" if ours else ""
 
 
 def _cited(mark: Mark) -> str:
@@ -191,16 +203,16 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
 def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -> str:
     """The question that a mark raises that its list calls dead; empty where it raises none."""
     title = _title(found)
-    if found.renewable_until and (near or mark_level(found) >= Level.LOOK):
+    if found.renewable_until:
         return (
             f"The term of {title} ran out on {found.mark.expires}, and it can be renewed until "
             f"{found.renewable_until}: is that likely, and {objection(name, held_in(found.mark, report))} then?"
         )
-    if found.renewable_until or found.concern < _DEAD_BUT_NEAR:
+    if found.concern < _DEAD_BUT_NEAR:
         return ""
     return (
         f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, or could "
-        f"it be revived, so that {name} would meet it after all?"
+        f"it be revived, so that {name} would meet it after all?{_USE_LASTS if 'US' in found.mark.territories else ''}"
     )
 
 

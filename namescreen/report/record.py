@@ -10,6 +10,7 @@ from ..plain_text import cell, shorten, some, table, visible
 from ..territories import UNIONS, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
+from .findings import holds_a_kept_sign
 from .glossary import GLOSSARY
 from .law import EVERYWHERE, UNDESCRIBED, Practice, practices
 from .model import Report
@@ -159,8 +160,10 @@ def next_steps(report: Report) -> Iterable[str]:
     """What to do next, in general."""
     yield "## Next steps"
     where = f" ({cell(some(report.markets))})" if report.markets else ""
+    kept = [entry.name for entry in report.names if holds_a_kept_sign(entry)]
+    also = f", and those that hold words kept for others, or a forbidden claim ({cell(some(kept))})" if kept else ""
     steps = (
-        "Strike the names with a knockout, unless the adviser sees a way.",
+        f"Strike the names with a knockout{also}, or ask about them first.",
         "Look up each mark under *look closer* and *serious* at the office that keeps it: is it in force, for "
         f"which goods, and is it in use? Look for near marks in the registers of your markets{where}.",
         "Search the web, shops and the company register for the names that remain: use counts without registration.",

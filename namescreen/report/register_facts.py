@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import datetime
+from collections.abc import Sequence
 
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
-from ..marks.term import grace_ends, renewable_until
+from ..marks.term import grace_ends, probably_lapsed, renewable_until
 from ..marks.territory import bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
 from ..plain_text import shorten, some
 from .law import unused_years
@@ -29,14 +30,18 @@ _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
 
-def status(mark: Mark) -> str:
-    """Where a mark stands: in force, applied for, opposed, or dead and how its list words it."""
+def status(mark: Mark, today: str = "") -> str:
+    """Where a mark stands: in force, applied for, opposed, or dead and how its list words it; and on the day `today`
+    whether it is live by its list alone, its term being over."""
     if mark.is_dead:
         given = shorten(mark.status_as_given, 30)
         return f"dead ({given.casefold()})" if given and given.casefold() != "dead" else "dead"
     if mark.status == "live" and opposed_since(mark.status_as_given):
         return "registered, opposed"
-    return _STATUS.get(mark.status, LACKS)
+    told = _STATUS.get(mark.status, LACKS)
+    if mark.status != "live" or not today or not mark.expired_by(today):
+        return told
+    return f"{told} by the list, but {'probably lapsed' if probably_lapsed(mark, today) else 'its term is over'}"
 
 
 def dates(mark: Mark) -> str:
@@ -50,9 +55,11 @@ def dates(mark: Mark) -> str:
     return ", ".join(f"{what} {day}" for what, day in told if day) or LACKS
 
 
-def where(mark: Mark) -> str:
-    """Where a mark holds, as codes of countries, as far as the list states it."""
-    return some(mark.territories) or LACKS
+def where(mark: Mark, markets: Sequence[str] = ()) -> str:
+    """Where a mark holds, as codes of countries, as far as the list states it; of an EU mark also that it does not hold
+    in the United Kingdom, if that is one of `markets`."""
+    apart = "GB" in markets and "EU" in mark.territories and bites_in(mark, ("GB",)) is False
+    return (some(mark.territories) or LACKS) + (", not GB" if apart else "")
 
 
 def _undesignated(mark: Mark) -> bool:
@@ -96,8 +103,8 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
 
 def _overdue(mark: Mark, today: str) -> str:
     """What is asked of a mark that its list calls live though its term ran out."""
-    until = grace_ends(mark.expires)
-    if until >= today:
+    if not probably_lapsed(mark, today):
+        until = grace_ends(mark.expires)
         return f"Its term ran out on {mark.expires}, and it can be renewed until {until}: has it been?"
     return (
         f"Its term ran out on {mark.expires}, and the six months for renewing it late are over: it has probably "

@@ -145,7 +145,7 @@ class Checks:
         return "", f"{held}." if held and isinstance(held, str) else ""
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
-        read_in = languages_of(bites_where(mark, self.markets))
+        read_in = languages_of(bites_where(mark, self.markets), main=True)
         closeness = as_heard(closeness, name, mark.text, read_in)
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None

@@ -109,3 +109,13 @@ def test_names_of_a_second_trial(name: str, goods: str, markets: str, called: st
     found = distinctiveness(name, goods, markets=markets.split())
     assert isinstance(found, Distinctiveness)
     assert found.called == called
+
+
+def test_a_surname_that_few_bear_is_less_of_a_bar() -> None:
+    """Rarity speaks for a name (TMEP 1211.01(a)(i)); the EU and the UK register both (Nichols, C-404/02)."""
+    known, rare = (distinctiveness(name, "hot sauce", markets=["US", "GB"]) for name in ("Hargreaves", "Zickefoose"))
+    assert isinstance(known, Distinctiveness)
+    assert isinstance(rare, Distinctiveness)
+    assert known.called == rare.called == "surname"
+    assert rare.score > known.score
+    assert known.markets[1].law == rare.markets[1].law != ""

@@ -183,7 +183,7 @@ def test_the_glance_says_level_and_evidence(report: Report) -> None:
     rows = {row[0]: row[1:] for row in next(tables(READER.parse(to_markdown(report))))}
     assert rows["Herbwell"] == [
         "serious",
-        "knockout: HERB WELL (0.99) and 1 more",
+        "knockout: HERB WELL (0.99) and 1 more serious",
         "look closer: descriptive (0.31)",
         "nothing found: in 3 languages",
         "not looked up: fit 0.82",

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from namescreen.marks import Mark
 from namescreen.report import Report, to_markdown
+from namescreen.report.findings import findings, matters
 from namescreen.report.mark_tables import close_marks, marks_shown
-from namescreen.report.model import Distinctiveness
+from namescreen.report.model import KEPT, Distinctiveness, ProtectedSign
 from namescreen.report.questions import asked_about, questions
 from tests.report.test_worksheets import close, entry
 
@@ -70,3 +72,57 @@ def test_what_found_nothing_takes_a_line(report: Report) -> None:
     assert len(text) == 1
     assert "Nothing found. What came nearest: FAR OFF" in text[0]
     assert "0.35" in text[0]
+
+
+def test_the_same_goods_come_before_the_same_name_and_what_lives_before_what_has_lapsed() -> None:
+    afar = replace(close("DUSKFALL", 1.0, goods=0.2), concern=0.56)
+    near = replace(close("DUSKFELL", 0.6), concern=0.55)
+    lapsed = replace(close("DUSKFALLEN", 0.6), concern=0.6, lapsed=True)
+    assert [found.mark.text for found in matters(entry(afar, lapsed, near))] == ["DUSKFELL", "DUSKFALL", "DUSKFALLEN"]
+
+
+def test_further_marks_are_counted_by_their_level() -> None:
+    grave, mild = replace(close("A", 0.8), concern=0.8), replace(close("B", 0.6), concern=0.55)
+    (found, *_) = findings(entry(grave, grave, mild, mild))
+    assert found.evidence.endswith("and 1 more serious, 2 to look closer at")
+
+
+def test_no_question_stands_on_a_mark_of_which_nothing_was_found(report: Report) -> None:
+    heard = replace(close("DUSKVALE", 0.57, goods=0.1), sound=1.0, concern=0.33)
+    assert not asked_about(entry(heard, name="Duskfall", words=("dusk", "fall")), report)
+
+
+def test_a_dead_mark_that_found_nothing_takes_no_row_from_a_live_one(report: Report) -> None:
+    grave, live = close("DUSKFALLS", 0.8), replace(close("DUSKWATER", 0.45), concern=0.36)
+    dead = replace(close("DUSKFALL OLD", 0.6, status="dead"), concern=0.3)
+    assert [found.mark.text for found in marks_shown(entry(grave, dead, live))] == ["DUSKFALLS", "DUSKWATER"]
+
+
+def test_use_after_a_dead_us_mark_is_asked_about(report: Report) -> None:
+    """Use gives rights in the US without registration (15 USC 1125(a), from memory)."""
+    dead = Mark("DUSKFALL", "76000001", "US", (21,), status="dead", owner="Vey Pots LLC", territories=("US",))
+    same = replace(close("DUSKFALL", 1.0, goods=0.1), appearance=1.0, concern=0.56, others=(dead,))
+    asked = questions(entry(same, name="Duskfall"), replace(report, markets=("US",), classes=(21,)))[0]
+    assert "76000001" in asked
+    assert "outlast a registration" in asked
+    other = replace(same, others=(replace(dead, classes=(36,)),))
+    assert "outlast" not in questions(entry(other, name="Duskfall"), replace(report, markets=("US",), classes=(21,)))[0]
+
+
+def test_a_mark_that_can_be_renewed_is_asked_about(report: Report) -> None:
+    found = replace(close("DUSKFALLS", 0.5, status="dead"), concern=0.45, renewable_until="2027-01-21")
+    assert "can be renewed until 2027-01-21" in questions(entry(found, name="Duskfall"), report)[0]
+
+
+def test_a_kept_sign_has_its_own_label_and_no_total(report: Report) -> None:
+    sign = ProtectedSign("olympic", True, "a word kept for the Olympic movement", "the national Olympic committee")
+    held = Distinctiveness("descriptive", 0.8, protected=(sign,), called="geographic")
+    kept = entry(name="Olympic Pots", distinctiveness=held)
+    other = entry(name="Duskfall", distinctiveness=replace(held, protected=()))
+    text = to_markdown(replace(report, names=(kept, other)))
+    assert findings(kept)[1].value == 0
+    assert findings(kept)[1].title == KEPT
+    assert "**Distinctiveness for the goods.** Barred by law." in text
+    assert "a forbidden claim (Olympic Pots)" in text
+    (row,) = (line for line in text.splitlines() if line.startswith("| Olympic Pots") and "0.00" in line)
+    assert row.split("|")[3].strip() == KEPT

@@ -15,7 +15,7 @@ from namescreen.report.law import objection
 from namescreen.report.mark_tables import REGISTER_HEADS, register_cells
 from namescreen.report.model import OfficeRows
 from namescreen.report.questions import questions
-from namescreen.report.register_facts import held_in, in_force_notes, remarks, status, use_is_due
+from namescreen.report.register_facts import held_in, in_force_notes, remarks, status, use_is_due, where
 from namescreen.screening import screen
 
 
@@ -186,3 +186,25 @@ def test_a_live_namesake_is_not_hidden_behind_a_dead_mark(report: Report, tmp_pa
     asked = " ".join(questions(entry_of(found), replace(report, markets=("GB",))))
     assert "can be renewed until 2027-02-01" in asked
     assert "The same words are live for others: 2 (GB, Chairs Ltd, class 20), in GB. What of these?" in asked
+
+
+def test_a_term_that_is_over_is_told_in_one_way(report: Report) -> None:
+    mark = Mark("M", "1", "EM", status="live", expires="2026-01-31", territories=("EU",))
+    assert status(mark, "2026-01-31") == "in force"
+    assert status(mark, "2026-07-31") == "in force by the list, but its term is over"
+    assert "it can be renewed until 2026-07-31" in remarks(mark, replace(report, date="2026-07-31"))[0]
+    assert status(mark, "2026-08-01") == "in force by the list, but probably lapsed"
+    assert "it has probably lapsed" in remarks(mark, replace(report, date="2026-08-01"))[0]
+
+
+def test_a_later_eu_mark_is_said_not_to_hold_in_the_united_kingdom() -> None:
+    """Withdrawal Agreement, article 54(1)(a): only marks registered before 2021 live on there."""
+    later = Mark("M", "1", "EM", status="live", registered="2022-05-01", territories=("EU",))
+    assert where(later, ("GB", "DE")) == "EU, not GB"
+    assert where(later, ("DE",)) == where(replace(later, registered="2019-05-01"), ("GB",)) == "EU"
+
+
+def test_international_registrations_are_counted_wherever_they_hold(report: Report) -> None:
+    held = replace(report.lists[0], offices=("WO",), rows_of=(OfficeRows("WO", 2),), layout="")
+    (us,) = market_cover(replace(report, markets=("US",), lists=(held,)))
+    assert us.searched == ("international registrations (WO): 2 rows, wherever they hold",)

@@ -46,3 +46,13 @@ def test_a_mark_is_read_where_it_holds(tmp_path: Path) -> None:
     close = {mark.mark.text: mark for mark in found.close_marks}  # type: ignore[union-attr]
     assert close["BRANDSTÄTTER"].knockout
     assert close["BRANDSTAETTER"].closeness.sound < 1  # no buyer there reads German
+
+
+def test_the_language_of_a_minority_is_not_that_of_a_market(tmp_path: Path) -> None:
+    """Buyers in the US read a mark in English, whatever some there speak besides; b and v are one sound in Spanish."""
+    for office, heard in (("US", False), ("ES", True)):
+        path = tmp_path / f"{office}.csv"
+        path.write_text(f"mark,office,goods\nVALORA,{office},bicycle bags\n", "utf-8")
+        (found,) = screen(["Balora"], read_register([path]), goods="bicycle bags", classes=[12], markets=["US", "ES"])
+        (close,) = found.close_marks  # type: ignore[misc]
+        assert ("read in Spanish" in " ".join(close.closeness.reasons)) is heard
