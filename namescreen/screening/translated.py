@@ -132,12 +132,13 @@ def _is_said_by(english: str, word: str, language: str) -> bool:
 
 def _divisions(name: str) -> tuple[tuple[str, ...], ...]:
     """The content words of a name as written, with closed compounds divided, and all as one if they are a phrase that
-    says one thing in a language."""
-    from ..lexicon import phrase_equivalents
+    says one thing in a language, or together an English word (humming bird)."""
+    from ..lexicon import lexicon, phrase_equivalents
 
     written = parse(name).words
     phrase = (" ".join(written),) if phrase_equivalents(written) else ()
-    return tuple(dict.fromkeys(words for words in (phrase, _content(written), _words(name)) if words))
+    joined = ("".join(written),) if len(written) > 1 and lexicon().known("".join(written)) else ()
+    return tuple(dict.fromkeys(words for words in (phrase, _content(written), _words(name), joined) if words))
 
 
 def _same_in_english(ours: tuple[str, ...], theirs: tuple[str, ...]) -> bool:
@@ -158,7 +159,7 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     mean in one of the other languages `asked`."""
     from ..lexicon import lexicon
 
-    meant = [frozenset((word,)).union(*(_senses(word, one) for one in asked if one != language)) for word in ours]
+    meant = [_bases(word).union(*(_senses(word, one) for one in asked if one != language)) for word in ours]
     heard = [_senses(word, language) for word in theirs]
     kept = {word for word in ours if word in theirs and not lexicon().known(word)}
     said = frozenset().union(*heard)

@@ -65,6 +65,9 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         ("Fireplace", "OPEN HAARD", ["nl"], "nl"),
         ("Open Haard", "FIREPLACE", ["fr"], ""),  # nobody among the buyers reads Dutch
         ("Hummingbird", "BEIJA-FLOR", ["pt"], "pt"),
+        ("Humming Bird", "BEIJA-FLOR", ["pt"], "pt"),  # English writes it as one word
+        ("Dandelions", "DENTE DI LEONE", ["it"], "it"),  # the plural of what the mark says
+        ("Silent Owls", "STILLE EULE", ["de"], "de"),
         ("Hummingbird", "BEIJA O MAR", ["pt"], ""),  # part of a phrase
     ],
 )
