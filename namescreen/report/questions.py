@@ -28,6 +28,7 @@ MOST = 6
 
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
+_VERY_CLOSE = 0.8  # closeness in one aspect that is always told (common practice, no source)
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _MARKS, _READINGS = 4, 2  # marks and readings of a name that are asked about
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
@@ -95,11 +96,11 @@ def _title(found: CloseMark) -> str:
 
 
 def _strongest(found: CloseMark) -> dict[str, float]:
-    """The aspects in which the mark is closest."""
+    """The aspects in which the mark is closest, and any other in which it is very close."""
     values = {"appearance": found.appearance, "sound": found.sound}
     if not isinstance(found.meaning, NotChecked):
         values["meaning"] = found.meaning
-    least = max(0.5, max(values.values()) - 0.1)
+    least = min(_VERY_CLOSE, max(0.5, max(values.values()) - 0.1))
     return {aspect: value for aspect, value in values.items() if value >= least}
 
 

@@ -126,3 +126,9 @@ def test_a_kept_sign_has_its_own_label_and_no_total(report: Report) -> None:
     assert "a forbidden claim (Olympic Pots)" in text
     (row,) = (line for line in text.splitlines() if line.startswith("| Olympic Pots") and "0.00" in line)
     assert row.split("|")[3].strip() == KEPT
+
+
+def test_every_aspect_that_is_very_close_is_told(report: Report) -> None:
+    found = replace(close("DUSKFELL", 0.9), appearance=0.84, sound=0.86, meaning=1.0)
+    (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
+    assert "close in appearance (0.84), sound (0.86) and meaning (1.00)" in question
