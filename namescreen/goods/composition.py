@@ -24,6 +24,7 @@ __all__ = [
     "is_coined_own",
     "is_surname_alone",
     "is_without_tie",
+    "may_name_goods",
     "names_goods",
     "only_describes",
 ]
@@ -98,6 +99,14 @@ def names_goods(judged: tuple[Judged, ...], goods: str) -> bool:
     said = tuple(base_form(word) for one in judged for word in one.stands_for.split())
     called = (item for item in items(goods) if not item.dealing)
     return any((*item.modifiers, item.head)[-len(said) :] == said for item in called)
+
+
+def may_name_goods(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name that `names_goods` does not find in the list may still be one of them: not what is put together
+    of a word for the goods and another, which says of what kind they are (TMEP 1209.03(d))."""
+    made = any(one.meaning and one.meaning.guessed and " " in one.stands_for for one in judged)
+    named = (one.evidence.names_goods or _weighs(one) >= IN_THE_GOODS for one in judged)
+    return bool(judged) and not made and all(named) and any(one.evidence.names_goods for one in judged)
 
 
 def only_describes(judged: tuple[Judged, ...]) -> bool:

@@ -10,28 +10,35 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
-from ..lexicon import kinds, lexicon
 from ..outcome import NotChecked
 from .composition import (
     composition,
     has_coined_word,
     has_other_own_word,
     holds_praised_image,
-    is_surname_alone,
     is_without_tie,
+    may_name_goods,
     names_goods,
     only_describes,
 )  # fmt: skip
 from .continuum import CATEGORIES, chances, inherent, score
 from .description import EvidenceKind, is_material
-from .evidence import Judged, is_acronym, read, values
+from .evidence import Judged, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
-from .grounds import DISCLAIMED, grounds_for, languages_of, languages_under, laws_of, without_american
+from .grounds import (
+    DISCLAIMED,
+    is_foreign,
+    languages_of,
+    languages_under,
+    law_on,
+    views_of,
+    without_american,
+)
+from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
-from .places import place_of
 from .protected import ProtectedSign, protected_signs
 from .wording import in_english, not_read
 
@@ -61,8 +68,6 @@ description."""
 RARE_SURNAME_SCORE = 0.4
 """The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
 NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
-COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
-"""WordNet's labels of usage that make a word coarse."""
 
 _HINTS = {
     "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start elsewhere.",
@@ -169,10 +174,12 @@ def _distinctiveness(
     elif unknown and worst.category == "fanciful":
         findings = [replace(one, score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
-    kinds_found = _kinds_of(plain, judged)
+    kinds_found = kinds_of_name(plain, judged)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
+    meant = {(one.word, one.meaning.language) for one in judged if one.meaning}
+    unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     told = (unknown_meaning(word, one) for word, one in unknown.items())
     reasons = (*_reasons(judged, worst, signs, surname=surname), *told)
     if not any(one.market == "US" for one in by_law):
@@ -205,14 +212,14 @@ def _by_each_law(
 ) -> list[MarketFinding]:
     """How the name stands under each law: by the worst of the `findings` in a language that counts there."""
     worst, found = findings[0], []
-    for law in laws_of(markets):
+    for law in views_of(markets):
         heard = languages_under(law, readings, markets)
         first = next(one for one in findings if one.language in heard)
         read_so = readings[first.language]
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
         if first.category == "fanciful" and any(one.meaning for one in findings):
             first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
-        told = _kinds_of(readings["en"], read_so)
+        told = kinds_of_name(readings["en"], read_so)
         found.append(_by_law(law, name, goods, first, told, _is_geographic(read_so, signs), unheard=unheard))
     return found
 
@@ -317,8 +324,8 @@ def _finding(
     category, points = _category(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
     if names_goods(judged, goods):
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
-    elif category == "generic" and not any(one.evidence.names_goods for one in judged):
-        category = "descriptive"  # only a name of the goods is generic
+    elif category == "generic" and not may_name_goods(judged):
+        category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
     elif (_is_geographic(judged, signs) or (translated and only_describes(judged))) and category not in CATEGORIES[:2]:
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = _bounded(judged, category, points)
@@ -349,7 +356,7 @@ def _by_law(
     ground = category if category in CATEGORIES[:2] else ""
     if ground == "descriptive" and geographic:
         ground = "place"
-    elif worst.meaning and ground:
+    elif worst.meaning and ground and is_foreign(worst.language, law):
         ground = "foreign word"
     elif ground == "descriptive":
         ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
@@ -371,34 +378,4 @@ def _by_law(
         ground = "foreign word"
     if "coarse" in found and not ground:
         ground = "vulgar"
-    law_text = grounds_for(ground, (law,))[0].law if ground else ""
-    return MarketFinding(law, category, min(points, worst.score), ground, law_text)
-
-
-def _kinds_of(plain: tuple[Judged, ...], judged: tuple[Judged, ...]) -> tuple[str, ...]:
-    """Kinds of name that the law treats apart, as it stands, and for praise as translated."""
-    words = [one.word for one in plain]
-    asked = {
-        "surname": is_surname_alone(plain),
-        "place": any(place is not None for place in map(place_of, words)),
-        "acronym": any(map(is_acronym, words)),
-        "laudatory": any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
-        "misspelling": any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
-        "coarse": any(map(_is_coarse, words)),
-    }
-    return tuple(kind for kind, is_so in asked.items() if is_so)
-
-
-def _is_coarse(word: str) -> bool:
-    """Whether WordNet labels the commonest sense of `word` as coarse."""
-    senses = lexicon().senses(word, labelled=False)
-    labels = [
-        {
-            label
-            for one in lexicon().relations(sense)
-            if one.kind == "usage"
-            for label in lexicon().entry(one.sense_id).words
-        }
-        for sense in senses
-    ]
-    return any(labels) and bool(max(zip(senses, labels, strict=True), key=lambda pair: pair[0].count)[1] & COARSE)
+    return MarketFinding(law, category, min(points, worst.score), ground, law_on(ground, law) if ground else "")

@@ -96,7 +96,8 @@ class Judged:
     @property
     def reason(self) -> str:
         """The evidence in a sentence."""
-        means = f' means "{self.meaning.english}":' if self.meaning else ":"
+        by_parts = ", by its parts," if self.meaning and self.meaning.guessed else ""
+        means = f' means{by_parts} "{self.meaning.english}":' if self.meaning else ":"
         if self.evidence.is_told:
             return f'"{self.word}"{means} {self.evidence.why}'
         if is_acronym(self.word):
@@ -211,7 +212,9 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     if is_name and not surnames:
         others = (one for one in (*found, *unknown) if one.kind is not EvidenceKind.SURNAME)
         evidence = max(others, key=lambda one: one.weight, default=NOTHING)
-    return Judged(word, evidence, coined, _asked(word, goods, evidence, coined, personal, is_name and surnames))
+    told = _asked(word, goods, evidence, coined, personal, is_name and surnames)
+    as_goods = heard_word(word, goods) if evidence is heard else ""
+    return Judged(word, evidence, coined, told, heard=as_goods if _names_goods(as_goods, goods) else "")
 
 
 @lru_cache(maxsize=1 << 13)

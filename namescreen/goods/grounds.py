@@ -8,9 +8,21 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..territories import languages_of, law_of
+from ..plain_text import some
+from ..territories import languages_of, law_of, members_of, territory
 
-__all__ = ["DISCLAIMED", "Ground", "grounds_for", "languages_of", "languages_under", "laws_of", "without_american"]
+__all__ = [
+    "DISCLAIMED",
+    "Ground",
+    "grounds_for",
+    "is_foreign",
+    "languages_of",
+    "languages_under",
+    "law_on",
+    "laws_of",
+    "views_of",
+    "without_american",
+]
 
 DISCLAIMED = "anyone in the trade may use it, so an office may ask to disclaim it (TMEP 1213)"
 NOT_PROTECTED = "anyone in the trade may use it, so it is not protected by itself"
@@ -78,6 +90,26 @@ _LAWS = {
         "cure": "TMA 1994 s. 3(3)(b): deceptive; the retained Regulation 1924/2006",
     },
 }  # fmt: skip
+_POINTS = {
+    "generic": "bcd", "descriptive": "cb", "laudatory": "b", "foreign word": "c", "misspelling": "c", "acronym": "c",
+    "place": "c", "vulgar": "f",
+}  # fmt: skip
+"""The points of Article 4(1) of Directive (EU) 2015/2436 on which a name is refused; those that weigh most first."""
+_STATES = {
+    "DE": ("MarkenG s. 8(2)", {"b": "no. 1", "c": "no. 2", "d": "no. 3", "f": "no. 5"}),
+    "ES": ("Ley 17/2001, article 5(1)", {}),
+    "FR": ("CPI, article L711-2", {"b": "no. 2", "c": "no. 3", "d": "no. 4", "f": "no. 7"}),
+    "IT": ("Codice della proprietà industriale, article", {"b": "13(1)", "c": "13(1)(b)", "d": "13(1)(a)",
+                                                          "f": "14(1)(a)"}),
+    "BX": ("Benelux Convention (BCIP), article 2.2bis(1)", {}),
+}  # fmt: skip
+"""The acts of states of the Union that are known here, and where in them each point stands, if not by its letter."""
+_DIRECTIVE = "its law after Directive (EU) 2015/2436, Article 4(1)"
+_CASES = {
+    "foreign word": ", where its buyers understand it: Matratzen Concord, C-421/04",
+    "misspelling": "; Postkantoor, C-363/99",
+    "place": "; Windsurfing Chiemsee, C-108/97",
+}
 _ALIKE = {"illness": "cure", "cure and illness": "cure"}
 
 
@@ -99,6 +131,34 @@ def laws_of(markets: Iterable[str] | None) -> tuple[str, ...]:
     if markets is None:
         return tuple(_LAWS)
     return tuple(dict.fromkeys(map(law_of, markets)))
+
+
+def views_of(markets: Iterable[str] | None) -> tuple[str, ...]:
+    """Under which laws a name is told how it stands: those of `laws_of`, and of each state of the Union that the
+    markets name its own, for a national mark there; BX for the three of the Benelux, which has one mark. The EU's is
+    last then, for an EU mark."""
+    if markets is None:
+        return tuple(_LAWS)
+    codes = tuple(map(territory, markets))
+    own = ("BX" if code in members_of("BX") else code for code in codes)
+    return tuple(dict.fromkeys((*own, *(("EU",) if "EU" in laws_of(codes) else ()))))
+
+
+def is_foreign(language: str, law: str) -> bool:
+    """Whether a word of `language` is judged under `law` as one of another language: of states by what buyers there
+    read; in the US and the EU whatever is translated."""
+    return law in ("US", "EU") or language not in languages_of((law,))
+
+
+def law_on(kind: str, law: str) -> str:
+    """The ground under one law of `views_of`, from memory."""
+    if law in _LAWS or law_of(law) != "EU":
+        return grounds_for(kind, (law,))[0].law
+    if kind == "surname":
+        return _LAWS["EU"][kind]
+    act, where = _STATES.get(law, (_DIRECTIVE, {}))
+    points = some([where.get(point, f"({point})") for point in _POINTS[kind]])
+    return f"{act}{'' if points.startswith('(') else ' '}{points}{_CASES.get(kind, '')}"
 
 
 @lru_cache(maxsize=1 << 10)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..lexicon import kinds, lexicon, zipf
+from ..lexicon import kinds, languages, lexicon, translations, zipf
 from ..tables import open_table
 from .context import ancestors
 
@@ -21,6 +21,23 @@ OBSCURE = 1.9
 """Zipf value below which few buyers know a place: about one in ten million words (TMEP 1210.04(c)). Ours."""
 
 
+_INHABITANTS = {
+    ("ana", "ano", "anas", "anos"): ("a", "o", "", "ia"),
+    ("ense", "ese", "esa", "esi", "eses", "enses"): ("a", "o", "e", ""),
+    ("er",): ("", "en", "e"),
+    ("isch", "ische", "ischer", "isches"): ("", "en", "e", "a"),
+    ("ais", "aise", "ois", "oise", "ien", "ienne"): ("", "e", "s"),
+    ("ian", "ians"): ("", "ia", "y"),
+}
+"""Endings of words for what comes from a place, or lives there, in Spanish, Italian, Portuguese, German, French and
+English, and in what the place's own name may end instead; from memory of their grammars."""
+LEAST_NAME, LEAST_STEM = 5, 4
+"""The fewest letters of a place's name, and of what is left of it, by which readers know it again."""
+
+IN_A_DICTIONARY = 0.8
+"""How sure a translation is that a dictionary gives; what a word is only guessed to be made of is less."""
+
+
 @dataclass(frozen=True, slots=True)
 class Place:
     """A place that a word names or is made from; `home` if people live and make things there, and buyers know of it."""
@@ -31,7 +48,34 @@ class Place:
 
 @lru_cache(maxsize=1 << 14)
 def place_of(word: str) -> Place | None:
-    """The place that the folded `word` (or words) mostly stands for, None if it is something else first."""
+    """The place that the folded `word` (or words) mostly stands for, None if it is something else first; for a word
+    that no table has, the place whose inhabitant or adjective it is by its form (dresdener)."""
+    return _named(word) or _from_its_name(word)
+
+
+@lru_cache(maxsize=1 << 14)
+def _from_its_name(word: str) -> Place | None:
+    if kinds(word) or lexicon().known(word) or f"find {word}" in open_table("naming_ideas.tsv"):
+        return None
+    for endings, instead in _INHABITANTS.items():
+        for ending in endings:
+            stem = word.removesuffix(ending)
+            names = (stem + last for last in instead if stem != word and len(stem) >= LEAST_STEM)
+            for name in names:
+                place = _named(name) if len(name) >= LEAST_NAME else None
+                if place is not None and place.home:
+                    return None if _says_something_else(word) else place
+    return None
+
+
+def _says_something_else(word: str) -> bool:
+    """Whether a language has the word for what is not called after the place: persianas, blinds."""
+    senses = (translations(word, language) for language in languages())
+    leading = (found[0] for found in senses if found)
+    return any(one.score >= IN_A_DICTIONARY and one.english[:LEAST_STEM] != word[:LEAST_STEM] for one in leading)
+
+
+def _named(word: str) -> Place | None:
     listed = open_table("places.tsv").get(word)
     if listed:
         kind, _, name = listed.partition("|")

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import cell, number, plural, shorten, some, table
+from ..territories import UNIONS, law_of
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
@@ -21,6 +22,11 @@ _MOST_READINGS = 8
 _DOMAINS, _HANDLES = 4, 2
 _FEW_LANGUAGES = 6  # named with each name
 _ORDINARY = 3  # readings of severity 0 that are shown
+_EU_FILING = (
+    "A filing at the EU office (EU) is judged in every language of the Union, also in those not looked at here; one in "
+    "a single state by what buyers there understand, so that a word which is weak in one may be a mark in another "
+    "(Court of Justice, C-421/04, Matratzen Concord, from memory)."
+)
 
 
 def name_pages(report: Report) -> Iterable[str]:
@@ -80,8 +86,15 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
     if found.differs and found.shown != KEPT:
         yield table(
             ("Under the law of", "The name is", "Score", "The law, from memory"),
-            [(one.market, one.called, number(one.score), one.law or "no bar found") for one in found.markets],
+            [(_office(one.market), one.called, number(one.score), one.law or "no bar found") for one in found.markets],
         )
+        if len({law_of(one.market) for one in found.markets}) < len(found.markets):
+            yield _EU_FILING
+
+
+def _office(market: str) -> str:
+    """A market as its buyers know it: the code of the Benelux is no country's."""
+    return f"{UNIONS[market][0]} ({market})" if market == "BX" else market
 
 
 def _sentences(found: Distinctiveness) -> str:
@@ -92,7 +105,7 @@ def _sentences(found: Distinctiveness) -> str:
 
 
 def _sentence(text: str) -> str:
-    text = shorten(text, 260)
+    text = shorten(text, 260 if not text.startswith("The law") else 800)
     return cell(text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else "."))
 
 

@@ -216,7 +216,7 @@ class TestKinds:
         found = distinctiveness("Delicious", "jam", markets=["US", "DE", "GB", "BR"])
         assert isinstance(found, Distinctiveness)
         laws = {one.market: one.law for one in found.markets}
-        assert list(laws) == ["US", "EU", "GB", "BR"]
+        assert list(laws) == ["US", "DE", "GB", "BR", "EU"]
         assert "1209.03(k)" in laws["US"]
         assert "7(1)(b)" in laws["EU"]
         assert "ask the local office" in laws["BR"]

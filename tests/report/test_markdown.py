@@ -175,6 +175,11 @@ def test_a_name_that_the_markets_see_differently_has_a_table(report: Report) -> 
     text = to_markdown(replace(report, names=(entry,)))
     assert re.search(r"\| EU +\| arbitrary +\| 0.76 +\| no bar found", text)
     assert "serious: surname (0.23, US only)" in text
+    assert "every language of the Union" not in text
+    states = replace(entry, distinctiveness=replace(found, markets=(*views, MarketView("BX", "surname", 0.23))))
+    text = to_markdown(replace(report, names=(states,)))
+    assert "Benelux (BX)" in text
+    assert "filing at the EU office (EU) is judged in every language of the Union" in text
     alike = replace(found, markets=views[:1])
     assert "Under the law of" not in to_markdown(replace(report, names=(replace(entry, distinctiveness=alike),)))
 
