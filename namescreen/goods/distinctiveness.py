@@ -16,6 +16,7 @@ from .composition import (
     has_coined_word,
     has_other_own_word,
     holds_praised_image,
+    is_surname_alone,
     is_without_tie,
     may_name_goods,
     names_goods,
