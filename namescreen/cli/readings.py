@@ -93,6 +93,7 @@ def readings(
     from namescreen.connotations import coverage, ease, lookalikes
     from namescreen.connotations import readings as readings_of
     from namescreen.connotations.dictionaries import opened
+    from namescreen.screening.placed import with_places
 
     settled = brief_with(brief, languages=language_list(languages))
     asked: tuple[str, ...] | None = tuple(settled.languages) or None
@@ -104,7 +105,7 @@ def readings(
 
     def each() -> Iterator[_Found]:
         for name in counted(wanted, len(wanted), "Reading names"):
-            met = readings_of(name, languages=asked, dictionaries=sources)
+            met = with_places(readings_of(name, languages=asked, dictionaries=sources))
             yield _Found(
                 name,
                 [reading.mild() for reading in met] if mild else met,

@@ -88,7 +88,7 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
             ("Under the law of", "The name is", "Score", "The law, from memory"),
             [(_office(one.market), one.called, number(one.score), one.law or "no bar found") for one in found.markets],
         )
-        if len({law_of(one.market) for one in found.markets}) < len(found.markets):
+        if len({one.called for one in found.markets if law_of(one.market) == "EU"}) > 1:
             yield _EU_FILING
 
 
