@@ -112,10 +112,11 @@ def test_a_worker_that_is_killed_is_noticed() -> None:
 
 
 def test_results_that_nobody_waits_for_leave_no_process() -> None:
+    before = set(children(os.getpid()))  # the standard library keeps a helper where processes were once started afresh
     results = in_workers(double, range(1_000))
     assert next(results) == 0
     results.close()
-    assert not children(os.getpid())
+    assert before.issuperset(children(os.getpid()))
 
 
 def children(parent: int) -> list[int]:
