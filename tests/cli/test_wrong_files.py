@@ -8,7 +8,6 @@ import pytest
 
 from namescreen.brief import load_brief, parse_brief
 from namescreen.cli.inputs import chosen_names, existing_marks, usable_names
-from namescreen.cli.options import nice_classes
 from namescreen.cli.output import Format, print_disclaimer
 from namescreen.errors import InputError
 from namescreen.files import names_a_file
@@ -81,13 +80,6 @@ def test_a_session_is_no_list(here: Path) -> None:
         existing_marks(brief)
     with pytest.raises(InputError, match="session of a steered brainstorm"):
         chosen_names("kites.session", None, brief)
-
-
-def test_a_wrong_class_names_the_help_and_not_all_classes() -> None:
-    with pytest.raises(InputError) as wrong:
-        nice_classes("46")
-    assert "namescreen classes 'YOUR GOODS'" in str(wrong.value)
-    assert len(str(wrong.value)) < 240
 
 
 @pytest.mark.parametrize(("columns", "lines"), [("40", 3), ("80", 1), ("", 1)])
