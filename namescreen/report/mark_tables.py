@@ -41,10 +41,11 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     if not ordered:
         yield f"{head} Nothing found: no mark in the lists came near."
         return
-    shown = marks_shown(entry, asked)
     if mark_level(ordered[0]) is Level.NOTHING and not asked:
-        yield f"{head} Nothing found. What came nearest: {cell(some(map(_briefly, shown)))}."
+        nearest = sorted(ordered, key=lambda found: -found.overall)[:_FEWEST_MARKS]
+        yield f"{head} Nothing found. What came nearest: {cell(some(map(_briefly, nearest)))}."
         return
+    shown = marks_shown(entry, asked)
     yield "**Closest marks**"
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
