@@ -21,11 +21,15 @@ _YEARS = {3: "three", 5: "five"}
 _DECLARED_BY, _RENEWED_BY = 6, 10
 """Years after registration by which use is to be declared (15 USC 1058(a)(1)), and by which that is done again to renew
 (1058(a)(2), 1059; from memory): a mark that is older and in force has been declared."""
-_INTERNATIONAL = (
-    "An international registration: time without use is counted from a date that your list does not hold (in the EU "
-    "its second republication, EUTMR article 203; in the UK its protection there; in the US the registration of the "
-    "extension, with declarations under 15 USC 1141k),"
-)
+_COUNTED_FROM = {
+    "EU": "in the EU from its second republication, EUTMR article 203",
+    "GB": "in the UK from its protection there",
+    "US": "in the US from the registration of the extension, with declarations under 15 USC 1141k",
+}
+"""From when time without use counts for an international registration, by where it was extended to; from memory."""
+_AFTER_OPPOSITION = {"DE": 3}
+"""Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG 26(5)
+and 42(1), from memory)."""
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
@@ -121,31 +125,54 @@ def can_claim_priority(mark: Mark, today: str) -> bool:
 
 def use_is_due(mark: Mark, report: Report) -> bool:
     """Whether a mark is registered for so long that in one of the markets want of use can be held against it."""
-    age = _months_between(mark.registered, report.date) // 12
-    if is_international(mark):
-        return False  # see `_INTERNATIONAL`
-    return bool(mark.registered) and any(age >= years for years, _ in unused_years(held_in(mark, report)))
+    return not is_international(mark) and bool(_due(mark, report))
+
+
+def _due(mark: Mark, report: Report) -> list[tuple[int, bool, list[str]]]:
+    """After how many years want of use can be held against a mark that is so old, whether its owner then shows use, and
+    in which markets."""
+    months = _months_between(mark.registered, report.date) if mark.registered else 0
+    found = []
+    for (years, owner_shows), markets in sorted(unused_years(held_in(mark, report)).items()):
+        old = [one for one in markets if months >= 12 * years + _AFTER_OPPOSITION.get(one, 0)]
+        if old:
+            found.append((years, owner_shows, old))
+    return found
 
 
 def _use(mark: Mark, report: Report) -> list[str]:
     """Whether a registered mark is old enough for its use to be asked about, and who would have to show it."""
     if mark.is_dead or not mark.registered or _undesignated(mark):
         return []
-    age = _months_between(mark.registered, report.date) // 12
-    due = [one for one in sorted(unused_years(held_in(mark, report)).items()) if age >= one[0][0]]
+    due = _due(mark, report)
     if due and is_international(mark):
-        return [f"{_INTERNATIONAL} so at the earliest from {mark.registered}: can use be asked for yet?"]
+        return [_international(mark, report)]
     told = []
-    for (years, owner_shows), markets in due:
+    for years, owner_shows, markets in due:
         since = f"Registered for more than {_YEARS.get(years, str(years))} years"
         told.append(
             f"{since}: could its owner prove use if asked ({some(markets)})?"
             if owner_shows
             else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
         )
+    age = _months_between(mark.registered, report.date) // 12
     if _DECLARED_BY <= age < _RENEWED_BY and "US" in held_in(mark, report):
         told.append("Has its owner declared use, due by the sixth year (US; 15 USC 1058)?")
     return told
+
+
+def _international(mark: Mark, report: Report) -> str:
+    """What is asked of the use of an international registration, by the law of where it was extended to."""
+    held = held_in(mark, report)
+    united = "EU" in mark.territories
+    told = [_COUNTED_FROM["EU"]] if united and any(one not in _COUNTED_FROM or one == "EU" for one in held) else []
+    told += [_COUNTED_FROM[one] for one in ("GB", "US") if one in held]
+    if states := [one for one in held if one not in _COUNTED_FROM and not united]:
+        told.append(f"in {some(states)} from when it can no longer be refused or opposed there")
+    return (
+        f"An international registration: time without use counts from a date that your list does not hold "
+        f"({'; '.join(told)}), so at the earliest from {mark.registered}: can use be asked for yet?"
+    )
 
 
 def is_international(mark: Mark) -> bool:

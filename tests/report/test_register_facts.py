@@ -63,9 +63,24 @@ def test_an_international_registration_s_times_are_not_counted_from_its_date(rep
     assert "at the earliest from 2019-01-01" in told
     assert not use_is_due(mark, today)
     assert remarks(replace(mark, registered="2025-01-01"), today) == ()
+    assert "EUTMR" in told
+    assert "1141k" in told
+    assert " UK " not in told
+    (german,) = remarks(replace(mark, territories=("DE",)), today)
+    assert "in DE from when it can no longer be refused" in german
+    assert "EUTMR" not in german
     national = replace(mark, office="US", territories=("US",))
     assert any("declared use" in told for told in remarks(national, today))
     assert not any("declared use" in told for told in remarks(replace(national, registered="2014-01-01"), today))
+
+
+def test_german_time_without_use_counts_from_the_end_of_opposition(report: Report) -> None:
+    """MarkenG 26(5), 42(1) (from memory): three months after registration; elsewhere from registration."""
+    mark = Mark("M", status="live", office="DE", registered="2021-05-20", territories=("DE",))
+    assert not use_is_due(mark, replace(report, date="2026-07-01", markets=("DE",)))
+    assert use_is_due(mark, replace(report, date="2026-08-20", markets=("DE",)))
+    french = replace(mark, office="FR", territories=("FR",))
+    assert use_is_due(french, replace(report, date="2026-07-01", markets=("FR",)))
 
 
 def test_a_term_that_ran_out_is_told_with_its_six_months(report: Report) -> None:
