@@ -10,6 +10,7 @@ import contextlib
 import hashlib
 import logging
 import sqlite3
+import time
 from pathlib import Path
 
 import requests
@@ -48,11 +49,13 @@ def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
             with contextlib.suppress(OSError):
                 path.with_name(path.name + part).unlink()
         problem = _problem(path)
+    backend: BaseCache | None = None
     if problem is None:
-        # A log beside the file (wal) spares a wait for the disk after every answer; a power cut may cost the last
-        # ones, never the file.
-        backend: BaseCache = SQLiteCache(path, serializer=Stage(_Entries()), busy_timeout=int(_LOCKED * 1000), wal=True)
-    else:
+        try:
+            backend = _opened(path)
+        except sqlite3.OperationalError as error:
+            problem = error
+    if backend is None:
         remarks = (f"{path}: answers cannot be stored ({problem}); they are kept for this run only.",)
         backend = BaseCache()
     session = CachedSession(
@@ -70,6 +73,19 @@ def open_store(settings: Settings) -> tuple[CachedSession, tuple[str, ...]]:
     log.addHandler(_noticed)  # added only once
     log.propagate = False
     return session, remarks
+
+
+def _opened(path: Path) -> BaseCache:
+    """The file of answers. A log beside it (wal) spares a wait for the disk after every answer; a power cut may cost
+    the last ones, never the file. Where two runs make the log at once SQLite refuses one of them without waiting."""
+    until = time.monotonic() + _LOCKED
+    while True:
+        try:
+            return SQLiteCache(path, serializer=Stage(_Entries()), busy_timeout=int(_LOCKED * 1000), wal=True)
+        except sqlite3.OperationalError:
+            if time.monotonic() > until:
+                raise
+            time.sleep(0.05)
 
 
 class _Entries:

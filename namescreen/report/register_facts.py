@@ -28,8 +28,8 @@ _COUNTED_FROM = {
 }
 """From when time without use counts for an international registration, by where it was extended to; from memory."""
 _AFTER_OPPOSITION = {"DE": 3}
-"""Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG 26(5)
-and 42(1), from memory)."""
+"""Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG
+26(5) and 42(1), from memory)."""
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 

@@ -24,7 +24,7 @@ ENGLISH = "en"
 _OF_A_WORD, _OF_A_NAME = 2, 3  # compounds searched for in one language
 _PHRASES = 4  # searched for in one language
 _MOST_FORMS = 12  # searched for: each costs a search of the register
-_SURE = 0.5  # score from which a translation is relied on
+_SURE, _SURE_OF_PARTS = 0.5, 0.4  # scores from which a translation, and one of all parts of a compound, is relied on
 
 
 @lru_cache(maxsize=4096)
@@ -78,7 +78,8 @@ def _english(word: str, language: str) -> tuple[str, ...]:
 
     if " " in word:
         return tuple(one.english for one in phrase_equivalents(tuple(word.split())) if one.language == language)
-    return tuple(one.english for one in translations(word, language) if one.score >= _SURE and one.source != "spelling")
+    sure = {"compound": _SURE_OF_PARTS, "spelling": 2.0}  # never by spelling alone
+    return tuple(one.english for one in translations(word, language) if one.score >= sure.get(one.source, _SURE))
 
 
 def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:

@@ -7,8 +7,10 @@ import sqlite3
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pytest
+from requests_cache.backends.sqlite import SQLiteCache
 
 from namescreen.addresses.checking import plan, run
 from namescreen.addresses.session import Asker
@@ -34,6 +36,27 @@ def test_the_store_lies_in_the_users_cache_folder(monkeypatch: pytest.MonkeyPatc
     assert tmp_path in cache_file().parents
     assert cache_file().name == "addresses.sqlite"
     assert "namescreen" in cache_file().parts
+
+
+def test_a_log_that_another_run_makes_at_once_is_waited_for(
+    settings: Settings, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """SQLite does not wait for a change of journal_mode, whatever its time for waiting is."""
+    from namescreen.addresses import store as module
+
+    made = []
+
+    def refused_once(path: Path, **options: Any) -> SQLiteCache:
+        made.append(path)
+        if len(made) == 1:
+            raise sqlite3.OperationalError("database is locked")
+        return SQLiteCache(path, **options)
+
+    monkeypatch.setattr(module, "SQLiteCache", refused_once)
+    session, remarks = module.open_store(settings)
+    session.close()  # type: ignore[no-untyped-call]
+    assert remarks == ()
+    assert made == [settings.cache] * 2
 
 
 def overwritten(path: Path) -> None:

@@ -128,6 +128,13 @@ def test_a_mark_that_says_a_word_of_the_name_is_not_said_to_be_the_name(name: st
         assert f"{held}." == told if told else not held
 
 
+@pytest.mark.parametrize("mark", ["MITTERNACHTEULE", "MITTERNACHTSEULE", "Mitternachts Eule"])
+def test_a_compound_says_the_name_with_its_linking_element_and_without(mark: str) -> None:
+    """TMEP 1207.01(b)(vi), foreign equivalents; German compounds take a linking -s (Duden, from memory)."""
+    assert translated_in("Midnight Owl", mark, ["de"]) == "de"
+    assert not translated_in("Midnight Fox", mark, ["de"])
+
+
 def test_a_reading_in_a_language_of_no_market_weighs_less() -> None:
     """Where no languages are stated, those of the markets are the buyers'."""
     (italy,), (germany,) = (
