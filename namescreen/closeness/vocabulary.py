@@ -208,7 +208,7 @@ ARTICLES = {
 @lru_cache(maxsize=1 << 14)
 def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     """The English readings of a name with foreign words, some two dozen at most; one foreign word may become several
-    (Gummistempel, rubber stamp), and a phrase one (martin pescador, kingfisher). A word that English has too is read as
+    (Gummistempel, rubber stamp), and a phrase one (arc en ciel, rainbow). A word that English has too is read as
     foreign beside an article or a foreign word of its language (le chat). Empty for a name of English words or unknown
     ones."""
     said = [english_choices(word) for word in words]

@@ -1,5 +1,5 @@
-"""Phrases of other languages that say one thing with several words, so that no word of them says it: Spanish martin
-pescador is a kingfisher. The table has names of things that can be seen; see wordlists/SOURCES.md."""
+"""Phrases of other languages that say one thing with several words, so that no word of them says it: French arc
+en ciel is a rainbow. The table has names of things that can be seen; see wordlists/SOURCES.md."""
 
 from __future__ import annotations
 

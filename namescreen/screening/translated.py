@@ -3,7 +3,7 @@
 Offices and courts compare a name with foreign words of the same meaning where buyers would translate (doctrine of
 foreign equivalents: TMEP 1207.01(b)(vi); EUIPO Guidelines, part C, section 2, chapter 4, on conceptual comparison). A
 mark of several foreign words is found by its meaning. A compound written as one word is not, nor a phrase that says one
-word (martin pescador: kingfisher), so compounds of the name's words and phrases for it are searched for as well, and
+word (arc en ciel: rainbow), so compounds of the name's words and phrases for it are searched for as well, and
 what a foreign name is in English.
 """
 

@@ -18,9 +18,9 @@ def told(goods: str, name: str, meaning: str = "", construction: str = "found") 
 @pytest.mark.parametrize(
     ("goods", "name"),
     [
-        ("blankets of lambswool", "Merino"),
+        ("blankets of lambswool", "Alpaca"),
         ("hand cream", "Neroli"),
-        ("spoons of beech", "Boxwood"),
+        ("spoons of beech", "Walnut"),
         ("oat biscuits", "Sorrel"),
     ],
 )
@@ -31,7 +31,7 @@ def test_a_stuff_misleads_where_goods_of_the_sort_have_another(goods: str, name:
 
 
 def test_a_stuff_misleads_in_a_pair_too() -> None:
-    assert told("blankets of lambswool", "Moss Merino", construction="pair")
+    assert told("blankets of lambswool", "Moss Alpaca", construction="pair")
 
 
 def test_a_word_that_wordnet_lacks_is_judged_by_its_meaning() -> None:

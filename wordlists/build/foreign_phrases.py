@@ -1,5 +1,5 @@
-"""Build the table of phrases of other languages that say one thing with several words (Spanish martin pescador:
-kingfisher).
+"""Build the table of phrases of other languages that say one thing with several words (French arc en ciel:
+rainbow).
 
     NLTK_DATA=FOLDER python wordlists/build/foreign_phrases.py --omw FOLDER [--to FOLDER]
 
