@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from ..errors import DataError
 from ..tables import open_table, wordlists_folder
@@ -25,6 +25,7 @@ def zipf(word: str, language: str = "en") -> float:
     return float(value) if value is not None else 0.0
 
 
+@cache
 def frequency_languages() -> tuple[str, ...]:
     """The BCP 47 codes of the languages that `zipf` knows."""
     folder = wordlists_folder() / "frequency"

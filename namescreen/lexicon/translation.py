@@ -198,12 +198,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
 
 def is_in_use(word: str, language: str) -> bool:
     """Whether the folded `word`, in whatever form, is in the list of frequencies of a language; not so without one."""
-    return language in _counted() and zipf(word, language) > 0
-
-
-@cache
-def _counted() -> frozenset[str]:
-    return frozenset(frequency_languages())
+    return language in frequency_languages() and zipf(word, language) > 0
 
 
 @lru_cache(maxsize=1 << 16)
