@@ -225,7 +225,7 @@ class Candidates(Iterator[Candidate]):
             proposal.text, proposal.construction, proposal.how, proposal.sources, max(0.0, min(1.0, score - stir)),
             parts, (), proposal.stem, origins,
         )  # fmt: skip
-        return Judged(candidate, proposal, self._liking.rank(proposal, score) - stir)
+        return Judged(candidate, proposal, self._liking.rank(proposal, score, kinship) - stir)
 
     def _about(self, candidate: Candidate) -> str:
         """The term of the brief that a candidate is about: that of its first source."""

@@ -15,7 +15,6 @@ from typing import TYPE_CHECKING
 from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import association, kinds, lexicon, zipf
-from ..lexicon.wordnet import DOMAINS
 from ..pronunciation.phonotactics import pronounceability
 from ..tables import open_table
 from ..text import fold, split_closed_compound
@@ -253,8 +252,8 @@ class Judge:
 def _is_thing(idea: Idea) -> bool:
     """Whether a word names an article, a stuff or an act, which describe; a creature or person of the same words is a
     picture."""
-    sense = word(idea.word.casefold().split()[-1]).sense or word(head_of(idea.meaning)).sense
-    return idea.pos == "v" or (bool(sense) and DOMAINS[lexicon().entry(sense).domain] in _THINGS)
+    domain = word(idea.word.casefold().split()[-1]).domain or word(head_of(idea.meaning)).domain
+    return idea.pos == "v" or domain in _THINGS
 
 
 def _apart(one: Associations, other: Associations) -> float:
@@ -266,8 +265,7 @@ def _apart(one: Associations, other: Associations) -> float:
 @lru_cache(maxsize=1 << 14)
 def _living(text: str) -> bool:
     """Whether it is a creature or plant, by WordNet's domain of its leading sense."""
-    sense = word(text.split()[-1]).sense
-    return bool(sense) and DOMAINS[lexicon().entry(sense).domain] in ("noun.animal", "noun.plant")
+    return word(text.split()[-1]).domain in ("noun.animal", "noun.plant")
 
 
 @lru_cache(maxsize=1 << 14)
@@ -282,8 +280,7 @@ def _known(text: str) -> float:
 @lru_cache(maxsize=1 << 14)
 def _untraded(text: str) -> float:
     """Whether its leading sense is neither an artefact nor a food, by WordNet's domain of it."""
-    sense = word(text.split()[-1]).sense
-    return _TRADED.get(DOMAINS[lexicon().entry(sense).domain], 1.0) if sense else 1.0
+    return _TRADED.get(word(text.split()[-1]).domain, 1.0)
 
 
 def _same_thing(one: str, other: str) -> float:

@@ -67,13 +67,14 @@ def preferences(
 
 
 class Liking:
-    """How a taste ranks the names of a brief whose ideas are `ideas`."""
+    """How a taste ranks the names of a brief."""
 
-    def __init__(self, taste: Taste, ideas: Mapping[str, Idea] | None = None) -> None:
-        self._taste, self._ideas = taste, ideas or {}
+    def __init__(self, taste: Taste) -> None:
+        self._taste = taste
         self._models = tuple(map(Model, taste.models))
         self._unlike = tuple(tokenize(model) for model in taste.unlike)
-        self._terms = self._learned_terms()
+        self._ideas: Mapping[str, Idea] = {}
+        self._terms: Mapping[str, float] = {}
 
     def among(self, ideas: Mapping[str, Idea]) -> Liking:
         """The same liking, knowing which term of the brief each word stands for."""
@@ -90,8 +91,8 @@ class Liking:
         """How plainly a name is related to the closest of the models, 0 to 1; None if there are none."""
         return max((model.kinship(proposal) for model in self._models), default=None)
 
-    def rank(self, proposal: Proposal, score: float) -> float:
-        """The value by which a name of this score takes its place: higher is earlier, without bounds."""
+    def rank(self, proposal: Proposal, score: float, kinship: float | None) -> float:
+        """The value by which a name of this score and `kinship` takes its place: higher is earlier, without bounds."""
         rank = score
         if self._models:
             # A factor: what is far from the brief stays far, however much it is built like the model.
@@ -100,13 +101,13 @@ class Liking:
         unlike = max((resemblance(proposal, model) for model in self._unlike), default=0.0)
         rank -= _UNLIKE * max(0.0, unlike - 0.5)
         made = self._taste.constructions.get(proposal.construction, 1.0) ** _MADE
-        return float(rank * self._fondness(proposal.sources) * made + self._related(proposal))
+        return float(rank * self._fondness(proposal.sources) * made + self._related(proposal, kinship))
 
-    def _related(self, proposal: Proposal) -> float:
+    def _related(self, proposal: Proposal, kinship: float | None) -> float:
         """What being related to a model adds to a rank, and having its very word takes away."""
         if any(model.holds(proposal) for model in self._models):
             return -_SAME_AGAIN
-        return _KIN * (self.kinship(proposal) or 0.0)
+        return _KIN * (kinship or 0.0)
 
     def wear(self, candidate: Candidate) -> float:
         """What a made name costs for its words on the pages before: the same idea again tires."""

@@ -64,6 +64,11 @@ class Word:
         """Its syllables."""
         return sum(map(is_vowel, self.sounds))
 
+    @property
+    def domain(self) -> str:
+        """The WordNet domain of its leading sense (noun.plant); "" if that is no noun's."""
+        return lexicon().domain(self.sense) if self.sense else ""
+
 
 @cache
 def _rows() -> Mapping[str, str]:

@@ -11,7 +11,6 @@ from functools import cache
 from ..brief import Brief
 from ..goods import Relatedness, likely_classes, relatedness
 from ..lexicon import lexicon
-from ..lexicon.wordnet import DOMAINS
 from ..tables import open_table
 from ..text import fold
 from .candidate import Proposal
@@ -22,6 +21,8 @@ __all__ = ["Wares", "head_of"]
 _SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4, "noun.event": 0.35}
 """Relatedness to the goods from which a word names another ware of the same trade, by WordNet's domain of what it names
 (set by reading)."""
+_BY_MEANING = frozenset(("", "noun.artifact", "noun.food"))
+"""Domains of words that are judged by the head of their meaning too: articles, and what WordNet does not know."""
 _TAKEN = frozenset(("found", "figure"))
 _OF_STUFFS = frozenset(("found", "figure", "foreign", "pair"))
 _SORTS_OF_CLASS = {
@@ -53,10 +54,10 @@ class Wares:
         if proposal.construction not in _TAKEN:
             return ""
         head = head_of(proposal.how)
-        named = word(proposal.words[-1]).sense
-        kinds = [(" ".join(proposal.words), named), (head, word(head).sense if not named or _is_article(named) else "")]
-        for text, sense in kinds:
-            least = _SAME_TRADE.get(DOMAINS[lexicon().entry(sense).domain]) if sense else None
+        named = word(proposal.words[-1]).domain
+        kinds = [(" ".join(proposal.words), named), (head, word(head).domain if named in _BY_MEANING else "")]
+        for text, domain in kinds:
+            least = _SAME_TRADE.get(domain)
             near = relatedness(text, self._goods) if least else None
             if least and isinstance(near, Relatedness) and near.score >= least:
                 return f"a ware of the same trade as {self._goods}"
@@ -64,10 +65,9 @@ class Wares:
 
     def _creature(self, proposal: Proposal) -> str:
         """Which creature a name sets among goods to eat that speak of none."""
-        sense = word(proposal.words[-1]).sense
-        if proposal.construction != "found" or "food" not in self._sorts or not _is_animal(sense):
+        if proposal.construction != "found" or "food" not in self._sorts or not _is_animal(proposal.words[-1]):
             return ""
-        return "" if any(_is_animal(word(one).sense) for one in self._said) else f"an animal in {self._goods}"
+        return "" if any(map(_is_animal, self._said)) else f"an animal in {self._goods}"
 
     def _stuff(self, proposal: Proposal) -> str:
         """Which stuff a word of a name is that goods of this sort may be made of, where these are not said to be."""
@@ -80,12 +80,8 @@ class Wares:
         return ""
 
 
-def _is_animal(sense: str) -> bool:
-    return bool(sense) and DOMAINS[lexicon().entry(sense).domain] == "noun.animal"
-
-
-def _is_article(sense: str) -> bool:
-    return DOMAINS[lexicon().entry(sense).domain] in ("noun.artifact", "noun.food")
+def _is_animal(text: str) -> bool:
+    return word(text).domain == "noun.animal"
 
 
 def _words(text: str) -> list[str]:

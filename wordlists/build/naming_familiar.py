@@ -12,7 +12,6 @@ from namescreen.generation.constructions.changed import sound_keys
 from namescreen.generation.senses import unfit
 from namescreen.generation.word_sounds import is_vowel, syllable_starts
 from namescreen.lexicon import concreteness, feeling, kinds, lexicon, zipf
-from namescreen.lexicon.wordnet import DOMAINS
 from namescreen.pronunciation.phones import code_of
 from namescreen.tables import open_table
 
@@ -92,7 +91,7 @@ def _pictured() -> Iterator[str]:
 
 def _domain(word: str) -> str:
     """The WordNet domain of the leading sense of a word."""
-    return DOMAINS[lexicon().entry(lexicon().sense_strengths(word)[0][0]).domain]
+    return lexicon().domain(lexicon().sense_strengths(word)[0][0])
 
 
 def _plain(word: str) -> bool:
