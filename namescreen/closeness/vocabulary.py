@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence, Set
+from collections.abc import Iterable, Sequence, Set
 from functools import lru_cache
-from itertools import chain, pairwise, product
-from typing import NamedTuple, TypeVar
+from itertools import chain, pairwise
+from typing import NamedTuple
 
 from ..lexicon import association, equivalents, kinds, lexicon, one_name, possible_meanings, thesaurus_similarity, zipf
 from ..lexicon.association import form_defined
@@ -17,6 +17,7 @@ from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
 from ..text import best_split, tokenize
 from .appearance import Numbers, positive_part
+from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
 
 __all__ = [
@@ -38,8 +39,6 @@ __all__ = [
     "spellings",
     "word_facts",
 ]
-
-Part = TypeVar("Part")
 
 COMMON, COMMON_AND_SHORT = 3.0, 3.5
 """Zipf values (once in a million words) from which readers recognise a word inside a longer one, and one of three
@@ -121,9 +120,6 @@ def _seen(part: str) -> float:
 TRANSLATED = 0.95
 """The factor on closeness in meaning for a translated word: a translation is closer than most synonyms."""
 MOST_EQUIVALENTS = 6
-MOST_READINGS, READINGS_TRIED = 24, (24, 12, 6)
-"""The most readings of a name that are compared, and the most of one word that are tried in a name of one, two and
-three words; in a longer one two."""
 
 
 EVERYDAY = frozenset(("de", "es", "fr", "it", "la", "pt"))
@@ -211,24 +207,25 @@ def english_readings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     (Gummistempel, rubber stamp), and a phrase one (arc en ciel, rainbow). A word that English has too is read as
     foreign beside an article or a foreign word of its language (le chat). Empty for a name of English words or unknown
     ones."""
-    said = [english_choices(word) for word in words]
-    spoken = set(ARTICLES.get(words[0], "").split()) if len(words) > 1 else set()
-    if any(said) and not all(said):
-        spoken.update(one.language for word, ways in zip(words, said, strict=True) if ways for one in equivalents(word))
-    if spoken:
-        said = [ways or _said_abroad(word, spoken) for word, ways in zip(words, said, strict=True)]
+    said = beside_foreign_words(words, [english_choices(word) for word in words])
     whole = ((one.english,) for one in phrase_equivalents(words))
     ways = chain(whole, likeliest([[*ways, (word,)] for word, ways in zip(words, said, strict=True)]))
     return tuple(dict.fromkeys(way for way in ways if way != words))
 
 
-def likeliest(choices: Sequence[Sequence[tuple[Part, ...]]]) -> Iterator[tuple[Part, ...]]:
-    """The ways to read the words of a name one after another, at most two dozen, from the readings of each, the
-    likeliest first; the last is the word itself and always among those that are tried."""
-    tried = READINGS_TRIED[len(choices) - 1] if len(choices) <= len(READINGS_TRIED) else 2
-    kept = [enumerate([*ways[:-1][:tried], ways[-1]]) for ways in choices]
-    ranked = sorted(product(*kept), key=lambda way: sum(place for place, _ in way))
-    return (tuple(chain.from_iterable(reading for _, reading in way)) for way in ranked[:MOST_READINGS])
+Ways = Sequence[tuple[str, ...]]
+"""Readings of one word, each as its words."""
+
+
+def beside_foreign_words(words: tuple[str, ...], said: Sequence[Ways]) -> list[Ways]:
+    """What each word of a name is in English, from what each is alone: a word that English has too is read as foreign
+    beside an article or a foreign word of its language."""
+    spoken = set(ARTICLES.get(words[0], "").split()) if len(words) > 1 else set()
+    if any(said) and not all(said):
+        spoken.update(one.language for word, ways in zip(words, said, strict=True) if ways for one in equivalents(word))
+    if not spoken:
+        return list(said)
+    return [ways or _said_abroad(word, spoken) for word, ways in zip(words, said, strict=True)]
 
 
 def _said_abroad(word: str, languages: Set[str]) -> tuple[tuple[str, ...], ...]:

@@ -6,7 +6,7 @@ scores any two names (`closeness.many`), from what the register keeps of its nam
 
 from __future__ import annotations
 
-from itertools import chain, pairwise
+from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
@@ -19,8 +19,6 @@ from ..closeness.appearance import positive_part
 from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, said_length, says_something
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
-    ARTICLES,
-    MOST_READINGS,
     OPPOSITE,
     RELATED,
     SAME_NAME,
@@ -32,19 +30,19 @@ from ..closeness.vocabulary import (
     is_familiar,
     is_known,
     is_surname,
-    likeliest,
     spellings,
 )
 from ..closeness.weights import LEAST, word_weight
-from ..lexicon import broken_phrases, lexicon, phrase_equivalents
+from ..lexicon import broken_phrases, lexicon
 from ..lexicon.association import Vectors
 from .hit import Wanted
+from .in_english import as_said, has_further_readings
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .nearest import nearest
 from .packing import distinct, stretches
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator, Sequence
+    from collections.abc import Callable, Sequence
 
     from numpy.typing import NDArray
 
@@ -133,7 +131,7 @@ class Compared:
         written = many.Rows(words.astype(np.int64), ends[:-1], np.cumsum(sizes) - sizes)
         first = _rows(written, written.first)
         self._breaks = self._break_phrases(first)
-        self._foreign, said = self._as_said(first)
+        self._foreign, said = as_said(index, first)
         held = distinct(written.words)
         self._words = distinct(np.concatenate([held, said.words]))
         self._written, self._first, self._said = (
@@ -225,27 +223,6 @@ class Compared:
             broken[at] = bool(broken_phrases(own, words))
         return broken
 
-    def _as_said(self, written: many.Rows) -> tuple[Places, many.Rows]:
-        """Which of the names have foreign words, and how these may be said in English
-        (`closeness.vocabulary.english_readings`)."""
-        index = self.index
-        foreign = index.choices.start[written.words + 1] > index.choices.start[written.words]
-        rows: list[tuple[int, ...]] = []
-        names, first = [], []
-        ends = np.append(written.start, len(written.words)).tolist()
-        for name in np.logical_or.reduceat(foreign, written.start).nonzero()[0].tolist():
-            words = written.words[ends[name] : ends[name + 1]].tolist()
-            said = index.english(words[0])[:MOST_READINGS] if len(words) == 1 else list(_readings(index, words))
-            own = tuple(words)
-            said = [way for way in said if way != own]
-            if said:
-                names.append(name)
-                first.append(len(rows))
-                rows.extend(said)
-        sizes = np.array(list(map(len, rows)), np.int64)
-        words_said = np.array(list(chain.from_iterable(rows)), np.int64)
-        return np.array(names, np.int64), many.Rows(words_said, np.cumsum(sizes) - sizes, np.array(first, np.int64))
-
     def _word_arrays(self, name: Features, held: Places) -> dict[str, many.WordArrays]:
         """Each word of a name against all that are compared; those only said are left at 0."""
         index, found = self.index, {}
@@ -274,23 +251,9 @@ class Compared:
         return familiar
 
     def needs_all_readings(self, chosen: int) -> bool:
-        """Whether a name, or what it is in English, has `spellings` across its words, or words that are only read as
-        foreign beside others, or says one thing as a foreign phrase (`closeness.vocabulary.english_readings`): those
-        are not compared here."""
-        index = self.index
-        words = index.row_words.one(int(index.name_rows[self.places[chosen]])).tolist()
-        if len(words) == 1:
-            return False
-        written = tuple(map(index.word, words))
-        if phrase_equivalents(written):
-            return True
-        readings = {tuple(map(index.word, reading)) for reading in _readings(index, words)}
-        in_context = len(readings) > 1 or written[0] in ARTICLES
-        if in_context and not readings.issuperset(english_readings(written)):
-            return True
-        if not english_readings(self._name.name.words):
-            readings.discard(written)
-        return any(len(spellings(reading)) > 1 for reading in readings)
+        """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""
+        words = self.index.row_words.one(int(self.index.name_rows[self.places[chosen]])).tolist()
+        return has_further_readings(self.index, words, bool(english_readings(self._name.name.words)))
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.vocabulary.meaning` of a word and every word that is compared."""
@@ -324,11 +287,6 @@ class Compared:
         for one in similar:
             opposite[one] = are_opposite(letters, index.word(int(words[one])))
         return many.meanings(related, said, opposite, comparable, english, same)
-
-
-def _readings(index: Index, words: Sequence[int]) -> Iterator[tuple[int, ...]]:
-    """The ways in which words of the index may be read where each is said in English or stays, the likeliest first."""
-    return likeliest([[*index.english(word), (word,)] for word in words])
 
 
 def _sounds(
