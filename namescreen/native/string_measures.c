@@ -4,9 +4,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "kernel.h"
+#include "spelling.h"
 
-enum { LONGEST_PATTERN = 64, LONGEST_STRING = 65535, ASCII = 128, MEASURES = 10, FEW = 256 };
+enum { LONGEST_STRING = 65535, ASCII = 128, MEASURES = 10, SPELLED = 8, FEW = 256, LETTERS = 32 };
 
 /* A string of at most LONGEST_PATTERN characters, with the positions of each character as bits. */
 typedef struct {
@@ -30,7 +30,8 @@ typedef struct {
     double shape_only; /* appearance.SHAPE_ONLY */
     Pattern plain, skeleton, consonants;
     uint32_t consonants_text[LONGEST_PATTERN];
-    int32_t leaving_out[LONGEST_PATTERN]; /* what it costs to leave out each letter of the query */
+    Spelling spelling;
+    int64_t own_pairs;               /* how many different pairs of letters the query has */
     uint32_t *text, *other_skeleton, *other_consonants; /* of the string that is compared */
     int64_t room;                    /* for its characters */
     int error;
@@ -170,14 +171,22 @@ INLINE uint64_t pair_positions(const Pattern *pattern, uint32_t first, uint32_t 
 /* How many different pairs of letters a text has, and, of these, how many the query has. */
 static int64_t different_pairs(const Pattern *pattern, const uint32_t *text, int64_t size, int64_t *common)
 {
+    uint32_t met[LETTERS] = {0}; /* of each letter from a to z, by which of them it was followed */
     int64_t different = 0;
     for (int64_t at = 1; at < size; at++) {
-        int64_t before = 1;
-        while (before < at && !(text[before - 1] == text[at - 1] && text[before] == text[at]))
-            before++;
-        if (before == at) {
+        uint32_t first = text[at - 1], second = text[at];
+        int is_new = 1;
+        if (first >= 'a' && first <= 'z' && second >= 'a' && second <= 'z') {
+            uint32_t bit = 1u << (second - 'a');
+            is_new = !(met[first - 'a'] & bit);
+            met[first - 'a'] |= bit;
+        } else {
+            for (int64_t before = 1; before < at && is_new; before++)
+                is_new = text[before - 1] != first || text[before] != second;
+        }
+        if (is_new) {
             different++;
-            *common += pair_positions(pattern, text[at - 1], text[at]) != 0;
+            *common += pair_positions(pattern, first, second) != 0;
         }
     }
     return size > 1 ? different : 1; /* a single letter stands for itself, and is no pair */
@@ -197,61 +206,8 @@ static int64_t fill_consonants(const uint32_t *text, int64_t size, uint32_t *con
     return length ? length : size;
 }
 
-/* The groups of letters._HEARD_ALIKE that each letter from a to z is in, a bit a group. */
-static const uint16_t GROUPS[26] = {
-    ['a' - 'a'] = 1, ['e' - 'a'] = 1, ['i' - 'a'] = 1, ['o' - 'a'] = 1, ['u' - 'a'] = 1, ['y' - 'a'] = 1,
-    ['b' - 'a'] = 2, ['p' - 'a'] = 2 | 128, ['c' - 'a'] = 4 | 512, ['k' - 'a'] = 4, ['q' - 'a'] = 4,
-    ['d' - 'a'] = 8, ['t' - 'a'] = 8, ['l' - 'a'] = 16, ['r' - 'a'] = 16, ['m' - 'a'] = 32, ['n' - 'a'] = 32,
-    ['g' - 'a'] = 64, ['j' - 'a'] = 64, ['f' - 'a'] = 128, ['v' - 'a'] = 128,
-    ['s' - 'a'] = 256 | 512, ['x' - 'a'] = 256, ['z' - 'a'] = 256 | 512,
-};
-
-INLINE uint16_t groups_of(uint32_t letter)
-{
-    return letter >= 'a' && letter <= 'z' ? GROUPS[letter - 'a'] : 0;
-}
-
-/* letters._replacing. */
-INLINE int32_t replacing(uint32_t one, uint32_t other)
-{
-    return one == other ? 0 : groups_of(one) & groups_of(other) ? 1 : 2;
-}
-
-/* letters._leaving_out of one letter. */
-INLINE int32_t leaving_out(const uint32_t *text, int64_t at)
-{
-    if (!at)
-        return 2;
-    int32_t cost = replacing(text[at - 1], text[at]);
-    return cost > 1 && (text[at - 1] == 'h' || text[at - 1] == 'w') ? 1 : cost;
-}
-
-/* letters.spelled_alike of the query and a text, neither empty. */
-static double spelled_alike(const Search *search, const uint32_t *text, int64_t size)
-{
-    const Pattern *plain = &search->plain;
-    int32_t row[LONGEST_PATTERN + 1] = {0};
-    for (int64_t mine = 0; mine < plain->size; mine++)
-        row[mine + 1] = row[mine] + search->leaving_out[mine];
-    for (int64_t at = 0; at < size; at++) {
-        int32_t alone = leaving_out(text, at), corner = row[0];
-        row[0] += alone;
-        for (int64_t mine = 0; mine < plain->size; mine++) {
-            int32_t best = corner + replacing(plain->text[mine], text[at]);
-            corner = row[mine + 1];
-            if (corner + alone < best)
-                best = corner + alone;
-            if (row[mine] + search->leaving_out[mine] < best)
-                best = row[mine] + search->leaving_out[mine];
-            row[mine + 1] = best;
-        }
-    }
-    int64_t longer = size > plain->size ? size : plain->size;
-    return 1.0 - (double)row[plain->size] / (2.0 * (double)longer);
-}
-
 /* letters.letter_measures of the query and a string of the register, neither empty and not the same, into `measures`,
-   and after them 1 where their skeletons are the same. */
+   and after them 1 where their skeletons are the same; how alike they are spelled comes when `spelling` is settled. */
 static void measures_of(Search *search, int64_t place, double *measures)
 {
     int64_t size = decode(search, place);
@@ -269,9 +225,8 @@ static void measures_of(Search *search, int64_t place, double *measures)
     int64_t consonants = fill_consonants(text, size, search->other_consonants), none_shared;
     int64_t more_consonants = consonants > search->consonants.size ? consonants : search->consonants.size;
     distance = distance_and_shared(&search->consonants, search->other_consonants, consonants, &none_shared);
-    int64_t common = 0, none = 0, beginning = 0, ending = 0, shorter = both - longer;
-    int64_t pairs = different_pairs(plain, text, size, &common) +
-                    different_pairs(plain, plain->text, plain->size, &none);
+    int64_t common = 0, beginning = 0, ending = 0, shorter = both - longer;
+    int64_t pairs = different_pairs(plain, text, size, &common) + search->own_pairs;
     while (beginning < shorter && text[beginning] == plain->text[beginning])
         beginning++;
     while (ending < shorter && text[size - 1 - ending] == plain->text[plain->size - 1 - ending])
@@ -284,8 +239,8 @@ static void measures_of(Search *search, int64_t place, double *measures)
     measures[5] = text[0] == plain->text[0];
     measures[6] = 1.0 - (double)distance / (double)more_consonants;
     measures[7] = (double)shorter / (double)longer;
-    measures[8] = spelled_alike(search, text, size);
-    measures[9] = skeleton_size == search->skeleton.size &&
+    spell(&search->spelling, text, size, measures + SPELLED);
+    measures[SPELLED + 1] = skeleton_size == search->skeleton.size &&
                   !memcmp(skeleton, search->skeleton.text, (size_t)skeleton_size * sizeof *skeleton);
 }
 
@@ -300,11 +255,13 @@ CLONES int64_t strings_measures(const uint8_t *blob, int64_t blob_size, const ui
     fill_pattern(&search.skeleton, skeleton, skeleton_size);
     int64_t consonants = fill_consonants(text, size, search.consonants_text);
     fill_pattern(&search.consonants, search.consonants_text, consonants);
-    for (int64_t at = 0; at < size; at++)
-        search.leaving_out[at] = leaving_out(text, at);
+    int64_t none = 0;
+    search.own_pairs = different_pairs(&search.plain, text, size, &none);
+    fill_spelling(&search.spelling, text, size);
     make_room(&search, FEW);
     for (int64_t at = 0; at < count && !search.error; at++)
         measures_of(&search, places[at], measures + MEASURES * at);
+    settle(&search.spelling);
     free(search.text);
     return search.error;
 }
