@@ -5,7 +5,6 @@ from __future__ import annotations
 import errno
 import glob
 import os
-import secrets
 import stat
 import time
 from collections.abc import Iterator
@@ -76,7 +75,7 @@ def replacing(path: Path) -> Iterator[BinaryIO]:
     if permissions is not None and not os.access(target, os.W_OK):
         raise PermissionError(errno.EACCES, "it is write-protected", str(path))
     _sweep(target)
-    beside = target.with_name(f".{target.name[:40]}.{secrets.token_hex(4)}.part")
+    beside = target.with_name(f".{target.name[:40]}.{os.urandom(4).hex()}.part")
     flags = os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0)
     handle = os.open(beside, flags, 0o666 if permissions is None else 0o600)
     try:

@@ -22,7 +22,7 @@ from pathlib import Path
 
 from .errors import DataError
 from .native import choose
-from .native.table import compiled_among, compiled_seek
+from .native.table import compiled_among, compiled_find, compiled_seek
 
 __all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder"]
 
@@ -70,11 +70,14 @@ class Table:
             raise self._damaged("something was added to it")
         self._seek = choose(lambda library: compiled_seek(library, self._map, self._start), lambda: self._search)
         """The offset of the first line whose key is not below the one asked for."""
+        self._find = choose(lambda library: compiled_find(library, self._map, self._start), lambda: self._found)
+        """The offset of the line with the key asked for, -1 where there is none."""
         self._among = choose(
             lambda library: compiled_among(library, self._map, self._start),
             lambda: self._which,
         )
         """Which of some keys are stored."""
+        self._is_small = len(self._map) <= SMALL
         self._probes: dict[int, tuple[int, int, bytes]] = {}
         self._kept: dict[str, str] | None = None
 
@@ -86,14 +89,17 @@ class Table:
 
     def get(self, key: str) -> str | None:
         """The value stored under `key`, or None if there is none."""
-        if self._kept is None and len(self._map) <= SMALL:
-            self.preload()
         if self._kept is not None:
             return self._kept.get(key)
-        wanted = key.encode(errors="surrogatepass")
-        at = self._seek(wanted)
-        found, tab, value = self._line(at).partition(b"\t")
-        return self._text(value) if tab and found == wanted else None
+        if self._is_small:
+            self.preload()
+            return self.get(key)
+        wanted = key.encode("utf-8", "surrogatepass")
+        at = self._find(wanted)
+        if at < 0:
+            return None
+        end = self._map.find(b"\n", at)
+        return self._text(self._map[at + len(wanted) + 1 : end if end >= 0 else len(self._map)])
 
     def present(self, keys: Sequence[str]) -> list[str]:
         """Those of `keys` that are stored, in their order; for many keys, of which few are expected to be."""
@@ -103,9 +109,8 @@ class Table:
 
     def offset(self, key: str) -> int | None:
         """Where the line of `key` begins among the `lines`; None if there is none."""
-        wanted = key.encode(errors="surrogatepass")
-        at = self._seek(wanted)
-        return at - self._start if self._map[at : at + len(wanted) + 1] == wanted + b"\t" else None
+        at = self._find(key.encode(errors="surrogatepass"))
+        return at - self._start if at >= 0 else None
 
     def preload(self) -> None:
         """Load the whole table into memory, for work with many look-ups. It takes some ten times the table's size, and
@@ -169,7 +174,12 @@ class Table:
 
     def _which(self, keys: Sequence[bytes]) -> bytes:
         """`_among` in Python."""
-        return bytes(self._map[at : at + len(key) + 1] == key + b"\t" for key in keys for at in [self._seek(key)])
+        return bytes(self._found(key) >= 0 for key in keys)
+
+    def _found(self, wanted: bytes) -> int:
+        """`_find` in Python."""
+        at = self._search(wanted)
+        return at if self._map[at : at + len(wanted) + 1] == wanted + b"\t" else -1
 
     def _search(self, wanted: bytes) -> int:
         """`_seek` in Python."""

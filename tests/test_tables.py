@@ -117,11 +117,13 @@ def test_the_compiled_search_and_the_other_find_the_same(tmp_path: Path) -> None
     table = table_of(tmp_path, {"b": "1", "ba": "2", "bé": "3", "c": ""})
     for key in ("", "a", "b", "b ", "ba", "baa", "bz", "bé", "bê", "c", "d", "ÿ"):
         assert table._seek(key.encode()) == table._search(key.encode()), key
+        assert table._find(key.encode()) == table._found(key.encode()), key
     path = tmp_path / "odd.tsv"  # lines without a tab, or empty ones
     for body in (b"\n", b"a\n\nb\t\n", b"\t\n\t\t\n", b"b\nb\n\n\n"):
         path.write_bytes(b"#namescreen-table 1 odd.tsv rows=1 sha256=" + b"0" * 64 + b"\n" + body)
         for sought in (b"", b"a", b"b", b"c", b"\xff"):
             assert 0 <= Table(path)._seek(sought) <= path.stat().st_size
+            assert Table(path)._find(sought) == Table(path)._found(sought)
 
 
 @given(st.integers(0, 10_000), st.binary(min_size=1, max_size=3))

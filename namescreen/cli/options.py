@@ -6,14 +6,16 @@ import dataclasses
 import datetime
 import re
 from pathlib import Path
-from typing import Annotated, Any
+from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
-from namescreen.brief import Brief, load_brief
 from namescreen.errors import InputError, Problem
 
 from .output import Format
+
+if TYPE_CHECKING:
+    from namescreen.brief import Brief
 
 __all__ = [
     "BriefOption",
@@ -82,6 +84,8 @@ def make_app(help: str) -> typer.Typer:
 
 def brief_with(path: Path | None, **given: Any) -> Brief:
     """The brief at `path`, or an empty one, with every option that was `given` (not None) in its place."""
+    from namescreen.brief import Brief, load_brief
+
     brief = load_brief(path) if path else Brief()
     return dataclasses.replace(brief, **{key: value for key, value in given.items() if value is not None})
 

@@ -26,6 +26,14 @@ int64_t table_seek(const char *data, int64_t start, int64_t size, const char *wa
     return low < size ? low : size;
 }
 
+/* The offset of the line whose key is `wanted`; -1 if there is none. */
+int64_t table_find(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length)
+{
+    int64_t at = table_seek(data, start, size, wanted, length);
+    int found = at + length < size && !memcmp(data + at, wanted, (size_t)length) && data[at + length] == '\t';
+    return found ? at : -1;
+}
+
 /* For each of the keys in `wanted`, one a line, 1 in `found` if it is the key of a line, else 0. */
 void table_among(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length, char *found)
 {
@@ -33,8 +41,7 @@ void table_among(const char *data, int64_t start, int64_t size, const char *want
         const char *end = memchr(key, '\n', (size_t)(last - key));
         if (!end)
             return;
-        int64_t bytes = end - key, at = table_seek(data, start, size, key, bytes);
-        *found = at + bytes < size && !memcmp(data + at, key, (size_t)bytes) && data[at + bytes] == '\t';
+        *found = table_find(data, start, size, key, end - key) >= 0;
         key = end + 1;
     }
 }

@@ -6,20 +6,30 @@ import ctypes
 import mmap
 from collections.abc import Callable, Sequence
 from ctypes import c_char_p, c_int64, c_void_p
+from typing import Any
 
-__all__ = ["compiled_among", "compiled_seek"]
+__all__ = ["compiled_among", "compiled_find", "compiled_seek"]
 
 
 def compiled_seek(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
     """Gives the offset of the first line from `start` on whose key is not below the one asked for."""
-    seek = library.table_seek
-    seek.argtypes, seek.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64), c_int64
+    return _search(library.table_seek, table, start)
+
+
+def compiled_find(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
+    """Gives the offset of the line with the key asked for, -1 where there is none."""
+    return _search(library.table_find, table, start)
+
+
+def _search(search: Any, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
+    search.argtypes, search.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64), c_int64
     size = len(table)
     held = (ctypes.c_char * size).from_buffer(table)
     address = ctypes.addressof(held)
 
     def offset(wanted: bytes, held: object = held) -> int:
-        return int(seek(address, start, size, wanted, len(wanted)))
+        found: int = search(address, start, size, wanted, len(wanted))
+        return found
 
     return offset
 

@@ -16,7 +16,7 @@ import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
 from ..marks.reader import Progress
-from ..processes import in_workers, processors, running, without_collection
+from ..processes import beside, in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from .bigram_index import pack_bigrams
@@ -41,6 +41,8 @@ Result = TypeVar("Result")
 NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
 WORTH_A_POOL = 2_000
 """The number of marks from which a second process pays for its start."""
+WORTH_A_SHARE = 0.1
+"""The part of a task from which a second process pays for its start where there is no pool: it takes half of it."""
 TASKS_A_PROCESS = 40
 """The number of tasks after which a process is replaced, because the caches of pronunciation are not bounded."""
 WORTH_PRELOADING = 2_000
@@ -153,6 +155,12 @@ class _Workers:
         self, work: Callable[[list[Item]], Result], items: Sequence[Item], size: int
     ) -> Iterator[tuple[list[Item], Result]]:
         """Apply `work` to `items`, `size` at a time; gives each part with its result."""
+        if self._processes == 1 and WORTH_A_SHARE * size <= len(items) <= size:
+            half, other = _parts(items, -(-len(items) // 2))
+            with beside(work, other) as found:
+                yield half, work(half)
+                yield other, found()
+            return
         if self._processes == 1:
             for part in _parts(items, size):
                 yield part, work(part)
