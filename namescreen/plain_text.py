@@ -14,8 +14,8 @@ from collections.abc import Iterable, Sequence
 
 from .outcome import NotChecked
 
-__all__ = ["cell", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten", "some", "table",
-           "unseen_escaped", "visible", "width"]  # fmt: skip
+__all__ = ["cell", "clauses", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten", "some",
+           "table", "unseen_escaped", "visible", "width"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
 _UNSEEN = re.compile(
@@ -70,14 +70,30 @@ def _joins(text: str, place: int) -> bool:
 
 
 def shorten(text: str, most: int) -> str:
-    """`text` made visible and cut to at most `most` characters, with … where something is left out."""
+    """`text` made visible and cut to at most `most` characters, with … where something is left out; between words, as
+    far as that leaves half of what there is room for."""
     text = visible(text)
     if len(text) <= most:
         return text
     end = most - 1
+    if text[end] != " ":
+        between = text.rfind(" ", 0, end)
+        end = between if 2 * between >= most else end
     while end > 1 and unicodedata.combining(text[end]):
         end -= 1
     return text[:end].rstrip() + "…"
+
+
+def clauses(text: str, most: int) -> str:
+    """As many of the clauses of `text`, parted by semicolons, as go into `most` characters, each of them whole; of a
+    first one that is longer its beginning."""
+    told, *further = visible(text).split("; ")
+    told = shorten(told, most)
+    for one in further:
+        if len(told) + 2 + len(one) > most:
+            break
+        told += f"; {one}"
+    return told
 
 
 def cell(text: str) -> str:
@@ -110,9 +126,9 @@ def number(value: float) -> str:
     return "0.01" if shown == "0.00" and value > 0 else shown
 
 
-def score_words(value: float | NotChecked) -> str:
-    """A score with two decimals, or that it was not checked."""
-    return "not checked" if isinstance(value, NotChecked) else number(value)
+def score_words(value: float | NotChecked, why: str = "") -> str:
+    """A score with two decimals, or that it was not checked, and in a word why."""
+    return f"not checked{why and f': {why}'}" if isinstance(value, NotChecked) else number(value)
 
 
 def plural(count: int, one: str, many: str = "") -> str:

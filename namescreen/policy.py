@@ -3,8 +3,9 @@
 A mark is judged by its closeness to the name, by how related the goods are, by whether it is in force, and by whether
 it holds in the maker's markets. The result is its concern, a number from 0 to 1 that sorts marks and gives their level.
 
-A name is judged by its worst finding. Names are grouped by it, and no good finding lifts a name out of its group:
-only inside a group does the weighted mean of all checks decide.
+A name is judged by its worst finding. Names are grouped by it, and no good finding lifts a name out of its group.
+Inside a group those that an office may refuse for what they are stand last, as neither other goods nor an agreement
+mends that; then the weighted mean of all checks decides.
 
 A finding is an invitation to look, not a legal conclusion. "Nothing found" and "not checked" are different things and
 never share a word or a shape.
@@ -18,7 +19,7 @@ from enum import IntEnum
 
 __all__ = [
     *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "SAME_GOODS", "STEPS", "IDENTICAL"),
-    *("Conflict", "Finding", "Level", "gate", "level_of", "worst"),
+    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "level_of", "worst"),
 ]
 
 
@@ -53,8 +54,8 @@ LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at
 random reaches it. Ours, not fitted."""
 
-MARKS_CHECK = "marks"
-"""The check for existing marks, as findings name it."""
+MARKS_CHECK, OWN_CHECK = "marks", "distinctiveness"
+"""The checks for existing marks, and for what a name is for its goods, as findings name them."""
 
 TRANSLATED = 0.9
 """What the closeness of a mark to the translation of a name counts beside closeness to the name itself: not every
@@ -219,3 +220,10 @@ def gate(findings: Iterable[Finding], made: Iterable[str]) -> int:
         ),
         default=0,
     )
+
+
+def flaw_of_its_own(findings: Iterable[Finding]) -> int:
+    """How likely an office is to refuse the name for what it is (descriptive, generic, kept for others), from 0 (not at
+    all, or not checked) to 4 (barred): the order inside a group, the higher later."""
+    own = (one for one in findings if one.check == OWN_CHECK)
+    return max((len(STEPS) + 1 if one.bars else max(0, one.level) for one in own), default=0)

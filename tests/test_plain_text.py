@@ -11,7 +11,19 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
-from namescreen.plain_text import cell, csv_line, in_one_sentence, number, plural, shorten, some, table, visible, width
+from namescreen.plain_text import (
+    cell,
+    clauses,
+    csv_line,
+    in_one_sentence,
+    number,
+    plural,
+    shorten,
+    some,
+    table,
+    visible,
+    width,
+)
 
 # The most that a reader's program may understand: raw HTML, tables, strikethrough.
 READER = MarkdownIt("js-default", {"html": True, "linkify": False})
@@ -110,6 +122,16 @@ def test_shorten_keeps_the_limit(text: str, most: int) -> None:
     assert len(shorten(text, most)) <= most
     if len(visible(text)) <= most:
         assert shorten(text, most) == visible(text)
+
+
+def test_what_is_shortened_ends_with_a_word_or_a_clause() -> None:
+    assert shorten("a gull over the harbour", 16) == "a gull over the…"
+    assert shorten("a gull over the harbour", 17) == "a gull over the…"
+    assert shorten("gull overtheharbourwall", 16) == "gull overthehar…"  # a long word would leave too little
+    reasons = "Sound: close (RAYN-sip / RAYN-zip); goods: both name plant pots; holds outside the markets"
+    assert clauses(reasons, 70) == "Sound: close (RAYN-sip / RAYN-zip); goods: both name plant pots"
+    assert clauses(reasons, 200) == reasons
+    assert clauses(reasons, 24) == "Sound: close (RAYN-sip…"
 
 
 @pytest.mark.parametrize(

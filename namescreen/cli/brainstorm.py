@@ -124,6 +124,8 @@ def brainstorm(
     from namescreen.generation.senses import doubt
     from namescreen.text import fold
 
+    if steer and form is not Format.table:
+        raise InputError(Problem("a steered session shows pages to read", "Leave --format out, or --steer", "--format"))
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
     for doubted in filter(None, map(doubt, settled.concepts)):
         say(doubted)
@@ -137,13 +139,11 @@ def brainstorm(
     if others:
         say(f"Tones in other words: {', '.join(f'{word} is taken as {tone}' for word, tone in others.items())}.")
     marks = _marks(settled)
-    if steer and sys.stdin.isatty() and sys.stdout.isatty():
+    if steer:
         from .steer import steer_session
 
         steer_session(settled, session, shortlist, marks)
         return
-    if steer:
-        say("Not a terminal: names are shown once, without steering.")
     found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
     names = _first(found, limit)
     show_candidates(names, form)

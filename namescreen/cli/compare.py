@@ -78,9 +78,9 @@ def compare(
 
 
 def _scores(found: Closeness) -> list[dict[str, object]]:
-    unknown = {one.check for one in found.not_checked}
+    unknown = {one.check: "not checked" + (": coined" if one.check == "meaning" else "") for one in found.not_checked}
     return [
-        {"aspect": aspect, "closeness": "?" if aspect in unknown else getattr(found, aspect)}
+        {"aspect": aspect, "closeness": unknown.get(aspect) or getattr(found, aspect)}
         for aspect in ("appearance", "sound", "meaning", "overall")
     ]
 
@@ -92,7 +92,7 @@ def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
             "weight": pair.weight,
             "counterpart": pair.counterpart or "nothing",
             "closeness": pair.closeness,
-            "meaning": "?" if pair.meaning is None else pair.meaning,
+            "meaning": "unknown" if pair.meaning is None else pair.meaning,
         }
         for pair in pairs
     ]
@@ -161,7 +161,8 @@ def _whole(name: str, mark: str, found: Closeness, evidence: Explanation) -> dic
     return {
         "name": name,
         "mark": mark,
-        **{str(row["aspect"]): row["closeness"] if row["closeness"] != "?" else None for row in _scores(found)},
+        **{str(row["aspect"]): None if isinstance(row["closeness"], str) else row["closeness"]
+           for row in _scores(found)},
         "calibration": dataclasses.asdict(found.calibration),
         "not_checked": [{"check": one.check, "because": one.because} for one in found.not_checked],
         "letters": evidence.letters,

@@ -229,8 +229,8 @@ def _mark_row(close: CloseMark) -> Row:
         "overall": close.closeness.overall,
         "appearance": close.closeness.appearance,
         "sound": close.closeness.sound,
-        "meaning": _or_unknown(close.meaning),
-        "goods": _or_unknown(related if isinstance(related, NotChecked) else related.score),
+        "meaning": "coined" if isinstance(close.meaning, NotChecked) else close.meaning,
+        "goods": "?" if isinstance(related, NotChecked) else related.score,
         "classes": ", ".join(map(str, close.mark.classes)),
         "remark": _remark(close),
         "knockout": close.knockout,
@@ -275,10 +275,6 @@ def _of_these_words(close: CloseMark) -> str:
         return more
     listed = f"{'class' if len(classes) == 1 else 'classes'} {', '.join(map(str, classes))}"
     return f"{more}: {listed}" if close.marks == len(close.others) + 1 else f"{more}, among them {listed}"
-
-
-def _or_unknown(score: float | NotChecked) -> float | str:
-    return "?" if isinstance(score, NotChecked) else score
 
 
 def _distinctive(one: Screening) -> str:

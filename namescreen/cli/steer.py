@@ -21,11 +21,12 @@ from namescreen.generation.senses import doubt, meaning_found, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.outcome import DISCLAIMER
-from namescreen.plain_text import plural
+from namescreen.plain_text import plural, shorten
 from namescreen.text import fold
 
 from .output import PARTS_SHOWN, Column, definitions, folded, on_screen, say_below, show_table
 from .outputs import unfit_output
+from .steer_input import PipedLines, names_in
 from .steer_words import (
     COMMANDS,
     FEW_LEFT,
@@ -49,6 +50,7 @@ PAGE = 12
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
 _DIGITS = 5  # no page has numbers so long
+_MOST_REFUSED = 100  # lines of a pipe after which it is taken for something else than a session
 
 _COLUMNS = (
     Column("number", "", right=True),
@@ -77,6 +79,8 @@ class Desk:
     """Whether the next page is a new one though older ones follow: what is asked for has changed."""
     lowered: int = 0
     """How many times the maker has gone on past the last good names."""
+    refused: int = 0
+    """How many lines asked for nothing that could be done."""
 
     def __post_init__(self) -> None:
         self.pages += self.session.pages
@@ -91,6 +95,7 @@ class Desk:
         """Show pages and obey until the maker stops, or the input ends."""
         self.open()
         self.write(folded(HINT))
+        piped = isinstance(self.read, PipedLines)
         while True:
             try:
                 line = self.read("> ")
@@ -98,12 +103,14 @@ class Desk:
             except EOFError:
                 break
             except UnicodeError:
-                self.write("That line holds what is no text. Type it again.")
+                self._refuse("That line holds what is no text. Type it again.")
                 continue
             word, _, rest = line.strip().partition(" ")
             if word in ("stop", "quit", "exit"):
                 break
             self.obey(word.casefold(), rest.strip())
+            if piped and self.refused >= _MOST_REFUSED:
+                break
         if self.session.kept:
             self.save(self.shortlist_file)
         self.write(self._onward())
@@ -157,7 +164,13 @@ class Desk:
         elif word in ("help", "?"):
             self.write(definitions(HELP))
         else:
-            self.write(self._not_understood(word, rest))
+            self._refuse(self._not_understood(word, rest))
+
+    def _refuse(self, what: str) -> None:
+        """Say why a line cannot be obeyed, and where it stands if it was not typed just now."""
+        self.refused += 1
+        said = f"{self.read.place}{what}" if isinstance(self.read, PipedLines) else what
+        self.write("\n".join(map(folded, said.split("\n"))))
 
     def _write_lines(self, lines: Iterable[str]) -> None:
         self.write("\n".join(folded(line.strip(), "  ") for line in lines))
@@ -171,13 +184,13 @@ class Desk:
             return f"{word} takes a word: {word} WORD"
         near = get_close_matches(word, COMMANDS, 1)
         meant = f" Did you mean `{f'{near[0]} {rest}'.strip()}`?" if near else ""
-        return f"{word!r} is not understood here.{meant} `help` lists what is."
+        return f"{shorten(word, 40)!r} is not understood here.{meant} `help` lists what is."
 
     def _about(self, kind: str, rest: str) -> None:
         chosen = self._chosen(rest)
         if isinstance(chosen, str) or not chosen:
             what = f"{chosen!r} is no name shown so far, so nothing is changed. " if chosen else ""
-            self.write(f"{what}{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7")
+            self._refuse(f"{what}{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7")
             return
         steps = [Step.about(kind, one) for one in chosen]
         self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
@@ -191,7 +204,7 @@ class Desk:
     def _others(self) -> list[str]:
         """The names in the shortlist file that are no doing of this session's."""
         own = {fold(name) for name in (*self.session.kept, *self.session.saved)}
-        return [name for name in dict.fromkeys(_names_in(self.shortlist_file)[1]) if fold(name) not in own]
+        return [name for name in dict.fromkeys(names_in(self.shortlist_file)[1]) if fold(name) not in own]
 
     def _chosen(self, rest: str) -> list[Candidate | Step] | str:
         """The names that a line means: numbers and ranges of the page, and names in words, parted by commas. The first
@@ -214,12 +227,12 @@ class Desk:
     def _concept(self, word: str, rest: str) -> None:
         step = concept_step(word, rest)
         if not usable_words(step.text):
-            self.write(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
+            self._refuse(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
         asked = sense_asked(rest)
         if not meaning_found(asked) and lexicon().known(asked.word):
             unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
-            self.write(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")
+            self._refuse(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")
             return
         self._step(step)
         self.write(folded(done_words(word, step)))
@@ -241,7 +254,7 @@ class Desk:
 
     def _back(self) -> None:
         if self.at < 1:
-            self.write("There is no page before this one.")
+            self._refuse("There is no page before this one.")
             return
         self._show_again(self.at - 1)
 
@@ -256,7 +269,7 @@ class Desk:
     def _explain(self, rest: str) -> None:
         one = self._named(rest)
         if one is None:
-            self.write(f"Say which, by number or name: why 3 (1 to {len(self.page)}).")
+            self._refuse(f"Say which, by number or name: why 3 (1 to {len(self.page)}).")
             return
         if isinstance(one, Step):  # of an earlier session: only how it was made is known
             self.write(f"{one.text}: {one.construction}, {one.how}")
@@ -312,9 +325,9 @@ class Desk:
         """Write the shortlist; names that stand in the file stay, and what was deleted in it stays deleted."""
         problem = self._unfit(path)
         if problem is not None:
-            self.write(f"{problem}.\nThe shortlist is not written.")
+            self._refuse(f"{problem}.\nThe shortlist is not written.")
             return
-        before, known = _names_in(path)
+        before, known = names_in(path)
         there = {fold(name) for name in known}
         own = os.path.realpath(path) == os.path.realpath(self.shortlist_file)
         gone = [name for name in self.session.kept if own and name in self.session.saved and fold(name) not in there]
@@ -328,7 +341,7 @@ class Desk:
         try:
             write_whole(path, shortlist_text(kept, before, known).encode())
         except OSError as error:
-            self.write(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
+            self._refuse(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
             return
         if own:
             self._step(*(Step("saved", name) for name in kept if name not in self.session.saved))
@@ -346,27 +359,21 @@ class Desk:
         return unfit_output(path, "shortlist", beginnings, inputs)
 
 
-def _names_in(path: Path) -> tuple[str, list[str]]:
-    """The text of a shortlist file, and the names in it; nothing if there is none or it is no text."""
-    try:
-        text = path.read_text("utf-8-sig") if path.is_file() else ""
-    except (OSError, UnicodeDecodeError):
-        return "", []
-    lines = map(str.strip, text.splitlines())
-    return text, [line for line in lines if line and not line.startswith("#")]
-
-
 def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: Register | None) -> None:
-    """Run a steered session on the terminal, taking up the one in its file if there is one."""
+    """Run a steered session, taking up the one in its file if there is one: on the terminal, or by the lines of a pipe,
+    each shown before what is said of it."""
     beside = brief.source or Path("brainstorm")
     session_file = session or beside.with_suffix(".session")
     shortlist_file = shortlist or brief.shortlist_file or beside.with_name("shortlist.txt")
     started = read_journal(session_file) if session_file.exists() else Session()
     if not session_file.parent.is_dir():
         raise InputError(f"{session_file}: its folder does not exist. Give another --session file")
-    with suppress(ImportError):  # line editing and history, where the system has them
-        import readline  # noqa: F401
-    desk = Desk(brief, session_file, shortlist_file, register, input, _write, started)
+    if sys.stdin is not None and sys.stdin.isatty():
+        with suppress(ImportError):  # line editing and history, where the system has them
+            import readline  # noqa: F401
+    typed = sys.stdin is not None and sys.stdin.isatty()
+    read = input if typed else PipedLines(sys.stdin.buffer if sys.stdin else None, _write)
+    desk = Desk(brief, session_file, shortlist_file, register, read, _write, started)
     problem = desk._unfit(shortlist_file)
     if problem is not None:
         raise InputError(problem)
@@ -379,6 +386,12 @@ def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, re
         raise Interrupted(
             f"Stopped. The session is kept in {session_file}; the same command takes it up again."
         ) from None
+    if desk.refused and not typed:
+        lines = plural(desk.refused, "line")
+        remedy = "Each is named above with its number; what the others asked for is done"
+        if desk.refused >= _MOST_REFUSED:
+            remedy = "Nothing was read further. One command a line is read, such as `keep 3`; `help` lists them"
+        raise InputError(Problem(f"{lines} asked for nothing that could be done", remedy, "standard input"))
 
 
 def _write(text: str) -> None:

@@ -40,7 +40,7 @@ from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
-from .protected import ProtectedSign, protected_signs
+from .protected import ORIGIN, ProtectedSign, protected_signs
 from .wording import in_english, not_read
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
@@ -282,7 +282,7 @@ def _category(chances: tuple[float, ...], line: float = 0.5) -> str:
 def _is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) -> bool:
     """Whether a name says where goods come from, or holds a name of origin, and nothing else that could identify a
     maker; a word that is kept for someone (Olympic) says something else."""
-    serious = [(one.kind == "origin", set(one.sign.split())) for one in signs if one.serious]
+    serious = [(one.kind in ORIGIN, set(one.sign.split())) for one in signs if one.serious]
     parts = composition(judged)
     words = {part for one in parts.carrying for part in one.word.split()}
     if any(origin and words <= sign for origin, sign in serious):

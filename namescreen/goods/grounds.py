@@ -40,6 +40,7 @@ _LAWS = {
         "place": "Lanham Act s. 2(e)(2) and (3); TMEP 1210",
         "vulgar": "no bar to registration since Iancu v. Brunetti (U.S. 2019)",
         "origin": "Lanham Act s. 2(a) and 2(e)(3); TMEP 1210.08 for wines and spirits",
+        "craft": "Lanham Act s. 2(a), 2(e)(2) and (3); often a certification mark, s. 4; TMEP 1210 and 1306",
         "emblem": "Lanham Act s. 2(a) and 2(b); TMEP 1203 and 1204",
         "red cross": "18 U.S.C. 706; Lanham Act s. 2(a); TMEP 1205.01",
         "royal arms": "Lanham Act s. 2(a): false suggestion of a connection; TMEP 1203.03",
@@ -59,7 +60,9 @@ _LAWS = {
         "surname": "usually registrable: Nichols, C-404/02",
         "place": "EUTMR Article 7(1)(c); Windsurfing Chiemsee, C-108/97",
         "vulgar": "EUTMR Article 7(1)(f): accepted principles of morality",
-        "origin": "EUTMR Article 7(1)(j); Regulation (EU) 2024/1143, Article 26; for crafts Regulation (EU) 2023/2411",
+        "origin": "EUTMR Article 7(1)(j); Regulation (EU) 2024/1143, Article 26",
+        "craft": "EUTMR Article 7(1)(j) with Regulation (EU) 2023/2411 on craft and industrial products, under which "
+                 "names can be registered since December 2025: is this one? Else Article 7(1)(c) and (g)",
         "emblem": "EUTMR Article 7(1)(h) and (i); Paris Convention, Article 6ter",
         "red cross": "EUTMR Article 7(1)(i); the Geneva Conventions, in the law of each state",
         "royal arms": "EUTMR Article 7(1)(g) and (h); Paris Convention, Article 6ter",
@@ -80,6 +83,8 @@ _LAWS = {
         "place": "TMA 1994 s. 3(1)(c)",
         "vulgar": "TMA 1994 s. 3(3)(a): accepted principles of morality",
         "origin": "TMA 1994 s. 3(4) and the United Kingdom's register of geographical indications",
+        "craft": "no register of origins for crafts; certification and collective marks (TMA 1994 s. 49 and 50), s. "
+                 "3(3)(b): deceptive; for Harris Tweed the Harris Tweed Act 1993",
         "emblem": "TMA 1994 s. 3(5), 4(2) and 57; Paris Convention, Article 6ter",
         "red cross": "Geneva Conventions Act 1957 s. 6; TMA 1994 s. 3(5)",
         "royal arms": "TMA 1994 s. 4(1) and 99: the royal arms, and anything that suggests royal authorisation",

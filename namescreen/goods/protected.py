@@ -14,9 +14,12 @@ from ..text import parse
 from .classification import likely_classes
 from .grounds import Ground, grounds_for
 
-__all__ = ["ProtectedSign", "protected_signs"]
+__all__ = ["ORIGIN", "ProtectedSign", "protected_signs"]
 
-SERIOUS = frozenset(("origin", "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
+ORIGIN = frozenset(("origin", "craft"))
+"""Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
+asked about as well, as their reputation is protected."""
+SERIOUS = frozenset((*ORIGIN, "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
 """Kinds of sign that are likely to stand in the way."""
 LONGEST_SIGN = 6
 WITHIN = frozenset(("olympic", "red cross", "royal arms", "emblem"))
@@ -31,6 +34,7 @@ HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 
 _WHAT = {
     "origin": "a protected name of origin ({territory}), known for such goods",
+    "craft": "a name of origin of craft or industrial goods ({territory}), known for such goods",
     "emblem": "words of an emblem that states or organisations keep for themselves ({territory})",
     "red cross": "words of an emblem that the Geneva Conventions protect ({territory})",
     "royal arms": "words that suggest royal patronage or a royal warrant ({territory})",
@@ -44,6 +48,7 @@ _WHAT = {
 }
 _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
+    "craft": "the office, and the makers' body that looks after the name, before anything is printed",
     "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
     "red cross": "the national Red Cross or Red Crescent society; leave it out",
     "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
@@ -103,7 +108,7 @@ def _found(
         for part in entry.split(";"):
             kind, territory, numbers = part.split("|")
             known_for = numbers == "*" or bool({int(number) for number in numbers.split()} & set(classes))
-            if known_for or kind == "origin":
+            if known_for or kind in ORIGIN:
                 found[kind, sign] = (territory, known_for)
     kinds = {kind for kind, _ in found}
     claims = [sign for kind, sign in found if kind in CLAIMS]
@@ -130,8 +135,10 @@ def _found(
 
 def _reason(kind: str, territory: str, known_for: bool) -> str:
     what = _WHAT[kind].format(territory=territory)
-    if kind == "origin" and not known_for:
-        what = f"a name of origin ({territory}) of other goods, whose reputation is protected as well"
+    if kind in ORIGIN and not known_for:
+        other = "other craft or industrial goods" if kind == "craft" else "other goods"
+        may_be = "may be" if kind == "craft" else "is"
+        what = f"a name of origin ({territory}) of {other}, whose reputation {may_be} protected as well"
     return f"{what}; from memory"
 
 

@@ -113,7 +113,7 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False, dat
         words=words,
         marks=found.close_marks
         if isinstance(found.close_marks, NotChecked)
-        else tuple(_mark(one, coined, date) for one in found.close_marks),
+        else tuple(_mark(one, date) for one in found.close_marks),
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
@@ -135,12 +135,9 @@ def _score(value: float) -> float:
     return round(min(1.0, max(0.0, float(value))), 4)
 
 
-COINED = NotChecked("meaning", "a coined name has no meaning to compare")
-
-
-def _mark(found: screening.CloseMark, coined: bool, date: str) -> CloseMark:
+def _mark(found: screening.CloseMark, date: str) -> CloseMark:
     near, related = found.closeness, found.goods_relatedness
-    meaning = COINED if coined else found.meaning
+    meaning = found.meaning
     return CloseMark(
         mark=found.mark,
         appearance=_score(near.appearance),
@@ -150,7 +147,7 @@ def _mark(found: screening.CloseMark, coined: bool, date: str) -> CloseMark:
         concern=_score(found.concern),
         goods=related if isinstance(related, NotChecked) else Goods(_score(related.score), tuple(related.reasons)),
         knockout=found.knockout,
-        reasons=tuple(reason for reason in near.reasons if not (coined and reason.startswith("Meaning:"))),
+        reasons=tuple(near.reasons),
         others=tuple(other.mark for other in found.others),
         marks=found.marks,
         bites=found.bites,

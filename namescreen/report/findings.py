@@ -8,7 +8,7 @@ from dataclasses import replace
 from .. import policy
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
-from ..plain_text import number, plural, shorten, some
+from ..plain_text import clauses, number, plural, shorten, some
 from ..policy import Conflict, Finding, Level, level_of
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
@@ -138,7 +138,7 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     if part.protected and not bars:
         first = part.protected[0]
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
-        told = f'"{first.sign}": {shorten(first.reason, 60)}'
+        told = f'"{first.sign}": {clauses(first.reason, 90)}'
         if first.serious:  # however distinctive it is, others may not register it
             return Finding("distinctiveness", level, told, 0.0, bars=True, label=part.shown)
         return Finding("distinctiveness", level, told, part.score)
@@ -177,7 +177,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
     level = mark_level(ordered[0])
     first = ordered[0] if level > Level.NOTHING else max(ordered, key=lambda found: found.overall)
     how_close = "" if first.translation else number(first.overall)
-    text = f"{shorten(first.mark.text, 22)} ({(how_close + aside(first)).removeprefix(', ')})"
+    text = f"{shorten(first.mark.text, 30)} ({(how_close + aside(first)).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
     if further := _further(ordered[1:]):
@@ -222,7 +222,7 @@ def _reading_finding(entry: NameEntry) -> Finding:
     level = Level(max(0, min(3, first.severity)))
     if level is Level.NOTHING:
         return Finding("readings", level, plural(len(found), "ordinary word"), 1.0)
-    text = f"{first.language}: {shorten(first.word, 20)}, {shorten(first.meaning or first.kind, 24)}"
+    text = f"{first.language}: {shorten(first.word, 20)}, {clauses(first.meaning or first.kind, 32)}"
     return Finding("readings", level, text, 1.0 - level / 3)
 
 

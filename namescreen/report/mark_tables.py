@@ -8,7 +8,7 @@ from ..closeness.calibration import calibration
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..plain_text import cell, in_one_sentence, number, plural, score_words, shorten, some, table
+from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import STEPS, Level
 from ..screening.crowd import divided, says_little
 from .findings import aside, conflict_of, is_over, mark_level, matters
@@ -19,12 +19,14 @@ __all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "marks_s
 
 MARK_HEADS = ("Mark", "Overall", "Appearance", "Sound", "Meaning", "Goods", "Finding, and why")
 """Headings of the table of closest marks."""
-REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Status", "Dates", "Where")
+REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Goods", "Status", "Dates", "Where")
 """Headings of the table of what the register says. All but the first are left out where no mark shown states them."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _FEWEST_MARKS, _MOST_MARKS, _MOST_GRAVE = 2, 5, 8
 _MOST_OTHERS = 3  # further marks of the same words
+_BELOW = 2  # marks below all levels that are named
+_MOST_REASONS, _MOST_GOODS = 240, 90  # characters of the reasons, and of the goods, of a mark
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
 _NEARLY_MINOR = 0.9 * STEPS[-1][0]  # concern from which a live mark for such goods is shown; ours, not fitted
 _HEARD = 0.6  # closeness in sound from which the readings are told
@@ -51,6 +53,8 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
         yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(_briefly, further)))}."
+    if below := [found for found in _below(ordered) if found not in shown][:_BELOW]:
+        yield f"Nearest of those of which nothing was found: {cell(some(map(_briefly, below)))}."
     comparable = next((found for found in shown if _tells_of_cases(found, entry, report)), None)
     if comparable is not None:
         yield cell(calibration(comparable.overall).statement_for(shorten(comparable.mark.text, 60)))
@@ -110,6 +114,7 @@ def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> 
         shorten(number_as_cited, 40) if mark.number else LACKS,
         shorten(mark.owner, 120) or LACKS,
         " ".join(map(str, mark.classes)) or LACKS,
+        clauses(mark.goods, _MOST_GOODS) or LACKS,
         status(mark, today),
         dates(mark),
         where(mark, markets),
@@ -118,22 +123,24 @@ def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> 
 
 def marks_shown(entry: NameEntry, asked: Sequence[CloseMark] = ()) -> tuple[CloseMark, ...]:
     """The marks worth an adviser's minute, in their order: those to look closer at, those `asked` about, and as far as
-    there is room milder ones and one live mark below them; where there is none, the first few, so that "nothing found"
-    can be judged. Marks that are over come last."""
+    there is room milder ones; where there is none, the first few. Marks that are over come last."""
     ordered = matters(entry)
     grave = [found for found in ordered if mark_level(found) >= Level.LOOK][:_MOST_GRAVE]
     kept = [*grave, *(found for found in asked if found not in grave)]
     mild = [found for found in ordered if mark_level(found) is Level.MINOR and found not in kept]
     kept += mild[: max(0, _MOST_MARKS - len(kept))]
-    alone = [found for found in ordered if mark_level(found) is Level.NOTHING and not is_over(found) and _near(found)]
-    if kept and len(kept) < _MOST_MARKS:
-        kept += [found for found in alone if found not in kept][:1]
     shown = [found for found in ordered if found in kept] if kept else list(ordered)
     return tuple(sorted(shown, key=is_over)[: len(kept) or _FEWEST_MARKS])
 
 
+def _below(ordered: Sequence[CloseMark]) -> list[CloseMark]:
+    """The live marks below all levels that come nearest, so that the line can be judged."""
+    near = [found for found in ordered if mark_level(found) is Level.NOTHING and not is_over(found) and _near(found)]
+    return sorted(near, key=lambda found: -found.overall)
+
+
 def _near(found: CloseMark) -> bool:
-    """Whether a mark below all levels may be worth a row: close by its name alone, or nearly minor for such goods."""
+    """Whether a mark below all levels may be worth a word: close by its name alone, or nearly minor for such goods."""
     return found.overall >= _CLOSE or (conflict_of(found).comparable and found.concern >= _NEARLY_MINOR)
 
 
@@ -156,9 +163,9 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
         number(found.overall),
         number(found.appearance),
         number(found.sound),
-        score_words(found.meaning),
+        score_words(found.meaning, "coined"),
         "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
-        shorten(f"{'knockout' if found.knockout else worded}: {told}", 200),
+        clauses(f"{'knockout' if found.knockout else worded}: {told}", _MOST_REASONS),
     )
 
 

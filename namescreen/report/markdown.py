@@ -134,7 +134,9 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
     first = order[0]
     if first.group >= Level.SERIOUS:
         return "No name can be put first: something serious stands against each."
-    rest = [row for row in order if row.group == first.group]
+    if first.flaw:
+        return "No name can be put first: each may be refused for what it is, or something serious stands against it."
+    rest = [row for row in order if row.group == first.group and not row.flaw]
     told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entries[first.name])}."
     if len(rest) > 1 and places(report)[first.name] != (1, 1):
         told += f" {_few([row.name for row in rest[1:]])} came as far; other weights would put another of them first."
@@ -241,8 +243,9 @@ def _comparison(report: Report) -> Iterable[str]:
     yield (
         "Each value runs from 0 to 1, 1 = nothing found against the name. The total is their mean, "
         f"{how}.{without} Names are grouped by their worst finding, and no total lifts a name out of its group; inside "
-        "a group the total decides. Where a check was not made the total is a span, and the name stands by its lower "
-        "end. *Places* are the best and worst that a name takes when one weight at a time is halved or doubled."
+        "a group those that may be refused for what they are stand last, then the total decides. Where a check was not "
+        "made the total is a span, and the name stands by its lower end. *Places* are the best and worst that a name "
+        "takes when one weight at a time is halved or doubled."
     )
     if not checks:
         return

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
-from ..plain_text import cell, number, plural, shorten, some, table
+from ..plain_text import cell, clauses, number, plural, shorten, some, table
 from ..territories import UNIONS, law_of
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
@@ -48,8 +48,8 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
     made = [
         part
         for part in (
-            f"Construction: {cell(shorten(entry.construction, 200))}." if entry.construction else "",
-            f"Meaning, a nearby word in brackets: {cell(shorten(entry.meaning, 200))}." if entry.meaning else "",
+            f"Construction: {cell(clauses(entry.construction, 200))}." if entry.construction else "",
+            f"Meaning, a nearby word in brackets: {cell(clauses(entry.meaning, 200))}." if entry.meaning else "",
             f"Worst finding: **{worst_words(entry)}**.",
         )
         if part
@@ -105,7 +105,7 @@ def _sentences(found: Distinctiveness) -> str:
 
 
 def _sentence(text: str) -> str:
-    text = shorten(text, 260 if not text.startswith("The law") else 800)
+    text = clauses(text, 260 if not text.startswith("The law") else 800)
     return cell(text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else "."))
 
 
@@ -133,7 +133,7 @@ def _readings(entry: NameEntry) -> Iterable[str]:
             (
                 language_name(one.language),
                 shorten(one.word, 40),
-                shorten(one.meaning, 80) or "not known",
+                clauses(one.meaning, 80) or "not known",
                 one.kind,
                 str(one.severity),
                 shorten(one.match, 60),

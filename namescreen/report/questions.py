@@ -9,7 +9,7 @@ from ..connotations.results import stands_as_word
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..plain_text import in_one_sentence, number, plural, shorten, some
+from ..plain_text import clauses, in_one_sentence, number, plural, shorten, some
 from ..policy import Level
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
@@ -19,7 +19,7 @@ from .coverage import unsearched_markets
 from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
 from .law import objection, on_added_words
 from .model import CloseMark, NameEntry, Report
-from .register_facts import can_claim_priority, held_in, in_force_notes, use_is_due
+from .register_facts import can_claim_priority, held_in, in_force_notes, lapsed_words, use_is_due
 
 __all__ = ["asked_about", "general_questions", "questions"]
 
@@ -161,6 +161,11 @@ def _cited(mark: Mark) -> str:
 def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
     """The question that a mark raises, by case; empty where it raises none."""
     title, conflict = _title(found), conflict_of(found)
+    if found.lapsed:
+        first = f"Does {title} still live? {lapsed_words(found.mark)} If it does: "
+        title = shorten(found.mark.text, 60)
+    else:
+        first = ""
     same = "the same name" if conflict.identical else "all but the same name"
     near = conflict.identical or conflict.near_identical or found.overall >= _SAME_NAME
     if conflict.ended:
@@ -198,7 +203,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
         question = f"{title} {_in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
         return ""
-    return " ".join((question, *notes))
+    return " ".join((first + question, *notes))
 
 
 def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -> str:
@@ -313,10 +318,10 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
     if found.protected:
         first = found.protected[0]
-        told = f'{name} holds "{first.sign}", {shorten(first.reason, 120)}: may it be used for {goods} at all?'
-        return [f"{told} Ask also {shorten(first.ask, 120)}."]
+        told = f'{name} holds "{first.sign}", {clauses(first.reason, 120)}: may it be used for {goods} at all?'
+        return [f"{told} Ask also {clauses(first.ask, 120)}."]
     reasons = in_one_sentence(found.reasons)
-    because = f" ({shorten(reasons, 160)})" if reasons else ""
+    because = f" ({clauses(reasons, 160)})" if reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
     if found.called == "surname":

@@ -13,7 +13,10 @@ from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
 
-__all__ = ["can_claim_priority", "dates", "held_in", "in_force_notes", "remarks", "status", "use_is_due", "where"]
+__all__ = [
+    *("can_claim_priority", "dates", "held_in", "in_force_notes", "lapsed_words", "remarks", "status", "use_is_due"),
+    "where",
+]
 
 LACKS = "not stated"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
@@ -110,9 +113,14 @@ def _overdue(mark: Mark, today: str) -> str:
     if not probably_lapsed(mark, today):
         until = grace_ends(mark.expires)
         return f"Its term ran out on {mark.expires}, and it can be renewed until {until}: has it been?"
+    return f"{lapsed_words(mark)} What does the register say today?"
+
+
+def lapsed_words(mark: Mark) -> str:
+    """What is said of a mark that probably lapsed though its list calls it live."""
     return (
         f"Its term ran out on {mark.expires}, and the six months for renewing it late are over: it has probably "
-        "lapsed, unless the list is behind. What does the register say today?"
+        "lapsed, unless the list is behind."
     )
 
 
@@ -125,7 +133,7 @@ def can_claim_priority(mark: Mark, today: str) -> bool:
 
 def use_is_due(mark: Mark, report: Report) -> bool:
     """Whether a mark is registered for so long that in one of the markets want of use can be held against it."""
-    return not is_international(mark) and bool(_due(mark, report))
+    return not is_international(mark) and not probably_lapsed(mark, report.date) and bool(_due(mark, report))
 
 
 def _due(mark: Mark, report: Report) -> list[tuple[int, bool, list[str]]]:
@@ -141,8 +149,9 @@ def _due(mark: Mark, report: Report) -> list[tuple[int, bool, list[str]]]:
 
 
 def _use(mark: Mark, report: Report) -> list[str]:
-    """Whether a registered mark is old enough for its use to be asked about, and who would have to show it."""
-    if mark.is_dead or not mark.registered or _undesignated(mark):
+    """Whether a registered mark is old enough for its use to be asked about, and who would have to show it. Of one that
+    probably lapsed it is first to be known whether it lives."""
+    if mark.is_dead or not mark.registered or _undesignated(mark) or probably_lapsed(mark, report.date):
         return []
     due = _due(mark, report)
     if due and is_international(mark):
@@ -181,10 +190,12 @@ def is_international(mark: Mark) -> bool:
 
 
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
-    """What is to be asked about whether a mark is in force, as sentences."""
+    """What is to be asked beside the question that a mark raises, as sentences."""
     if not mark.stated_status:
         return ("The list does not say whether it is in force.",)
     told = remarks(mark, report)
+    if probably_lapsed(mark, report.date):
+        told = tuple(one for one in told if one != _overdue(mark, report.date))  # which the question itself says
     if mark.status in ("pending", "opposed"):
         stands = "applied for" if mark.status == "pending" else "applied for, and opposed"
         told = (f"It is only {stands}: when will it be decided?", *told)

@@ -1,7 +1,8 @@
 """The names side by side under the brief's weights, and how stable their order is when the weights change.
 
 Names are grouped by their worst finding (see `policy.gate`), and no weight moves a name to another group. Inside a
-group the total decides: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks against the name.
+group those that may be refused for what they are stand last (`policy.flaw_of_its_own`); then the total decides: the
+weighted mean of the checks' values (see `findings`), 1 = nothing speaks against the name.
 A check that was not made for a name could have come out anywhere, so the total is then a span, and the name stands by
 the lower end. A check that was made for no name drops out.
 """
@@ -11,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from ..policy import Level, gate
+from ..policy import Level, flaw_of_its_own, gate
 from .findings import findings
 from .model import CHECKS, NameEntry, Report, Weights
 
@@ -25,13 +26,14 @@ MOVED = 2.0
 class Standing:
     """A name's place: `values` by check (None when not checked), and the span of its total in [0, 1].
 
-    `group` is that of the worst finding, from 0 (nothing found) to 4 (barred); a lower group stands first. `knockout`
-    says that a mark bars the name.
+    `group` is that of the worst finding, from 0 (nothing found) to 4 (barred); a lower group stands first. `flaw` is
+    how likely the name is refused for what it is, from 0 to 4; `knockout` says that a mark bars the name.
     """
 
     name: str
     place: int
     group: int
+    flaw: int
     knockout: bool
     values: tuple[float | None, ...]
     low: float
@@ -47,8 +49,8 @@ class Move:
     pairs_changed: int
 
 
-_Row = tuple[str, int, bool, tuple[float | None, ...]]
-"""A name, its group, whether a mark bars it, and its values in the order of `CHECKS`."""
+_Row = tuple[str, int, int, bool, tuple[float | None, ...]]
+"""A name, its group, its own flaw, whether a mark bars it, and its values in the order of `CHECKS`."""
 
 
 def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
@@ -58,6 +60,7 @@ def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
         (
             name,
             gate(each, made),
+            flaw_of_its_own(each),
             any(one.bars and one.check == "marks" for one in each),
             tuple(one.value for one in each),
         )
@@ -98,12 +101,12 @@ def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
     return tuple(placed)
 
 
-def _rank(row: Standing) -> tuple[int, float, float]:
-    return row.group, -round(row.low, 6), -round(row.high, 6)
+def _rank(row: Standing) -> tuple[int, int, float, float]:
+    return row.group, row.flaw, -round(row.low, 6), -round(row.high, 6)
 
 
 def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standing:
-    name, group, knockout, values = found
+    name, group, flaw, knockout, values = found
     by_check = dict(zip(CHECKS, values, strict=True))
     total = sum(getattr(weights, check) for check in checks)
 
@@ -113,7 +116,7 @@ def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standin
         parts = ((getattr(weights, check), by_check[check]) for check in checks)
         return float(sum(weight * (unknown if value is None else value) for weight, value in parts) / total)
 
-    return Standing(name, 0, group, knockout, values, mean(0.0), mean(1.0))
+    return Standing(name, 0, group, flaw, knockout, values, mean(0.0), mean(1.0))
 
 
 def _moved(report: Report) -> Iterator[tuple[str, tuple[Standing, ...]]]:

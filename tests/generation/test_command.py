@@ -125,11 +125,36 @@ def test_what_cannot_be_done_is_said_in_a_line(run: Run, arguments: list[str], s
     assert done.stdout == ""
 
 
-def test_without_a_terminal_steering_falls_back_to_one_page(run: Run, tmp_path: Path) -> None:
-    done = run(*ASKED, "--steer", "--limit", "5")
-    assert done.returncode == 0
-    assert "Not a terminal" in done.stderr
-    assert not list(tmp_path.glob("*.session"))
+def test_commands_from_a_pipe_are_shown_with_what_they_did(run: Run, tmp_path: Path) -> None:
+    done = run(*ASKED, "--steer", input=b"keep 1 2\r\nmore 1\nback\nlist\n")
+    assert (done.returncode, done.stderr) == (0, "")
+    said = done.stdout.split("> ")
+    assert [one.partition("\n")[0] for one in said[1:]] == ["keep 1 2", "more 1", "back", "list"]
+    assert "On the shortlist: 2." in said[1]
+    assert "Page 1 of 2." in said[3]
+    names = [line for line in (tmp_path / "shortlist.txt").read_text("utf-8").splitlines() if line[:1] != "#"]
+    assert len(names) == 2
+    assert "Next: namescreen screen shortlist.txt" in said[4]  # the end of the lines is a stop
+    nothing = run(*ASKED, "--steer", "--session", "other.session")
+    assert nothing.returncode == 0
+    assert "Taking up" not in nothing.stdout
+
+
+def test_lines_of_a_pipe_that_ask_for_nothing_known_are_told_with_their_number(run: Run, tmp_path: Path) -> None:
+    lines = b"keep 1\nsing\nkeep 99\n\xff\n" + b"x" * 30_000 + b"\nkeep 2\n"
+    done = run(*ASKED, "--steer", input=lines)
+    assert done.returncode == 2
+    assert "standard input: 4 lines asked for nothing that could be done" in done.stderr
+    said = done.stdout
+    assert "Line 2: 'sing' is not understood here" in said
+    assert "Line 3: '99' is no name shown so far" in said
+    assert "Line 4: That line holds what is no text" in said
+    assert "Line 5: " in said
+    assert "Line 6" not in said
+    assert "2 names kept" in said
+    endless = run(*ASKED, "--steer", "--session", "other.session", input=b"y\n" * 500)
+    assert endless.returncode == 2
+    assert "Nothing was read further" in endless.stderr
 
 
 class Terminal:

@@ -13,7 +13,7 @@ from namescreen.tables import open_table
     ("name", "goods", "kind"),
     [
         ("Darjeeling Dawn", "tea", "origin"), ("Rioja Nights", "wine", "origin"), ("Parmesan Pals", "cheese", "origin"),
-        ("Harris Tweed Hounds", "coats", "origin"), ("Solingen Edge", "kitchen knives", "origin"),
+        ("Harris Tweed Hounds", "coats", "craft"), ("Solingen Edge", "kitchen knives", "craft"),
         ("Tequila Moon", "spirits", "origin"), ("Olympic", "kites", "olympic"), ("Paralympian", "shoes", "olympic"),
         ("Red Cross Balm", "soap", "red cross"), ("Royal Warrant Tea", "tea", "royal arms"),
         ("UNESCO Mug", "mugs", "emblem"), ("Zelmab", "medicines", "stem"),
@@ -54,6 +54,22 @@ def test_the_claim_of_a_cure_is_no_suggestion() -> None:
     found = distinctiveness("Cancer Cure", "herbal tea")
     assert isinstance(found, Distinctiveness)
     assert found.category == "descriptive"
+
+
+def test_crafts_stand_under_a_law_of_their_own_and_raw_wool_under_that_of_the_land() -> None:
+    """Regulation (EU) 2023/2411 (craft and industrial products) and 2024/1143 (wine, spirits, products of the land,
+    which raw wool is); the United Kingdom registers no crafts (from memory)."""
+    (cloth,) = protected_signs("Harris Tweed Hounds", "woven cloth of wool", markets=("IE", "GB"))
+    laws = {ground.market: ground.law for ground in cloth.grounds}
+    assert "2023/2411" in laws["EU"]
+    assert "2024/1143" not in laws["EU"]
+    assert "no register" in laws["GB"]
+    assert "craft" in cloth.reason
+    (wool,) = protected_signs("Native Shetland Wool Club", "raw wool", classes=(22,), markets=("IE", "GB"))
+    assert wool.kind == "origin"
+    assert "2024/1143" in wool.grounds[0].law
+    (other,) = protected_signs("Solingen Socks", "socks", markets=("DE",))
+    assert (other.kind, other.serious) == ("craft", False)
 
 
 def test_enough_signs_are_listed() -> None:

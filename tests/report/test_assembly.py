@@ -70,7 +70,7 @@ def test_a_meaning_that_is_not_known_is_not_checked() -> None:
     entry = assembled(Brief(), screening("Xyzzqua")).names[0]
     assert not isinstance(entry.marks, NotChecked)
     assert isinstance(entry.marks[0].meaning, NotChecked)
-    assert "not checked" in mark_cells(entry.marks[0])
+    assert "not checked: coined" in mark_cells(entry.marks[0])
 
 
 def test_readings_are_masked_when_asked() -> None:

@@ -92,10 +92,21 @@ def test_no_question_stands_on_a_mark_of_which_nothing_was_found(report: Report)
     assert not asked_about(entry(heard, name="Duskfall", words=("dusk", "fall")), report)
 
 
-def test_a_dead_mark_that_found_nothing_takes_no_row_from_a_live_one(report: Report) -> None:
+def test_marks_of_which_nothing_was_found_take_no_row_and_the_nearest_live_one_is_named(report: Report) -> None:
     grave, live = close("DUSKFALLS", 0.8), replace(close("DUSKWATER", 0.45), concern=0.36)
     dead = replace(close("DUSKFALL OLD", 0.6, status="dead"), concern=0.3)
-    assert [found.mark.text for found in marks_shown(entry(grave, dead, live))] == ["DUSKFALLS", "DUSKWATER"]
+    one = entry(grave, dead, live)
+    assert [found.mark.text for found in marks_shown(one)] == ["DUSKFALLS"]
+    text = "\n".join(close_marks(one, report))
+    assert "Nearest of those of which nothing was found: DUSKWATER (" in text
+    assert "DUSKFALL OLD" not in text
+
+
+def test_the_goods_of_a_mark_stand_beside_its_classes(report: Report) -> None:
+    found = close("DUSKFALLS", 0.8)
+    pots = replace(found, mark=replace(found.mark, goods="plant pots; " + "saucers of glazed clay; " * 9))
+    (row,) = (line for line in "\n".join(close_marks(entry(pots), report)).splitlines() if "saucers" in line)
+    assert "| plant pots; saucers of glazed clay; saucers of glazed clay; saucers of glazed clay |" in row
 
 
 def test_use_after_a_dead_us_mark_is_asked_about(report: Report) -> None:
@@ -132,3 +143,14 @@ def test_every_aspect_that_is_very_close_is_told(report: Report) -> None:
     found = replace(close("DUSKFELL", 0.9), appearance=0.84, sound=0.86, meaning=1.0)
     (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
     assert "close in appearance (0.84), sound (0.86) and meaning (1.00)" in question
+
+
+def test_of_a_mark_that_probably_lapsed_it_is_asked_whether_it_lives_and_not_whether_it_is_used(report: Report) -> None:
+    """Paris Convention, article 5bis(1): a term can be renewed for six months; a mark that is gone needs no use."""
+    found = close("DUSKFALL", 1.0)
+    old = replace(found.mark, registered="2010-01-01", expires="2020-01-01")
+    (question,) = questions(entry(replace(found, mark=old, lapsed=True), name="Duskfall", words=("dusk",)), report)
+    assert question.startswith("Does DUSKFALL")
+    assert "still live?" in question
+    assert question.count("ran out on 2020-01-01") == 1
+    assert "use" not in question.replace("because", "")

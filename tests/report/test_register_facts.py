@@ -37,6 +37,9 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     assert remarks(mark, of_us) == (
         "Its term ran out on 2024-01-01, and the six months for renewing it late are over: it has probably lapsed, "
         "unless the list is behind. What does the register say today?",
+    )
+    assert not use_is_due(mark, of_us)
+    assert remarks(replace(mark, expires="2034-01-01"), of_us) == (
         "Registered for more than five years: could its owner prove use if asked (DE)?",
     )
     american = replace(mark, territories=("US",), registered="2023-01-01", expires="")

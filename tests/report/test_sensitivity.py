@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.outcome import NotChecked
+from namescreen.report import to_markdown
 from namescreen.report.model import Addresses, Distinctiveness, NameEntry, Reading, Report, Weights
 from namescreen.report.sensitivity import moves, places, standings, weighed
 
@@ -73,6 +74,19 @@ def test_no_good_value_lifts_a_name_out_of_the_group_of_its_worst_finding(report
     assert [(row.name, row.group) for row in rows] == [
         ("clear", 0), ("minor", 1), ("look", 2), ("serious", 3), ("generic", 4),
     ]  # fmt: skip
+
+
+def test_inside_a_group_what_may_be_refused_for_what_it_is_stands_last(report: Report) -> None:
+    """No agreement and no other goods mend a name that only praises or describes its goods."""
+    praise = replace(entry("praise", 0.1, 0), distinctiveness=Distinctiveness("descriptive", 0.1))
+    grave = entry("grave", 0.9, 3, 0.1)
+    generic = replace(entry("generic"), distinctiveness=Distinctiveness("generic", 0.0))
+    knocked = replace(report.names[0], distinctiveness=Distinctiveness("fanciful", 1.0))
+    assert standings(of(report, praise))[0].low > standings(of(report, grave))[0].low
+    rows = standings(of(report, generic, praise, knocked, grave))
+    assert [row.name for row in rows] == ["grave", "praise", knocked.name, "generic"]
+    both = to_markdown(of(report, praise, replace(praise, name="praise as well")))
+    assert "No name can be put first" in both
 
 
 def test_what_was_not_looked_at_does_not_stand_before_what_was(report: Report) -> None:

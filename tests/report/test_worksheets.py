@@ -299,7 +299,7 @@ def test_markets_searched(
 
 
 def test_a_mark_says_only_what_is_known_of_it() -> None:
-    assert register_cells(Mark("Rootmark")) == ("Rootmark", *["not stated"] * 6)
+    assert register_cells(Mark("Rootmark")) == ("Rootmark", *["not stated"] * 7)
     assert mark_cells(close("Rootmark", 0.6))[-1] == "look closer: no reason given"
     far = replace(close("x", 0.1), reasons=("Appearance: little alike", "Sound: little alike"))
     assert mark_cells(far)[-1] == "nothing found: little alike"
