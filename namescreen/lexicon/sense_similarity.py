@@ -13,18 +13,14 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 from functools import lru_cache
-from typing import TYPE_CHECKING, NamedTuple, TypeVar
+from typing import TYPE_CHECKING, NamedTuple
 
 from .embedding import thesaurus_cosine
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
-
     from .wordnet import Entry, Lexicon
 
 __all__ = ["FLOOR", "SenseSimilarity"]
-
-Key = TypeVar("Key")
 
 SYNONYM = 0.9
 INFLECTED = 0.97  # glass, glasses: an inflected form that has become a separate word
@@ -71,6 +67,11 @@ class _Opposites(NamedTuple):
 def _between(weight: float, strength: int, other: int) -> float:
     """Closeness of two words through a relation of two senses, given how strong each sense is for its word."""
     return round(weight * math.sqrt(strength * other) / STRONGEST, 4)
+
+
+def _has_neighbours(weight: float, strength: int) -> bool:
+    """Whether some word is a neighbour through a relation of a sense of this strength."""
+    return _between(weight, strength, STRONGEST) >= FLOOR
 
 
 class SenseSimilarity:
@@ -228,10 +229,7 @@ class SenseSimilarity:
         around = self._around(lemma)
         found: dict[str, float] = defaultdict(float, around.joined)
 
-        def add(read: Callable[[Key], Entry], sense: Key, weight: float, strength: int) -> None:
-            if _between(weight, strength, STRONGEST) < FLOOR:
-                return  # nor is any word of this sense a neighbour
-            entry = read(sense)
+        def add(entry: Entry, weight: float, strength: int) -> None:
             for other, there in zip(entry.words, entry.strengths, strict=True):
                 score = _between(weight, strength, there)
                 if score > found[other.lower()]:
@@ -239,19 +237,21 @@ class SenseSimilarity:
 
         for sense_id, ways in around.reached.items():
             for weight, strength in ways:
-                add(words.entry, sense_id, weight, strength)
+                if _has_neighbours(weight, strength):
+                    add(words.entry(sense_id), weight, strength)
         for sense_id, strength in around.own.items():
-            if _between(HIERARCHY, strength, STRONGEST) >= FLOOR:
-                for number, score in self._cousins(sense_id).items():
-                    add(words.entry_at, number, score, strength)
+            if _has_neighbours(HIERARCHY, strength):
+                for number, score in self._cousins(sense_id, strength).items():
+                    add(words.entry_at(number), score, strength)
         found.update(dict.fromkeys(sorted(around.inflected), INFLECTED))
         found.update(dict.fromkeys(sorted(around.opposite), OPPOSITE))
         found[lemma] = 1.0
         return {word: score for word, score in found.items() if score >= FLOOR or word in around.opposite}
 
-    def _cousins(self, sense_id: str) -> dict[int, float]:
+    def _cousins(self, sense_id: str, strength: int) -> dict[int, float]:
         """The senses up to three steps away through a common ancestor, no more than two of them straight down, by their
-        numbers in the hierarchy."""
+        numbers in the hierarchy; those of which some word may be a neighbour of a word with a sense of this strength.
+        """
         found: dict[int, float] = {}
         tree, pos = self._lexicon.hierarchy, sense_id[0]
         below, informative = tree.below, self._information_below
@@ -263,15 +263,20 @@ class SenseSimilarity:
             for down in range(min(MOST_STEPS - up, MOST_STEPS - 1) + 1):
                 steps = up + down
                 if down:
-                    layer = [one for above in layer for one in tree.narrower(above)]
+                    layer = [one for above in layer if below[above] for one in tree.narrower(above)]
+                scores: dict[int, float] = {}  # by how many senses are below: it decides the score, and is mostly 0
                 for one in layer:
-                    score = self._lin(shared, own, informative(pos, below[one]), steps, narrow)
+                    size = below[one]
+                    score = scores.get(size)
+                    if score is None:
+                        score = scores[size] = self._lin(shared, own, informative(pos, size), steps, narrow)
                     if score > found.get(one, 0.0):
                         found[one] = score
                 if HIERARCHY * 2 * shared / ((own + shared) or 1.0) * STEP**steps < FLOOR and steps:
                     break
         found.pop(number, None)
-        return found
+        near = {score for score in set(found.values()) if _has_neighbours(score, strength)}
+        return {one: score for one, score in found.items() if score in near}
 
     def _related(self, ancestor: str, one: str, other: str, steps: int) -> float:
         """The relatedness of two senses through a common ancestor, with this many steps between them."""
