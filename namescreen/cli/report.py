@@ -311,12 +311,12 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
 
 
 def _text(drawn: Report, form: Form, picture: Path | None, changed: Changes | None) -> str:
-    from namescreen.report import to_csv, to_html, to_json, to_markdown
+    import namescreen.report as forms  # each is imported when it is asked for
 
     if form is Form.html:
-        return to_html(drawn, changes=changed)
+        return forms.to_html(drawn, changes=changed)
     if form is Form.json:
-        return to_json(drawn, changes=changed)
+        return forms.to_json(drawn, changes=changed)
     if form is Form.csv:
-        return to_csv(drawn)
-    return to_markdown(drawn, figure=picture.name if picture is not None else "", changes=changed)
+        return forms.to_csv(drawn)
+    return forms.to_markdown(drawn, figure=picture.name if picture is not None else "", changes=changed)

@@ -12,6 +12,7 @@ import numpy as np
 
 from ..native import choose
 from ..native.bigrams import BigramArrays
+from .packing import distinct
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -64,7 +65,7 @@ def pack_bigrams(arrays: dict[str, NDArray[np.generic]], name: str) -> None:
 
 def _bigrams_of(text: str) -> NDArray[np.uint16]:
     letters = np.frombuffer(f" {text} ".encode("utf-8", "replace"), np.uint8)
-    return np.unique(letters[:-1] * np.uint16(256) + letters[1:])
+    return distinct(letters[:-1] * np.uint16(256) + letters[1:])
 
 
 class CompiledBigrams:

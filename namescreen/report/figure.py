@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterable
-from xml.sax.saxutils import escape
+from html import escape
 
 from ..outcome import DISCLAIMER
 from ..plain_text import shorten, some, visible, width
@@ -182,4 +182,4 @@ def _folded(text: str, room: float) -> list[str]:
 
 
 def _safe(text: str) -> str:
-    return escape(visible(text))
+    return escape(visible(text), quote=False)
