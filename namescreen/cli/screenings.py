@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from namescreen.lexicon.language_codes import language_name
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
-from namescreen.policy import OTHER_GOODS
+from namescreen.policy import OTHER_GOODS, Level
 
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
 
@@ -50,6 +50,9 @@ CSV = tuple(
         "distinctiveness", "distinctiveness_score", "worst_reading", "not_checked",
     )
 )  # fmt: skip
+
+_NEAREST = 3
+"""Marks without a level that are named; JSON Lines and CSV have all."""
 
 _CHECK_WORDS = {
     "marks": "existing marks",
@@ -94,7 +97,7 @@ def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> l
     else:
         done = []
         for one in found:
-            _show_one(one, form)
+            _show_one(one, brief.goods, form)
             done.append(one)
         outcomes = [Outcome.of(one.to_json()) for one in done]
         _show_not_checked(done, form)
@@ -125,7 +128,6 @@ def show_ranking(found: Iterable[Screening], form: Format, brief: Brief) -> None
 
 def _ranking_row(entry: NameEntry) -> Row:
     """A name, its worst finding, and what was found, the worst first."""
-    from namescreen.policy import Level
     from namescreen.report.findings import findings, worst
 
     each = sorted(findings(entry), key=lambda one: (-one.level, not one.bars))
@@ -147,26 +149,14 @@ def _told(found: Finding) -> str:
     return found.words if found.label else found.evidence
 
 
-def _show_one(one: Screening, form: Format) -> None:
+def _show_one(one: Screening, goods: str, form: Format) -> None:
     _head(one.name, form)
     if isinstance(one.close_marks, NotChecked):
         _say(_plainly(one.close_marks), form)
     elif not one.close_marks:
         _say("no mark in the lists came near it", form)
     else:
-        show([{**_mark_row(mark), BELOW: _below(mark)} for mark in one.close_marks], MARKS, form)
-        if form is Format.markdown:
-            sys.stdout.write("\n")
-            for mark in one.close_marks:
-                if below := _below(mark):
-                    _say(f"{mark.mark.text}: {below}", form)
-        gravest = max(one.close_marks, key=lambda mark: mark.concern)
-        for reason in gravest.closeness.reasons:
-            if reason in _of_the_whole(gravest):
-                continue  # stands under its mark
-            _say(f"{gravest.mark.text}: {reason}", form)
-        if gravest.conflict.comparable:
-            _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
+        _show_marks(one, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         _say(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
@@ -184,6 +174,38 @@ def _show_one(one: Screening, form: Format) -> None:
         handle = one.addresses.everywhere
         told = [first, f"handle {handle}" if handle else "", *one.addresses.reasons]
         _say(f"addresses (nobody was asked): fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
+
+
+def _show_marks(one: Screening, found: Sequence[CloseMark], goods: str, form: Format) -> None:
+    """The marks with a level, or the nearest of those without, and the reasons of the gravest; the rest in a line."""
+    from namescreen.screening.crowd import divided, past_cases_tell
+
+    telling = [mark for mark in found if mark.level > Level.NOTHING]
+    shown = telling or found[:_NEAREST]
+    show([{**_mark_row(mark), BELOW: _below(mark)} for mark in shown], MARKS, form)
+    if form is Format.markdown:
+        sys.stdout.write("\n")
+        for mark in shown:
+            if below := _below(mark):
+                _say(f"{mark.mark.text}: {below}", form)
+    if further := [mark for mark in found if mark not in shown]:
+        named = [_briefly(mark) for mark in further[:_NEAREST]]
+        more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
+        _say(f"further off{', below minor' if telling else ''}: {some([*named, *more])}", form)
+    if not telling:
+        return
+    gravest = max(telling, key=lambda mark: mark.concern)
+    for reason in gravest.closeness.reasons:
+        if reason not in _of_the_whole(gravest):  # else it stands under its mark
+            _say(f"{gravest.mark.text}: {reason}", form)
+    category = "" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.category
+    if past_cases_tell(gravest.conflict, category, divided(one.name), gravest.mark.text, goods):
+        _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
+
+
+def _briefly(close: CloseMark) -> str:
+    remark = _remark(close)
+    return f"{close.mark.text} ({number(close.closeness.overall)}{remark and f', {remark}'})"
 
 
 def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
@@ -240,11 +262,13 @@ def _mark_row(close: CloseMark) -> Row:
 def _remark(close: CloseMark) -> str:
     """What the reader should know of a mark first."""
     if close.knockout:
-        return "knockout"
+        return "knockout, probably lapsed" if close.lapsed else "knockout"
     if close.renewable_until:
         return f"can be renewed until {close.renewable_until}"
     if close.mark.is_dead:
         return "dead"
+    if close.lapsed:
+        return "probably lapsed"
     if close.bites is False:
         return "other markets"
     if close.translation:

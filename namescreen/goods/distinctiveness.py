@@ -29,6 +29,7 @@ from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import (
     DISCLAIMED,
+    SURNAME_BARS,
     is_foreign,
     languages_of,
     languages_under,
@@ -79,8 +80,8 @@ _HINTS = {
     "your trade use it.",
     "fanciful": "A coined word is usually the strongest kind. Make sure that it is no term of your trade and no name "
     "that the word lists here lack, and that people can say and spell it.",
-    "surname": "A surname: weak in the United States until buyers know it as a mark, and shared with others who bear "
-    "it.",
+    "surname": "A surname: weak in the United States and Canada until buyers know it as a mark, and shared with others "
+    "who bear it.",
     "geographic": "It says where goods come from: others from there may use it, and if yours come from elsewhere it "
     "may mislead. Join it to a word of your own.",
 }
@@ -351,7 +352,7 @@ def _by_law(
     *,
     unheard: bool,
 ) -> MarketFinding:
-    """The finding under one law: a surname alone is a bar in the United States, and not in the EU or the UK; a word of
+    """The finding under one law: a surname alone is a bar in the United States and Canada, and not elsewhere; a word of
     a language that few buyers there read (`unheard`) only where they understand it."""
     category, points = worst.category, worst.score
     ground = category if category in CATEGORIES[:2] else ""
@@ -364,7 +365,7 @@ def _by_law(
     elif ground == "generic" and "misspelling" in found:
         ground = "misspelling"
     of_few = "surname" not in found and is_surname_alone(read(name, goods, {}, surnames=False), frequent=False)
-    if law == "US" and ground != "generic":
+    if law in SURNAME_BARS and ground != "generic":
         as_read = read(name, goods, {})
         as_surname = _chances(name, as_read)
         personal, told = _bounded(as_read, _category(as_surname), score(as_surname))

@@ -13,6 +13,7 @@ from ..territories import languages_of, law_of, members_of, territory
 
 __all__ = [
     "DISCLAIMED",
+    "SURNAME_BARS",
     "Ground",
     "grounds_for",
     "is_foreign",
@@ -30,7 +31,7 @@ _AMERICAN = re.compile(r" \(TMEP (?:[^()]|\([^()]*\))*\)")
 
 _LAWS = {
     "US": {
-        "generic": "Lanham Act s. 2(e)(1) and 14(3); TMEP 1209.01(c)",
+        "generic": "Lanham Act s. 1, 2, 2(e)(1) and 45; TMEP 1209.01(c)",
         "descriptive": "Lanham Act s. 2(e)(1); TMEP 1209.01(b)",
         "laudatory": "Lanham Act s. 2(e)(1); TMEP 1209.03(k)",
         "foreign word": "Lanham Act s. 2(e)(1); TMEP 1209.03(g)",
@@ -94,7 +95,72 @@ _LAWS = {
         "stem": "the MHRA's review of names of medicines",
         "cure": "TMA 1994 s. 3(3)(b): deceptive; the retained Regulation 1924/2006",
     },
+    "CH": {
+        **dict.fromkeys(("generic", "descriptive", "laudatory", "misspelling", "acronym"), "MSchG, article 2(a)"),
+        "foreign word": "MSchG, article 2(a): in an official language or English",
+        "surname": "usually registrable",
+        "place": "MSchG, article 2(a), and (c): misleading; articles 47 to 50",
+        "vulgar": "MSchG, article 2(d): public policy and morality",
+        "origin": "MSchG, article 2(c) and (d), 47 to 50; the ordinance on names of origin of farm products",
+        "craft": "MSchG, article 2(c), 47 to 50; the register of indications for products that are not of farms",
+        "emblem": "MSchG, article 2(d); the acts on coats of arms and on names of international organisations",
+        "red cross": "MSchG, article 2(d); the act on the emblem and name of the Red Cross",
+        "cure": "MSchG, article 2(c): deceptive; the acts on therapeutic products and on food",
+    },
+    "CA": {
+        **dict.fromkeys(("descriptive", "misspelling"), "Trademarks Act s. 12(1)(b)"),
+        **dict.fromkeys(("laudatory", "acronym"), "Trademarks Act s. 12(1)(b) and 32(1)(b)"),
+        "generic": "Trademarks Act s. 12(1)(b) and (c), 32(1)(b)",
+        "foreign word": "Trademarks Act s. 12(1)(b) in English and French, (c) the goods' name in any language",
+        "surname": "Trademarks Act s. 12(1)(a): primarily merely a name or surname",
+        "place": "Trademarks Act s. 12(1)(b): place of origin",
+        "vulgar": "Trademarks Act s. 9(1)(j): scandalous, obscene or immoral",
+        "origin": "Trademarks Act s. 11.14 to 11.18 and 12(1)(g) to (h.1)",
+        "craft": "no register of origins for crafts; certification marks (Trademarks Act s. 23 to 25), s. 12(1)(b)",
+        "emblem": "Trademarks Act s. 9(1)(e), (i) and (i.3)",
+        "red cross": "Trademarks Act s. 9(1)(f)",
+        "royal arms": "Trademarks Act s. 9(1)(a) to (d)",
+        "royal": "Trademarks Act s. 9(1)(d)",
+        "olympic": "Olympic and Paralympic Marks Act s. 3",
+        "stem": "Health Canada's review of names of medicines",
+        "cure": "Trademarks Act s. 12(1)(b): deceptively misdescriptive; Food and Drugs Act s. 3, 5 and 9",
+    },
+    "AU": {
+        **dict.fromkeys(("generic", "descriptive", "laudatory", "misspelling", "acronym", "place"),
+                        "Trade Marks Act 1995 s. 41"),
+        "foreign word": "Trade Marks Act 1995 s. 41, where buyers there understand it: Cantarella, [2014] HCA 48",
+        "surname": "Trade Marks Act 1995 s. 41: common ones need evidence of use",
+        "vulgar": "Trade Marks Act 1995 s. 42(a): scandalous",
+        "origin": "Trade Marks Act 1995 s. 43 and 61; for wines the Wine Australia Act 2013",
+        "craft": "no register of origins for crafts; Trade Marks Act 1995 s. 43 and 61, certification marks, part 16",
+        "emblem": "Trade Marks Act 1995 s. 39 and 42(b)",
+        "red cross": "Trade Marks Act 1995 s. 39 and 42(b); Geneva Conventions Act 1957 s. 15",
+        "royal arms": "Trade Marks Act 1995 s. 39 and 43",
+        "royal": "Trade Marks Act 1995 s. 43",
+        "olympic": "Olympic Insignia Protection Act 1987",
+        "cure": "Trade Marks Act 1995 s. 43: deceptive; Therapeutic Goods Act 1989",
+    },
+    "JP": {
+        **dict.fromkeys(("descriptive", "misspelling", "place"), "Trademark Act, article 3(1)(iii)"),
+        "generic": "Trademark Act, article 3(1)(i) and (ii)",
+        "laudatory": "Trademark Act, article 3(1)(iii) and (vi)",
+        "foreign word": "Trademark Act, article 3(1)(iii), where buyers there understand it",
+        "acronym": "Trademark Act, article 3(1)(iii) and (v)",
+        "surname": "Trademark Act, article 3(1)(iv): a common surname",
+        "vulgar": "Trademark Act, article 4(1)(vii): public policy",
+        "origin": "Trademark Act, article 4(1)(xvi), for wines and spirits (xvii); the act on geographical indications",
+        "craft": "Trademark Act, article 4(1)(xvi); regional collective marks, article 7-2",
+        "emblem": "Trademark Act, article 4(1)(i) to (iii) and (v)",
+        "red cross": "Trademark Act, article 4(1)(iv)",
+        "olympic": "Trademark Act, article 4(1)(vi)",
+        "cure": "Trademark Act, article 4(1)(xvi): misleading; the act on medicines and devices",
+    },
 }  # fmt: skip
+_USUAL = ("US", "EU", "GB")
+"""Whose laws are told where no market is stated."""
+_UNKNOWN = "not known here: ask the local office"
+SURNAME_BARS = frozenset(("US", "CA"))
+"""Where a name that is primarily merely a surname is refused."""
 _POINTS = {
     "generic": "bcd", "descriptive": "cb", "laudatory": "b", "foreign word": "c", "misspelling": "c", "acronym": "c",
     "place": "c", "vulgar": "f",
@@ -134,7 +200,7 @@ def laws_of(markets: Iterable[str] | None) -> tuple[str, ...]:
     """The laws that hold in `markets` (see `territories`): US, EU for its members, GB, or the code itself where the law
     is not known here; without markets the three that are."""
     if markets is None:
-        return tuple(_LAWS)
+        return _USUAL
     return tuple(dict.fromkeys(map(law_of, markets)))
 
 
@@ -143,7 +209,7 @@ def views_of(markets: Iterable[str] | None) -> tuple[str, ...]:
     markets name its own, for a national mark there; BX for the three of the Benelux, which has one mark. The EU's is
     last then, for an EU mark."""
     if markets is None:
-        return tuple(_LAWS)
+        return _USUAL
     codes = tuple(map(territory, markets))
     own = ("BX" if code in members_of("BX") else code for code in codes)
     return tuple(dict.fromkeys((*own, *(("EU",) if "EU" in laws_of(codes) else ()))))
@@ -171,7 +237,7 @@ def grounds_for(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...
     """The grounds for one kind of finding in `markets`, from memory."""
     kind = _ALIKE.get(kind, kind)
     return tuple(
-        Ground(law, _LAWS[law][kind] if law in _LAWS else "not known here: ask the local office")
+        Ground(law, _LAWS.get(law, {}).get(kind, _UNKNOWN))
         for law in laws_of(markets)
     )
 

@@ -260,7 +260,11 @@ class Lexicon:
         )
         tags = own or others[:1] or broader[:1] or nearby[:1]
         tags += [", ".join(pair) for pair in (others[:2], (broader + others)[:3], (broader + nearby)[:3]) if pair]
-        return [*tags, sense.domain.partition(".")[2]]
+        return [*tags, _OF_NO_FIELD.get(sense.domain) or sense.domain.partition(".")[2]]
+
+
+_OF_NO_FIELD = {"adv.all": "adverb", "adj.all": "adjective", "adj.pert": "adjective", "adj.ppl": "participle"}
+"""Domains that say what part of speech a sense is and not what it is about."""
 
 
 def _tell_apart(choices: list[list[str]]) -> list[str]:

@@ -10,7 +10,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ..lexicon import lexicon, translations
-from ..marks.term import probably_lapsed
 from ..outcome import NotChecked
 from ..plain_text import plural, some
 from ..screening.crowd import divided
@@ -80,7 +79,7 @@ def assemble(
         classes=naming.classes,
         markets=naming.markets,
         languages=naming.languages,
-        names=tuple(entry_of(one, (made or {}).get(one.name, ""), mild, date) for one in found),
+        names=tuple(entry_of(one, (made or {}).get(one.name, ""), mild) for one in found),
         lists=() if searched is None else _lists(searched, naming.source),
         date=date,
         date_from=date_from,
@@ -100,8 +99,8 @@ def weights_of(naming: brief.Brief) -> Weights:
     return Weights(**{check: float(naming.comparison_weights.get(check, 1.0)) for check in CHECKS})
 
 
-def entry_of(found: screening.Screening, made: str = "", mild: bool = False, date: str = "") -> NameEntry:
-    """A screening in the report's own words: see `assemble` for `made`, `mild` and `date`."""
+def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> NameEntry:
+    """A screening in the report's own words: see `assemble` for `made` and `mild`."""
     words = divided(found.name)
     construction, meaning = _made_of(found.name, words)
     if len(words) == 1 and not isinstance(found.distinctiveness, NotChecked):
@@ -113,7 +112,7 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False, dat
         words=words,
         marks=found.close_marks
         if isinstance(found.close_marks, NotChecked)
-        else tuple(_mark(one, date) for one in found.close_marks),
+        else tuple(map(_mark, found.close_marks)),
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
@@ -135,7 +134,7 @@ def _score(value: float) -> float:
     return round(min(1.0, max(0.0, float(value))), 4)
 
 
-def _mark(found: screening.CloseMark, date: str) -> CloseMark:
+def _mark(found: screening.CloseMark) -> CloseMark:
     near, related = found.closeness, found.goods_relatedness
     meaning = found.meaning
     return CloseMark(
@@ -153,7 +152,7 @@ def _mark(found: screening.CloseMark, date: str) -> CloseMark:
         bites=found.bites,
         translation=found.translation,
         renewable_until=found.renewable_until,
-        lapsed=probably_lapsed(found.mark, date),
+        lapsed=found.lapsed,
     )
 
 

@@ -13,12 +13,16 @@ from dataclasses import dataclass
 from ..plain_text import some
 from ..territories import EU_MEMBERS, law_of, territory
 
-__all__ = ["EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "on_added_words", "practices", "unused_years"]
+__all__ = [
+    *("EU_OR_STATE", "EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "on_added_words", "practices"),
+    "unused_years",
+]
 
 _FIVE = (
     "from five years after registration, its owner has to prove use when asked to: in an opposition, or when the "
     "mark is attacked"
 )
+_FIVE_LATER = _FIVE.replace("registration,", "the end of the time to oppose,")
 _THREE = "after three years without use anyone may ask to end a registration, and its owner then has to show use"
 
 
@@ -54,7 +58,8 @@ _PRACTICES = (
     ),
     Practice(
         ("DE",), "Germany", False, "does not refuse; owners oppose",
-        "three months from publication of the registration", 5, _FIVE, "MarkenG, sections 9, 42, 43; company names: 5",
+        "three months from publication of the registration", 5, _FIVE_LATER,
+        "MarkenG, sections 9, 26, 42, 43; company names: 5",
     ),
     Practice(
         ("FR",), "France", False, "does not refuse; owners oppose", "two months from publication", 5, _FIVE,
@@ -74,7 +79,7 @@ _PRACTICES = (
     ),
     Practice(
         ("AT",), "Austria", False, "points out similar marks, and does not refuse; owners oppose",
-        "three months from publication of the registration", 5, _FIVE, "MSchG, sections 21, 29a, 33a",
+        "three months from publication of the registration", 5, _FIVE_LATER, "MSchG, sections 21, 29a, 33a",
     ),
     Practice(
         ("FI", "PT", "SE"), "Finland, Portugal, Sweden", True, "refuse, each by its own examination",
@@ -94,11 +99,13 @@ _PRACTICES = (
         "30 days from publication, extended on request up to 180", 3,
         "an examiner does not ask about use. Whoever attacks a mark shows that it is not used; three years without use "
         "are taken for abandonment until its owner shows otherwise. Between the fifth and sixth year its owner has to "
-        "declare use, or it lapses", "15 USC 1052(d), 1058, 1063, 1064, 1127; 37 CFR 2.102", owner_shows=False,
+        "declare use, or it lapses. From the third to the tenth year anyone may ask the office to strike "
+        "goods for which it was never used", "15 USC 1052(d), 1058, 1063, 1064, 1066a, 1127; 37 CFR 2.102",
+        owner_shows=False,
     ),
     Practice(
         ("CH",), "Switzerland", False, "does not refuse; owners oppose",
-        "three months from publication of the registration", 5, _FIVE, "MSchG, articles 3, 11, 12, 31",
+        "three months from publication of the registration", 5, _FIVE_LATER, "MSchG, articles 3, 11, 12, 31",
     ),
     Practice(
         ("CA",), "Canada", True, "examines, and refuses over a confusing mark", "two months from advertisement", 3,
@@ -125,6 +132,14 @@ _PRACTICES = (
 
 UNDESCRIBED = "not described here: ask the office"
 """What is said of a market without an entry."""
+
+EU_OR_STATE = (
+    "EU mark or national mark",
+    "An EU mark is judged in every language of the Union, also in those not looked at here; a mark of one state by "
+    "what buyers there understand, so that a word which is weak in one may be a mark in another (EU Regulation "
+    "2017/1001, article 7(2); Court of Justice, C-421/04, Matratzen Concord).",
+)
+"""What is told where a name stands otherwise in a state of the Union than for an EU mark."""
 
 EVERYWHERE = (
     (

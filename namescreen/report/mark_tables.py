@@ -10,7 +10,7 @@ from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import STEPS, Level
-from ..screening.crowd import divided, says_little
+from ..screening.crowd import past_cases_tell
 from .findings import aside, conflict_of, is_over, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .register_facts import LACKS, dates, remarks, status, where
@@ -54,8 +54,17 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     if further:
         yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(_briefly, further)))}."
     if below := [found for found in _below(ordered) if found not in shown][:_BELOW]:
-        yield f"Nearest of those of which nothing was found: {cell(some(map(_briefly, below)))}."
-    comparable = next((found for found in shown if _tells_of_cases(found, entry, report)), None)
+        yield f"Further off, below minor: {cell(some(map(_briefly, below)))}."
+    own = entry.distinctiveness
+    category = "" if isinstance(own, NotChecked) else own.category
+    comparable = next(
+        (
+            found
+            for found in shown
+            if past_cases_tell(conflict_of(found), category, entry.words, found.mark.text, report.goods)
+        ),
+        None,
+    )
     if comparable is not None:
         yield cell(calibration(comparable.overall).statement_for(shorten(comparable.mark.text, 60)))
     yield from _register(shown, report, asked)
@@ -65,20 +74,6 @@ def _briefly(found: CloseMark) -> str:
     """A mark without a row, as briefly as it can be found by."""
     about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall) + aside(found))
     return f"{shorten(found.mark.text, 40)} ({', '.join(filter(None, about))})"
-
-
-def _tells_of_cases(found: CloseMark, entry: NameEntry, report: Report) -> bool:
-    """Whether past cases say anything of a mark: live, for the same or close goods, and what it shares with the name
-    is neither descriptive nor the name of the goods."""
-    if not conflict_of(found).comparable:
-        return False
-    own = entry.distinctiveness
-    category = "" if isinstance(own, NotChecked) else own.category
-    if category == "generic" or (category == "descriptive" and not conflict_of(found).near_identical):
-        return False
-    shared = {*divided(found.mark.text)} & {*entry.words}
-    weak = bool(shared) and all(says_little(word, report.goods) for word in shared)
-    return conflict_of(found).near_identical or not weak
 
 
 def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseMark]) -> Iterable[str]:

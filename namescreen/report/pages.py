@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, number, plural, shorten, some, table
-from ..territories import UNIONS, law_of
+from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
@@ -22,27 +22,25 @@ _MOST_READINGS = 8
 _DOMAINS, _HANDLES = 4, 2
 _FEW_LANGUAGES = 6  # named with each name
 _ORDINARY = 3  # readings of severity 0 that are shown
-_EU_FILING = (
-    "A filing at the EU office (EU) is judged in every language of the Union, also in those not looked at here; one in "
-    "a single state by what buyers there understand, so that a word which is weak in one may be a mark in another "
-    "(Court of Justice, C-421/04, Matratzen Concord, from memory)."
-)
 
 
 def name_pages(report: Report) -> Iterable[str]:
     """The section of the names, in the order of the comparison."""
     yield "## The names, one by one"
+    alike = len({entry.coverage for entry in report.names}) == 1
+    read = f" Languages looked at: {cell(_looked_at(report.names[0]))}." if alike and report.names[0].coverage else ""
     yield (
         "In the tables closeness and goods run from 0 to 1, 1 = identical. The marks that ask for most attention stand "
-        "first; those of less concern are left to the JSON and CSV forms. Law is cited from memory."
+        "first; those of less concern are left to the JSON and CSV forms. Law is cited from memory. Nobody was asked "
+        f"about a domain or handle unless it says so.{read}"
     )
     entries = {entry.name: entry for entry in report.names}
     common = never_checked(report)
     for row in standings(report):
-        yield from _name(entries[row.name], report, common)
+        yield from _name(entries[row.name], report, common, alike=alike)
 
 
-def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Iterable[str]:
+def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, alike: bool) -> Iterable[str]:
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     yield f"### {cell(shorten(entry.name, 120))}"
     made = [
@@ -67,7 +65,7 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked]) -> Ite
         first = entry.shared_words[0]
         least = "at least " if first.at_least else ""
         yield f"In the lists {least}{plural(first.owners, 'owner')} have marks with it for related goods."
-    yield from _readings(entry)
+    yield from _readings(entry, alike=alike)
     yield from _addresses(entry)
     own = [item for item in entry.not_checked if item not in (*common, *parts)]
     if own:
@@ -83,13 +81,18 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
         return
     scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
     yield f"{head} {found.shown.capitalize()}{scored}. {_sentences(found)}".rstrip()
-    if found.differs and found.shown != KEPT:
-        yield table(
-            ("Under the law of", "The name is", "Score", "The law, from memory"),
-            [(_office(one.market), one.called, number(one.score), one.law or "no bar found") for one in found.markets],
-        )
-        if len({one.called for one in found.markets if law_of(one.market) == "EU"}) > 1:
-            yield _EU_FILING
+    if not found.differs or found.shown == KEPT:
+        return
+    if not any(one.law for one in found.markets):
+        called: dict[str, list[str]] = {}
+        for one in found.markets:
+            called.setdefault(one.called, []).append(_office(one.market))
+        yield f"By market: {some(f'{what} in {some(where)}' for what, where in called.items())}; no bar found in any."
+        return
+    yield table(
+        ("Under the law of", "The name is", "Score", "The law, from memory"),
+        [(_office(one.market), one.called, number(one.score), one.law or "no bar found") for one in found.markets],
+    )
 
 
 def _office(market: str) -> str:
@@ -109,15 +112,21 @@ def _sentence(text: str) -> str:
     return cell(text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else "."))
 
 
-def _readings(entry: NameEntry) -> Iterable[str]:
+def _looked_at(entry: NameEntry) -> str:
+    """The languages in which a name was read; of many how many."""
+    if len(entry.coverage) > _FEW_LANGUAGES:
+        return f"{len(entry.coverage)}, which the record names"
+    return some(language_name(tag) for tag in entry.coverage)
+
+
+def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
+    """What a name says in other languages; which were looked at stands at the head of all names where it is `alike`."""
     head = "**In other languages.**"
     if isinstance(entry.readings, NotChecked):
         yield f"{head} Not checked, because {cell(entry.readings.because)}."
         return
-    covered = some(language_name(tag) for tag in entry.coverage)
-    if len(entry.coverage) > _FEW_LANGUAGES:
-        covered = f"{len(entry.coverage)}, which the record names"
-    looked = f"Languages looked at: {cell(covered)}." if covered else ""
+    covered = _looked_at(entry)
+    looked = f"Languages looked at: {cell(covered)}." if covered and not alike else ""
     words = words_read(entry)
     bad = [one for one in words if one.severity]
     shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _ORDINARY]]
@@ -153,7 +162,7 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
     shown = [one for kind, most in (("domain", _DOMAINS), ("handle", _HANDLES)) for one in _of(found, kind)[:most]]
     asked = any(one.finding for one in shown)
     listed = some(_named(one) for one in shown)
-    unasked = f" Nobody was asked whether these are taken: {cell(listed)}." if listed and not asked else ""
+    unasked = f" Not asked about: {cell(listed)}." if listed and not asked else ""
     yield f"{head} Fit {number(found.score)} of 1, by length and spelling. {reasons}{unasked}".rstrip()
     if asked:
         rows = [(one.kind, shorten(one.text, 80), one.how, shorten(one.finding, 80) or "not asked") for one in shown]

@@ -19,7 +19,7 @@ from .coverage import unsearched_markets
 from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
 from .law import objection, on_added_words
 from .model import CloseMark, NameEntry, Report
-from .register_facts import can_claim_priority, held_in, in_force_notes, lapsed_words, use_is_due
+from .register_facts import can_claim_priority, dead_words, held_in, in_force_notes, lapsed_words, use_is_due
 
 __all__ = ["asked_about", "general_questions", "questions"]
 
@@ -217,7 +217,7 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -
     if found.concern < _DEAD_BUT_NEAR:
         return ""
     return (
-        f"The list calls {title} {shorten(found.mark.status_as_given or 'dead', 30)}: is it still in use, or could "
+        f"The list calls {title} {dead_words(found.mark)}: is it still in use, or could "
         f"it be revived, so that {name} would meet it after all?{_USE_LASTS if 'US' in found.mark.territories else ''}"
     )
 
@@ -318,7 +318,7 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
     if found.protected:
         first = found.protected[0]
-        told = f'{name} holds "{first.sign}", {clauses(first.reason, 120)}: may it be used for {goods} at all?'
+        told = f'{name} holds "{first.sign}" ({clauses(first.reason, 120)}): may it be used for {goods} at all?'
         return [f"{told} Ask also {clauses(first.ask, 120)}."]
     reasons = in_one_sentence(found.reasons)
     because = f" ({clauses(reasons, 160)})" if reasons else ""

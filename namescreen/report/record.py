@@ -6,14 +6,15 @@ import shlex
 from collections.abc import Iterable
 from decimal import Decimal
 
+from ..outcome import NotChecked
 from ..plain_text import cell, shorten, some, table, visible
-from ..territories import UNIONS, territory
+from ..territories import UNIONS, law_of, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
 from .findings import holds_a_kept_sign
 from .glossary import GLOSSARY
-from .law import EVERYWHERE, UNDESCRIBED, Practice, practices
-from .model import Report
+from .law import EU_OR_STATE, EVERYWHERE, UNDESCRIBED, Practice, practices
+from .model import NameEntry, Report
 
 __all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms"]
 
@@ -195,7 +196,16 @@ def law_page(report: Report) -> Iterable[str]:
     described = {market for one in practices(report.markets) for market in one.markets}
     rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if territory(market) not in described]
     yield table(("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory"), rows)
-    yield "\n".join(f"- **{head}.** {text}" for head, text in EVERYWHERE)
+    told = [*EVERYWHERE]
+    if any(map(_states_differ, report.names)):
+        told.insert(0, EU_OR_STATE)
+    yield "\n".join(f"- **{head}.** {text}" for head, text in told)
+
+
+def _states_differ(entry: NameEntry) -> bool:
+    """Whether a name stands otherwise in a state of the Union than in another, or for an EU mark."""
+    views = () if isinstance(entry.distinctiveness, NotChecked) else entry.distinctiveness.markets
+    return len({one.called for one in views if law_of(one.market) == "EU"}) > 1
 
 
 def _whose(one: Practice, report: Report) -> str:

@@ -14,8 +14,8 @@ from .law import unused_years
 from .model import Report
 
 __all__ = [
-    *("can_claim_priority", "dates", "held_in", "in_force_notes", "lapsed_words", "remarks", "status", "use_is_due"),
-    "where",
+    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "lapsed_words", "remarks", "status"),
+    *("use_is_due", "where"),
 ]
 
 LACKS = "not stated"
@@ -30,9 +30,9 @@ _COUNTED_FROM = {
     "US": "in the US from the registration of the extension, with declarations under 15 USC 1141k",
 }
 """From when time without use counts for an international registration, by where it was extended to; from memory."""
-_AFTER_OPPOSITION = {"DE": 3}
+_AFTER_OPPOSITION = {"DE": 3, "AT": 3, "CH": 3}
 """Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG
-26(5) and 42(1), from memory)."""
+26(5) and 42(1); Austrian MSchG 29a and 33a; Swiss MSchG, articles 12(1) and 31(2); from memory)."""
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
@@ -41,14 +41,20 @@ def status(mark: Mark, today: str = "") -> str:
     """Where a mark stands: in force, applied for, opposed, or dead and how its list words it; and on the day `today`
     whether it is live by its list alone, its term being over."""
     if mark.is_dead:
-        given = shorten(mark.status_as_given, 30)
-        return f"dead ({given.casefold()})" if given and given.casefold() != "dead" else "dead"
+        told = dead_words(mark)
+        return told if told.startswith("dead") else f"dead ({told})"
     if mark.status == "live" and opposed_since(mark.status_as_given):
         return "registered, opposed"
     told = _STATUS.get(mark.status, LACKS)
     if mark.status != "live" or not today or not mark.expired_by(today):
         return told
     return f"{told} by the list, but {'probably lapsed' if probably_lapsed(mark, today) else 'its term is over'}"
+
+
+def dead_words(mark: Mark) -> str:
+    """How its list words that a mark has ended; a bare code says so first."""
+    given = shorten(mark.status_as_given, 30).casefold()
+    return f"dead (code {given})" if given.isdecimal() else given or "dead"
 
 
 def dates(mark: Mark) -> str:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from ..errors import DataError
 from ..marks.mark import Mark
-from ..marks.term import renewable_until
+from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
@@ -155,7 +155,7 @@ class Checks:
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
             mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until,
-            over_whole=whole is not None and not whole.further,
+            over_whole=whole is not None and not whole.further, lapsed=probably_lapsed(mark, self.today),
         )  # fmt: skip
 
     def _as_divided(self, name: str, mark: str, closeness: Closeness) -> Closeness:

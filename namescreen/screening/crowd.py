@@ -9,6 +9,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
+from ..policy import Conflict
 from ..text import parse, split_closed_compound
 from ..text.segmentation import RECOGNISED
 
@@ -74,6 +75,18 @@ def says_little(word: str, goods: str) -> bool:
 
     named = {one.word for one in goods_words(goods)}
     return word in named or word.removesuffix("s") in named or bool(kinds(word) & _EVERYWHERE)
+
+
+def past_cases_tell(conflict: Conflict, category: str, words: Iterable[str], mark: str, goods: str) -> bool:
+    """Whether past cases say anything of a mark: live, for the same or close goods, and what it shares with the `words`
+    of the name is neither descriptive nor the name of the goods. `category` is that of the name, "" if not known."""
+    if not conflict.comparable:
+        return False
+    if category == "generic" or (category == "descriptive" and not conflict.near_identical):
+        return False
+    shared = {*divided(mark)} & {*words}
+    weak = bool(shared) and all(says_little(word, goods) for word in shared)
+    return conflict.near_identical or not weak
 
 
 def shares_only(name: str, mark: str, crowded: Iterable[str]) -> bool:

@@ -55,7 +55,8 @@ class CloseMark:
     words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
     the mark says the name; empty where it is no translation that is known. `renewable_until` is the day until which a
-    mark whose term ran out can be renewed; empty for others. `crowded` says that it shares with the name only a word
+    mark whose term ran out can be renewed; empty for others. `lapsed` says that the list calls the mark live though its
+    term and the time for renewing it are over. `crowded` says that it shares with the name only a word
     that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
     `free` that the name is generic for the goods.
     """
@@ -69,6 +70,7 @@ class CloseMark:
     bites: bool | None = None
     translation: str = ""
     renewable_until: str = ""
+    lapsed: bool = False
     crowded: bool = False
     over_whole: bool = False
     free: bool = False

@@ -62,13 +62,13 @@ def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
     if "".join(ours) == "".join(theirs):
         return None
     for whole, other, by_mark in ((ours, theirs, True), (theirs, ours, False)):
-        common = "".join(word for word in whole if not says_little(word, goods))
-        if len(common) < SHORTEST:
+        telling = tuple(word for word in whole if not says_little(word, goods))
+        if len("".join(telling)) < SHORTEST:
             continue
-        for words in dict.fromkeys((other, _divided(other))):
-            added = _rest(words, common)
-            if added:
-                return _told(common, added, by_mark, mark.owner, goods)
+        for common in dict.fromkeys((whole, telling)):  # with its words that say little, where the other has them too
+            for words in dict.fromkeys((other, _divided(other))):
+                if added := _rest(words, "".join(common)):
+                    return _told(" ".join(common), added, by_mark, mark.owner, goods)
     return None
 
 
@@ -87,7 +87,7 @@ def _rest(words: tuple[str, ...], common: str) -> tuple[str, ...]:
 def _told(common: str, added: tuple[str, ...], by_mark: bool, owner: str, goods: str) -> TakenOver:
     plain = tuple(word for word in added if says_little(word, goods))
     owners = parse(owner).words if by_mark else ()
-    if "".join(owners).find(common) >= 0:
+    if common.replace(" ", "") in "".join(owners):
         owners = ()  # the owner is called after all of the mark
     house = tuple(word for word in added if word in owners and word not in plain)
     further = tuple(word for word in added if word not in plain and word not in house)

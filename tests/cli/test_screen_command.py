@@ -111,3 +111,20 @@ def test_how_many_marks_of_how_many_lists_were_looked_through_is_said_aside(run:
     done = run("screen", "-n", "Zyq", "-r", "one.txt", "-r", "two.txt")
     assert "Looked through 3 marks of 2 lists (one.txt and two.txt)." in done.stderr
     assert "Looked through" not in done.stdout
+
+
+def test_marks_without_a_level_take_a_line_and_what_lapsed_is_said(run: Run, tmp_path: Path) -> None:
+    """A term can be renewed for six months (Paris Convention, article 5bis(1))."""
+    (tmp_path / "marks.csv").write_text(
+        "mark,classes,goods,status,expires\nDUSKFALL,21,herb planters,registered,2015-01-01\n"
+        "DUSTFALK,9,software,registered,2035-01-01\nDUSKY,36,banking,registered,2035-01-01\n"
+    )
+    done = run("screen", "--name", "Duskfall", "--register", "marks.csv", "--goods", "herb planters")
+    assert done.returncode == 0, done.stderr
+    rows = [line for line in done.stdout.splitlines() if "0." in line or "1.00" in line]
+    assert any(line.startswith("DUSKFALL") and "knockout, probably lapsed" in line for line in rows)
+    (further,) = (line for line in done.stdout.splitlines() if "further off, below minor: " in line)
+    assert "DUSTFALK (0." in further
+    assert not any(line.startswith("DUSTFALK") for line in rows)
+    nothing = run("screen", "--name", "Quarrel", "--register", "marks.csv", "--goods", "herb planters").stdout
+    assert "Of decided pairs" not in nothing

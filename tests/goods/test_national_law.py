@@ -40,6 +40,11 @@ def test_each_state_reads_a_name_in_its_own_languages() -> None:
         ("descriptive", "PL", "Directive (EU) 2015/2436, Article 4(1)(c) and (b)"),
         ("surname", "SE", "Nichols"),
         ("descriptive", "GB", "TMA 1994 s. 3(1)(c)"),
+        ("descriptive", "CH", "MSchG, article 2(a)"),
+        ("surname", "CA", "s. 12(1)(a)"),
+        ("laudatory", "AU", "Trade Marks Act 1995 s. 41"),
+        ("descriptive", "JP", "article 3(1)(iii)"),
+        ("stem", "JP", "not known here"),
         ("descriptive", "BR", "not known here"),
     ],
 )
@@ -89,3 +94,10 @@ def test_who_or_what_comes_from_a_place_is_called_after_it(word: str, place: str
 @pytest.mark.parametrize("word", ["verdiana", "persianas", "anziano", "luciana", "velviner", "jaffer", "moonisch"])
 def test_other_words_of_that_form_are_not(word: str) -> None:
     assert place_of(word) is None
+
+
+def test_a_surname_is_a_bar_in_canada_as_in_the_united_states() -> None:
+    """Trademarks Act s. 12(1)(a), Lanham Act s. 2(e)(4); not in the EU (Nichols, C-404/02); from memory."""
+    views = {one.market: one.called for one in judged("Smith", "slippers", "CA", "US", "DE").markets}
+    assert (views["CA"], views["US"]) == ("surname", "surname")
+    assert views["DE"] != "surname"

@@ -179,7 +179,11 @@ def test_a_name_that_the_markets_see_differently_has_a_table(report: Report) -> 
     states = replace(entry, distinctiveness=replace(found, markets=(*views, MarketView("BX", "surname", 0.23))))
     text = to_markdown(replace(report, names=(states,)))
     assert "Benelux (BX)" in text
-    assert "filing at the EU office (EU) is judged in every language of the Union" in text
+    assert text.count("An EU mark is judged in every language of the Union") == 1
+    free = replace(found, markets=(MarketView("DE", "suggestive", 0.5), MarketView("FR", "arbitrary", 0.6)))
+    text = to_markdown(replace(report, names=(replace(entry, distinctiveness=free),)))
+    assert "By market: suggestive in DE and arbitrary in FR; no bar found in any." in text
+    assert "Under the law of" not in text
     alike = replace(found, markets=views[:1])
     assert "Under the law of" not in to_markdown(replace(report, names=(replace(entry, distinctiveness=alike),)))
 

@@ -98,7 +98,7 @@ def test_marks_of_which_nothing_was_found_take_no_row_and_the_nearest_live_one_i
     one = entry(grave, dead, live)
     assert [found.mark.text for found in marks_shown(one)] == ["DUSKFALLS"]
     text = "\n".join(close_marks(one, report))
-    assert "Nearest of those of which nothing was found: DUSKWATER (" in text
+    assert "Further off, below minor: DUSKWATER (" in text
     assert "DUSKFALL OLD" not in text
 
 

@@ -82,6 +82,8 @@ def test_german_time_without_use_counts_from_the_end_of_opposition(report: Repor
     mark = Mark("M", status="live", office="DE", registered="2021-05-20", territories=("DE",))
     assert not use_is_due(mark, replace(report, date="2026-07-01", markets=("DE",)))
     assert use_is_due(mark, replace(report, date="2026-08-20", markets=("DE",)))
+    swiss = replace(mark, office="CH", territories=("CH",))  # Swiss MSchG, article 12(1)
+    assert not use_is_due(swiss, replace(report, date="2026-07-01", markets=("CH",)))
     french = replace(mark, office="FR", territories=("FR",))
     assert use_is_due(french, replace(report, date="2026-07-01", markets=("FR",)))
 

@@ -25,6 +25,7 @@ GOODS = "bicycle panniers"
         ("Duskfall Panniers", "DUSKFALL COMPANY", "", "duskfall", True, ("company",), (), ()),
         ("Thicketlamp", "THICKET", "", "thicket", False, (), (), ("lamp",)),
         ("Thicket Pannier", "THICKET", "", "thicket", False, ("pannier",), (), ()),
+        ("Duskfall Pannier", "DUSKFALL PANNIER COMPANY", "", "duskfall pannier", True, ("company",), (), ()),
     ],
 )
 def test_what_is_common_and_what_is_added(
