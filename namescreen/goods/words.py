@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from ..lexicon import lexicon, zipf
 from ..lexicon.morphology import DETACHMENTS
@@ -24,6 +25,7 @@ def without_possessives(text: str) -> str:
     return _POSSESSIVE.sub("", text)
 
 
+@lru_cache(maxsize=1 << 14)
 def base_form(word: str) -> str:
     """The base form under which the lexicon holds `word`, a noun first; the word itself if it is unknown."""
     bases = lexicon().bases_by_pos(word)

@@ -165,10 +165,8 @@ class SenseSimilarity:
         around = _Around(own, defaultdict(list), {}, opposite, inflected)
         for sense_id, strength in senses:
             around.reached[sense_id].append((SYNONYM, strength))
-            for symbol, other_id, here, there in words.pointers(sense_id):
-                weight = BY_SYMBOL.get(symbol)
-                if weight is None:
-                    continue
+            for symbol, other_id, here, there in words.pointers(sense_id, *BY_SYMBOL):
+                weight = BY_SYMBOL[symbol]
                 around.reached[other_id].append((weight, strength))
                 if here and words.entry(sense_id).words[here - 1].lower() == lemma:
                     other = words.entry(other_id)
@@ -191,11 +189,9 @@ class SenseSimilarity:
         own: set[str] = set()
         contrary: set[str] = set()
         for sense_id in words.sense_ids(lemma):
-            if sense_id in words.senses_with_opposites:
-                for symbol, other_id, here, there in words.pointers(sense_id):
-                    if symbol == "!":
-                        joins = here and words.entry(sense_id).words[here - 1].lower() == lemma
-                        (own if joins else contrary).add(words.entry(other_id).words[there - 1].lower())
+            for _, other_id, here, there in words.pointers(sense_id, "!"):
+                joins = here and words.entry(sense_id).words[here - 1].lower() == lemma
+                (own if joins else contrary).add(words.entry(other_id).words[there - 1].lower())
         return _Opposites(frozenset(own), tuple(sorted(own | contrary)))
 
     def _all_neighbours(self, word: str) -> dict[str, float]:

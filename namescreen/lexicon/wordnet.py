@@ -90,6 +90,8 @@ class Lexicon:
         self.entry_at = lru_cache(maxsize=1 << 15)(self._read_entry_at)
         """The entry of a sense by its number in the `hierarchy`."""
         self.pointers = lru_cache(maxsize=1 << 15)(self._read_pointers)
+        """The relations of a sense, all or those with some symbols: the symbol, the other sense, and the numbers of the
+        two words joined, 0 for none."""
         self.sense_strengths = lru_cache(maxsize=1 << 14)(self._find_strengths)
         self.bases = lru_cache(maxsize=1 << 16)(self._find_bases)
         self._unlabelled = lru_cache(maxsize=1 << 14)(self._read_senses)
@@ -171,17 +173,11 @@ class Lexicon:
 
     def related_ids(self, sense_id: str, *symbols: str) -> list[str]:
         """The ids at the other end of the pointers with these symbols."""
-        return [other for symbol, other, _, _ in self.pointers(sense_id) if symbol in symbols]
+        return [other for _, other, _, _ in self.pointers(sense_id, *symbols)]
 
     def sense_ids(self, lemma: str) -> list[str]:
         """The ids of the senses of a word as it stands, in lower case."""
         return [sense_id for sense_id, _ in self._row(lemma)[0]]
-
-    @cached_property
-    def senses_with_opposites(self) -> frozenset[str]:
-        """The ids of the senses of which some word has an opposite. One search through the table for their symbol takes
-        as long as reading the rows of a hundred words."""
-        return frozenset(self._senses.keys_of_lines_with("!"))
 
     def _find_strengths(self, lemma: str) -> tuple[tuple[str, int], ...]:
         """(sense id, strength 1 to 9) of a word as it stands, in lower case."""
@@ -225,13 +221,15 @@ class Lexicon:
         strengths = tuple([int(word[-1]) for word in shown])
         return Entry(int(domain), int(below), tuple([word[:-1] for word in shown]), strengths, relations)
 
-    def _read_pointers(self, sense_id: str) -> tuple[tuple[str, str, int, int], ...]:
-        """The relations of a sense: symbol, the other sense, and the numbers of the two words joined, 0 for none."""
+    def _read_pointers(self, sense_id: str, *symbols: str) -> tuple[tuple[str, str, int, int], ...]:
         parsed = []
         for pointer in self.entry(sense_id).relations.split():
+            if symbols and not pointer.startswith(symbols):
+                continue  # most are to narrower senses: to read them would cost more than all else
             match = _POINTER.match(pointer)
             assert match is not None, pointer
-            parsed.append((match[1], match[2], int(match[3] or 0), int(match[4] or 0)))
+            if not symbols or match[1] in symbols:
+                parsed.append((match[1], match[2], int(match[3] or 0), int(match[4] or 0)))
         return tuple(parsed)
 
     def _read_senses(self, lemma: str) -> tuple[Sense, ...]:
