@@ -4,24 +4,48 @@
 
 #include "kernel.h"
 
+#define EIGHT(byte) (UINT64_MAX / 255 * (byte))
+
+/* Where the line of the byte at `at` begins, not before `low`: eight bytes at a time, as some lines have thousands. */
+INLINE int64_t line_start(const char *data, int64_t low, int64_t at)
+{
+    for (; at - low >= 8; at -= 8) {
+        uint64_t bytes;
+        memcpy(&bytes, data + at - 8, 8);
+        bytes ^= EIGHT('\n');
+        if ((bytes - EIGHT(1)) & ~bytes & EIGHT(0x80))
+            break;
+    }
+    while (at > low && data[at - 1] != '\n')
+        at--;
+    return at;
+}
+
+/* Whether the key of the line from `line` on, in data that end at `end`, is below `wanted`. */
+INLINE int key_below(const char *line, const char *end, const char *wanted, int64_t length)
+{
+    for (int64_t at = 0; at < length; at++) {
+        if (line + at == end || line[at] == '\t' || line[at] == '\n')
+            return 1;
+        if (line[at] != wanted[at])
+            return (unsigned char)line[at] < (unsigned char)wanted[at];
+    }
+    return 0;
+}
+
 /* The offset, from `start` to `size`, of the first line whose key is not below `wanted`; `size` if there is none. A line
    without a tab is a key as a whole. */
 int64_t table_seek(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length)
 {
     int64_t low = start, high = size;
     while (low < high) {
-        int64_t at = (low + high) / 2;
-        while (at > low && data[at - 1] != '\n')
-            at--;
-        const char *end = memchr(data + at, '\n', (size_t)(size - at));
-        int64_t line = end ? end - (data + at) : size - at;
-        const char *tab = memchr(data + at, '\t', (size_t)line);
-        int64_t key = tab ? tab - (data + at) : line;
-        int order = memcmp(data + at, wanted, (size_t)(key < length ? key : length));
-        if (order < 0 || (!order && key < length))
-            low = at + line + 1;
-        else
+        int64_t middle = (low + high) / 2, at = line_start(data, low, middle);
+        if (key_below(data + at, data + size, wanted, length)) {
+            const char *end = memchr(data + middle, '\n', (size_t)(size - middle));
+            low = end ? end - data + 1 : size;
+        } else {
             high = at;
+        }
     }
     return low < size ? low : size;
 }
