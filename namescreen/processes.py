@@ -13,6 +13,7 @@ import threading
 from collections import deque
 from collections.abc import Callable, Generator, Iterable, Iterator
 from contextlib import contextmanager
+from functools import lru_cache, partial, wraps
 from itertools import islice
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -24,7 +25,8 @@ if TYPE_CHECKING:
     from multiprocessing.context import BaseContext
 
 __all__ = [
-    "beside", "in_workers", "on_all_processors", "process_context", "processors", "running", "without_collection",
+    "beside", "expect", "in_workers", "on_all_processors", "process_context", "processors", "running", "shared_cache",
+    "without_collection",
 ]  # fmt: skip
 
 Item = TypeVar("Item")
@@ -168,15 +170,59 @@ def _end_with_parent() -> None:
         os._exit(1)
 
 
+def _forks() -> bool:
+    """Whether there is a second processor, and a process can be forked to use it."""
+    return processors() > 1 and process_context().get_start_method() == "fork"
+
+
 @contextmanager
 def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
     """As `running`, but in this process, when the result is asked for, where there is one processor or no process can
     be forked."""
-    if processors() > 1 and process_context().get_start_method() == "fork":
+    if _forks():
         with running(work, item) as result:
             yield result
     else:
         yield lambda: work(item)
+
+
+Call = tuple[Callable[..., object], tuple[object, ...]]
+
+_found_elsewhere: dict[Call, Any] = {}
+_expected: set[Call] = set()
+
+
+def shared_cache(most: int) -> Callable[[Callable[..., Result]], Callable[..., Result]]:
+    """`lru_cache` for a pure function, which `expect` can fill."""
+
+    def decorated(work: Callable[..., Result]) -> Callable[..., Result]:
+        def find(*given: object) -> Result:
+            call = cached, given
+            return _found_elsewhere.pop(call) if call in _found_elsewhere else work(*given)
+
+        cached = lru_cache(maxsize=most)(wraps(work)(find))
+        return cached
+
+    return decorated
+
+
+def expect(calls: Iterable[partial[Any]]) -> None:
+    """Make calls of functions that have a `shared_cache`, half of them in a second process, before workers are forked
+    that would each make them again. What one call of each function brings to mind is met before that, for both."""
+    if not _forks():
+        return
+    new = [call for call in dict.fromkeys((one.func, one.args) for one in calls) if call not in _expected]
+    _made({function: (function, given) for function, given in reversed(new)}.values())
+    here, there = new[::2], new[1::2]
+    with beside(_made, there) as found:
+        _made(here)
+        _found_elsewhere.update(zip(there, found(), strict=True))
+    _made(there)
+    _expected.update(new)
+
+
+def _made(calls: Iterable[Call]) -> list[object]:
+    return [function(*given) for function, given in calls]
 
 
 @contextmanager

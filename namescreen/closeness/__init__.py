@@ -13,13 +13,13 @@ from ..outcome import NotChecked
 from .calibration import Calibration, calibration
 from .explanation import COINED, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
-from .features import Features, Word, features, goods_words
+from .features import Features, Word, features, goods_words, weight_calls
 from .name_similarity import Scores, score
 from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
            "closeness_from", "compare",
-           "explain", "features", "goods_words", "score", "word_similarity"]  # fmt: skip
+           "explain", "features", "goods_words", "score", "weight_calls", "word_similarity"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

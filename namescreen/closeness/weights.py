@@ -6,10 +6,9 @@ words that describe the goods count little (TMEP 1207.01(b)(viii); 1209.03): tha
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 from ..goods import weakness
 from ..lexicon import zipf
+from ..processes import shared_cache
 from .vocabulary import base_forms, meant
 
 __all__ = ["LEAST", "word_weight"]
@@ -22,7 +21,7 @@ RAREST, COMMONEST = 1.5, 7.0
 as invented; articles have about seven."""
 
 
-@lru_cache(maxsize=1 << 17)
+@shared_cache(1 << 17)
 def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> float:
     """How much the folded `word` counts in a name for goods described by `goods_words`: in [`LEAST`, 1].
 

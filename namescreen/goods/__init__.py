@@ -9,7 +9,7 @@ from .distinctiveness import GOODS_AS_WORDED, Distinctiveness, LanguageFinding, 
 from .nice import CLASSES, EXPLAINED, list_of_classes
 from .phrases import GoodsWord, Item, goods_words, items
 from .protected import ProtectedSign, protected_signs
-from .relatedness import GRADES, Relatedness, relatedness
+from .relatedness import GRADES, Relatedness, relatedness, relatedness_calls
 from .weakness import weakness
 from .wording import in_english, not_read, remark
 
@@ -37,6 +37,7 @@ __all__ = [
     "not_read",
     "protected_signs",
     "relatedness",
+    "relatedness_calls",
     "remark",
     "weakness",
 ]

@@ -6,10 +6,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import cache, lru_cache, partial
 
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
+from ..processes import shared_cache
 from ..tables import open_table
 from .classification import classes
 from .context import ancestors, leading_senses
@@ -17,7 +18,10 @@ from .groups import groups_of, ties
 from .phrases import Item, items
 from .wording import not_read, remark
 
-__all__ = ["FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "unlisted"]
+__all__ = [
+    "FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "relatedness_calls", "score_of",
+    "unlisted",
+]  # fmt: skip
 
 GRADES = ("none", "low", "average", "high", "identical")
 """The grades of offices' decisions; a score of 0, 0.25, 0.5, 0.75 or 1 stands in the middle of each."""
@@ -99,12 +103,25 @@ def relatedness(
     Stated classes narrow down what the words may mean. Goods in another language are read in English,
     and where no word is known the classes alone are compared, and the reasons say so. `NotChecked` if one side states
     neither classes nor goods that can be read."""
+    return _relatedness(*_sides(goods_a, goods_b, classes_a, classes_b))
+
+
+def relatedness_calls(
+    goods: str, classes: Iterable[int], others: Iterable[tuple[str, Iterable[int]]]
+) -> list[partial[Relatedness | NotChecked]]:
+    """The work behind `relatedness` with each of these other goods and classes, for `processes.expect`."""
+    return [partial(_relatedness, *_sides(goods, other, classes, stated)) for other, stated in others]
+
+
+def _sides(
+    goods_a: str, goods_b: str, classes_a: Iterable[int], classes_b: Iterable[int]
+) -> tuple[tuple[str, tuple[int, ...]], ...]:
     one = (" ".join(goods_a.split()), tuple(sorted(set(classes_a))))
     other = (" ".join(goods_b.split()), tuple(sorted(set(classes_b))))
-    return _relatedness(*sorted((one, other)))
+    return tuple(sorted((one, other)))
 
 
-@lru_cache(maxsize=1 << 15)
+@shared_cache(1 << 15)
 def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, ...]]) -> Relatedness | NotChecked:
     if any(not stated and not items(goods) for goods, stated in (one, other)):
         return NotChecked("goods_relatedness", "no goods or classes are stated for one of the two")

@@ -14,6 +14,7 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
+from ..processes import expect
 from ..territories import languages_of
 from ..text import parse
 from .crowd import SharedWord, divided, shared_words, shares_only
@@ -75,6 +76,19 @@ class Checks:
         told = (*parts, *unread, *goods, *unjudged, *missing)
         reasons = dict.fromkeys(one for one in told if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
+
+    def expect(self, register: Register) -> None:
+        """Meet what many names ask of the marks of a small register: how related their goods are, and how much their
+        words count for these goods."""
+        from ..closeness import weight_calls
+        from ..goods import relatedness_calls
+
+        index = register.index()
+        words = index.all_words()[: len(index.words)]
+        stated = [(mark.goods, mark.classes) for mark in register.marks if mark.goods or mark.classes]
+        weights = weight_calls(words, self.goods)
+        related = relatedness_calls(self.goods, self.classes, stated) if self.goods or self.classes else []
+        _made("close_marks", lambda: expect([*weights, *related]))
 
     def other_forms(self, name: str) -> tuple[str, ...]:
         """The name in other words: as compounds of the buyers' languages, and in English."""

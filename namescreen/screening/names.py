@@ -86,6 +86,8 @@ def _screened(names: list[str], screener: _Screener) -> Iterator[Screening]:
 
         register.index()  # made before the workers start, so that they share it
         preload(len(names))
+        if len(names) * LEAST_JUDGED >= len(register):
+            screener.checks.expect(register)
         if register.path is not None:
             anew = _screening_by, (register.path, register.filter, screener.checks, screener.top)
     yield from on_all_processors(screener.screening, names, most=len(names), anew=anew)
