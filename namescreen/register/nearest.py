@@ -119,10 +119,11 @@ def _greatest(values: Values, count: int) -> Places:
     return np.argpartition(values, -count)[-count:]
 
 
-def _alike(index: Index, name: Features, left_out: NDArray[np.bool_] | None) -> Places:
-    """The names that look most like a name, both without spaces."""
+def _alike(index: Index, name: Features, left_out: NDArray[np.bool_] | None, least: float) -> Places:
+    """The names that look most like a name, both without spaces, at least as much as `least`."""
     places = index.name_bigrams.most_alike(name.letters, SHARING, left_out)
     look = looks(index.names.measures(name.letters, places), np.zeros(len(places), bool))
+    places, look = places[look >= least], look[look >= least]
     return places[_greatest(look, ALIKE)]
 
 
@@ -130,8 +131,8 @@ def nearest(
     index: Index, name: Features, count: int, left_out: NDArray[np.bool_] | None = None, least: float = 0.0
 ) -> Places:
     """The names of `index` likeliest to be closest to `name` overall, ascending, none of them `left_out`: `count` by
-    their words, each with at least `least` in common, and `ALIKE` by the whole."""
+    their words and `ALIKE` by the whole, each with at least `least` in common."""
     if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64)
     by_words = _Search(index, name).likeliest(count, left_out, least)
-    return distinct(np.concatenate([by_words, _alike(index, name, left_out)]))
+    return distinct(np.concatenate([by_words, _alike(index, name, left_out, least)]))
