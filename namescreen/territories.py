@@ -73,6 +73,11 @@ def languages_of(markets: Iterable[str], *, main: bool = False) -> tuple[str, ..
     """The languages that most buyers of `markets` read (BCP 47), English first; of a union those of all its members;
     English alone where none is listed. With `main` without those of a large minority (Spanish in the US): who states
     languages has thought of it."""
+    return _languages_of(tuple(markets), main)
+
+
+@lru_cache(maxsize=1 << 10)
+def _languages_of(markets: tuple[str, ...], main: bool) -> tuple[str, ...]:
     read = ((code, _read_in(code)) for code in markets)
     kept = (told[:1] if main and code.upper() in _MINORITIES else told for code, told in read)
     return tuple(dict.fromkeys(("en", *(language for told in kept for language in told))))

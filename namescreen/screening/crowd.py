@@ -68,6 +68,7 @@ def _familiarity(word: str) -> float:
     return max(found, RECOGNISED) if known and found >= SEEN_INSIDE else found
 
 
+@lru_cache(maxsize=1 << 14)
 def says_little(word: str, goods: str) -> bool:
     """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
     from ..goods import goods_words

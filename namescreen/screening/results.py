@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
@@ -26,9 +26,9 @@ weighs small words too (of, the), which translations add and leave out. Ours, no
 
 
 def _conflict(
-    mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None
+    mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None, **further: Any
 ) -> Conflict:
-    """A mark as the policy looks at it."""
+    """A mark as the policy looks at it; `further` is the rest of it."""
     return Conflict(
         closeness.appearance,
         closeness.sound,
@@ -36,6 +36,7 @@ def _conflict(
         None if isinstance(goods_relatedness, NotChecked) else goods_relatedness.score,
         mark.is_dead,
         bites,
+        **further,
     )
 
 
@@ -78,12 +79,10 @@ class CloseMark:
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
-        found = _conflict(self.mark, self.closeness, self.goods_relatedness, self.bites)
         translated = max(self.closeness.meaning, WORD_FOR_WORD) if self.translation else 0.0
-        renewable = bool(self.renewable_until)
-        return replace(
-            found, translated=translated, renewable=renewable, crowded=self.crowded, over_whole=self.over_whole,
-            free=self.free,
+        return _conflict(
+            self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
+            renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
         )  # fmt: skip
 
     @property

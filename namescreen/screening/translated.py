@@ -27,7 +27,7 @@ _MOST_FORMS = 12  # searched for: each costs a search of the register
 _SURE, _SURE_OF_PARTS = 0.5, 0.4  # scores from which a translation, and one of all parts of a compound, is relied on
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=1 << 15)
 def _words(name: str) -> tuple[str, ...]:
     """The content words of a name, closed compounds of known words divided."""
     return _content(divided(name))
@@ -70,7 +70,7 @@ def _phrases(name: str, language: str) -> tuple[str, ...]:
     return (*said, *(one.english for one in phrase_equivalents(words) if one.language == language))
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=1 << 15)
 def _english(word: str, language: str) -> tuple[str, ...]:
     """What `word` of a language, or a phrase, means in English, where that can be relied on, best first. An English
     word that only could be spelled so there is no translation."""
@@ -148,7 +148,7 @@ def _same_in_english(ours: tuple[str, ...], theirs: tuple[str, ...]) -> bool:
     return all(any(_bases(word) & other for other in forms) for word in ours)
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=1 << 15)
 def _bases(word: str) -> frozenset[str]:
     from ..lexicon import lexicon
 
@@ -160,8 +160,10 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     mean in one of the other languages `asked`."""
     from ..lexicon import lexicon
 
-    meant = [_bases(word).union(*(_senses(word, one) for one in asked if one != language)) for word in ours]
     heard = [_senses(word, language) for word in theirs]
+    if not any(heard):
+        return False
+    meant = [_bases(word).union(*(_senses(word, one) for one in asked if one != language)) for word in ours]
     kept = {word for word in ours if word in theirs and not lexicon().known(word)}
     said = frozenset().union(*heard)
     wanted = frozenset().union(*meant)
@@ -172,7 +174,7 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     )
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=1 << 15)
 def _senses(word: str, language: str) -> frozenset[str]:
     """What `word` of a language says in English, whole and word by word, and the nouns of the adjectives among these:
     for moon garden another language has the lunar garden."""
