@@ -11,6 +11,8 @@ from itertools import pairwise
 from rapidfuzz import fuzz
 from rapidfuzz.distance import OSA, Indel, Postfix, Prefix
 
+from ..native import choose
+from ..native.spelling import compiled_spelled_alike
 from .appearance import SHAPE_ONLY, confusable_skeleton
 from .model import PARTS, shipped_model
 
@@ -52,11 +54,7 @@ def letter_measures(one: str, other: str) -> tuple[float, ...]:
     )
 
 
-@lru_cache(maxsize=1 << 17)
-def spelled_alike(one: str, other: str) -> float:
-    """How alike two strings that are not empty are spelled, going by the sounds that letters have in most languages, in
-    [0, 1]: EDITEX over the longer length. A letter is half replaced by one of its group, and half left out after one
-    of its group; h and w are half left out, and a doubled letter counts once. Symmetric."""
+def _spelled_alike(one: str, other: str) -> float:
     leave, others = _leaving_out(one), _leaving_out(other)
     row = [sum(others[:at]) for at in range(len(other) + 1)]
     for letter, alone in zip(one, leave, strict=True):
@@ -77,6 +75,17 @@ def _leaving_out(text: str) -> list[int]:
     """What it costs to leave out each letter, in halves."""
     costs = [_replacing(before, letter) for before, letter in pairwise(text)]
     return [2, *(min(cost, 1) if before in "hw" else cost for before, cost in zip(text, costs, strict=False))]
+
+
+_alike = choose(lambda library: compiled_spelled_alike(library, _spelled_alike), lambda: _spelled_alike)
+
+
+@lru_cache(maxsize=1 << 17)
+def spelled_alike(one: str, other: str) -> float:
+    """How alike two strings that are not empty are spelled, going by the sounds that letters have in most languages, in
+    [0, 1]: EDITEX over the longer length. A letter is half replaced by one of its group, and half left out after one
+    of its group; h and w are half left out, and a doubled letter counts once. Symmetric."""
+    return _alike(one, other)
 
 
 def in_any_order(one: Sequence[str], other: Sequence[str]) -> float:

@@ -266,6 +266,14 @@ CLONES int64_t strings_measures(const uint8_t *blob, int64_t blob_size, const ui
     return search.error;
 }
 
+/* letters.spelled_alike of a text of at most LONGEST_PATTERN characters and another, neither empty. */
+double strings_spelled_alike(const uint32_t *text, int64_t size, const uint32_t *other, int64_t other_size)
+{
+    Spelling spelling = {.wide = 1};
+    fill_spelling(&spelling, text, size);
+    return long_likeness(&spelling, other, other_size);
+}
+
 /* The place of a text among `count` others in order of their bytes; `count` where it is not among them; or an error. */
 int64_t strings_find(const uint8_t *blob, int64_t blob_size, const uint32_t *start, int64_t count, const uint8_t *text,
                      int64_t size)

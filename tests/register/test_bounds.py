@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from namescreen.closeness import letters
 from namescreen.closeness.appearance import confusable_skeleton
 from namescreen.closeness.letters import letter_measures
 from namescreen.native import is_compiled
@@ -21,7 +22,7 @@ from namescreen.register.string_index import Strings
 
 needs_compiled = pytest.mark.skipif(not is_compiled(), reason="installed without a C compiler")
 both_paths = pytest.mark.parametrize("compiled", [False, pytest.param(True, marks=needs_compiled)])
-words = st.text("abceilmnrsw1o0é", min_size=1, max_size=12)
+words = st.text("abcehilmnrsw1o0é𐐨", min_size=1, max_size=12)
 codes = st.text("".join(percent_differences()), min_size=1, max_size=9)
 long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
 longer_codes = st.text("".join(percent_differences()), min_size=1, max_size=24)
@@ -58,6 +59,8 @@ def test_measures_of_letters_are_those_of_single_pairs(compiled: bool, texts: li
         for other in strings.texts(others)
     ]
     assert strings.measures(text, others).tolist() == list(map(list, expected))
+    for other in everything:
+        assert letters.spelled_alike(text, other) == letters._spelled_alike(text, other)
     for at, other in enumerate(everything):
         assert strings.find(other) == at
     if text not in everything:
