@@ -113,8 +113,6 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         ("apart", True),
     )
     first = next(name for name, holds in asked if holds)
-    if first == "apart" and not (is_listed(one) and is_listed(other)):
-        return None  # a head alone does not say that goods are apart: automobile wax is for no candles
     found = {name: float(name == first) for name, _ in asked}
     return found | {"of one kind": found["one group"] * max(map(_likeness, mine & theirs), default=0.0)}
 

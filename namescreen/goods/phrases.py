@@ -15,7 +15,7 @@ from ..tables import open_table
 from .wording import in_english
 from .words import base_form, is_noun, plain_words
 
-__all__ = ["GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words", "term_words"]
+__all__ = ["GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
 
 
 def _words(text: str) -> frozenset[str]:
@@ -125,7 +125,7 @@ def _qualified(parts: list[str], purpose: str) -> list[str]:
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
     text = _BEING.sub("", _NOT_THESE.sub("", text))
-    phrases = [_content_words(phrase) for phrase in _phrases(_plain_words(text))]
+    phrases = [_content_words(phrase) for phrase in _phrases(plain_words(_PARTICLE.sub("", text)))]
     phrases = [phrase for phrase in phrases if phrase]
     dealing = ""
     kept: list[str] = []
@@ -163,16 +163,6 @@ def _is_portion(word: str, before: list[str]) -> bool:
     table = open_table("goods_groups.tsv")
     row = table.get(before[-1])
     return bool(row) and f"{before[-1]} {word}" not in table and not str(row).startswith(_SERVED)
-
-
-def term_words(term: str) -> tuple[str, ...]:
-    """The words of a listed term, in base form, as an item's name has them: chef's knife is chef
-    knife."""
-    return tuple(map(base_form, _plain_words(term)))
-
-
-def _plain_words(text: str) -> tuple[str, ...]:
-    return plain_words(_PARTICLE.sub("", text))
 
 
 def _content_words(phrase: list[str]) -> tuple[str, ...]:

@@ -17,7 +17,6 @@ def _rows(name: str) -> list[dict[str, str]]:
 
 ROWS = _rows("related_goods.csv")
 UNSEEN = _rows("related_goods_unseen.csv")
-DRAWN = _rows("related_goods_drawn.csv")
 
 
 def _score(row: dict[str, str]) -> float:
@@ -55,14 +54,6 @@ def test_pairs_kept_for_a_test_are_ranked_too() -> None:
     grades = [float(GRADES.index(row["grade"])) for row in UNSEEN]
     assert _rho(found, grades) >= 0.7
     assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 125
-
-
-def test_pairs_with_goods_drawn_from_records_are_ranked_too() -> None:
-    """A lot of 75, graded before its first run and never fitted: the first goods of half of them are drawn by chance
-    from lists of real marks, and most grades lie in the middle. rho 0.53 at the first run, half of the grades hit: much
-    is not told apart, so this guards against loss only."""
-    found = [_score(row) for row in DRAWN]
-    assert _rho(found, [float(GRADES.index(row["grade"])) for row in DRAWN]) >= 0.48
 
 
 @pytest.mark.parametrize(

@@ -26,7 +26,7 @@ from pathlib import Path
 from sources import folder_to_write, write_table
 
 from namescreen.goods.classification import classes
-from namescreen.goods.phrases import term_words
+from namescreen.goods.phrases import base_form
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
@@ -145,11 +145,11 @@ def _key(name: str) -> str:
 
 
 def _base(term: str) -> str:
-    return " ".join(term_words(term))
+    return " ".join(map(base_form, term.split()))
 
 
 def main() -> None:
-    """Write the tables and their source records."""
+    """Write both tables and their source records."""
     to = folder_to_write(__doc__, HERE)
     build = "python wordlists/build/goods_relations.py"
     broader = broader_goods()
