@@ -165,6 +165,9 @@ def main() -> None:
     # Tables and caches make many objects that live to the end: to go through them for garbage costs a quarter of a run
     # (measured: 2.1 against 1.5 s of processor time for 1,000 names' addresses).
     gc.set_threshold(MOST_UNCOLLECTED, 10, 10)
+    # The threads of numpy's library for matrices only wait, which takes a twentieth of a second of the other processor:
+    # work here is shared out to processes.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     _stand_in_for_closed_streams()
     for measure in ("COLUMNS", "LINES"):  # some libraries take any digit for a number, such as "²"
         if not re.fullmatch("[1-9][0-9]{0,3}", os.environ.get(measure, "80")):
