@@ -84,7 +84,7 @@ def brainstorm(
         typer.Option("--concept", "-c", help="A word to grow names from; spring=season picks a meaning. Repeat."),
     ] = None,
     goods: GoodsOption = None,
-    limit: Annotated[int, typer.Option("--limit", "-l", min=1, help="How many names.")] = LIMIT,
+    limit: Annotated[int, typer.Option("--limit", "-l", min=1, max=1_000_000, help="How many names.")] = LIMIT,
     construction: Annotated[list[str] | None, typer.Option("--construction", "-k", help=MADE)] = None,
     length: Annotated[str | None, typer.Option("--length", help="Letters, such as 5-9 or 7.")] = None,
     starts: Annotated[str, typer.Option("--starts", help="The letters a name begins with.")] = "",

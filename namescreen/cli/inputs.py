@@ -148,7 +148,8 @@ def existing_marks(
         found = read_register(brief.marks, live_only=live, column=columns, encoding=encoding, progress=advance)
     say(*map(str, found.problems))
     if found.left_out:
-        say(f"{found.left_out:,} rows of the lists of marks could not be read and were left out.")
+        rows = plural(found.left_out, "row")
+        say(f"{rows} of the lists of marks could not be read, and {'was' if found.left_out == 1 else 'were'} left out.")
     return found
 
 

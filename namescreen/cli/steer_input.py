@@ -9,6 +9,8 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import BinaryIO
 
+from namescreen.plain_text import visible
+
 __all__ = ["PipedLines", "names_in"]
 
 LONGEST = 1_000
@@ -36,7 +38,7 @@ class PipedLines:
         while len(cut) == LONGEST and not cut.endswith(b"\n"):
             cut = self.source.readline(LONGEST)
         line = raw.decode("utf-8-sig" if self.number == 1 else "utf-8").rstrip("\r\n")
-        self.write(f"{prompt}{line}".rstrip())
+        self.write(f"{prompt}{visible(line)}".rstrip())
         return line
 
     @property

@@ -214,6 +214,14 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
     number, registration = real_number(number), real_number(registration)
     if registration == number:
         registration = ""
+    countries = get("territories", "")
+    held = countries_in(countries)
+    if countries.strip() and not held:
+        note(
+            f"{one_line(countries)[:40]!r} holds what is not a country",
+            "Write codes or usual names, such as DE; FR: the mark was kept as if it were not said where it holds",
+            "territories",
+        )
     words, kind = get("text", ""), get("mark_type", "")
     kind = mark_type(kind) if kind else ""
     filed, priority, registered, expires = [_date(get(field, ""), field, note) for field in DATES]
@@ -235,7 +243,7 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
         priority,
         expires,
         "combined" if words and kind == "figurative" else kind,
-        territories_of(office, countries_in(given) if (given := get("territories")) else ()),
+        territories_of(office, held),
     )
 
 

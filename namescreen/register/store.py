@@ -48,13 +48,13 @@ _REMEDY = "Make it again with: namescreen register prepare SOURCE... --output {p
 
 
 def is_prepared(path: Path) -> bool:
-    """Whether a file begins as a prepared register does, of whatever version, or is named so and cut before that."""
+    """Whether a file begins as a prepared register does, of whatever version, or is named so and damaged there."""
     if not path.is_file():  # a pipe would be waited for
         return False
     try:
         with path.open("rb") as file:
             start = file.read(len(MAGIC))
-            return start == MAGIC or (path.suffix == SUFFIX and MAGIC.startswith(start))
+            return start == MAGIC or path.suffix == SUFFIX
     except OSError:
         return False
 

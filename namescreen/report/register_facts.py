@@ -45,7 +45,10 @@ def status(mark: Mark, today: str = "") -> str:
         return told if told.startswith("dead") else f"dead ({told})"
     if mark.status == "live" and opposed_since(mark.status_as_given):
         return "registered, opposed"
-    told = _STATUS.get(mark.status, LACKS)
+    told = _STATUS.get(mark.status, "")
+    if not told:
+        given = shorten(mark.status_as_given, 30)
+        return f"not understood ({given})" if given else LACKS
     if mark.status != "live" or not today or not mark.expired_by(today):
         return told
     return f"{told} by the list, but {'probably lapsed' if probably_lapsed(mark, today) else 'its term is over'}"
@@ -198,7 +201,9 @@ def is_international(mark: Mark) -> bool:
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
     """What is to be asked beside the question that a mark raises, as sentences."""
     if not mark.stated_status:
-        return ("The list does not say whether it is in force.",)
+        given = shorten(mark.status_as_given, 30)
+        doubt = f'calls it "{given}": is it in force?' if given else "does not say whether it is in force."
+        return (f"The list {doubt}",)
     told = remarks(mark, report)
     if probably_lapsed(mark, report.date):
         told = tuple(one for one in told if one != _overdue(mark, report.date))  # which the question itself says

@@ -282,3 +282,18 @@ def test_a_folder_that_may_not_be_written_is_named(run: Run, tmp_path: Path) -> 
     folder.mkdir(mode=0o500)
     assert "closed" in refused(run("brief", "new", folder / "brief.toml"))
     assert "closed" in refused(run("demo", "--output", folder / "demo"))
+
+
+def test_what_only_bears_the_name_of_a_prepared_register_is_no_list(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.nsr").write_bytes(b"garbage\nmore of it\n")
+    assert "marks.nsr: " in refused(run(*SCREEN, "--name", "Timelow", "--register", "marks.nsr"))
+
+
+def test_a_limit_beyond_all_names_is_refused(run: Run) -> None:
+    assert "--limit" in refused(run("brainstorm", "--concept", "warm", "--limit", "9" * 20))
+
+
+def test_territories_that_are_not_understood_are_told(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text("mark,office,territories\nTIMELO,WO,XX; Mars\n")
+    done = run(*SCREEN, "--name", "Timelow", "--register", "marks.csv")
+    assert "line 2, territories: 'XX; Mars' holds what is not a country" in done.stderr

@@ -152,6 +152,7 @@ def test_lines_of_a_pipe_that_ask_for_nothing_known_are_told_with_their_number(r
     assert "Line 5: " in said
     assert "Line 6" not in said
     assert "2 names kept" in said
+    assert "\x1b" not in run(*ASKED, "--steer", "--session", "third.session", input=b"\x1b[31mkeep 1\n").stdout
     endless = run(*ASKED, "--steer", "--session", "other.session", input=b"y\n" * 500)
     assert endless.returncode == 2
     assert "Nothing was read further" in endless.stderr

@@ -228,3 +228,10 @@ def test_international_registrations_are_counted_wherever_they_hold(report: Repo
     held = replace(report.lists[0], offices=("WO",), rows_of=(OfficeRows("WO", 2),), layout="")
     (us,) = market_cover(replace(report, markets=("US",), lists=(held,)))
     assert us.searched == ("international registrations (WO): 2 rows, wherever they hold",)
+
+
+def test_a_standing_that_is_not_understood_is_shown_as_the_list_words_it(report: Report) -> None:
+    mark = Mark("M", status="unknown", status_as_given="Purple")
+    assert status(mark) == "not understood (Purple)"
+    assert in_force_notes(mark, report) == ('The list calls it "Purple": is it in force?',)
+    assert status(Mark("M")) == "not stated"
