@@ -150,6 +150,7 @@ def _similarity(one: Item, other: Item) -> float:
     return (one.head == other.head) + max(association(one.head, other.head) or 0.0, _associated(one, other))
 
 
+@lru_cache(maxsize=1 << 14)
 def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tuple[int, ...]) -> Relatedness:
     found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
     told = _by_words(one, other)
@@ -307,7 +308,8 @@ class _ByClass:
         }
 
 
-def _chances(goods: tuple[str, tuple[int, ...]]) -> dict[int, float]:
+@lru_cache(maxsize=1 << 13)
+def _chances(goods: tuple[str, tuple[int, ...]]) -> Mapping[int, float]:
     """The likely classes of goods, among those stated if any are; words that point elsewhere outweigh a number."""
     text, stated = goods
     guessed = {guess.number: guess.score for guess in classes(text, limit=45)}

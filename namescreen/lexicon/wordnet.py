@@ -86,6 +86,7 @@ class Lexicon:
         self._senses = open_table("wordnet-senses.tsv")
         self._exceptions = open_table("wordnet-exceptions.tsv")
         self._row = lru_cache(maxsize=1 << 16)(self._read_row)
+        self._parts_of_speech = lru_cache(maxsize=1 << 16)(self._read_parts_of_speech)
         self.entry = lru_cache(maxsize=1 << 16)(self._read_entry)
         self.entry_at = lru_cache(maxsize=1 << 15)(self._read_entry_at)
         """The entry of a sense by its number in the `hierarchy`."""
@@ -132,11 +133,11 @@ class Lexicon:
         value = self._exceptions.get(word)
         irregular = value.split(",") if value else []
         if not irregular and not word.endswith(DETACHED):
-            parts = {sense[0] for sense, _ in self._row(word)[0]}
+            parts = self._parts_of_speech(word)
             return {pos: (word,) for pos in DETACHMENTS if pos in parts}
         return base_forms(
             word,
-            lambda form, pos: any(sense[0] == pos for sense, _ in self._row(form)[0]),
+            lambda form, pos: pos in self._parts_of_speech(form),
             lambda form, pos: tuple(e[2:] for e in irregular if e[:1] == pos) if form == word else (),
         )
 
@@ -204,6 +205,9 @@ class Lexicon:
             return (), ()
         senses, *inflected = value.split("=")
         return tuple((i, int(count)) for i, _, count in (s.partition(":") for s in senses.split())), tuple(inflected)
+
+    def _read_parts_of_speech(self, lemma: str) -> frozenset[str]:
+        return frozenset([sense_id[0] for sense_id, _ in self._row(lemma)[0]])
 
     def _read_entry(self, sense_id: str) -> Entry:
         value = self._senses.get(sense_id)
