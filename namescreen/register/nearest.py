@@ -30,12 +30,17 @@ if TYPE_CHECKING:
 
 __all__ = ["nearest"]
 
-FEW_WORDS = 20_000
+FEW_WORDS = 2000
 """Registers with at most so many distinct words are searched word by word."""
-BY_LETTERS, BY_SOUNDS = 1000, 600
+BY_LETTERS = 1000
 """In larger ones: the words that are compared with a word of the name because they share most bigrams of letters with
-it, and the readings that share most bigrams of phonemes with one of its own."""
-SHARING, ALIKE = 3000, 450
+it."""
+MANY_WORDS, BY_SOUNDS, BY_SOUNDS_OF_MANY = 20_000, 3000, 600
+"""The readings that share most bigrams of phonemes with one of its own, whose words are compared too, in registers of
+at most so many distinct words, and in larger ones, where more would cost much and find 0.008 more of the 50 closest. Of
+10,000 names 0.955 of the 50 closest are found so, as by comparing all of their 17,631 words, in less than half the
+time; with 600 readings 0.945."""
+SHARING, ALIKE = 3000, 500
 """The names that share most bigrams with the whole, and how many of them are taken because they look most alike. With
 them 0.95 of the 50 closest of 200,000 names are found, without 0.89."""
 FULLER_SIDE = 0.3
@@ -62,7 +67,7 @@ class _Search:
             if few:
                 word.score(np.arange(len(index.words)))
             else:
-                word.score_alike(BY_LETTERS, BY_SOUNDS)
+                word.score_alike(BY_LETTERS, BY_SOUNDS if len(index.words) <= MANY_WORDS else BY_SOUNDS_OF_MANY)
         held = np.zeros(len(index.names), bool)
         for word in words:
             rows, _ = index.postings.gather(word.similar())
