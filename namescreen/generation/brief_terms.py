@@ -34,7 +34,7 @@ _SHARPER = 1.6  # a power: close associations say more than many loose ones
 _OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a word with the same leading sense
 _RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
 _GOODS = 10  # content words of the goods that become terms, the first ones
-NAMED, _MODIFIES, _GOODS_WEIGHT = 0.75, 0.5, 0.45
+NAMED, _MODIFIES, _GOODS_WEIGHT = 0.95, 0.7, 0.45
 """Beside 1 for a concept: a noun that names the goods, one before it in a compound, another word said of them."""
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
 _SPREAD_LEAST, _SPREAD_FULL = (

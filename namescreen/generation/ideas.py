@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from ..brief import Brief
 from ..tables import open_table
 from ..text import fold
-from .brief_terms import BriefTerms
+from .brief_terms import NAMED, BriefTerms
 from .vocabulary import Word, pictures, places
 from .vocabulary import word as word_facts
 
@@ -38,6 +38,8 @@ _LATER = 0.012  # what each place in a list of apt words costs
 _CONFIRMED, _HALF_SURE = 0.25, 0.5
 """What the rest of a brief has to do with a subject that a term only touches, so that it counts in full; the share of
 that from which it counts at all."""
+_DULL, _BEST = 2, 7  # ratings of a word for a subject at which it counts nothing, and in full, as chosen for it
+_LISTED = 0.75  # how strongly a word is associated with what it stands on a short list for; the rest is its rating's
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
 _MOSTLY = 0.5  # the share of the words of a meaning that the brief says itself, from which it describes
 _CHANCE, _UNSURE = 0.2, 0.15
@@ -55,9 +57,10 @@ class Idea:
     existing word with its `meaning`), "foreign", "lore". `associations` are those with each term of the brief,
     `term` the one with the strongest, and `weight` in [0, 1] the relevance to the whole brief.
     `standing` is 1 for a word that makes a good name by itself, 0 for a poor one (by our own judgement), else 0.5;
-    `delight` 1 for one that is a small delight by itself, 0 for a flat one (so too), else 0.5;
+    `delight` how it pleased a blind reader for what it suits, from 0 to 1, 0.5 if not rated;
     `worn` if firms of every trade carry it; `defined` if its meaning says mostly what the brief itself says;
-    `chosen` in [0, 1] how much of the brief it stands on our short lists for, 0 if on none.
+    `written` is the word with its apostrophe, "" if it has none;
+    `chosen` in [0, 1] how it pleased that reader for what the brief speaks of, by our short lists; 0 if on none.
     """
 
     word: str
@@ -71,6 +74,7 @@ class Idea:
     delight: float = 0.5
     worn: bool = False
     defined: bool = False
+    written: str = ""
 
     @property
     def facts(self) -> Word:
@@ -107,6 +111,7 @@ class _Known(NamedTuple):
     standing: float
     delight: float
     worn: bool
+    written: str
 
 
 @cache
@@ -115,8 +120,9 @@ def _known() -> tuple[_Known, ...]:
     for key, value in open_table("naming_ideas.tsv").items():
         kind, _, word = key.partition(" ")
         meaning, _, worth = value.partition("|")
-        standing, delight, worn = worth.split("/") if worth else ("", "", "")
-        found.append(_Known(kind, word, meaning, float(standing or 0.5), float(delight or 0.5), worn == "1"))
+        standing, delight, worn, written = worth.split("/") if worth else ("", "", "", "")
+        facts = float(standing or 0.5), float(delight or 0.5), worn == "1", written or word
+        found.append(_Known(kind, word, meaning, *facts))
     return tuple(found)
 
 
@@ -190,9 +196,14 @@ def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
 
 
 @cache
-def _picks() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
+def _picks() -> tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]:
+    """Each subject with the words of its short list, and how each pleased for it as a share."""
     rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
-    return tuple((tuple(about.split()), tuple(words.split(", "))) for about, words in rows)
+    rated = ((about.split(), (entry.rpartition(" ") for entry in words.split(", "))) for about, words in rows)
+    return tuple(
+        (tuple(about), tuple((word, (float(rating) - _DULL) / (_BEST - _DULL)) for word, _, rating in words))
+        for about, words in rated
+    )
 
 
 def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = ()) -> tuple[Idea, ...]:
@@ -228,7 +239,8 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
 
     associations, chosen, plain_to_see = _associations(brief_terms)
     evident = _EVIDENT * np.maximum(plain_to_see, chosen) + (1 - _EVIDENT) * associations
-    weights, picked = brief_terms.relevances(associations), brief_terms.relevances(chosen)
+    weights = brief_terms.relevances(associations)
+    picked = (chosen * np.minimum(1.0, brief_terms.weights / NAMED)).max(axis=1, initial=0.0)
     defined = _defined(brief_terms)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
@@ -238,7 +250,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
             term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
-                float(picked[place]), known.delight, known.worn, bool(defined[place]),
+                float(picked[place]), known.delight, known.worn, bool(defined[place]), known.written,
             )  # fmt: skip
 
 
@@ -276,13 +288,15 @@ def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations, 
     for place, one in enumerate(_known()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             found[place] = np.maximum(found[place], associations)
-        if one.kind not in ("first", "title") and (associations := picked.get(one.word.casefold())) is not None:
-            chosen[place] = associations
-    return np.maximum(found, chosen), chosen, seen
+        if one.kind not in ("first", "title") and (both := picked.get(one.word.casefold())) is not None:
+            found[place] = np.maximum(found[place], both[0])
+            chosen[place] = both[1]
+    return found, chosen, seen
 
 
-def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:
-    """The words of the short lists for what the terms name, each with its association with each term.
+def _chosen(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Associations]]:
+    """The words of the short lists for what the terms name, each with its association with each term, and that times
+    how it pleased.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
     cream, or skin and cream).
@@ -301,12 +315,14 @@ def _chosen(brief_terms: BriefTerms) -> dict[str, Associations]:
             # in its chosen sense a term is near its synonyms
             rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
     best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
-    found: dict[str, Associations] = {}
+    found: dict[str, tuple[Associations, Associations]] = {}
     for named, others, words in rows:
-        agreed = np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE))
-        for place, one in enumerate(words):
-            associations = np.asarray(named * agreed * max(0.5, 1 - _LATER * place), np.float32)
-            found[one] = np.maximum(associations, found[one]) if one in found else associations
+        agreed = np.asarray(named * np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE)), np.float32)
+        for one, pleased in words:
+            both = agreed * np.float32(_LISTED + (1 - _LISTED) * pleased), agreed * np.float32(pleased)
+            if one in found:
+                both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
+            found[one] = both
     return found
 
 

@@ -38,8 +38,8 @@ PARTS = {
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
-    "chosen": "how much of the brief its sources stand on our own short lists for: 0 = on none",
-    "delight": "how its source pleases as a name by itself, by our own judgement: 1 = a small delight, 0 = flat",
+    "chosen": "how its sources pleased a blind reader for a subject of the brief: 1 = much, 0 = little, or not rated",
+    "delight": "how its sources pleased that reader for all that they suit: 1 = a delight, 0 = flat; 0.5 if not rated",
     "unworn": "how far its sources are words that firms of every trade do not carry already: 0 = all do, 1 = none does",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
     "untraded": "whether its first meaning is no article of trade: 0 = a food, or made of parts; 0.5 = an artefact",
@@ -73,6 +73,7 @@ _WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldo
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 AS_IT_IS = frozenset(("found", "foreign", "figure"))  # constructions that take words as they are
 _WHOLE_IDEA = AS_IT_IS | {"saying"}
+_UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
@@ -178,7 +179,7 @@ class Judge:
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in _WHOLE_IDEA else 0.5,
             "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
-            "delight": known.delight if known and proposal.construction in _WHOLE_IDEA else 0.5,
+            "delight": _mean(idea.delight if (idea := self._ideas.get(one)) else _UNRATED for one in proposal.sources),
             "unworn": 1 - _mean(float(one in self._ideas and self._ideas[one].worn) for one in proposal.sources),
             "known": _known(words[0]),
             "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,

@@ -9,7 +9,7 @@ naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
 naming_senses.tsv      an everyday word -> GUIDE GUIDE ...;COMPANY COMPANY .../... for each of its meanings
 naming_stuffs.tsv      a stuff -> the sorts of goods that may be made of it, the likeliest first
-naming_picks.tsv       number -> A SUBJECT|WORD, WORD, ..., the best first
+naming_picks.tsv       number -> A SUBJECT|WORD RATING, WORD RATING, ..., rated from 1 to 7, the best first
 naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHARM|PLACES|SOUNDS|SENSE ABOVE ..., what
                        is known of it; PLACES in a closed pair where it stands well: 1, 2 or 12
 familiar_phrases.tsv   a familiar word or saying -> 1 if it stands in naming_phrases.txt
@@ -47,8 +47,6 @@ Entries = dict[str, str]
 _COMMON, _RARE = 6.6, 4.0
 """Zipf frequencies at which a word of a meaning says nothing of its own, and from which on it says all it can."""
 _LEAST_SAID = 0.25
-_CHARMS = {"3": "1", "2": "", "1": "0"}
-"""How a saying pleases, by its charm in the list."""
 _EMPTY = frozenset(
     "one something used kind made small large long old little piece first last end part thing people two".split()
 )
@@ -101,11 +99,10 @@ def standing() -> dict[str, str]:
 
 @cache
 def delight() -> dict[str, str]:
-    """A word -> how it pleases by itself as a name: 1 a small delight, 0 flat."""
-    marks = {"delight": "1", "dutiful": "0"}
+    """A word or set phrase -> how it pleases by itself as a name, 0 to 1: ratings from 1 to 7 as a share."""
     parts = (line.partition(":") for line in lines("naming_delight.txt"))
-    rows = sorted((marks[head], words.split(",")) for head, _, words in parts)
-    return {word.strip(): mark for mark, words in rows for word in words}
+    rows = [(f"{(float(rating) - 1) / 6:.2f}", words.split(",")) for rating, _, words in parts]
+    return {word.strip(): value for value, words in rows for word in words}
 
 
 @cache
@@ -125,9 +122,10 @@ def _is_worn(word: str) -> bool:
 
 
 def _standing(word: str) -> str:
-    """How it stands, how it pleases, and 1 if it is worn: 1/0/1."""
-    folded = word.casefold()
-    return "/".join((standing().get(folded, ""), delight().get(folded, ""), "1" if _is_worn(folded) else ""))
+    """How it stands, how it pleases, 1 if it is worn, and how it is written if with an apostrophe: 1/0.75/1/."""
+    folded = word.casefold().replace("'", "")
+    told = standing().get(folded, ""), delight().get(folded, ""), "1" if _is_worn(folded) else ""
+    return "/".join((*told, word if folded != word.casefold() else ""))
 
 
 def _told(word: str, meaning: str, shown: str) -> str:
@@ -142,18 +140,20 @@ def _ideas() -> Entries:
     """Kind and word -> meaning, keys, facets, standing."""
     found: Entries = {}
     for line in lines("naming_finds.txt"):
-        word, _, meaning = (part.strip() for part in line.partition(":"))
+        written, _, meaning = (part.strip() for part in line.partition(":"))
+        word = written.replace("'", "")
         if any(map(unfit, word.split())):
             continue
-        about, stands = facets().get(word, ""), _standing(word)
+        about, stands = facets().get(word, ""), _standing(written)
         found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}|{about}|{stands}")
     for line in lines("naming_foreign.txt"):
         word, language, meaning = re.fullmatch(r"(.+?) \((.+?)\): (.+)", line).groups()  # type: ignore[union-attr]
         found.setdefault(f"foreign {word}", _told(word, meaning, f"{language}: {meaning}"))
     for line in lines("naming_sayings.txt"):
         phrase, _, rest = line.partition(":")
-        sense, about, charm = (part.strip() for part in rest.split("|"))
-        found.setdefault(f"saying {phrase}", f"{sense}|{keys(sense)}|{' '.join(_plainly(about))}|/{_CHARMS[charm]}/")
+        sense, about = (part.strip() for part in rest.split("|"))
+        told = f"/{delight().get(phrase, '')}//"
+        found.setdefault(f"saying {phrase}", f"{sense}|{keys(sense)}|{' '.join(_plainly(about))}|{told}")
     lore = False
     for line in lines("naming_figures.txt"):
         head, _, rest = (part.strip() for part in line.partition(":"))
@@ -208,8 +208,9 @@ def naming_suits() -> Entries:
 
 
 def naming_picks() -> Entries:
-    """Number -> a subject, and the words on its short list; raises ValueError for one without a meaning."""
-    return _by_subject("naming_picks.txt")
+    """Number -> a subject, and the words on its short list with their ratings; raises ValueError for a word without a
+    meaning or a rating."""
+    return _by_subject("naming_picks.txt", rated=True)
 
 
 def naming_senses() -> Entries:
@@ -231,17 +232,22 @@ def naming_stuffs() -> Entries:
     return {word: " ".join(sorts) for word, sorts in found.items()}
 
 
-def _by_subject(name: str) -> Entries:
+def _by_subject(name: str, *, rated: bool = False) -> Entries:
     known = {key.partition(" ")[2].casefold() for key in _ideas()}
     found: Entries = {}
     for number, line in enumerate(lines(name)):
-        about, _, words = line.partition(":")
-        chosen = [word.strip().casefold() for word in words.split(",") if word.strip()]
-        chosen = [word for word in chosen if not any(map(unfit, word.split()))]
-        unknown = [word for word in chosen if word not in known]
+        about, _, listed = line.partition(":")
+        words: dict[str, str] = {}
+        for entry in filter(None, (entry.strip().casefold() for entry in listed.split(","))):
+            word, _, rating = entry.rpartition(" ") if rated else (entry, "", "")
+            if rated and not ("1" <= rating <= "7"):
+                raise ValueError(f"{name}: no rating from 1 to 7 after {entry}")
+            if not any(map(unfit, word.split())):
+                words[word] = entry
+        unknown = [word for word in words if word not in known]
         if unknown:
             raise ValueError(f"{name}: no meaning in naming_finds.txt for {', '.join(unknown)}")
-        found[f"{number:03}"] = f"{' '.join(about.split())}|{', '.join(chosen)}"
+        found[f"{number:03}"] = f"{' '.join(about.split())}|{', '.join(words.values())}"
     return found
 
 

@@ -28,6 +28,6 @@ def as_it_is(idea: Idea, construction: str) -> Proposal:
     words = tuple(idea.word.casefold().split())
     sounds = tuple(sound for word in words for sound in facts(word).sounds)
     return Proposal(
-        title(*idea.word.split()), words, construction, idea.why, (idea.word,), words[0],
+        title(*(idea.written or idea.word).split()), words, construction, idea.why, (idea.word,), words[0],
         sounds,
     )  # fmt: skip
