@@ -67,7 +67,7 @@ def test_the_same_brief_gives_the_same_names_and_more_only_adds(hundred: list[Ca
 
 def test_another_seed_gives_other_names(hundred: list[Candidate], studio: Brief) -> None:
     other = {candidate.text for candidate in brainstorm(studio, limit=100, seed=8)}
-    assert len(other & {candidate.text for candidate in hundred}) < 90
+    assert len(other & {candidate.text for candidate in hundred}) < 95
 
 
 def test_any_number_can_be_asked_for(studio: Brief) -> None:
