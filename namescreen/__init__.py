@@ -6,8 +6,9 @@ that `import namescreen` costs next to nothing.
 
 from __future__ import annotations
 
-from importlib import import_module
 from typing import TYPE_CHECKING
+
+from .doors import lazy_door
 
 __version__ = "0.7.0"
 
@@ -52,13 +53,7 @@ __all__ = [
     "brainstorm", "classes", "compare", "distinctiveness", "load_brief", "read_register", "readings", "screen",
 ]  # fmt: skip
 
-
-def __getattr__(name: str) -> object:
-    if name not in _HOMES:
-        raise AttributeError(f"module 'namescreen' has no attribute {name!r}")
-    value: object = getattr(import_module(f".{_HOMES[name]}", __name__), name)
-    globals()[name] = value
-    return value
+__getattr__ = lazy_door(__name__, _HOMES)
 
 
 def __dir__() -> list[str]:

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import sys
-from functools import partial
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -17,6 +16,10 @@ from .options import make_app
 from .output import Format, print_disclaimer
 from .screenings import show_ranking
 from .talk import say
+
+if TYPE_CHECKING:
+    from namescreen.brief import Brief
+    from namescreen.generation import Candidate
 
 app = make_app("Show the whole job on an invented example.")
 
@@ -36,7 +39,6 @@ def demo(
     the other commands on. Needs no network.
     """
     from namescreen.brief import load_brief
-    from namescreen.generation import brainstorm
     from namescreen.processes import beside
     from namescreen.screening import screen
 
@@ -53,7 +55,7 @@ def demo(
     existing = existing_marks(brief)
     assert existing is not None  # the example's brief names its list
 
-    with beside(partial(brainstorm, limit=BRAINSTORMED), brief) as brainstormed:
+    with beside(_brainstormed, brief) as brainstormed:
         found = list(screen(brief.shortlist, existing, **settings_of(brief)))
         sys.stdout.write(f"Brainstormed from {some(concept.word for concept in brief.concepts)}\n")
         show_candidates(brainstormed(), Format.table)
@@ -63,6 +65,12 @@ def demo(
     write_report(brief, found, existing, forms, {"--output": [written]})
     sys.stdout.write(f"\nReport: {written}\n")
     print_disclaimer(Format.table)
+
+
+def _brainstormed(brief: Brief) -> list[Candidate]:
+    from namescreen.generation import brainstorm
+
+    return brainstorm(brief, limit=BRAINSTORMED)
 
 
 def _unpacked(folder: Path) -> Path:

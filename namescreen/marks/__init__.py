@@ -2,7 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
+from ..doors import lazy_door
 from .mark import Mark
-from .reader import Source, read_marks, read_names
+
+if TYPE_CHECKING:
+    from .reader import read_marks as read_marks
+    from .reader import read_names as read_names
+    from .tally import Source as Source
 
 __all__ = ["Mark", "Source", "read_marks", "read_names"]
+
+__getattr__ = lazy_door(__name__, {"Source": "tally", "read_marks": "reader", "read_names": "reader"})

@@ -15,7 +15,6 @@ from typing import TYPE_CHECKING, NamedTuple, TypeVar
 import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
-from ..marks.reader import Progress
 from ..processes import beside, in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
@@ -29,6 +28,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     from ..closeness.vocabulary import WordFacts
+    from ..marks.reader import Progress
     from .index import Index
 
     Arrays = dict[str, NDArray[np.generic]]

@@ -9,19 +9,22 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import asdict, dataclass, fields
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from ..errors import DataError, InputError, Problem
 from ..marks.columns import MarkWriter
 from ..marks.fields import chosen_columns
-from ..marks.reader import Progress, Source, read_marks
 from ..marks.sources import files_of, sha256_of
 from ..marks.status import STATUSES
+from ..marks.tally import Source
 from ..tables import wordlists_folder
 from . import store
 from .register import Register
 from .scope import open_arrays
 from .store import VERSION, damage_reported, is_prepared, verify, write_store
+
+if TYPE_CHECKING:
+    from ..marks.reader import Progress
 
 __all__ = ["About", "info", "open_prepared", "prepare", "read_register"]
 
@@ -105,6 +108,8 @@ def _read_plain(
             return kept
         return None
 
+    from ..marks import read_marks
+
     columns, sources, problems = read_marks(paths, column=column, encoding=encoding, digests=digests, progress=progress)
     worth = len(columns) >= WORTH_CACHING
     return Register(columns, sources, problems, save=save if worth else None)
@@ -118,6 +123,8 @@ def _joined(
     progress: Progress | None,
 ) -> Register:
     """Prepared registers and plain lists as one; a later record of a mark takes the place of an earlier one."""
+    from ..marks import read_marks
+
     writer = MarkWriter()
     for register in prepared:
         writer.take(register.columns)

@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING
 from ..errors import Problem
 from ..marks.columns import DEAD, MarkColumns, Selection
 from ..marks.mark import Mark
-from ..marks.reader import Progress, Source
 from .hit import Hit, Wanted
 from .scope import Filter, Scope
 from .store import damage_reported
@@ -20,6 +19,8 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
+    from ..marks.reader import Progress
+    from ..marks.tally import Source
     from .index import Index
 
     Arrays = Mapping[str, NDArray[np.generic]]

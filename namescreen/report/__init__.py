@@ -8,8 +8,9 @@ is new since. Each is imported when first used, so that `namescreen.plain_text` 
 
 from __future__ import annotations
 
-from importlib import import_module
 from typing import TYPE_CHECKING
+
+from ..doors import lazy_door
 
 if TYPE_CHECKING:
     from .assembly import assemble as assemble
@@ -52,8 +53,4 @@ __all__ = [
     "to_svg",
 ]
 
-
-def __getattr__(name: str) -> object:
-    if name not in _HOMES:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    return getattr(import_module(f".{_HOMES[name]}", __name__), name)
+__getattr__ = lazy_door(__name__, _HOMES)
