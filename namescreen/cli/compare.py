@@ -56,6 +56,7 @@ def compare(
     """
     from namescreen.closeness import compare as closeness_of
     from namescreen.closeness import explain
+    from namescreen.closeness.spaced import as_readers_divide
     from namescreen.files import names_a_file
     from namescreen.text import MAX_LENGTH, parse
 
@@ -67,13 +68,14 @@ def compare(
         if len(text) > MAX_LENGTH:
             raise InputError(Problem(f"a name has {len(text):,} characters", f"At most {MAX_LENGTH} are compared"))
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
-    evidence = explain(name, mark, name_goods=goods, mark_goods=mark_goods)
+    written, found = as_readers_divide(name, mark, found, name_goods=goods)
+    evidence = explain(written, mark, name_goods=goods, mark_goods=mark_goods)
     if form is Format.jsonl:
-        sys.stdout.write(json_line(_whole(name, mark, found, evidence)) + "\n")
+        sys.stdout.write(json_line({**_whole(name, mark, found, evidence), "compared_as": written}) + "\n")
     elif form is Format.csv:
         show(_scores(found), SCORES, form)
     else:
-        _show(name, mark, found, evidence, form)
+        _show(name, mark, written, found, evidence, form)
     print_disclaimer(form)
 
 
@@ -98,10 +100,12 @@ def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
     ]
 
 
-def _show(name: str, mark: str, found: Closeness, evidence: Explanation, form: Format) -> None:
+def _show(name: str, mark: str, written: str, found: Closeness, evidence: Explanation, form: Format) -> None:
     _head(f"{name} / {mark}", form, level=2)
     show(_scores(found), SCORES, form)
     sys.stdout.write("\n")
+    if written != name:
+        _say(f"Compared as {written}: readers see these words in it.", form)
     for sentence in evidence.sentences:
         _say(sentence, form)
     _say(found.calibration.statement, form)
@@ -111,7 +115,7 @@ def _show(name: str, mark: str, found: Closeness, evidence: Explanation, form: F
         _head("Sound by sound", form)
         _say(f"read as {' and '.join(evidence.readings)}", form)
         _pairs(evidence.sounds)
-    for text, words in zip((name, mark), evidence.pairs, strict=True):
+    for text, words in zip((written, mark), evidence.pairs, strict=True):
         _head(f"Words of {text}", form)
         show(_words(words), WORDS, form)
 

@@ -36,11 +36,15 @@ def name_pages(report: Report) -> Iterable[str]:
     )
     entries = {entry.name: entry for entry in report.names}
     common = never_checked(report)
+    hinted: set[str] = set()
     for row in standings(report):
-        yield from _name(entries[row.name], report, common, alike=alike)
+        yield from _name(entries[row.name], report, common, hinted, alike=alike)
 
 
-def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, alike: bool) -> Iterable[str]:
+def _name(
+    entry: NameEntry, report: Report, common: Sequence[NotChecked], hinted: set[str], *, alike: bool
+) -> Iterable[str]:
+    """One name; a hint that stands with a name before it, as `hinted` says, is not told again."""
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     yield f"### {cell(shorten(entry.name, 120))}"
     made = [
@@ -60,7 +64,7 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, ali
     else:
         yield "**Questions for the adviser.** None beyond those on the whole list."
     yield from close_marks(entry, report, asked_about(entry, report))
-    yield from _distinctiveness(entry)
+    yield from _distinctiveness(entry, hinted)
     if len(entry.words) == 1 and entry.shared_words:
         first = entry.shared_words[0]
         least = "at least " if first.at_least else ""
@@ -73,14 +77,14 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, ali
         yield "\n".join(f"- {not_checked_words(item)}" for item in own)
 
 
-def _distinctiveness(entry: NameEntry) -> Iterable[str]:
+def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
     found = entry.distinctiveness
     head = "**Distinctiveness for the goods.**"
     if isinstance(found, NotChecked):
         yield f"{head} Not checked, because {cell(found.because)}."
         return
     scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
-    yield f"{head} {found.shown.capitalize()}{scored}. {_sentences(found)}".rstrip()
+    yield f"{head} {found.shown.capitalize()}{scored}. {_sentences(found, hinted)}".rstrip()
     if not found.differs or found.shown == KEPT:
         return
     if not any(one.law for one in found.markets):
@@ -100,8 +104,10 @@ def _office(market: str) -> str:
     return f"{UNIONS[market][0]} ({market})" if market == "BX" else market
 
 
-def _sentences(found: Distinctiveness) -> str:
-    told = [*found.reasons[:5], *([f"Hint: {found.hint}"] if found.hint and not found.protected else ())]
+def _sentences(found: Distinctiveness, hinted: set[str]) -> str:
+    hint = found.hint if found.hint not in hinted and not found.protected else ""
+    hinted.add(hint)
+    told = [*found.reasons[:5], *([f"Hint: {hint}"] if hint else ())]
     if found.laws and (found.shown == KEPT or not found.differs):
         told.append(f"The law, from memory: {'; '.join(found.laws)}")
     return " ".join(_sentence(text) for text in told)

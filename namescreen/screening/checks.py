@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, TypeVar
 
+from ..closeness.spaced import as_readers_divide
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
@@ -16,7 +17,6 @@ from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
 from ..processes import expect
 from ..territories import languages_of
-from ..text import parse
 from .crowd import SharedWord, divided, shared_words, shares_only
 from .heard import as_heard
 from .results import CloseMark, Screening, is_knockout
@@ -138,7 +138,7 @@ class Checks:
             closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
-        closeness = self._as_divided(name, marks[0].text, closeness)
+        _, closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods)
         language, held = self._translated(name, marks[0], closeness)
         closeness = _told_first(held, closeness)
         judged = (self._judged(name, mark, closeness, language) for mark in marks)
@@ -171,17 +171,6 @@ class Checks:
             mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until,
             over_whole=whole is not None and not whole.further, lapsed=probably_lapsed(mark, self.today),
         )  # fmt: skip
-
-    def _as_divided(self, name: str, mark: str, closeness: Closeness) -> Closeness:
-        """`closeness`, or that of the name with spaces where readers see words in it and one of them is in the mark:
-        thicketlamp and thicket."""
-        from ..closeness import compare
-
-        words, written = divided(name), parse(name).words
-        if words == written or set(words).isdisjoint(divided(mark)) or closeness.appearance >= 1:
-            return closeness
-        spaced = compare(" ".join(words), mark, name_goods=self.goods)
-        return spaced if spaced.overall > closeness.overall else closeness
 
     def _buyers(self) -> tuple[str, ...]:
         """The languages besides English into which buyers may translate: those stated, then those of the markets."""

@@ -5,18 +5,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
+from ..closeness.spaced import divided
 from ..marks.mark import Mark
 from ..policy import Conflict
-from ..text import parse, split_closed_compound
-from ..text.segmentation import RECOGNISED
+from ..text import parse
 
 if TYPE_CHECKING:
     from ..register import Register
 
-__all__ = ["CROWD", "SharedWord", "divided", "says_little", "shared_words", "shares_only"]
+__all__ = ["CROWD", "SharedWord", "divided", "past_cases_tell", "says_little", "shared_words", "shares_only"]
 
 CROWD = 3
 """Owners who share a word before the field is called crowded (common practice, no source)."""
@@ -28,9 +27,6 @@ MOST = 60
 SHORTEST, SURE = 3, 5
 """Letters of the shortest word that is counted; and from which it is seen at an end of any word: a shorter one only
 where the word divides there (owl in mossowl; ring not in spring)."""
-SEEN_INSIDE = 2.0
-"""Zipf value from which readers see a long dictionary word inside a closed name (thicket in thicketlamp): once in ten
-million words. Ours, not fitted."""
 
 _EVERYWHERE = frozenset(("function word", "company form", "generic head", "domain ending"))
 
@@ -50,25 +46,6 @@ class SharedWord:
         return {name: getattr(self, name) for name in self.__slots__}
 
 
-@lru_cache(maxsize=1 << 14)
-def divided(name: str) -> tuple[str, ...]:
-    """The words of a name, closed compounds of known words divided."""
-    return tuple(part for word in parse(name).words for part in split_closed_compound(word, _familiarity))
-
-
-@lru_cache(maxsize=1 << 14)
-def _familiarity(word: str) -> float:
-    """The Zipf value of a word; of a long one that dictionaries have, at least that from which it is recognised, and 0
-    of a short one that they lack: such letters are seen in texts as names and abbreviations."""
-    from ..lexicon import kinds, lexicon, zipf
-
-    found, known = zipf(word), lexicon().known(word)
-    if len(word) < SURE:
-        return found if known or kinds(word) else 0.0
-    return max(found, RECOGNISED) if known and found >= SEEN_INSIDE else found
-
-
-@lru_cache(maxsize=1 << 14)
 def says_little(word: str, goods: str) -> bool:
     """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
     from ..goods import goods_words

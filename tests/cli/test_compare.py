@@ -3,6 +3,7 @@ from __future__ import annotations
 import csv
 import io
 import json
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -66,3 +67,17 @@ def test_the_goods_make_describing_words_count_less(run: Run) -> None:
     plain = json.loads(run("compare", *names).stdout)
     with_goods = json.loads(run("compare", *names, "--goods", "herb planters").stdout)
     assert with_goods["overall"] < plain["overall"]
+
+
+@pytest.mark.parametrize(
+    ("name", "mark"), [("Stillstep", "STIL STEP"), ("Thicketlamp", "THICKET"), ("Loamlet", "LUMELET")]
+)
+def test_compare_says_what_the_screen_says(run: Run, tmp_path: Path, name: str, mark: str) -> None:
+    """Both divide a closed name where readers see words in it."""
+    (tmp_path / "marks.txt").write_text(f"{mark}\n")
+    screened = run("screen", "--name", name, "--register", "marks.txt", "--goods", "slippers", "--format", "jsonl")
+    (near,) = json.loads(screened.stdout)["close_marks"]
+    told = json.loads(run("compare", name, mark, "--goods", "slippers", "--format", "jsonl").stdout)
+    for aspect in ("overall", "appearance", "sound"):
+        assert told[aspect] == pytest.approx(near[aspect], abs=1e-3)
+    assert isinstance(near["meaning"], float) == isinstance(told["meaning"], float)

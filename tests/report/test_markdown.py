@@ -291,3 +291,10 @@ def test_changes_are_told(report: Report) -> None:
         ["Herbwell", "name added", "was not in the earlier report"],
         ["Thymekeeper", "name added", "was not in the earlier report"],
     ]
+
+
+def test_a_hint_stands_with_the_first_name_that_it_is_for(report: Report) -> None:
+    found = Distinctiveness("fanciful", 0.9, ("coined",), "Say it aloud.")
+    one = replace(report.names[0], distinctiveness=found)
+    text = to_markdown(replace(report, names=(one, replace(one, name="Other"))))
+    assert text.count("Hint: Say it aloud.") == 1
