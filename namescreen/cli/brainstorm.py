@@ -124,6 +124,8 @@ def brainstorm(
     from namescreen.generation.senses import doubt
     from namescreen.text import fold
 
+    _in_latin_letters(starts and [starts], "--starts")
+    _in_latin_letters(like, "--like")
     if steer and form is not Format.table:
         raise InputError(Problem("a steered session shows pages to read", "Leave --format out, or --steer", "--format"))
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
@@ -152,6 +154,16 @@ def brainstorm(
         letters = f"{settled.least_letters} to {settled.most_letters} letters"
         say(f"{plural(len(names), 'name')}, and no more within these limits ({letters}).")
     tell_left_out(found, len(names), form if everything else None)
+
+
+def _in_latin_letters(given: Iterable[str] | None, option: str) -> None:
+    """Refuse what no name can begin with or resemble."""
+    from namescreen.generation.senses import usable_words
+
+    strange = [text for text in given or () if not usable_words(text)]
+    if strange:
+        remedy = "Names are made in Latin letters: write it in them"
+        raise InputError(Problem(f"{strange[0][:40]!r} has no letters a to z", remedy, option))
 
 
 def _first(found: Iterable[Candidate], limit: int) -> list[Candidate]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import io
+import math
 import shlex
 from collections.abc import Mapping, Sequence
 from pathlib import Path
@@ -99,6 +100,8 @@ def screen(
 
     if output is not None and form not in _BEGINNINGS:
         raise InputError(Problem("a file takes --format jsonl or csv", "Add one of them", "--output"))
+    if fail_above is not None and math.isnan(fail_above):
+        raise InputError(Problem("'nan' is no limit", "Write a number from 0 to 1", "--fail-above"))
     settled = brief_with(
         brief,
         goods=goods,

@@ -128,3 +128,10 @@ def test_marks_without_a_level_take_a_line_and_what_lapsed_is_said(run: Run, tmp
     assert not any(line.startswith("DUSTFALK") for line in rows)
     nothing = run("screen", "--name", "Quarrel", "--register", "marks.csv", "--goods", "herb planters").stdout
     assert "Of decided pairs" not in nothing
+
+
+def test_a_limit_that_is_no_number_is_refused_as_nothing_would_exceed_it(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(LIST)
+    done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--fail-above", "nan")
+    assert done.returncode == 2
+    assert "--fail-above" in done.stderr

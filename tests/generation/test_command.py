@@ -113,6 +113,8 @@ def test_ideas_show_meanings_and_distances(run: Run) -> None:
         (["brainstorm"], "--concept"),
         (["brainstorm", "--concept", "herb", "--length", "9-5"], "--length"),
         (["brainstorm", "--concept", "=season"], "--concept"),
+        (["brainstorm", "--concept", "herb", "--like", "\N{COLLISION SYMBOL}"], "--like"),
+        (["brainstorm", "--concept", "herb", "--starts", "9"], "--starts"),
         (["brainstorm", "--concept", "herb", "--construction", "pun"], "changed"),
         (["brainstorm", "missing.toml"], "no such file"),
     ],
