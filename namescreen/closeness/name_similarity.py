@@ -61,6 +61,10 @@ JUDGED_FROM = 0.3
 """The share of the meaning of a name that two names must have in common for meaning to be judged at all if one of them
 or both are coined: by a word that both have, whatever it means, or one that is recalled."""
 
+MOST_PAIRS = 1 << 13
+"""Pairs of names of which is kept what does not rest on the goods: a pair is scored without goods, for them, and again
+where its reasons are told."""
+
 Side = tuple[Word, ...]
 Grid = Sequence[Sequence[float]]
 
@@ -163,17 +167,18 @@ def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers) 
 
 def parts(one: Features, other: Features) -> Parts:
     """The parts of the closeness of two names with words."""
-    looks = look(one.letters, other.letters)
     share = LETTERS if is_one_known_word(one.name.words) and is_one_known_word(other.name.words) else LETTERS_OF_NAME
-    heard = sound(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes, share)
+    looks, spelled = _written(one.letters, other.letters)
+    heard = _heard(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes, share)
     pairs = [_of_words(ours, theirs) for ours in one.segmentations for theirs in other.segmentations]
     best = pairs[0] if len(pairs) == 1 else tuple(map(max, *pairs))
-    best = _as_translated(best, one.name.words, other.name.words)
+    translated = _translated(one.name.words, other.name.words)
+    best = (*best[:4], *map(max, best[4:8], translated), *best[8:])
     said = says_something(one.segmentations) + says_something(other.segmentations)
     return Parts(
         looks,
         looks if heard is None else heard,
-        spelled_alike(one.letters, other.letters),
+        spelled,
         in_any_order(one.name.words, other.name.words),
         (best[0], best[1]),
         (best[2], best[3]),
@@ -185,6 +190,14 @@ def parts(one: Features, other: Features) -> Parts:
         said == 2 or best[5] >= JUDGED_FROM,
         bool(broken_phrases(one.name.words, other.name.words)),
     )
+
+
+@lru_cache(maxsize=MOST_PAIRS)
+def _written(letters: str, others: str) -> tuple[float, float]:
+    return look(letters, others), spelled_alike(letters, others)
+
+
+_heard = lru_cache(maxsize=MOST_PAIRS)(sound)
 
 
 def is_one_known_word(words: tuple[str, ...]) -> bool:
@@ -217,10 +230,12 @@ def _left_over(table: Iterable[Sequence[float]], weights: Sequence[float]) -> fl
     return max(weight * (1 - max(row)) for row, weight in zip(table, weights, strict=True))
 
 
-def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float, ...]:
-    """The parts, raised by what the English reading of one name, if words of it are foreign, has in common with the
-    other."""
-    meanings, elements = best[4:6], best[6:8]
+@lru_cache(maxsize=MOST_PAIRS)
+def _translated(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float, ...]:
+    """What the English reading of one name, if words of it are foreign, has in common with the other: in meaning, and
+    word for word, each less covered and better covered; zeros where there is none."""
+    meanings: tuple[float, ...] = (0.0, 0.0)
+    elements: tuple[float, ...] = (0.0, 0.0)
     for mine, written in ((words, others), (others, words)):
         readings = (spelled for said in english_readings(mine) for spelled in spellings(said))
         for said, yours in product(dict.fromkeys(readings), spellings(written)):
@@ -229,7 +244,7 @@ def _as_translated(best: tuple[float, ...], words: tuple[str, ...], others: tupl
             meanings = _greater(meanings, _covered(table, one.in_translation, other.in_translation))
             counted = _covered(table, one.counts, other.counts)
             elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
-    return (*best[:4], *meanings, *elements, *best[8:])
+    return *meanings, *elements
 
 
 def _greater(one: tuple[float, ...], other: tuple[float, ...]) -> tuple[float, ...]:

@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache, cached_property, lru_cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
 from .morphology import DETACHED, DETACHMENTS, base_forms
@@ -66,8 +66,7 @@ class Relation:
     other: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """A row of the senses table, parsed: strengths go with words (9 = the word's leading sense). Its relations
     are kept as text, since most rows are read for their words alone; `Lexicon.pointers` parses them."""
 
