@@ -84,8 +84,8 @@ def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
 
 
 def _share(ours: Side, theirs: Side) -> float:
-    hits = sum(word.weight * max(word_similarity(word, match).overall for match in theirs) for word in ours)
-    return hits / sum(word.weight for word in ours)
+    hits = sum(word.weight.strength * max(word_similarity(word, match).overall for match in theirs) for word in ours)
+    return hits / sum(word.weight.strength for word in ours)
 
 
 def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pronunciation]:
@@ -121,7 +121,7 @@ def _pairs(ours: Side, theirs: Side) -> tuple[Pair, ...]:
         found.append(
             Pair(
                 word.letters,
-                round(word.weight, 2),
+                round(word.weight.strength, 2),
                 best.letters if value > 0 else None,
                 round(value, 3),
                 meaning(word.letters, best.letters) if value > 0 else None,
@@ -220,7 +220,9 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
 
 def _about_strength(ours: Side, theirs: Side) -> str:
     weak = [
-        word.letters for word in ours if word.weight < 0.3 and any(word.letters == match.letters for match in theirs)
+        word.letters
+        for word in ours
+        if word.weight.strength < 0.3 and any(word.letters == match.letters for match in theirs)
     ]
     if weak:
         return (

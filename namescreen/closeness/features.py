@@ -11,7 +11,7 @@ from ..lexicon import kinds
 from ..text import Name, parse, spoken_forms
 from .sound import phoneme_codes_of, spoken_phoneme_codes
 from .vocabulary import is_known, meant, segmentations
-from .weights import word_weight
+from .weights import Weight, word_weight
 
 __all__ = ["Features", "Word", "digits_read", "features", "goods_words", "segmentations_of", "weight_calls"]
 
@@ -25,7 +25,7 @@ class Word:
 
     letters: str
     phoneme_codes: tuple[str, ...]
-    weight: float
+    weight: Weight
 
 
 @dataclass(frozen=True, slots=True)

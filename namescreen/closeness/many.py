@@ -16,12 +16,22 @@ from .appearance import SHAPE_ONLY
 from .features import Word
 from .letters import LETTER_MEASURES
 from .model import shipped_model
-from .name_similarity import LATER, LEAST_IN_FORM, LEAST_IN_MEANING, SAME_SOUND, Scores, Side, at_least, weights_of
+from .name_similarity import (
+    LATER,
+    LATER_BY_DOMINANCE,
+    LEAST_IN_FORM,
+    LEAST_IN_MEANING,
+    SAME_SOUND,
+    Scores,
+    Side,
+    at_least,
+    weights_of,
+)
 from .sound import LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
 from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, SEEN, SEEN_IF_GUESSED, STRONGER, recalled_meaning
 
-__all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "WordArrays", "looks", "meanings", "parts_by_words",
+__all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "Weights", "WordArrays", "looks", "meanings", "parts_by_words",
            "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
 
 Values = NDArray[np.float64]
@@ -82,6 +92,13 @@ def word_arrays(
     return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
 
 
+class Weights(NamedTuple):
+    """`weights.word_weight` of many words."""
+
+    strength: Values
+    dominance: Values
+
+
 class Rows(NamedTuple):
     """Ways to divide many names into words, one after another: the `words` of each, by their places, and where each
     begins; `first` is the first row of each name. Every row has a word, every name a row."""
@@ -90,16 +107,19 @@ class Rows(NamedTuple):
     start: Places
     first: Places
 
-    def shares(self, weight: Values, length: Values) -> tuple[Values, Values, Values, Values]:
-        """`name_similarity.weights_of` each row, word for word, by the weight and the `said_length` of every word."""
+    def shares(self, weights: Weights, length: Values) -> tuple[Values, Values, Values, Values]:
+        """`name_similarity.weights_of` each row, word for word, by the weights and the `said_length` of every word."""
         sizes = np.diff(self.start, append=len(self.words))
         place = np.arange(len(self.words)) - np.repeat(self.start, sizes)
-        later = np.array([LATER**at for at in range(int(sizes.max(initial=0)))])[place]
-        own = weight[self.words]
-        counts = own * later
-        seen = (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * own) * later
-        said = length[self.words] * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * own) * later
-        return counts, *(one / np.repeat(np.add.reduceat(one, self.start), sizes) for one in (counts, seen, said))
+        places = range(int(sizes.max(initial=0)))
+        later = np.array([LATER**at for at in places])[place]
+        strength, dominance = weights.strength[self.words], weights.dominance[self.words]
+        counts = dominance * np.array([LATER_BY_DOMINANCE**at for at in places])[place]
+        most = np.repeat(np.maximum.reduceat(dominance, self.start), sizes)
+        seen = (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * strength) * later
+        said = length[self.words] * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * strength) * later
+        sums = (np.repeat(np.add.reduceat(one, self.start), sizes) for one in (counts, seen, said))
+        return np.minimum(strength, dominance / most) * later, counts / next(sums), seen / next(sums), said / next(sums)
 
     def best(self, values: Values) -> Values:
         """The greatest of each name's rows, along the last axis."""
@@ -118,11 +138,11 @@ class Parts(NamedTuple):
 
 
 def parts_by_words(
-    own: Sequence[Side], arrays: Mapping[str, WordArrays], rows: Rows, weight: Values, length: Values
+    own: Sequence[Side], arrays: Mapping[str, WordArrays], rows: Rows, weights: Weights, length: Values
 ) -> Parts:
     """The parts of one name, in its divisions, and of many in theirs. `arrays` has each word of `own`, by its letters,
-    against all words; `weight` and `length` (`said_length`) are those of all words."""
-    counted, *shares = rows.shares(weight, length)
+    against all words; `weights` and `length` (`said_length`) are those of all words."""
+    counted, *shares = rows.shares(weights, length)
     found = []
     for words in own:
         ours = weights_of(words)
@@ -145,7 +165,7 @@ def parts_by_words(
 
 
 def parts_translated(
-    own: Sequence[Word], meanings: Mapping[str, Values], rows: Rows, weight: Values, length: Values
+    own: Sequence[Word], meanings: Mapping[str, Values], rows: Rows, weights: Weights, length: Values
 ) -> tuple[Values, Values]:
     """The meanings and elements of `Parts` that names have in common as said in another language.
 
@@ -153,7 +173,7 @@ def parts_translated(
     `meanings` has the meaning of each word of `own` against all; weights are those without goods, and lengths those
     that count in a translation.
     """
-    _, counts, _, said = rows.shares(weight, length)
+    _, counts, _, said = rows.shares(weights, length)
     ours = weights_of(tuple(own))
     table = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own]))[:, rows.words]
     meant = np.array(_covered(table, ours.in_translation, said, rows.start))

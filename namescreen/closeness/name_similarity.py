@@ -28,9 +28,10 @@ from .word_similarity import SAID_OTHERWISE, word_similarity
 __all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "says_something", "score",
            "score_of_parts", "weights_of"]  # fmt: skip
 
-LATER = 0.85
+LATER, LATER_BY_DOMINANCE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
-1207.01(b); EUIPO Guidelines, part C, section 2, chapter 4). Size: common practice, no source; 0.7 and 1 do worse."""
+1207.01(b); EUIPO Guidelines, part C, section 2, chapter 4). Size: common practice, no source; 0.7 and 1 do worse.
+Beside dominance what fits best how a reader divides names."""
 LEAST_IN_FORM, LEAST_IN_MEANING = 0.3, 0.7
 """The weight of a word without distinctiveness in look and sound, where it is still seen and heard, and (times its
 length) in meaning, where plain words say most. Of the values tried, those that fit the ratings best."""
@@ -258,8 +259,9 @@ def plain_words(words: tuple[str, ...]) -> Side:
 
 
 class _Weights(NamedTuple):
-    """The weights of the words of a name: by distinctiveness (`weight`), and as shares that sum to 1, overall
-    (`counts`), in look and sound (`in_form`), in meaning (`in_meaning`) and as said in another language."""
+    """The weights of the words of a name: the strength of each, at most its dominance as a share of the greatest
+    (`weight`), and shares that sum to 1: by dominance (`counts`), in look and sound (`in_form`), in meaning
+    (`in_meaning`) and as said in another language."""
 
     weight: tuple[float, ...]
     counts: tuple[float, ...]
@@ -272,7 +274,7 @@ class _Weights(NamedTuple):
 def said_length(word: str, translated: bool = False) -> float:
     """The length of `word` as it counts in meaning: that of a word that says nothing (the, and, inc) is cut, and where
     names are compared as `translated`, that of a function word to next to nothing."""
-    if word_weight(word) > LEAST:
+    if word_weight(word).strength > LEAST:
         return len(word)
     return len(word) * (UNTRANSLATED if translated and "function word" in kinds(word) else SAYS_NOTHING)
 
@@ -281,18 +283,24 @@ def said_length(word: str, translated: bool = False) -> float:
 def weights_of(words: Side) -> _Weights:
     """The weights of some words."""
     later = [LATER**place for place in range(len(words))]
-    weight = tuple([word.weight * share for word, share in zip(words, later, strict=True)])
+    counts = [word.weight.dominance * LATER_BY_DOMINANCE**place for place, word in enumerate(words)]
+    most = max(word.weight.dominance for word in words)
+    own = [min(word.weight.strength, word.weight.dominance / most) for word in words]
+    weight = tuple(map(mul, own, later))
     in_form = [
-        (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * word.weight) * share for word, share in zip(words, later, strict=True)
+        (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * word.weight.strength) * share
+        for word, share in zip(words, later, strict=True)
     ]
     in_meaning, in_translation = (
         [
-            said_length(word.letters, translated) * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight) * share
+            said_length(word.letters, translated)
+            * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight.strength)
+            * share
             for word, share in zip(words, later, strict=True)
         ]
         for translated in (False, True)
     )
-    shares = weight, in_form, in_meaning, in_translation
+    shares = counts, in_form, in_meaning, in_translation
     return _Weights(weight, *(tuple([one / sum(each) for one in each]) for each in shares))
 
 

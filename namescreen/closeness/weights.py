@@ -1,17 +1,25 @@
-"""The weight of each word of a name.
+"""The weights of each word of a name.
 
-Rare and invented words count most. Articles, company forms, words for the kind of business, praise, places, and
-words that describe the goods count little (TMEP 1207.01(b)(viii); 1209.03): that judgement is `goods.weakness`.
+Rare and invented words are strong. Articles, company forms, words for the kind of business, praise, places, and words
+that describe the goods are weak (TMEP 1207.01(b)(viii); 1209.03): that judgement is `goods.weakness`. How much of a
+name rests on each word beside the others is its dominance, fitted on what a blind reader took as telling the maker
+(wordlists/build/word_dominance.py).
 """
 
 from __future__ import annotations
 
-from ..goods import weakness
-from ..lexicon import zipf
-from ..processes import shared_cache
-from .vocabulary import base_forms, meant
+import math
+from functools import cache
+from typing import NamedTuple
 
-__all__ = ["LEAST", "word_weight"]
+from ..goods import weakness
+from ..goods.description import describe_in_conflict, is_surname, most_associated, named_goods
+from ..lexicon import kinds, zipf
+from ..processes import shared_cache
+from ..tables import open_table
+from .vocabulary import base_forms, has_senses, meant
+
+__all__ = ["DOMINANCE", "LEAST", "Weight", "evidence_of_dominance", "word_weight"]
 
 LEAST = 0.03
 """The weight of a word that says nothing (the, and, inc); above 0, so that a name of such words has a weight."""
@@ -19,16 +27,59 @@ LEAST = 0.03
 RAREST, COMMONEST = 1.5, 7.0
 """Zipf values between which rarity falls from 1 to 0: a word that occurs less than once in thirty million words counts
 as invented; articles have about seven."""
+LONGEST = 10
+"""Letters from which a word grows no more dominant with its length."""
+
+DOMINANCE = ("frequency", "function word", "kind of business", "describes the goods", "brings the goods to mind",
+             "letters", "unknown", "surname", "two letters")  # fmt: skip
+"""What the dominance of a word is judged by, each from 0 to 1."""
+
+
+class Weight(NamedTuple):
+    """What a word counts, both in [`LEAST`, 1]: its `strength` as a sign of the maker by itself, and its `dominance`
+    beside the other words of a name."""
+
+    strength: float
+    dominance: float
 
 
 @shared_cache(1 << 17)
-def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> float:
-    """How much the folded `word` counts in a name for goods described by `goods_words`: in [`LEAST`, 1].
+def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> Weight:
+    """How much the folded `word` counts in a name for goods described by `goods_words`.
 
-    Its rarity times what it says about the maker rather than the goods.
+    Its strength is its rarity times what it says about the maker rather than the goods.
     """
+    strength = (1.0 - _frequency(meant(word))) * (1.0 - weakness(meant(word), goods_words))
+    weights, constant = _dominance_weights()
+    evidence = evidence_of_dominance(word, goods_words)
+    odds = constant + sum(weight * value for weight, value in zip(weights, evidence, strict=True))
+    return Weight(max(LEAST, strength), LEAST + (1 - LEAST) / (1 + math.exp(-odds)))
+
+
+def evidence_of_dominance(word: str, goods_words: tuple[str, ...] = ()) -> tuple[float, ...]:
+    """The values of `DOMINANCE`."""
     word = meant(word)
+    goods, frequency = " ".join(goods_words), _frequency(word)
+    return (
+        frequency,
+        float("function word" in kinds(word)),
+        float("generic head" in kinds(word)),
+        describe_in_conflict(word, goods).weight if goods else 0.0,
+        most_associated(word, named_goods(goods)) if goods else 0.0,
+        min(len(word), LONGEST) / LONGEST,
+        float(not frequency and not has_senses(word)),
+        float(is_surname(word)),
+        float(len(word) == 2),
+    )
+
+
+def _frequency(word: str) -> float:
+    """How common a word is, from 0 (as good as invented) to 1."""
     common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
-    rarity = 1.0 - min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
-    weight = rarity * (1.0 - weakness(word, goods_words))
-    return max(LEAST, weight)
+    return min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
+
+
+@cache
+def _dominance_weights() -> tuple[tuple[float, ...], float]:
+    table = dict(open_table("word_dominance.tsv").items())
+    return tuple([float(table[name]) for name in DOMINANCE]), float(table["always"])

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, NamedTuple, TypeVar
 import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
+from ..closeness.weights import Weight
 from ..processes import beside, in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
@@ -109,7 +110,7 @@ def _reused(base: Index, keys: set[str]) -> tuple[dict[str, WordEntry], dict[str
             names[key] = _Named(segmentations, name_codes[name])
             used.update(word for segmentation in segmentations for word in segmentation)
     words = {
-        text: WordEntry(word_codes[at], float(base.weight[at]), facts[at])
+        text: WordEntry(word_codes[at], Weight(float(base.strength[at]), float(base.dominance[at])), facts[at])
         for at, text in enumerate(texts[: len(base.words)])
         if text in used
     }
@@ -325,7 +326,8 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     kept = [*map(words.__getitem__, texts), *said.values()]
     facts = [word.facts for word in kept]
     arrays["said_length"] = np.array(list(map(len, said)), np.uint16)
-    arrays["word_weight"] = np.array([word.weight for word in kept], np.float64)
+    for name, values in zip(Weight._fields, zip(*(word.weight for word in kept), strict=True), strict=True):
+        arrays[f"word_{name}"] = np.array(values, np.float64)
     arrays["word_known"] = np.array([one.has_senses for one in facts], np.uint8)
     arrays["word_flags"] = np.array(
         [one.has_base_forms * HAS_BASE_FORMS + one.is_known * IS_KNOWN + one.is_surname * IS_SURNAME for one in facts],

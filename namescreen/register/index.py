@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness.vocabulary import related_words
+from ..closeness.weights import Weight
 from .bigram_index import bigrams
 from .packing import RaggedArray, distinct
 from .phoneme_index import Codes
@@ -40,7 +41,7 @@ class Index:
         self.words, self.word_bigrams = Strings(arrays, "word"), bigrams(arrays, "word")
         self.word_codes, self.code_bigrams = Codes(arrays, "word_code"), bigrams(arrays, "word_code")
         self.said = Texts(arrays, "said")
-        self.weight = arrays["word_weight"].view(np.float64)
+        self.strength, self.dominance = (arrays[f"word_{name}"].view(np.float64) for name in Weight._fields)
         self.known = arrays["word_known"].view(np.uint8)
         self.length = np.concatenate([arrays["word_length"], arrays["said_length"]]).view(np.uint16)
         self.flags = arrays["word_flags"].view(np.uint8)

@@ -51,8 +51,9 @@ def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
     checked.array("word_flags", np.uint8, every)
     checked.array("word_vector_row", np.int32, every)
     checked.between("word_vector_row", -1, len(open_table("embedding_words.tsv")))
-    weights = checked.array("word_weight", np.float64, every)
-    checked.that(bool(np.all((weights >= 0) & (weights <= 1))), "word_weight")
+    for weight in ("word_strength", "word_dominance"):
+        weights = checked.array(weight, np.float64, every)
+        checked.that(bool(np.all((weights > 0) & (weights <= 1))), weight)
     checked.lists("word_code_bigrams", BIGRAMS, checked.codes("word_code", words))
     checked.codes("name_code", names)
     lemmas = checked.texts("lemma")

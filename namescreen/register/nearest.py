@@ -93,19 +93,19 @@ class _Search:
         rows = index.rows_of_names(names)
         words, ends = index.row_words.gather(rows)
         starts = ends[:-1]
-        weight = index.weight[words]
-        whole, first = np.add.reduceat(weight, starts), _firsts(weight, starts, np.diff(ends))
+        strength, counts = index.strength[words], index.dominance[words]
+        whole, first = np.add.reduceat(counts, starts), _firsts(strength, starts, np.diff(ends))
         best = np.zeros(len(rows))
         for segmentation in self._name.segmentations:
-            leading = next((word for word in segmentation if word.weight >= COUNTS_FIRST), segmentation[0])
+            leading = next((word for word in segmentation if word.weight.strength >= COUNTS_FIRST), segmentation[0])
             similar = {word.letters: self._words[word.letters].similarity[words] for word in segmentation}
             share = np.zeros(len(rows))
             for word in segmentation:
-                share += word.weight * np.maximum.reduceat(similar[word.letters], starts)
-            share /= sum(word.weight for word in segmentation)
-            other = np.add.reduceat(weight * np.max(list(similar.values()), axis=0), starts) / whole
+                share += word.weight.dominance * np.maximum.reduceat(similar[word.letters], starts)
+            share /= sum(word.weight.dominance for word in segmentation)
+            other = np.add.reduceat(counts * np.max(list(similar.values()), axis=0), starts) / whole
             value = (1 - FULLER_SIDE) * np.minimum(share, other) + FULLER_SIDE * np.maximum(share, other)
-            firsts = similar[leading.letters][first] * np.minimum(weight[first], leading.weight)
+            firsts = similar[leading.letters][first] * np.minimum(strength[first], leading.weight.strength)
             np.maximum(best, value + FIRST_WORD * firsts * (1 - value), out=best)
         return np.asarray(np.maximum.reduceat(best, np.searchsorted(index.row_name[rows], names)), np.float64)
 

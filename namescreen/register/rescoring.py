@@ -32,7 +32,7 @@ from ..closeness.vocabulary import (
     is_surname,
     spellings,
 )
-from ..closeness.weights import LEAST, word_weight
+from ..closeness.weights import LEAST, Weight, word_weight
 from ..lexicon import broken_phrases, lexicon
 from ..lexicon.association import Vectors
 from .hit import Wanted
@@ -138,8 +138,9 @@ class Compared:
             many.Rows(np.searchsorted(self._words, each.words), each.start, each.first)
             for each in (written, first, said)
         )
-        self._weight, self._letters = index.weight[self._words], index.length[self._words].astype(np.float64)
-        weak = (self._weight <= LEAST).nonzero()[0].tolist()
+        self._weights = many.Weights(index.strength[self._words], index.dominance[self._words])
+        self._letters = index.length[self._words].astype(np.float64)
+        weak = (self._weights.strength <= LEAST).nonzero()[0].tolist()
         self._length, self._length_translated = self._letters.copy(), self._letters.copy()
         for at in weak:
             word = index.word(int(self._words[at]))
@@ -157,19 +158,19 @@ class Compared:
         self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order(first)])
 
     def scores(
-        self, name: Features, chosen: Places | None = None, weigh: Callable[[str], float] | None = None
+        self, name: Features, chosen: Places | None = None, weigh: Callable[[str], Weight] | None = None
     ) -> many.ManyScores:
         """The closeness of every name, or of the `chosen` ones, by their places among these. `name` is the one
         compared, with the weights it has for some goods; `weigh` gives those of other words, by default
         those without goods."""
         every = np.arange(len(self.places)) if chosen is None else chosen
         written, first = _taken(self._written, every), _taken(self._first, every)
-        weight = self._weight
+        weights = self._weights
         if weigh is not None:
-            weight = weight.copy()
+            weights = many.Weights(*(each.copy() for each in weights))
             for at in distinct(written.words).tolist():
-                weight[at] = weigh(self.index.word(int(self._words[at])))
-        parts = many.parts_by_words(name.segmentations, self._arrays, written, weight, self._length)
+                weights.strength[at], weights.dominance[at] = weigh(self.index.word(int(self._words[at])))
+        parts = many.parts_by_words(name.segmentations, self._arrays, written, weights, self._length)
         own = self._name.name.words
         if english_readings(own):
             known = (self.index.flags[self._words] & IS_KNOWN) > 0
@@ -196,7 +197,7 @@ class Compared:
         if not own or not len(names):
             return parts
         meanings = {word.letters: self._meaning(word.letters) for word in own}
-        meant, counted = many.parts_translated(own, meanings, rows, self._weight, self._length_translated)
+        meant, counted = many.parts_translated(own, meanings, rows, self._weights, self._length_translated)
         for part, found in ((parts.meanings, meant), (parts.elements, counted)):
             part[:, names] = np.maximum(part[:, names], found)
         return parts

@@ -8,6 +8,7 @@ from ..closeness.sound import merge_double_phonemes
 
 if TYPE_CHECKING:
     from ..closeness.vocabulary import WordFacts
+    from ..closeness.weights import Weight
 
 __all__ = ["Reading", "WordEntry", "combined_codes", "read_meanings", "read_words"]
 
@@ -27,7 +28,7 @@ class WordEntry(NamedTuple):
     """What the index keeps of one word; `readings` are those of the word as written."""
 
     codes: tuple[str, ...]
-    weight: float
+    weight: Weight
     facts: WordFacts
     segmentations: tuple[tuple[str, ...], ...] = ()
     readings: tuple[Reading, ...] = ()

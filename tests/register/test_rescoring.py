@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from namescreen.closeness import features, goods_words, score
-from namescreen.closeness.weights import word_weight
+from namescreen.closeness.weights import Weight, word_weight
 from namescreen.register import Wanted, read_register
 from namescreen.register.rescoring import Compared, best_of
 
@@ -35,7 +35,7 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
     described = goods_words(goods)
     seen = apart = 0
 
-    def weigh(word: str) -> float:
+    def weigh(word: str) -> Weight:
         return word_weight(word, described)
 
     for name in NAMES:

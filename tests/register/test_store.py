@@ -163,7 +163,7 @@ def test_forged_registers_with_right_checksums_end_in_an_error_or_an_answer(prep
     assert refused > 60
 
 
-@pytest.mark.parametrize("name", ["name_length", "word_code_start", "word_weight", "name_rows"])
+@pytest.mark.parametrize("name", ["name_length", "word_code_start", "word_strength", "name_rows"])
 def test_parts_that_do_not_fit_are_damage_even_where_the_file_was_held_to_be_good(prepared: Path, name: str) -> None:
     arrays, about = store.open_store(prepared, lambda arrays, about: None)
     forged = prepared.with_name("forged.nsr")
