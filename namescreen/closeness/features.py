@@ -83,7 +83,7 @@ def goods_words(*stated: str | None) -> tuple[str, ...]:
     return tuple(dict.fromkeys(word for word in words if len(word) > 2 and "function word" not in kinds(word)))
 
 
-def weight_calls(words: Iterable[str], goods: str) -> list[partial[float]]:
+def weight_calls(words: Iterable[str], goods: str) -> list[partial[Weight]]:
     """The work behind the weights of some words of marks in names for these goods, for `processes.expect`."""
     described = goods_words(goods)
     return [partial(word_weight, word, described) for word in words] if described else []
