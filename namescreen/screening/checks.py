@@ -114,7 +114,7 @@ class Checks:
     ) -> tuple[CloseMark, ...]:
         """What was found of a name in the register, the closest first; `shared` are its words that many owners use."""
         crowded = [one.word for one in shared] if len(divided(name)) > 1 else []  # else all of the name is shared
-        each = (self._close_mark(name, hit) for hit in hits)
+        each = filter(None, (self._close_mark(name, hit) for hit in hits))
         found = {
             one.mark.text: dataclasses.replace(one, crowded=True)
             if crowded and shares_only(name, one.mark.text, crowded)
@@ -123,14 +123,15 @@ class Checks:
         }
         return tuple(
             sorted(
-                (one for one in found.values() if one.closeness.overall >= LEAST_CLOSE or one.translation),
+                found.values(),
                 # Rounded: a last bit that differs is no difference.
                 key=lambda one: (-round(one.closeness.overall, 9), -one.concern),
             )
         )
 
-    def _close_mark(self, name: str, hit: Hit) -> CloseMark:
-        """The mark of most concern among those of one name, the others with it."""
+    def _close_mark(self, name: str, hit: Hit) -> CloseMark | None:
+        """The mark of most concern among those of one name, the others with it; None if they are not close, and do not
+        say the name in another language."""
         from ..closeness import closeness_from, compare
 
         marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
@@ -140,6 +141,8 @@ class Checks:
             closeness = compare(name, marks[0].text, name_goods=self.goods)
         _, closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods)
         language, held = self._translated(name, marks[0], closeness)
+        if closeness.overall < LEAST_CLOSE and not language:
+            return None
         closeness = _told_first(held, closeness)
         judged = (self._judged(name, mark, closeness, language) for mark in marks)
         first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
