@@ -123,9 +123,10 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
 
 def holds_praised_image(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality or praise, and a noun that it is said of, which tells nothing of the goods: a gentle
-    giant, a grand anvil."""
+    giant, a grand anvil. A word that is both is the noun where it ends an English name: extra large is no extra."""
     said = [one for one in judged if kinds(one.stands_for) & SAID_OF_ANYTHING]
-    nouns = [one for one in judged if _is_noun_without_tie(one)]
+    may_be = (one for one in judged if one not in said or one is judged[-1] or one.meaning)
+    nouns = [one for one in may_be if _is_noun_without_tie(one)]
     return len(judged) > 1 and bool(nouns) and all(one in said or one in nouns for one in judged)
 
 

@@ -10,6 +10,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import pairwise
 
 from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
@@ -33,6 +34,7 @@ from .description import (
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .qualities import is_praise
+from .quantities import quantity
 from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
 from .words import is_trade_word
 
@@ -135,13 +137,29 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     best: tuple[Judged, ...] = ()
     named = _entries(plain, goods, only_names=True)
     for words in (named, *(_entries(way, goods) for way in (plain, *said))):
-        judged = tuple(
-            _judge(word, goods, personal, surnames, meanings.get(word))
-            for word in _content_words(words, goods, meanings)
+        judged = _with_quantities(
+            tuple(
+                _judge(word, goods, personal, surnames, meanings.get(word))
+                for word in _content_words(words, goods, meanings)
+            ),
+            goods,
         )
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
     return best
+
+
+def _with_quantities(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:
+    """The words as judged, a unit after a number by what both say."""
+    told = [*judged]
+    for at, (one, unit) in enumerate(pairwise(judged), 1):
+        found = quantity(one.word, unit.word, goods)
+        if found is not None and found.weight > unit.evidence.weight:
+            asked = [*unit.asked]
+            asked[WORD.index("tie")] = found.weight
+            asked[WORD.index("quality")] = 1.0
+            told[at] = replace(unit, evidence=found, asked=tuple(asked))
+    return tuple(told)
 
 
 def _with_prefix(words: tuple[str, ...]) -> tuple[str, ...]:

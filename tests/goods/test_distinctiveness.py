@@ -274,3 +274,30 @@ def test_a_living_ending_is_no_word_inside_a_coined_name(name: str) -> None:
     found = distinctiveness(name, "self-watering planters")
     assert isinstance(found, Distinctiveness)
     assert found.category in ("fanciful", "suggestive")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("75 Centilitre", "wine"), ("3 Kilo", "flour"), ("20 Volt", "drills"), ("10 Yard", "ribbon")],
+)
+def test_a_quantity_of_the_goods_describes_them(name: str, goods: str) -> None:
+    """EUTMR Article 7(1)(c) names the quantity (from memory)."""
+    found = distinctiveness(name, goods)
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive")
+    assert any("quantity" in reason for reason in found.reasons)
+
+
+@pytest.mark.parametrize(("name", "goods"), [("3 Kilo", "sandals"), ("20 Volt", "marmalade"), ("900 Mile", "scarves")])
+def test_a_unit_in_which_the_goods_are_not_measured_is_no_quantity_of_them(name: str, goods: str) -> None:
+    found = distinctiveness(name, goods)
+    assert isinstance(found, Distinctiveness)
+    assert not any("quantity" in reason for reason in found.reasons)
+
+
+@pytest.mark.parametrize(("name", "goods"), [("Extra Long", "curtains"), ("Extra Strong", "glue")])
+def test_a_quality_that_is_praised_is_no_image(name: str, goods: str) -> None:
+    """Common practice, no source: a degree of a quality describes as the quality does."""
+    found = distinctiveness(name, goods)
+    assert isinstance(found, Distinctiveness)
+    assert found.category == "descriptive"
