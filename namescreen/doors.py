@@ -11,13 +11,15 @@ __all__ = ["lazy_door"]
 
 def lazy_door(package: str, homes: Mapping[str, str]) -> Callable[[str], object]:
     """The `__getattr__` of a package (PEP 562) that imports each of these names from its module when it is first asked
-    for. No name may be that of a module of the package, which would take its place."""
+    for. A module that has the name of what it holds is to be imported through the door alone: it would take its
+    place."""
 
     def get(name: str) -> object:
         if name not in homes:
             raise AttributeError(f"module {package!r} has no attribute {name!r}")
-        value: object = getattr(import_module(f".{homes[name]}", package), name)
-        setattr(sys.modules[package], name, value)
-        return value
+        module = import_module(f".{homes[name]}", package)
+        for one in homes.keys() & {name, homes[name]}:
+            setattr(sys.modules[package], one, getattr(module, one))
+        return getattr(module, name)
 
     return get

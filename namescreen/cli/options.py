@@ -84,9 +84,9 @@ def make_app(help: str) -> typer.Typer:
 
 def brief_with(path: Path | None, **given: Any) -> Brief:
     """The brief at `path`, or an empty one, with every option that was `given` (not None) in its place."""
-    from namescreen.brief import Brief, load_brief
+    from namescreen import brief as briefs  # what reads a file is imported where there is one
 
-    brief = load_brief(path) if path else Brief()
+    brief = briefs.load_brief(path) if path else briefs.Brief()
     return dataclasses.replace(brief, **{key: value for key, value in given.items() if value is not None})
 
 

@@ -3,15 +3,25 @@ goods."""
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
+from ..doors import lazy_door
 from .classification import ClassGuess, classes, likely_classes
-from .continuum import CATEGORIES
-from .distinctiveness import GOODS_AS_WORDED, Distinctiveness, LanguageFinding, MarketFinding, distinctiveness
 from .nice import CLASSES, EXPLAINED, list_of_classes
 from .phrases import GoodsWord, Item, goods_words, items
-from .protected import ProtectedSign, protected_signs
 from .relatedness import GRADES, Relatedness, relatedness, relatedness_calls
 from .weakness import weakness
 from .wording import in_english, not_read, remark
+
+if TYPE_CHECKING:
+    from .continuum import CATEGORIES as CATEGORIES
+    from .distinctiveness import GOODS_AS_WORDED as GOODS_AS_WORDED
+    from .distinctiveness import Distinctiveness as Distinctiveness
+    from .distinctiveness import LanguageFinding as LanguageFinding
+    from .distinctiveness import MarketFinding as MarketFinding
+    from .distinctiveness import distinctiveness as distinctiveness
+    from .protected import ProtectedSign as ProtectedSign
+    from .protected import protected_signs as protected_signs
 
 __all__ = [
     "CATEGORIES",
@@ -41,3 +51,14 @@ __all__ = [
     "remark",
     "weakness",
 ]
+
+_JUDGED = ("GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness")
+
+__getattr__ = lazy_door(
+    __name__,
+    {
+        **dict.fromkeys(_JUDGED, "distinctiveness"),
+        **dict.fromkeys(("ProtectedSign", "protected_signs"), "protected"),
+        "CATEGORIES": "continuum",
+    },
+)

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, TypeVar
 
-from ..closeness.spaced import as_readers_divide
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
@@ -133,6 +132,7 @@ class Checks:
         """The mark of most concern among those of one name, the others with it; None if they are not close, and do not
         say the name in another language."""
         from ..closeness import closeness_from, compare
+        from ..closeness.spaced import as_readers_divide
 
         marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
         if hit.name == name and hit.scores is not None:

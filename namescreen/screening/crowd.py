@@ -7,7 +7,6 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from ..closeness.spaced import divided
 from ..marks.mark import Mark
 from ..policy import Conflict
 from ..text import parse
@@ -29,6 +28,13 @@ SHORTEST, SURE = 3, 5
 where the word divides there (owl in mossowl; ring not in spring)."""
 
 _EVERYWHERE = frozenset(("function word", "company form", "generic head", "domain ending"))
+
+
+def divided(name: str) -> tuple[str, ...]:
+    """The words of a name, as `closeness.spaced` divides it."""
+    from ..closeness import spaced
+
+    return spaced.divided(name)
 
 
 @dataclass(frozen=True, slots=True)
