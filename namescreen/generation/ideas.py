@@ -240,7 +240,8 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     associations, chosen, plain_to_see = _associations(brief_terms)
     evident = _EVIDENT * np.maximum(plain_to_see, chosen) + (1 - _EVIDENT) * associations
     weights = brief_terms.relevances(associations)
-    picked = (chosen * np.minimum(1.0, brief_terms.weights / NAMED)).max(axis=1, initial=0.0)
+    # a name for what is only said in passing of the goods tells little of them
+    picked = (chosen * np.minimum(1.0, brief_terms.weights / NAMED) ** 2).max(axis=1, initial=0.0)
     defined = _defined(brief_terms)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
