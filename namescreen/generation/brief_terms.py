@@ -80,8 +80,7 @@ class BriefTerms:
         for word, weight in goods_words(brief).items():
             forms = (word, *lexicon().bases(word))
             if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
-                likeliest = max(forms[1:], key=lambda form: (word.startswith(form), len(form)), default=word)
-                goods[likeliest] = weight
+                goods[_likeliest(word, forms[1:])] = weight
         rows = _associations_of((*concepts, *goods))
         company = (*concepts, *goods)
         terms = [
@@ -179,6 +178,14 @@ class BriefTerms:
     def strongest(self, associations: Associations) -> float:
         """The strongest weighted association."""
         return float((associations * self.weights).max(initial=0.0))
+
+
+def _likeliest(word: str, bases: Sequence[str]) -> str:
+    """The base form that goods mean: the longest that the word begins with; of a plural that is a word of its own too
+    (hooks, boards), the singular if that is commoner."""
+    best = max(bases, key=lambda form: (word.startswith(form), len(form)), default=word)
+    singular = next((form for form in bases if word in (f"{form}s", f"{form}es")), best)
+    return singular if best == word and zipf(singular) > zipf(word) else best
 
 
 def informativeness(word: str) -> float:
