@@ -20,7 +20,7 @@ from .ranking import AS_IT_IS, resemblance
 
 __all__ = ["Liking", "Taste", "preferences"]
 
-_FOND = 0.3  # the power of a word's and its term's learned factor in the rank of a name
+_FOND = 0.4  # the power of a word's and its term's learned factor in the rank of a name
 _MADE = 0.5  # the power of a construction's
 _ALIKE = 0.4  # by how much the rank of a name just like a model and of one quite unlike it lie apart
 _KIN, _SAME_AGAIN = 0.5, 0.3  # what it adds to be plainly related to a model, and costs to have its very word
