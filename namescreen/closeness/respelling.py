@@ -10,14 +10,13 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from ..lexicon import lexicon
-from ..pronunciation import pronounce, words_heard
+from ..pronunciation import likely_codes, words_heard
 from .letters import look
 
 __all__ = ["heard_parts", "heard_word"]
 
-READINGS = 3
-"""The readings of the letters that are looked up, and what each less likely one costs, in Zipf values."""
 LATER = 1.0
+"""What each less likely reading of the letters costs, in Zipf values."""
 EVERYDAY, PART = 3.0, 3.5
 """Zipf values from which readers hear a word in a respelling, and two words in a closed one."""
 LEAST_PHONES = 3
@@ -34,7 +33,7 @@ def heard_word(word: str) -> str:
         return ""
     found = (
         (frequency + LIKE * look(word, said) - LATER * place, said)
-        for place, code in enumerate(_codes(word))
+        for place, code in enumerate(likely_codes(word))
         for said, frequency in _everyday(code, EVERYDAY)
         if said != word
     )
@@ -49,7 +48,7 @@ def heard_parts(word: str) -> tuple[str, ...]:
         return ()
     found = (
         (min(first[1], second[1]) + LIKE * look(word, first[0] + second[0]) - LATER * place, first[0], second[0])
-        for place, code in enumerate(_codes(word))
+        for place, code in enumerate(likely_codes(word))
         for cut in range(LEAST_PHONES, len(code) - LEAST_PHONES + 1)
         for first in _everyday(code[:cut], PART)
         for second in _everyday(code[cut:], PART)
@@ -64,10 +63,6 @@ def heard_parts(word: str) -> tuple[str, ...]:
 
 def _is(part: str, said: str) -> bool:
     return part == said or heard_word(part) == said
-
-
-def _codes(word: str) -> list[str]:
-    return [reading.code for reading in pronounce(word, READINGS)]
 
 
 def _everyday(code: str, least: float) -> Iterator[tuple[str, float]]:

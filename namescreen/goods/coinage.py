@@ -179,29 +179,28 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
             plural = other == form and word[-1] == "z"  # bagz; candles is spelt as it should be
             if (other != form or plural) and weight > best.weight and sounds_alike(form, other) >= least:
-                why = f'sounds like "{other}" (TMEP 1209.03(j))'
-                best, heard = Evidence(weight, why, kind=EvidenceKind.HEARD), other
+                why = f'sounds like "{other}"'
+                best, heard = Evidence(weight, why, kind=EvidenceKind.HEARD, section="1209.03(j)"), other
     return heard, best
 
 
 @lru_cache(maxsize=1 << 13)
 def _homophones(word: str) -> tuple[str, ...]:
-    """The words that the likely readings of an unknown word are those of, in the pronouncing dictionary, as
-    `closeness.respelling` looks them up."""
-    from ..pronunciation import pronounce, words_heard
+    """The words that the likely readings of an unknown word are those of, in the pronouncing dictionary."""
+    from ..pronunciation import likely_codes, words_heard
 
     if not word.isascii() or lexicon().known(word):
         return ()
-    return tuple(dict.fromkeys(heard for way in pronounce(word, 3) for heard in words_heard(way.code)))
+    return tuple(dict.fromkeys(heard for code in likely_codes(word) for heard in words_heard(code)))
 
 
 @lru_cache(maxsize=1 << 14)
 def sounds_alike(word: str, other: str) -> float:
     """The similarity of two words in sound, in [0, 1], the first read in its three likeliest ways."""
-    from ..pronunciation import pronounce, sound_similarity
+    from ..pronunciation import likely_codes, pronounce, sound_similarity
 
     readings = pronounce(other, 1)
-    ways = [*(way.code for way in pronounce(word, 3)), *_by_analogy(word)]
+    ways = [*likely_codes(word), *_by_analogy(word)]
     return max((sound_similarity(way, readings[0].code) for way in ways if readings), default=0.0)
 
 
@@ -223,7 +222,7 @@ def initials_of(word: str, goods: str) -> Evidence:
             at = "".join(one[0] for one in words).find(word)
             if at >= 0:
                 run = " ".join(words[at : at + len(word)])
-                return Evidence(INITIALS, f'the initials of "{run}" (TMEP 1209.03(h))')
+                return Evidence(INITIALS, f'the initials of "{run}"', section="1209.03(h)")
     return NOTHING
 
 

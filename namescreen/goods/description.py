@@ -16,27 +16,31 @@ from functools import lru_cache
 from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
 from ..tables import open_table
 from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
+from .grounds import under_law
 from .groups import is_listed, ties
 from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 from .qualities import quality_like
 
 __all__ = [
-    "KINDS", "NOTHING", "SURNAME", "Evidence", "EvidenceKind", "describe", "describe_in_conflict", "describe_plainly",
-    "has_form_of_surname", "in_context", "is_material", "is_surname", "is_trade_name", "most_associated", "named_goods",
-    "of_kind",
+    "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
+    "describe_in_conflict", "describe_plainly", "has_form_of_surname", "in_context", "is_material", "is_surname",
+    "is_trade_name", "most_associated", "named_goods", "of_kind",
 ]  # fmt: skip
 
+DESCRIBES, SURNAMES = "1209.01(b)", "1211"
+"""Sections of the American examining manual: on what describes goods, and on surnames."""
 KINDS = {
-    "domain ending": (1.0, "a domain ending, which identifies no one (TMEP 1209.03(m))"),
-    "company form": (1.0, "a company form, which identifies no one (TMEP 1213.03(d))"),
-    "laudatory": (0.85, "praise that any seller may use (TMEP 1209.03(k))"),
-    "quality": (0.7, "a quality that many goods may have (TMEP 1209.01(b))"),
-    "people": (0.65, "says for whom the goods are (TMEP 1209.03(i))"),
-    "generic head": (0.6, "names a kind of business or offer (TMEP 1209.03(q), (r))"),
-    "number": (0.5, "a number, read as a size, date or model"),
-    "colour": (0.35, "a colour that goods may have"),
+    "domain ending": (1.0, "a domain ending, which identifies no one", "1209.03(m)"),
+    "company form": (1.0, "a company form, which identifies no one", "1213.03(d)"),
+    "laudatory": (0.85, "praise that any seller may use", "1209.03(k)"),
+    "quality": (0.7, "a quality that many goods may have", DESCRIBES),
+    "people": (0.65, "says for whom the goods are", "1209.03(i)"),
+    "generic head": (0.6, "names a kind of business or offer", "1209.03(q), (r)"),
+    "number": (0.5, "a number, read as a size, date or model", ""),
+    "colour": (0.35, "a colour that goods may have", ""),
 }
+"""Kind of word -> how plainly it describes any goods, why, and the section of the American manual on it."""
 SETTLED_PLACE = 0.6
 SURNAME = 0.6
 SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
@@ -49,7 +53,7 @@ LEAST_SURNAME = 7
 WELL_KNOWN = 500
 INGREDIENT = 0.55
 LIKE_A_QUALITY = 0.65
-MATERIAL = "a material that such goods are made of or hold (TMEP 1209.01(b))"
+MATERIAL = "a material that such goods are made of or hold"
 THOUGHT_OF_WITH = 0.35
 """Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
@@ -94,6 +98,12 @@ class Evidence:
     hint: bool = False
     """Whether only a part of an unknown word says it."""
     kind: EvidenceKind = EvidenceKind.OTHER
+    section: str = ""
+    """The section of the American examining manual on such words, if any."""
+
+    def told(self, *, american: bool) -> str:
+        """Why, in words; with the section where American law counts."""
+        return under_law(self.why, self.section, american=american)
 
     @property
     def is_told(self) -> bool:
@@ -108,8 +118,9 @@ FAMILIAR = 3.0
 
 def of_kind(kind: str) -> Evidence:
     """What a kind of `KINDS` says."""
+    weight, why, section = KINDS[kind]
     ends = kind == "domain ending"
-    return Evidence(*KINDS[kind], kind=EvidenceKind.DOMAIN_ENDING if ends else EvidenceKind.OTHER)
+    return Evidence(weight, why, kind=EvidenceKind.DOMAIN_ENDING if ends else EvidenceKind.OTHER, section=section)
 
 
 @lru_cache(maxsize=1 << 16)
@@ -139,7 +150,7 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         around = context(goods)
         found += [_near(word, around), _kind_of(word, around), _ingredient(word, around), _of_group(word, goods)]
         if is_settled_place(word):
-            found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)} (TMEP 1210)"))
+            found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)}", section="1210"))
     return _strongest(found)
 
 
@@ -192,7 +203,7 @@ def _quality(word: str) -> Evidence:
     """The word is a quality that the senses perceive, much like one that is listed."""
     like = quality_like(word)
     why = "a quality that many goods may have" if like == word else f'a quality, much like "{like}"'
-    return Evidence(LIKE_A_QUALITY, f"{why} (TMEP 1209.01(b))") if like else NOTHING
+    return Evidence(LIKE_A_QUALITY, why, section=DESCRIBES) if like else NOTHING
 
 
 def _material(word: str, goods: str) -> Evidence:
@@ -200,7 +211,9 @@ def _material(word: str, goods: str) -> Evidence:
     if not is_material(word, ("noun.substance",)):  # foods are ingredients
         return NOTHING
     tied = most_associated(base_form(word), {*named_goods(goods), *(item.head for item in items(goods))})
-    return Evidence(INGREDIENT, MATERIAL, kind=EvidenceKind.MATERIAL) if tied >= THOUGHT_OF_WITH else NOTHING
+    if tied < THOUGHT_OF_WITH:
+        return NOTHING
+    return Evidence(INGREDIENT, MATERIAL, kind=EvidenceKind.MATERIAL, section=DESCRIBES)
 
 
 def is_material(word: str, fields: tuple[str, ...] = ("noun.substance", "noun.food")) -> bool:
@@ -297,7 +310,7 @@ def _ingredient(word: str, around: Context) -> Evidence:
     if around.food:
         for sense_id, strength in leading_senses(base_form(word), 2):
             if lexicon().domain(sense_id) == "noun.food":
-                return Evidence(INGREDIENT * strength, "may name an ingredient or flavour (TMEP 1209.01(b))")
+                return Evidence(INGREDIENT * strength, "may name an ingredient or flavour", section=DESCRIBES)
     return NOTHING
 
 
@@ -371,4 +384,4 @@ def _surname(word: str) -> Evidence:
     if not is_surname(word):
         return NOTHING
     weight = SURNAME * (1.0 if (name_rank(word) or 9999) <= 5000 else 0.6)
-    return Evidence(weight, "a surname (TMEP 1211)", kind=EvidenceKind.SURNAME)
+    return Evidence(weight, "a surname", kind=EvidenceKind.SURNAME, section=SURNAMES)

@@ -23,19 +23,19 @@ from .composition import (
     only_describes,
 )  # fmt: skip
 from .continuum import CATEGORIES, chances, inherent, score
-from .description import EvidenceKind, is_material
+from .description import SURNAMES, EvidenceKind, is_material
 from .evidence import Judged, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, reading_in
 from .grounds import (
-    DISCLAIMED,
     SURNAME_BARS,
     is_foreign,
     languages_of,
     languages_under,
     law_on,
+    of_the_trade,
+    under_law,
     views_of,
-    without_american,
 )
 from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
@@ -148,6 +148,7 @@ def _distinctiveness(
     plain = read(name, goods, {}, surnames=False)
     signs = protected_signs(name, goods, classes=classes, markets=markets)
     held, missing = (COMMON, ()) if asked is None else known_languages(asked)
+    american = "US" in views_of(markets)
     readings = {"en": plain}
     for language in held:
         if language != "en":
@@ -159,7 +160,10 @@ def _distinctiveness(
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
     unknown = unknown_words(plain, readings, spoken)
     findings = _worst_first(
-        [_finding(language, name, goods, judged, plain, signs) for language, judged in readings.items()],
+        [
+            _finding(language, name, goods, judged, plain, signs, american=american)
+            for language, judged in readings.items()
+        ],
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
@@ -169,7 +173,7 @@ def _distinctiveness(
     native = tuple(word for word, one in unknown.items() if one.is_sure)
     if native and worst.category not in CATEGORIES[:2]:
         if not any(one.serious for one in signs) and not has_other_own_word(judged, native):
-            rest = (one.reason for one in judged if one.word not in native)
+            rest = (one.reason(american=american) for one in judged if one.word not in native)
             return NotChecked("distinctiveness", "; ".join((unknown_meaning(native[0], unknown[native[0]]), *rest)))
         findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
         worst = findings[0]
@@ -179,14 +183,11 @@ def _distinctiveness(
     kinds_found = kinds_of_name(plain, judged)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
-    surname = f'"{name}": a surname (TMEP 1211)' if weakest.called == "surname" else ""
+    surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
     meant = {(one.word, one.meaning.language) for one in judged if one.meaning}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     told = (unknown_meaning(word, one) for word, one in unknown.items())
-    reasons = (*_reasons(judged, worst, signs, surname=surname), *told)
-    if not any(one.market == "US" for one in by_law):
-        reasons = tuple(map(without_american, reasons))
-        findings = [replace(one, reason=without_american(one.reason)) for one in findings]
+    reasons = (*_reasons(judged, worst, signs, surname=surname, american=american), *told)
     return Distinctiveness(
         weakest.category,
         weakest.score,
@@ -244,7 +245,12 @@ def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[Lan
 
 
 def _reasons(
-    judged: tuple[Judged, ...], worst: LanguageFinding, signs: tuple[ProtectedSign, ...], *, surname: str
+    judged: tuple[Judged, ...],
+    worst: LanguageFinding,
+    signs: tuple[ProtectedSign, ...],
+    *,
+    surname: str,
+    american: bool,
 ) -> tuple[str, ...]:
     """The reasons in words: serious signs first, and what each other word says; that the name is a `surname`, if no
     word has said so."""
@@ -253,7 +259,9 @@ def _reasons(
     parts = composition(judged)
     registrable = worst.category not in CATEGORIES[:2]
     shared = (*parts.shared, *(parts.places if registrable else ()))
-    told = [f"{one.reason}; {DISCLAIMED}" if one in shared else one.reason for one in judged if one.word not in taken]
+    said = of_the_trade(american=american)
+    own = ((one, one.reason(american=american)) for one in judged if one.word not in taken)
+    told = [f"{reason}; {said}" if one in shared else reason for one, reason in own]
     if worst.language != "en":
         told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
     if not judged:
@@ -313,6 +321,8 @@ def _finding(
     judged: tuple[Judged, ...],
     plain: tuple[Judged, ...],
     signs: tuple[ProtectedSign, ...],
+    *,
+    american: bool,
 ) -> LanguageFinding:
     """How readers of one language take the name: as translated as far as that is sure, and else as it stands."""
     found = _chances(name, judged)
@@ -337,7 +347,7 @@ def _finding(
         round(points, 4),
         strongest.word if strongest else "",
         strongest.meaning.english if strongest and strongest.meaning else "",
-        strongest.reason if strongest else NO_CONTENT_WORD,
+        strongest.reason(american=american) if strongest else NO_CONTENT_WORD,
         round(sure, 4),
     )
 

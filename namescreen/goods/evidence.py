@@ -31,6 +31,7 @@ from .description import (
     named_goods,
     of_kind,
 )  # fmt: skip
+from .grounds import under_law
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .qualities import is_praise
@@ -95,13 +96,12 @@ class Judged:
         """The English word or words that it comes to."""
         return self.heard or (self.meaning.english if self.meaning else self.word)
 
-    @property
-    def reason(self) -> str:
-        """The evidence in a sentence."""
+    def reason(self, *, american: bool) -> str:
+        """The evidence in a sentence, with the section of the American manual where American law counts."""
         by_parts = ", by its parts," if self.meaning and self.meaning.guessed else ""
         means = f' means{by_parts} "{self.meaning.english}":' if self.meaning else ":"
         if self.evidence.is_told:
-            return f'"{self.word}"{means} {self.evidence.why}'
+            return f'"{self.word}"{means} {self.evidence.told(american=american)}'
         if is_acronym(self.word):
             return f'"{self.word}" is read as letters; nothing here says what they stand for'
         if self.coined and zipf(self.word) >= IN_USE:
@@ -110,10 +110,10 @@ class Judged:
             )
         if self.coined:
             return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
-        return f'"{self.word}"{means} {_without_tie(self.word)}'
+        return f'"{self.word}"{means} {_without_tie(self.word, american=american)}'
 
 
-def _without_tie(word: str) -> str:
+def _without_tie(word: str, *, american: bool) -> str:
     """What to say of a known word without a tie to the goods."""
     place = place_of(word)
     if is_term(word) and not lexicon().known(word):
@@ -121,7 +121,8 @@ def _without_tie(word: str) -> str:
     if is_surname(word):
         return "a surname, usually registrable in the EU and the UK (Nichols, C-404/02)"
     if place is not None and not place.home:
-        return "a place, and not where buyers expect such goods to come from (TMEP 1210.04(d))"
+        why = "a place, and not where buyers expect such goods to come from"
+        return under_law(why, "1210.04(d)", american=american)
     return NO_TIE
 
 
@@ -253,7 +254,8 @@ def _names_goods(word: str, goods: str) -> bool:
 def _misspelt(word: str, heard: str, goods: str) -> Judged:
     """A misspelling of a word for the goods, judged as that word: buyers hear no difference (TMEP 1209.03(j))."""
     as_heard = _judge(heard, goods, False, False, None)
-    evidence = replace(as_heard.evidence, why=heard_as(word, goods).why, kind=EvidenceKind.HEARD)
+    told = heard_as(word, goods)
+    evidence = replace(as_heard.evidence, why=told.why, kind=EvidenceKind.HEARD, section=told.section)
     return replace(as_heard, word=word, heard=heard, evidence=evidence)
 
 

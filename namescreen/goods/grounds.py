@@ -3,7 +3,6 @@ ground that is not listed for a market is reported as unknown here, not as absen
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
@@ -12,7 +11,6 @@ from ..plain_text import some
 from ..territories import languages_of, law_of, members_of, territory
 
 __all__ = [
-    "DISCLAIMED",
     "SURNAME_BARS",
     "Ground",
     "grounds_for",
@@ -21,13 +19,11 @@ __all__ = [
     "languages_under",
     "law_on",
     "laws_of",
+    "of_the_trade",
+    "under_law",
     "views_of",
-    "without_american",
 ]
 
-DISCLAIMED = "anyone in the trade may use it, so an office may ask to disclaim it (TMEP 1213)"
-NOT_PROTECTED = "anyone in the trade may use it, so it is not protected by itself"
-_AMERICAN = re.compile(r" \(TMEP (?:[^()]|\([^()]*\))*\)")
 
 _LAWS = {
     "US": {
@@ -253,6 +249,12 @@ def languages_under(law: str, held: Iterable[str], markets: Iterable[str] | None
     return frozenset(one for one in held if one in own or one not in elsewhere)
 
 
-def without_american(reason: str) -> str:
-    """A reason without sections of the American manual, for names that are for other markets."""
-    return _AMERICAN.sub("", reason.replace(DISCLAIMED, NOT_PROTECTED))
+def under_law(why: str, section: str, *, american: bool) -> str:
+    """A reason, with the `section` of the American examining manual on it, if any, where American law counts."""
+    return f"{why} (TMEP {section})" if american and section else why
+
+
+def of_the_trade(*, american: bool) -> str:
+    """What is said of a word for the goods beside an own word."""
+    told = "anyone in the trade may use it, so "
+    return f"{told}an office may ask to disclaim it (TMEP 1213)" if american else f"{told}it is not protected by itself"

@@ -10,7 +10,7 @@ from functools import lru_cache
 from ..lexicon import lexicon
 from .classification import likely_classes
 from .context import ancestors, leading_senses
-from .description import Evidence, of_kind
+from .description import DESCRIBES, Evidence, of_kind
 
 __all__ = ["quantity"]
 
@@ -35,4 +35,4 @@ def quantity(number: str, unit: str, goods: str) -> Evidence | None:
     sold_so = {each for kind, held in _MEASURED_IN.items() if kind in above for each in held}
     if not sold_so & set(likely_classes(goods)[:1]):
         return None
-    return Evidence(WEIGHT, "with the number before it a quantity, which any seller may state (TMEP 1209.01(b))")
+    return Evidence(WEIGHT, "with the number before it a quantity, which any seller may state", section=DESCRIBES)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from .alignment import align, closest_similarity, sound_similarity
 from .language_neutral import language_neutral_reading
 from .phonotactics import pronounceability
-from .predictability import heard_as_spelled, spelled_as_heard, spellings, words_heard
+from .predictability import heard_as_spelled, likely_codes, spelled_as_heard, spellings, words_heard
 from .pronouncing import Pronunciation, pronounce, pronounce_many, pronounce_words
 from .respelling import say
 from .rimes import reading_by_rime
@@ -22,6 +22,7 @@ __all__ = [
     "closest_similarity",
     "heard_as_spelled",
     "language_neutral_reading",
+    "likely_codes",
     "may_open",
     "pronounce",
     "pronounce_many",

@@ -18,10 +18,12 @@ from .phones import to_marked
 from .pronouncing import pronounce
 from .word_parts import readings_from_parts
 
-__all__ = ["heard_as_spelled", "spelled_as_heard", "spelled_by_heart", "spellings", "words_heard"]
+__all__ = ["heard_as_spelled", "likely_codes", "spelled_as_heard", "spelled_by_heart", "spellings", "words_heard"]
 
 _CONSIDERED, _BEAM, _WITHIN = 200, 10, 5.0
 """The limits of the search for spellings: how many in all, how many at a place, how far behind the best."""
+HEARD_READINGS = 3
+"""The readings of a word in which others are heard; ours."""
 _KNOWN_TO_NOBODY, _KNOWN_TO_ALL = 2.0, 5.0
 """Zipf frequencies at which nobody and everybody knows a word (1 in 10 million words, 1 in 10 thousand). Between them
 the share grows linearly, which is our choice."""
@@ -121,6 +123,11 @@ def words_heard(marked: str) -> dict[str, float]:
     value = open_table("words_by_sound.tsv").get(marked.replace("1", "").replace("2", ""))
     pairs = (item.split(":") for item in value.split(" ")) if value else ()
     return {word: float(frequency) for word, frequency in pairs}
+
+
+def likely_codes(word: str) -> list[str]:
+    """The phoneme codes of the readings of a word in which other words are heard, the likeliest first."""
+    return [reading.code for reading in pronounce(word, HEARD_READINGS)]
 
 
 def _knownness(frequency: float) -> float:
