@@ -80,5 +80,8 @@ def _told(error: NamescreenError) -> str:
 
 
 def _end(text: str, code: int) -> None:
-    sys.stderr.write(f"namescreen: {text}\n")
+    from .talk import on_terminal
+
+    told = "\n".join(map(on_terminal, f"namescreen: {text}".split("\n")))
+    sys.stderr.write(f"{told}\n")
     sys.exit(code)

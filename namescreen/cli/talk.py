@@ -15,7 +15,7 @@ from typing import TypeVar
 from namescreen.errors import Interrupted
 from namescreen.plain_text import visible
 
-__all__ = ["Progress", "counted", "kept", "progress", "say"]
+__all__ = ["Progress", "counted", "kept", "on_terminal", "progress", "say"]
 
 Item = TypeVar("Item")
 
@@ -30,13 +30,13 @@ MOST_REMARKS = 20
 def say(*remarks: str) -> None:
     """Write remarks to stderr, a line each; past twenty, only their number."""
     for remark in remarks[:MOST_REMARKS]:
-        sys.stderr.write(_folded(visible(remark)) + "\n")
+        sys.stderr.write(on_terminal(visible(remark)) + "\n")
     if len(remarks) > MOST_REMARKS:
         sys.stderr.write(f"... and {len(remarks) - MOST_REMARKS} more remarks like these.\n")
     sys.stderr.flush()
 
 
-def _folded(text: str) -> str:
+def on_terminal(text: str) -> str:
     """`text` folded between words where a terminal shows it; a path stays whole, so that it can be copied."""
     if not sys.stderr.isatty():
         return text
@@ -62,6 +62,7 @@ def progress(label: str) -> Iterator[Progress]:
         TimeRemainingColumn(),
         console=Console(stderr=True),
         transient=True,
+        redirect_stdout=sys.stdout.isatty(),  # data for a pipe or a file must not be taken above the bar
     )
     started = time.monotonic()
     task = bar.add_task(label, total=None, rate="")

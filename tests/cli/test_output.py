@@ -4,7 +4,10 @@ import contextlib
 import csv
 import io
 import json
+import os
 import re
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -16,7 +19,7 @@ from markdown_it import MarkdownIt
 from namescreen.cli.output import Column, Format, Row, json_line, show, show_table
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import width
-from tests.conftest import Run
+from tests.conftest import Run, clean_environment
 
 COLUMNS = (Column("name", "name"), Column("score", "score", right=True), Column("why", "why"))
 Capture = pytest.CaptureFixture[str]
@@ -164,3 +167,20 @@ def test_a_narrow_terminal_loses_no_column_and_breaks_no_word(cells: list[list[s
         assert set(row) <= set(words)
     for head in heads[1:]:
         assert set(head.split()) <= set(words)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a pseudo-terminal")
+def test_data_goes_where_it_is_sent_while_a_bar_is_shown(tmp_path: Path) -> None:
+    import pty
+
+    terminal, side = pty.openpty()
+    code = (
+        "from namescreen.cli import talk\ntalk.PATIENCE = 0.0\nwith talk.progress('Work') as advance:\n"
+        "    for at in (1, 2):\n        advance(at, 2)\n        print('row', at)\n"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=side, check=True, env=clean_environment(tmp_path)
+    )
+    os.close(side)
+    os.close(terminal)
+    assert done.stdout == b"row 1\nrow 2\n"
