@@ -14,7 +14,7 @@ from ..plain_text import some
 from ..territories import EU_MEMBERS, law_of, territory
 
 __all__ = [
-    *("EU_OR_STATE", "EVERYWHERE", "UNDESCRIBED", "Practice", "objection", "on_added_words", "practices"),
+    *("EU_OR_STATE", "UNDESCRIBED", "Practice", "everywhere", "objection", "on_added_words", "practices"),
     "unused_years",
 ]
 
@@ -141,42 +141,66 @@ EU_OR_STATE = (
 )
 """What is told where a name stands otherwise in a state of the Union than for an EU mark."""
 
-EVERYWHERE = (
+_EVERYWHERE = (
     (
         "Priority",
         "An application filed in another country up to six months before yours can come first, and may stand in no "
-        "list yet (Paris Convention, article 4). An application that claims priority ranks from that day.",
+        "list yet{}. An application that claims priority ranks from that day.",
+        {"": "Paris Convention, article 4"},
     ),
     (
         "International registrations",
-        "They reach a country by designation, and may stand only in the register that WIPO keeps (Madrid Protocol, "
-        "articles 3ter and 4).",
+        "They reach a country by designation, and may stand only in the register that WIPO keeps{}.",
+        {"": "Madrid Protocol, articles 3ter and 4"},
     ),
     (
         "Known marks",
-        "Some marks are protected beyond their own goods: those with a reputation, famous and well-known ones (Paris "
-        "Convention, article 6bis; EU Regulation 2017/1001, article 8(5); UK Trade Marks Act, section 5(3); 15 USC "
-        "1125(c)).",
+        "Some marks are protected beyond their own goods: those with a reputation, famous and well-known ones{}.",
+        {"": "Paris Convention, article 6bis", "EU": "EU Regulation 2017/1001, article 8(5)",
+         "GB": "UK Trade Marks Act, section 5(3)", "US": "15 USC 1125(c)", "CH": "Swiss MSchG, article 15",
+         "CA": "Canada's Trademarks Act, section 22", "AU": "Australia's Trade Marks Act, sections 60 and 120(3)",
+         "JP": "Japan's Trademark Act, article 4(1)(x), (xv) and (xix)", "CN": "China's Trademark Law, article 13"},
     ),
     (
         "Bad faith",
-        "A name filed although one knows that another is about to use it can be struck from the register (EU "
-        "Regulation 2017/1001, article 59(1)(b); UK Trade Marks Act, section 3(6)).",
+        "A name filed although one knows that another is about to use it can be struck from the register{}.",
+        {"EU": "EU Regulation 2017/1001, article 59(1)(b)", "GB": "UK Trade Marks Act, section 3(6)",
+         "CA": "Canada's Trademarks Act, section 18(1)(e)", "AU": "Australia's Trade Marks Act, section 62A",
+         "JP": "Japan's Trademark Act, article 4(1)(xix)", "CN": "China's Trademark Law, articles 4 and 32"},
     ),
     (
         "Company names and unregistered use",
-        "These can be earlier rights: company and shop names, domains, titles, goods sold under a name (EU Regulation "
-        "2017/1001, article 8(4); passing off in the UK; use alone in the US; MarkenG, section 5; CPI, article "
-        "L711-3).",
+        "These can be earlier rights: company and shop names, domains, titles, goods sold under a name{}.",
+        {"EU": "EU Regulation 2017/1001, article 8(4)", "GB": "passing off in the UK", "US": "use alone in the US",
+         "DE": "MarkenG, section 5", "FR": "CPI, article L711-3", "ES": "Ley 17/2001, article 9",
+         "IT": "Italian CPI, article 12", "CH": "Swiss Code of Obligations, articles 951 and 956",
+         "CA": "use alone in Canada, Trademarks Act, section 16",
+         "AU": "Australia's Trade Marks Act, sections 58 and 60, and passing off",
+         "JP": "Japan's Unfair Competition Prevention Act, article 2"},
     ),
     (
         "Late renewal",
-        "A mark whose term has run out can still be renewed for at least six months (Paris Convention, article 5bis; "
-        "15 USC 1059(a); EU Regulation 2017/1001, article 53(3); UK Trade Marks Act, section 43(3)). A list that "
-        "calls it registered later than that is behind, or it was renewed.",
+        "A mark whose term has run out can still be renewed for at least six months{}. A list that calls it registered "
+        "later than that is behind, or it was renewed.",
+        {"": "Paris Convention, article 5bis", "US": "15 USC 1059(a)", "EU": "EU Regulation 2017/1001, article 53(3)",
+         "GB": "UK Trade Marks Act, section 43(3)", "CH": "Swiss MSchG, article 10(3)",
+         "CA": "Canada's Trademarks Act, section 46", "AU": "Australia's Trade Marks Act, section 79",
+         "JP": "Japan's Trademark Act, article 20(3)"},
     ),
-)
-"""What holds in most countries: a heading and a sentence each."""
+)  # fmt: skip
+"""What holds in most countries: a heading, a sentence, and its sources by law; that under "" holds everywhere."""
+
+
+def everywhere(markets: Iterable[str]) -> tuple[tuple[str, str], ...]:
+    """What holds in most countries, a heading and a sentence each, with the sources of `markets`; of all that are known
+    where none is stated."""
+    stated = tuple(markets)
+    laws = {"", *map(territory, stated), *map(law_of, stated)}
+    return tuple(
+        (head, text.format(f" ({'; '.join(told)})" if told else ""))
+        for head, text, sources in _EVERYWHERE
+        for told in [[source for law, source in sources.items() if not stated or law in laws]]
+    )
 
 
 def practices(markets: Iterable[str]) -> tuple[Practice, ...]:

@@ -13,7 +13,7 @@ from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
 from .findings import holds_a_kept_sign
 from .glossary import GLOSSARY
-from .law import EU_OR_STATE, EVERYWHERE, UNDESCRIBED, Practice, practices
+from .law import EU_OR_STATE, UNDESCRIBED, Practice, everywhere, practices
 from .model import NameEntry, Report
 
 __all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms"]
@@ -196,7 +196,7 @@ def law_page(report: Report) -> Iterable[str]:
     described = {market for one in practices(report.markets) for market in one.markets}
     rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if territory(market) not in described]
     yield table(("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory"), rows)
-    told = [*EVERYWHERE]
+    told = [*everywhere(report.markets)]
     if any(map(_states_differ, report.names)):
         told.insert(0, EU_OR_STATE)
     yield "\n".join(f"- **{head}.** {text}" for head, text in told)

@@ -11,7 +11,7 @@ from namescreen.register import read_register
 from namescreen.report import Report, to_markdown
 from namescreen.report.assembly import entry_of
 from namescreen.report.coverage import market_cover, unsearched_markets
-from namescreen.report.law import objection
+from namescreen.report.law import everywhere, objection
 from namescreen.report.mark_tables import REGISTER_HEADS, register_cells
 from namescreen.report.model import OfficeRows
 from namescreen.report.questions import questions
@@ -235,3 +235,15 @@ def test_a_standing_that_is_not_understood_is_shown_as_the_list_words_it(report:
     assert status(mark) == "not understood (Purple)"
     assert in_force_notes(mark, report) == ('The list calls it "Purple": is it in force?',)
     assert status(Mark("M")) == "not stated"
+
+
+def test_what_holds_in_most_countries_cites_the_acts_of_the_markets() -> None:
+    """Acts from memory; what the Paris Convention says holds everywhere."""
+    told = dict(everywhere(("CH", "JP")))
+    assert "Swiss MSchG, article 15; Japan's Trademark Act, article 4(1)" in told["Known marks"]
+    assert "Paris Convention, article 6bis" in told["Known marks"]
+    assert not any("UK" in text or "EU" in text or "USC" in text for text in told.values())
+    assert "MarkenG, section 5" in dict(everywhere(("DE",)))["Company names and unregistered use"]
+    assert "EU Regulation 2017/1001, article 8(4)" in dict(everywhere(("DE",)))["Company names and unregistered use"]
+    assert "struck from the register." in dict(everywhere(("US",)))["Bad faith"]
+    assert all("{" not in text for _, text in everywhere(()))
