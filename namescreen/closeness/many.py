@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from .appearance import SHAPE_ONLY
 from .features import Word
+from .inflection import ONE_WORD
 from .letters import LETTER_MEASURES
 from .model import shipped_model
 from .name_similarity import (
@@ -78,18 +79,21 @@ class WordArrays(NamedTuple):
 
 
 def word_arrays(
-    look: Values, sound: Values, meaning: Values, is_known: bool, known: NDArray[np.bool_], familiar: NDArray[np.bool_]
-) -> WordArrays:
+    look: Values, sound: Values, meaning: Values, is_known: bool, known: NDArray[np.bool_],
+    familiar: NDArray[np.bool_], inflected: NDArray[np.bool_],
+) -> WordArrays:  # fmt: skip
     """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN; whether the word
-    `is_known`, which of the others are `known`, and in which pairs one is `familiar`."""
+    `is_known`, which of the others are `known`, in which pairs one is `familiar`, and which others are `inflected`
+    forms of it (`inflection.other_number`)."""
     heard = np.where(np.isnan(sound), look, sound)
     share = np.where(known, SEEN, SEEN_IF_GUESSED) if is_known else SEEN_IF_GUESSED
     form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (share * look + (1 - share) * heard)
     form = np.maximum(0.0, (form - CHANCE) / (1 - CHANCE))
     unknown = np.isnan(meaning)
-    said = np.where(unknown, np.where(known != is_known, recalled_meaning(heard), 0.0), meaning)
+    least = np.where(inflected & (unknown | (meaning >= ONE_WORD)), ONE_WORD, 0.0)
+    said = np.where(unknown, np.maximum(least, np.where(known != is_known, recalled_meaning(heard), 0.0)), meaning)
     form = np.where(unknown | ~familiar, form, form * (1 - DIFFERENT * (1 - said)))
-    return WordArrays(look, heard, said, np.maximum(form, SAID_OTHERWISE * said))
+    return WordArrays(look, heard, said, np.maximum(np.maximum(form, SAID_OTHERWISE * said), least))
 
 
 class Weights(NamedTuple):

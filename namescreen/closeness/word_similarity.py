@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from .appearance import Numbers, positive_part
 from .features import Word
+from .inflection import ONE_WORD, other_number
 from .letters import look
 from .sound import sound
 from .vocabulary import is_familiar, is_known, meaning
@@ -73,11 +74,13 @@ def _similarity(
     share = SEEN if known and other_known else SEEN_IF_GUESSED
     form = STRONGER * max(seen, heard) + (1 - STRONGER) * (share * seen + (1 - share) * heard)
     form = max(0.0, (form - CHANCE) / (1 - CHANCE))
+    one_word = other_letters in other_number(letters) and (said is None or said >= ONE_WORD)
+    least = ONE_WORD if one_word else 0.0
     if said is None:
-        said = recalled_meaning(heard) if known != other_known else 0.0
+        said = max(least, recalled_meaning(heard) if known != other_known else 0.0)
     elif is_familiar(letters) or is_familiar(other_letters):
         form *= 1 - DIFFERENT * (1 - said)
-    return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said))
+    return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said, least))
 
 
 def recalled_meaning(sound: Numbers) -> Numbers:

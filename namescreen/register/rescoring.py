@@ -16,6 +16,7 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
+from ..closeness.inflection import other_number
 from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, said_length, says_something
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
@@ -237,7 +238,9 @@ class Compared:
             meaning = self._meaning(word.letters)[at]
             familiar = self._familiar(word.letters, held, meaning)
             look = many.looks(measures, same)
-            arrays = many.word_arrays(look, sound, meaning, is_known(word.letters), known, familiar)
+            others = [index.words.find(form) for form in other_number(word.letters)]
+            inflected = np.isin(held, [other for other in others if other is not None])
+            arrays = many.word_arrays(look, sound, meaning, is_known(word.letters), known, familiar, inflected)
             every = np.zeros((len(arrays), len(self._words)))
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)

@@ -19,7 +19,7 @@ MARKS = (
     "Smith", "4ever Green", "Forever Green", "Forêt Tranquille", "Quiet Forest", "Modern", "Modem", "X", "γλαστρα",
     "Kitchen Knife Kitchen", "Cats", "Cat", "Zarvoplanter", "Thymepot", "Thyme Pot", "Dimond", "Diamond",
     "Lily of the Valley", "Paper Tiger", "Tiger", "Maria", "William", "Sunny Jug", "Beautiful", "Velmora Pots",
-    "Copo de Nieve", "Snowflake",
+    "Copo de Nieve", "Snowflake", "Velmoras", "Tigers",
 )  # fmt: skip
 NAMES = (*MARKS, "Parenthood Rodin", "Herbwik", "Kräutertee", "Crazy", "Pen", "Feather Bed", "Reignsip", "a",
          "Tiger Lily", "Mary's", "Guglielmo", "Sun Jug", "Beauty", "Velmora")  # fmt: skip
