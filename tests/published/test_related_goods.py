@@ -68,12 +68,12 @@ def test_pairs_with_goods_drawn_from_records_are_ranked_too() -> None:
 
 def test_goods_put_together_by_chance_are_seldom_related() -> None:
     """Most goods of a register are unrelated to those of a name, and a lot of graded pairs, which are mostly related,
-    does not show whether that is told. Of pairs by chance of this lot 0.24 are found related at all; by wider lists of
+    does not show whether that is told. Of pairs by chance of this lot 0.16 are found related at all; by wider lists of
     goods, which ranked graded pairs as well, 0.38 were."""
     rng = random.Random(1)
     pairs = [(rng.choice(DRAWN)["goods_a"], rng.choice(DRAWN)["goods_b"]) for _ in range(400)]
     scores = [found.score for pair in pairs if isinstance(found := relatedness(*pair), Relatedness)]
-    assert sum(score > 0 for score in scores) <= 0.3 * len(scores)
+    assert sum(score > 0 for score in scores) <= 0.22 * len(scores)
 
 
 @pytest.mark.parametrize(

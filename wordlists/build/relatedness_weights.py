@@ -29,7 +29,8 @@ from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
 PAIRS = HERE.parent / "tests" / "published" / "related_goods.csv"
-DRAWN, SEED = 100, 7
+DRAWN, SEED = 300, 7
+"""With 100 drawn 0.38 of goods put together by chance were found related, with 300 0.22; graded pairs rank alike."""
 RIDGES = (0.5, 1.0, 2.0, 4.0)
 FOLDS = 10
 TIED = frozenset(
