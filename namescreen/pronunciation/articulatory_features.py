@@ -6,9 +6,11 @@ those of the Handbook of the International Phonetic Association (1999), "America
 
 The difference of two phones is 1 - exp(-sum of weighted feature differences), so that the first step away from a phone
 is the largest: listeners hear phones as categories (A. Liberman et al., "The discrimination of speech sounds within and
-across phoneme boundaries", 1957). Features on scales from 0 to 1 as in ALINE (G. Kondrak, "A new algorithm for the
+across phoneme boundaries", 1957). The sum is taken times a factor of the two phones, for what listeners confuse more or
+less often than features tell (as p and k, m and n in the tables of G. Miller and P. Nicely, "An analysis of perceptual
+confusions among some English consonants", 1955; from memory). Features on scales from 0 to 1 as in ALINE (G. Kondrak, "A new algorithm for the
 alignment of phonetic sequences", NAACL 2000), its values from memory save where a comment says otherwise. What each
-feature weighs is fitted on words misheard in noise and on ratings of spoken words (`wordlists/build/sound_costs.py`).
+feature weighs, and the factors, are fitted on words misheard in noise and on ratings of spoken words (`wordlists/build/sound_costs.py`).
 """
 
 from __future__ import annotations
@@ -147,7 +149,12 @@ def difference(one: str, other: str) -> float:
     if found is None:
         return GLIDES.get(frozenset((one, other)), 1.0)
     kind, values = found
-    return 1.0 - math.exp(-sum(map(mul, _costs(kind), values)))
+    return 1.0 - math.exp(-_factor_of(one, other) * sum(map(mul, _costs(kind), values)))
+
+
+def _factor_of(one: str, other: str) -> float:
+    """How much further apart listeners hear two different phones than their features tell."""
+    return float(open_table("sound_costs.tsv").get(f"pair: {' '.join(sorted((one, other)))}") or 1.0)
 
 
 @cache

@@ -4,8 +4,9 @@
 
 PATH is a folder with words really misheard and ratings of spoken words (`closeness_evidence`). The costs are those with
 which the word heard comes first among other words, and with which similarity follows the ratings: the loss goes down
-the slope of the cheapest alignments. Costs are drawn towards a guess, and few. What is reported is what was found of
-words held out.
+the slope of the cheapest alignments. The difference of two phones is that of their features, and of every two a factor
+for what listeners confuse more or less often than features tell. Costs are drawn towards a guess, factors towards 1.
+What is reported is what was found of words held out.
 """
 
 from __future__ import annotations
@@ -33,9 +34,12 @@ from namescreen.pronunciation.phones import LETTER_OF, VOWEL_LETTERS
 from namescreen.tables import table_bytes, wordlists_folder
 
 SEED, FOLDS = 20261128, 5
-AMONG, RATED, STRENGTH, STEPS = 100, 0.15, 0.02, 40
+AMONG, RATED, STEPS = 100, 0.15, 60
 """The words drawn into each ranking while fitting; what 1 - r with the ratings counts beside the logarithmic loss of
-the rankings; the strength of L2; and the steps of the search."""
+the rankings; and the steps of the search."""
+STRENGTH, OF_PAIRS = 0.02, 0.003
+"""The strength of L2, and that for the factors of pairs of phones: of 0.001 to 0.05 the one with the least loss held
+out."""
 QUARTERS = 4.0
 """The weight of a plosive: weights are whole quarters."""
 GUESS = {
@@ -74,24 +78,28 @@ def _facts() -> tuple[Numbers, Numbers]:
 
 FEATURES, FIXED = _facts()
 COMPARABLE = FEATURES.any(axis=2)
+PAIRS = np.argwhere(np.tril(COMPARABLE))
+"""Every two phones that have a factor, by their numbers."""
 CLASS_OF = np.array([next(at for at, letters in enumerate(CLASSES.values()) if one in letters) for one in LETTERS])
 
 
 @dataclass(frozen=True)
 class Costs:
-    """Costs of phones by their numbers: of replacing one by another, and the weight of each; none for padding."""
+    """Costs of phones by their numbers: of replacing one by another, and the weight of each; none for padding. `apart`
+    is the sum of feature differences of every two, times their factor."""
 
     replacing: Numbers
     weight: Numbers
+    apart: Numbers
 
     @classmethod
     def of(cls, numbers: Numbers) -> Costs:
         """The costs that the logarithms of all that is fitted stand for."""
-        values = np.exp(numbers)
-        features, weights = values[: FEATURES.shape[2]], values[FEATURES.shape[2] :]
-        return cls(
-            np.where(COMPARABLE, 1 - np.exp(-FEATURES @ features), FIXED), np.r_[weights[CLASS_OF] * QUARTERS, 0.0]
-        )
+        features, weights, factors = np.split(np.exp(numbers), (FEATURES.shape[2], len(NAMES)))
+        apart = FEATURES @ features
+        apart[*PAIRS.T] *= factors
+        apart[*PAIRS.T[::-1]] *= factors
+        return cls(np.where(COMPARABLE, 1 - np.exp(-apart), FIXED), np.r_[weights[CLASS_OF] * QUARTERS, 0.0], apart)
 
 
 @dataclass(frozen=True)
@@ -101,6 +109,7 @@ class Readings:
 
     phones: np.ndarray
     extra: Numbers
+    lengths: np.ndarray
     syllables: Numbers
 
     @classmethod
@@ -112,7 +121,7 @@ class Readings:
             phones[row, : len(code)] = [LETTERS.index(letter) for letter in code]
             extra[row, : len(code)] = np.subtract(phone_weights(code), [base_weights()[letter] for letter in code])
         syllables = [sum(letter in VOWEL_LETTERS for letter in code) for code in codes]
-        return cls(phones, extra, np.array(syllables, float))
+        return cls(phones, extra, np.array([len(code) for code in codes]), np.array(syllables, float))
 
 
 @dataclass(frozen=True)
@@ -126,35 +135,30 @@ class Alignments:
 
 def align(readings: Readings, one: np.ndarray, other: np.ndarray, costs: Costs, pull: Numbers | None) -> Alignments:
     """The alignments of pairs of readings, by their rows; slopes of the sum of `pull` times similarity, if given."""
-    chunks = range(0, len(one), CHUNK)
-    found = [
-        _align(
-            readings,
-            one[at : at + CHUNK],
-            other[at : at + CHUNK],
-            costs,
-            None if pull is None else pull[at : at + CHUNK],
-        )
-        for at in chunks
-    ]
+    order = np.argsort(np.maximum(readings.lengths[one], readings.lengths[other]), kind="stable")
+    chunks = [order[at : at + CHUNK] for at in range(0, len(one), CHUNK)]
+    found = [_align(readings, one[at], other[at], costs, None if pull is None else pull[at]) for at in chunks]
+    similarity = np.empty(len(one))
+    similarity[order] = np.concatenate([each.similarity for each in found])
     return Alignments(
-        np.concatenate([each.similarity for each in found]),
+        similarity,
         reduce(np.add, [each.by_replacing for each in found]),
         reduce(np.add, [each.by_weight for each in found]),
     )
 
 
 def _align(readings: Readings, one: np.ndarray, other: np.ndarray, costs: Costs, pull: Numbers | None) -> Alignments:
-    first, second = readings.phones[one], readings.phones[other]
-    ours = np.where(first < PADDING, costs.weight[first] + readings.extra[one], 0.0).T
-    theirs = np.where(second < PADDING, costs.weight[second] + readings.extra[other], 0.0).T
+    longest = int(max(readings.lengths[one].max(), readings.lengths[other].max()))
+    first, second = readings.phones[one, :longest], readings.phones[other, :longest]
+    ours = np.where(first < PADDING, costs.weight[first] + readings.extra[one, :longest], 0.0).T
+    theirs = np.where(second < PADDING, costs.weight[second] + readings.extra[other, :longest], 0.0).T
     replacing = costs.replacing[first.T[:, None], second.T[None]]
     both = replacing * (ours[:, None] + theirs[None])
-    table = np.zeros((LONGEST + 1, LONGEST + 1, len(one)))
+    table = np.zeros((longest + 1, longest + 1, len(one)))
     np.cumsum(theirs, axis=0, out=table[0, 1:])
     np.cumsum(ours, axis=0, out=table[1:, 0])
-    for mine in range(LONGEST):
-        for yours in range(LONGEST):
+    for mine in range(longest):
+        for yours in range(longest):
             best = np.minimum(table[mine, yours + 1] + ours[mine], table[mine + 1, yours] + theirs[yours])
             np.minimum(best, table[mine, yours] + both[mine, yours], out=table[mine + 1, yours + 1])
     whole, spent = ours.sum(axis=0) + theirs.sum(axis=0), table[-1, -1]
@@ -166,7 +170,7 @@ def _align(readings: Readings, one: np.ndarray, other: np.ndarray, costs: Costs,
         for phones in (first, second):
             np.add.at(by_weight, phones, of_whole[:, None])
         at = np.arange(len(one))
-        i, j = np.full(len(one), LONGEST), np.full(len(one), LONGEST)
+        i, j = np.full(len(one), longest), np.full(len(one), longest)
         while np.any(i + j):
             here, up, left = table[i, j, at], np.maximum(i - 1, 0), np.maximum(j - 1, 0)
             straight = (i > 0) & (j > 0) & (here == table[up, left, at] + both[up, left, at])
@@ -220,18 +224,23 @@ class Evidence:
                 total += RATED * (1 - r)
                 pull[part] = -RATED * (apart / size / wide - r * spread / size**2)
         found = align(self.readings, one, other, costs, pull)
-        values = np.exp(numbers[:-1])
-        decay = np.where(COMPARABLE, 1 - costs.replacing, 0.0)
-        by_features = np.einsum("ij,ijk->k", found.by_replacing * decay, FEATURES)
-        by_classes = QUARTERS * np.bincount(CLASS_OF, found.by_weight[:PADDING], len(CLASSES))
+        # How the loss changes with the logarithm of what two phones are apart, and so of each cost.
+        apart = found.by_replacing * np.where(COMPARABLE, (1 - costs.replacing) * costs.apart, 0.0)
+        shares = FEATURES * np.exp(numbers[: FEATURES.shape[2]])
+        shares /= np.maximum(shares.sum(axis=2, keepdims=True), 1e-12)
+        by_features = np.einsum("ij,ijk->k", apart, shares)
+        by_classes = np.bincount(CLASS_OF, found.by_weight[:PADDING] * costs.weight[:PADDING], len(CLASSES))
+        by_pairs = apart[*PAIRS.T] + apart[*PAIRS.T[::-1]]
         away = numbers[:-1] - start()[:-1]
-        slopes = values * np.r_[by_features, by_classes] + 2 * STRENGTH * away
-        return total + STRENGTH * float(away @ away), np.r_[slopes, sharper]
+        strength = np.where(np.arange(len(away)) < len(NAMES), STRENGTH, OF_PAIRS)
+        slopes = np.r_[by_features, by_classes, by_pairs] + 2 * strength * away
+        return total + float(strength @ away**2), np.r_[slopes, sharper]
 
 
 def start() -> Numbers:
-    """Where a search begins: the guess, and a sharpness."""
-    return np.asarray(np.log(np.r_[GUESS["consonants"], GUESS["vowels"], GUESS["weight"], 15.0]))
+    """Where a search begins: the guess, factors of 1, and a sharpness."""
+    guess = np.r_[GUESS["consonants"], GUESS["vowels"], GUESS["weight"]]
+    return np.asarray(np.log(np.r_[guess, np.ones(len(PAIRS)), 15.0]))
 
 
 def fit(evidence_of: Evidence, chosen: list[tuple[int, np.ndarray, np.ndarray]]) -> Numbers:
@@ -250,18 +259,18 @@ def fit(evidence_of: Evidence, chosen: list[tuple[int, np.ndarray, np.ndarray]])
 
 
 def whole(numbers: Numbers) -> Numbers:
-    """Costs as they are shipped: weights in whole quarters of a plosive's, the others in thousandths."""
-    values = np.exp(numbers)
-    weights = values[-len(CLASSES) :]
+    """Costs as they are shipped: weights in whole quarters of a plosive's, the others in hundredths or thousandths."""
+    features, weights, factors = np.split(np.exp(numbers), (FEATURES.shape[2], len(NAMES)))
     weights = np.maximum(2, np.round(QUARTERS * weights / weights[list(CLASSES).index("plosive")]))
-    return np.asarray(np.r_[np.round(values[: -len(CLASSES)], 3), weights])
+    return np.r_[np.round(features, 3), weights, np.round(factors, 2)]
 
 
 def found_by(evidence_of: Evidence, numbers: Numbers, ranking: tuple[int, np.ndarray, np.ndarray]) -> list[float]:
     """The share of the words heard among the first 10 and 50, by costs as they are shipped."""
     said, others, heard = ranking
-    shipped = np.log(np.r_[whole(numbers)[: -len(CLASSES)], whole(numbers)[-len(CLASSES) :] / QUARTERS])
-    value = align(evidence_of.readings, np.full(len(others), said), others, Costs.of(shipped), None).similarity
+    shipped = whole(numbers)
+    shipped[FEATURES.shape[2] : len(NAMES)] /= QUARTERS
+    value = align(evidence_of.readings, np.full(len(others), said), others, Costs.of(np.log(shipped)), None).similarity
     return [found_at(value, heard, places) for places in (10, 50)]
 
 
@@ -300,7 +309,8 @@ def main() -> None:
         found += [found_by(all_of, costs, one) for one, at in zip(all_of.rankings, at_fold, strict=True) if at == out]
     at_10, at_50 = np.mean(found, axis=0)
     costs = fit(all_of, all_of.rankings)
-    entries = {name: f"{value:g}" for name, value in zip(NAMES, whole(costs), strict=True)}
+    pairs = [f"pair: {' '.join(sorted((PHONES[one], PHONES[other])))}" for one, other in PAIRS]
+    entries = {name: f"{value:g}" for name, value in zip((*NAMES, *pairs), whole(costs), strict=True)}
     entries["held out: misheard words found at 10 / 50"] = f"{at_10:.3f} / {at_50:.3f}"
     print(*(f"{name}: {value}" for name, value in entries.items()), sep="\n")
     contents = table_bytes("sound_costs", sorted(entries.items()))
