@@ -12,7 +12,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from .appearance import SHAPE_ONLY
+from .appearance import SHAPE_ONLY, above_floor
 from .features import Word
 from .inflection import ONE_WORD
 from .letters import LETTER_MEASURES
@@ -28,7 +28,7 @@ from .name_similarity import (
     at_least,
     weights_of,
 )
-from .sound import LETTERS
+from .sound import FLOOR, LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
 from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, SEEN, SEEN_IF_GUESSED, STRONGER, recalled_meaning
 
@@ -159,6 +159,7 @@ def parts_by_words(
             (ours.counts, shares[0]),
         )
         pairs = [_covered(one, *kind, rows.start) for one, kind in zip(table, kinds, strict=True)]
+        pairs[1] = pairs[1][0], _covered(above_floor(table[1], FLOOR), *kinds[1], rows.start)[1]
         strongest = np.maximum.reduceat(
             (table[3] * np.minimum(np.array(ours.weight)[:, None], counted)).max(axis=0), rows.start
         )
@@ -215,17 +216,19 @@ class ManyScores(NamedTuple):
 
 def scores(
     found: Parts, look: Values, sound: Values, spelled: Values, in_any_order: Values, same: NDArray[np.bool_],
-    meant: NDArray[np.bool_], breaks: NDArray[np.bool_],
+    meant: NDArray[np.bool_], breaks: NDArray[np.bool_], divided_otherwise: NDArray[np.bool_],
 ) -> ManyScores:  # fmt: skip
     """`name_similarity.score` of many names from their parts; look, sound (NaN where one cannot be read aloud) and
     spelling run together; their letters `in_any_order` of their words; which have the same letters, of which `meant`
-    meaning can be judged, and which break a phrase."""
+    meaning can be judged, which break a phrase, and which have another number of words."""
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
     appearance = np.minimum(1.0, model.appearance(look, *found.looks, spelled, in_any_order))
     appearance = np.where(look >= SHAPE_ONLY, np.maximum(appearance, look), appearance)
-    heard = np.minimum(1.0, model.sound_of_names(run_together, *found.sounds, look))
+    less, better = found.sounds
+    better = np.where(divided_otherwise, np.maximum(better, above_floor(run_together, FLOOR)), better)
+    heard = np.minimum(1.0, model.sound_of_names(run_together, less, better, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings, np.where(breaks, 0.0, found.meanings[0])))
     overall = model.overall(

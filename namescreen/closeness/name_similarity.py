@@ -16,11 +16,11 @@ from operator import mul
 from typing import NamedTuple
 
 from ..lexicon import broken_phrases, kinds
-from .appearance import SHAPE_ONLY, Numbers, positive_part
+from .appearance import SHAPE_ONLY, Numbers, above_floor, positive_part
 from .features import Features, Word
 from .letters import in_any_order, look, spelled_alike
 from .model import Model, shipped_model
-from .sound import LETTERS, LETTERS_OF_NAME, sound
+from .sound import FLOOR, LETTERS, LETTERS_OF_NAME, sound
 from .vocabulary import TRANSLATED, english_readings, has_senses, is_known, meaning, spellings
 from .weights import LEAST, word_weight
 from .word_similarity import SAID_OTHERWISE, word_similarity
@@ -84,10 +84,11 @@ class Scores(NamedTuple):
 
 
 class Parts(NamedTuple):
-    """The parts from which the means are taken, each in [0, 1]; pairs are (less covered, better covered). `sound` is
-    that of the letters if one of the names cannot be read aloud (`heard` is then False). `spelled` and `in_any_order`
-    are `letters.spelled_alike` of the unspaced names and `letters.in_any_order` of their words. `kept` is how well the
-    better covered name is covered, less the weight of the strongest word that is left over in both.
+    """The parts from which the means are taken, each in [0, 1]; pairs are (less covered, better covered), the second of
+    `sounds` only by what is alike beyond chance (`sound.FLOOR`). `sound` is that of the letters if one of the names
+    cannot be read aloud (`heard` is then False). `spelled` and `in_any_order` are `letters.spelled_alike` of the
+    unspaced names and `letters.in_any_order` of their words. `kept` is how well the better covered name is covered,
+    less the weight of the strongest word that is left over in both.
     """
 
     look: float
@@ -104,11 +105,21 @@ class Parts(NamedTuple):
     meant: bool
     breaks_phrase: bool
     """Whether a word that they share means something else in one of them (`lexicon.broken_phrases`)."""
+    divided_otherwise: bool
+    """Whether they have different numbers of words, so that word for word says less (see saw, seesaw)."""
 
     @property
     def all_looks(self) -> tuple[float, float, float, float, float]:
         """What the mean in appearance is taken of."""
         return self.look, *self.looks, self.spelled, self.in_any_order
+
+    @property
+    def all_sounds(self) -> tuple[float, float, float, float]:
+        """What the mean in sound is taken of."""
+        less, better = self.sounds
+        if self.divided_otherwise:
+            better = max(better, above_floor(self.sound, FLOOR))
+        return self.sound, less, better, self.look
 
     @property
     def all_meanings(self) -> tuple[float, float, float]:
@@ -138,7 +149,7 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
     appearance = min(1.0, model.appearance(*found.all_looks))
     if found.look >= SHAPE_ONLY:
         appearance = max(appearance, found.look)  # but for shapes easily confused, the same from end to end
-    heard = min(1.0, model.sound_of_names(found.sound, *found.sounds, found.look))
+    heard = min(1.0, model.sound_of_names(*found.all_sounds))
     if found.heard and found.sound >= 1.0:
         heard = 1.0  # read the same from end to end, whatever the segmentation (4ever, forever)
     said = min(1.0, model.meaning(*found.all_meanings))
@@ -190,6 +201,7 @@ def parts(one: Features, other: Features) -> Parts:
         heard is not None,
         said == 2 or best[5] >= JUDGED_FROM,
         bool(broken_phrases(one.name.words, other.name.words)),
+        len(one.name.words) != len(other.name.words),
     )
 
 
@@ -212,9 +224,12 @@ def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:
     one, other = weights_of(ours), weights_of(theirs)
     together = [[pair.overall for pair in row] for row in grid]
     covered = _covered(together, one.counts, other.counts)
+    heard = [[pair.sound for pair in row] for row in grid]
+    recognised = [[above_floor(sound, FLOOR) for sound in row] for row in heard]
     return (
         *_covered([[pair.look for pair in row] for row in grid], one.in_form, other.in_form),
-        *_covered([[pair.sound for pair in row] for row in grid], one.in_form, other.in_form),
+        _covered(heard, one.in_form, other.in_form)[0],
+        _covered(recognised, one.in_form, other.in_form)[1],
         *_covered([[pair.meaning for pair in row] for row in grid], one.in_meaning, other.in_meaning),
         *covered,
         max(

@@ -8,9 +8,10 @@ The difference of two phones is 1 - exp(-sum of weighted feature differences), s
 is the largest: listeners hear phones as categories (A. Liberman et al., "The discrimination of speech sounds within and
 across phoneme boundaries", 1957). The sum is taken times a factor of the two phones, for what listeners confuse more or
 less often than features tell (as p and k, m and n in the tables of G. Miller and P. Nicely, "An analysis of perceptual
-confusions among some English consonants", 1955; from memory). Features on scales from 0 to 1 as in ALINE (G. Kondrak, "A new algorithm for the
-alignment of phonetic sequences", NAACL 2000), its values from memory save where a comment says otherwise. What each
-feature weighs, and the factors, are fitted on words misheard in noise and on ratings of spoken words (`wordlists/build/sound_costs.py`).
+confusions among some English consonants", 1955; from memory). Features on scales from 0 to 1 as in ALINE (G. Kondrak,
+"A new algorithm for the alignment of phonetic sequences", NAACL 2000), its values from memory save where a comment says
+otherwise. What each feature weighs, and the factors, are fitted on words misheard in noise and on ratings of spoken
+words (`wordlists/build/sound_costs.py`).
 """
 
 from __future__ import annotations

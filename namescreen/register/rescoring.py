@@ -191,7 +191,8 @@ class Compared:
         meant = (says == 2) | (parts.meanings[1] >= JUDGED_FROM)
         look, sound, spelled, in_any_order = self._form[:, every]
         same, breaks = self._same[every], self._breaks[every]
-        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks)
+        divided = np.diff(first.start, append=len(first.words)) != len(own)
+        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, divided)
 
     def _translated(self, parts: many.Parts, own: Sequence[Word], rows: many.Rows, names: Places) -> many.Parts:
         """The parts with what is in common in another language; `names` are those that the rows belong to."""

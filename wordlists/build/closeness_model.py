@@ -25,7 +25,7 @@ from closeness_names import (
     name_figures,
     pairs_of,
 )
-from closeness_words import letter_parts, read_words, sound_parts, weigh_words
+from closeness_words import SOUND, letter_parts, read_words, sound_parts, weigh_words
 from scipy.optimize import minimize
 from sources import write_table
 
@@ -81,7 +81,7 @@ def main() -> None:
     folder = Path(sys.argv[1])
     looked, confused, heard, misheard = read_words(folder)
     look, look_figures = weigh_words("look", letter_parts, looked, confused)
-    sound, sound_figures = weigh_words("sound", sound_parts, heard, misheard)
+    sound, sound_figures = weigh_words("sound", sound_parts, heard, misheard, SOUND)
     print(look, look_figures, sound, sound_figures, file=sys.stderr)
     words = Model(Mean(look), Mean(sound), *(Mean(()) for _ in MEANS))
     letters.shipped_model = sounds.shipped_model = lambda: words  # type: ignore

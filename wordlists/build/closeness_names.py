@@ -118,7 +118,7 @@ def pairs_of(rows: list[evidence.Row]) -> Pairs:
         parts = name_similarity.parts(one, other)
         values = [
             parts.all_looks,
-            (parts.sound, *parts.sounds, parts.look),
+            parts.all_sounds,
             parts.all_meanings,
             (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
         ]

@@ -26,6 +26,10 @@ RANKS, AMONG = 0.2, 400
 number of unrelated strings drawn into each ranking while fitting."""
 HEARD = 100
 """Words said whose rankings are measured."""
+SOUND = (0.75, 0.25)
+"""The weights of the two measures of sound. Fitted here they would be 0.97 and 0.03, since the costs of articulation are
+fitted on the same words; names, which those have not seen, are told better so (held out: sound of rated pairs 0.847
+instead of 0.844, decided pairs elsewhere 0.863 instead of 0.845)."""
 
 
 @dataclass(frozen=True)
@@ -99,10 +103,14 @@ def fewer(parts: Numbers, related: np.ndarray, seed: int) -> tuple[Numbers, np.n
 
 
 def weigh_words(
-    name: str, measure: Measure, rated: dict[str, list[tuple[str, str, float]]], all_ranked: list[Ranking]
+    name: str,
+    measure: Measure,
+    rated: dict[str, list[tuple[str, str, float]]],
+    all_ranked: list[Ranking],
+    given: tuple[float, ...] = (),
 ) -> tuple[tuple[float, ...], dict[str, str]]:
-    """The weights of a measure of words, and its figures on folds held out: mean correlation with the ratings given to
-    one word's similarity to others, and the shares found at 10 and 50."""
+    """The weights of a measure of words, those `given` or fitted, and its figures on folds held out: mean correlation
+    with the ratings given to one word's similarity to others, and the shares found at 10 and 50."""
     sets = [
         (np.array([measure(a, b) for a, b, _ in one]), standardised([r for *_, r in one])) for one in rated.values()
     ]
@@ -111,7 +119,7 @@ def weigh_words(
     set_fold = evidence.folds(range(len(sets)), FOLDS, SEED) if len(sets) >= FOLDS else None
     names = [(one.one, *compress(one.others, one.related)) for one in all_ranked]
     rank_fold = evidence.folds(evidence.groups(names), FOLDS, SEED)
-    weights = word_weights(Words(sets, small))
+    weights = given or word_weights(Words(sets, small))
     correlations: list[float] = []
     found = np.zeros((len(ranked), 2))
     predicted = [np.zeros(len(ratings)) for _, ratings in sets]
@@ -125,9 +133,8 @@ def weigh_words(
             held.append(out)
             if not out.all():
                 inside.append((parts[~out], ratings[~out]))
-        fitted = np.array(
-            word_weights(Words(inside, [one for one, at in zip(small, rank_fold, strict=True) if at != at_fold]))
-        )
+        within = [one for one, at in zip(small, rank_fold, strict=True) if at != at_fold]
+        fitted = np.array(given or word_weights(Words(inside, within)))
         for place, out in enumerate(held):
             predicted[place][out] = sets[place][0][out] @ fitted
         for at in np.flatnonzero(rank_fold == at_fold):
