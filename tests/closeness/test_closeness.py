@@ -75,8 +75,10 @@ def test_more_of_any_part_is_never_less_close(values: list[float], place: int, r
         look, sound, spelled, ordered, strongest, kept, *rest = numbers
         looks, sounds, meanings, elements = ((min(pair), max(pair)) for pair in zip(rest[::2], rest[1::2], strict=True))
         found = score_of_parts(
-            Parts(look, sound, spelled, ordered, looks, sounds, meanings, elements, strongest, kept, True, True, False,
-                  False),  # fmt: skip
+            Parts(
+                look, sound, spelled, ordered, looks, sounds, meanings, elements, strongest, kept,
+                heard=True, meant=True, breaks_phrase=False, divided_otherwise=False,
+            ),
             shipped_model(),
         )
         return [float(value or 0.0) for value in found]

@@ -27,8 +27,8 @@ number of unrelated strings drawn into each ranking while fitting."""
 HEARD = 100
 """Words said whose rankings are measured."""
 SOUND = (0.75, 0.25)
-"""The weights of the two measures of sound. Fitted here they would be 0.97 and 0.03, since the costs of articulation are
-fitted on the same words; names, which those have not seen, are told better so (held out: sound of rated pairs 0.847
+"""The weights of the two measures of sound. Fitted here they would be 0.97 and 0.03, since the costs of articulation
+are fitted on the same words; names, which those have not seen, are told better so (held out: sound of rated pairs 0.847
 instead of 0.844, decided pairs elsewhere 0.863 instead of 0.845)."""
 
 

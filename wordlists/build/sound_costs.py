@@ -262,7 +262,7 @@ def whole(numbers: Numbers) -> Numbers:
     """Costs as they are shipped: weights in whole quarters of a plosive's, the others in hundredths or thousandths."""
     features, weights, factors = np.split(np.exp(numbers), (FEATURES.shape[2], len(NAMES)))
     weights = np.maximum(2, np.round(QUARTERS * weights / weights[list(CLASSES).index("plosive")]))
-    return np.r_[np.round(features, 3), weights, np.round(factors, 2)]
+    return np.asarray(np.r_[np.round(features, 3), weights, np.round(factors, 2)])
 
 
 def found_by(evidence_of: Evidence, numbers: Numbers, ranking: tuple[int, np.ndarray, np.ndarray]) -> list[float]:
