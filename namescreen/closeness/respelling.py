@@ -1,19 +1,24 @@
 """Respelled words: unknown ones that are said as everyday words (kwik, nite; supakup: super cup).
 
-A misspelling that is heard as a word has its meaning (TMEP 1207.01(b)(iv), 1209.03(j)). Found by sound alone: the
-likely readings of the letters are looked up among the words of the pronouncing dictionary.
+A misspelling that is heard as a word has its meaning (TMEP 1207.01(b)(iv), 1209.03(j)). Found by sound: the likely
+readings of the letters are looked up among the words of the pronouncing dictionary. A word of consonants alone (frsh)
+is read as an everyday one that has them: words are told apart by consonants more than by vowels (M. Nespor, M. Peña and
+J. Mehler, 2003; from memory).
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
-from functools import lru_cache
+from functools import cache, lru_cache
+from itertools import groupby
 
-from ..lexicon import lexicon
+from ..lexicon import lexicon, zipf
 from ..pronunciation import likely_codes, words_heard
+from ..tables import open_table
 from .letters import look
 
-__all__ = ["heard_parts", "heard_word"]
+__all__ = ["heard_parts", "heard_word", "with_vowels"]
 
 LATER = 1.0
 """What each less likely reading of the letters costs, in Zipf values."""
@@ -21,6 +26,10 @@ EVERYDAY, PART = 3.0, 3.5
 """Zipf values from which readers hear a word in a respelling, and two words in a closed one."""
 LEAST_PHONES = 3
 """The fewest phones of a part of a closed word: shorter ones are heard in any word."""
+LEAST_CONSONANTS = 4
+"""The fewest consonants that stand for a word; three fit too many, and are read as initials."""
+_WITHOUT_VOWELS = str.maketrans("", "", "aeiouy")
+_CONSONANTS = re.compile(f"[b-df-hj-np-tv-xz]{{{LEAST_CONSONANTS},12}}")
 LIKE = 6.0
 """What it counts, in Zipf values, that the letters are the same: of words that sound alike, the one written most like
 it is meant. This and the values above are ours; no source."""
@@ -37,7 +46,32 @@ def heard_word(word: str) -> str:
         for said, frequency in _everyday(code, EVERYDAY)
         if said != word
     )
-    return max(found, default=(0.0, ""))[1]
+    return max(found, default=(0.0, ""))[1] or with_vowels(word)
+
+
+@lru_cache(maxsize=1 << 14)
+def with_vowels(word: str) -> str:
+    """The commonest everyday word that a folded word of consonants stands for (frsh: fresh, xprss: express); "" if
+    there is none, or if the word is common as it is or has less than `LEAST_CONSONANTS`."""
+    if not _CONSONANTS.fullmatch(word) or zipf(word) >= EVERYDAY:
+        return ""
+    words = _everyday_by_consonants().get(_consonants(word), ())
+    return next((other for _, other in sorted(words, reverse=True) if lexicon().bases(other)), "")
+
+
+@cache
+def _everyday_by_consonants() -> dict[str, list[tuple[float, str]]]:
+    """The everyday words with their Zipf values, by their consonants."""
+    found: dict[str, list[tuple[float, str]]] = {}
+    for word, frequency in open_table("frequency/en.tsv").items():
+        if float(frequency) >= EVERYDAY:
+            found.setdefault(_consonants(word), []).append((float(frequency), word))
+    return found
+
+
+def _consonants(word: str) -> str:
+    """The consonants of a word, a doubled one once."""
+    return "".join([letter for letter, _ in groupby(word.translate(_WITHOUT_VOWELS))])
 
 
 @lru_cache(maxsize=1 << 16)

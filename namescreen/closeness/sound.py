@@ -7,7 +7,7 @@ and the closest pair counts, a less likely reading a little less.
 from __future__ import annotations
 
 from functools import lru_cache
-from itertools import groupby
+from itertools import chain, groupby
 
 from rapidfuzz.distance import Levenshtein
 
@@ -22,6 +22,7 @@ from ..pronunciation import (
 from ..text import ways_to_say
 from .letters import spelled_alike
 from .model import shipped_model
+from .respelling import with_vowels
 from .vocabulary import is_known, segmentations
 
 __all__ = [
@@ -67,9 +68,12 @@ def readings_of(word: str) -> tuple[Pronunciation, ...]:
 def _readings(word: str) -> dict[str, Pronunciation]:
     """As `readings_of`, by their phones."""
     ways = ways_to_say(word, is_known)
+    if full := with_vowels(word):
+        ways = ((full,), *ways)
     if is_known(word) or all(reading.source != "spelling" for reading in pronounce(word, 1)):
         return _in_turn(ways, OF_A_WORD)
-    found = _in_turn((*ways, *segmentations(word)[1:]), OF_A_WORD)
+    parts = (chain.from_iterable(ways_to_say(part)[0] for part in parts) for parts in segmentations(word)[1:])
+    found = _in_turn((*ways, *map(tuple, parts)), OF_A_WORD)
     for reading in (reading_by_rime(word), language_neutral_reading(word)):
         if reading:
             found.setdefault(merge_double_phonemes(reading.code), reading)
@@ -83,7 +87,8 @@ def merge_double_phonemes(code: str) -> str:
 
 def spoken_phoneme_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
     """The phoneme codes of a name that may be said in these ways, at most `READINGS` of them."""
-    return tuple(_in_turn(ways, READINGS))
+    in_full = (tuple(with_vowels(word) or word for word in way) for way in ways)
+    return tuple(_in_turn((*(way for way in in_full if way not in ways), *ways), READINGS))
 
 
 def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunciation]:

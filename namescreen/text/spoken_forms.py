@@ -20,7 +20,8 @@ LETTER_NAMES = {
 
 _DIGIT_SOUNDS = {"2": ("to", "two"), "4": ("for", "four"), "8": ("ate", "eight"), "1": ("one",), "0": ("oh",)}
 _SOUND_SPELLINGS = {"u": "you", "r": "are", "n": "and", "y": "why", "c": "see", "b": "be", "thru": "through",
-                    "ur": "your", "nite": "night", "lite": "light", "kwik": "quick", "quik": "quick"}  # fmt: skip
+                    "ur": "your", "ez": "easy", "nite": "night", "lite": "light", "kwik": "quick",
+                    "quik": "quick"}  # fmt: skip
 
 _ONES = tuple(
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "

@@ -19,6 +19,8 @@ from namescreen.closeness.vocabulary import meaning, meant
     [
         *[("quik", "quick"), ("fom", "foam"), ("thru", "through"), ("houzing", "housing")],  # TMEP 1209.03(j)
         *[("kwik", "quick"), ("glu", "glue"), ("supa", "super"), ("toze", "toes"), ("stytch", "stitch")],
+        *[("frsh", "fresh"), ("xprss", "express"), ("wrmth", "warmth")],  # without vowels
+        *[("zvrk", "zvrk"), ("html", "html")],  # that stand for no word; known as they are
         *[("quick", "quick"), ("zarvo", "zarvo"), ("quenza", "quenza"), ("loamlet", "loamlet")],  # known, or coined
     ],
 )
@@ -30,6 +32,14 @@ def test_an_unknown_word_is_meant_as_the_everyday_word_it_is_heard_as(written: s
 def test_a_respelled_word_has_the_meaning_of_the_word(one: str, other: str) -> None:
     assert (meaning(one, other) or 0) >= 0.8
     assert meaning(one, other) == meaning(other, one)
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("frsh", "fresh"), ("frsh linen", "fresh linen"), ("ez fold", "easy fold"), ("ezfold", "easyfold")],
+)
+def test_a_clipped_word_is_said_as_the_word_it_stands_for(one: str, other: str) -> None:
+    assert set(features(one).phoneme_codes) & set(features(other).phoneme_codes)
 
 
 def test_two_respelled_words_run_together_are_parted() -> None:
