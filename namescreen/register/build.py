@@ -326,8 +326,8 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     kept = [*map(words.__getitem__, texts), *said.values()]
     facts = [word.facts for word in kept]
     arrays["said_length"] = np.array(list(map(len, said)), np.uint16)
-    for name, values in zip(Weight._fields, zip(*(word.weight for word in kept), strict=True), strict=True):
-        arrays[f"word_{name}"] = np.array(values, np.float64)
+    for name in Weight._fields:
+        arrays[f"word_{name}"] = np.array([getattr(word.weight, name) for word in kept], np.float64)
     arrays["word_known"] = np.array([one.has_senses for one in facts], np.uint8)
     arrays["word_flags"] = np.array(
         [one.has_base_forms * HAS_BASE_FORMS + one.is_known * IS_KNOWN + one.is_surname * IS_SURNAME for one in facts],
