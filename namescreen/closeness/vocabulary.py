@@ -357,9 +357,9 @@ def meaning(one: str, other: str) -> float | None:
 
 
 def are_opposite(one: str, other: str) -> bool:
-    """Whether two words are opposites (hot, cold; dawn, dusk). A word derived from the other is none, though WordNet
-    joins it to the same opposite (beauty, beautiful, ugly)."""
-    return lexicon().are_opposite(one, other) and not is_derived(one, other)
+    """Whether two words are opposites (hot, cold; dawn, dusk). A word is none of its own, though one sense of it may be
+    of another, nor one derived from it, though WordNet joins both to the same opposite (beauty, beautiful, ugly)."""
+    return one != other and lexicon().are_opposite(one, other) and not is_derived(one, other)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -13,7 +13,7 @@ from namescreen.closeness.calibration import calibration
 from namescreen.closeness.letters import spelled_alike
 from namescreen.closeness.model import shipped_model
 from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
-from namescreen.closeness.vocabulary import english_readings
+from namescreen.closeness.vocabulary import are_opposite, english_readings
 from namescreen.policy import Level, level_of
 
 WORDS = ("terra", "thirst", "herb", "garden", "sill", "wick", "pot", "basil", "sun", "blue", "zarvo", "mellin", "quik",
@@ -159,6 +159,11 @@ def test_opposites_share_an_idea_and_do_not_say_the_same(one: str, other: str) -
     told = " ".join(compare(one, other).reasons)
     assert "are opposites" in told
     assert "say something alike" not in told
+
+
+def test_a_word_that_both_names_have_is_not_its_own_opposite() -> None:
+    assert '"show" and "show"' not in " ".join(compare("Hide and Show", "Show Window").reasons)
+    assert not are_opposite("show", "show")
 
 
 @pytest.mark.parametrize(("one", "other"), [("Velmora Pots", "Velmora"), ("Zarvolin by Quillan", "Zarvolin")])
