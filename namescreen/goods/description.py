@@ -297,11 +297,13 @@ def _of_group(word: str, goods: str) -> Evidence:
     as_goods = Item(word, base_form(word))
     if not is_listed(as_goods):
         return NOTHING
-    found = [tied for item in items(goods) if (tied := ties(as_goods, item))]
-    if any(tied["one group"] for tied in found):
-        return Evidence(SAME_GROUP, "names goods for the same purpose")
-    if any(tied["one range"] or tied["one market"] for tied in found):
-        return Evidence(SAME_MARKET, "names goods of the same trade")
+    found = [(tied, item) for item in items(goods) if (tied := ties(as_goods, item))]
+    purpose = (("one group",), SAME_GROUP, "names goods for the same purpose")
+    trade = (("one range", "one market"), SAME_MARKET, "names goods of the same trade")
+    for asked, weight, why in (purpose, trade):
+        of = next((item.text for tied, item in found if any(tied[name] for name in asked)), "")
+        if of:
+            return Evidence(weight, f'{why} as "{of}"' if len(items(goods)) > 1 else why)
     return NOTHING
 
 

@@ -301,3 +301,13 @@ def test_a_quality_that_is_praised_is_no_image(name: str, goods: str) -> None:
     found = distinctiveness(name, goods)
     assert isinstance(found, Distinctiveness)
     assert found.category == "descriptive"
+
+
+def test_a_reason_says_for_which_of_several_goods_a_word_describes() -> None:
+    """A name that describes one of several goods is refused for it (common practice, no source)."""
+    several, other = distinctiveness("Saucer", "umbrellas, plates, soap"), distinctiveness("Saucer", "umbrellas, soap")
+    assert isinstance(several, Distinctiveness)
+    assert isinstance(other, Distinctiveness)
+    assert several.category == "descriptive"
+    assert any('as "plates"' in reason for reason in several.reasons)
+    assert other.category not in ("generic", "descriptive")
