@@ -34,6 +34,8 @@ PLAIN = 0.8
 """Weight in the context of the goods from which a part of three letters is seen in a word."""
 IN_COMPOUND, EVERYDAY = 2.5, 4.0
 """Zipf values from which a word of four letters or more, and one of three, are seen in a compound: ember, fox."""
+KNOWN_TO_READERS = 3.0
+"""Zipf value from which readers know a quality, and may hear it in a misspelling; as in `closeness.respelling`."""
 LEAST_DESCRIBING = 0.4
 """Weight in the context of the goods from which a word describes them, so that an unknown word may be a variant."""
 INITIALS = 0.7
@@ -118,7 +120,8 @@ def _is_part(part: str, goods: str) -> bool:
 def _qualities(goods: str) -> dict[str, float]:
     """Words for qualities that goods of this kind may have, with their weight."""
     of_kind = ("laudatory", "quality", "taste") if context(goods).food else ("laudatory", "quality")
-    return dict.fromkeys((word for kind in of_kind for word in words_of_kind(kind)), 0.7)
+    known = (word for kind in of_kind for word in words_of_kind(kind) if zipf(word) >= KNOWN_TO_READERS)
+    return dict.fromkeys(known, 0.7)
 
 
 @lru_cache(maxsize=1 << 13)
