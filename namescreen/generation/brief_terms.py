@@ -101,6 +101,17 @@ class BriefTerms:
         return np.array([term.weight for term in self.terms], np.float32)
 
     @cached_property
+    def shares(self) -> Associations:
+        """What each term counts where terms are counted: less where another one names the same (walk, walker)."""
+        import numpy as np
+
+        at = [places().get(term.word, -1) for term in self.terms]
+        named = np.array([[place >= 0 and term.associations[place] >= _SYNONYM for place in at] for term in self.terms])
+        same = named | named.T
+        np.fill_diagonal(same, True)
+        return np.asarray(1 / same.sum(axis=1), np.float32)
+
+    @cached_property
     def concepts(self) -> np.ndarray[Any, np.dtype[np.bool_]]:
         """Whether each term is a concept."""
         import numpy as np

@@ -17,7 +17,9 @@ if TYPE_CHECKING:
 
 __all__ = ["Flags", "Refusal"]
 
-_MILD = 1  # severity (0 to 3) from which a reading in a language of the brief keeps a name out
+_MILD, _AWKWARD = 1, 2
+"""Severities (0 to 3) from which a reading in a language of the brief keeps a name out: where it stands as a word, and
+where it only stands inside one or is a letter away; there a mild one is a remark."""
 _SAME, _NEAR = 0.9, 0.8
 """Similarity of letters to a mark (1 - edit distance / longer length) from which a name is left out as nearly the same,
 and from which it gets a remark: one letter in ten, one in five. Sound, meaning and goods are looked at when the
@@ -57,9 +59,11 @@ class Flags:
             return near
         remarks = list(near)
         for reading in readings(proposal.text, languages=self._languages, dictionaries=()):
-            if reading.severity >= _MILD:
-                because = f"{reading.language}: {reading.word} ({reading.meaning})"
+            because = f"{reading.language}: {reading.word} ({reading.meaning})"
+            if reading.severity >= (_MILD if reading.stands else _AWKWARD):
                 return Refusal("reading", because, reading.language)
+            if reading.severity >= _MILD:
+                remarks.append(because)
         taken_for = _taken_for(proposal)
         if taken_for:
             remarks.append(f"heard as {taken_for}")

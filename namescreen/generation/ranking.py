@@ -34,6 +34,7 @@ __all__ = ["PARTS", "Judge", "default_weights", "resemblance", "syllables"]
 PARTS = {
     "sense": "how much of the brief its sources bring to mind: 1 = two concepts as well as any word does",
     "widely": "how far beyond a single concept its sources reach in the brief: 0 = not, 1 = as widely as any word",
+    "many": "to how many words of the brief, the goods' too, its sources are tied: 0 = none, 1 = to four",
     "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
@@ -76,6 +77,7 @@ _WHOLE_IDEA = AS_IT_IS | {"saying"}
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
+_TIED, _MANY = 0.5, 4  # an association that ties a word to a term in full; so many terms are many
 _WORST = 9.5  # bits of one letter beyond which the whole is held back
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 """Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
@@ -170,10 +172,12 @@ class Judge:
         words = [source.casefold() for source in proposal.sources]
         known = self._ideas.get(proposal.sources[0])
         many = len(words) > 1
-        sense = self._brief_terms.relevance(reduce(np.maximum, associations))
+        together = reduce(np.maximum, associations)
+        sense = self._brief_terms.relevance(together)
         return {
             "sense": sense,
             "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
+            "many": min(1.0, float((together / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
             "true": min(_true(one * self._shares) for one in associations),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
