@@ -16,6 +16,7 @@ from ..brief import Brief
 from ..tables import open_table
 from ..text import fold
 from .brief_terms import NAMED, BriefTerms
+from .short_lists import NAMED_AS, on_short_lists
 from .vocabulary import Word, pictures, places
 from .vocabulary import word as word_facts
 
@@ -31,19 +32,10 @@ _FACET_SHARPER = 1.5  # what a word is apt for is told in plain words, so a loos
 _WORLD = 0.55  # what standing in a world of the brief counts by itself; the rest is the word's own company
 _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind for its words to count
 _SURE = 0.6  # as much for a word of the goods, which may only say what they are made of
-_NAMED = 0.9  # a tie from which a term names the subject of a world, as itself or a synonym does
 _ALONE_VIVID = 0.75  # of a world of short words, which is less special
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
-_CONFIRMED, _HALF_SURE = 0.25, 0.5
-"""What the rest of a brief has to do with a subject that a term only touches, so that it counts in full; the share of
-that from which it counts at all."""
-_DULL, _BEST = 2, 7  # ratings of a word for a subject at which it counts nothing, and in full, as chosen for it
-_LISTED = 0.75  # how strongly a word is associated with what it stands on a short list for; the rest is its rating's
-_CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
 _MOSTLY = 0.5  # the share of the words of a meaning that the brief says itself, from which it describes
-_CHANCE, _UNSURE = 0.2, 0.15
-"""Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
 _LEAST = 0.1  # less relevant ideas are left out
 _GOODS = 0.25  # words of the goods describe: they may serve, but weigh little
@@ -195,17 +187,6 @@ def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
     return tuple((tuple(about.split()), tuple(words.split(", "))) for about, words in rows)
 
 
-@cache
-def _picks() -> tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]:
-    """Each subject with the words of its short list, and how each pleased for it as a share."""
-    rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
-    rated = ((about.split(), (entry.rpartition(" ") for entry in words.split(", "))) for about, words in rows)
-    return tuple(
-        (tuple(about), tuple((word, (float(rating) - _DULL) / (_BEST - _DULL)) for word, _, rating in words))
-        for about, words in rated
-    )
-
-
 def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = ()) -> tuple[Idea, ...]:
     """Every idea of a brief, the most relevant first; none that holds a dropped word or one to avoid."""
     avoided = {fold(word) for word in (*brief.avoid, *without)}
@@ -260,7 +241,7 @@ def _defined(brief_terms: BriefTerms) -> Associations:
     import numpy as np
 
     keys = _keys()
-    same = (brief_terms.associations[:, keys.places] >= _NAMED).any(axis=0)
+    same = (brief_terms.associations[:, keys.places] >= NAMED_AS).any(axis=0)
     said, of = np.add.reduceat(same, keys.starts, dtype=np.int64), np.diff(np.append(keys.starts, len(keys.places)))
     found = np.zeros(len(_known()), bool)
     found[keys.owners] = (said > 1) & (said >= _MOSTLY * of)
@@ -285,7 +266,7 @@ def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations, 
             )
             found[facets.owners, place] = np.maximum(found[facets.owners, place], apt)
     chosen = np.zeros_like(found)
-    suited, picked = _suitable(brief_terms), _chosen(brief_terms)
+    suited, picked = _suitable(brief_terms), on_short_lists(brief_terms)
     for place, one in enumerate(_known()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             found[place] = np.maximum(found[place], associations)
@@ -293,54 +274,6 @@ def _associations(brief_terms: BriefTerms) -> tuple[Associations, Associations, 
             found[place] = np.maximum(found[place], both[0])
             chosen[place] = both[1]
     return found, chosen, seen
-
-
-def _chosen(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Associations]]:
-    """The words of the short lists for what the terms name, each with its association with each term, and that times
-    how it pleased.
-
-    Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
-    cream, or skin and cream).
-    """
-    import numpy as np
-
-    rows = []
-    for about, words in _picks():
-        with_each = np.sort(_met(brief_terms, about), axis=1)
-        met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
-        named = np.where(met >= _CHOSEN, met, np.float32(0))
-        if named.any():
-            loose = (met - _CHANCE).clip(0) * brief_terms.weights
-            others = loose.sum() - loose
-            sure = np.where(met >= _NAMED, 1.0, np.minimum(1.0, others / _CONFIRMED))
-            # in its chosen sense a term is near its synonyms
-            rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
-    best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
-    found: dict[str, tuple[Associations, Associations]] = {}
-    for named, others, words in rows:
-        agreed = np.asarray(named * np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE)), np.float32)
-        for one, pleased in words:
-            both = agreed * np.float32(_LISTED + (1 - _LISTED) * pleased), agreed * np.float32(pleased)
-            if one in found:
-                both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
-            found[one] = both
-    return found
-
-
-def _met(brief_terms: BriefTerms, about: Iterable[str]) -> Associations:
-    """How strongly each term is associated with each name of a subject. Of "bird+feeder", feeder names it, and only
-    where another term of the brief is about birds."""
-    import numpy as np
-
-    columns = []
-    for name in about:
-        *beside, word = name.split("+")
-        if word in places():
-            column = brief_terms.associations[:, places()[word]]
-            for other in beside:
-                column = column * (brief_terms.associations[:, places()[other]].max(initial=0.0) >= _CHOSEN)
-            columns.append(column)
-    return np.array(columns, np.float32).reshape(len(columns), -1).T
 
 
 @cache
@@ -402,7 +335,7 @@ def _world_relevance(brief_terms: BriefTerms, about: tuple[str, ...], alone: flo
     order = np.argsort(-top)
     others = np.full(len(top), top[order[0]])
     others[order[0]] = top[order[1]] if len(top) > 1 else 1.0
-    agreed = np.minimum(1.0, others / _NAMED)
+    agreed = np.minimum(1.0, others / NAMED_AS)
     named = first * (alone + (1 - alone) * agreed)
     loose = np.where(top >= np.where(brief_terms.concepts, _FIRM, _SURE), first, 0.0) * (_ALONE_LOOSE + agreed**2 / 2)
-    return np.asarray(np.where(top >= _NAMED, named, loose), np.float32)
+    return np.asarray(np.where(top >= NAMED_AS, named, loose), np.float32)

@@ -88,8 +88,6 @@ _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, a
 _SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
           "120": 0.9, "010": 0.9, "101": 0.9, "110": 0.75, "210": 0.85, "1010": 0.9, "2010": 0.95,
           "1020": 0.95}  # fmt: skip
-
-
 Weights = Mapping[str, Mapping[str, float]]
 """The weight of each part, by construction."""
 

@@ -76,8 +76,8 @@ GOOD, MISPLACED, MISPLACED_WEIGHT = 4 / 7, 0.27, 0.3
 to be rated so, and counts for so much of a name. Without that, no rated name would show that a name must belong to its
 product (our assumption)."""
 MOST = {"pair": 0.75, "changed": 0.5}
-"""Of all parts but the kind together, where they would promise more than such names kept (2.4 of 7 the best changed ones,
-3.7 the best pairs, read for 34 briefs of our own); 0.9 for the others. The rest is the kind's."""
+"""Of all parts but the kind together, where they would promise more than such names kept (2.4 of 7 the best changed
+ones, 3.7 the best pairs, read for 34 briefs of our own); 0.9 for the others. The rest is the kind's."""
 WITHIN = ("found", "pair", "changed")
 
 Numbers = NDArray[np.float64]

@@ -1,0 +1,87 @@
+"""The short lists of subjects: which words were chosen for what the terms of a brief name, and how they pleased a blind
+reader there (wordlists/curated/naming_picks.txt)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import cache
+from typing import TYPE_CHECKING
+
+from ..tables import open_table
+from .brief_terms import BriefTerms
+from .vocabulary import places
+
+if TYPE_CHECKING:
+    from .brief_terms import Associations
+
+__all__ = ["NAMED_AS", "on_short_lists"]
+
+NAMED_AS = 0.9
+"""A tie from which a term names the subject of a list, as itself or a synonym does."""
+_CONFIRMED, _HALF_SURE = 0.25, 0.5
+"""What the rest of a brief has to do with a subject that a term only touches, so that it counts in full; the share of
+that from which it counts at all."""
+_DULL, _BEST = 2, 7  # ratings of a word for a subject at which it counts nothing, and in full, as chosen for it
+_LISTED = 0.75  # how strongly a word is associated with what it stands on a short list for; the rest is its rating's
+_CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
+_CHANCE, _UNSURE = 0.2, 0.15
+"""Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
+
+
+@cache
+def _picks() -> tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]:
+    """Each subject with the words of its short list, and how each pleased for it as a share."""
+    rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
+    rated = ((about.split(), (entry.rpartition(" ") for entry in words.split(", "))) for about, words in rows)
+    return tuple(
+        (tuple(about), tuple((word, (float(rating) - _DULL) / (_BEST - _DULL)) for word, _, rating in words))
+        for about, words in rated
+    )
+
+
+def on_short_lists(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Associations]]:
+    """The words of the short lists for what the terms name, each with its association with each term, and that times
+    how it pleased.
+
+    Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
+    cream, or skin and cream).
+    """
+    import numpy as np
+
+    rows = []
+    for about, words in _picks():
+        with_each = np.sort(_met(brief_terms, about), axis=1)
+        met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
+        named = np.where(met >= _CHOSEN, met, np.float32(0))
+        if named.any():
+            loose = (met - _CHANCE).clip(0) * brief_terms.weights
+            others = loose.sum() - loose
+            sure = np.where(met >= NAMED_AS, 1.0, np.minimum(1.0, others / _CONFIRMED))
+            # in its chosen sense a term is near its synonyms
+            rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
+    best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
+    found: dict[str, tuple[Associations, Associations]] = {}
+    for named, others, words in rows:
+        agreed = np.asarray(named * np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE)), np.float32)
+        for one, pleased in words:
+            both = agreed * np.float32(_LISTED + (1 - _LISTED) * pleased), agreed * np.float32(pleased)
+            if one in found:
+                both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
+            found[one] = both
+    return found
+
+
+def _met(brief_terms: BriefTerms, about: Iterable[str]) -> Associations:
+    """How strongly each term is associated with each name of a subject. Of "bird+feeder", feeder names it, and only
+    where another term of the brief is about birds."""
+    import numpy as np
+
+    columns = []
+    for name in about:
+        *beside, word = name.split("+")
+        if word in places():
+            column = brief_terms.associations[:, places()[word]]
+            for other in beside:
+                column = column * (brief_terms.associations[:, places()[other]].max(initial=0.0) >= _CHOSEN)
+            columns.append(column)
+    return np.array(columns, np.float32).reshape(len(columns), -1).T
