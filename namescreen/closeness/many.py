@@ -19,7 +19,7 @@ from .letters import LETTER_MEASURES
 from .model import shipped_model
 from .name_similarity import (
     LATER,
-    LATER_BY_DOMINANCE,
+    LATER_IN_SENSE,
     LEAST_IN_FORM,
     LEAST_IN_MEANING,
     SAME_SOUND,
@@ -116,12 +116,12 @@ class Rows(NamedTuple):
         sizes = np.diff(self.start, append=len(self.words))
         place = np.arange(len(self.words)) - np.repeat(self.start, sizes)
         places = range(int(sizes.max(initial=0)))
-        later = np.array([LATER**at for at in places])[place]
+        later, in_sense = (np.array([share**at for at in places])[place] for share in (LATER, LATER_IN_SENSE))
         strength, dominance = weights.strength[self.words], weights.dominance[self.words]
-        counts = dominance * np.array([LATER_BY_DOMINANCE**at for at in places])[place]
+        counts = dominance * in_sense
         most = np.repeat(np.maximum.reduceat(dominance, self.start), sizes)
         seen = (LEAST_IN_FORM + (1 - LEAST_IN_FORM) * strength) * later
-        said = length[self.words] * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * strength) * later
+        said = length[self.words] * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * strength) * in_sense
         sums = (np.repeat(np.add.reduceat(one, self.start), sizes) for one in (counts, seen, said))
         return np.minimum(strength, dominance / most) * later, counts / next(sums), seen / next(sums), said / next(sums)
 

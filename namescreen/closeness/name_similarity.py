@@ -28,10 +28,10 @@ from .word_similarity import SAID_OTHERWISE, word_similarity
 __all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "says_something", "score",
            "score_of_parts", "weights_of"]  # fmt: skip
 
-LATER, LATER_BY_DOMINANCE = 0.85, 0.93
+LATER, LATER_IN_SENSE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
 1207.01(b); EUIPO Guidelines, part C, section 2, chapter 4). Size: common practice, no source; 0.7 and 1 do worse.
-Beside dominance what fits best how a reader divides names."""
+In dominance and meaning: what fits best how a reader divides names, and the ratings of meaning."""
 LEAST_IN_FORM, LEAST_IN_MEANING = 0.3, 0.7
 """The weight of a word without distinctiveness in look and sound, where it is still seen and heard, and (times its
 length) in meaning, where plain words say most. Of the values tried, those that fit the ratings best."""
@@ -298,7 +298,8 @@ def said_length(word: str, translated: bool = False) -> float:
 def weights_of(words: Side) -> _Weights:
     """The weights of some words."""
     later = [LATER**place for place in range(len(words))]
-    counts = [word.weight.dominance * LATER_BY_DOMINANCE**place for place, word in enumerate(words)]
+    in_sense = [LATER_IN_SENSE**place for place in range(len(words))]
+    counts = [word.weight.dominance * share for word, share in zip(words, in_sense, strict=True)]
     most = max(word.weight.dominance for word in words)
     own = [min(word.weight.strength, word.weight.dominance / most) for word in words]
     weight = tuple(map(mul, own, later))
@@ -311,7 +312,7 @@ def weights_of(words: Side) -> _Weights:
             said_length(word.letters, translated)
             * (LEAST_IN_MEANING + (1 - LEAST_IN_MEANING) * word.weight.strength)
             * share
-            for word, share in zip(words, later, strict=True)
+            for word, share in zip(words, in_sense, strict=True)
         ]
         for translated in (False, True)
     )

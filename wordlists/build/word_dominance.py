@@ -21,7 +21,7 @@ from scipy.optimize import minimize
 from sources import folder_to_write, write_table
 
 from namescreen.closeness import goods_words
-from namescreen.closeness.name_similarity import LATER_BY_DOMINANCE
+from namescreen.closeness.name_similarity import LATER_IN_SENSE
 from namescreen.closeness.weights import DOMINANCE, LEAST, evidence_of_dominance, word_weight
 from namescreen.tables import table_bytes
 from namescreen.text import parse
@@ -72,7 +72,7 @@ def dominance(weights: Numbers, evidence: Numbers) -> Numbers:
 
 def shares(counts: Numbers, words: Words) -> Numbers:
     """The share of every word in its name."""
-    counts = counts * LATER_BY_DOMINANCE**words.place
+    counts = counts * LATER_IN_SENSE**words.place
     found: Numbers = counts / np.bincount(words.name, counts)[words.name]
     return found
 
