@@ -26,9 +26,10 @@ from .continuum import CATEGORIES, chances, inherent, score
 from .description import SURNAMES, EvidenceKind, is_material
 from .evidence import Judged, read, values
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
-from .foreign import COMMON, known_languages, reading_in
+from .foreign import COMMON, known_languages, read_by_law, reading_in
 from .grounds import (
     SURNAME_BARS,
+    TRANSLATING,
     is_foreign,
     languages_of,
     languages_under,
@@ -100,7 +101,8 @@ def distinctiveness(
 
     It is read in English, in `languages` (BCP 47) and in those of the `markets` (ISO 3166-1); without either in the
     common ones, where only words that are no English words are translated. A foreign word is as descriptive as its
-    translation (doctrine of foreign equivalents, TMEP 1209.03(g); EUTMR Article 7(2)). Without
+    translation (doctrine of foreign equivalents, TMEP 1209.03(g); EUTMR Article 7(2)), under the laws of the US and the
+    EU whatever languages are named. Without
     markets the laws of the US, the EU and GB are told. `classes` are the stated Nice classes, for protected signs;
     of the `product` in the seller's words the materials are read that the goods do not state.
     Goods in another language are read in English; for goods that cannot be read the classes are used, and
@@ -154,16 +156,18 @@ def _distinctiveness(
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
+    barred = _finding("en", name, goods, plain, plain, signs, american=american).category in CATEGORIES[:2]
+    by_law_alone = () if barred or markets is None else read_by_law(views_of(markets), held)
+    for language in by_law_alone:  # a minority's language counts as if it had been asked for
+        found = reading_in(name, goods, language, asked=language in languages_of(markets or ()), surnames=False)
+        readings |= {language: found} if found else {}
     if plain and len(readings) == 1 and all(one.coined and not one.word.isascii() for one in plain):
         return NotChecked("distinctiveness", "the words of this script are not known here")
     minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
     unknown = unknown_words(plain, readings, spoken)
     findings = _worst_first(
-        [
-            _finding(language, name, goods, judged, plain, signs, american=american)
-            for language, judged in readings.items()
-        ],
+        [_finding(code, name, goods, read_so, plain, signs, american=american) for code, read_so in readings.items()],
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
@@ -181,7 +185,7 @@ def _distinctiveness(
         findings = [replace(one, score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
     kinds_found = kinds_of_name(plain, judged)
-    by_law = _by_each_law(name, goods, readings, findings, signs, markets)
+    by_law = _by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
     meant = {(one.word, one.meaning.language) for one in judged if one.meaning}
@@ -212,11 +216,13 @@ def _by_each_law(
     findings: Sequence[LanguageFinding],
     signs: tuple[ProtectedSign, ...],
     markets: tuple[str, ...] | None,
+    by_law_alone: tuple[str, ...],
 ) -> list[MarketFinding]:
-    """How the name stands under each law: by the worst of the `findings` in a language that counts there."""
+    """How the name stands under each law, by the worst of the `findings` in a language that counts there."""
     worst, found = findings[0], []
     for law in views_of(markets):
-        heard = languages_under(law, readings, markets)
+        others = [one for one in readings if one not in by_law_alone]
+        heard = languages_under(law, readings if law in TRANSLATING else others, markets)
         first = next(one for one in findings if one.language in heard)
         read_so = readings[first.language]
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]

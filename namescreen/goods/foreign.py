@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
+from ..territories import languages_of
 from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
 from .composition import IMAGES
 from .description import describe_plainly, is_trade_name
@@ -16,7 +17,7 @@ from .phrases import plain_words
 from .places import place_of
 from .qualities import is_praise, is_quality
 
-__all__ = ["COMMON", "in_every_language", "meanings", "reading_in"]
+__all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]
 
 COMMON = ("es", "fr", "it", "de", "pt", "nl")
 """The languages used if none is named: those that most buyers are assumed to know or ask about."""
@@ -181,6 +182,14 @@ def in_every_language(name: str, goods: str) -> tuple[Judged, ...]:
     english = read(name, goods, {})
     others = [found for one in COMMON if one in languages() and (found := reading_in(name, goods, one, asked=False))]
     return max((english, *others), key=lambda judged: min((one.evidence.weight for one in judged), default=0.0))
+
+
+def read_by_law(laws: Iterable[str], held: Iterable[str]) -> tuple[str, ...]:
+    """The languages beyond those `held` in which a name is read under `laws`, whatever languages its maker states: in
+    the United States the common ones, in the European Union all of its own."""
+    read = {"US": COMMON, "EU": languages_of(("EU",))}
+    codes = dict.fromkeys(code for law in laws for code in read.get(law, ()))
+    return tuple(code for code in codes if code in languages() and code not in held and code != "en")
 
 
 def known_languages(tags: Iterable[str]) -> tuple[tuple[str, ...], tuple[str, ...]]:

@@ -12,6 +12,7 @@ from ..territories import languages_of, law_of, members_of, territory
 
 __all__ = [
     "SURNAME_BARS",
+    "TRANSLATING",
     "Ground",
     "grounds_for",
     "is_foreign",
@@ -155,6 +156,9 @@ _LAWS = {
 _USUAL = ("US", "EU", "GB")
 """Whose laws are told where no market is stated."""
 _UNKNOWN = "not known here: ask the local office"
+TRANSLATING = frozenset(("US", "EU"))
+"""Where a word of another language stands for what it means, whoever reads it there (TMEP 1209.03(g); EUTMR Article
+7(2))."""
 SURNAME_BARS = frozenset(("US", "CA"))
 """Where a name that is primarily merely a surname is refused."""
 _POINTS = {
@@ -214,7 +218,7 @@ def views_of(markets: Iterable[str] | None) -> tuple[str, ...]:
 def is_foreign(language: str, law: str) -> bool:
     """Whether a word of `language` is judged under `law` as one of another language: of states by what buyers there
     read; in the US and the EU whatever is translated."""
-    return law in ("US", "EU") or language not in languages_of((law,))
+    return law in TRANSLATING or language not in languages_of((law,))
 
 
 def law_on(kind: str, law: str) -> str:
@@ -242,7 +246,7 @@ def languages_under(law: str, held: Iterable[str], markets: Iterable[str] | None
     """Of the languages `held` those in which a name counts under one law, from memory: all in the EU (EUTMR Article
     7(2)) and the US (doctrine of foreign equivalents, TMEP 1209.03(g)); elsewhere what most buyers read, and a language
     that was asked for and is of none of the `markets`."""
-    if law in ("US", "EU"):
+    if law in TRANSLATING:
         return frozenset(held)
     elsewhere = frozenset(languages_of(markets or ())) if markets is not None else frozenset(held)
     own = languages_of((law,))

@@ -117,3 +117,15 @@ def test_several_respelt_words_describe_together(name: str, goods: str) -> None:
 def test_praise_of_the_market_is_praise(name: str, market: str) -> None:
     """TMEP 1209.03(k); EUTMR Article 7(1)(b): words of praise are free to all."""
     assert judged(name, "garden shears", markets=[market]).category == "descriptive"
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Sapone", "soap"), ("Escoba", "brooms"), ("Mantel", "tablecloths"), ("Echarpe", "scarves")]
+)
+def test_to_state_a_language_lifts_no_bar(name: str, goods: str) -> None:
+    """American and European law read a word of another language whatever languages the maker states (TMEP 1209.03(g);
+    EUTMR Article 7(2), from memory)."""
+    read = judged(name, goods, markets=["US", "GB", "DE"], languages=["de"])
+    found = {one.market: one.category for one in read.markets}
+    assert {found["US"], found["EU"]} <= {"generic", "descriptive"}
+    assert found["DE"] not in ("generic", "descriptive")  # few buyers there read it
