@@ -226,9 +226,10 @@ def scores(
     run_together = np.where(unheard, look, sound)
     appearance = np.minimum(1.0, model.appearance(look, *found.looks, spelled, in_any_order))
     appearance = np.where(look >= SHAPE_ONLY, np.maximum(appearance, look), appearance)
+    beyond_chance = above_floor(run_together, FLOOR)
     less, better = found.sounds
-    better = np.where(divided_otherwise, np.maximum(better, above_floor(run_together, FLOOR)), better)
-    heard = np.minimum(1.0, model.sound_of_names(run_together, less, better, look))
+    better = np.where(divided_otherwise, np.maximum(better, beyond_chance), better)
+    heard = np.minimum(1.0, model.sound_of_names(beyond_chance, less, better, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings, np.where(breaks, 0.0, found.meanings[0])))
     overall = model.overall(

@@ -29,7 +29,12 @@ PARTS = {
     ),
     "sound": ("articulation", "same sounds"),
     "appearance": ("run together", "less covered", "better covered", "spelling run together", "words in any order"),
-    "sound of names": ("run together", "less covered", "better covered, beyond chance", "letters run together"),
+    "sound of names": (
+        "run together, beyond chance",
+        "less covered",
+        "better covered, beyond chance",
+        "letters run together",
+    ),
     "meaning": ("less covered", "better covered", "less covered, in no other phrase"),
     "overall": (
         "less covered",

@@ -116,10 +116,9 @@ class Parts(NamedTuple):
     @property
     def all_sounds(self) -> tuple[float, float, float, float]:
         """What the mean in sound is taken of."""
+        beyond_chance = above_floor(self.sound, FLOOR)
         less, better = self.sounds
-        if self.divided_otherwise:
-            better = max(better, above_floor(self.sound, FLOOR))
-        return self.sound, less, better, self.look
+        return beyond_chance, less, max(better, beyond_chance) if self.divided_otherwise else better, self.look
 
     @property
     def all_meanings(self) -> tuple[float, float, float]:
