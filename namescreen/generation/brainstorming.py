@@ -25,6 +25,7 @@ from .ranking import AS_IT_IS, Judge, syllables, weights_of
 from .senses import unfit, usable_words
 from .taste import Liking, Taste
 from .variety import FIRST, FURTHER, Judged, choose
+from .wares import PLEASED_MUCH
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -215,7 +216,8 @@ class Candidates(Iterator[Candidate]):
         kinship = self._liking.kinship(proposal)
         if kinship is not None:
             parts["resemblance"] = kinship
-        if proposal.construction in AS_IT_IS and parts["indirect"] <= _NAMES_THE_GOODS:
+        names_them = parts["indirect"] <= _NAMES_THE_GOODS and parts["chosen"] < PLEASED_MUCH
+        if proposal.construction in AS_IT_IS and names_them:
             score *= _HARD_TO_OWN
         if proposal.construction in AS_IT_IS and not parts["unworn"]:
             score *= _CARRIED_BY_MANY
@@ -259,7 +261,7 @@ class Candidates(Iterator[Candidate]):
         candidate, proposal, _ = judged
         if any(unfit(word) for text in (*proposal.words, *proposal.sources) for word in text.casefold().split()):
             return None
-        verdict = self._flags.of(proposal)
+        verdict = self._flags.of(proposal, candidate.parts["chosen"])
         if isinstance(verdict, Refusal):
             self.left_out.append(LeftOut(candidate, verdict.because, verdict.kind, verdict.language))
             return None

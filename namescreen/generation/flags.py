@@ -47,11 +47,11 @@ class Flags:
         self._wares = Wares(brief)
         self._marks = {_letters(mark.text): mark.text for mark in register.marks} if register is not None else {}
 
-    def of(self, proposal: Proposal) -> tuple[str, ...] | Refusal:
+    def of(self, proposal: Proposal, pleased: float = 0.0) -> tuple[str, ...] | Refusal:
         """Remarks on a name; or why it must not be shown: it reads badly in one of the brief's languages, or
-        is all but the same as an existing mark, or names the goods, another ware like them or a stuff
-        that they are not made of."""
-        ware = self._wares.named_by(proposal)
+        is all but the same as an existing mark, or names the goods, another ware like them (see `Wares.named_by` for
+        `pleased`) or a stuff that they are not made of."""
+        ware = self._wares.named_by(proposal, pleased)
         if ware:
             return Refusal("goods", ware)
         near = self._beside_marks(proposal.letters)

@@ -16,7 +16,7 @@ from ..text import fold
 from .candidate import Proposal
 from .vocabulary import word
 
-__all__ = ["Wares", "head_of"]
+__all__ = ["PLEASED_MUCH", "Wares", "head_of"]
 
 _SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, "noun.plant": 0.4, "noun.event": 0.35}
 """Relatedness to the goods from which a word names another ware of the same trade, by WordNet's domain of what it names
@@ -24,6 +24,7 @@ _SAME_TRADE = {"noun.artifact": 0.25, "noun.food": 0.25, "noun.substance": 0.4, 
 _BY_MEANING = frozenset(("", "noun.artifact", "noun.food"))
 """Domains of words that are judged by the head of their meaning too: articles, and what WordNet does not know."""
 _TAKEN = frozenset(("found", "figure"))
+_PLEASED, PLEASED_MUCH = 0.58, 0.75  # a rating of 5 and of 6 for what names the goods
 _OF_STUFFS = frozenset(("found", "figure", "foreign", "pair"))
 _SORTS_OF_CLASS = {
     **dict.fromkeys((29, 30, 31, 32, 33), "food"), **dict.fromkeys((23, 24, 25, 27), "fibre"), 3: "care"
@@ -42,20 +43,23 @@ class Wares:
         named = [sort for one in _words(brief.goods) for sort in _sorts_of(one)[:1]]
         self._sorts = frozenset((*named, *filter(None, map(_SORTS_OF_CLASS.get, likely_classes(brief.goods)))))
 
-    def named_by(self, proposal: Proposal) -> str:
-        """What of it a name tells, in words; nothing if it names neither a ware nor a stuff."""
+    def named_by(self, proposal: Proposal, pleased: float = 0.0) -> str:
+        """What of it a name tells, in words; nothing if it names neither a ware nor a stuff. `pleased` is how it pleased
+        a blind reader for these goods, 0 to 1 (the ranking's part "chosen")."""
         if not self._goods:
             return ""
-        return self._ware(proposal) or self._stuff(proposal) or self._creature(proposal)
+        return self._ware(proposal, pleased) or self._stuff(proposal) or self._creature(proposal)
 
-    def _ware(self, proposal: Proposal) -> str:
+    def _ware(self, proposal: Proposal, pleased: float) -> str:
         """How a word taken as it is names the goods, or another ware of the same trade: by itself, and an article, or a
-        word that WordNet does not know, by the head of its meaning too."""
-        if proposal.construction not in _TAKEN:
+        word that WordNet does not know, by the head of its meaning too. A word that pleased for these goods names none
+        by its meaning alone, and one that pleased much names none: a plain name of a ware pleases nobody."""
+        if proposal.construction not in _TAKEN or pleased >= PLEASED_MUCH:
             return ""
         head = head_of(proposal.how)
         named = word(proposal.words[-1]).domain
-        kinds = [(" ".join(proposal.words), named), (head, word(head).domain if named in _BY_MEANING else "")]
+        by_meaning = named in _BY_MEANING and pleased < _PLEASED
+        kinds = [(" ".join(proposal.words), named), (head, word(head).domain if by_meaning else "")]
         for text, domain in kinds:
             least = _SAME_TRADE.get(domain)
             near = relatedness(text, self._goods) if least else None
