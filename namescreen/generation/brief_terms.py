@@ -43,6 +43,7 @@ _SPREAD_LEAST, _SPREAD_FULL = (
 )  # factor if only one word of a meaning is associated; the mean association that counts in full
 _STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
 """What the strongest association adds to relevance, then the next ones: two strong ones make a word apt."""
+_SAYS_SOMETHING = 0.15  # the weight of a term that counts where terms are counted
 _HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pack pair bundle sheet roll".split())
 """What goods come in: "tins of tea" are tea (ours)."""
 _BATCH = 2048  # rows looked at together, so that a brief of a thousand concepts does not fill the memory
@@ -102,14 +103,15 @@ class BriefTerms:
 
     @cached_property
     def shares(self) -> Associations:
-        """What each term counts where terms are counted: less where another one names the same (walk, walker)."""
+        """What each term counts where terms are counted: less where another one names the same (walk, walker), nothing
+        if it says next to nothing of the goods (away, again)."""
         import numpy as np
 
         at = [places().get(term.word, -1) for term in self.terms]
         named = np.array([[place >= 0 and term.associations[place] >= _SYNONYM for place in at] for term in self.terms])
         same = named | named.T
         np.fill_diagonal(same, True)
-        return np.asarray(1 / same.sum(axis=1), np.float32)
+        return np.asarray((self.weights >= _SAYS_SOMETHING) / same.sum(axis=1), np.float32)
 
     @cached_property
     def concepts(self) -> np.ndarray[Any, np.dtype[np.bool_]]:

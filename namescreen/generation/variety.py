@@ -41,7 +41,7 @@ _SELDOM = {
 }  # fmt: skip
 """The penalty for even the first name of a construction that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
-_SAME_TERM = 0.12  # what a whole page about one term of the brief costs
+_SAME_TERM = 0.06  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
 _SAME_BEGINNING = 7  # letters with which only one name of a page may begin
