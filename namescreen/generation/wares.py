@@ -44,8 +44,8 @@ class Wares:
         self._sorts = frozenset((*named, *filter(None, map(_SORTS_OF_CLASS.get, likely_classes(brief.goods)))))
 
     def named_by(self, proposal: Proposal, pleased: float = 0.0) -> str:
-        """What of it a name tells, in words; nothing if it names neither a ware nor a stuff. `pleased` is how it pleased
-        a blind reader for these goods, 0 to 1 (the ranking's part "chosen")."""
+        """What of it a name tells, in words; nothing if it names neither a ware nor a stuff. `pleased` is how it
+        pleased a blind reader for these goods, 0 to 1 (the ranking's part "chosen")."""
         if not self._goods:
             return ""
         return self._ware(proposal, pleased) or self._stuff(proposal) or self._creature(proposal)

@@ -66,10 +66,9 @@ EXPECTED = {
 """The parts that decide of each family, with the weights that are expected before any name is seen: those of an earlier
 fit on 1,720 names for 38 briefs, which are not at hand any more (the prior's mean). Those of words and sayings as they
 are were fitted on 936 and 331 of ours for 34 briefs of our own, read by two more readers (each brief left out, the
-correlation with their mean rating within a brief is 0.44 and 0.47), and moved towards "many" by our own judgement of 462
-words for 13 longer briefs, of side ideas as well; those of pairs, of changed names and of newer parts were set with the
-figures below in sight. The other parts say nothing there, or the opposite of what they
-mean."""
+correlation with their mean rating within a brief is 0.44 and 0.47), and moved towards "many" by our own judgement of
+462 words for 13 longer briefs, of side ideas as well; those of pairs, of changed names and of newer parts were set with
+the figures below in sight. The other parts say nothing there, or the opposite of what they mean."""
 LEVELS = {"found": 0.5, "figure": 0.6, "foreign": 0.0, "pair": 0.1, "changed": 0.0, "saying": 0.25}
 """What the part "kind" is by those fits, for the constructions whose names here are too few or none of their own."""
 GOOD, MISPLACED, MISPLACED_WEIGHT = 4 / 7, 0.27, 0.3
