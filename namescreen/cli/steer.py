@@ -195,7 +195,7 @@ class Desk:
         steps = [Step.about(kind, one) for one in chosen]
         self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
         total = len(self.session.kept) + len(self._others())
-        self.write(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
+        self.write(folded(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}."))
         self.stream = None
         if kind in ("more", "less"):
             self.anew = True
@@ -275,7 +275,8 @@ class Desk:
             self.write(f"{one.text}: {one.construction}, {one.how}")
             return
         parts = ", ".join(f"{title} {one.parts[name]:.2f}" for name, title in PARTS_SHOWN.items() if name in one.parts)
-        for line in (f"{one.text}: {one.construction}, {one.how}", *one.origins, f"score {one.score:.2f}; {parts}"):
+        origins = [told for told in one.origins if told.partition(": ")[2] != one.how]  # else it is said already
+        for line in (f"{one.text}: {one.construction}, {one.how}", *origins, f"score {one.score:.2f}; {parts}"):
             say_below(line)
 
     def _named(self, token: str) -> Candidate | Step | None:
