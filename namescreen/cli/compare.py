@@ -55,7 +55,7 @@ def compare(
     less.
     """
     from namescreen.closeness import compare as closeness_of
-    from namescreen.closeness import explain
+    from namescreen.closeness import explain, without_meaning
     from namescreen.closeness.spaced import as_readers_divide
     from namescreen.files import names_a_file
     from namescreen.text import MAX_LENGTH, parse
@@ -69,6 +69,8 @@ def compare(
             raise InputError(Problem(f"a name has {len(text):,} characters", f"At most {MAX_LENGTH} are compared"))
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
     written, found = as_readers_divide(name, mark, found, name_goods=goods)
+    if goods and _is_coined(name, goods):
+        found = without_meaning(found)
     evidence = explain(written, mark, name_goods=goods, mark_goods=mark_goods)
     if form is Format.jsonl:
         sys.stdout.write(json_line({**_whole(name, mark, found, evidence), "compared_as": written}) + "\n")
@@ -77,6 +79,15 @@ def compare(
     else:
         _show(name, mark, written, found, evidence, form)
     print_disclaimer(form)
+
+
+def _is_coined(name: str, goods: str) -> bool:
+    """Whether a name is coined for the goods, so that it has no meaning to compare; as the screen judges it."""
+    from namescreen.goods import distinctiveness
+    from namescreen.outcome import NotChecked
+
+    judged = distinctiveness(name, goods)
+    return not isinstance(judged, NotChecked) and judged.category == "fanciful"
 
 
 def _scores(found: Closeness) -> list[dict[str, object]]:
@@ -106,7 +117,7 @@ def _show(name: str, mark: str, written: str, found: Closeness, evidence: Explan
     sys.stdout.write("\n")
     if written != name:
         _say(f"Compared as {written}: readers see these words in it.", form)
-    for sentence in evidence.sentences:
+    for sentence in found.reasons:
         _say(sentence, form)
     _say(found.calibration.statement, form)
     _head("Letter by letter", form)
@@ -173,5 +184,5 @@ def _whole(name: str, mark: str, found: Closeness, evidence: Explanation) -> dic
         "sounds": evidence.sounds,
         "read_as": evidence.readings,
         "words": [[dataclasses.asdict(pair) for pair in pairs] for pairs in evidence.pairs],
-        "reasons": evidence.sentences,
+        "reasons": found.reasons,
     }

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from namescreen.brief import Brief
 
 __all__ = [
+    "TOP",
     "BriefOption",
     "ClassesOption",
     "ColumnOption",
@@ -37,6 +38,10 @@ __all__ = [
     "make_app",
     "nice_classes",
 ]
+
+TOP = 10
+"""Close marks kept for each name, unless told otherwise: for the screen and the report alike, so that both show the
+same."""
 
 BriefOption = Annotated[
     Path | None, typer.Option("--brief", "-b", help="A naming brief; an option given here takes the place of its own.")

@@ -19,6 +19,7 @@ from namescreen.outcome import DISCLAIMER
 from .guard import NOT_CHECKED
 from .inputs import chosen_names, day_of, existing_marks, settings_of
 from .options import (
+    TOP,
     ClassesOption,
     ColumnOption,
     DateOption,
@@ -49,8 +50,6 @@ __all__ = ["Form", "app", "check_outputs", "report", "write_report"]
 app = make_app("Write the report for an adviser.")
 
 
-TOP = 10
-"""Close marks kept for each name, unless told otherwise."""
 MOST_BYTES = 1 << 28
 """The most that an earlier report may have: that of many thousand names."""
 

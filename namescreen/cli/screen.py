@@ -19,6 +19,7 @@ from namescreen.plain_text import plural
 from .guard import LIMIT_EXCEEDED, NOT_CHECKED
 from .inputs import chosen_names, existing_marks, looked_through, settings_of
 from .options import (
+    TOP,
     BriefOption,
     ClassesOption,
     ColumnOption,
@@ -71,7 +72,7 @@ def screen(
         typer.Option(
             "--top", min=1, help="How many close marks to show for each name; marks of the same words count as one."
         ),
-    ] = 5,
+    ] = TOP,
     live: LiveOption = False,
     column: ColumnOption = None,
     encoding: EncodingOption = None,

@@ -12,7 +12,7 @@ from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
 from namescreen.policy import OTHER_GOODS, Level
 
-from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show
+from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show, width
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
@@ -51,6 +51,8 @@ CSV = tuple(
     )
 )  # fmt: skip
 
+_ROOM_FOR_REMARKS = 64
+"""Columns from which remarks stand beside a mark; in a narrower terminal they stand below it."""
 _NEAREST = 3
 """Marks without a level that are named; JSON Lines and CSV have all."""
 
@@ -150,13 +152,18 @@ def _told(found: Finding) -> str:
 
 
 def _show_one(one: Screening, goods: str, form: Format) -> None:
+    from namescreen.report.assembly import entry_of
+    from namescreen.report.findings import worst_words
+
+    entry = entry_of(one)
     _head(one.name, form)
+    _say(f"worst finding: {worst_words(entry)}", form)
     if isinstance(one.close_marks, NotChecked):
         _say(_plainly(one.close_marks), form)
     elif not one.close_marks:
         _say("no mark in the lists came near it", form)
     else:
-        _show_marks(one, one.close_marks, goods, form)
+        _show_marks(entry, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         _say(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
@@ -176,30 +183,38 @@ def _show_one(one: Screening, goods: str, form: Format) -> None:
         _say(f"addresses (nobody was asked): fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
 
 
-def _show_marks(one: Screening, found: Sequence[CloseMark], goods: str, form: Format) -> None:
+def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: Format) -> None:
     """The marks with a level, or the nearest of those without, and the reasons of the gravest; the rest in a line."""
-    from namescreen.screening.crowd import divided, past_cases_tell
+    from namescreen.report.findings import matters
+    from namescreen.report.mark_tables import marks_shown
+    from namescreen.screening.crowd import past_cases_tell
 
-    telling = [mark for mark in found if mark.level > Level.NOTHING]
-    shown = telling or found[:_NEAREST]
-    show([{**_mark_row(mark), BELOW: _below(mark)} for mark in shown], MARKS, form)
+    of = {id(mark.mark): mark for mark in found}
+    ordered = [of[id(mark.mark)] for mark in matters(entry)]  # the report's order and choice
+    shown = [of[id(mark.mark)] for mark in marks_shown(entry)]
+    telling = ordered[0].level > Level.NOTHING
+    show([_mark_row(mark) for mark in shown], MARKS, form)
     if form is Format.markdown:
         sys.stdout.write("\n")
         for mark in shown:
             if below := _below(mark):
                 _say(f"{mark.mark.text}: {below}", form)
-    if further := [mark for mark in found if mark not in shown]:
-        named = [_briefly(mark) for mark in further[:_NEAREST]]
-        more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
-        _say(f"further off{', below minor' if telling else ''}: {some([*named, *more])}", form)
+    for head, further in (
+        ("also, minor", [mark for mark in ordered if mark.level > Level.NOTHING and mark not in shown]),
+        (f"further off{', below minor' if telling else ''}",
+         [mark for mark in ordered if mark.level is Level.NOTHING and mark not in shown]),
+    ):  # fmt: skip
+        if further:
+            named = [_briefly(mark) for mark in further[:_NEAREST]]
+            more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
+            _say(f"{head}: {some([*named, *more])}", form)
     if not telling:
         return
-    gravest = max(telling, key=lambda mark: mark.concern)
+    gravest = ordered[0]
     for reason in gravest.closeness.reasons:
         if reason not in _of_the_whole(gravest):  # else it stands under its mark
             _say(f"{gravest.mark.text}: {reason}", form)
-    category = "" if isinstance(one.distinctiveness, NotChecked) else one.distinctiveness.category
-    if past_cases_tell(gravest.conflict, category, divided(one.name), gravest.mark.text, goods):
+    if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods, entry.crowded):
         _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
 
 
@@ -246,6 +261,7 @@ def _say(text: str, form: Format) -> None:
 
 def _mark_row(close: CloseMark) -> Row:
     related = close.goods_relatedness
+    narrow = width() < _ROOM_FOR_REMARKS
     return {
         "mark": close.mark.text,
         "overall": close.closeness.overall,
@@ -254,8 +270,9 @@ def _mark_row(close: CloseMark) -> Row:
         "meaning": "coined" if isinstance(close.meaning, NotChecked) else close.meaning,
         "goods": "?" if isinstance(related, NotChecked) else related.score,
         "classes": ", ".join(map(str, close.mark.classes)),
-        "remark": _remark(close),
+        "remark": "" if narrow else _remark(close),
         "knockout": close.knockout,
+        BELOW: "; ".join(filter(None, (_remark(close) if narrow else "", _below(close)))),
     }
 
 

@@ -126,7 +126,7 @@ class Desk:
         """The next steps after a session."""
         source, kept_in = self.brief.source, self.shortlist_file
         if not self.session.kept:
-            return f"Nothing is kept yet. The session is in {self.session_file}; the same command takes it up again."
+            return folded(f"Nothing is kept yet. The session is in {self.session_file}; the same command goes on.")
         with_brief = ["--brief", str(source)] if source else []
         if source and self.brief.shortlist_file == kept_in:
             return f"Next: {shlex.join(['namescreen', 'screen', *with_brief])}"

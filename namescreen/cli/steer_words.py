@@ -84,7 +84,12 @@ def sense_lines(text: str, brief: Brief) -> list[str]:
     nearness = {one: max((association(key, near) or 0.0 for key in _key_words(one) for near in about), default=0.0)
                 for one in chief.values()}  # fmt: skip
     shown = list(senses) if every else sorted(nearness, key=lambda one: -nearness[one])[:_MOST_SENSES]
-    lines = [f"{word}={' '.join(_key_words(sense)[:1])}  {_told(sense)}" for sense in shown]
+    taken: set[str] = set()
+    lines = []
+    for sense in shown:
+        key = next((one for one in _key_words(sense) if one not in taken), " ".join(_key_words(sense)[:1]))
+        taken.add(key)
+        lines.append(f"{word}={key}  {_told(sense)}")
     if len(shown) < len(senses):
         lines.append(f"The other {len(senses) - len(shown)}: senses {word} all")
     return [*lines, f"To go on with one of them: add {word}=WORD"] if len(senses) > 1 else lines

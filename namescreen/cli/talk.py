@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 import signal
 import sys
@@ -25,6 +26,8 @@ Progress = Callable[[int, int | None], None]
 PATIENCE = 1.0
 """Seconds of work before a bar appears."""
 MOST_REMARKS = 20
+USUAL = 80
+"""Columns of a line where nobody says how many there are."""
 
 
 def say(*remarks: str) -> None:
@@ -37,8 +40,10 @@ def say(*remarks: str) -> None:
 
 
 def on_terminal(text: str) -> str:
-    """`text` folded between words where a terminal shows it; a path stays whole, so that it can be copied."""
-    if not sys.stderr.isatty():
+    """`text` folded between words where a terminal shows it, or COLUMNS asks for fewer than the usual; a path stays
+    whole, so that it can be copied."""
+    asked = os.environ.get("COLUMNS", "")
+    if not sys.stderr.isatty() and not (asked.isdecimal() and int(asked) < USUAL):
         return text
     columns = shutil.get_terminal_size().columns
     return textwrap.fill(text, max(20, columns), break_long_words=False, break_on_hyphens=False)

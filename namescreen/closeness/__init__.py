@@ -6,20 +6,20 @@ A screening aid, not legal clearance: likelihood of confusion is a legal questio
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache, partial
 
 from ..outcome import NotChecked
 from .calibration import Calibration, calibration
-from .explanation import COINED, UNREAD, Explanation, Pair, reasons
+from .explanation import COINED, COINED_MEANING, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
 from .features import Features, Word, features, goods_words, weight_calls
 from .name_similarity import Scores, score
 from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
-           "closeness_from", "compare",
-           "explain", "features", "goods_words", "score", "weight_calls", "word_similarity"]  # fmt: skip
+           "closeness_from", "compare", "explain", "features", "goods_words", "score", "weight_calls",
+           "without_meaning", "word_similarity"]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +88,18 @@ def _closeness(scores: Scores, explained: Callable[[], tuple[str, ...]], unheard
         unknown.append(NotChecked("sound", UNREAD))
     numbers = scores.appearance, scores.sound or 0.0, scores.meaning or 0.0, scores.overall
     return Closeness(*numbers, cache(explained), tuple(unknown))
+
+
+def without_meaning(closeness: Closeness) -> Closeness:
+    """`closeness` of a coined name, whose meaning is not checked unless the other is the same; the reasons say so."""
+    if closeness.appearance >= 1 or any(one.check == "meaning" for one in closeness.not_checked):
+        return closeness
+    unknown = (NotChecked("meaning", COINED), *closeness.not_checked)
+
+    def reasons() -> tuple[str, ...]:
+        return tuple(COINED_MEANING if one.startswith("Meaning:") else one for one in closeness.reasons)
+
+    return replace(closeness, meaning=0.0, not_checked=unknown, explained=cache(reasons))
 
 
 def explain(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Explanation:

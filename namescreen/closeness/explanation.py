@@ -24,6 +24,7 @@ score."""
 
 UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
+COINED_MEANING = f"Meaning: not checked, {COINED}."
 
 Side = tuple[Word, ...]
 Aligned = tuple[tuple[str | None, str | None], ...]
@@ -200,7 +201,7 @@ def _about_phrases(one: Features, other: Features) -> str:
 
 def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     if scores.meaning is None:
-        return f"Meaning: not checked, {COINED}."
+        return COINED_MEANING
     similar = dict.fromkeys(
         f'"{word.letters}" and "{match.letters}"'
         for word in ours

@@ -125,7 +125,9 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
         meaning="" if coined else meaning,
         coverage=tuple(one.language for one in found.coverage),
         not_checked=found.not_checked,
-        shared_words=tuple(SharedWord(one.word, one.owners, one.marks, one.at_least) for one in found.shared_words),
+        shared_words=tuple(
+            SharedWord(one.word, one.owners, one.marks, one.at_least, one.market) for one in found.shared_words
+        ),
     )
 
 
@@ -153,6 +155,7 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         translation=found.translation,
         renewable_until=found.renewable_until,
         lapsed=found.lapsed,
+        held=found.held,
     )
 
 
@@ -217,12 +220,19 @@ _TAKEN_FROM_IT = ("noun.substance", "noun.food", "noun.artifact", "noun.person")
 
 
 def _leading(senses: Sequence[Sense]) -> Sense:
-    """The sense that readers think of first. Not the namesake: heron is a bird before it is an inventor; and where no
-    use was counted, not what is named after a living thing: otter is an animal before it is a fur."""
-    named = [one for one in senses if not lexicon().related_ids(one.id, "@i")] or list(senses)
+    """The sense that readers think of first. Not one written with a capital, nor the namesake: heron is a bird before
+    it is an inventor; and where no use was counted, not what is named after a living thing: otter is an animal before
+    it is a fur."""
+    common = [one for one in senses if any(word == _plain(one) for word in one.words)]
+    named = [one for one in common or senses if not lexicon().related_ids(one.id, "@i")] or list(senses)
     first = named[0]
     living = [one for one in named if one.domain in _LIVING]
     return living[0] if living and not first.count and first.domain in _TAKEN_FROM_IT else first
+
+
+def _plain(sense: Sense) -> str:
+    """The word that a sense was asked for, as its label has it."""
+    return sense.label.partition(" (")[0]
 
 
 def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
@@ -230,6 +240,8 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
     known = lexicon()
     heard = {word: known.senses(word) for word in words}
     meaning = "; ".join(_leading(senses).label for senses in heard.values() if senses)
+    if whole := _known_phrase(name):
+        meaning = whole
     unknown = [word for word in words if not heard[word]]
     given = len(parse(name).words)
     if len(words) == 1:
@@ -240,6 +252,18 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
         if unknown:
             construction += f"; the lexicon does not know {some(unknown, 'or')}"
     return construction, meaning
+
+
+def _known_phrase(name: str) -> str:
+    """What a name of several words means as a whole, where the lexicon or the namer's vocabulary has it; "" if not."""
+    from ..tables import open_table
+
+    words = parse(name).words
+    phrase = " ".join(words)
+    if len(words) < 2 or not (listed := open_table("naming_ideas.tsv").get(f"find {phrase}")):
+        senses = lexicon().senses(phrase) if len(words) > 1 else ()
+        return _leading(senses).label if senses else ""
+    return f"{phrase} ({str(listed).partition('|')[0]})"
 
 
 def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched, ...]:

@@ -177,7 +177,8 @@ def _mark_finding(entry: NameEntry) -> Finding:
     level = mark_level(ordered[0])
     first = ordered[0] if level > Level.NOTHING else max(ordered, key=lambda found: found.overall)
     how_close = "" if first.translation else number(first.overall)
-    text = f"{shorten(first.mark.text, 30)} ({(how_close + aside(first)).removeprefix(', ')})"
+    where = f", in {some(first.held)}" if first.held and level > Level.NOTHING else ""
+    text = f"{shorten(first.mark.text, 30)} ({(how_close + aside(first) + where).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
     if further := _further(ordered[1:]):

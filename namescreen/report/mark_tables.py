@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 
 from ..closeness.calibration import calibration
@@ -25,6 +26,7 @@ REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Goods", "Sta
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _FEWEST_MARKS, _MOST_MARKS, _MOST_GRAVE = 2, 5, 8
 _MOST_OTHERS = 3  # further marks of the same words
+_ALSO = 4  # minor marks without a row that are named
 _BELOW = 2  # marks below all levels that are named
 _MOST_REASONS, _MOST_GOODS = 240, 90  # characters of the reasons, and of the goods, of a mark
 _CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
@@ -53,20 +55,15 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
         yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(_briefly, further)))}."
+    mild = [found for found in ordered if mark_level(found) is Level.MINOR and found not in shown]
+    if mild:
+        more = [f"{len(mild) - _ALSO:,} more"] if len(mild) > _ALSO else []
+        yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
     if below := [found for found in _below(ordered) if found not in shown][:_BELOW]:
         yield f"Further off, below minor: {cell(some(map(_briefly, below)))}."
-    own = entry.distinctiveness
-    category = "" if isinstance(own, NotChecked) else own.category
-    comparable = next(
-        (
-            found
-            for found in shown
-            if past_cases_tell(conflict_of(found), category, entry.words, found.mark.text, report.goods)
-        ),
-        None,
-    )
-    if comparable is not None:
-        yield cell(calibration(comparable.overall).statement_for(shorten(comparable.mark.text, 60)))
+    first, words = shown[0], (entry.category, entry.words)
+    if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods, entry.crowded):
+        yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
     yield from _register(shown, report, asked)
 
 
@@ -93,7 +90,9 @@ def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseM
     raising = [mark for found in shown if mark_level(found) > Level.NOTHING for mark in (found.mark, *found.others)]
     for mark in (mark for mark in raising if id(mark) not in told_of):
         for remark in remarks(mark, report):
-            raised.setdefault(remark, []).append(shorten(mark.text, 40))
+            alike = sum(other.text == mark.text for other in raising) > 1
+            number = f" ({shorten(mark.number, 24)})" if alike and mark.number else ""
+            raised.setdefault(remark, []).append(shorten(mark.text, 40) + number)
     told += [f"{remark} {cell(some(dict.fromkeys(names)))}." for remark, names in raised.items()]
     if told:
         yield " ".join(told)
@@ -143,10 +142,12 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
     """The cells of a mark's row under `MARK_HEADS`, as raw text."""
     level = mark_level(found)
     reasons = [reason for reason in found.reasons if _telling(reason, found)]
+    if not reasons and not found.translation:
+        reasons = [one for one in found.reasons if _says_what_is_alike(one)][:1]
     if found.translation:
         reasons.insert(0, f"the name in {language_name(found.translation)}")
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
-        reasons.append(f"goods: {found.goods.reasons[0]}")
+        reasons.append(f"{_whose_words(found)}: {found.goods.reasons[0]}")
     if found.bites is False:
         reasons.append("holds outside the markets")
     if found.renewable_until:
@@ -162,6 +163,17 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
         "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
         clauses(f"{'knockout' if found.knockout else worded}: {told}", _MOST_REASONS),
     )
+
+
+def _says_what_is_alike(reason: str) -> bool:
+    return reason.startswith(("Appearance:", "Sound:")) and "little alike" not in reason
+
+
+def _whose_words(found: CloseMark) -> str:
+    """How the reason for the goods is headed: it quotes them in English, also where the list does not."""
+    quoted = [] if isinstance(found.goods, NotChecked) else re.findall('"([^"]+)"', found.goods.reasons[0])
+    stated = found.mark.goods.casefold()
+    return "goods" if not quoted or any(one.casefold() in stated for one in quoted) else "goods, read in English"
 
 
 def _telling(reason: str, found: CloseMark) -> bool:

@@ -97,6 +97,10 @@ def _in_short(report: Report) -> Iterable[str]:
     looked = [row for row in order if not isinstance(entries[row.name].marks, NotChecked)]
     rest = [row.name for row in looked if row.group < Level.SERIOUS]
     barred = [name for name in rest if _distinctiveness_level(entries[name]) >= Level.LOOK]
+    near = [name for name in rest if name not in barred and _mark_level(entries[name]) is Level.LOOK]
+    if near:
+        told_of = "; ".join(f"{_few([name])} ({cell(findings(entries[name])[0].evidence)})" for name in near)
+        yield f"Look closer at the marks near {told_of}."
     for name in barred:
         found = next(one for one in findings(entries[name]) if one.check == "distinctiveness")
         yield f"{_few([name])}: no serious mark, but look closer at what the name is: {cell(found.evidence)}."
@@ -145,6 +149,10 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
 
 def _distinctiveness_level(entry: NameEntry) -> Level:
     return next(one.level for one in findings(entry) if one.check == "distinctiveness")
+
+
+def _mark_level(entry: NameEntry) -> Level:
+    return findings(entry)[0].level
 
 
 def _names_the_goods(entry: NameEntry) -> bool:

@@ -61,7 +61,8 @@ class CloseMark:
     are some of the rest, in that order, and `marks` counts them all, this one included. `bites` says whether the mark
     holds in one of the markets; None where that is not known. `translation` is the language (BCP 47) in which the mark
     says the name; empty where it is no translation that is known. `renewable_until` is the day (ISO 8601) until which a
-    mark whose term ran out can be renewed; empty for others. `lapsed` says that the list calls the mark live although
+    mark whose term ran out can be renewed; empty for others. `held` are the markets where it holds, if not
+    all of them do. `lapsed` says that the list calls the mark live although
     its term ran out and the months for renewing it late are over on the day of the report.
     """
 
@@ -80,6 +81,7 @@ class CloseMark:
     translation: str = ""
     renewable_until: str = ""
     lapsed: bool = False
+    held: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,12 +170,13 @@ class Addresses:
 @dataclass(frozen=True, slots=True)
 class SharedWord:
     """A word of a name that several `owners` use for related goods, in `marks` marks; `at_least` where there are more
-    marks with it than were looked at."""
+    marks with it than were looked at. `market` is the one where most are held; "" where none is stated."""
 
     word: str
     owners: int
     marks: int
     at_least: bool = False
+    market: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,6 +194,16 @@ class NameEntry:
     coverage: tuple[str, ...] = ()
     not_checked: tuple[NotChecked, ...] = ()
     shared_words: tuple[SharedWord, ...] = ()
+
+    @property
+    def category(self) -> str:
+        """How distinctive the name is; "" where that was not checked."""
+        return "" if isinstance(self.distinctiveness, NotChecked) else self.distinctiveness.category
+
+    @property
+    def crowded(self) -> tuple[str, ...]:
+        """The words of a name of several that many owners use for related goods."""
+        return tuple(one.word for one in self.shared_words) if len(self.words) > 1 else ()
 
 
 @dataclass(frozen=True, slots=True)

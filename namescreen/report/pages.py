@@ -68,7 +68,8 @@ def _name(
     if len(entry.words) == 1 and entry.shared_words:
         first = entry.shared_words[0]
         least = "at least " if first.at_least else ""
-        yield f"In the lists {least}{plural(first.owners, 'owner')} have marks with it for related goods."
+        where = f" in {first.market}" if first.market else ""
+        yield f"In the lists {least}{plural(first.owners, 'owner')} have marks with it for related goods{where}."
     yield from _readings(entry, alike=alike)
     yield from _addresses(entry)
     own = [item for item in entry.not_checked if item not in (*common, *parts)]

@@ -3,13 +3,11 @@ judgement."""
 
 from __future__ import annotations
 
-from collections import defaultdict
-
 from ..connotations.results import stands_as_word
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..plain_text import clauses, in_one_sentence, number, plural, shorten, some
+from ..plain_text import clauses, in_one_sentence, number, shorten, some
 from ..policy import Level
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
@@ -19,7 +17,16 @@ from .coverage import unsearched_markets
 from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
 from .law import objection, on_added_words
 from .model import CloseMark, NameEntry, Report
-from .register_facts import can_claim_priority, dead_words, held_in, in_force_notes, lapsed_words, use_is_due
+from .owners import on_shared_words
+from .register_facts import (
+    can_claim_priority,
+    dead_words,
+    held_in,
+    in_force_notes,
+    lapsed_words,
+    uk_mark_of_its_own,
+    use_is_due,
+)
 
 __all__ = ["asked_about", "general_questions", "questions"]
 
@@ -32,18 +39,20 @@ _VERY_CLOSE = 0.8  # closeness in one aspect that is always told (common practic
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _MARKS, _READINGS = 4, 2  # marks and readings of a name that are asked about
 _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
-_STEM, _ENDING = 5, 2  # letters of a word that has forms, and of an ending
+_STEM = 5  # letters of a word that has forms
+_ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n", "en"))
+"""Endings of forms of a word in the languages of most marks here; ours, not a whole grammar."""
 _USE_LASTS = " In US use alone gives rights, which outlast a registration (15 USC 1125(a))."
-_FAMILY = 3  # close marks of one owner that are called a family (common practice, no source)
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
     """At most `MOST` questions on one name, what weighs most first; plain text, not escaped."""
     asked = [
         *_on_marks(entry, report),
+        *_on_further_marks(entry, report),
         *_on_distinctiveness(entry, report),
         *_on_readings(entry, report),
-        *_on_shared_words(entry, report),
+        *on_shared_words(entry, report),
         *_on_addresses(entry),
     ]
     return tuple(asked[:MOST])
@@ -111,6 +120,15 @@ def asked_about(entry: NameEntry, report: Report) -> tuple[CloseMark, ...]:
 
 def _on_marks(entry: NameEntry, report: Report) -> list[str]:
     return [question for _, question in _asked(entry, report)]
+
+
+def _on_further_marks(entry: NameEntry, report: Report) -> list[str]:
+    """The marks to look closer at that have no question of their own, in one."""
+    asked = asked_about(entry, report)
+    left = [found for found in matters(entry) if mark_level(found) >= Level.LOOK and found not in asked]
+    more = [f"{len(left) - _MARKS} more"] if len(left) > _MARKS else []
+    told = some([*map(_title, left[:_MARKS]), *more])
+    return [f"The same is to be asked of {told}: does any of these stand in the way?"] if left else []
 
 
 def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
@@ -213,12 +231,14 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -
         return (
             f"The term of {title} ran out on {found.mark.expires}, and it can be renewed until "
             f"{found.renewable_until}: is that likely, and {objection(name, held_in(found.mark, report))} then?"
+            f"{uk_mark_of_its_own(found.mark, report)}"
         )
     if found.concern < _DEAD_BUT_NEAR:
         return ""
     return (
         f"The list calls {title} {dead_words(found.mark)}: is it still in use, or could "
         f"it be revived, so that {name} would meet it after all?{_USE_LASTS if 'US' in found.mark.territories else ''}"
+        f"{uk_mark_of_its_own(found.mark, report)}"
     )
 
 
@@ -257,9 +277,10 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
 
 
 def _are_forms(one: str, other: str) -> bool:
-    """Whether two words are forms of one, such as a plural: all but an ending of the longer one."""
+    """Whether two words are forms of one, such as a plural: the longer has an ending that words take."""
     shorter, longer = sorted((one, other), key=len)
-    return len(shorter) >= _STEM and longer.startswith(shorter[:-1]) and len(longer) - len(shorter) <= _ENDING
+    stem = shorter[:-1] if shorter[-1:] in "ey" else shorter
+    return len(shorter) >= _STEM and one != other and longer.removeprefix(stem) in _ENDINGS
 
 
 def _ways_out(found: CloseMark, report: Report) -> str:
@@ -282,33 +303,6 @@ def _same_goods(found: CloseMark) -> str:
     if isinstance(found.goods, NotChecked):
         return ", and its goods could not be compared"
     return ", for goods that overlap"
-
-
-def _on_shared_words(entry: NameEntry, report: Report) -> list[str]:
-    """A word that many owners share is weak; one owner's many marks may be a family (TMEP 1207.01(d)). Not asked about
-    a word that is the whole name, names the goods or is very common: there it would tell nothing new.
-    """
-    if isinstance(entry.marks, NotChecked):
-        return []
-    decides = "the rest of the name decides" if len(entry.words) > 1 else "small differences tell marks apart"
-    told = {word for word in entry.words if not says_little(word, report.goods)}
-    held: dict[tuple[str, str], int] = defaultdict(int)
-    for found in entry.marks:
-        alive = [mark for mark in (found.mark, *found.others) if not mark.is_dead and mark.owner]
-        for word in set(parse(found.mark.text).words) & told:
-            for owner in {shorten(mark.owner, 60) for mark in alive}:
-                held[word, owner] += 1  # once: the same words registered again make no family
-    crowded = [
-        f"{'at least ' if one.at_least else ''}{plural(one.owners, 'owner')} in the lists have marks with {one.word} "
-        f"for related goods: is the word weak there, so that {decides}?"
-        for one in entry.shared_words
-    ]
-    families = [
-        f"{owner} holds {plural(count, 'close mark')} with the word {word}: could it claim a family of marks?"
-        for (word, owner), count in sorted(held.items())
-        if count >= _FAMILY and len(entry.words) > 1
-    ]
-    return crowded + families
 
 
 def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:

@@ -15,7 +15,7 @@ from .model import Report
 
 __all__ = [
     *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "lapsed_words", "remarks", "status"),
-    *("use_is_due", "where"),
+    *("uk_mark_of_its_own", "use_is_due", "where"),
 ]
 
 LACKS = "not stated"
@@ -33,6 +33,7 @@ _COUNTED_FROM = {
 _AFTER_OPPOSITION = {"DE": 3, "AT": 3, "CH": 3}
 """Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG
 26(5) and 42(1); Austrian MSchG 29a and 33a; Swiss MSchG, articles 12(1) and 31(2); from memory)."""
+_UK_LEFT = "2021-01-01"
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
@@ -75,7 +76,18 @@ def where(mark: Mark, markets: Sequence[str] = ()) -> str:
     """Where a mark holds, as codes of countries, as far as the list states it; of an EU mark also that it does not hold
     in the United Kingdom, if that is one of `markets`."""
     apart = "GB" in markets and "EU" in mark.territories and bites_in(mark, ("GB",)) is False
-    return (some(mark.territories) or LACKS) + (", not GB" if apart else "")
+    afar = bool(markets) and bites_in(mark, tuple(markets)) is False
+    told = ", outside the markets" if afar else ", not GB" if apart else ""
+    return (some(mark.territories) or LACKS) + told
+
+
+def uk_mark_of_its_own(mark: Mark, report: Report) -> str:
+    """What is asked of the UK mark that came from an EU mark which has ended since, as a further sentence; "" if none
+    did."""
+    ended_before = "" < mark.expires < _UK_LEFT
+    if "GB" not in report.markets or not lives_on_in_uk(mark) or ended_before:
+        return ""
+    return " Registered in the EU before 2021, so a UK mark with a term of its own came from it: is that in force?"
 
 
 def _undesignated(mark: Mark) -> bool:

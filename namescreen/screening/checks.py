@@ -64,6 +64,8 @@ class Checks:
         if _is_generic(distinctiveness) and not isinstance(marks, NotChecked):
             freed = (dataclasses.replace(one, free=True) for one in marks)
             marks = tuple(sorted(freed, key=lambda one: (not one.knockout, -one.level)))
+        if _is_coined(distinctiveness) and not isinstance(marks, NotChecked):
+            marks = tuple(map(_with_no_meaning, marks))
         readings = _made("readings", lambda: self._readings(name))
         addresses = _made("addresses", lambda: self._addresses(name))
         coverage, missing = self._coverage()
@@ -104,8 +106,11 @@ class Checks:
             found = self._relatedness(mark)
             return 1.0 if isinstance(found, NotChecked) else found.score
 
+        def where(mark: Mark) -> tuple[str, ...]:
+            return tuple(one for one in self.markets if bites_in(mark, (one,)) is not False) or ("",)
+
         own = self._own_classes()
-        found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related))
+        found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related, where))
         return () if isinstance(found, NotChecked) else found
 
     def close_marks(
@@ -173,7 +178,13 @@ class Checks:
         return CloseMark(
             mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until,
             over_whole=whole is not None and not whole.further, lapsed=probably_lapsed(mark, self.today),
+            held=self._held(mark),
         )  # fmt: skip
+
+    def _held(self, mark: Mark) -> tuple[str, ...]:
+        """The markets where a mark holds; () where it holds in all or none of them, or that is not stated."""
+        held = tuple(one for one in self.markets if bites_in(mark, (one,)) is not False)
+        return held if len(held) < len(self.markets) else ()
 
     def _buyers(self) -> tuple[str, ...]:
         """The languages besides English into which buyers may translate: those stated, then those of the markets."""
@@ -238,6 +249,20 @@ class Checks:
 
 def _is_generic(found: Distinctiveness | NotChecked) -> bool:
     return not isinstance(found, NotChecked) and found.category == "generic"
+
+
+def _is_coined(found: Distinctiveness | NotChecked) -> bool:
+    return not isinstance(found, NotChecked) and found.category == "fanciful"
+
+
+def _with_no_meaning(close: CloseMark) -> CloseMark:
+    """A mark near a coined name: their meanings are not compared, unless it says the name in another language."""
+    from ..closeness import without_meaning
+
+    if close.translation:
+        return close
+    closeness, others = without_meaning(close.closeness), tuple(map(_with_no_meaning, close.others))
+    return dataclasses.replace(close, closeness=closeness, others=others)
 
 
 def _worst_first(reading: Reading) -> tuple[object, ...]:

@@ -40,12 +40,14 @@ def divided(name: str) -> tuple[str, ...]:
 @dataclass(frozen=True, slots=True)
 class SharedWord:
     """A word of a name that live marks of the markets hold for related goods, whole or at an end of one of their words:
-    how many `owners` they have, and how many `marks` they are; `at_least` where there are more than were looked at."""
+    how many `owners` they have, and how many `marks` they are; `at_least` where there are more than were looked at.
+    `market` is the one where most are held; "" where no market is stated."""
 
     word: str
     owners: int
     marks: int
     at_least: bool = False
+    market: str = ""
 
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary."""
@@ -61,15 +63,19 @@ def says_little(word: str, goods: str) -> bool:
     return word in named or word.removesuffix("s") in named or bool(kinds(word) & _EVERYWHERE)
 
 
-def past_cases_tell(conflict: Conflict, category: str, words: Iterable[str], mark: str, goods: str) -> bool:
-    """Whether past cases say anything of a mark: live, for the same or close goods, and what it shares with the `words`
-    of the name is neither descriptive nor the name of the goods. `category` is that of the name, "" if not known."""
+def past_cases_tell(
+    conflict: Conflict, category: str, words: Iterable[str], mark: str, goods: str, crowded: Iterable[str] = ()
+) -> bool:
+    """Whether past cases say anything of a mark: live, for the same or close goods, and the words that it shares with
+    the `words` of the name are neither descriptive, nor the name of the goods, nor `crowded`. `category` is that of the
+    name, "" if not known."""
     if not conflict.comparable:
         return False
     if category == "generic" or (category == "descriptive" and not conflict.near_identical):
         return False
-    shared = {*divided(mark)} & {*words}
-    weak = bool(shared) and all(says_little(word, goods) for word in shared)
+    weak_ones, own = {*crowded}, {*words}
+    shared = {*parse(mark).words} & own or {*divided(mark)} & own & weak_ones  # other parts may be alike by chance
+    weak = bool(shared) and all(word in weak_ones or says_little(word, goods) for word in shared)
     return conflict.near_identical or not weak
 
 
@@ -94,12 +100,14 @@ def shared_words(
     classes: Iterable[int],
     counts: Callable[[Mark], bool],
     related: Callable[[Mark], float],
+    held_in: Callable[[Mark], Iterable[str]] = lambda mark: ("",),
 ) -> tuple[SharedWord, ...]:
     """The words of `name` that `CROWD` owners or more use; the most crowded first.
 
     `classes` are those of the maker's goods: marks in them are looked at first. `counts` says whether a mark is live
     and holds in the markets, `related` how related its goods are, in [0, 1]. A word that names the goods, or is very
-    common, is left out: there it would tell nothing new.
+    common, is left out: there it would tell nothing new. A word is weak in the market where many use it, so owners are
+    counted in each that a mark is `held_in`, and the most crowded one is told.
     """
     words = dict.fromkeys(divided(name))
     telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
@@ -108,11 +116,25 @@ def shared_words(
     def in_the_field(mark: Mark) -> bool:
         return counts(mark) and (not own.isdisjoint(mark.classes) or related(mark) >= RELATED)
 
-    found = (_shared(word, register.marks_with(word, MOST + 1, own), in_the_field) for word in telling)
+    found = (_shared(word, register.marks_with(word, MOST + 1, own), in_the_field, held_in) for word in telling)
     return tuple(sorted((one for one in found if one.owners >= CROWD), key=lambda one: (-one.owners, one.word)))
 
 
-def _shared(word: str, marks: Sequence[Mark], in_the_field: Callable[[Mark], bool]) -> SharedWord:
-    alike = [mark for mark in marks[:MOST] if _holds(mark.text, word) and in_the_field(mark)]
-    owners = {" ".join(mark.owner.casefold().split()) or mark.text.casefold() for mark in alike}
-    return SharedWord(word, len(owners), len(alike), len(marks) > MOST)
+def _shared(
+    word: str,
+    marks: Sequence[Mark],
+    in_the_field: Callable[[Mark], bool],
+    held_in: Callable[[Mark], Iterable[str]],
+) -> SharedWord:
+    by_market: dict[str, list[Mark]] = {}
+    for mark in marks[:MOST]:
+        if _holds(mark.text, word) and in_the_field(mark):
+            for market in held_in(mark):
+                by_market.setdefault(market, []).append(mark)
+    counted = [SharedWord(word, _owners(alike), len(alike), len(marks) > MOST, market)
+               for market, alike in by_market.items()]  # fmt: skip
+    return max(counted, key=lambda one: one.owners, default=SharedWord(word, 0, 0))
+
+
+def _owners(marks: Iterable[Mark]) -> int:
+    return len({" ".join(mark.owner.casefold().split()) or mark.text.casefold() for mark in marks})

@@ -57,7 +57,8 @@ class CloseMark:
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
     the mark says the name; empty where it is no translation that is known. `renewable_until` is the day until which a
     mark whose term ran out can be renewed; empty for others. `lapsed` says that the list calls the mark live though its
-    term and the time for renewing it are over. `crowded` says that it shares with the name only a word
+    term and the time for renewing it are over. `held` are the markets where it holds, if not
+    all of them do. `crowded` says that it shares with the name only a word
     that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
     `free` that the name is generic for the goods.
     """
@@ -72,6 +73,7 @@ class CloseMark:
     translation: str = ""
     renewable_until: str = ""
     lapsed: bool = False
+    held: tuple[str, ...] = ()
     crowded: bool = False
     over_whole: bool = False
     free: bool = False

@@ -58,18 +58,26 @@ def _quoted(words: Sequence[str]) -> str:
 def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
     """What `name` and `mark` have in common where it is all that one of them says; None if it is not, or if both are
     the same. Words that name the `goods`, or say little, do not count as part of the whole."""
+    from ..goods.places import place_of
+
     ours, theirs = parse(name).words, parse(mark.text).words
     if "".join(ours) == "".join(theirs):
         return None
     for whole, other, by_mark in ((ours, theirs, True), (theirs, ours, False)):
         telling = tuple(word for word in whole if not says_little(word, goods))
-        if len("".join(telling)) < SHORTEST:
+        if len("".join(telling)) < SHORTEST or all(map(place_of, telling)):  # where goods come from is nobody's
             continue
         for common in dict.fromkeys((whole, telling)):  # with its words that say little, where the other has them too
             for words in dict.fromkeys((other, _divided(other))):
-                if added := _rest(words, "".join(common)):
+                if added := _without_forms(_rest(words, "".join(common)), whole):
                     return _told(" ".join(common), added, by_mark, mark.owner, goods)
     return None
+
+
+def _without_forms(added: tuple[str, ...], whole: tuple[str, ...]) -> tuple[str, ...]:
+    """The words that are added, without those that are only plurals or singulars of a word of the whole."""
+    singular = {word.removesuffix("s") for word in whole}
+    return tuple(word for word in added if word.removesuffix("s") not in singular)
 
 
 def _divided(words: tuple[str, ...]) -> tuple[str, ...]:

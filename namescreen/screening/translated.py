@@ -170,8 +170,19 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     return (
         any(one & wanted for one in heard)
         and all(word in kept or one & said for word, one in zip(ours, meant, strict=True))
-        and all(word in kept or one & wanted for word, one in zip(theirs, heard, strict=True))
+        and all(word in kept or _said_wholly(word, language, wanted) for word in theirs)
     )
+
+
+def _said_wholly(word: str, language: str, wanted: frozenset[str]) -> bool:
+    """Whether all that `word` of a language says is `wanted`: of a bell man not the bell alone."""
+    from ..lexicon import kinds
+    from ..lexicon.derivation import nouns_of
+
+    def holds(part: str) -> bool:
+        return part in wanted or not wanted.isdisjoint(nouns_of(part)) or "function word" in kinds(part)
+
+    return any(whole in wanted or all(map(holds, whole.split())) for whole in _english(word, language))
 
 
 @lru_cache(maxsize=1 << 15)

@@ -154,3 +154,43 @@ def test_of_a_mark_that_probably_lapsed_it_is_asked_whether_it_lives_and_not_whe
     assert "still live?" in question
     assert question.count("ran out on 2020-01-01") == 1
     assert "use" not in question.replace("because", "")
+
+
+def test_marks_that_begin_alike_and_have_one_owner_may_be_a_family(report: Report) -> None:
+    """TMEP 1207.01(d)(xi); Court of Justice, C-234/06, Bainbridge: a family has to be in use (from memory)."""
+    three = [replace(close(text, 0.4), concern=0.3) for text in ("TORVOMA", "TORVOPET", "TORVOLINE")]
+    owned = [replace(one, mark=replace(one.mark, owner="Torv Works")) for one in three]
+    asked = " ".join(questions(entry(*owned, name="Duskfall Torvoma", words=("duskfall", "torvoma")), report))
+    assert "Torv Works holds TORVOLINE, TORVOMA and TORVOPET, which begin with torvo" in asked
+    parted = " ".join(questions(entry(*owned[:2], name="Duskfall Torvoma", words=("duskfall", "torvoma")), report))
+    assert "family" not in parted
+
+
+def test_every_mark_to_look_closer_at_has_a_question(report: Report) -> None:
+    many = [replace(close(f"DUSKFAL{letter}", 0.8), concern=0.8) for letter in "ABCDEF"]
+    one = entry(*many, name="Duskfall", words=("duskfall",))
+    told = " ".join(questions(one, report))
+    assert all(found.mark.text in told for found in many)
+    assert "The same is to be asked of" in told
+
+
+def test_a_uk_mark_that_came_from_an_ended_eu_mark_is_asked_about(report: Report) -> None:
+    """Trade Marks Act 1994, schedule 2A (from memory): it has a term of its own."""
+    found = replace(close("DUSKFALLS", 0.5, status="dead"), concern=0.45, renewable_until="2027-01-21")
+    mark = replace(found.mark, office="EM", territories=("EU",), registered="2016-12-05", expires="2026-07-21")
+    british = replace(report, markets=("GB", "DE"))
+    asked = questions(entry(replace(found, mark=mark), name="Duskfall"), british)[0]
+    assert "a UK mark with a term of its own came from it" in asked
+    late = replace(mark, registered="2022-01-01")
+    assert "UK mark" not in questions(entry(replace(found, mark=late), name="Duskfall"), british)[0]
+
+
+def test_where_a_mark_holds_is_told_at_a_glance_if_not_in_all_markets() -> None:
+    found = replace(close("DUSKFALLS", 0.8), concern=0.8, held=("US",))
+    assert "in US)" in findings(entry(found))[0].evidence
+    assert "in " not in findings(entry(replace(found, held=())))[0].evidence
+
+
+def test_words_of_equal_length_are_no_forms_of_one_another(report: Report) -> None:
+    found = replace(close("DUSKFALO", 0.75), appearance=0.8, sound=0.8, meaning=0.2, concern=0.7)
+    assert "a form of the same word" not in questions(entry(found, name="Duskfaly", words=("duskfaly",)), report)[0]

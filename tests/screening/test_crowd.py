@@ -89,3 +89,14 @@ def test_a_word_is_found_wherever_it_stands_in_a_mark(tmp_path: Path) -> None:
     path.write_text("\n".join(["mark", *held, "ADRIFTED", "DR IFT", "LAMP"]) + "\n")
     found = read_register([path]).marks_with("drift", 20)
     assert [mark.text for mark in found] == held
+
+
+def test_a_word_is_crowded_in_one_market(tmp_path: Path) -> None:
+    """A word is weak where many use it, market by market (common practice, no source)."""
+    (tmp_path / "marks.csv").write_text(
+        "mark,office,goods,owner\n" + "".join(f"THICKET {word},US,herb planters,{word} Ltd\n" for word in
+        ("OAK", "ELM", "ASH")) + "".join(f"THICKET {word},GB,herb planters,{word} Ltd\n" for word in ("BAY", "FIR"))
+    )  # fmt: skip
+    register = read_register([tmp_path / "marks.csv"])
+    (found,) = screen(["Thicket Lantern"], register, goods="herb planters", markets=("GB", "US"))
+    assert [(one.word, one.owners, one.market) for one in found.shared_words] == [("thicket", 3, "US")]

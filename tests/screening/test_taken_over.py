@@ -12,6 +12,7 @@ from namescreen.policy import FREE_TO_ALL, OVER_WHOLE, Conflict, Level
 from namescreen.register import read_register
 from namescreen.screening import CloseMark, screen
 from namescreen.screening.taken_over import taken_over
+from namescreen.screening.translated import translated_in
 
 GOODS = "bicycle panniers"
 
@@ -94,3 +95,15 @@ def test_what_a_generic_name_shares_is_free_to_all(tmp_path: Path) -> None:
     assert beside.level < Level.SERIOUS
     assert same.knockout
     assert replace(Conflict(0.6, 0.6, 0.8, 1.0), free=True).concern == pytest.approx(0.8 * FREE_TO_ALL)
+
+
+def test_a_place_or_a_plural_is_not_taken_over_or_added() -> None:
+    """A place is nobody's (TMEP 1210): a sign that shares it takes nothing over."""
+    assert taken_over("Sheffield Pannier", Mark("SHEFFIELD SADDLE WORKS"), GOODS) is None
+    assert taken_over("Duskfall Pannier", Mark("DUSKFALL PANNIERS"), GOODS) is None
+
+
+def test_a_compound_of_which_only_a_part_is_meant_is_no_translation() -> None:
+    """klingelmann is a bell man (dictionaries), not bells."""
+    assert translated_in("With Bells on", "KLINGELMANN", ["de"]) == ""
+    assert translated_in("Quiet Forest", "STILLER WALD", ["de"]) == "de"
