@@ -40,6 +40,8 @@ APART = 0.5
 none together."""
 WIDE = 1500
 """A broader term with more senses than this below it (device, food) covers nothing in particular."""
+WIDE_SORT = 6000
+"""The same for a word that says of which sort goods are, or for whom (animal, plant); ours."""
 MOST_PAIRS = 48
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
 an added item never lowers the score."""
@@ -183,7 +185,11 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
     """The evidence from the words and classes of two items, each kind in [0, 1]: what the weights are fitted on."""
-    return _told(one, other, _by_class(_chances((one.text, ())), _chances((other.text, ()))))
+    texts = [one.text, other.text]
+    if one.dealing == other.dealing and _covers(one, other) == _covers(other, one) == 1.0:  # one thing, two wordings
+        texts = [min(texts)] * 2
+    mine, theirs = (_chances((text, ())) for text in texts)
+    return _told(one, other, _by_class(mine, theirs))
 
 
 def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
@@ -256,7 +262,8 @@ def _covers(broad: Item, narrow: Item) -> float:
     takes the place of a thing (vegetarian sausages, artificial flowers) is none."""
     if set(narrow.modifiers) & INSTEAD - {*broad.modifiers}:
         return 0.0
-    if broad.head == narrow.head and {*broad.modifiers, *broad.rest} <= {*narrow.modifiers, *narrow.rest}:
+    theirs = {*narrow.modifiers, *narrow.rest}
+    if broad.head == narrow.head and all(_is_met(word, theirs) for word in (*broad.modifiers, *broad.rest)):
         return 1.0
     term = _name(broad)
     if any(term in _broader_terms(name) for name in (_name(narrow), narrow.head)):
@@ -272,9 +279,23 @@ def _covers(broad: Item, narrow: Item) -> float:
         for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
         if lexicon().entry(up).below < WIDE
     )
-    mine, theirs = groups_of(broad), groups_of(narrow)
-    apart = mine and theirs and not mine & theirs  # a dictionary takes footwear for clothing; shops and offices do not
+    groups, others = groups_of(broad), groups_of(narrow)
+    apart = groups and others and not groups & others  # footwear is clothing to a dictionary alone
     return max(above, default=0.0) * (APART if apart else 1.0)
+
+
+@lru_cache(maxsize=1 << 14)
+def _is_broader(word: str, narrow: str) -> bool:
+    """Whether what is told by `word` holds of `narrow` too: another name of it (bike, bicycle), or a broader one."""
+    if word in _broader_terms(narrow):
+        return True
+    broad = {sense for sense, _ in leading_senses(word, 2) if lexicon().entry(sense).below < WIDE_SORT}
+    return any(broad & ancestors(sense) for sense, _ in leading_senses(narrow, 2))
+
+
+def _is_met(word: str, said: Iterable[str]) -> bool:
+    """Whether one of the words `said` of goods says as much as `word`: a collar for a dog is one for an animal."""
+    return any(word == one or _is_broader(word, one) for one in said)
 
 
 @lru_cache(maxsize=1 << 12)

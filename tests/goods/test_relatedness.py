@@ -242,3 +242,28 @@ def test_bags_and_rolls_of_all_uses_are_of_one_market() -> None:
         found = relatedness(goods, "camera bags")
         assert isinstance(found, Relatedness)
         assert found.grade in ("average", "high")
+
+
+@pytest.mark.parametrize(
+    ("narrow", "broad"),
+    [
+        ("bicycle baskets", "baskets for bikes"),  # only worded otherwise
+        ("sofa cushions", "cushions for couches"),
+        ("canary cages", "cages for pets"),
+        ("horse brushes", "brushes for animals"),
+        ("cotton towels for dogs", "towels for pets"),
+    ],
+)
+def test_goods_are_covered_by_a_broader_sort_in_any_wording(narrow: str, broad: str) -> None:
+    """Goods that a broader term covers are identical (Meric, T-133/05, from memory)."""
+    for one, other in ((narrow, broad), (broad, narrow)):
+        found = relatedness(one, other)
+        assert isinstance(found, Relatedness)
+        assert found.score >= 0.9
+
+
+@pytest.mark.parametrize(("one", "other"), [("canary cages", "cages for dogs"), ("horse brushes", "dog brushes")])
+def test_goods_of_two_sorts_do_not_cover_each_other(one: str, other: str) -> None:
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert found.score < 0.9
