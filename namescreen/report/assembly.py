@@ -49,6 +49,7 @@ __all__ = ["assemble", "entry_of", "weights_of"]
 _LISTED = 0.75  # score of a translation that a list has for the very word
 _GUESSED = ("compound", "spelling")
 _KNOWN_AS = {"geographic": "one word, a place", "surname": "one word, a surname"}
+_MOST_SLIPS = 3  # misspellings that are told: those of listeners come before slips of the keys
 _MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
 
 
@@ -347,7 +348,7 @@ def _addresses(found: Estimate | NotChecked) -> Addresses | NotChecked:
     limits = [
         Address("handle", text, _limits([one.limit for one in same], same[-1].lost)) for text, same in handles.items()
     ]
-    slips = (f"Likely misspellings: {some(found.slips)}.",) if found.slips else ()
+    slips = (f"Likely misspellings: {some(found.slips[:_MOST_SLIPS])}.",) if found.slips else ()
     return Addresses(_score(found.score), (*domains, *limits), (*found.reasons, *slips))
 
 

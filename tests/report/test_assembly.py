@@ -160,3 +160,11 @@ def test_an_animal_comes_before_its_fur_and_a_bird_before_its_namesake(word: str
     from namescreen.report.assembly import _made_of
 
     assert _made_of(word, (word,))[1] == f"{word} ({meaning})"
+
+
+def test_a_phrase_that_is_known_as_a_whole_is_told_as_one() -> None:
+    """What a town crier is stands in dictionaries; word by word it would be a place and one who weeps."""
+    from namescreen.report.assembly import entry_of
+
+    assert entry_of(screening("Town Crier")).meaning.startswith("town crier (")
+    assert "; " in entry_of(screening("Copper Harbour")).meaning
