@@ -19,7 +19,8 @@ familiar_sounds.tsv    what a part that may give way is found by (its rhyme, its
 The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
 brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by
 itself, 0 for one that makes a poor one, empty for the rest, then how it pleased a blind reader from 0 to 1, then 1 if
-it is worn, then how it is written if with an apostrophe. The parts of a saying are its words; of a word, those between bars, or its first and last syllables. Closed compounds of WordNet 3.0 that
+it is worn, then how it is written if with an apostrophe. The parts of a saying are its
+words; of a word, those between bars, or its first and last syllables. Closed compounds of WordNet 3.0 that
 are common and read as their two parts are added to the list. SOUNDS is the code of `pronunciation.phones`,
 AT the number of sounds of its word before it.
 """
