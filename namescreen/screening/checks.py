@@ -222,14 +222,15 @@ class Checks:
     def _readings(self, name: str) -> tuple[Reading, ...]:
         """What a name says in the buyers' languages, and always in English."""
         from ..connotations import english_readings, readings
-        from .placed import with_places
+        from .placed import as_in_english, with_places
 
         # Shipped tables only: what a user has installed must not change a dated, repeatable result.
         found = readings(name, languages=self._read_in(), dictionaries=()) if self._read_in() != () else []
         if self.languages is None and self.markets:
             spoken = languages_of(self.markets)
             found = [one if one.language in spoken else one.elsewhere() for one in found]
-        return tuple(sorted((*english_readings(name, self.markets), *with_places(found)), key=_worst_first))
+        told = (*english_readings(name, self.markets), *as_in_english(with_places(found)))
+        return tuple(sorted(told, key=_worst_first))
 
     def _read_in(self) -> tuple[str, ...] | None:
         """The languages besides English in which names are read; None for all."""

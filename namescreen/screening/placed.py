@@ -1,4 +1,5 @@
-"""Words of other languages that are places: their meaning is known, though no dictionary of that language is asked."""
+"""What is known of words of other languages beside the tables of unlucky ones: places, and words that say there what
+they say in English."""
 
 from __future__ import annotations
 
@@ -8,7 +9,7 @@ from dataclasses import replace
 from ..connotations import Reading
 from ..text import fold
 
-__all__ = ["with_places"]
+__all__ = ["as_in_english", "with_places"]
 
 
 def with_places(readings: Iterable[Reading]) -> list[Reading]:
@@ -24,3 +25,14 @@ def with_places(readings: Iterable[Reading]) -> list[Reading]:
             one = replace(one, meaning="the name of a place" if itself else f"of {place.name}, a place")
         told.append(one)
     return told
+
+
+def as_in_english(readings: Iterable[Reading]) -> list[Reading]:
+    """The `readings`; a word that is mild at worst and means in its language just what the same word means in English
+    (wolf) is ordinary: the maker has read it already."""
+    return [
+        replace(one, kind="ordinary", severity=0)
+        if one.severity == 1 and one.stands and one.meaning and fold(one.meaning) == fold(one.word)
+        else one
+        for one in readings
+    ]

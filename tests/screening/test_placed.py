@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namescreen.connotations import readings
-from namescreen.screening.placed import with_places
+from namescreen.screening.placed import as_in_english, with_places
 
 
 @pytest.mark.parametrize(
@@ -20,3 +20,10 @@ from namescreen.screening.placed import with_places
 def test_a_place_is_told_where_no_meaning_is_known(name: str, language: str, says: str | None) -> None:
     found = with_places(readings(name, languages=[language], dictionaries=()))
     assert [one.meaning for one in found if one.kind == "ordinary" and one.match == "exact"] == [says]
+
+
+def test_a_mild_word_that_says_what_it_says_in_english_is_ordinary() -> None:
+    """wolf is the same animal in German and Dutch; bat and vleermuis are not one word (dictionaries)."""
+    for name, language, severities in (("Silent Wolf", "de", {0}), ("Silent Fledermaus", "de", {1})):
+        found = as_in_english(readings(name, languages=[language], dictionaries=()))
+        assert {one.severity for one in found if one.word in ("wolf", "fledermaus")} == severities
