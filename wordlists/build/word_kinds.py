@@ -5,8 +5,9 @@ and *KIND -> the words of a small closed kind.
 
 Places come from the shipped WordNet tables (run wordnet.py first): instances in the lexicographer files
 noun.location and noun.object, and adjectives that pertain to them. Surnames and given names with their
-ranks are those of the US Census of 1990 (public domain), as the PyPI package `names` carries them. The
-small closed kinds are our own, in wordlists/curated/word_kinds.txt."""
+ranks are those of the US Census of 1990 (public domain), as the PyPI package `names` carries them: the most
+frequent, and of the rarer ones those of our own list, wordlists/curated/surnames.txt, whether the census has them or
+not. The small closed kinds are our own, in wordlists/curated/word_kinds.txt."""
 
 from __future__ import annotations
 
@@ -22,6 +23,10 @@ from namescreen.text import fold
 
 HERE = Path(__file__).resolve().parent.parent
 SURNAMES = 30_000
+UNLISTED = 90_000
+"""The rank of a surname that the census does not list, after its 88,799."""
+LEAST = 4
+"""Letters of the shortest rare surname: shorter ones are too often something else."""
 
 
 def curated() -> dict[str, set[str]]:
@@ -61,9 +66,20 @@ def places() -> set[str]:
     return {fold(word) for word in found}
 
 
+def surnames() -> dict[str, int]:
+    """Surnames and their ranks: the most frequent of the census, and the rarer ones of our list."""
+    every = ranked("dist.all.last", -1)
+    found = {name: rank for name, rank in every.items() if rank <= SURNAMES}
+    for line in (HERE / "curated" / "surnames.txt").read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            listed = map(fold, line.partition(":")[2].split())
+            found |= {name: every.get(name, UNLISTED) for name in listed if len(name) >= LEAST and name.isalpha()}
+    return found
+
+
 def ranked(file: str, rows: int) -> dict[str, int]:
-    """Names and their ranks from one census file."""
-    lines = (Path(names.__file__).parent / file).read_text(encoding="ascii").splitlines()[:rows]
+    """Names and their ranks from one census file, the first `rows` or, with -1, all."""
+    lines = (Path(names.__file__).parent / file).read_text(encoding="ascii").splitlines()[: rows if rows > 0 else None]
     return {name.lower(): int(rank) for name, _, _, rank in (line.split() for line in lines)}
 
 
@@ -76,7 +92,7 @@ def draw() -> bytes:
             closed[kind].append(word)
     for word in places():
         kinds[word].add("place")
-    for word, rank in ranked("dist.all.last", SURNAMES).items():
+    for word, rank in surnames().items():
         kinds[word].add(f"surname:{rank}")
     female, male = ranked("dist.female.first", 5000), ranked("dist.male.first", 5000)
     for word in female.keys() | male.keys():
@@ -95,7 +111,7 @@ def main() -> None:
         "word_kinds.tsv",
         contents,
         source="WordNet 3.0 (places); US Census Bureau names of 1990, as in the PyPI package "
-        "names 0.3.0; small closed kinds written by us, curated/word_kinds.txt",
+        "names 0.3.0; rare surnames and small closed kinds written by us, curated/surnames.txt and word_kinds.txt",
         version="WordNet 3.0; names 0.3.0; own list of 2026-11-25",
         licence="WordNet 3.0 licence; public domain; MIT",
         build="python wordlists/build/word_kinds.py (after wordnet.py)",
