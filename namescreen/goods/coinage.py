@@ -44,6 +44,10 @@ SOUNDS_LIKE = 0.88
 LONG, LONG_SOUNDS_LIKE = 6, 0.84
 """Similarity in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85; of
 long words, which few others are like, less is enough: bysicle and bicycle have 0.85."""
+KNOWN_SOUNDS_LIKE = 0.97
+"""The same of a word that is known itself, and means something else: a petal is no pedal, a doe is heard as dough."""
+RESPELT = 0.85
+"""How plainly a part of a closed word must describe the goods as it is heard, beside another that does."""
 ONSETS = frozenset("bcdfgklmnprstvz")
 """Consonants that are read as they are written before another sound."""
 MOSTLY = 0.7
@@ -88,7 +92,7 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
         first, second = map(len, parts)
         if second < 3 or parts[1] in _ENDINGS or (first == 2 and parts[0] not in _SHORT_STARTS):
             return None
-        if not all(_is_part(part, goods) for part in parts):
+        if not all(_is_part(part, goods) for part in parts) and not _is_respelt(parts, goods):
             return None
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
@@ -101,6 +105,16 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
 def _tie(part: str, goods: str) -> float:
     near = context(goods).near.get(part)
     return max(near.weight if near is not None else 0.0, heard_as(part, goods).weight)
+
+
+def _is_respelt(parts: tuple[str, ...], goods: str) -> bool:
+    """Whether one of two parts is a word for the goods, and the other is heard as one (bath, sope)."""
+    near = context(goods).near
+    return any(
+        own in near and near[own].weight >= PLAIN and len(other) >= LEAST_PART and not lexicon().known(other)
+        and heard_as(other, goods).weight >= RESPELT
+        for own, other in (parts, parts[::-1])
+    )  # fmt: skip
 
 
 def _is_part(part: str, goods: str) -> bool:
@@ -175,11 +189,13 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     own = context(goods).near.get(word)
     if own is not None and own.weight >= PLAIN:  # spelt as in the goods
         return heard, best
+    known = lexicon().known(word) and not is_trade_name(word)
     for form in (word, word[:-1]) if word[-1] == "z" or (word[-1] == "s" and len(word) > LEAST_PART) else (word,):
         near = _by_sound(goods).get(jellyfish.metaphone(form), ())
         for other in dict.fromkeys((*near, *_own_words(goods), *_homophones(form))):
             weight = 0.95 * _describing(other, goods)
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
+            least = KNOWN_SOUNDS_LIKE if known else least
             plural = other == form and word[-1] == "z"  # bagz; candles is spelt as it should be
             if (other != form or plural) and weight > best.weight and sounds_alike(form, other) >= least:
                 why = f'sounds like "{other}"'
@@ -202,9 +218,9 @@ def sounds_alike(word: str, other: str) -> float:
     """The similarity of two words in sound, in [0, 1], the first read in its three likeliest ways."""
     from ..pronunciation import likely_codes, pronounce, sound_similarity
 
-    readings = pronounce(other, 1)
+    readings = pronounce(other, 2)  # a lead is said in two ways
     ways = [*likely_codes(word), *_by_analogy(word)]
-    return max((sound_similarity(way, readings[0].code) for way in ways if readings), default=0.0)
+    return max((sound_similarity(way, one.code) for way in ways for one in readings), default=0.0)
 
 
 def _by_analogy(word: str) -> list[str]:

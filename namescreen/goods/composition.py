@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..lexicon import kinds, lexicon, name_rank
+from .context import context
 from .description import PROVIDER, EvidenceKind, has_form_of_surname, is_surname
 from .evidence import Judged
 from .phrases import base_form, items
@@ -26,9 +27,12 @@ __all__ = [
     "is_without_tie",
     "may_name_goods",
     "names_goods",
+    "only_colours",
     "only_describes",
 ]
 
+LAST_OF_GOODS = 34
+"""The last of the Nice classes of goods; those of services follow."""
 NO_TIE = 0.35
 """Evidence below this is no tie to the goods; ours, as the weights in `description`."""
 TIED = 0.5
@@ -119,6 +123,18 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
         return False  # a gentle giant is someone, however large
     tied = all(quality or _weighs(one) >= TIED for quality, one in zip(qualities, judged, strict=True))
     return tied and any(qualities)
+
+
+def only_colours(judged: tuple[Judged, ...], goods: str) -> bool:
+    """Whether a name is nothing but colours, by the leading sense of each (brown, not ruby), which buyers read as the
+    colour of a thing; services have none."""
+    colours = ("colour" in kinds(one.stands_for) and _is_colour_first(one.stands_for) for one in judged)
+    return bool(judged) and all(colours) and max(context(goods).classes[:1], default=1) <= LAST_OF_GOODS
+
+
+def _is_colour_first(word: str) -> bool:
+    first = lexicon().senses(word, labelled=False)[:1]
+    return bool(first) and first[0].domain in ("noun.attribute", "adj.all")
 
 
 def holds_praised_image(judged: tuple[Judged, ...]) -> bool:

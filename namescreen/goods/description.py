@@ -15,6 +15,7 @@ from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
 from ..tables import open_table
+from .animals import is_other_animal
 from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
 from .grounds import under_law
 from .groups import is_listed, ties
@@ -148,7 +149,8 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
         around = context(goods)
-        found += [_near(word, around), _kind_of(word, around), _ingredient(word, around), _of_group(word, goods)]
+        found += [_ingredient(word, around), _of_group(word, goods)]
+        found += [] if is_other_animal(word, goods) else [_near(word, around), _kind_of(word, around)]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)}", section="1210"))
     return _strongest(found)
@@ -160,9 +162,8 @@ def describe(word: str, goods: str) -> Evidence:
     found = [describe_plainly(word, goods)]
     if not is_trade_name(word):
         around = context(goods)
+        found += [] if is_other_animal(word, goods) else [_through(word, around), _associated(word, around)]
         found += [
-            _through(word, around),
-            _associated(word, around),
             _in_phrase(word, around),
             _quality(word),
             _material(word, goods),

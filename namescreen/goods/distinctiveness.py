@@ -20,6 +20,7 @@ from .composition import (
     is_without_tie,
     may_name_goods,
     names_goods,
+    only_colours,
     only_describes,
 )  # fmt: skip
 from .continuum import CATEGORIES, chances, inherent, score
@@ -270,8 +271,7 @@ def _reasons(
     told = [f"{reason}; {said}" if one in shared else reason for one, reason in own]
     if worst.language != "en":
         told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
-    if not judged:
-        told = [NO_CONTENT_WORD]
+    told = told if judged else [NO_CONTENT_WORD]
     if surname and not any("a surname" in reason for reason in told):
         told.insert(0, surname)
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
@@ -344,7 +344,8 @@ def _finding(
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
     elif category == "generic" and not may_name_goods(judged):
         category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
-    elif (_is_geographic(judged, signs) or (translated and only_describes(judged))) and category not in CATEGORIES[:2]:
+    elif category not in CATEGORIES[:2] and (_is_geographic(judged, signs) or only_colours(judged, goods)
+                                             or (translated and only_describes(judged))):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = _bounded(judged, category, points)
     return LanguageFinding(

@@ -53,6 +53,7 @@ NAME = ("two words", "three words or more", "domain ending", "nothing telling", 
 """What is asked of the name as a whole: `whole` is how plainly its words together describe."""
 CARRIED = 0.4
 """The share of the most distinctive word in `whole`; the rest is the mean."""
+SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe", "æ": "ae"})
 NAMED_BY_SOUND = 0.9
 TRADE_WORD, ONE_CLASS = 0.6, 0.5
 """The weight of a word that is used for goods of the same class, and how likely that class must be."""
@@ -131,10 +132,11 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
 
     C-THRU says "see through", BED & BREAKFAST is one entry. Words of `meanings` are judged by what they mean. Without
     `surnames` being a surname counts for nothing, as where such names are registrable."""
-    plain = _with_prefix(plain_words(name))
+    plain = _with_prefix(_as_surnames(name))
     personal = surnames and bool(_PERSONAL.search(name))
     spoken = parse(name).spoken if plain == plain_words(name) else ()
     said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
+    said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
     named = _entries(plain, goods, only_names=True)
     for words in (named, *(_entries(way, goods) for way in (plain, *said))):
@@ -161,6 +163,16 @@ def _with_quantities(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ..
             asked[WORD.index("quality")] = 1.0
             told[at] = replace(unit, evidence=found, asked=tuple(asked))
     return tuple(told)
+
+
+def _as_surnames(name: str) -> tuple[str, ...]:
+    """The words of a name; one with an umlaut or the like as it is spelled out, if only that is a surname: Müller is no
+    muller, which grinds."""
+    plain, spelled = plain_words(name), plain_words(name.lower().translate(SPELLED_OUT))
+    if plain == spelled or len(plain) != len(spelled):
+        return plain
+    pairs = zip(plain, spelled, strict=True)
+    return tuple(other if is_surname(other) and not is_surname(word) else word for word, other in pairs)
 
 
 def _with_prefix(words: tuple[str, ...]) -> tuple[str, ...]:
@@ -361,9 +373,10 @@ def _entries(words: tuple[str, ...], goods: str, *, only_names: bool = False) ->
 
 
 def _is_name(run: str, goods: str) -> bool:
-    """Whether several words are a place, or a term told of such goods."""
+    """Whether several words are a place, a set phrase of praise or of a quality, or a term told of such goods."""
     term = term_for(run, goods)
-    return place_of(run) is not None or (term is not None and term.weight > 0)
+    told = bool(kinds(run) & {"laudatory", "quality"}) or place_of(run) is not None
+    return told or (term is not None and term.weight > 0)
 
 
 def _whole(judged: tuple[Judged, ...]) -> float:

@@ -36,7 +36,7 @@ def curated() -> dict[str, set[str]]:
         if line and not line.startswith("#"):
             kind, words = line.split(":")
             for word in words.split():
-                found[word].add(kind)
+                found[word.replace("_", " ")].add(kind)
     return found
 
 
@@ -88,7 +88,7 @@ def draw() -> bytes:
     kinds: dict[str, set[str]] = curated()
     closed: dict[str, list[str]] = defaultdict(list)
     for word, of_word in kinds.items():
-        for kind in of_word:
+        for kind in of_word if " " not in word else ():
             closed[kind].append(word)
     for word in places():
         kinds[word].add("place")

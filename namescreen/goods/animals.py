@@ -1,0 +1,36 @@
+"""Animals in names, for goods that are for other animals."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ..lexicon import lexicon
+from .context import ancestors, context, leading_senses
+from .phrases import base_form
+
+__all__ = ["is_other_animal"]
+
+TAXA = frozenset(("chordate", "invertebrate"))
+"""The words of WordNet's senses above every animal that is one by its kind, and not by what it is to people."""
+
+
+@lru_cache(maxsize=1 << 13)
+def is_other_animal(word: str, goods: str) -> bool:
+    """Whether a word is an animal, and neither the one that the goods are for nor a kind or the young of it: a wolf on
+    dog collars is a picture, however near a dictionary puts it to the dog."""
+    around = context(goods)
+    mine = _animal(word)
+    theirs = [sense_id for one in around.words if (sense_id := _animal(one.word))]
+    if not mine or not theirs or around.food or any(one.word == base_form(word) for one in around.words):
+        return False
+    above = ancestors(mine)
+    young = any("young" in lexicon().entry(up).words for up in above)
+    return not young and not any(other in above or mine in ancestors(other) for other in theirs)
+
+
+def _animal(word: str) -> str:
+    """The leading sense of a word that is an animal, if one of its first two is; else "".
+    A pet or a critter is no animal of its own."""
+    leading = (sense_id for sense_id, _ in leading_senses(base_form(word), 2))
+    animals = (sense_id for sense_id in leading if lexicon().domain(sense_id) == "noun.animal")
+    return next((one for one in animals if any(TAXA & {*lexicon().entry(up).words} for up in ancestors(one))), "")
