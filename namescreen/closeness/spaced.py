@@ -40,8 +40,6 @@ def _familiarity(word: str) -> float:
 
 
 @lru_cache(maxsize=1 << 14)
-
-
 def as_readers_divide(name: str, mark: str, closeness: Closeness, *, name_goods: str | None) -> tuple[str, Closeness]:
     """The form of `name` that is compared with `mark`, and how close that is: as it stands with `closeness`, or with
     spaces where readers see words in it, one of them is in the mark, and so it is closer."""
