@@ -24,7 +24,7 @@ from .material import Material, gather
 from .ranking import AS_IT_IS, Judge, syllables, weights_of
 from .senses import unfit, usable_words
 from .taste import Liking, Taste
-from .variety import FIRST, FURTHER, Judged, choose
+from .variety import FIRST, FURTHER, Judged, choose, judged
 from .wares import PLEASED_MUCH
 
 if TYPE_CHECKING:
@@ -191,7 +191,7 @@ class Candidates(Iterator[Candidate]):
             del in_hand[_IN_HAND:]
             # early pages are the best of all candidates; later ones come from fewer, so that they come sooner
             for _ in range(1 + given // _EAGER):
-                page, in_hand = choose(in_hand, self._about, self._checked, self._liking.wear, self._shares)
+                page, in_hand = choose(in_hand, self._checked, self._shares)
                 given += 1
                 yield from page
                 if not page:
@@ -227,7 +227,8 @@ class Candidates(Iterator[Candidate]):
             proposal.text, proposal.construction, proposal.how, proposal.sources, max(0.0, min(1.0, score - stir)),
             parts, (), proposal.stem, origins,
         )  # fmt: skip
-        return Judged(candidate, proposal, self._liking.rank(proposal, score, kinship) - stir)
+        rank = self._liking.rank(proposal, score, kinship) - stir
+        return judged(candidate, proposal, rank, self._about(candidate), self._liking.wear(candidate))
 
     def _about(self, candidate: Candidate) -> str:
         """The term of the brief that a candidate is about: that of its first source."""
@@ -256,9 +257,9 @@ class Candidates(Iterator[Candidate]):
             and (brief.most_syllables is None or syllables(proposal) <= brief.most_syllables)
         )
 
-    def _checked(self, judged: Judged) -> Candidate | None:
+    def _checked(self, entry: Judged) -> Candidate | None:
         """The candidate with its remarks; None, and noted, if it must not be shown."""
-        candidate, proposal, _ = judged
+        candidate, proposal = entry.candidate, entry.proposal
         if any(unfit(word) for text in (*proposal.words, *proposal.sources) for word in text.casefold().split()):
             return None
         verdict = self._flags.of(proposal, candidate.parts["chosen"])

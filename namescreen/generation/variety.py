@@ -14,18 +14,23 @@ from typing import NamedTuple
 
 from .candidate import Candidate, Proposal
 
-__all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose"]
+__all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose", "judged"]
 
 PAGE = 20
 """Variety is looked after within a page of this many."""
 
 
 class Judged(NamedTuple):
-    """A scored name; `rank` is its score moved by what the maker likes, and decides its place."""
+    """A scored name, and what a page asks of it: `rank` is its score moved by what the maker likes, `worth` that less
+    what no name of the page changes, `about` the term of the brief that it is about."""
 
     candidate: Candidate
     proposal: Proposal
     rank: float
+    worth: float
+    kind: str
+    about: str
+    words: frozenset[str]
 
 
 FIRST = {
@@ -48,58 +53,67 @@ _SAME_BEGINNING = 7  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
 
 
+def judged(candidate: Candidate, proposal: Proposal, rank: float, about: str, worn: float) -> Judged:
+    """A scored name ready for pages; `worn` is a penalty for what earlier pages have shown."""
+    kind = _kind(candidate)
+    return Judged(
+        candidate, proposal, rank, rank - _SELDOM.get(kind, 0.0) - worn, kind, about, _words(candidate, proposal)
+    )
+
+
 def choose(
-    in_hand: Sequence[Judged],
-    terms_of: Callable[[Candidate], str],
-    fits: Callable[[Judged], Candidate | None],
-    worn: Callable[[Candidate], float],
-    shares: Mapping[str, float] = FIRST,
+    in_hand: Sequence[Judged], fits: Callable[[Judged], Candidate | None], shares: Mapping[str, float] = FIRST
 ) -> tuple[list[Candidate], list[Judged]]:
     """The best page of those in hand, best first, and the rest.
 
-    `terms_of` says what a candidate is about; `fits` gives the candidate with its remarks, or None if it must not
-    be shown: it is asked of few, as it may cost much. `worn` is a penalty for what the pages before have shown,
-    `shares` how many of each construction a page holds.
+    `fits` gives the candidate with its remarks, or None if it must not be shown: it is asked of few, as it may cost
+    much. `shares` are how many of each construction a page holds.
     """
     used: Counter[str] = Counter()
     page: list[Candidate] = []
     gone: set[int] = set()
-    heap = [(-judged.rank, place) for place, judged in enumerate(in_hand)]
-    heapq.heapify(heap)
-    while heap and len(page) < PAGE:
-        value, place = heapq.heappop(heap)
-        candidate, proposal, rank = in_hand[place]
-        words = _words(candidate, proposal)
-        if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in words) or used[f"stem {_stem(proposal)}"]:
+    heaps: dict[str, list[tuple[float, int]]] = {}
+    for place, entry in enumerate(in_hand):
+        heaps.setdefault(entry.kind, []).append((-entry.worth, place))
+    for heap in heaps.values():
+        heapq.heapify(heap)
+    while heaps and len(page) < PAGE:
+        # what its kind costs is the same for all of a heap, so that few names are looked at
+        kind = min(heaps, key=lambda one: (heaps[one][0][0] + _cost_of_kind(one, used, shares), heaps[one][0][1]))
+        value, place = heapq.heappop(heaps[kind])
+        if not heaps[kind]:
+            del heaps[kind]
+        entry = in_hand[place]
+        proposal = entry.proposal
+        if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in entry.words) or used[f"stem {_stem(proposal)}"]:
             continue
         if len(proposal.letters) >= _SAME_BEGINNING and used[f"begins {proposal.letters[:_SAME_BEGINNING]}"]:
             continue  # woolgather, wool gathering
-        now = _cost(candidate, words, terms_of(candidate), used, shares) + worn(candidate) - rank
+        now = _cost(entry, used) - entry.worth
         if now > value + 1e-9:  # a similar name has been chosen since
-            heapq.heappush(heap, (now, place))
+            heapq.heappush(heaps.setdefault(kind, []), (now, place))
             continue
         gone.add(place)
-        shown = fits(in_hand[place])
+        shown = fits(entry)
         if shown is None:
             continue
         page.append(replace(shown))
-        used.update(f"word {word}" for word in words)
+        used.update(f"word {word}" for word in entry.words)
         used[f"begins {proposal.letters[:_SAME_BEGINNING]}"] += 1
-        used.update((f"stem {_stem(proposal)}", f"kind {_kind(candidate)}", f"term {terms_of(candidate)}"))
+        used.update((f"stem {_stem(proposal)}", f"kind {entry.kind}", f"term {entry.about}"))
     return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
 
 
-def _cost(
-    candidate: Candidate, words: frozenset[str], term: str, used: Counter[str], shares: Mapping[str, float]
-) -> float:
-    kind = _kind(candidate)
+def _cost_of_kind(kind: str, used: Counter[str], shares: Mapping[str, float]) -> float:
+    """What names of a kind cost after those of the page."""
     share = used[f"kind {kind}"] / shares.get(kind, 1)
-    return float(
-        _SELDOM.get(kind, 0.0)
-        + _SAME_KIND * share**_SPREAD
-        + _SAME_TERM * used[f"term {term}"] / PAGE
-        + _SAME_WORD * sum(used[f"word {word}"] for word in words)
-    )
+    return float(_SAME_KIND * share**_SPREAD)
+
+
+def _cost(entry: Judged, used: Counter[str]) -> float:
+    """What a name costs for the term and the words that it has in common with those of the page."""
+    same_words = sum(used[f"word {word}"] for word in entry.words)
+    return _SAME_TERM * used[f"term {entry.about}"] / PAGE + _SAME_WORD * same_words
 
 
 def _kind(candidate: Candidate) -> str:
