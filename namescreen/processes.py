@@ -13,7 +13,6 @@ import threading
 from collections import deque
 from collections.abc import Callable, Generator, Iterable, Iterator
 from contextlib import contextmanager
-from functools import lru_cache, partial, wraps
 from itertools import islice
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -25,8 +24,8 @@ if TYPE_CHECKING:
     from multiprocessing.context import BaseContext
 
 __all__ = [
-    "beside", "expect", "in_workers", "on_all_processors", "process_context", "processors", "running", "shared_cache",
-    "without_collection",
+    "begin", "beside", "can_fork", "in_workers", "on_all_processors", "process_context", "processors", "received",
+    "running", "uninterrupted", "without_collection",
 ]  # fmt: skip
 
 Item = TypeVar("Item")
@@ -80,12 +79,12 @@ def in_workers(
     from concurrent.futures.process import BrokenProcessPool
 
     workers = min(processors(), most or processors())
-    executor = ProcessPoolExecutor(workers, context or process_context(), _begin, (start, given))
+    executor = ProcessPoolExecutor(workers, context or process_context(), begin, (start, given))
     tasks: deque[Future[list[Result]]] = deque()
     rest = iter(items)
     try:
         while part := list(islice(rest, at_once)):
-            with _uninterrupted():
+            with uninterrupted():
                 tasks.append(executor.submit(_each, work, part))
             if len(tasks) > TASKS_AHEAD * processors():
                 yield from tasks.popleft().result()
@@ -98,7 +97,7 @@ def in_workers(
 
 
 @contextmanager
-def _uninterrupted() -> Iterator[None]:
+def uninterrupted() -> Iterator[None]:
     """Put off Ctrl-C while processes are started: Python reports one amid a fork as an error that it ignored."""
     if not hasattr(signal, "pthread_sigmask"):  # Windows, which cannot fork
         yield
@@ -148,7 +147,7 @@ def _each(work: Callable[[Item], Result], items: list[Item]) -> list[Result]:
     return list(map(work, items))
 
 
-def _begin(start: Callable[..., None] | None = None, given: tuple[object, ...] = ()) -> None:
+def begin(start: Callable[..., None] | None = None, given: tuple[object, ...] = ()) -> None:
     """Set up a worker: it leaves Ctrl-C to its parent, ends with it, and keeps existing objects out of garbage
     collection."""
     global _is_worker
@@ -170,7 +169,7 @@ def _end_with_parent() -> None:
         os._exit(1)
 
 
-def _forks() -> bool:
+def can_fork() -> bool:
     """Whether there is a second processor, and a process can be forked to use it."""
     return processors() > 1 and process_context().get_start_method() == "fork"
 
@@ -179,50 +178,11 @@ def _forks() -> bool:
 def beside(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[], Result]]:
     """As `running`, but in this process, when the result is asked for, where there is one processor or no process can
     be forked."""
-    if _forks():
+    if can_fork():
         with running(work, item) as result:
             yield result
     else:
         yield lambda: work(item)
-
-
-Call = tuple[Callable[..., object], tuple[object, ...]]
-
-_found_elsewhere: dict[Call, Any] = {}
-_expected: set[Call] = set()
-
-
-def shared_cache(most: int) -> Callable[[Callable[..., Result]], Callable[..., Result]]:
-    """`lru_cache` for a pure function, which `expect` can fill."""
-
-    def decorated(work: Callable[..., Result]) -> Callable[..., Result]:
-        def find(*given: object) -> Result:
-            call = cached, given
-            return _found_elsewhere.pop(call) if call in _found_elsewhere else work(*given)
-
-        cached = lru_cache(maxsize=most)(wraps(work)(find))
-        return cached
-
-    return decorated
-
-
-def expect(calls: Iterable[partial[Any]]) -> None:
-    """Make calls of functions that have a `shared_cache`, half of them in a second process, before workers are forked
-    that would each make them again. What one call of each function brings to mind is met before that, for both."""
-    if not _forks():
-        return
-    new = [call for call in dict.fromkeys((one.func, one.args) for one in calls) if call not in _expected]
-    _made({function: (function, given) for function, given in reversed(new)}.values())
-    here, there = new[::2], new[1::2]
-    with beside(_made, there) as found:
-        _made(here)
-        _found_elsewhere.update(zip(there, found(), strict=True))
-    _made(there)
-    _expected.update(new)
-
-
-def _made(calls: Iterable[Call]) -> list[object]:
-    return [function(*given) for function, given in calls]
 
 
 @contextmanager
@@ -236,11 +196,11 @@ def running(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[],
     context = process_context()
     receiver, sender = context.Pipe(duplex=False)
     process = context.Process(target=_send, args=(sender, work, item), daemon=True)  # type: ignore[attr-defined]
-    with _uninterrupted():
+    with uninterrupted():
         process.start()
     sender.close()
     try:
-        yield lambda: _received(receiver)
+        yield lambda: received(receiver)
     finally:
         process.terminate()
         process.join()
@@ -248,7 +208,7 @@ def running(work: Callable[[Item], Result], item: Item) -> Iterator[Callable[[],
 
 
 def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> None:
-    _begin()
+    begin()
     try:
         result: object = work(item)
     except Exception as error:
@@ -256,10 +216,11 @@ def _send(sender: Connection, work: Callable[[Item], Result], item: Item) -> Non
     sender.send((isinstance(result, Exception), result))
 
 
-def _received(receiver: Connection) -> Any:
+def received(receiver: Connection) -> Any:
+    """What a process sent: whether it failed, and the result or the error, which is raised here."""
     try:
         failed, result = receiver.recv()
-    except EOFError:
+    except (EOFError, ConnectionError):
         raise NamescreenError(ENDED) from None
     if failed:
         raise result

@@ -16,7 +16,7 @@ import pytest
 
 from namescreen import processes
 from namescreen.errors import DataError, InputError, NamescreenError, Problem
-from namescreen.processes import beside, expect, in_workers, on_all_processors, running, shared_cache
+from namescreen.processes import beside, in_workers, on_all_processors, running
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="looks at processes in /proc")
 
@@ -187,19 +187,3 @@ def test_our_errors_come_whole_from_a_worker(error: NamescreenError) -> None:
 
 def raised(error: NamescreenError, number: int) -> int:
     raise error
-
-
-@shared_cache(8)
-def made_by(number: int) -> tuple[int, int]:
-    return 2 * number, os.getpid()
-
-
-def test_calls_that_are_expected_are_made_once_on_two_processors() -> None:
-    expect(partial(made_by, number) for number in (1, 2, 3, 2, 4))
-    found = [made_by(number) for number in (1, 2, 3, 4)]
-    assert [doubled for doubled, _ in found] == [2, 4, 6, 8]
-    assert {process for _, process in found[::2]} == {os.getpid()}
-    assert {process for _, process in found[1::2]}.isdisjoint({os.getpid()})
-    expect([partial(made_by, 2), partial(made_by, 5)])
-    assert made_by(2) == found[1]
-    assert made_by(5) == (10, os.getpid())

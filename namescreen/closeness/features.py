@@ -84,6 +84,6 @@ def goods_words(*stated: str | None) -> tuple[str, ...]:
 
 
 def weight_calls(words: Iterable[str], goods: str) -> list[partial[Weight]]:
-    """The work behind the weights of some words of marks in names for these goods, for `processes.expect`."""
+    """The work behind the weights of some words of marks in names for these goods, for `team.expect`."""
     described = goods_words(goods)
     return [partial(word_weight, word, described) for word in words] if described else []

@@ -15,8 +15,8 @@ from typing import NamedTuple
 from ..goods import weakness
 from ..goods.description import describe_in_conflict, is_surname, most_associated, named_goods
 from ..lexicon import kinds, zipf
-from ..processes import shared_cache
 from ..tables import open_table
+from ..team import shared_cache
 from .vocabulary import base_forms, has_senses, meant
 
 __all__ = ["DOMINANCE", "LEAST", "Weight", "evidence_of_dominance", "word_weight"]

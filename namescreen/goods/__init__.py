@@ -9,7 +9,7 @@ from ..doors import lazy_door
 from .classification import ClassGuess, classes, likely_classes
 from .nice import CLASSES, EXPLAINED, list_of_classes
 from .phrases import GoodsWord, Item, goods_words, items
-from .relatedness import GRADES, Relatedness, relatedness, relatedness_calls
+from .relatedness import GRADES, Relatedness, relatedness
 from .weakness import weakness
 from .wording import in_english, not_read, remark
 
@@ -47,7 +47,6 @@ __all__ = [
     "not_read",
     "protected_signs",
     "relatedness",
-    "relatedness_calls",
     "remark",
     "weakness",
 ]

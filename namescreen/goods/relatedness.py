@@ -6,11 +6,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache, partial
+from functools import cache, lru_cache
 
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
-from ..processes import shared_cache
 from ..tables import open_table
 from .classification import classes
 from .context import ancestors, leading_senses
@@ -19,8 +18,7 @@ from .phrases import Item, items
 from .wording import not_read, remark
 
 __all__ = [
-    "FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "relatedness_calls", "score_of",
-    "unlisted",
+    "FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "unlisted",
 ]  # fmt: skip
 
 GRADES = ("none", "low", "average", "high", "identical")
@@ -108,13 +106,6 @@ def relatedness(
     return _relatedness(*_sides(goods_a, goods_b, classes_a, classes_b))
 
 
-def relatedness_calls(
-    goods: str, classes: Iterable[int], others: Iterable[tuple[str, Iterable[int]]]
-) -> list[partial[Relatedness | NotChecked]]:
-    """The work behind `relatedness` with each of these other goods and classes, for `processes.expect`."""
-    return [partial(_relatedness, *_sides(goods, other, classes, stated)) for other, stated in others]
-
-
 def _sides(
     goods_a: str, goods_b: str, classes_a: Iterable[int], classes_b: Iterable[int]
 ) -> tuple[tuple[str, tuple[int, ...]], ...]:
@@ -123,7 +114,7 @@ def _sides(
     return tuple(sorted((one, other)))
 
 
-@shared_cache(1 << 15)
+@lru_cache(maxsize=1 << 15)
 def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, ...]]) -> Relatedness | NotChecked:
     if any(not stated and not items(goods) for goods, stated in (one, other)):
         return NotChecked("goods_relatedness", "no goods or classes are stated for one of the two")

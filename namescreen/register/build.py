@@ -16,9 +16,10 @@ import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
 from ..closeness.weights import Weight
-from ..processes import beside, in_workers, processors, running, without_collection
+from ..processes import in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
+from ..team import shared_out
 from .bigram_index import pack_bigrams
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_strings
@@ -42,8 +43,8 @@ Result = TypeVar("Result")
 NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
 WORTH_A_POOL = 2_000
 """The number of marks from which a second process pays for its start."""
-WORTH_A_SHARE = 0.1
-"""The part of a task from which a second process pays for its start where there is no pool: it takes half of it."""
+ITEMS_A_TURN = 40
+"""Words or names that a process takes at a time where there is no pool, but a team of two."""
 TASKS_A_PROCESS = 40
 """The number of tasks after which a process is replaced, because the caches of pronunciation are not bounded."""
 WORTH_PRELOADING = 2_000
@@ -156,15 +157,9 @@ class _Workers:
         self, work: Callable[[list[Item]], Result], items: Sequence[Item], size: int
     ) -> Iterator[tuple[list[Item], Result]]:
         """Apply `work` to `items`, `size` at a time; gives each part with its result."""
-        if self._processes == 1 and WORTH_A_SHARE * size <= len(items) <= size:
-            half, other = _parts(items, -(-len(items) // 2))
-            with beside(work, other) as found:
-                yield half, work(half)
-                yield other, found()
-            return
         if self._processes == 1:
-            for part in _parts(items, size):
-                yield part, work(part)
+            parts = list(_parts(items, min(size, ITEMS_A_TURN)))
+            yield from zip(parts, shared_out(work, parts), strict=True)
             return
         for batch in _parts(list(_parts(items, size)), TASKS_A_PROCESS * self._processes):
             yield from zip(batch, in_workers(work, batch), strict=True)

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from ..errors import Problem
 from ..marks.columns import DEAD, MarkColumns, Selection
 from ..marks.mark import Mark
+from ..team import team
 from .hit import Hit, Wanted
 from .scope import Filter, Scope
 from .store import damage_reported
@@ -26,6 +27,9 @@ if TYPE_CHECKING:
     Arrays = Mapping[str, NDArray[np.generic]]
 
 __all__ = ["Register"]
+
+WORTH_A_TEAM = 100
+"""The number of marks from which a second process pays for its start where their words are read."""
 
 
 class Register:
@@ -63,9 +67,10 @@ class Register:
             from .index import Index
 
             if self._arrays is None:
-                from .build import build
+                from .build import WORTH_A_POOL, build
 
-                self._arrays = build(self.columns.texts(), progress, self._base)
+                with team(2 if WORTH_A_TEAM <= len(self.columns) < WORTH_A_POOL else 1):
+                    self._arrays = build(self.columns.texts(), progress, self._base)
                 self._base = None
             with damage_reported(self.path):
                 self._index = Index(self._arrays)

@@ -14,7 +14,7 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
-from ..processes import expect
+from ..team import expect
 from ..territories import languages_of
 from .crowd import SharedWord, divided, shared_words, shares_only
 from .heard import as_heard
@@ -79,17 +79,12 @@ class Checks:
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
     def expect(self, register: Register) -> None:
-        """Meet what many names ask of the marks of a small register: how related their goods are, and how much their
-        words count for these goods."""
+        """Meet what many names ask of the marks of a small register: how much their words count for these goods."""
         from ..closeness import weight_calls
-        from ..goods import relatedness_calls
 
         index = register.index()
         words = index.all_words()[: len(index.words)]
-        stated = [(mark.goods, mark.classes) for mark in register.marks if mark.goods or mark.classes]
-        weights = weight_calls(words, self.goods)
-        related = relatedness_calls(self.goods, self.classes, stated) if self.goods or self.classes else []
-        _made("close_marks", lambda: expect([*weights, *related]))
+        _made("close_marks", lambda: expect(weight_calls(words, self.goods)))
 
     def other_forms(self, name: str) -> tuple[str, ...]:
         """The name in other words: as compounds of the buyers' languages, and in English."""

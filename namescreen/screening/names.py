@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from operator import attrgetter
 from typing import TYPE_CHECKING
 
 from ..outcome import NotChecked
 from ..policy import Level
 from ..processes import on_all_processors
+from ..team import shared_out, team
 from .checks import Checks
 from .results import CloseMark, Screening
 
@@ -23,6 +25,10 @@ __all__ = ["screen"]
 
 WORTH_A_POOL = 4
 """The number of names from which further processes pay for their start (40 ms)."""
+
+MOST_BY_TEAM, MOST_MARKS_BY_TEAM = 50, 2_000
+"""The most names, and marks of their register, that are left to the processes which read its words together. For more
+it pays to fork further ones afterwards, which share what was loaded. Ours, measured with some hundred marks."""
 
 OVER_FETCH = 2
 """Over-fetch factor. Words that merely describe the goods count less, which changes the order; the search itself does
@@ -80,23 +86,21 @@ def _screened(names: list[str], screener: _Screener) -> Iterator[Screening]:
     if len(names) < WORTH_A_POOL:
         yield from map(screener.screening, names)
         return
-    anew = None
+    small = register is None or len(register.columns) <= MOST_MARKS_BY_TEAM
+    with team(len(names) if small and len(names) <= MOST_BY_TEAM else 1) as members:
+        if register is not None:
+            register.index()  # made before workers start, so that they share it
+            if small:
+                screener.checks.expect(register)
+        if members and screener.can_be_sent:
+            yield from shared_out(screener.screening, names)
+            return
     if register is not None:
         from ..register.search import preload
 
-        register.index()  # made before the workers start, so that they share it
         preload(len(names))
-        if len(names) * LEAST_JUDGED >= len(register):
-            screener.checks.expect(register)
-        if register.path is not None:
-            anew = _screening_by, (register.path, register.filter, screener.checks, screener.top)
+    anew = (attrgetter("screening"), (screener,)) if screener.can_be_sent else None
     yield from on_all_processors(screener.screening, names, most=len(names), anew=anew)
-
-
-def _screening_by(path: Path, chosen: Filter, checks: Checks, top: int) -> Callable[[str], Screening]:
-    from ..register import open_prepared
-
-    return _Screener(open_prepared(path).with_filter(chosen), checks, top).screening
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,6 +110,18 @@ class _Screener:
     register: Register | None
     checks: Checks
     top: int
+
+    def __reduce__(self) -> tuple[Callable[..., _Screener], tuple[object, ...]]:
+        """Sent to another process, it opens the prepared register anew."""
+        register = self.register
+        if register is None:
+            return _Screener, (None, self.checks, self.top)
+        return _screener_by, (register.path, register.filter, self.checks, self.top)
+
+    @property
+    def can_be_sent(self) -> bool:
+        """Whether another process can have it, as the register is none, or stands in a file."""
+        return self.register is None or self.register.path is not None
 
     def screening(self, name: str) -> Screening:
         """Every check for one name."""
@@ -127,3 +143,9 @@ class _Screener:
         top = self.top
         kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
         return tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
+
+
+def _screener_by(path: Path, chosen: Filter, checks: Checks, top: int) -> _Screener:
+    from ..register import open_prepared
+
+    return _Screener(open_prepared(path).with_filter(chosen), checks, top)
