@@ -127,7 +127,6 @@ def report(
     Its picture is written beside a Markdown report, and stands inside an HTML one. A file that is no report
     is never replaced.
     """
-    from namescreen.report import from_json
     from namescreen.screening import screen
 
     settled = brief_with(
@@ -143,7 +142,7 @@ def report(
         raise InputError(Problem("the CSV form does not tell changes", "Choose another form", "--since"))
     inputs = [path for path in (brief, since, settled.shortlist_file, *settled.marks) if path is not None]
     check_outputs([path for path in forms if path is not None], forms, inputs)
-    earlier = None if since is None else from_json(_read(since), str(since))
+    earlier = None if since is None else _earlier(since)
     wanted = chosen_names(None, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
     with progress("Screening names") as advance:
@@ -187,7 +186,7 @@ def write_report(
     `given` are the options that repeat it, by name; None stands for one that was not given.
     """
     from namescreen.addresses import COMMON_LENGTHS, DEFAULT_ENDINGS
-    from namescreen.report import assemble, changes
+    from namescreen.report import assemble
 
     today, date_from = day_of(settled, asked_day)
     settings = (
@@ -208,7 +207,7 @@ def write_report(
         made=_how_made(settled.shortlist_file),
         mild=bool(given.get("--mild")),
     )
-    _write(drawn, forms, None if earlier is None else changes(earlier, drawn))
+    _write(drawn, forms, None if earlier is None else _changes(earlier, drawn))
 
 
 def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form]:
@@ -239,6 +238,18 @@ def check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], in
     problems = [unfit_output(one, "report", _BEGINNINGS, inputs) for one in written]
     if any(problems):
         raise InputError(filter(None, problems))
+
+
+def _changes(earlier: Report, drawn: Report) -> Changes:
+    from namescreen.report import changes
+
+    return changes(earlier, drawn)
+
+
+def _earlier(path: Path) -> Report:
+    from namescreen.report import from_json
+
+    return from_json(_read(path), str(path))
 
 
 def _read(path: Path) -> str:

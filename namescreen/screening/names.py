@@ -93,7 +93,7 @@ def _screened(names: list[str], screener: _Screener) -> Iterator[Screening]:
             if small:
                 screener.checks.expect(register)
         if members and screener.can_be_sent:
-            yield from shared_out(screener.screening, names)
+            yield from shared_out(screener.told, names)
             return
     if register is not None:
         from ..register.search import preload
@@ -129,6 +129,15 @@ class _Screener:
             return self.checks.screening(name, NotChecked("close_marks", "no list of existing marks was given"))
         marks, shared = self._marks(name, self.register)
         return replace(self.checks.screening(name, marks), shared_words=shared)
+
+    def told(self, name: str) -> Screening:
+        """As `screening`, with the reasons worked out, as they are where a screening is sent: else those of one process
+        would be left for the end."""
+        found = self.screening(name)
+        for mark in () if isinstance(found.close_marks, NotChecked) else found.close_marks:
+            for one in (mark, *mark.others):
+                _ = one.closeness.reasons
+        return found
 
     def _marks(self, name: str, register: Register) -> tuple[tuple[CloseMark, ...], tuple[SharedWord, ...]]:
         from ..register import Wanted
