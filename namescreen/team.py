@@ -60,7 +60,7 @@ class _Team:
                 mine = at >= 0
                 if mine:
                     found[at] = work(items[at])
-                for link in wait(working, timeout=0 if mine else None):
+                for link in wait(working, timeout=0 if mine or not working else None):
                     told = processes.received(link)  # type: ignore[arg-type]
                     if told is None:
                         working.remove(link)  # type: ignore[arg-type]

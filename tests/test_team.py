@@ -60,6 +60,12 @@ def test_results_come_in_order_from_processes_that_keep_what_they_met() -> None:
     assert sum({process: met for _, process, met in found}.values()) == 90
 
 
+def test_members_may_be_done_before_this_process_is() -> None:
+    with team.team(2):
+        for _ in range(50):  # in most of which the member comes too late for any item
+            assert list(shared_out(time.sleep, [0, 0.01])) == [None, None]
+
+
 def test_more_items_than_a_pipe_holds_are_done_here() -> None:
     many = range(20_000)
     with team.team(3):
