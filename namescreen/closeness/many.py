@@ -235,7 +235,8 @@ def scores(
     overall = model.overall(
         found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept, appearance, heard
     )
-    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), np.where(breaks, 0.0, found.strongest)))
+    strongest, as_one = np.where(breaks, 0.0, found.strongest), np.where(unheard, 0.0, run_together)
+    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), strongest, as_one))
     one = np.ones(1)
     return ManyScores(
         np.where(same, one, appearance),

@@ -55,6 +55,9 @@ COINED_TAKEN_OVER, STRONG, COINED = 0.7, 0.72, 0.85
 """The same of a mark as strong as a coined word, and the strengths between which it rises to that. Of the values tried
 those that serve ratings and decisions together (held out: decided pairs elsewhere 0.851 with 0.621 for all, 0.857 so;
 US, clear: 0.764, 0.762; rated overall: 0.651, 0.655)."""
+HEARD_AS_ONE, HEARD_FROM = 0.65, 0.9
+"""The least closeness of names that are heard as the same, which can be enough by itself (TMEP 1207.01(b)(iv)), so that
+it is serious for the same goods, and the similarity in sound from which it begins. Held out, no pairs lose by it."""
 SAME_SOUND = 24
 """The power of similarity in sound that tells names heard as the same from those that sound close: 0.97 gives 0.48, 0.9
 gives 0.08."""
@@ -158,22 +161,25 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
         ),
         found.elements,
         0.0 if found.breaks_phrase else found.strongest,
+        found.sound if found.heard else 0.0,
     )
     return Scores(appearance, heard if found.heard else None, said if found.meant else None, min(1.0, overall))
 
 
-def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers) -> Numbers:
+def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers, heard: Numbers) -> Numbers:
     """`overall`, at least `ENOUGH` times what both names have in common word for word, and where all of one name is
     taken over, at least `TAKEN_OVER` if what is taken is distinctive, `COINED_TAKEN_OVER` if it is as strong as a
     coined word, and in proportion if it is not distinctive. `strongest` is to be 0 where the element that they share is
-    part of another phrase."""
+    part of another phrase. Names `heard` as one (similarity in sound of the whole; 0 if it is not known) are at least
+    `HEARD_AS_ONE`."""
     less, better = elements
     overall = overall + positive_part(ENOUGH * less - overall)
     whole = positive_part(better - ALMOST) / (1 - ALMOST)
     distinctive = 1 - positive_part(1 - strongest / DISTINCTIVE)
     coined = 1 - positive_part(1 - positive_part(strongest - STRONG) / (COINED - STRONG))
     least = (TAKEN_OVER + (COINED_TAKEN_OVER - TAKEN_OVER) * coined) * whole * distinctive
-    return overall + positive_part(least - overall)
+    overall = overall + positive_part(least - overall)
+    return overall + positive_part(HEARD_AS_ONE * positive_part(heard - HEARD_FROM) / (1 - HEARD_FROM) - overall)
 
 
 def parts(one: Features, other: Features) -> Parts:

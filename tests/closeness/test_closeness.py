@@ -161,6 +161,14 @@ def test_opposites_share_an_idea_and_do_not_say_the_same(one: str, other: str) -
     assert "say something alike" not in told
 
 
+@pytest.mark.parametrize(("one", "other"), [("Knight Light", "Nite Lite"), ("Kwikleef", "Quick Leaf")])
+def test_names_heard_as_one_are_serious_for_the_same_goods(one: str, other: str) -> None:
+    """Similarity in sound can be enough (TMEP 1207.01(b)(iv))."""
+    found = compare(one, other)
+    assert found.sound == 1.0
+    assert level_of(found.overall) is Level.SERIOUS
+
+
 def test_a_word_that_both_names_have_is_not_its_own_opposite() -> None:
     assert '"show" and "show"' not in " ".join(compare("Hide and Show", "Show Window").reasons)
     assert not are_opposite("show", "show")

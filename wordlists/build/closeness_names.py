@@ -88,6 +88,8 @@ class Pairs:
     elements: Numbers
     taken: Numbers
     """The strength of what both share, as `at_least` asks for it."""
+    heard: Numbers
+    """Their similarity in sound as wholes, 0 where it is not known."""
     meant: np.ndarray
 
     def only(self, chosen: np.ndarray) -> Pairs:
@@ -97,6 +99,7 @@ class Pairs:
             {name: values[chosen] for name, values in self.parts.items()},
             self.elements[chosen],
             self.taken[chosen],
+            self.heard[chosen],
             self.meant[chosen],
         )
 
@@ -105,13 +108,15 @@ class Pairs:
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
         whole = np.c_[self.parts["overall"], found["appearance"], found["sound"]]
         if "overall" in means:
-            found["overall"] = name_similarity.at_least(means["overall"](*whole.T), tuple(self.elements.T), self.taken)
+            found["overall"] = name_similarity.at_least(
+                means["overall"](*whole.T), tuple(self.elements.T), self.taken, self.heard
+            )
         return found | {"meaning": np.where(self.meant, found["meaning"], 0.0), "whole": whole}
 
 
 def pairs_of(rows: list[evidence.Row]) -> Pairs:
     """The parts of the closeness of the two marks of every row."""
-    found, elements, taken, meant = [], [], [], []
+    found, elements, taken, heard, meant = [], [], [], [], []
     for row in rows:
         goods = goods_words(row.get("goods_a") or row.get("goods"), row.get("goods_b"))
         one, other = features(row["mark_a"], goods), features(row["mark_b"], goods)
@@ -126,10 +131,11 @@ def pairs_of(rows: list[evidence.Row]) -> Pairs:
         found.append([[1.0] * len(value) if same else value for value in values])
         elements.append((1.0, 1.0) if same else parts.elements)
         taken.append(1.0 if same else 0.0 if parts.breaks_phrase else parts.strongest)
+        heard.append(1.0 if same else parts.sound if parts.heard else 0.0)
         meant.append(parts.meant or same)
     tables = [np.array(values) for values in zip(*found, strict=True)]
     by_mean = dict(zip(MEANS, tables, strict=True))
-    return Pairs(rows, by_mean, np.array(elements), np.array(taken), np.array(meant))
+    return Pairs(rows, by_mean, np.array(elements), np.array(taken), np.array(heard), np.array(meant))
 
 
 def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean]) -> Evidence:
