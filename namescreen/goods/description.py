@@ -51,6 +51,7 @@ SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", 
 SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
 """Endings and beginnings of surnames that few other words have; from memory."""
 LEAST_SURNAME = 7
+SHORTEST_NAME = 4
 WELL_KNOWN = 500
 INGREDIENT = 0.55
 LIKE_A_QUALITY = 0.65
@@ -374,6 +375,8 @@ def has_form_of_surname(word: str) -> bool:
 def is_surname(word: str) -> bool:
     """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
     rank = name_rank(word)
+    if rank is None and word.endswith("s") and len(word) > SHORTEST_NAME and not lexicon().known(word):
+        rank = name_rank(word := word[:-1])  # of its bearers: Brandreths
     if rank is None:
         return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:

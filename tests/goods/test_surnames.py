@@ -26,6 +26,11 @@ def test_a_rare_surname_is_no_coinage(name: str) -> None:
     assert not any("no dictionary" in reason for reason in found.reasons)
 
 
+@pytest.mark.parametrize("name", ["Threlfalls", "Threlfall's", "Ramsbothams"])
+def test_a_surname_is_one_in_the_plural_and_the_possessive_too(name: str) -> None:
+    assert judged(name).markets[0].called == "surname"
+
+
 @pytest.mark.parametrize("name", ["Trelvano", "Kovrida", "Lumetto", "Zandrix"])
 def test_a_coined_name_is_no_surname(name: str) -> None:
     assert judged(name).called == "fanciful"
