@@ -180,7 +180,7 @@ def _telling(reason: str, found: CloseMark) -> bool:
     """Whether a reason says more than the number beside it, as the readings of what sounds alike do."""
     aspect, _, told = reason.partition(": ")
     if aspect == "Shared":
-        return not any(other.startswith("Taken over whole") for other in found.reasons)
+        return not any(other.startswith("Taken over ") for other in found.reasons)
     if aspect in ("Appearance", "Meaning"):
         return "say" in told
     return aspect != "Sound" or found.sound >= _HEARD

@@ -252,8 +252,8 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
         holds = f"{found.mark.text} holds {name}" if whole.by_mark else f"{name} holds it"
         source = on_added_words(held_in(found.mark, report))
         return (
-            f"is close: {shorten(holds, 130)} whole and adds {whole.added}, which {keeps} to keep marks apart "
-            f"({source}). So {asked}"
+            f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
+            f"apart ({source}). So {asked}"
         )
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())

@@ -23,15 +23,21 @@ SHORTEST = 4
 
 @dataclass(frozen=True, slots=True)
 class TakenOver:
-    """The element `common` to both, which is all of one of them; the words that the other adds: `plain` ones that name
-    the goods or say little, `house` ones of the owner's name, and `further` ones. `by_mark` says that the mark is the
-    one that adds."""
+    """The element `common` to both, which is all of one of them but for words that say little (`left_out`); the words
+    that the other adds: `plain` ones that name the goods or say little, `house` ones of the owner's name, and `further`
+    ones. `by_mark` says that the mark is the one that adds."""
 
     common: str
     by_mark: bool
     plain: tuple[str, ...] = ()
     house: tuple[str, ...] = ()
     further: tuple[str, ...] = ()
+    left_out: tuple[str, ...] = ()
+
+    @property
+    def how_much(self) -> str:
+        """How much of it is in the other: "whole", or all but words that say little."""
+        return f"but for {_quoted(self.left_out)}" if self.left_out else "whole"
 
     @property
     def added(self) -> str:
@@ -48,7 +54,8 @@ class TakenOver:
         return some(told)
 
     def __str__(self) -> str:
-        return f'Taken over whole: "{self.common}"; {"the mark" if self.by_mark else "the name"} adds {self.added}.'
+        adds = "the mark" if self.by_mark else "the name"
+        return f'Taken over {self.how_much}: "{self.common}"; {adds} adds {self.added}.'
 
 
 def _quoted(words: Sequence[str]) -> str:
@@ -70,7 +77,8 @@ def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
         for common in dict.fromkeys((whole, telling)):  # with its words that say little, where the other has them too
             for words in dict.fromkeys((other, _divided(other))):
                 if added := _without_forms(_rest(words, "".join(common)), whole):
-                    return _told(" ".join(common), added, by_mark, mark.owner, goods)
+                    left_out = tuple(word for word in whole if word not in common)
+                    return _told(" ".join(common), added, left_out, by_mark, mark.owner, goods)
     return None
 
 
@@ -92,11 +100,13 @@ def _rest(words: tuple[str, ...], common: str) -> tuple[str, ...]:
     return ()
 
 
-def _told(common: str, added: tuple[str, ...], by_mark: bool, owner: str, goods: str) -> TakenOver:
+def _told(
+    common: str, added: tuple[str, ...], left_out: tuple[str, ...], by_mark: bool, owner: str, goods: str
+) -> TakenOver:
     plain = tuple(word for word in added if says_little(word, goods))
     owners = parse(owner).words if by_mark else ()
     if common.replace(" ", "") in "".join(owners):
         owners = ()  # the owner is called after all of the mark
     house = tuple(word for word in added if word in owners and word not in plain)
     further = tuple(word for word in added if word not in plain and word not in house)
-    return TakenOver(common, by_mark, plain, house, further)
+    return TakenOver(common, by_mark, plain, house, further, left_out)

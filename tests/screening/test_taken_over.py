@@ -39,6 +39,13 @@ def test_what_is_common_and_what_is_added(
     assert (found.plain, found.house, found.further) == (plain, house, further)
 
 
+def test_words_that_say_little_and_are_not_taken_over_are_told() -> None:
+    found = taken_over("Duskfall Panniers", Mark("DUSKFALL COMPANY"), GOODS)
+    assert str(found).startswith('Taken over but for "panniers": "duskfall"; the mark adds "company"')
+    whole = taken_over("Duskfall Pannier", Mark("DUSKFALL PANNIER COMPANY"), GOODS)
+    assert str(whole).startswith('Taken over whole: "duskfall pannier"')
+
+
 @pytest.mark.parametrize(
     ("name", "mark"),
     [
