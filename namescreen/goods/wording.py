@@ -156,11 +156,13 @@ def _standing(written: str, folded: str) -> str:
     if (plain and "function word" in kinds(folded)) or len(folded) == 1 or any(map(str.isdigit, folded)):
         return "nothing"
     known = lexicon().known(folded)
-    if is_trade_word(folded) or (known and zipf(folded) >= RARE):
+    translated = any(one.score >= SURE and one.source not in GUESSED for one in translations(folded))
+    abroad = translated and not known and not zipf(folded)  # savon: lists of goods have it, English has not
+    if (is_trade_word(folded) and not abroad) or (known and zipf(folded) >= RARE):
         return "english"
     if known or zipf(folded) >= IN_USE:
         return "rare" if known or kinds(folded) & _NAMES else "english"
-    if any(one.score >= SURE and one.source not in GUESSED for one in translations(folded)):
+    if translated:
         return "foreign"
     parts = folded.split("-") if "-" in folded else split_closed_compound(folded, zipf)
     return "english" if len(parts) > 1 and all(map(_may_be_english, parts)) else "foreign"

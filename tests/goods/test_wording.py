@@ -67,6 +67,11 @@ def test_words_that_are_english_too_are_read_in_the_language_of_the_list() -> No
     assert [item.head for item in items("Tee")] == ["tee"]
 
 
+@pytest.mark.parametrize(("goods", "english"), [("savon", "soap"), ("fromage", "cheese")])
+def test_a_single_word_that_english_has_not_is_read_though_lists_of_goods_have_it(goods: str, english: str) -> None:
+    assert in_english(goods).english == english
+
+
 def test_one_foreign_item_of_an_english_list_is_read() -> None:
     assert in_english("tea, Kräutertee, coffee").english == "tea, herb tea, coffee"
 
