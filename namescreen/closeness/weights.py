@@ -25,8 +25,8 @@ LEAST = 0.03
 """The weight of a word that says nothing (the, and, inc); above 0, so that a name of such words has a weight."""
 
 RAREST, COMMONEST = 1.5, 7.0
-"""Zipf values between which rarity falls from 1 to 0: a word that occurs less than once in thirty million words counts
-as invented; articles have about seven."""
+"""Zipf values between which frequency rises from 0 to 1, and rarity falls: a word that occurs less than once in thirty
+million words counts as invented; articles have about seven."""
 LONGEST = 10
 """Letters from which a word grows no more dominant with its length."""
 
@@ -49,9 +49,10 @@ def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> Weight:
 
     Its strength is its rarity times what it says about the maker rather than the goods.
     """
-    strength = (1.0 - _frequency(meant(word))) * (1.0 - weakness(meant(word), goods_words))
-    weights, constant = _dominance_weights()
     evidence = evidence_of_dominance(word, goods_words)
+    frequency, *_ = evidence
+    strength = (1.0 - frequency) * (1.0 - weakness(meant(word), goods_words))
+    weights, constant = _dominance_weights()
     odds = constant + sum(weight * value for weight, value in zip(weights, evidence, strict=True))
     return Weight(max(LEAST, strength), LEAST + (1 - LEAST) / (1 + math.exp(-odds)))
 
@@ -59,11 +60,13 @@ def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> Weight:
 def evidence_of_dominance(word: str, goods_words: tuple[str, ...] = ()) -> tuple[float, ...]:
     """The values of `DOMINANCE`."""
     word = meant(word)
-    goods, frequency = " ".join(goods_words), _frequency(word)
+    goods, of_word = " ".join(goods_words), kinds(word)
+    common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
+    frequency = min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
     return (
         frequency,
-        float("function word" in kinds(word)),
-        float("generic head" in kinds(word)),
+        float("function word" in of_word),
+        float("generic head" in of_word),
         describe_in_conflict(word, goods).weight if goods else 0.0,
         most_associated(word, named_goods(goods)) if goods else 0.0,
         min(len(word), LONGEST) / LONGEST,
@@ -71,12 +74,6 @@ def evidence_of_dominance(word: str, goods_words: tuple[str, ...] = ()) -> tuple
         float(is_surname(word)),
         float(len(word) == 2),
     )
-
-
-def _frequency(word: str) -> float:
-    """How common a word is, from 0 (as good as invented) to 1."""
-    common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
-    return min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
 
 
 @cache
