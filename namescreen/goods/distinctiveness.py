@@ -157,7 +157,8 @@ def _distinctiveness(
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
-    barred = _finding("en", name, goods, plain, plain, signs, american=american).category in CATEGORIES[:2]
+    english = _finding("en", name, goods, plain, plain, signs, american=american)
+    barred = english.category in CATEGORIES[:2]
     by_law_alone = () if barred or markets is None else read_by_law(views_of(markets), held)
     for language in by_law_alone:  # a minority's language counts as if it had been asked for
         found = reading_in(name, goods, language, asked=language in languages_of(markets or ()), surnames=False)
@@ -167,8 +168,13 @@ def _distinctiveness(
     minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
     unknown = unknown_words(plain, readings, spoken)
+    others = (
+        _finding(code, name, goods, read_so, plain, signs, american=american)
+        for code, read_so in readings.items()
+        if code != "en"
+    )
     findings = _worst_first(
-        [_finding(code, name, goods, read_so, plain, signs, american=american) for code, read_so in readings.items()],
+        [english, *others],
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
