@@ -13,8 +13,8 @@ from ..territories import members_of, territory
 from .mark import Mark
 
 __all__ = [
-    "OFFICES", "bites_in", "bites_where", "could_be_filed_again_in_uk", "lives_on_in_uk", "office_code",
-    "territories_of",
+    "OFFICES", "UK_LEFT", "bites_in", "bites_where", "could_be_filed_again_in_uk", "held_in", "lives_on_in_uk",
+    "office_code", "territories_of",
 ]  # fmt: skip
 
 _WIDER = {"EM": ("EU",), "EU": ("EU",), **{code: members_of(code) for code in ("BX", "OA")}}
@@ -44,7 +44,7 @@ _NAMES = {
     "slovakia": "SK", "slovenia": "SI", "sweden": "SE", "turkey": "TR", "türkiye": "TR", "ukraine": "UA",
 }  # fmt: skip
 
-_UK_LEFT = "2021-01-01"
+UK_LEFT = "2021-01-01"
 """The day from which new marks of the European Union say nothing of the United Kingdom."""
 
 _USER_ASSIGNED = re.compile("AA|Q[M-Z]|X[A-Z]|ZZ")
@@ -76,13 +76,13 @@ def territories_of(office: str, designated: tuple[str, ...] = ()) -> tuple[str, 
 def lives_on_in_uk(mark: Mark) -> bool:
     """Whether a UK mark came from a mark of the European Union: one registered before 2021 did (Agreement on the
     withdrawal of the United Kingdom, article 54(1)(a); UK Trade Marks Act 1994, schedule 2A; from memory)."""
-    return "EU" in mark.territories and "" < mark.registered < _UK_LEFT
+    return "EU" in mark.territories and "" < mark.registered < UK_LEFT
 
 
 def could_be_filed_again_in_uk(mark: Mark) -> bool:
     """Whether a mark was applied for in the European Union before 2021 and not registered then: until 2021-09-30 its
     owner could apply in the United Kingdom with the same date (the same agreement, article 59; from memory)."""
-    return "EU" in mark.territories and "" < mark.filed < _UK_LEFT and not "" < mark.registered < _UK_LEFT
+    return "EU" in mark.territories and "" < mark.filed < UK_LEFT and not "" < mark.registered < UK_LEFT
 
 
 def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:
@@ -95,6 +95,11 @@ def bites_in(mark: Mark, markets: Iterable[str]) -> bool | None:
         return None
     territories = (*mark.territories, "GB") if lives_on_in_uk(mark) else mark.territories
     return not _expanded(territories).isdisjoint(_expanded(tuple(map(territory, markets))))
+
+
+def held_in(mark: Mark, markets: Iterable[str]) -> tuple[str, ...]:
+    """Those of `markets` in which a mark holds; all of them where that is not known."""
+    return tuple(market for market in markets if bites_in(mark, (market,)) is not False)
 
 
 def bites_where(mark: Mark, markets: Iterable[str]) -> tuple[str, ...]:

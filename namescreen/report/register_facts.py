@@ -5,10 +5,11 @@ from __future__ import annotations
 import datetime
 from collections.abc import Sequence
 
+from ..marks import territory
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
 from ..marks.term import grace_ends, probably_lapsed, renewable_until
-from ..marks.territory import bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
+from ..marks.territory import UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
 from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
@@ -33,7 +34,6 @@ _COUNTED_FROM = {
 _AFTER_OPPOSITION = {"DE": 3, "AT": 3, "CH": 3}
 """Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG
 26(5) and 42(1); Austrian MSchG 29a and 33a; Swiss MSchG, articles 12(1) and 31(2); from memory)."""
-_UK_LEFT = "2021-01-01"
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
@@ -84,7 +84,7 @@ def where(mark: Mark, markets: Sequence[str] = ()) -> str:
 def uk_mark_of_its_own(mark: Mark, report: Report) -> str:
     """What is asked of the UK mark that came from an EU mark which has ended since, as a further sentence; "" if none
     did."""
-    ended_before = "" < mark.expires < _UK_LEFT
+    ended_before = "" < mark.expires < UK_LEFT
     if "GB" not in report.markets or not lives_on_in_uk(mark) or ended_before:
         return ""
     return " Registered in the EU before 2021, so a UK mark with a term of its own came from it: is that in force?"
@@ -97,7 +97,7 @@ def _undesignated(mark: Mark) -> bool:
 
 def held_in(mark: Mark, report: Report) -> tuple[str, ...]:
     """The markets of the brief in which a mark holds; all of them where that is not known."""
-    return tuple(market for market in report.markets if bites_in(mark, (market,)) is not False)
+    return territory.held_in(mark, report.markets)
 
 
 def remarks(mark: Mark, report: Report) -> tuple[str, ...]:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, TypeVar
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
-from ..marks.territory import bites_in, bites_where
+from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
 from ..team import expect
@@ -102,7 +102,7 @@ class Checks:
             return 1.0 if isinstance(found, NotChecked) else found.score
 
         def where(mark: Mark) -> tuple[str, ...]:
-            return tuple(one for one in self.markets if bites_in(mark, (one,)) is not False) or ("",)
+            return held_in(mark, self.markets) or ("",)
 
         own = self._own_classes()
         found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related, where))
@@ -178,7 +178,7 @@ class Checks:
 
     def _held(self, mark: Mark) -> tuple[str, ...]:
         """The markets where a mark holds; () where it holds in all or none of them, or that is not stated."""
-        held = tuple(one for one in self.markets if bites_in(mark, (one,)) is not False)
+        held = held_in(mark, self.markets)
         return held if len(held) < len(self.markets) else ()
 
     def _buyers(self) -> tuple[str, ...]:
