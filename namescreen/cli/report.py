@@ -127,6 +127,7 @@ def report(
     Its picture is written beside a Markdown report, and stands inside an HTML one. A file that is no report
     is never replaced.
     """
+    import namescreen.report as reports
     from namescreen.screening import screen
 
     settled = brief_with(
@@ -142,7 +143,7 @@ def report(
         raise InputError(Problem("the CSV form does not tell changes", "Choose another form", "--since"))
     inputs = [path for path in (brief, since, settled.shortlist_file, *settled.marks) if path is not None]
     check_outputs([path for path in forms if path is not None], forms, inputs)
-    earlier = None if since is None else _earlier(since)
+    earlier = None if since is None else reports.from_json(_read(since), str(since))
     wanted = chosen_names(None, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
     with progress("Screening names") as advance:
@@ -185,8 +186,8 @@ def write_report(
 
     `given` are the options that repeat it, by name; None stands for one that was not given.
     """
+    import namescreen.report as reports  # what is asked of it is imported then
     from namescreen.addresses import COMMON_LENGTHS, DEFAULT_ENDINGS
-    from namescreen.report import assemble
 
     today, date_from = day_of(settled, asked_day)
     settings = (
@@ -195,7 +196,7 @@ def write_report(
         ("domain endings", ", ".join(settled.endings or DEFAULT_ENDINGS)),
         ("handle lengths", ", ".join(map(str, settled.handle_lengths or COMMON_LENGTHS))),
     )
-    drawn = assemble(
+    drawn = reports.assemble(
         settled,
         found,
         existing,
@@ -207,7 +208,7 @@ def write_report(
         made=_how_made(settled.shortlist_file),
         mild=bool(given.get("--mild")),
     )
-    _write(drawn, forms, None if earlier is None else _changes(earlier, drawn))
+    _write(drawn, forms, None if earlier is None else reports.changes(earlier, drawn))
 
 
 def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form]:
@@ -238,18 +239,6 @@ def check_outputs(outputs: Sequence[Path], forms: Mapping[Path | None, Form], in
     problems = [unfit_output(one, "report", _BEGINNINGS, inputs) for one in written]
     if any(problems):
         raise InputError(filter(None, problems))
-
-
-def _changes(earlier: Report, drawn: Report) -> Changes:
-    from namescreen.report import changes
-
-    return changes(earlier, drawn)
-
-
-def _earlier(path: Path) -> Report:
-    from namescreen.report import from_json
-
-    return from_json(_read(path), str(path))
 
 
 def _read(path: Path) -> str:
@@ -321,12 +310,12 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
 
 
 def _text(drawn: Report, form: Form, picture: Path | None, changed: Changes | None) -> str:
-    import namescreen.report as forms  # each is imported when it is asked for
+    import namescreen.report as reports
 
     if form is Form.html:
-        return forms.to_html(drawn, changes=changed)
+        return reports.to_html(drawn, changes=changed)
     if form is Form.json:
-        return forms.to_json(drawn, changes=changed)
+        return reports.to_json(drawn, changes=changed)
     if form is Form.csv:
-        return forms.to_csv(drawn)
-    return forms.to_markdown(drawn, figure=picture.name if picture is not None else "", changes=changed)
+        return reports.to_csv(drawn)
+    return reports.to_markdown(drawn, figure=picture.name if picture is not None else "", changes=changed)
