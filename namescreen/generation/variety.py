@@ -9,7 +9,6 @@ from __future__ import annotations
 import heapq
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from typing import NamedTuple
 
 from .candidate import Candidate, Proposal
@@ -97,7 +96,7 @@ def choose(
         shown = fits(entry)
         if shown is None:
             continue
-        page.append(replace(shown))
+        page.append(shown)
         used.update(f"word {word}" for word in entry.words)
         used[f"begins {proposal.letters[:_SAME_BEGINNING]}"] += 1
         used.update((f"stem {_stem(proposal)}", f"kind {entry.kind}", f"term {entry.about}"))
