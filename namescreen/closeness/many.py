@@ -14,7 +14,6 @@ from numpy.typing import NDArray
 
 from .appearance import SHAPE_ONLY, above_floor
 from .features import Word
-from .inflection import ONE_WORD
 from .letters import LETTER_MEASURES
 from .model import shipped_model
 from .name_similarity import (
@@ -30,7 +29,16 @@ from .name_similarity import (
 )
 from .sound import FLOOR, LETTERS
 from .vocabulary import OPPOSITE, RELATED, TRANSLATED
-from .word_similarity import CHANCE, DIFFERENT, SAID_OTHERWISE, SEEN, SEEN_IF_GUESSED, STRONGER, recalled_meaning
+from .word_similarity import (
+    CHANCE,
+    DIFFERENT,
+    ONE_WORD,
+    SAID_OTHERWISE,
+    SEEN,
+    SEEN_IF_GUESSED,
+    STRONGER,
+    recalled_meaning,
+)  # fmt: skip
 
 __all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "Weights", "WordArrays", "looks", "meanings", "parts_by_words",
            "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
@@ -84,7 +92,7 @@ def word_arrays(
 ) -> WordArrays:  # fmt: skip
     """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN; whether the word
     `is_known`, which of the others are `known`, in which pairs one is `familiar`, and which others are `inflected`
-    forms of it (`inflection.other_number`)."""
+    forms of it (`text.inflection.other_number`)."""
     heard = np.where(np.isnan(sound), look, sound)
     share = np.where(known, SEEN, SEEN_IF_GUESSED) if is_known else SEEN_IF_GUESSED
     form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (share * look + (1 - share) * heard)

@@ -5,15 +5,18 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import NamedTuple
 
+from ..text.inflection import other_number
 from .appearance import Numbers, positive_part
 from .features import Word
-from .inflection import ONE_WORD, other_number
 from .letters import look
 from .sound import sound
 from .vocabulary import is_familiar, is_known, meaning
 
-__all__ = ["SAME_MEANING", "WordSimilarity", "recalled_meaning", "word_similarity"]
+__all__ = ["ONE_WORD", "SAME_MEANING", "WordSimilarity", "recalled_meaning", "word_similarity"]
 
+ONE_WORD = 0.95
+"""The least similarity of a word to its plural or possessive: offices see no difference that matters (Wilson v.
+Delaunay, 245 F.2d 877, CCPA 1957; from memory)."""
 SAME_MEANING = 0.5
 """Closeness in meaning from which a reason says that two words have a similar meaning; below it their meanings
 differ."""

@@ -17,6 +17,7 @@ from ..brief import Brief
 from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold
+from ..text.inflection import other_number
 from .senses import guide_words, usable_words
 from .vocabulary import are_rivals, associations, is_known, places, rivals, synonyms
 
@@ -197,7 +198,7 @@ def _likeliest(word: str, bases: Sequence[str]) -> str:
     """The base form that goods mean: the longest that the word begins with; of a plural that is a word of its own too
     (hooks, boards), the singular if that is commoner."""
     best = max(bases, key=lambda form: (word.startswith(form), len(form)), default=word)
-    singular = next((form for form in bases if word in (f"{form}s", f"{form}es")), best)
+    singular = next((form for form in bases if form in other_number(word)), best)
     return singular if best == word and zipf(singular) > zipf(word) else best
 
 

@@ -15,6 +15,7 @@ from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
 from ..tables import open_table
+from ..text.inflection import other_number
 from .animals import is_other_animal
 from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
 from .grounds import under_law
@@ -52,7 +53,7 @@ SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
 """Endings and beginnings of surnames that few other words have; from memory."""
 LEAST_SURNAME = 7
 SHORTEST_NAME = 4
-WELL_KNOWN = 500
+WELL_KNOWN, COMMON_SURNAME = 500, 5000
 INGREDIENT = 0.55
 LIKE_A_QUALITY = 0.65
 MATERIAL = "a material that such goods are made of or hold"
@@ -366,17 +367,13 @@ def _is_made(sense: Sense) -> bool:
 
 def has_form_of_surname(word: str) -> bool:
     """Whether `word` is built like a surname of some language (TMEP 1211.01(a)(vi): structure and pronunciation)."""
-    return len(word) >= LEAST_SURNAME and (
-        word.endswith(SURNAME_ENDINGS) or word.startswith(SURNAME_BEGINNINGS)
-    )
+    return len(word) >= LEAST_SURNAME and (word.endswith(SURNAME_ENDINGS) or word.startswith(SURNAME_BEGINNINGS))
 
 
 @lru_cache(maxsize=1 << 13)
 def is_surname(word: str) -> bool:
     """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
-    rank = name_rank(word)
-    if rank is None and word.endswith("s") and len(word) > SHORTEST_NAME and not lexicon().known(word):
-        rank = name_rank(word := word[:-1])  # of its bearers: Brandreths
+    word, rank = _listed_surname(word)
     if rank is None:
         return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
@@ -386,8 +383,16 @@ def is_surname(word: str) -> bool:
     return forgotten or not common
 
 
+def _listed_surname(word: str) -> tuple[str, int | None]:
+    """`word`, or the surname whose bearers it names (Brandreths), with its rank; None if the list has neither."""
+    bearers = other_number(word) if len(word) > SHORTEST_NAME and not lexicon().known(word) else ()
+    either = (word, *sorted(one for one in bearers if len(one) < len(word)))
+    return next(((one, rank) for one in either if (rank := name_rank(one)) is not None), (word, None))
+
+
 def _surname(word: str) -> Evidence:
     if not is_surname(word):
         return NOTHING
-    weight = SURNAME * (1.0 if (name_rank(word) or 9999) <= 5000 else 0.6)
+    _, rank = _listed_surname(word)
+    weight = SURNAME * (1.0 if rank is not None and rank <= COMMON_SURNAME else 0.6)
     return Evidence(weight, "a surname", kind=EvidenceKind.SURNAME, section=SURNAMES)

@@ -16,7 +16,6 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
-from ..closeness.inflection import other_number
 from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, said_length, says_something
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
@@ -36,6 +35,7 @@ from ..closeness.vocabulary import (
 from ..closeness.weights import LEAST, Weight, word_weight
 from ..lexicon import broken_phrases, lexicon
 from ..lexicon.association import Vectors
+from ..text.inflection import other_number
 from .hit import Wanted
 from .in_english import as_said, has_further_readings
 from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME

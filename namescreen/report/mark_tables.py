@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Sequence
 
 from ..closeness.calibration import calibration
+from ..goods import remark
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
@@ -89,11 +89,11 @@ def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseM
     told_of = {id(found.mark) for found in asked}
     raising = [mark for found in shown if mark_level(found) > Level.NOTHING for mark in (found.mark, *found.others)]
     for mark in (mark for mark in raising if id(mark) not in told_of):
-        for remark in remarks(mark, report):
+        for raises in remarks(mark, report):
             alike = sum(other.text == mark.text for other in raising) > 1
             number = f" ({shorten(mark.number, 24)})" if alike and mark.number else ""
-            raised.setdefault(remark, []).append(shorten(mark.text, 40) + number)
-    told += [f"{remark} {cell(some(dict.fromkeys(names)))}." for remark, names in raised.items()]
+            raised.setdefault(raises, []).append(shorten(mark.text, 40) + number)
+    told += [f"{raises} {cell(some(dict.fromkeys(names)))}." for raises, names in raised.items()]
     if told:
         yield " ".join(told)
 
@@ -147,7 +147,8 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
     if found.translation:
         reasons.insert(0, f"the name in {language_name(found.translation)}")
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
-        reasons.append(f"{_whose_words(found)}: {found.goods.reasons[0]}")
+        read = "goods, read in English" if remark(found.mark.goods) else "goods"
+        reasons.append(f"{read}: {found.goods.reasons[0]}")
     if found.bites is False:
         reasons.append("holds outside the markets")
     if found.renewable_until:
@@ -167,13 +168,6 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
 
 def _says_what_is_alike(reason: str) -> bool:
     return reason.startswith(("Appearance:", "Sound:")) and "little alike" not in reason
-
-
-def _whose_words(found: CloseMark) -> str:
-    """How the reason for the goods is headed: it quotes them in English, also where the list does not."""
-    quoted = [] if isinstance(found.goods, NotChecked) else re.findall('"([^"]+)"', found.goods.reasons[0])
-    stated = found.mark.goods.casefold()
-    return "goods" if not quoted or any(one.casefold() in stated for one in quoted) else "goods, read in English"
 
 
 def _telling(reason: str, found: CloseMark) -> bool:

@@ -13,6 +13,7 @@ from itertools import combinations
 from ..marks.mark import Mark
 from ..plain_text import some
 from ..text import parse
+from ..text.inflection import other_number
 from .crowd import divided, says_little
 
 __all__ = ["TakenOver", "taken_over"]
@@ -83,9 +84,8 @@ def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
 
 
 def _without_forms(added: tuple[str, ...], whole: tuple[str, ...]) -> tuple[str, ...]:
-    """The words that are added, without those that are only plurals or singulars of a word of the whole."""
-    singular = {word.removesuffix("s") for word in whole}
-    return tuple(word for word in added if word.removesuffix("s") not in singular)
+    """The words that are added, without those that the whole has too, if only in the other number."""
+    return tuple(word for word in added if word not in whole and other_number(word).isdisjoint(whole))
 
 
 def _divided(words: tuple[str, ...]) -> tuple[str, ...]:

@@ -31,6 +31,11 @@ def test_a_surname_is_one_in_the_plural_and_the_possessive_too(name: str) -> Non
     assert judged(name).markets[0].called == "surname"
 
 
+@pytest.mark.parametrize(("name", "plural"), [("Threlfall", "Threlfalls"), ("Ramsbotham", "Ramsbothams")])
+def test_a_surname_weighs_the_same_in_the_plural(name: str, plural: str) -> None:
+    assert judged(plural).score == judged(name).score
+
+
 @pytest.mark.parametrize("name", ["Trelvano", "Kovrida", "Lumetto", "Zandrix"])
 def test_a_coined_name_is_no_surname(name: str) -> None:
     assert judged(name).called == "fanciful"

@@ -108,6 +108,7 @@ def test_a_place_or_a_plural_is_not_taken_over_or_added() -> None:
     """A place is nobody's (TMEP 1210): a sign that shares it takes nothing over."""
     assert taken_over("Sheffield Pannier", Mark("SHEFFIELD SADDLE WORKS"), GOODS) is None
     assert taken_over("Duskfall Pannier", Mark("DUSKFALL PANNIERS"), GOODS) is None
+    assert taken_over("Larkspur Bakery", Mark("LARKSPUR BAKERIES"), "bread") is None
 
 
 def test_a_compound_of_which_only_a_part_is_meant_is_no_translation() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from namescreen.closeness import compare, features
-from namescreen.closeness.inflection import ONE_WORD, other_number
-from namescreen.closeness.word_similarity import word_similarity
+from namescreen.closeness.word_similarity import ONE_WORD, word_similarity
+from namescreen.text.inflection import other_number
 
 ONE = [("heron", "herons"), ("bakery", "bakeries"), ("box", "boxes"), ("zorvex", "zorvexes"), ("mirga", "mirgas"),
        ("potato", "potatoes"), ("henry", "henrys"), ("key", "keys"), ("latch", "latches")]  # fmt: skip

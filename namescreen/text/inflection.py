@@ -4,11 +4,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-__all__ = ["ONE_WORD", "other_number"]
+__all__ = ["other_number"]
 
-ONE_WORD = 0.95
-"""The least similarity of a word to its plural or possessive: offices see no difference that matters (Wilson v.
-Delaunay, 245 F.2d 877, CCPA 1957; from memory)."""
 SHORTEST = 3
 _HISSING = ("s", "x", "z", "ch", "sh")
 _VOWELS = frozenset("aeiou")
