@@ -214,7 +214,7 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     for reason in gravest.closeness.reasons:
         if reason not in _of_the_whole(gravest):  # else it stands under its mark
             _say(f"{gravest.mark.text}: {reason}", form)
-    if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods, entry.crowded):
+    if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods):
         _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
 
 

@@ -62,7 +62,7 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     if below := [found for found in _below(ordered) if found not in shown][:_BELOW]:
         yield f"Further off, below minor: {cell(some(map(_briefly, below)))}."
     first, words = shown[0], (entry.category, entry.words)
-    if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods, entry.crowded):
+    if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
     yield from _register(shown, report, asked)
 

@@ -170,7 +170,7 @@ class Addresses:
 @dataclass(frozen=True, slots=True)
 class SharedWord:
     """A word of a name that several `owners` use for related goods, in `marks` marks; `at_least` where there are more
-    marks with it than were looked at. `market` is the one where most are held; "" where none is stated."""
+    marks with it than were looked at. `market` is the one where they are held; "" where none is stated."""
 
     word: str
     owners: int
@@ -200,10 +200,6 @@ class NameEntry:
         """How distinctive the name is; "" where that was not checked."""
         return "" if isinstance(self.distinctiveness, NotChecked) else self.distinctiveness.category
 
-    @property
-    def crowded(self) -> tuple[str, ...]:
-        """The words of a name of several that many owners use for related goods."""
-        return tuple(one.word for one in self.shared_words) if len(self.words) > 1 else ()
 
 
 @dataclass(frozen=True, slots=True)

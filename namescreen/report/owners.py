@@ -11,10 +11,19 @@ from ..text import parse
 from .findings import is_of_other_goods
 from .model import NameEntry, Report
 
-__all__ = ["on_shared_words"]
+__all__ = ["crowds", "on_shared_words"]
 
 _BEGINNING = 4  # letters that marks of a family have in common at least
 _FAMILY = 3  # close marks of one owner that are called a family (common practice, no source)
+
+
+def crowds(entry: NameEntry) -> dict[str, str]:
+    """Of each word that many owners share: whose marks the lists have with it, market by market, as a clause."""
+    owners: dict[str, list[str]] = defaultdict(list)
+    for one in entry.shared_words:
+        where = f" in {one.market}" if one.market else ""
+        owners[one.word].append(f"of {'at least ' if one.at_least else ''}{plural(one.owners, 'owner')}{where}")
+    return {word: f"the lists have marks with {word} for related goods {some(told)}" for word, told in owners.items()}
 
 
 def on_shared_words(entry: NameEntry, report: Report) -> list[str]:
@@ -31,11 +40,7 @@ def on_shared_words(entry: NameEntry, report: Report) -> list[str]:
         for word in set(parse(found.mark.text).words) & told:
             for owner in {shorten(mark.owner, 60) for mark in alive}:
                 held[word, owner] += 1  # once: the same words registered again make no family
-    crowded = [
-        f"{'at least ' if one.at_least else ''}{plural(one.owners, 'owner')} in the lists have marks with {one.word} "
-        f"for related goods{f' in {one.market}' if one.market else ''}: is the word weak there, so that {decides}?"
-        for one in entry.shared_words
-    ]
+    crowded = [f"{told}: is the word weak there, so that {decides}?" for told in crowds(entry).values()]
     families = [
         f"{owner} holds {plural(count, 'close mark')} with the word {word}: could it claim a family of marks?"
         for (word, owner), count in sorted(held.items())

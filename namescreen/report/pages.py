@@ -12,6 +12,7 @@ from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Report
+from .owners import crowds
 from .questions import asked_about, questions
 from .sensitivity import standings
 
@@ -65,11 +66,8 @@ def _name(
         yield "**Questions for the adviser.** None beyond those on the whole list."
     yield from close_marks(entry, report, asked_about(entry, report))
     yield from _distinctiveness(entry, hinted)
-    if len(entry.words) == 1 and entry.shared_words:
-        first = entry.shared_words[0]
-        least = "at least " if first.at_least else ""
-        where = f" in {first.market}" if first.market else ""
-        yield f"In the lists {least}{plural(first.owners, 'owner')} have marks with it for related goods{where}."
+    if len(entry.words) == 1:
+        yield from map(_sentence, crowds(entry).values())
     yield from _readings(entry, alike=alike)
     yield from _addresses(entry)
     own = [item for item in entry.not_checked if item not in (*common, *parts)]

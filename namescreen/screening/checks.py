@@ -16,7 +16,7 @@ from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
 from ..team import expect
 from ..territories import languages_of
-from .crowd import SharedWord, divided, shared_words, shares_only
+from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
 from .heard import as_heard
 from .results import CloseMark, Screening, is_knockout
 from .taken_over import taken_over
@@ -112,14 +112,14 @@ class Checks:
         self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()
     ) -> tuple[CloseMark, ...]:
         """What was found of a name in the register, the closest first; `shared` are its words that many owners use."""
-        crowded = [one.word for one in shared] if len(divided(name)) > 1 else []  # else all of the name is shared
+        several = len(divided(name)) > 1  # else all of the name is shared
+
+        def crowded(mark: Mark) -> bool:
+            words = crowded_in(shared, held_in(mark, self.markets)) if several else ()
+            return bool(words) and shares_only(name, mark.text, words, self.goods)
+
         each = filter(None, (self._close_mark(name, hit) for hit in hits))
-        found = {
-            one.mark.text: dataclasses.replace(one, crowded=True)
-            if crowded and shares_only(name, one.mark.text, crowded)
-            else one
-            for one in each
-        }
+        found = {one.mark.text: dataclasses.replace(one, crowded=crowded(one.mark)) for one in each}
         return tuple(
             sorted(
                 found.values(),

@@ -14,7 +14,9 @@ from ..text import parse
 if TYPE_CHECKING:
     from ..register import Register
 
-__all__ = ["CROWD", "SharedWord", "divided", "past_cases_tell", "says_little", "shared_words", "shares_only"]
+__all__ = [
+    "CROWD", "SharedWord", "crowded_in", "divided", "past_cases_tell", "says_little", "shared_words", "shares_only",
+]  # fmt: skip
 
 CROWD = 3
 """Owners who share a word before the field is called crowded (common practice, no source)."""
@@ -41,7 +43,7 @@ def divided(name: str) -> tuple[str, ...]:
 class SharedWord:
     """A word of a name that live marks of the markets hold for related goods, whole or at an end of one of their words:
     how many `owners` they have, and how many `marks` they are; `at_least` where there are more than were looked at.
-    `market` is the one where most are held; "" where no market is stated."""
+    `market` is the one where they are held; "" where no market is stated."""
 
     word: str
     owners: int
@@ -64,26 +66,26 @@ def says_little(word: str, goods: str) -> bool:
 
 
 def past_cases_tell(
-    conflict: Conflict, category: str, words: Iterable[str], mark: str, goods: str, crowded: Iterable[str] = ()
+    conflict: Conflict, category: str, words: Iterable[str], mark: str, goods: str
 ) -> bool:
     """Whether past cases say anything of a mark: live, for the same or close goods, and the words that it shares with
-    the `words` of the name are neither descriptive, nor the name of the goods, nor `crowded`. `category` is that of the
+    the `words` of the name are neither descriptive, nor the name of the goods, nor crowded. `category` is that of the
     name, "" if not known."""
     if not conflict.comparable:
         return False
     if category == "generic" or (category == "descriptive" and not conflict.near_identical):
         return False
-    weak_ones, own = {*crowded}, {*words}
-    shared = {*parse(mark).words} & own or {*divided(mark)} & own & weak_ones  # other parts may be alike by chance
-    weak = bool(shared) and all(word in weak_ones or says_little(word, goods) for word in shared)
+    shared = {*parse(mark).words} & {*words}
+    weak = conflict.crowded or (bool(shared) and all(says_little(word, goods) for word in shared))
     return conflict.near_identical or not weak
 
 
-def shares_only(name: str, mark: str, crowded: Iterable[str]) -> bool:
-    """Whether all that `mark` has of the words of `name` are `crowded` ones, whole or at an end of one of its words."""
+def shares_only(name: str, mark: str, crowded: Iterable[str], goods: str = "") -> bool:
+    """Whether what `mark` has of the words of `name`, whole or at an end of its words, are `crowded` ones, beside
+    words that say little of the goods."""
     common = set(crowded)
     shared = {word for word in divided(name) if _holds(mark, word)}
-    return bool(shared & common) and all(word in common for word in shared)
+    return bool(shared & common) and all(word in common or says_little(word, goods) for word in shared)
 
 
 def _holds(mark: str, word: str) -> bool:
@@ -102,12 +104,12 @@ def shared_words(
     related: Callable[[Mark], float],
     held_in: Callable[[Mark], Iterable[str]] = lambda mark: ("",),
 ) -> tuple[SharedWord, ...]:
-    """The words of `name` that `CROWD` owners or more use; the most crowded first.
+    """The words of `name` that `CROWD` owners or more use, in each market where they do; the most crowded first.
 
     `classes` are those of the maker's goods: marks in them are looked at first. `counts` says whether a mark is live
     and holds in the markets, `related` how related its goods are, in [0, 1]. A word that names the goods, or is very
     common, is left out: there it would tell nothing new. A word is weak in the market where many use it, so owners are
-    counted in each that a mark is `held_in`, and the most crowded one is told.
+    counted in each that a mark is `held_in`.
     """
     words = dict.fromkeys(divided(name))
     telling = [word for word in words if len(word) >= SHORTEST and not says_little(word, goods)]
@@ -116,8 +118,19 @@ def shared_words(
     def in_the_field(mark: Mark) -> bool:
         return counts(mark) and (not own.isdisjoint(mark.classes) or related(mark) >= RELATED)
 
-    found = (_shared(word, register.marks_with(word, MOST + 1, own), in_the_field, held_in) for word in telling)
-    return tuple(sorted((one for one in found if one.owners >= CROWD), key=lambda one: (-one.owners, one.word)))
+    found = [
+        one
+        for word in telling
+        for one in _shared(word, register.marks_with(word, MOST + 1, own), in_the_field, held_in)
+        if one.owners >= CROWD
+    ]
+    return tuple(sorted(found, key=lambda one: (-one.owners, one.word, one.market)))
+
+
+def crowded_in(shared: Iterable[SharedWord], markets: Iterable[str]) -> frozenset[str]:
+    """The words that are crowded in one of `markets`, those of no stated market included."""
+    asked = {*markets, ""}
+    return frozenset(one.word for one in shared if one.market in asked)
 
 
 def _shared(
@@ -125,15 +138,15 @@ def _shared(
     marks: Sequence[Mark],
     in_the_field: Callable[[Mark], bool],
     held_in: Callable[[Mark], Iterable[str]],
-) -> SharedWord:
+) -> list[SharedWord]:
     by_market: dict[str, list[Mark]] = {}
     for mark in marks[:MOST]:
         if _holds(mark.text, word) and in_the_field(mark):
             for market in held_in(mark):
                 by_market.setdefault(market, []).append(mark)
-    counted = [SharedWord(word, _owners(alike), len(alike), len(marks) > MOST, market)
-               for market, alike in by_market.items()]  # fmt: skip
-    return max(counted, key=lambda one: one.owners, default=SharedWord(word, 0, 0))
+    return [
+        SharedWord(word, _owners(alike), len(alike), len(marks) > MOST, market) for market, alike in by_market.items()
+    ]
 
 
 def _owners(marks: Iterable[Mark]) -> int:

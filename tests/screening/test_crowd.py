@@ -69,6 +69,7 @@ def test_no_crowd_hides_a_mark_that_is_all_but_the_same() -> None:
     assert Conflict(1.0, 1.0, 1.0, 1.0, crowded=True).concern == 1.0
     assert not shares_only("Drift Harbour", "DRIFT HARBOUR LINE", ["drift"])
     assert shares_only("Drift Harbour", "DRIFTLINE", ["drift"])
+    assert shares_only("Drift Panniers", "THE DRIFT PANNIERS", ["drift"], GOODS)
 
 
 def test_of_many_marks_those_in_the_classes_of_the_goods_are_looked_at(tmp_path: Path) -> None:
@@ -100,3 +101,16 @@ def test_a_word_is_crowded_in_one_market(tmp_path: Path) -> None:
     register = read_register([tmp_path / "marks.csv"])
     (found,) = screen(["Thicket Lantern"], register, goods="herb planters", markets=("GB", "US"))
     assert [(one.word, one.owners, one.market) for one in found.shared_words] == [("thicket", 3, "US")]
+    assert {one.mark.text: one.crowded for one in found.close_marks} == {  # type: ignore[union-attr]
+        "THICKET OAK": True, "THICKET ELM": True, "THICKET ASH": True, "THICKET BAY": False, "THICKET FIR": False,
+    }  # fmt: skip
+
+
+def test_every_market_with_a_crowd_is_told(tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(
+        "mark,office,goods,owner\n" + "".join(f"THICKET {word},{office},herb planters,{word} {office} Ltd\n"
+        for office in ("GB", "US") for word in ("OAK", "ELM", "ASH", "BAY")[: 3 + (office == "GB")])
+    )  # fmt: skip
+    register = read_register([tmp_path / "marks.csv"])
+    (found,) = screen(["Thicket Lantern"], register, goods="herb planters", markets=("GB", "US"))
+    assert [(one.owners, one.market) for one in found.shared_words] == [(4, "GB"), (3, "US")]
