@@ -37,16 +37,14 @@ class Span:
 
 
 def spans(name: Name) -> tuple[Span, ...]:
-    """The whole name without its spaces, then each of its words."""
+    """The whole name without its spaces, then each of its words, but not what a sign is read as: the and of &."""
     written = "".join(c for c in unicodedata.normalize("NFC", name.text) if unicodedata.category(c)[0] in "LMN")
     whole = Span(name.letters, written.lower(), "the whole name")
     if len(name.words) < 2:
         return (whole,) if name.letters else ()
     pieces = {fold(piece): piece.lower() for piece in name.text.replace("-", " ").split()}
-    return (
-        whole,
-        *(Span(word, pieces.get(word, word), f"the word {word}") for word in dict.fromkeys(name.words)),
-    )
+    seen = (word for word in dict.fromkeys(name.words) if word in fold(written))
+    return (whole, *(Span(word, pieces.get(word, word), f"the word {word}") for word in seen))
 
 
 def found(word: Unlucky, severity: int, match: str, where: str, source: str = SHIPPED) -> Reading:

@@ -137,3 +137,10 @@ def test_coverage_says_what_was_and_was_not_looked_through() -> None:
     assert "sw" in str(found[1])
     every = coverage(None, ())
     assert [one.language for one in every if not isinstance(one, NotChecked)] == list(LANGUAGES)
+
+
+@pytest.mark.parametrize("name", ["Ebb & Fudge", "Ebb + Fudge"])
+def test_what_a_sign_is_read_as_is_no_word_that_anyone_sees(name: str) -> None:
+    """Danish has ånd, spirit: the and of a sign spells nothing."""
+    found = readings(name, languages=["da", "nb", "sv"])
+    assert not any(one.where in ("the word and", "the word plus") for one in found)
