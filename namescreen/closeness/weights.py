@@ -13,7 +13,8 @@ from functools import cache
 from typing import NamedTuple
 
 from ..goods import weakness
-from ..goods.description import describe_in_conflict, is_surname, most_associated, named_goods
+from ..goods.description import describe_in_conflict, most_associated, named_goods
+from ..goods.proper_names import is_surname
 from ..lexicon import kinds, zipf
 from ..tables import open_table
 from ..team import shared_cache

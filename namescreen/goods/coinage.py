@@ -13,10 +13,11 @@ from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from ..tables import open_table
 from ..text import best_split
 from .context import context
-from .description import NOTHING, Evidence, EvidenceKind, in_context, is_trade_name
+from .description import NOTHING, Evidence, EvidenceKind, in_context
 from .phrases import plain_words
 from .places import place_of
-from .trade_words import is_term
+from .proper_names import is_trade_name
+from .trade_table import is_term
 
 __all__ = [
     "SOUNDS_LIKE",

@@ -9,10 +9,11 @@ from dataclasses import dataclass
 
 from ..lexicon import kinds, lexicon, name_rank
 from .context import context
-from .description import PROVIDER, EvidenceKind, has_form_of_surname, is_surname
+from .description import PROVIDER, EvidenceKind
 from .evidence import Judged
 from .phrases import base_form, items
 from .places import place_of
+from .proper_names import has_form_of_surname, is_surname
 from .qualities import is_quality
 
 __all__ = [

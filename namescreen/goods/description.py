@@ -13,21 +13,22 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
 
-from ..lexicon import Sense, associated, association, kinds, lexicon, name_rank, zipf
+from ..lexicon import Sense, associated, association, kinds, lexicon, zipf
 from ..tables import open_table
-from ..text.inflection import other_number
 from .animals import is_other_animal
 from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
 from .grounds import under_law
 from .groups import is_listed, ties
 from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
+from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
 from .qualities import quality_like
+from .trade_words import TradeTerm, term_for
 
 __all__ = [
     "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
-    "describe_in_conflict", "describe_plainly", "has_form_of_surname", "in_context", "is_material", "is_surname",
-    "is_trade_name", "most_associated", "named_goods", "of_kind",
+    "describe_in_conflict", "describe_plainly", "in_context", "is_material", "most_associated", "named_goods",
+    "of_kind", "of_term",
 ]  # fmt: skip
 
 DESCRIBES, SURNAMES = "1209.01(b)", "1211"
@@ -44,16 +45,7 @@ KINDS = {
 }
 """Kind of word -> how plainly it describes any goods, why, and the section of the American manual on it."""
 SETTLED_PLACE = 0.6
-SURNAME = 0.6
-SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
-                   "shvili", "dottir", "ovich", "evich", "enko", "strom", "ingham", "huizen", "meyer",
-                   "meier", "combe", "thorpe", "thwaite", "worth", "berger", "hoffer", "hofer", "inski", "ynski",
-                   "auskas", "hauser", "huber")  # fmt: skip
-SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
-"""Endings and beginnings of surnames that few other words have; from memory."""
-LEAST_SURNAME = 7
-SHORTEST_NAME = 4
-WELL_KNOWN, COMMON_SURNAME = 500, 5000
+SURNAME, COMMON_SURNAME = 0.6, 5000
 INGREDIENT = 0.55
 LIKE_A_QUALITY = 0.65
 MATERIAL = "a material that such goods are made of or hold"
@@ -67,7 +59,6 @@ SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
-RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
 # How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
 # and ideas describe, names of animals, plants and stars are images. Ours; common practice, no source.
 TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3,
@@ -87,6 +78,7 @@ class EvidenceKind(Enum):
     SURNAME = "a surname"
     MATERIAL = "a material"
     LOOSE = "a loose relation in a dictionary"
+    TERM = "a term of the trade"
     DOMAIN_ENDING = "a domain ending"
 
 
@@ -126,6 +118,11 @@ def of_kind(kind: str) -> Evidence:
     return Evidence(weight, why, kind=EvidenceKind.DOMAIN_ENDING if ends else EvidenceKind.OTHER, section=section)
 
 
+def of_term(term: TradeTerm) -> Evidence:
+    """What a term of the trade says."""
+    return Evidence(term.weight, f"{term.what} (from memory)", term.names_goods, kind=EvidenceKind.TERM)
+
+
 @lru_cache(maxsize=1 << 16)
 def describe_plainly(word: str, goods: str) -> Evidence:
     """The evidence that needs no inference: the kind of the word, and its place in the context of the goods.
@@ -151,7 +148,7 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         found.append(Evidence(INITIAL, "a single letter"))
     if not is_trade_name(word):
         around = context(goods)
-        found += [_ingredient(word, around), _of_group(word, goods)]
+        found += [_ingredient(word, around), _of_group(word, goods), _term(word, goods)]
         found += [] if is_other_animal(word, goods) else [_near(word, around), _kind_of(word, around)]
         if is_settled_place(word):
             found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)}", section="1210"))
@@ -181,6 +178,7 @@ def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
     if (
         not RELATED < evidence.weight < IN_THE_TEXT
         or kinds(word) - NAMES
+        or evidence.kind is EvidenceKind.TERM
         or quality_like(word)
         or most_associated(word, named) >= BRINGS_TO_MIND
     ):
@@ -310,6 +308,12 @@ def _of_group(word: str, goods: str) -> Evidence:
     return NOTHING
 
 
+def _term(word: str, goods: str) -> Evidence:
+    """The word is a term of the trade, or labels say it of such goods."""
+    term = term_for(word, goods)
+    return NOTHING if term is None or not term.weight else of_term(term)
+
+
 def _ingredient(word: str, around: Context) -> Evidence:
     """On food and drink, the name of a food is read as what is in it, or what it tastes of."""
     if around.food:
@@ -320,7 +324,7 @@ def _ingredient(word: str, around: Context) -> Evidence:
 
 
 def _tendency(word: str) -> float:
-    common = [s for s in lexicon().senses(word, labelled=False) if not _is_proper(s, word)]
+    common = [s for s in lexicon().senses(word, labelled=False) if not is_proper(s, word)]
     if not common:
         return 0.0
     if common[0].pos == "v":
@@ -336,63 +340,9 @@ def _does(sense: Sense, word: str) -> bool:
     return any(verb[:3] == word[:3] and len(verb) < len(word) for verb in derived)
 
 
-def _is_proper(sense: Sense, word: str) -> bool:
-    """Whether the lexicon writes `word` with a capital in this sense."""
-    return next((form for form in sense.words if form.lower() == word), word)[:1].isupper()
-
-
-@lru_cache(maxsize=1 << 13)
-def is_trade_name(word: str) -> bool:
-    """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital
-    letter."""
-    found = False
-    for sense in lexicon().senses(word, labelled=False):
-        marked = any(r.kind == "usage" and "trademark" in lexicon().entry(r.sense_id).words
-                     for r in lexicon().relations(sense))  # fmt: skip
-        if marked or (_is_proper(sense, word) and _is_made(sense)):
-            found = True
-        elif sense.count:
-            return False
-    return found and not kinds(word) & {"place"}
-
-
-def _is_made(sense: Sense) -> bool:
-    """A thing that a maker may name; dishes, cheeses and wines take their capitals from places and people."""
-    if sense.domain == "noun.food":
-        return not {name for up in ancestors(sense.id) for name in lexicon().entry(up).words} & RECIPES
-    if sense.domain == "noun.communication":  # a site is an instance of its kind; languages are no instances
-        return bool(lexicon().related_ids(sense.id, "@i"))
-    return sense.domain in ("noun.artifact", "noun.substance")
-
-
-def has_form_of_surname(word: str) -> bool:
-    """Whether `word` is built like a surname of some language (TMEP 1211.01(a)(vi): structure and pronunciation)."""
-    return len(word) >= LEAST_SURNAME and (word.endswith(SURNAME_ENDINGS) or word.startswith(SURNAME_BEGINNINGS))
-
-
-@lru_cache(maxsize=1 << 13)
-def is_surname(word: str) -> bool:
-    """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
-    word, rank = _listed_surname(word)
-    if rank is None:
-        return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
-    if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
-        return False
-    common = [sense for sense in lexicon().senses(word, labelled=False) if not _is_proper(sense, word)]
-    forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
-    return forgotten or not common
-
-
-def _listed_surname(word: str) -> tuple[str, int | None]:
-    """`word`, or the surname whose bearers it names (Brandreths), with its rank; None if the list has neither."""
-    bearers = other_number(word) if len(word) > SHORTEST_NAME and not lexicon().known(word) else ()
-    either = (word, *sorted(one for one in bearers if len(one) < len(word)))
-    return next(((one, rank) for one in either if (rank := name_rank(one)) is not None), (word, None))
-
-
 def _surname(word: str) -> Evidence:
     if not is_surname(word):
         return NOTHING
-    _, rank = _listed_surname(word)
+    _, rank = listed_surname(word)
     weight = SURNAME * (1.0 if rank is not None and rank <= COMMON_SURNAME else 0.6)
     return Evidence(weight, "a surname", kind=EvidenceKind.SURNAME, section=SURNAMES)

@@ -195,7 +195,7 @@ def _distinctiveness(
     by_law = _by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
-    meant = {(one.word, one.meaning.language) for one in judged if one.meaning}
+    meant = {(part, one.meaning.language) for one in judged if one.meaning for part in one.word.split()}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     told = (unknown_meaning(word, one) for word, one in unknown.items())
     reasons = (*_reasons(judged, worst, signs, surname=surname, american=american), *told)

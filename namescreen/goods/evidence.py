@@ -26,7 +26,6 @@ from .description import (
     EvidenceKind,
     describe,
     in_context,
-    is_surname,
     most_associated,
     named_goods,
     of_kind,
@@ -34,6 +33,7 @@ from .description import (
 from .grounds import under_law
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
+from .proper_names import is_surname
 from .qualities import is_praise
 from .quantities import quantity
 from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
@@ -78,6 +78,8 @@ class Meaning:
     sure: float = 1.0
     guessed: bool = False
     """Whether no table has the word, and its parts or its spelling say so."""
+    said: Evidence = NOTHING
+    """What labels say with it of such goods."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,8 +140,8 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
-    named = _entries(plain, goods, only_names=True)
-    for words in (named, *(_entries(way, goods) for way in (plain, *said))):
+    named = _entries(plain, goods, meanings, only_names=True)
+    for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         judged = _with_quantities(
             tuple(
                 _judge(word, goods, personal, surnames, meanings.get(word))
@@ -210,12 +212,8 @@ def is_acronym(word: str) -> bool:
 
 def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meaning | None) -> Judged:
     """Everything asked of one word; of a word with a `meaning`, of that."""
-    if meaning is not None:
-        meant = judge_phrase(meaning.english, goods)
-        if meant is not None:
-            asked = [*meant.asked]
-            asked[WORD.index("coined")] = 0.0
-            return Judged(word, meant.evidence, False, tuple(asked), meaning)
+    if meaning is not None and (judged := _as_means(word, goods, meaning)) is not None:
+        return judged
     of_trade = is_trade_word(word) or is_term(word) or is_praise(word, "la")
     coined = is_coined(word) and not is_acronym(word) and not of_trade
     misspelt = heard_word(word, goods) if coined else ""
@@ -226,12 +224,9 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
     if is_praise(word, "la"):
         found.append(of_kind("laudatory"))
-    term = term_for(word, goods)
-    if term is not None and term.weight:
-        found.append(Evidence(term.weight, f"{term.what} (from memory)", term.names_goods))
     if (rare := _rare(word)) and (meant := judge_phrase(rare, goods)) and meant.evidence.weight >= TOLD:
         found.append(replace(meant.evidence, why=f'means "{rare}": {meant.evidence.why}'))
-    heard = NOTHING if of_trade or term else heard_as(word, goods)
+    heard = NOTHING if of_trade else heard_as(word, goods)
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
     unknown = [understood(word, goods), initials_of(word, goods)] if coined or is_acronym(word) else []
@@ -246,6 +241,19 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     told = _asked(word, goods, evidence, coined, personal, is_name and surnames)
     as_goods = heard_word(word, goods) if evidence is heard else ""
     return Judged(word, evidence, coined, told, heard=as_goods if _names_goods(as_goods, goods) else "")
+
+
+def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
+    """A word of another language, judged by what it means; None if its meaning has no content word."""
+    meant = judge_phrase(meaning.english, goods) or judge_phrase(word, goods)
+    if meant is None:
+        return None
+    evidence, asked = meant.evidence, [*meant.asked]
+    if meaning.said.weight > evidence.weight:
+        evidence = replace(meaning.said, names_goods=meaning.said.names_goods or evidence.names_goods)
+        asked[WORD.index("tie")], asked[WORD.index("names the goods")] = evidence.weight, float(evidence.names_goods)
+    asked[WORD.index("coined")] = 0.0
+    return Judged(word, evidence, False, tuple(asked), meaning)
 
 
 @lru_cache(maxsize=1 << 13)
@@ -277,7 +285,7 @@ def judge_phrase(english: str, goods: str) -> Judged | None:
     describes them least; None if it has no content word."""
     parts = [
         _as_meant(_judge(part, goods, False, False, None))
-        for part in _content_words(_entries(tuple(english.split()), goods), goods, {})
+        for part in _content_words(_entries(tuple(english.split()), goods, {}), goods, {})
     ]
     if parts and parts[-1].evidence.names_goods:
         return parts[-1]
@@ -344,7 +352,7 @@ def _content_words(words: tuple[str, ...], goods: str, meanings: Mapping[str, Me
     """The words that carry a name: compounds divided; small words, company forms and domain endings left out."""
     units = [part for word in words for part in ((word,) if word in meanings else _divided(word, goods))]
     small = {"function word", "company form", "domain ending"}
-    content = tuple(unit for unit in units if unit in meanings or not kinds(unit) & small)
+    content = tuple(one for one in units if (meanings[one].english if one in meanings else not kinds(one) & small))
     return content or tuple(unit for unit in units if "generic head" in kinds(unit))
 
 
@@ -352,16 +360,18 @@ def _divided(word: str, goods: str) -> tuple[str, ...]:
     return (word,) if is_surname(word) else divided(word, goods)
 
 
-def _entries(words: tuple[str, ...], goods: str, *, only_names: bool = False) -> tuple[str, ...]:
-    """`words` with runs that the lexicon holds as one entry (bed and breakfast, see-through) taken together; with
-    `only_names` those that are a place or a term of the trade."""
+def _entries(
+    words: tuple[str, ...], goods: str, meanings: Mapping[str, Meaning], *, only_names: bool = False
+) -> tuple[str, ...]:
+    """`words` with runs that mean something, or that the lexicon holds as one entry (bed and breakfast, see-through)
+    taken together; with `only_names` of these those that are a place or a term of the trade."""
     units: list[str] = []
     at = 0
     while at < len(words):
         for size in range(min(LONGEST_TERM, len(words) - at), 1, -1):
             run = " ".join(words[at : at + size])
             known = (one for one in (run, run.replace(" ", "-")) if lexicon().known(one) and not only_names)
-            entries = [run] if _is_name(run, goods) else list(known)
+            entries = [run] if run in meanings or _is_name(run, goods) else list(known)
             if entries and not kinds(words[at + size - 1]) & {"company form", "domain ending"}:
                 units.append(max(entries, key=lambda entry: describe(entry, goods).weight))
                 at += size

@@ -8,14 +8,18 @@ from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
 from ..territories import languages_of
+from ..text import fold
 from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
 from .composition import IMAGES
-from .description import describe_plainly, is_trade_name
+from .description import NOTHING, describe_plainly, of_term
 from .evidence import Judged, Meaning, is_trade_word, read
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, told
 from .phrases import plain_words
 from .places import place_of
+from .proper_names import is_trade_name
 from .qualities import is_praise, is_quality
+from .trade_words import LONGEST_TERM, TradeTerm, label_term
+from .wording import small_words
 
 __all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]
 
@@ -48,37 +52,70 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
 
     Unless the language was `asked` for, English words are left alone: the ordinary buyer does not stop and translate
     them (TMEP 1207.01(b)(vi)(A))."""
-    found = {}
     words = plain_words(name)
-    in_language = any(_only_there(word, language) for word in words) if asked and len(words) > 1 else False
+    written = {fold(one): one for one in name.lower().split() if not one.isascii()}
+    found = _phrases(words, goods, language)
+    in_language = bool(found)
+    if asked and not in_language and len(words) > 1:
+        in_language = any(_only_there(word, language) for word in words)
+    taken = {part for run in found for part in run.split()}
     for word in words:
         in_english = lexicon().known(word) or is_trade_word(word)
-        if kinds(word) & {"function word", "company form"} or (in_english and not asked):
+        if word in taken or (in_english and not asked):
             continue
-        if in_english and describe_plainly(word, goods).names_goods:
+        said = label_term(written.get(word, word), goods, language)
+        if kinds(word) & {"function word", "company form"} and (said is None or word not in written):
             continue
-        meaning = _listed(word, goods, language, asked, in_english=in_english, in_language=in_language)
+        if in_english and describe_plainly(word, goods).names_goods and not (said and said.names_goods):
+            continue
+        meaning = _listed(word, goods, language, asked, said, in_english=in_english, in_language=in_language)
         if asked and not in_english and told("excellent", goods) > (told(meaning.english, goods) if meaning else 0.0):
             meaning = Meaning("excellent", language) if is_praise(word, language) else meaning
         if meaning is None and asked and is_coined(word):
             meaning = by_its_parts(word, goods, language)
         if meaning is not None:
             found[word] = meaning
+    if found:  # beside them its small words say nothing
+        found |= {word: Meaning("", language) for word in words if word not in found and word in small_words(language)}
+    return found
+
+
+def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Meaning]:
+    """The runs of words that labels say as one of such goods, the longest first."""
+    found: dict[str, Meaning] = {}
+    taken: set[int] = set()
+    for size in range(LONGEST_TERM, 1, -1):
+        for at in range(len(words) - size + 1):
+            run = " ".join(words[at : at + size])
+            term = label_term(run, goods, language)
+            if term is not None and term.weight and taken.isdisjoint(range(at, at + size)):
+                taken.update(range(at, at + size))
+                found[run] = Meaning(term.english, language, said=of_term(term))
     return found
 
 
 def _listed(
-    word: str, goods: str, language: str, asked: bool, *, in_english: bool, in_language: bool
+    word: str,
+    goods: str,
+    language: str,
+    asked: bool,
+    said: TradeTerm | None,
+    *,
+    in_english: bool,
+    in_language: bool,
 ) -> Meaning | None:
-    """What a table says that a word means; None if it says nothing, if buyers read the word as English or as a place,
-    or if the meaning is no more than a guess."""
+    """What a table says that a word means, or labels of such goods (`said`); None if neither says anything, if buyers
+    read the word as English or as a place, or if the meaning is no more than a guess."""
     sure = [one for one in _sure(word, language, asked) if is_gloss(word, one)]  # else the word is read as English
-    if not sure:
+    plain = {one: told(one.english, goods) for one in sure}
+    if said is not None and said.weight:
+        plain[Translation(language, said.english, 1.0, "labels")] = max(said.weight, told(said.english, goods))
+    if not plain:
         return None
-    leading = max(one.score for one in sure)
-    fit = [one for one in sure if one.score == leading or is_quality(one.english) or told(one.english, goods) >= TOLD]
-    best = max(fit, key=lambda one: (one.score * told(one.english, goods), one.score))
-    plainly = told(best.english, goods)
+    leading = max(one.score for one in plain)
+    fit = [one for one in plain if one.score == leading or is_quality(one.english) or plain[one] >= TOLD]
+    best = max(fit, key=lambda one: (one.score * plain[one], one.score, one.source == "labels"))
+    plainly = plain[best]
     plainer = plainly > describe_plainly(word, goods).weight  # else its English meaning says as much
     beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem
     stays = in_english and not (plainer and (beside or _as_foreign(word, language) or plainly >= TOLD))
@@ -87,7 +124,8 @@ def _listed(
     chance = guess and min(map(len, best.parts), default=0) < PLAIN_PART
     if stays or place or chance or (guess and _is_partly_told(best, goods)):
         return None
-    return Meaning(best.english, language, best.score, guessed=best.source in GUESSED)
+    evidence = of_term(said) if said is not None and best.source == "labels" else NOTHING
+    return Meaning(best.english, language, best.score, guessed=best.source in GUESSED, said=evidence)
 
 
 def _is_partly_told(compound: Translation, goods: str) -> bool:

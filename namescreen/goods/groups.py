@@ -14,7 +14,7 @@ from .classification import classes
 from .context import leading_senses
 from .nice import is_service
 from .phrases import Item
-from .trade_words import goods_of
+from .trade_table import goods_of
 
 __all__ = ["groups_of", "is_listed", "ties"]
 

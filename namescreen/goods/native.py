@@ -14,6 +14,7 @@ from ..lexicon.foreign_derivation import Part, compound_of, derived
 from ..lexicon.language_codes import language_name
 from ..lexicon.native_words import NativeWord, native_word
 from .composition import NO_TIE, is_coined_own
+from .description import EvidenceKind
 from .evidence import Judged, Meaning, judge_phrase
 from .qualities import is_quality
 
@@ -115,12 +116,17 @@ def unknown_words(
     vague = {
         one.word: NativeWord(one.meaning.language)
         for one in meant
-        if one.meaning and one.meaning.guessed and one.evidence.weight >= NO_TIE
+        if one.meaning and one.meaning.guessed and one.evidence.weight >= NO_TIE and not _is_of_labels(one)
     }
-    known = {one.word for one in meant} - vague.keys()
+    known = {part for one in meant for part in one.word.split()} - vague.keys()
     own = [one.word for one in plain if is_coined_own(one) and one.word not in known]
     found = ((word, vague.get(word) or native_word(word, languages)) for word in dict.fromkeys((*own, *vague)))
     return {word: native for word, native in found if native}
+
+
+def _is_of_labels(one: Judged) -> bool:
+    """Whether labels of the goods say together what the parts of a word mean (oven fresh, of bread)."""
+    return one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
 
 
 def unknown_meaning(word: str, found: NativeWord) -> str:

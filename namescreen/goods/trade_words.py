@@ -1,6 +1,7 @@
-"""Terms of art of many trades (wordlists/trade_words.tsv): varieties, styles, materials, techniques, dishes, breeds.
+"""What a term of a trade says of goods: varieties, styles, materials, techniques, and the words that labels and shops
+say of a ware.
 
-Written from memory and incomplete: a word that is not listed may still be a term of the trade."""
+The lists are written from memory and incomplete: a word that is not listed may still be a term of the trade."""
 
 from __future__ import annotations
 
@@ -8,77 +9,111 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import lexicon
-from ..tables import open_table
 from .context import context
+from .groups import ties
+from .phrases import Item, items
+from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, label_senses, meaning_of
+from .words import base_form
 
-__all__ = ["LONGEST_TERM", "TradeTerm", "goods_of", "is_term", "meaning_of", "term_for"]
+__all__ = ["LONGEST_TERM", "TradeTerm", "is_term", "label_term", "meaning_of", "term_for"]
 
-LONGEST_TERM = 4
-"""Words in the longest terms that are looked for."""
 NAMED, NEAR = 0.95, 0.85
 """How plainly a term describes the goods it is told of, named as such or by a near word; as in `context`, ours."""
 ORDINARY = 0.8
 """What is left of it for a word that has an everyday meaning too (galaxy, a hop): buyers may think of that first."""
 SAME_CLASS = 0.55
-"""The same for other goods of the class; an everyday word says nothing of them."""
+"""The same for other goods of the class; an everyday word says nothing of them, unless labels of many wares have it."""
+ELSEWHERE = 0.4
+"""The same for a word of labels of few wares of the class."""
+SORT, ONE_KIND = 0.7, 0.5
+"""The same for another sort of the goods, or goods of one group, and how likely the goods of that are in one class."""
+PART = 0.7
+"""The same for one of several words that labels of exactly such goods have together."""
+MANY = 3
+"""Of so many wares of a class labels say what may be said of others of it too."""
 
 
 @dataclass(frozen=True, slots=True)
 class TradeTerm:
     """A term of a trade as told of goods: `weight`, 0 to 1, how plainly it describes them (0: nothing ties it to them),
-    `what` it is (a chilli pepper), and whether it is a very name of such goods."""
+    `what` it is (a chilli pepper; said of cider on labels), and whether it is a very name of such goods; of a word of
+    another language its `english` sense."""
 
     weight: float
     what: str
     names_goods: bool = False
-
-
-def is_term(words: str) -> bool:
-    """Whether folded words, parted by spaces, are a term of some trade."""
-    return not words.startswith("*") and words in open_table("trade_words.tsv")
-
-
-def meaning_of(words: str) -> str:
-    """What a term is, in the first area that has it; "" if it is none."""
-    first = (open_table("trade_words.tsv").get(words) or "").split()[:1]
-    return _area(first[0])[2] if first else ""
-
-
-def goods_of(words: str) -> tuple[str, ...]:
-    """The goods that a term is told of, in the first area that has it; empty if it is none."""
-    first = (open_table("trade_words.tsv").get(words) or "").split()[:1]
-    return _area(first[0])[1] if first else ()
-
-
-def _area(number: str) -> tuple[list[int], tuple[str, ...], str]:
-    """The classes, the goods and what the terms are, of one area."""
-    classes, named, what = (open_table("trade_words.tsv").get(f"*{number}") or "||").split("|")
-    return [int(one) for one in classes.split()], tuple(named.split(",")), what
+    english: str = ""
 
 
 @lru_cache(maxsize=1 << 14)
 def term_for(words: str, goods: str) -> TradeTerm | None:
-    """What the term says of `goods`, in the area where it says most; None if it is no term of any trade."""
-    if not is_term(words):
-        return None
+    """What the term says of `goods`, in the area where it says most; None if it is no term of any trade, nor part of
+    one that labels say of such goods."""
     ordinary = lexicon().known(words)
+    told = _told(words, areas_of(words), goods, ordinary=ordinary)
+    if told is not None and told.weight >= PART:
+        return told
+    kept = PART * (ORDINARY if ordinary else 1.0)
+    near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
+    parts = (TradeTerm(kept, _said_of(one)) for one, how_near in near if how_near == NAMED)
+    return max(filter(None, (told, next(parts, None))), key=lambda one: one.weight, default=None)
+
+
+@lru_cache(maxsize=1 << 14)
+def label_term(words: str, goods: str, language: str) -> TradeTerm | None:
+    """What words of labels of another language say of `goods`, in the sense that says most; None if they are none."""
+    told = (_told(one.english, one.areas, goods, english=one.english) for one in label_senses(words, language))
+    return max(filter(None, told), key=lambda one: one.weight, default=None)
+
+
+def _told(
+    words: str, areas: tuple[Area, ...], goods: str, *, ordinary: bool = False, english: str = ""
+) -> TradeTerm | None:
+    """What a term of these areas says of the goods, in the one where it says most."""
+    of_class = sum(_is_of_class(one, goods) for one in areas if one.is_ware)
     told = []
-    for number in (open_table("trade_words.tsv").get(words) or "").split():
-        classes, named, what = _area(number)
-        first = classes[0]
-        weight = _weight(named, set(classes), goods)
-        if ordinary:
-            weight = 0.0 if weight <= SAME_CLASS else weight * ORDINARY
-        kind = weight == NAMED and not ordinary and first in context(goods).classes[:1]
-        told.append(TradeTerm(weight, what, kind))
-    return max(told, key=lambda one: one.weight)
+    for one in areas:
+        near = _nearness(one, goods)
+        weight = near * (ORDINARY if ordinary else 1.0)
+        if not near and _is_of_class(one, goods):
+            general = SAME_CLASS if of_class >= MANY or not one.is_ware else ELSEWHERE
+            weight = general if not ordinary else ORDINARY * general if of_class >= MANY else 0.0
+        if one.is_ware:
+            kind = near >= NEAR and base_form(words) in one.names
+        else:
+            kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
+        told.append(TradeTerm(weight, one.what or _said_of(one), kind, english))
+    return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 
 
-def _weight(named: tuple[str, ...], classes: set[int], goods: str) -> float:
+def _said_of(ware: Area) -> str:
+    return f'said of "{ware.names[0]}" on labels'
+
+
+def _is_of_class(area: Area, goods: str) -> bool:
+    return bool(set(area.classes) & set(context(goods).classes[:1]))
+
+
+@lru_cache(maxsize=1 << 15)
+def _nearness(area: Area, goods: str) -> float:
+    """How near the goods are to those that a term is told of, 0 for others."""
     around = context(goods)
-    if {one.word for one in around.words} & set(named):
-        return NAMED
-    near = (around.near[one] for one in named if one in around.near)
-    if any(one.names_goods and one.weight >= NEAR for one in near):
-        return NEAR
-    return SAME_CLASS if classes & set(around.classes[:1]) else 0.0
+    if not area.is_ware:
+        if {one.word for one in around.words} & {*area.names}:
+            return NAMED
+    elif set(area.classes) & set(around.classes):
+        called = [(*item.modifiers, item.head) for item in items(goods)]
+        if {" ".join(words[at:]) for words in called for at in range(len(words))} & {*area.names}:
+            return NAMED
+        if any(name.endswith(f" {words[-1]}") for words in called for name in area.names):  # another sort of them
+            return NEAR if any(len(words) == 1 for words in called) else SORT
+        if any(_is_near(Item(name, name), item) for name in area.names for item in items(goods)):
+            return SORT
+    near = (around.near[one] for one in area.names if one in around.near)
+    return NEAR if any(one.names_goods and one.weight >= NEAR for one in near) else 0.0
+
+
+def _is_near(ware: Item, item: Item) -> bool:
+    """Whether lists hold a ware and an item for the same purpose and kind."""
+    tied = ties(ware, item)
+    return tied is not None and bool(tied["one group"]) and tied["of one kind"] >= ONE_KIND

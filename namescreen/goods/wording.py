@@ -1,23 +1,25 @@
 """Goods worded in another language, read in English: every reader of goods goes through this module.
 
 A list stays as it is where its words are mostly English. Else its language is the one that has most of its words, and
-each word is replaced by its most reliable translation. Each item of a mostly English list is treated likewise.
+each word is replaced by what labels of the wares of the list say with it, or by its most reliable translation. Each
+item of a mostly English list is treated likewise.
 """
 
 from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import Translation, association, kinds, languages, lexicon, translations, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
+from .trade_table import LABEL_LANGUAGES, LONGEST_TERM, RESPELT, LabelSense, label_senses
 from .words import base_form, is_noun, is_trade_word, without_possessives
 
-__all__ = ["Wording", "in_english", "not_read", "remark"]
+__all__ = ["Wording", "in_english", "not_read", "remark", "small_words"]
 
 LEAST_SURE, SURE = 0.45, 0.75
 """How reliable a translation must be in the language of the list, and to take a word for a foreign one: as for a word
@@ -69,13 +71,24 @@ _SMALL = {
     code: {fold(word): english for word, _, english in (pair.partition(":") for pair in text.split())}
     for code, text in _SMALL_WORDS.items()
 }
+_NOUN_FIRST = frozenset(("fr", "es", "it", "pt", "ro"))
+"""Languages in which what is said of a thing mostly follows its noun."""
 _ANY_SMALL = frozenset(word for words in _SMALL.values() for word in words)
 _PLAINLY_ENGLISH = frozenset(("and", "by", "for", "from", "of", "the", "with"))
 _ENGLISH_TOO = frozenset("a as be do i in is no o s so".split())
 _NAMES = frozenset(("given name", "surname", "place"))
+_ACCENTED_IN_ENGLISH = frozenset(
+    "appliqué café crème crêpe décor découpage entrée glacé pâté purée rosé sauté soufflé".split()
+)
+"""Words of goods that English often writes with their accents; from memory."""
 _WORD = re.compile(r"[^\W_]+(?:-[^\W_]+)*")
 _SEPARATOR = re.compile(r"([,;()/\n])")
 _ITEMS = re.compile(r"([,;\n])(?![^(]*\))")
+
+
+def small_words(language: str) -> Mapping[str, str]:
+    """The folded function words of goods lists in a language, with the English one of the same function, or ""."""
+    return _SMALL.get(language, {})
 
 
 def _joined(parts: list[str]) -> str:
@@ -137,7 +150,13 @@ def _is_foreign(text: str) -> bool:
     """Whether more words are foreign, function words included, than plainly English; a rare English word (fraise,
     bijou) counts for neither."""
     words = tuple(_words(text))
-    count = Counter(_standing(*word) for word in words)
+    standing = [_standing(*word) for word in words]
+    foreign = (written for (written, _), how in zip(words, standing, strict=True) if how == "foreign")
+    spoken = {code for written in foreign for code in _wares(written)}
+    count = Counter(
+        "nothing" if how == "english" and any(label_senses(written, code) for code in spoken) else how
+        for (written, _), how in zip(words, standing, strict=True)
+    )  # natural is Spanish too beside sidra
     accented = any(not written.isascii() for written, _ in words)
     if not (count["foreign"] or ((count["rare"] or accented) and count["small"])):
         return False
@@ -156,6 +175,9 @@ def _standing(written: str, folded: str) -> str:
     if (plain and "function word" in kinds(folded)) or len(folded) == 1 or any(map(str.isdigit, folded)):
         return "nothing"
     known = lexicon().known(folded)
+    rare = zipf(folded) < RARE if plain else written.lower() not in _ACCENTED_IN_ENGLISH
+    if rare and _wares(written):  # bière is no bier
+        return "foreign"
     translated = any(one.score >= SURE and one.source not in GUESSED for one in translations(folded))
     abroad = translated and not known and not zipf(folded)  # savon: lists of goods have it, English has not
     if (is_trade_word(folded) and not abroad) or (known and zipf(folded) >= RARE):
@@ -166,6 +188,13 @@ def _standing(written: str, folded: str) -> str:
         return "foreign"
     parts = folded.split("-") if "-" in folded else split_closed_compound(folded, zipf)
     return "english" if len(parts) > 1 and all(map(_may_be_english, parts)) else "foreign"
+
+
+@lru_cache(maxsize=1 << 13)
+def _wares(written: str) -> tuple[str, ...]:
+    """The languages in which a word, as it is written, is the name of a ware."""
+    found = ((code, label_senses(written, code)[:1]) for code in LABEL_LANGUAGES)
+    return tuple(code for code, senses in found for one in senses if one.names_ware and one.sure > RESPELT)
 
 
 def _names_goods(folded: str) -> bool:
@@ -186,23 +215,51 @@ def _translated(text: str) -> Wording:
         return Wording(text, unread=tuple(written for written, _ in strange), understood=known)
     unread: list[str] = []
     told = []
+    wares = {area.names for written, _ in words for one in label_senses(written, language) for area in one.areas
+             if one.names_ware}  # fmt: skip
     for part in _SEPARATOR.split(text):
         runs: list[list[str]] = [[]]
         small: list[str] = []
-        for written, folded in _words(part):
-            if folded in _SMALL.get(language, {}):
-                small.append(_SMALL[language][folded])
+        for said, folded in _units(tuple(_words(part)), language):
+            label = _label(said, folded, language, frozenset(wares))
+            if not label and folded in small_words(language):
+                small.append(small_words(language)[folded])
                 runs.append([])
                 continue
             found = _best(folded, language)
-            if not found and _standing(written, folded) == "foreign":
-                unread.append(written)
-            runs[-1].append(found.english if found else folded)
-        ordered = [" ".join(_head_last(run)) for run in runs]
+            if not label and not found and _standing(said, folded) == "foreign":
+                unread.append(said)
+            runs[-1].append(label or (found.english if found else folded))
+        named = frozenset(name for names in wares for name in names)
+        ordered = [" ".join(_head_last(run, named if language in _NOUN_FIRST else frozenset())) for run in runs]
         told.append(" ".join(filter(None, (one for pair in zip(ordered, (*small, ""), strict=True) for one in pair))))
         if _SEPARATOR.fullmatch(part):
             told[-1] = part
     return Wording(_joined(told), language, tuple(unread))
+
+
+def _units(words: tuple[tuple[str, str], ...], language: str) -> Iterator[tuple[str, str]]:
+    """The words, those together that labels have as one term (pain au levain)."""
+    at = 0
+    while at < len(words):
+        sizes = range(min(LONGEST_TERM, len(words) - at), 1, -1)
+        runs = ((" ".join(written for written, _ in words[at : at + size]), size) for size in sizes)
+        run, size = next((one for one in runs if label_senses(one[0], language)), (words[at][0], 1))
+        yield run, " ".join(folded for _, folded in words[at : at + size])
+        at += size
+
+
+def _label(said: str, folded: str, language: str, wares: frozenset[tuple[str, ...]]) -> str:
+    """What labels mean with words: the name of a ware, what is said of the `wares` of the list, or what only they say,
+    or only with these accents; "" if nothing."""
+    senses = label_senses(said, language)
+    def fits(one: LabelSense) -> bool:
+        return one.names_ware or any(area.names in wares for area in one.areas)
+
+    meant = next(filter(fits, senses), None)
+    if senses and (meant or " " in folded or not said.isascii() or not _best(folded, language)):
+        return (meant or senses[0]).english
+    return ""
 
 
 def _in_vectors(word: str) -> bool:
@@ -213,14 +270,14 @@ def _in_vectors(word: str) -> bool:
 def _language_of(words: tuple[tuple[str, str], ...]) -> str:
     """The language that has most of the words, most reliably; "" if none has any word that is not small."""
     best, most = "", 0.0
-    evident = [pair[1] for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
-    if all(word in _ANY_SMALL for word in evident):
-        evident = [folded for _, folded in words]
+    evident = [pair for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
+    if all(folded in _ANY_SMALL for _, folded in evident):
+        evident = [*words]
     for code in languages():
         if code == "la":  # no market speaks it
             continue
         small = _SMALL.get(code, {})
-        read = (_best(word, code) for word in evident if word not in small)
+        read = (_read(*pair, code) for pair in evident if pair[1] not in small or not pair[0].isascii())
         found = [one for one in read if one and (one.score >= SURE or one.source not in GUESSED or _is_compound(one))]
         if not found:
             continue
@@ -229,6 +286,12 @@ def _language_of(words: tuple[tuple[str, str], ...]) -> str:
         if value > most:
             best, most = code, value
     return best
+
+
+def _read(written: str, folded: str, language: str) -> Translation | None:
+    """The translation of a word, by labels first where it is the name of a ware."""
+    label = next((one for one in label_senses(written, language) if one.names_ware and one.sure > RESPELT), None)
+    return Translation(language, label.english, label.sure, "labels") if label else _best(folded, language)
 
 
 def _is_compound(found: Translation) -> bool:
@@ -253,8 +316,12 @@ def _worth(english: str) -> tuple[bool, float]:
     return of_goods, min(map(zipf, words))
 
 
-def _head_last(run: list[str]) -> list[str]:
-    """The words of a phrase with adjectives before the noun, as in English: candles scented, scented candles."""
+def _head_last(run: list[str], wares: frozenset[str]) -> list[str]:
+    """The words of a phrase with adjectives before the noun, as in English: candles scented, scented candles; of
+    `wares` the first is the noun."""
+    at = next((at for at, said in enumerate(run) if said in wares), len(run))
+    if at < len(run):
+        return [*run[:at], *run[at + 1 :], run[at]]
     nouns = [lexicon().known(last) and is_noun(last) for last in map(_last, run)]
     if not run or nouns[-1] or not any(nouns):
         return run

@@ -9,7 +9,8 @@ import re
 from functools import lru_cache
 
 __all__ = [
-    "COMPOUNDING", "LINKING", "base_stem", "is_feminine_of", "made_small", "possible_stems", "shared_with", "skeleton",
+    "COMPOUNDING", "LINKING", "base_stem", "is_feminine_of", "made_small", "possible_bases", "possible_stems",
+    "shared_with", "skeleton",
     "stems", "stems_by_language",
 ]  # fmt: skip
 
@@ -230,6 +231,15 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
         for one in restored(word, language)
         for listed in restored(base, language)  # goods lists are mostly in the plural
     )
+
+
+def possible_bases(word: str, language: str) -> tuple[str, ...]:
+    """What the folded `word` may be an inflected form of: for a table that holds full words."""
+    endings = sorted(_ALL_ENDINGS.get(language, ()), key=lambda ending: (len(ending), ending))
+    cut = [(one, one.removesuffix(ending)) for one in restored(word, language) for ending in endings]
+    stems = dict.fromkeys(stem for one, stem in cut if len(stem) >= SHORTEST and (stem != one or one != word))
+    bases = dict.fromkeys((*stems, *(stem + last for stem in stems for last in "eoa")))
+    return tuple(base for base in bases if base != word and shared_with(word, base, language))
 
 
 def is_feminine_of(word: str, base: str, language: str) -> bool:

@@ -13,7 +13,7 @@ from namescreen.outcome import NotChecked
 REGISTRABLE = ("suggestive", "arbitrary", "fanciful")
 WORDS = """
 DE knife sharpeners: Schleifwerk | DE tea bags: Brühfest | DE saws: Sägekraft | DE hiking boots: Wanderfest
-DE bread: Ofenfrisch | DE lamps: Lesewinkel | DE curtains: Zugwolke | DE wooden toys: Klapperich
+DE bread: Ofenlaut | DE lamps: Lesewinkel | DE curtains: Zugwolke | DE wooden toys: Klapperich
 NL pepper mills: Maalmolen | NL textile dyes: Wasvast | NL knives: Slijperij | NL saws: Zaagwerk | SE meat: Nystekt
 SE coffee grinders: Malverk | DK coffee grinders: Kværnværk | NO bread: Nybakst | NO knife sharpeners: Slipeverk
 FI bread: Tuoreleipä | FI coffee grinders: Jauhatus | HU coffee grinders: Daráló | IT knives: Coltelleria
@@ -50,7 +50,7 @@ def test_a_word_of_the_market_is_no_plain_coinage(case: str) -> None:
     [
         ("DE", "knife sharpeners", "Schleifwerk", "descriptive"),
         ("NL", "saws", "Zaagwerk", "generic"),
-        ("IT", "soap", "Saponificio", "generic"),
+        ("IT", "soap", "Saponificio", "descriptive"),
         ("PL", "soap", "Mydlarnia", "generic"),
         ("FR", "knife sharpeners", "Aiguiserie", "descriptive"),
     ],
@@ -61,20 +61,20 @@ def test_it_is_judged_by_parts_that_tell_of_the_goods(market: str, goods: str, w
 
 
 def test_what_it_looks_like_is_said() -> None:
-    one = distinctiveness("Ofenfrisch", "bread", markets=["US", "DE"])
+    one = distinctiveness("Ofenlaut", "bread", markets=["US", "DE"])
     assert isinstance(one, NotChecked)
-    assert "looks like a word of German (ofen + frisch) whose meaning is not known here" in one.because
+    assert "looks like a word of German (ofen + laut) whose meaning is not known here" in one.because
 
 
 def test_beside_an_own_word_it_is_told_of_and_nothing_is_fanciful() -> None:
-    one = distinctiveness("Ofenfrisch Heron", "bread", markets=["DE"])
+    one = distinctiveness("Ofenlaut Heron", "bread", markets=["DE"])
     assert isinstance(one, Distinctiveness)
     assert one.category == "arbitrary"
-    assert any("ofenfrisch" in missing.because for missing in one.not_assessed)
+    assert any("ofenlaut" in missing.because for missing in one.not_assessed)
 
 
 def test_it_is_asked_of_the_languages_of_the_market_only() -> None:
-    assert found("Ofenfrisch", "bread", "US", "GB") == "fanciful"
+    assert found("Ofenlaut", "bread", "US", "GB") == "fanciful"
 
 
 @pytest.mark.parametrize("markets", ["DE", "IT", "ES", "SE DK NO", "US DE FR IT ES"])
@@ -89,6 +89,6 @@ def test_what_is_known_of_a_name_is_told_in_every_market() -> None:
         one = distinctiveness("Finest Nubrina", "soap", markets=markets)
         assert isinstance(one, Distinctiveness)
         assert any("praise" in reason for reason in one.reasons)
-    missing = distinctiveness("Finest Ofenfrisch", "bread", markets=["DE"])
+    missing = distinctiveness("Finest Ofenlaut", "bread", markets=["DE"])
     assert isinstance(missing, NotChecked)
     assert "praise" in missing.because

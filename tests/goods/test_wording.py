@@ -73,12 +73,12 @@ def test_a_single_word_that_english_has_not_is_read_though_lists_of_goods_have_i
 
 
 def test_one_foreign_item_of_an_english_list_is_read() -> None:
-    assert in_english("tea, Kräutertee, coffee").english == "tea, herb tea, coffee"
+    assert in_english("tea, Kräutertee, coffee").english == "tea, herbal tea, coffee"
 
 
 def test_a_name_that_says_the_goods_is_as_weak_as_for_english_goods() -> None:
-    for name in ("Herb Tea", "Velpora"):
-        found, plain = distinctiveness(name, "Kräutertee"), distinctiveness(name, "herb tea")
+    for name in ("Herbal Tea", "Velpora"):
+        found, plain = distinctiveness(name, "Kräutertee"), distinctiveness(name, "herbal tea")
         assert isinstance(found, Distinctiveness)
         assert isinstance(plain, Distinctiveness)
         assert (found.category, found.score) == (plain.category, plain.score)
@@ -116,7 +116,7 @@ def test_the_command_says_how_goods_were_read(run: Run) -> None:
     done = run("classes", "Kräutertee")
     assert done.returncode == 0, done.stderr
     assert " 30 " in done.stdout
-    assert 'de: "Kräutertee" read as "herb tea"' in done.stderr
+    assert 'de: "Kräutertee" read as "herbal tea"' in done.stderr
 
 
 def test_a_screening_says_what_was_used_for_goods_that_are_not_read(run: Run) -> None:

@@ -1,51 +1,133 @@
-"""Turn wordlists/curated/trade_words.txt into wordlists/trade_words.tsv: term of a trade -> where it is told of.
+"""Turn wordlists/curated/trade_words.txt and label_words*.txt into wordlists/trade_words.tsv: words of trades -> where
+they are told of.
 
 python wordlists/build/trade_words.py [--to FOLDER]
 
-term -> numbers of areas, separated by spaces; *NUMBER -> CLASSES|GOODS|WHAT of that area, goods in base form. Terms are
-divided and folded as names are.
+term -> numbers of areas, separated by spaces; +WORD -> the same of a word of longer terms; LANGUAGE:term ->
+ENGLISH|NUMBERS, separated by ";", ENGLISH after ~ where only a spelling with accents means it; *NUMBER ->
+CLASSES|GOODS|WHAT of that area, goods in base form, WHAT empty for a ware of labels. Terms are divided and folded as
+names are; a spelling with accents has a row of its own where another word is folded alike.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
 from pathlib import Path
 
 from sources import folder_to_write, write_table
 
+from namescreen.goods.classification import classes
 from namescreen.goods.words import base_form
+from namescreen.lexicon import kinds
 from namescreen.tables import table_bytes
-from namescreen.text import parse
+from namescreen.text import fold, parse
 
 HERE = Path(__file__).resolve().parent.parent
+SHORTEST_PART = 3
+LIKELY = 0.2
+"""The chance of a class from which a ware may be in it."""
 
 
-def build() -> tuple[bytes, int]:
-    """The table, and how many terms it holds."""
+def build() -> tuple[bytes, str]:
+    """The table, and what it holds, in words."""
     areas: dict[str, str] = {}
     terms: dict[str, list[str]] = defaultdict(list)
-    for line in (HERE / "curated" / "trade_words.txt").read_text(encoding="utf-8").splitlines():
-        if line and not line.startswith("#"):
-            classes, goods, what, words = (part.strip() for part in line.split("|"))
-            number = str(len(areas) + 1)
-            named = dict.fromkeys(" ".join(map(base_form, one.split())) for one in goods.split(","))
-            areas[f"*{number}"] = f"{classes}|{','.join(named)}|{what}"
-            for word in dict.fromkeys(" ".join(parse(one.strip()).words) for one in words.split(",")):
-                terms[word].append(number)
-    rows = [(term, " ".join(numbers)) for term, numbers in terms.items()]
-    return table_bytes("trade_words", (*rows, *areas.items())), len(terms)
+    for of_classes, goods, what, words in _lines("trade_words.txt"):
+        number = _number(areas, of_classes, goods, what)
+        for word in dict.fromkeys(_as_name(one) for one in words.split(",")):
+            terms[word].append(number)
+    count = len(terms)
+    wares: dict[str, str] = {}
+    foreign: dict[str, dict[str, dict[str, list[str]]]] = defaultdict(lambda: defaultdict(lambda: defaultdict(list)))
+    for names, language, words in _lines("label_words*.txt"):
+        number = wares[names] if names in wares else wares.setdefault(names, _number(areas, _classes(names), names, ""))
+        for one in dict.fromkeys(filter(None, (one.strip() for one in words.split(",")))):
+            said, _, english = one.partition("=")
+            if language != "en":
+                numbers = foreign[f"{language}:{_as_name(said)}"][" ".join(said.lower().split())][english.strip()]
+            else:
+                numbers = terms[_as_name(one)]
+            numbers += [] if number in numbers else [number]
+    rows = [*areas.items(), *((term, " ".join(numbers)) for term, numbers in terms.items())]
+    rows += _parts(terms, {*wares.values()})
+    for key, spellings in foreign.items():
+        rows += _spelt(key, spellings)
+    said = f"{len(wares)} wares with {len(terms) - count} further words, and {len(foreign)} in other languages"
+    told = f"{count} terms of art; {said}"
+    return table_bytes("trade_words", rows), told
+
+
+def _parts(terms: dict[str, list[str]], wares: set[str]) -> Iterator[tuple[str, str]]:
+    """Each word that stands among several on labels, with the wares of which it is said only so."""
+    found: dict[str, dict[str, None]] = defaultdict(dict)
+    for term, numbers in terms.items():
+        for word in term.split() if " " in term else ():
+            told = [one for one in numbers if one in wares and one not in terms.get(word, ())]
+            if len(word) >= SHORTEST_PART and "function word" not in kinds(word):
+                found[f"+{word}"].update(dict.fromkeys(told))
+    return ((word, " ".join(numbers)) for word, numbers in found.items() if numbers)
+
+
+def _spelt(key: str, spellings: dict[str, dict[str, list[str]]]) -> Iterator[tuple[str, str]]:
+    """The rows of foreign words that are folded alike."""
+    plain = key.partition(":")[2]
+    together: dict[str, list[str]] = defaultdict(list)
+    for spelling, senses in sorted(spellings.items(), key=lambda pair: pair[0] != plain):
+        for english, numbers in senses.items():
+            respelt = spelling != plain and plain in spellings and english not in spellings[plain]
+            together[f"~{english}" if respelt else english] += numbers
+        if spelling != fold(spelling) and len({*map(frozenset, spellings.values())}) > 1:
+            yield f"{key.partition(':')[0]}:{spelling}", _senses(senses)
+    yield key, _senses(together)
+
+
+def _senses(senses: dict[str, list[str]]) -> str:
+    return ";".join(f"{english}|{' '.join(dict.fromkeys(numbers))}" for english, numbers in senses.items())
+
+
+def _lines(files: str) -> Iterator[tuple[str, ...]]:
+    """The lines of curated files, divided."""
+    for path in sorted((HERE / "curated").glob(files)):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line and not line.startswith("#"):
+                yield tuple(part.strip() for part in line.split("|"))
+
+
+def _number(areas: dict[str, str], of_classes: str, goods: str, what: str) -> str:
+    """The number of a new area."""
+    number = str(len(areas) + 1)
+    named = dict.fromkeys(" ".join(map(base_form, one.split())) for one in goods.split(","))
+    areas[f"*{number}"] = f"{of_classes}|{','.join(named)}|{what}"
+    return number
+
+
+def _classes(names: str) -> str:
+    """The likely classes of a ware, by the mean chance of its names."""
+    chances: dict[int, float] = defaultdict(float)
+    each = names.split(",")
+    for name in each:
+        for guess in classes(name.strip(), limit=3):
+            chances[guess.number] += guess.score / len(each)
+    most = sorted(chances, key=lambda number: -chances[number])
+    return " ".join(str(number) for number in most if chances[number] >= LIKELY or number == most[0])
+
+
+def _as_name(term: str) -> str:
+    return " ".join(parse(term.strip()).words)
 
 
 def main() -> None:
     """Write the table and its source record."""
     to = folder_to_write(__doc__, HERE)
-    contents, count = build()
-    print(f"{count} terms")
+    contents, told = build()
+    print(told)
     write_table(
         to, "trade_words.tsv", contents,
-        source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, written for namescreen from "
-        "memory; no list was copied",
-        version=f"{count} terms", licence="MIT, as namescreen", build="python wordlists/build/trade_words.py",
+        source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, and label_words*.txt, what "
+        "labels and shops say of wares in nine languages, with the English sense; written for namescreen from memory, "
+        "no list was copied",
+        version=told, licence="MIT, as namescreen", build="python wordlists/build/trade_words.py",
     )  # fmt: skip
 
 

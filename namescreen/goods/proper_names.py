@@ -1,0 +1,77 @@
+"""Words that name someone or something: surnames, and what one maker has coined."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ..lexicon import Sense, kinds, lexicon, name_rank
+from ..text.inflection import other_number
+from .context import ancestors
+from .places import place_of
+
+__all__ = ["has_form_of_surname", "is_proper", "is_surname", "is_trade_name", "listed_surname"]
+
+SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
+                   "shvili", "dottir", "ovich", "evich", "enko", "strom", "ingham", "huizen", "meyer",
+                   "meier", "combe", "thorpe", "thwaite", "worth", "berger", "hoffer", "hofer", "inski", "ynski",
+                   "auskas", "hauser", "huber")  # fmt: skip
+SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
+"""Endings and beginnings of surnames that few other words have; from memory."""
+LEAST_SURNAME = 7
+SHORTEST_NAME = 4
+WELL_KNOWN = 500
+_RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
+
+
+def is_proper(sense: Sense, word: str) -> bool:
+    """Whether the lexicon writes `word` with a capital in this sense."""
+    return next((form for form in sense.words if form.lower() == word), word)[:1].isupper()
+
+
+@lru_cache(maxsize=1 << 13)
+def is_trade_name(word: str) -> bool:
+    """Whether WordNet holds `word` as a maker's coinage: marked as a trademark, or a thing with a capital
+    letter."""
+    found = False
+    for sense in lexicon().senses(word, labelled=False):
+        marked = any(r.kind == "usage" and "trademark" in lexicon().entry(r.sense_id).words
+                     for r in lexicon().relations(sense))  # fmt: skip
+        if marked or (is_proper(sense, word) and _is_made(sense)):
+            found = True
+        elif sense.count:
+            return False
+    return found and not kinds(word) & {"place"}
+
+
+def _is_made(sense: Sense) -> bool:
+    """A thing that a maker may name; dishes, cheeses and wines take their capitals from places and people."""
+    if sense.domain == "noun.food":
+        return not {name for up in ancestors(sense.id) for name in lexicon().entry(up).words} & _RECIPES
+    if sense.domain == "noun.communication":  # a site is an instance of its kind; languages are no instances
+        return bool(lexicon().related_ids(sense.id, "@i"))
+    return sense.domain in ("noun.artifact", "noun.substance")
+
+
+def has_form_of_surname(word: str) -> bool:
+    """Whether `word` is built like a surname of some language (TMEP 1211.01(a)(vi): structure and pronunciation)."""
+    return len(word) >= LEAST_SURNAME and (word.endswith(SURNAME_ENDINGS) or word.startswith(SURNAME_BEGINNINGS))
+
+
+@lru_cache(maxsize=1 << 13)
+def is_surname(word: str) -> bool:
+    """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
+    word, rank = listed_surname(word)
+    if rank is None:
+        return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
+    if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
+        return False
+    common = [sense for sense in lexicon().senses(word, labelled=False) if not is_proper(sense, word)]
+    forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
+    return forgotten or not common
+
+
+def listed_surname(word: str) -> tuple[str, int | None]:
+    """`word`, or the surname whose bearers it names (Brandreths), with its rank; None if the list has neither."""
+    bearers = other_number(word) if len(word) > SHORTEST_NAME and not lexicon().known(word) else ()
+    either = (word, *sorted(one for one in bearers if len(one) < len(word)))
+    return next(((one, rank) for one in either if (rank := name_rank(one)) is not None), (word, None))

@@ -1,0 +1,118 @@
+"""The table of words of trades (wordlists/trade_words.tsv), as it stands: terms of art, and words that labels and shops
+say of wares, in English and in other languages with their English sense.
+
+A term is told of areas: goods of one sort. Written from memory and incomplete."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from ..lexicon.foreign_forms import possible_bases
+from ..tables import open_table
+from ..text import fold
+
+__all__ = [
+    "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "areas_of", "areas_of_part", "goods_of",
+    "is_term", "label_senses", "meaning_of",
+]  # fmt: skip
+
+LONGEST_TERM = 4
+"""Words in the longest terms that are looked for."""
+LABEL_LANGUAGES = ("de", "fr", "es", "it", "nl", "pt", "sv", "pl")
+"""The languages with words of labels, besides English."""
+INFLECTED, RESPELT = 0.95, 0.9
+"""How sure the sense of another form is, and that of a word with other accents: an ordering, ours."""
+_TABLE = "trade_words.tsv"
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """Goods that terms are told of: their Nice `classes`, that of the thing itself first, their `names` in base form,
+    and what such terms are (a chilli pepper); "" for what labels say of a ware."""
+
+    classes: tuple[int, ...]
+    names: tuple[str, ...]
+    what: str
+
+    @property
+    def is_ware(self) -> bool:
+        """Whether its terms are words of labels, and the names those of one ware."""
+        return not self.what
+
+
+@dataclass(frozen=True, slots=True)
+class LabelSense:
+    """What a word of labels of another language means in `english`, the wares it is so told of, and how surely, in
+    [0, 1]: less for an inflected form, and for a word with accents that the one asked for lacks."""
+
+    english: str
+    areas: tuple[Area, ...]
+    sure: float = 1.0
+
+    @property
+    def names_ware(self) -> bool:
+        """Whether it is the name of such a ware."""
+        return any(self.english in area.names for area in self.areas)
+
+
+def is_term(words: str) -> bool:
+    """Whether folded words, parted by spaces, are a term of some trade in English."""
+    return not words.startswith(("*", "+")) and ":" not in words and words in open_table(_TABLE)
+
+
+@lru_cache(maxsize=1 << 14)
+def areas_of(words: str) -> tuple[Area, ...]:
+    """The areas that a term is told of in English; none if it is no term."""
+    return _areas(open_table(_TABLE).get(words) or "") if is_term(words) else ()
+
+
+@lru_cache(maxsize=1 << 14)
+def areas_of_part(word: str) -> tuple[Area, ...]:
+    """The wares of which labels say several words with this one among them (conditioned: bottle conditioned)."""
+    return _areas(open_table(_TABLE).get(f"+{word}") or "")
+
+
+def meaning_of(words: str) -> str:
+    """What a term is, in the first area that has it; "" if it is none."""
+    first = next(iter(areas_of(words)), None)
+    return "" if first is None else first.what or f"said of {first.names[0]} on labels"
+
+
+def goods_of(words: str) -> tuple[str, ...]:
+    """The goods whose kind a term is, in the first area that has it so; empty if there is none."""
+    return next((area.names for area in areas_of(words) if not area.is_ware), ())
+
+
+@lru_cache(maxsize=1 << 14)
+def label_senses(words: str, language: str) -> tuple[LabelSense, ...]:
+    """What words of labels mean in a language (BCP 47), likeliest first: the names of wares, then what is said of most.
+
+    Words with accents are looked up as they are written, then as they are folded: French poiré is perry, poire a pear.
+    A word that is not listed is looked up as an inflected form."""
+    folded = fold(words)
+    found = _senses(f"{language}:{words.lower()}") or _senses(f"{language}:{folded}")
+    if found or " " in folded:
+        return found
+    forms = (_senses(f"{language}:{base}", INFLECTED) for base in possible_bases(folded, language))
+    return next(filter(None, forms), ())
+
+
+def _senses(key: str, sure: float = 1.0) -> tuple[LabelSense, ...]:
+    row = open_table(_TABLE).get(key)
+    parts = (entry.partition("|") for entry in row.split(";")) if row else ()
+    found = [
+        LabelSense(said.lstrip("~"), _areas(numbers), sure * (RESPELT if said.startswith("~") else 1.0))
+        for said, _, numbers in parts
+    ]
+    return tuple(sorted(found, key=lambda one: (-one.sure, not one.names_ware, -len(one.areas))))
+
+
+def _areas(numbers: str) -> tuple[Area, ...]:
+    return tuple(map(_area, numbers.split()))
+
+
+@lru_cache(maxsize=1 << 11)
+def _area(number: str) -> Area:
+    classes, named, what = (open_table(_TABLE).get(f"*{number}") or "||").split("|")
+    return Area(tuple(map(int, classes.split())), tuple(named.split(",")), what)
