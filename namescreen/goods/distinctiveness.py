@@ -11,21 +11,10 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..outcome import NotChecked
-from .composition import (
-    composition,
-    has_coined_word,
-    has_other_own_word,
-    holds_praised_image,
-    is_surname_alone,
-    is_without_tie,
-    may_name_goods,
-    names_goods,
-    only_colours,
-    only_describes,
-)  # fmt: skip
-from .continuum import CATEGORIES, chances, inherent, score
+from .composition import composition, has_other_own_word, is_surname_alone
+from .continuum import CATEGORIES, score
 from .description import SURNAMES, EvidenceKind, is_material
-from .evidence import Judged, read, values
+from .evidence import Judged, read
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, read_by_law, reading_in
 from .grounds import (
@@ -43,36 +32,30 @@ from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
-from .protected import ORIGIN, ProtectedSign, protected_signs
+from .placement import (
+    BARRED_SCORE,
+    NO_CONTENT_WORD,
+    bounded,
+    category_of,
+    chances_of,
+    finding_of,
+    is_geographic,
+)
+from .protected import ProtectedSign, protected_signs
 from .wording import in_english, not_read
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
 
 GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 """The check that is not made where goods cannot be read."""
-NOTHING_OWN = 0.1
-"""The score of a name without a word that could identify anyone."""
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
-TRANSLATED_LINE = 0.25
-"""The chance of being inherently distinctive below which a translated name counts as descriptive or generic, lower than
-in English: a word has many meanings, and the one that fits the goods is chosen. Not where the meaning is `PLAIN`."""
-PLAIN = 0.8
-GENERIC_SCORE = 0.05
-"""The most that the name of the goods themselves scores."""
 UNSURE_SCORE = 0.75
 """The most that a coined name scores that looks like a word of a language of the buyers. Ours; common practice, no
 source."""
-OWN_SCORE = 0.6
-"""The least that a name scores whose words leave it a place among the registrable ones."""
-BARRED_SCORE = 0.3
-"""The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
-description."""
 RARE_SURNAME_SCORE = 0.4
 """The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
-NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
-
 _HINTS = {
     "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start elsewhere.",
     "descriptive": "It tells buyers what the goods are or do: keep it for the description, and let the name "
@@ -157,7 +140,7 @@ def _distinctiveness(
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
-    english = _finding("en", name, goods, plain, plain, signs, american=american)
+    english = finding_of("en", name, goods, plain, plain, signs, american=american)
     barred = english.category in CATEGORIES[:2]
     by_law_alone = () if barred or markets is None else read_by_law(views_of(markets), held)
     for language in by_law_alone:  # a minority's language counts as if it had been asked for
@@ -169,7 +152,7 @@ def _distinctiveness(
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
     unknown = unknown_words(plain, readings, spoken)
     others = (
-        _finding(code, name, goods, read_so, plain, signs, american=american)
+        finding_of(code, name, goods, read_so, plain, signs, american=american)
         for code, read_so in readings.items()
         if code != "en"
     )
@@ -236,7 +219,7 @@ def _by_each_law(
         if first.category == "fanciful" and any(one.meaning for one in findings):
             first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
         told = kinds_of_name(readings["en"], read_so)
-        found.append(_by_law(law, name, goods, first, told, _is_geographic(read_so, signs), unheard=unheard))
+        found.append(_by_law(law, name, goods, first, told, is_geographic(read_so, signs), unheard=unheard))
     return found
 
 
@@ -283,88 +266,6 @@ def _reasons(
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
 
 
-def _chances(name: str, judged: tuple[Judged, ...]) -> tuple[float, ...]:
-    """How likely each category is, by the words that carry the name; a word that is not coined is not fanciful."""
-    if not judged:
-        return (0.0, 1 - NOTHING_OWN, NOTHING_OWN, 0.0, 0.0)
-    parts = composition(judged)
-    found = chances(values(parts.carrying, " ".join(one.word for one in parts.carrying) if parts.shared else name))
-    if any(one.coined for one in parts.carrying):
-        return found
-    return (*(chance / (1 - found[4]) for chance in found[:4]), 0.0)
-
-
-def _category(chances: tuple[float, ...], line: float = 0.5) -> str:
-    """The likeliest category on its side of the line between registrable and not."""
-    side = range(2, 5) if inherent(chances) > line else range(2)
-    return CATEGORIES[max(side, key=chances.__getitem__)]
-
-
-def _is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) -> bool:
-    """Whether a name says where goods come from, or holds a name of origin, and nothing else that could identify a
-    maker; a word that is kept for someone (Olympic) says something else."""
-    serious = [(one.kind in ORIGIN, set(one.sign.split())) for one in signs if one.serious]
-    parts = composition(judged)
-    words = {part for one in parts.carrying for part in one.word.split()}
-    if any(origin and words <= sign for origin, sign in serious):
-        return True
-    if parts.shared or not parts.places or any(not origin and words & sign for origin, sign in serious):
-        return False
-    rest = " ".join(one.word for one in parts.rest)
-    return parts.says_place_and_goods or inherent(chances(values(parts.rest, rest))) <= 0.5
-
-
-def _bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[str, float]:
-    """The category and the score within what the reasons told allow: a name with a coined word of its own is not
-    descriptive as a whole, nor is one whose every word has no tie to the goods."""
-    if not judged or category in CATEGORIES[3:]:
-        return category, points
-    if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
-        return "arbitrary", points
-    if has_coined_word(judged) or holds_praised_image(judged) or all(is_without_tie(one) for one in judged):
-        return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
-    return category, points
-
-
-def _finding(
-    language: str,
-    name: str,
-    goods: str,
-    judged: tuple[Judged, ...],
-    plain: tuple[Judged, ...],
-    signs: tuple[ProtectedSign, ...],
-    *,
-    american: bool,
-) -> LanguageFinding:
-    """How readers of one language take the name: as translated as far as that is sure, and else as it stands."""
-    found = _chances(name, judged)
-    translated = [one for one in judged if one.meaning is not None]
-    sure = min((one.meaning.sure for one in translated if one.meaning), default=1.0)
-    if translated:
-        as_it_stands = _chances(name, plain)
-        found = tuple(sure * a + (1 - sure) * b for a, b in zip(found, as_it_stands, strict=True))
-    strongest = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
-    plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
-    category, points = _category(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
-    if names_goods(judged, goods):
-        category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
-    elif category == "generic" and not may_name_goods(judged):
-        category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
-    elif category not in CATEGORIES[:2] and (_is_geographic(judged, signs) or only_colours(judged, goods)
-                                             or (translated and only_describes(judged))):  # fmt: skip
-        category, points = "descriptive", min(points, BARRED_SCORE)
-    category, points = _bounded(judged, category, points)
-    return LanguageFinding(
-        language,
-        category,
-        round(points, 4),
-        strongest.word if strongest else "",
-        strongest.meaning.english if strongest and strongest.meaning else "",
-        strongest.reason(american=american) if strongest else NO_CONTENT_WORD,
-        round(sure, 4),
-    )
-
-
 def _by_law(
     law: str,
     name: str,
@@ -390,8 +291,8 @@ def _by_law(
     of_few = "surname" not in found and is_surname_alone(read(name, goods, {}, surnames=False), frequent=False)
     if law in SURNAME_BARS and ground != "generic":
         as_read = read(name, goods, {})
-        as_surname = _chances(name, as_read)
-        personal, told = _bounded(as_read, _category(as_surname), score(as_surname))
+        as_surname = chances_of(name, as_read)
+        personal, told = bounded(as_read, category_of(as_surname), score(as_surname))
         if "surname" in found:
             category, points, ground = "descriptive", BARRED_SCORE, "surname"
         elif told < points and personal == "descriptive" and not ground:

@@ -1,0 +1,117 @@
+"""Where one reading of a name stands on the continuum: by the words that carry it, within what its reasons allow."""
+
+from __future__ import annotations
+
+from .composition import (
+    composition,
+    has_coined_word,
+    holds_praised_image,
+    is_without_tie,
+    may_name_goods,
+    names_goods,
+    only_colours,
+    only_describes,
+)
+from .continuum import CATEGORIES, chances, inherent, score
+from .evidence import Judged, values
+from .findings import LanguageFinding
+from .protected import ORIGIN, ProtectedSign
+
+__all__ = ["BARRED_SCORE", "NO_CONTENT_WORD", "bounded", "category_of", "chances_of", "finding_of", "is_geographic"]
+
+NOTHING_OWN = 0.1
+"""The score of a name without a word that could identify anyone."""
+TRANSLATED_LINE = 0.25
+"""The chance of being inherently distinctive below which a translated name counts as descriptive or generic, lower than
+in English: a word has many meanings, and the one that fits the goods is chosen. Not where the meaning is `PLAIN`."""
+PLAIN = 0.8
+GENERIC_SCORE = 0.05
+"""The most that the name of the goods themselves scores."""
+OWN_SCORE = 0.6
+"""The least that a name scores whose words leave it a place among the registrable ones."""
+BARRED_SCORE = 0.3
+"""The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
+description."""
+NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
+
+
+def chances_of(name: str, judged: tuple[Judged, ...]) -> tuple[float, ...]:
+    """How likely each category is, by the words that carry the name; a word that is not coined is not fanciful."""
+    if not judged:
+        return (0.0, 1 - NOTHING_OWN, NOTHING_OWN, 0.0, 0.0)
+    parts = composition(judged)
+    found = chances(values(parts.carrying, " ".join(one.word for one in parts.carrying) if parts.shared else name))
+    if any(one.coined for one in parts.carrying):
+        return found
+    return (*(chance / (1 - found[4]) for chance in found[:4]), 0.0)
+
+
+def category_of(chances: tuple[float, ...], line: float = 0.5) -> str:
+    """The likeliest category on its side of the line between registrable and not."""
+    side = range(2, 5) if inherent(chances) > line else range(2)
+    return CATEGORIES[max(side, key=chances.__getitem__)]
+
+
+def is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) -> bool:
+    """Whether a name says where goods come from, or holds a name of origin, and nothing else that could identify a
+    maker; a word that is kept for someone (Olympic) says something else."""
+    serious = [(one.kind in ORIGIN, set(one.sign.split())) for one in signs if one.serious]
+    parts = composition(judged)
+    words = {part for one in parts.carrying for part in one.word.split()}
+    if any(origin and words <= sign for origin, sign in serious):
+        return True
+    if parts.shared or not parts.places or any(not origin and words & sign for origin, sign in serious):
+        return False
+    rest = " ".join(one.word for one in parts.rest)
+    return parts.says_place_and_goods or inherent(chances(values(parts.rest, rest))) <= 0.5
+
+
+def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[str, float]:
+    """The category and the score within what the reasons told allow: a name with a coined word of its own is not
+    descriptive as a whole, nor is one whose every word has no tie to the goods."""
+    if not judged or category in CATEGORIES[3:]:
+        return category, points
+    if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
+        return "arbitrary", points
+    if has_coined_word(judged) or holds_praised_image(judged) or all(is_without_tie(one) for one in judged):
+        return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
+    return category, points
+
+
+def finding_of(
+    language: str,
+    name: str,
+    goods: str,
+    judged: tuple[Judged, ...],
+    plain: tuple[Judged, ...],
+    signs: tuple[ProtectedSign, ...],
+    *,
+    american: bool,
+) -> LanguageFinding:
+    """How readers of one language take the name: as translated as far as that is sure, and else as it stands."""
+    found = chances_of(name, judged)
+    translated = [one for one in judged if one.meaning is not None]
+    sure = min((one.meaning.sure for one in translated if one.meaning), default=1.0)
+    if translated:
+        as_it_stands = chances_of(name, plain)
+        found = tuple(sure * a + (1 - sure) * b for a, b in zip(found, as_it_stands, strict=True))
+    strongest = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
+    plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
+    category, points = category_of(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
+    if names_goods(judged, goods):
+        category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
+    elif category == "generic" and not may_name_goods(judged):
+        category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
+    elif category not in CATEGORIES[:2] and (is_geographic(judged, signs) or only_colours(judged, goods)
+                                             or (translated and only_describes(judged))):  # fmt: skip
+        category, points = "descriptive", min(points, BARRED_SCORE)
+    category, points = bounded(judged, category, points)
+    return LanguageFinding(
+        language,
+        category,
+        round(points, 4),
+        strongest.word if strongest else "",
+        strongest.meaning.english if strongest and strongest.meaning else "",
+        strongest.reason(american=american) if strongest else NO_CONTENT_WORD,
+        round(sure, 4),
+    )
