@@ -150,8 +150,11 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         around = context(goods)
         found += [_ingredient(word, around), _of_group(word, goods), _term(word, goods)]
         found += [] if is_other_animal(word, goods) else [_near(word, around), _kind_of(word, around)]
-        if is_settled_place(word):
-            found.append(Evidence(SETTLED_PLACE, f"geographic: {_from(word)}", section="1210"))
+        if is_settled_place(word):  # also if labels say it
+            term = term_for(word, goods)
+            weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
+            found = [one for one in found if one.kind is not EvidenceKind.TERM or one.weight > weight]
+            found.append(Evidence(weight, f"geographic: {_from(word)}", section="1210"))
     return _strongest(found)
 
 

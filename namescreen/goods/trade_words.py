@@ -43,6 +43,8 @@ class TradeTerm:
     what: str
     names_goods: bool = False
     english: str = ""
+    of_labels: bool = False
+    """Whether labels say it of the goods, and it is no kind of them."""
 
 
 @lru_cache(maxsize=1 << 14)
@@ -55,7 +57,7 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
         return told
     kept = PART * (ORDINARY if ordinary else 1.0)
     near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
-    parts = (TradeTerm(kept, _said_of(one)) for one, how_near in near if how_near == NAMED)
+    parts = (TradeTerm(kept, _said_of(one), of_labels=True) for one, how_near in near if how_near == NAMED)
     return max(filter(None, (told, next(parts, None))), key=lambda one: one.weight, default=None)
 
 
@@ -82,7 +84,7 @@ def _told(
             kind = near >= NEAR and base_form(words) in one.names
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
-        told.append(TradeTerm(weight, one.what or _said_of(one), kind, english))
+        told.append(TradeTerm(weight, one.what or _said_of(one), kind, english, one.is_ware and not kind))
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 
 

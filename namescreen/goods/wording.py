@@ -256,7 +256,8 @@ def _label(said: str, folded: str, language: str, wares: frozenset[tuple[str, ..
     def fits(one: LabelSense) -> bool:
         return one.names_ware or any(area.names in wares for area in one.areas)
 
-    meant = next(filter(fits, senses), None)
+    fit = [one for one in senses if one.sure == senses[0].sure and fits(one)] or list(filter(fits, senses))
+    meant = max(fit, key=lambda one: (one.sure, one.names_ware, _worth(one.english)), default=None)
     if senses and (meant or " " in folded or not said.isascii() or not _best(folded, language)):
         return (meant or senses[0]).english
     return ""
