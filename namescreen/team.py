@@ -9,11 +9,9 @@ from __future__ import annotations
 import os
 import pickle
 import struct
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from functools import lru_cache, partial, wraps
-from itertools import chain
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from . import processes
 from .errors import NamescreenError
@@ -22,7 +20,7 @@ if TYPE_CHECKING:
     from multiprocessing.connection import Connection
     from multiprocessing.process import BaseProcess
 
-__all__ = ["expect", "shared_cache", "shared_out", "team"]
+__all__ = ["shared_out", "team"]
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
@@ -53,7 +51,7 @@ class _Team:
         mine, working = True, set(self._members)
         self.busy = True
         try:
-            self.tell(work, items)
+            self._tell(work, items)
             os.write(self._turns, b"".join(map(_TURN.pack, [*range(len(items)), *[-1] * (len(working) + 1)])))
             while mine or working:
                 at = _turn(self._next) if mine else -1
@@ -74,9 +72,9 @@ class _Team:
             if mine or working:  # the work ended early, and nobody will take the turns that are left
                 self.end()
 
-    def tell(self, work: Callable[..., object], items: object, *, alone: bool = False) -> None:
-        """Give all members their next work; `alone` if each does it to all of the items, and tells nothing of it."""
-        message = pickle.dumps((work, items, alone))
+    def _tell(self, work: Callable[[Item], Result], items: Sequence[Item]) -> None:
+        """Give all members their next work."""
+        message = pickle.dumps((work, items))
         for link in self._members:
             try:
                 link.send_bytes(message)
@@ -122,10 +120,7 @@ def _take_part(link: Connection, turns: int) -> None:
     """Work as a member of a team."""
     processes.begin()
     while True:
-        work, items, alone = link.recv()
-        if alone:
-            work(items)
-            continue
+        work, items = link.recv()
         while (at := _turn(turns)) >= 0:
             try:
                 link.send((False, (at, work(items[at]))))
@@ -156,50 +151,3 @@ def shared_out(work: Callable[[Item], Result], items: Sequence[Item]) -> Iterato
     if _team is None or _team.busy or not 1 < len(items) <= MOST_TURNS:
         return map(work, items)
     return _team.results(work, items)
-
-
-Call = tuple[Callable[..., object], tuple[object, ...]]
-
-_found_elsewhere: dict[Call, Any] = {}
-_expected: set[Call] = set()
-CALLS_A_TURN = 40
-"""Calls that a process takes at a time."""
-
-
-def shared_cache(most: int) -> Callable[[Callable[..., Result]], Callable[..., Result]]:
-    """`lru_cache` for a pure function, which `expect` can fill."""
-
-    def decorated(work: Callable[..., Result]) -> Callable[..., Result]:
-        def find(*given: object) -> Result:
-            call = cached, given
-            return _found_elsewhere.pop(call) if call in _found_elsewhere else work(*given)
-
-        cached = lru_cache(maxsize=most)(wraps(work)(find))
-        return cached
-
-    return decorated
-
-
-def expect(calls: Iterable[partial[Any]]) -> None:
-    """Make calls of functions that have a `shared_cache`, each once in the whole `team`, which would otherwise make all
-    of them in every process."""
-    new = [call for call in dict.fromkeys((one.func, one.args) for one in calls) if call not in _expected]
-    if _team is None or _team.busy or not new:
-        return
-    parts = [new[at : at + CALLS_A_TURN] for at in range(0, len(new), CALLS_A_TURN)]
-    found = dict(zip(new, chain.from_iterable(shared_out(_made, parts)), strict=True))
-    _learn(found)
-    if _team is not None:
-        _team.tell(_learn, found, alone=True)
-    _expected.update(new)
-
-
-def _made(calls: Iterable[Call]) -> list[object]:
-    return [function(*given) for function, given in calls]
-
-
-def _learn(found: Mapping[Call, object]) -> None:
-    """Put what was found into the caches of this process."""
-    _found_elsewhere.update(found)
-    _made(found)
-    _found_elsewhere.clear()

@@ -7,13 +7,12 @@ import os
 import signal
 import sys
 import time
-from functools import partial
 
 import pytest
 
 from namescreen import processes, team
 from namescreen.errors import NamescreenError
-from namescreen.team import expect, shared_cache, shared_out
+from namescreen.team import shared_out
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="needs processes that can be forked")
 
@@ -114,27 +113,3 @@ def test_a_member_that_is_killed_between_two_pieces_of_work_is_noticed() -> None
             process.join()
         with pytest.raises(NamescreenError, match="worker process was ended"):
             list(shared_out(noted, range(9)))
-
-
-@shared_cache(8)
-def made_by(number: int) -> tuple[int, int]:
-    time.sleep(0.05)
-    return 2 * number, os.getpid()
-
-
-def test_calls_that_are_expected_are_made_once_in_the_whole_team(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(team, "CALLS_A_TURN", 1)
-    with team.team(3):
-        expect(partial(made_by, number) for number in (1, 2, 3, 2, 4))
-        expect([partial(made_by, 2), partial(made_by, 5)])
-        found = [made_by(number) for number in (1, 2, 3, 4, 5)]
-        assert [doubled for doubled, _ in found] == [2, 4, 6, 8, 10]
-        assert len({process for _, process in found}) > 1
-        assert made_by.cache_info().currsize == 5  # type: ignore[attr-defined]
-        for told in shared_out(all_made, range(9)):
-            assert told == found
-
-
-def all_made(_: int) -> list[tuple[int, int]]:
-    time.sleep(0.01)
-    return [made_by(number) for number in (1, 2, 3, 4, 5)]

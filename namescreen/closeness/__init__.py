@@ -13,12 +13,12 @@ from ..outcome import NotChecked
 from .calibration import Calibration, calibration
 from .explanation import COINED, COINED_MEANING, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
-from .features import Features, Word, features, goods_words, weight_calls
+from .features import Features, Word, features, goods_words
 from .name_similarity import Scores, score
 from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
-           "closeness_from", "compare", "explain", "features", "goods_words", "score", "weight_calls",
+           "closeness_from", "compare", "explain", "features", "goods_words", "score",
            "without_meaning", "word_similarity"]  # fmt: skip
 
 

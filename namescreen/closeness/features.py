@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from functools import lru_cache, partial
+from functools import lru_cache
 from itertools import chain, islice, product
 
 from ..lexicon import kinds
@@ -13,7 +13,7 @@ from .sound import phoneme_codes_of, spoken_phoneme_codes
 from .vocabulary import is_known, meant, segmentations
 from .weights import Weight, word_weight
 
-__all__ = ["Features", "Word", "digits_read", "features", "goods_words", "segmentations_of", "weight_calls"]
+__all__ = ["Features", "Word", "digits_read", "features", "goods_words", "segmentations_of"]
 
 SEGMENTATIONS = 3
 """The most segmentations of a name that are compared."""
@@ -81,9 +81,3 @@ def goods_words(*stated: str | None) -> tuple[str, ...]:
     """The content words that describe the goods, from every statement of them."""
     words = (word for goods in stated if goods for word in parse(goods).words)
     return tuple(dict.fromkeys(word for word in words if len(word) > 2 and "function word" not in kinds(word)))
-
-
-def weight_calls(words: Iterable[str], goods: str) -> list[partial[Weight]]:
-    """The work behind the weights of some words of marks in names for these goods, for `team.expect`."""
-    described = goods_words(goods)
-    return [partial(word_weight, word, described) for word in words] if described else []

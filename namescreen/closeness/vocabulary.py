@@ -264,13 +264,15 @@ def related_words(word: str) -> dict[str, float]:
 
 class WordFacts(NamedTuple):
     """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
-    `has_senses`, has `base_forms`, `is_known` and is a surname; its row in the embedding (-1: none) and the form that
-    definitions use; its `meaning_keys`; and its `english_choices`."""
+    `has_senses`, has `base_forms`, `is_known`, is a surname, `is_familiar` and is `meant` as it stands; its row in the
+    embedding (-1: none) and the form that definitions use; its `meaning_keys`; and its `english_choices`."""
 
     has_senses: bool
     has_base_forms: bool
     is_known: bool
     is_surname: bool
+    is_familiar: bool
+    is_meant: bool
     vector_row: int
     form_defined: str
     keys: tuple[str, ...]
@@ -284,6 +286,8 @@ def word_facts(word: str, in_english: bool = True) -> WordFacts:
         bool(base_forms(word)),
         is_known(word),
         is_surname(word),
+        is_familiar(word),
+        meant(word) == word,
         row_of(word, lexicon().bases),
         form_defined(word),
         meaning_keys(word),

@@ -9,18 +9,20 @@ name rests on each word beside the others is its dominance, fitted on what a bli
 from __future__ import annotations
 
 import math
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
-from ..goods import weakness
 from ..goods.description import describe_in_conflict, most_associated, named_goods
 from ..goods.proper_names import is_surname
+from ..goods.weakness import weakness, weakness_for_goods
 from ..lexicon import kinds, zipf
 from ..tables import open_table
-from ..team import shared_cache
 from .vocabulary import base_forms, has_senses, meant
 
-__all__ = ["DOMINANCE", "LEAST", "Weight", "evidence_of_dominance", "word_weight"]
+__all__ = [
+    "DOMINANCE", "LEAST", "OwnWeight", "Weight", "evidence_of_dominance", "own_weight", "weight_for_goods",
+    "word_weight",
+]  # fmt: skip
 
 LEAST = 0.03
 """The weight of a word that says nothing (the, and, inc); above 0, so that a name of such words has a weight."""
@@ -31,9 +33,10 @@ million words counts as invented; articles have about seven."""
 LONGEST = 10
 """Letters from which a word grows no more dominant with its length."""
 
-DOMINANCE = ("frequency", "function word", "kind of business", "describes the goods", "brings the goods to mind",
-             "letters", "unknown", "surname", "two letters")  # fmt: skip
-"""What the dominance of a word is judged by, each from 0 to 1."""
+OWN = ("frequency", "function word", "kind of business", "letters", "unknown", "surname", "two letters")
+BY_GOODS = ("describes the goods", "brings the goods to mind")
+DOMINANCE = OWN + BY_GOODS
+"""What the dominance of a word is judged by, each from 0 to 1: by itself, and by the goods."""
 
 
 class Weight(NamedTuple):
@@ -44,32 +47,63 @@ class Weight(NamedTuple):
     dominance: float
 
 
-@shared_cache(1 << 17)
+class OwnWeight(NamedTuple):
+    """What the weight of a word rests on whatever the goods are, so that a register can keep it: how common it is and
+    how little it says of the maker (`goods.weakness`), both in [0, 1], and the log odds of its dominance."""
+
+    frequency: float
+    weakness: float
+    odds: float
+
+
+@lru_cache(maxsize=1 << 17)
 def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> Weight:
-    """How much the folded `word` counts in a name for goods described by `goods_words`.
+    """How much the folded `word` counts in a name for goods described by `goods_words`."""
+    return weight_for_goods(own_weight(word), *_tied(meant(word), " ".join(goods_words)))
+
+
+def weight_for_goods(own: OwnWeight, described: float = 0.0, associated: float = 0.0) -> Weight:
+    """The weight of a word, from how plainly it describes the goods and how much it brings them to mind, in [0, 1].
 
     Its strength is its rarity times what it says about the maker rather than the goods.
     """
-    evidence = evidence_of_dominance(word, goods_words)
-    frequency, *_ = evidence
-    strength = (1.0 - frequency) * (1.0 - weakness(meant(word), goods_words))
-    weights, constant = _dominance_weights()
-    odds = constant + sum(weight * value for weight, value in zip(weights, evidence, strict=True))
+    strength = (1.0 - own.frequency) * (1.0 - weakness_for_goods(own.weakness, described))
+    by_description, by_association = _dominance_weights(BY_GOODS)
+    odds = own.odds + by_description * described + by_association * associated
     return Weight(max(LEAST, strength), LEAST + (1 - LEAST) / (1 + math.exp(-odds)))
+
+
+@lru_cache(maxsize=1 << 17)
+def own_weight(word: str) -> OwnWeight:
+    """What the weight of the folded `word` rests on whatever the goods are."""
+    evidence = _own_evidence(word)
+    constant, *weights = _dominance_weights(("always", *OWN))
+    odds = constant + sum(weight * value for weight, value in zip(weights, evidence, strict=True))
+    return OwnWeight(evidence[0], weakness(meant(word)), odds)
 
 
 def evidence_of_dominance(word: str, goods_words: tuple[str, ...] = ()) -> tuple[float, ...]:
     """The values of `DOMINANCE`."""
+    return *_own_evidence(word), *_tied(meant(word), " ".join(goods_words))
+
+
+def _tied(word: str, goods: str) -> tuple[float, float]:
+    """The values of `BY_GOODS`."""
+    if not goods:
+        return 0.0, 0.0
+    return describe_in_conflict(word, goods).weight, most_associated(word, named_goods(goods))
+
+
+def _own_evidence(word: str) -> tuple[float, ...]:
+    """The values of `OWN`."""
     word = meant(word)
-    goods, of_word = " ".join(goods_words), kinds(word)
+    of_word = kinds(word)
     common = max(map(zipf, (word, *base_forms(word))))  # wipes is as common a word as wipe
     frequency = min(1.0, max(0.0, (common - RAREST) / (COMMONEST - RAREST)))
     return (
         frequency,
         float("function word" in of_word),
         float("generic head" in of_word),
-        describe_in_conflict(word, goods).weight if goods else 0.0,
-        most_associated(word, named_goods(goods)) if goods else 0.0,
         min(len(word), LONGEST) / LONGEST,
         float(not frequency and not has_senses(word)),
         float(is_surname(word)),
@@ -78,6 +112,6 @@ def evidence_of_dominance(word: str, goods_words: tuple[str, ...] = ()) -> tuple
 
 
 @cache
-def _dominance_weights() -> tuple[tuple[float, ...], float]:
+def _dominance_weights(of: tuple[str, ...]) -> tuple[float, ...]:
     table = dict(open_table("word_dominance.tsv").items())
-    return tuple([float(table[name]) for name in DOMINANCE]), float(table["always"])
+    return tuple([float(table[name]) for name in of])

@@ -18,10 +18,12 @@ TAXA = frozenset(("chordate", "invertebrate"))
 def is_other_animal(word: str, goods: str) -> bool:
     """Whether a word is an animal, and neither the one that the goods are for nor a kind or the young of it: a wolf on
     dog collars is a picture, however near a dictionary puts it to the dog."""
-    around = context(goods)
     mine = _animal(word)
+    if not mine:
+        return False
+    around = context(goods)
     theirs = [sense_id for one in around.words if (sense_id := _animal(one.word))]
-    if not mine or not theirs or around.food or any(one.word == base_form(word) for one in around.words):
+    if not theirs or around.food or any(one.word == base_form(word) for one in around.words):
         return False
     above = ancestors(mine)
     young = any("young" in lexicon().entry(up).words for up in above)

@@ -146,16 +146,18 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         found.append(of_kind("number"))
     elif len(word) == 1:
         found.append(Evidence(INITIAL, "a single letter"))
-    if not is_trade_name(word):
-        around = context(goods)
-        found += [_ingredient(word, around), _of_group(word, goods), _term(word, goods)]
-        found += [] if is_other_animal(word, goods) else [_near(word, around), _kind_of(word, around)]
-        if is_settled_place(word):  # also if labels say it
-            term = term_for(word, goods)
-            weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
-            found = [one for one in found if one.kind is not EvidenceKind.TERM or one.weight > weight]
-            found.append(Evidence(weight, f"geographic: {_from(word)}", section="1210"))
-    return _strongest(found)
+    around = context(goods)
+    tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods)]
+    if is_settled_place(word):  # also if labels say it
+        term = term_for(word, goods)
+        weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
+        tied = [one for one in tied if one.kind is not EvidenceKind.TERM or one.weight > weight]
+        tied.append(Evidence(weight, f"geographic: {_from(word)}", section="1210"))
+    inferred = [one for one in (_near(word, around), _kind_of(word, around)) if one.weight]
+    if inferred and not is_other_animal(word, goods):  # asked of few words: it costs more than all else
+        tied += inferred
+    tied = [one for one in tied if one.weight]
+    return _strongest([*found, *tied] if tied and not is_trade_name(word) else found)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -8,7 +8,7 @@ from ..lexicon import kinds, zipf
 from .description import describe_in_conflict
 from .places import is_settled_place
 
-__all__ = ["weakness"]
+__all__ = ["weakness", "weakness_for_goods"]
 
 # TMEP 1207.01(b)(viii): descriptive, generic or disclaimed matter counts for less. Ordered, not fitted.
 _BY_KIND = {"function word": 1.0, "company form": 1.0, "domain ending": 1.0, "laudatory": 0.8,
@@ -32,6 +32,10 @@ def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
     if base < PLACE and is_settled_place(word):
         base = PLACE
     common = COMMON * min(max((zipf(word) - 3) / 3, 0.0), 1.0)
-    if base == 1.0 or not goods:
-        return round(max(base, common), 4)
-    return round(max(base, common, describe_in_conflict(word, goods).weight), 4)
+    own = round(max(base, common), 4)
+    return weakness_for_goods(own, describe_in_conflict(word, goods).weight) if goods else own
+
+
+def weakness_for_goods(own: float, described: float) -> float:
+    """The weakness for some goods of a word that has `own` for none, and describes them so plainly."""
+    return max(own, round(described, 4))

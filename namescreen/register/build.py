@@ -15,16 +15,15 @@ from typing import TYPE_CHECKING, NamedTuple, TypeVar
 import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
-from ..closeness.weights import Weight
+from ..closeness.weights import OwnWeight, Weight, weight_for_goods
 from ..processes import in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from ..team import shared_out
 from .bigram_index import pack_bigrams
-from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .packing import boundaries, pack_inverse, pack_lists, pack_strings
 from .phoneme_index import code_arrays
-from .word_entries import WordEntry, combined_codes, read_meanings, read_words
+from .word_entries import FLAGS, WordEntry, combined_codes, read_meanings, read_words
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -111,7 +110,7 @@ def _reused(base: Index, keys: set[str]) -> tuple[dict[str, WordEntry], dict[str
             names[key] = _Named(segmentations, name_codes[name])
             used.update(word for segmentation in segmentations for word in segmentation)
     words = {
-        text: WordEntry(word_codes[at], Weight(float(base.strength[at]), float(base.dominance[at])), facts[at])
+        text: WordEntry(word_codes[at], OwnWeight(*(float(each[at]) for each in base.own_weight)), facts[at])
         for at, text in enumerate(texts[: len(base.words)])
         if text in used
     }
@@ -125,14 +124,12 @@ def _facts_of(base: Index, texts: list[str]) -> list[WordFacts]:
     keys = base.bases()
     return [
         WordFacts(
-            bool(base.known[at]),
-            bool(base.flags[at] & HAS_BASE_FORMS),
-            bool(base.flags[at] & IS_KNOWN),
-            bool(base.flags[at] & IS_SURNAME),
-            int(base.vector_row[at]),
-            base.lemma(int(base.form_defined[at])),
-            tuple(keys.get(at, ())),
-            tuple(tuple(texts[word] for word in choice) for choice in base.english(at)),
+            has_senses=bool(base.known[at]),
+            vector_row=int(base.vector_row[at]),
+            form_defined=base.lemma(int(base.form_defined[at])),
+            keys=tuple(keys.get(at, ())),
+            english=tuple(tuple(texts[word] for word in choice) for choice in base.english(at)),
+            **{name: bool(base.flags[at] & bit) for name, bit in FLAGS.items()},
         )
         for at in range(len(texts))
     ]
@@ -321,12 +318,13 @@ def _word_arrays(vocabulary: _Vocabulary) -> Arrays:
     kept = [*map(words.__getitem__, texts), *said.values()]
     facts = [word.facts for word in kept]
     arrays["said_length"] = np.array(list(map(len, said)), np.uint16)
-    for name in Weight._fields:
-        arrays[f"word_{name}"] = np.array([getattr(word.weight, name) for word in kept], np.float64)
+    own = [word.weight for word in kept]
+    for kind, weights in ((OwnWeight, own), (Weight, list(map(weight_for_goods, own)))):
+        for name in kind._fields:
+            arrays[f"word_{name}"] = np.array([getattr(one, name) for one in weights], np.float64)
     arrays["word_known"] = np.array([one.has_senses for one in facts], np.uint8)
     arrays["word_flags"] = np.array(
-        [one.has_base_forms * HAS_BASE_FORMS + one.is_known * IS_KNOWN + one.is_surname * IS_SURNAME for one in facts],
-        np.uint8,
+        [sum(bit for name, bit in FLAGS.items() if getattr(one, name)) for one in facts], np.uint8
     )
     arrays["word_vector_row"] = np.array([one.vector_row for one in facts], np.int32)
     keys: dict[str, list[int]] = {}

@@ -7,14 +7,15 @@ where a closed compound may be divided, that too); `build.build` makes the array
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from functools import cached_property, lru_cache
+from functools import cached_property, lru_cache, partial
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from ..closeness.vocabulary import related_words
-from ..closeness.weights import Weight
+from ..closeness.weights import OwnWeight, Weight
 from .bigram_index import bigrams
+from .goods_weights import GoodsWeights
 from .packing import RaggedArray, distinct
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
@@ -25,12 +26,10 @@ if TYPE_CHECKING:
     Arrays = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
 
-__all__ = ["HAS_BASE_FORMS", "IS_KNOWN", "IS_SURNAME", "Index"]
+__all__ = ["Index"]
 
 MOST_HELD = 1 << 14
 """Keys of words that are held as text: some 2 MB."""
-HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN = 1, 2, 4
-"""Bits of `Index.flags`, as of `closeness.vocabulary.WordFacts`."""
 
 
 class Index:
@@ -42,6 +41,7 @@ class Index:
         self.word_codes, self.code_bigrams = Codes(arrays, "word_code"), bigrams(arrays, "word_code")
         self.said = Texts(arrays, "said")
         self.strength, self.dominance = (arrays[f"word_{name}"].view(np.float64) for name in Weight._fields)
+        self.own_weight = [arrays[f"word_{name}"].view(np.float64) for name in OwnWeight._fields]
         self.known = arrays["word_known"].view(np.uint8)
         self.length = np.concatenate([arrays["word_length"], arrays["said_length"]]).view(np.uint16)
         self.flags = arrays["word_flags"].view(np.uint8)
@@ -59,6 +59,8 @@ class Index:
         self._lemmas = OrderedTexts(arrays, "lemma")
         self._lemma_words = RaggedArray(arrays, "lemma_words")
         self.english = lru_cache(maxsize=1 << 14)(self._english)
+        self.weights_for = lru_cache(maxsize=4)(partial(GoodsWeights, self))
+        """What its words count for some goods, described by these words."""
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
 

@@ -32,18 +32,18 @@ from ..closeness.vocabulary import (
     is_surname,
     spellings,
 )
-from ..closeness.weights import LEAST, Weight, word_weight
+from ..closeness.weights import LEAST
 from ..lexicon import broken_phrases, lexicon
 from ..lexicon.association import Vectors
 from ..text.inflection import other_number
 from .hit import Wanted
 from .in_english import as_said, has_further_readings
-from .index import HAS_BASE_FORMS, IS_KNOWN, IS_SURNAME
 from .nearest import nearest
 from .packing import distinct, stretches
+from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Sequence
 
     from numpy.typing import NDArray
 
@@ -100,8 +100,7 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
     found = list(map(Found, places[order].tolist(), overall[order].tolist()))
     if wanted.goods is not None and found:
         goods = goods_words(wanted.goods)
-        weigh = (lambda word: word_weight(word, goods)) if goods else None
-        scores = compared.scores(features(wanted.name, goods), order, weigh).each()
+        scores = compared.scores(features(wanted.name, goods), order, goods).each()
         found = [one._replace(scores=each) for one, each in zip(found, scores, strict=True)]
     for at, chosen in enumerate(order.tolist()):
         if compared.needs_all_readings(chosen):
@@ -158,19 +157,16 @@ class Compared:
         sound = _sounds(index.name_codes, name.phoneme_codes, places, measures, self._same, share)
         self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order(first)])
 
-    def scores(
-        self, name: Features, chosen: Places | None = None, weigh: Callable[[str], Weight] | None = None
-    ) -> many.ManyScores:
-        """The closeness of every name, or of the `chosen` ones, by their places among these. `name` is the one
-        compared, with the weights it has for some goods; `weigh` gives those of other words, by default
-        those without goods."""
+    def scores(self, name: Features, chosen: Places | None = None, goods: tuple[str, ...] = ()) -> many.ManyScores:
+        """The closeness of every name, or of the `chosen` ones, by their places among these, for `goods` described by
+        these words. `name` is the one compared, with the weights it has for them."""
         every = np.arange(len(self.places)) if chosen is None else chosen
         written, first = _taken(self._written, every), _taken(self._first, every)
         weights = self._weights
-        if weigh is not None:
+        if goods:
             weights = many.Weights(*(each.copy() for each in weights))
-            for at in distinct(written.words).tolist():
-                weights.strength[at], weights.dominance[at] = weigh(self.index.word(int(self._words[at])))
+            held = distinct(written.words)
+            weights.strength[held], weights.dominance[held] = self.index.weights_for(goods).of(self._words[held])
         parts = many.parts_by_words(name.segmentations, self._arrays, written, weights, self._length)
         own = self._name.name.words
         if english_readings(own):
@@ -237,7 +233,7 @@ class Compared:
             sound = _sounds(index.word_codes, word.phoneme_codes, held, measures, same)
             known = (index.flags[held] & IS_KNOWN) > 0
             meaning = self._meaning(word.letters)[at]
-            familiar = self._familiar(word.letters, held, meaning)
+            familiar = ((index.flags[held] & IS_FAMILIAR) > 0) | is_familiar(word.letters)
             look = many.looks(measures, same)
             others = [index.words.find(form) for form in other_number(word.letters)]
             inflected = np.isin(held, [other for other in others if other is not None])
@@ -246,14 +242,6 @@ class Compared:
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)
         return found
-
-    def _familiar(self, letters: str, held: Places, meaning: Values) -> NDArray[np.bool_]:
-        """Of which pairs of a word and others, where their meaning is known, readers know one."""
-        familiar = np.ones(len(held), bool)
-        if not is_familiar(letters):
-            for at in np.flatnonzero(~np.isnan(meaning)).tolist():
-                familiar[at] = is_familiar(self.index.word(int(held[at])))
-        return familiar
 
     def needs_all_readings(self, chosen: int) -> bool:
         """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""

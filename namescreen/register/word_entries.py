@@ -8,9 +8,14 @@ from ..closeness.sound import merge_double_phonemes
 
 if TYPE_CHECKING:
     from ..closeness.vocabulary import WordFacts
-    from ..closeness.weights import Weight
+    from ..closeness.weights import OwnWeight
 
-__all__ = ["Reading", "WordEntry", "combined_codes", "read_meanings", "read_words"]
+__all__ = ["FLAGS", "HAS_BASE_FORMS", "IS_FAMILIAR", "IS_KNOWN", "IS_MEANT", "IS_SURNAME", "Reading", "WordEntry",
+           "combined_codes", "read_meanings", "read_words"]  # fmt: skip
+
+FLAGS = {"has_base_forms": 1, "is_surname": 2, "is_known": 4, "is_familiar": 8, "is_meant": 16}
+"""Bits of `Index.flags`, by the `closeness.vocabulary.WordFacts` that they keep."""
+HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN, IS_FAMILIAR, IS_MEANT = FLAGS.values()
 
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
@@ -28,7 +33,7 @@ class WordEntry(NamedTuple):
     """What the index keeps of one word; `readings` are those of the word as written."""
 
     codes: tuple[str, ...]
-    weight: Weight
+    weight: OwnWeight
     facts: WordFacts
     segmentations: tuple[tuple[str, ...], ...] = ()
     readings: tuple[Reading, ...] = ()
@@ -38,16 +43,16 @@ class WordEntry(NamedTuple):
 def read_meanings(words: list[str]) -> list[WordEntry]:
     """The entries of words that are compared by meaning alone."""
     from ..closeness.vocabulary import word_facts
-    from ..closeness.weights import word_weight
+    from ..closeness.weights import own_weight
 
-    return [WordEntry((), word_weight(word), word_facts(word, in_english=False)) for word in words]
+    return [WordEntry((), own_weight(word), word_facts(word, in_english=False)) for word in words]
 
 
 def read_words(words: list[str]) -> list[WordEntry]:
     """The entries of some words."""
     from ..closeness.sound import phoneme_codes_of
     from ..closeness.vocabulary import segmentations, word_facts
-    from ..closeness.weights import word_weight
+    from ..closeness.weights import own_weight
 
     # One step after another for all words, so that its memory stays in the cache: the search through the spelling
     # alone goes through more memory than all the rest.
@@ -56,7 +61,7 @@ def read_words(words: list[str]) -> list[WordEntry]:
     facts = list(map(word_facts, words))
     parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
-    weights = list(map(word_weight, words))
+    weights = list(map(own_weight, words))
     return list(map(WordEntry, codes, weights, facts, parts, readings, read_as_one))
 
 

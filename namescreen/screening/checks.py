@@ -14,7 +14,6 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE
-from ..team import expect
 from ..territories import languages_of
 from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
 from .heard import as_heard
@@ -78,14 +77,6 @@ class Checks:
         reasons = dict.fromkeys(one for one in told if isinstance(one, NotChecked))
         return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
 
-    def expect(self, register: Register) -> None:
-        """Meet what many names ask of the marks of a small register: how much their words count for these goods."""
-        from ..closeness import weight_calls
-
-        index = register.index()
-        words = index.all_words()[: len(index.words)]
-        _made("close_marks", lambda: expect(weight_calls(words, self.goods)))
-
     def other_forms(self, name: str) -> tuple[str, ...]:
         """The name in other words: as compounds of the buyers' languages, and in English."""
         found = _made("close_marks", lambda: other_forms(name, self._buyers()))
@@ -108,9 +99,7 @@ class Checks:
         found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related, where))
         return () if isinstance(found, NotChecked) else found
 
-    def close_marks(
-        self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()
-    ) -> tuple[CloseMark, ...]:
+    def close_marks(self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()) -> tuple[CloseMark, ...]:
         """What was found of a name in the register, the closest first; `shared` are its words that many owners use."""
         several = len(divided(name)) > 1  # else all of the name is shared
 

@@ -90,8 +90,6 @@ def _screened(names: list[str], screener: _Screener) -> Iterator[Screening]:
     with team(len(names) if small and len(names) <= MOST_BY_TEAM else 1) as members:
         if register is not None:
             register.index()  # made before workers start, so that they share it
-            if small:
-                screener.checks.expect(register)
         if members and screener.can_be_sent:
             yield from shared_out(screener.told, names)
             return

@@ -8,7 +8,6 @@ import numpy as np
 import pytest
 
 from namescreen.closeness import features, goods_words, score
-from namescreen.closeness.weights import Weight, word_weight
 from namescreen.register import Wanted, read_register
 from namescreen.register.rescoring import Compared, best_of
 
@@ -35,14 +34,11 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
     described = goods_words(goods)
     seen = apart = 0
 
-    def weigh(word: str) -> Weight:
-        return word_weight(word, described)
-
     for name in NAMES:
         own = features(name, described)
         compared = Compared(index, features(name), places)
-        found = compared.scores(own, weigh=weigh if goods else None)
-        some = compared.scores(own, places[::3], weigh)
+        found = compared.scores(own, goods=described)
+        some = compared.scores(own, places[::3], described)
         for aspect, every in zip(some, found, strict=True):
             assert aspect == pytest.approx(every[::3], abs=1e-12, nan_ok=True)
         best = {one.place: one for one in best_of(index, features(name), places, Wanted(name, 99, goods=goods))}
