@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from ..lexicon import kinds, lexicon, name_rank
 from .context import context
 from .description import PROVIDER, EvidenceKind
-from .evidence import Judged
+from .judged import Judged
 from .phrases import base_form, items
 from .places import place_of
 from .proper_names import has_form_of_surname, is_surname
@@ -47,6 +47,10 @@ FREQUENT = 15000
 IMAGES = frozenset(("noun.animal", "noun.plant", "noun.object", "noun.phenomenon", "noun.person"))
 """WordNet's fields of words that are imagery where they have no tie to the goods (otter gloves); words of other fields
 often describe in a way that no dictionary tells (travel kettle)."""
+SCENES = frozenset(("noun.event", "noun.time", "noun.feeling", "noun.communication", "noun.location", "verb.motion",
+                    "verb.weather", "verb.perception", "verb.body", "verb.emotion"))  # fmt: skip
+"""Fields of words for what happens, is heard, felt or told, which give a picture too (an ebb, a lullaby): held to be so
+only of goods whose labels are known not to have them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,8 +202,12 @@ def _names_image(word: str) -> bool:
 def _is_image(one: Judged) -> bool:
     """A word that only gives a picture: an animal, a plant, a natural thing, a place where nobody makes anything."""
     meant = one.meaning.english if one.meaning else one.word
-    if _weighs(one) >= PROVIDER or kinds(meant) & {"quality", "colour", "number", "taste", "people", "laudatory"}:
+    if _weighs(one) >= PROVIDER and not one.own:
+        return False
+    if kinds(meant) & {"quality", "colour", "number", "taste", "people", "laudatory"}:
         return False
     place = place_of(meant)
     senses = lexicon().senses(meant, labelled=False)
-    return (place is not None and not place.home) or any(one.domain in IMAGES for one in senses[:2])
+    pictures = any(sense.domain in IMAGES for sense in senses[:2])
+    scene = one.own and any(sense.domain in SCENES for sense in senses[:1])
+    return (place is not None and not place.home) or pictures or scene

@@ -7,11 +7,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from ..lexicon import associated, lexicon
 from .classification import likely_classes
 from .nice import CLASSES
 from .phrases import GoodsWord, goods_words
+from .trade_table import is_term
 
 __all__ = ["FOOD_CLASSES", "Context", "Near", "ancestors", "context", "leading_senses"]
 
@@ -48,6 +50,8 @@ class Context:
     near: dict[str, Near]
     senses: dict[str, Near]
     classes: tuple[int, ...]
+    parts: frozenset[str] = frozenset()
+    """Words that say something only together with others: sea salt is no sea."""
 
     @property
     def food(self) -> bool:
@@ -60,6 +64,10 @@ def context(goods: str) -> Context:
     """The context of goods in plain words."""
     words = goods_words(goods)
     classes = likely_classes(goods)
+    heads = {one.word for one in words if one.head}
+    joined = {one.word for one in words} | {f"{one.word} {two.word}" for one, two in pairwise(words)}
+    joined = {one for one in joined if " " in one and (lexicon().known(one) or is_term(one))}
+    parts = frozenset(part for one in joined for part in one.split()) - heads
     near: dict[str, Near] = {}
     senses: dict[str, Near] = {}
 
@@ -76,7 +84,7 @@ def context(goods: str) -> Context:
                 add(other, CLOSE, f'close in meaning to "{one.word}"')
             elif closeness >= 0.4:
                 add(other, RELATED, f'related to "{one.word}"', loose=True)
-        for other, strength in associated(one.word).items():
+        for other, strength in associated(one.word).items() if one.word not in parts else ():
             add(other, ASSOCIATED * strength, f'brings "{one.word}" to mind')
         for sense_id, strength in leading_senses(one.word, 2):
             if lexicon().entry(sense_id).below < WIDE and sense_id not in senses:
@@ -87,7 +95,7 @@ def context(goods: str) -> Context:
         for sense_id, strength in leading_senses(subject, 1):
             if lexicon().entry(sense_id).below < WIDE:
                 senses.setdefault(sense_id, Near(SUBJECT * strength, f'a kind of "{subject}"'))
-    return Context(words, near, senses, classes)
+    return Context(words, near, senses, classes, parts)
 
 
 def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> list[tuple[str, float, bool]]:

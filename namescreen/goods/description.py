@@ -278,6 +278,8 @@ def _kind_of(word: str, around: Context) -> Evidence:
 def _associated(word: str, around: Context) -> Evidence:
     best = NOTHING
     for one in around.words:
+        if one.word in around.parts:
+            continue
         weight = ASSOCIATED * associated(word).get(one.word, 0.0)
         if weight > best.weight:
             best = Evidence(weight, f'brings "{one.word}" to mind')

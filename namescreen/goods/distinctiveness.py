@@ -14,7 +14,7 @@ from ..outcome import NotChecked
 from .composition import composition, has_other_own_word, is_surname_alone
 from .continuum import CATEGORIES, score
 from .description import SURNAMES, EvidenceKind, is_material
-from .evidence import Judged, read
+from .evidence import read
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, known_languages, read_by_law, reading_in
 from .grounds import (
@@ -28,6 +28,7 @@ from .grounds import (
     under_law,
     views_of,
 )
+from .judged import Judged
 from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from itertools import pairwise
 
@@ -30,16 +30,16 @@ from .description import (
     named_goods,
     of_kind,
 )  # fmt: skip
-from .grounds import under_law
+from .judged import IN_USE, Judged, Meaning, is_acronym
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import is_surname
 from .qualities import is_praise
 from .quantities import quantity
-from .trade_words import LONGEST_TERM, is_term, meaning_of, term_for
+from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
 from .words import is_trade_word
 
-__all__ = ["NAME", "WORD", "Judged", "Meaning", "is_acronym", "is_trade_word", "judge_phrase", "read", "values"]
+__all__ = ["NAME", "WORD", "is_trade_word", "judge_phrase", "read", "values"]
 
 WORD = (
     "tie", "names the goods", "in the goods", "head of the goods", "associated", "associated with the item",
@@ -57,76 +57,13 @@ SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø
 NAMED_BY_SOUND = 0.9
 TRADE_WORD, ONE_CLASS = 0.6, 0.5
 """The weight of a word that is used for goods of the same class, and how likely that class must be."""
-IN_USE = 2.5
-"""Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""
-NO_TIE = "no tie to the goods was found"
+_SAYING = frozenset(("quality", "colour", "number", "taste", "people", "laudatory", "generic head"))
+"""Kinds of word that say something of any goods."""
 _PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
 _SAYS_WORD_FOR = re.compile(r".*\b(?:word|name|term) for (?:an? |the )?")
 TOLD = 0.5
 """How plainly the meaning of a rare word must describe the goods to be told."""
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
-_VOWELS = frozenset("aeiouy")
-LONGEST_ACRONYM = 5
-
-
-@dataclass(frozen=True, slots=True)
-class Meaning:
-    """What a word of another language means in English, and how surely, 0 to 1."""
-
-    english: str
-    language: str
-    sure: float = 1.0
-    guessed: bool = False
-    """Whether no table has the word, and its parts or its spelling say so."""
-    said: Evidence = NOTHING
-    """What labels say with it of such goods."""
-
-
-@dataclass(frozen=True, slots=True)
-class Judged:
-    """One content word of a name: the plainest evidence that it describes the goods, and everything asked of it."""
-
-    word: str
-    evidence: Evidence
-    coined: bool
-    asked: tuple[float, ...]
-    meaning: Meaning | None = None
-    heard: str = ""
-    """The word for the goods that it is heard as."""
-
-    @property
-    def stands_for(self) -> str:
-        """The English word or words that it comes to."""
-        return self.heard or (self.meaning.english if self.meaning else self.word)
-
-    def reason(self, *, american: bool) -> str:
-        """The evidence in a sentence, with the section of the American manual where American law counts."""
-        by_parts = ", by its parts," if self.meaning and self.meaning.guessed else ""
-        means = f' means{by_parts} "{self.meaning.english}":' if self.meaning else ":"
-        if self.evidence.is_told:
-            return f'"{self.word}"{means} {self.evidence.told(american=american)}'
-        if is_acronym(self.word):
-            return f'"{self.word}" is read as letters; nothing here says what they stand for'
-        if self.coined and zipf(self.word) >= IN_USE:
-            return (
-                f'"{self.word}" is in use but in no dictionary here: a brand, a name or a newer word, taken as coined'
-            )
-        if self.coined:
-            return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
-        return f'"{self.word}"{means} {_without_tie(self.word, american=american)}'
-
-
-def _without_tie(word: str, *, american: bool) -> str:
-    """What to say of a known word without a tie to the goods."""
-    place = place_of(word)
-    if is_term(word) and not lexicon().known(word):
-        return f"{meaning_of(word)}; {NO_TIE}"
-    if is_surname(word):
-        return "a surname, usually registrable in the EU and the UK (Nichols, C-404/02)"
-    if place is not None and not place.home:
-        why = "a place, and not where buyers expect such goods to come from"
-        return under_law(why, "1210.04(d)", american=american)
-    return NO_TIE
 
 
 def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bool = True) -> tuple[Judged, ...]:
@@ -155,16 +92,22 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
 
 
 def _with_quantities(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:
-    """The words as judged, a unit after a number by what both say."""
+    """The words as judged, a number and the unit after it by what both say."""
     told = [*judged]
-    for at, (one, unit) in enumerate(pairwise(judged), 1):
-        found = quantity(one.word, unit.word, goods)
-        if found is not None and found.weight > unit.evidence.weight:
-            asked = [*unit.asked]
-            asked[WORD.index("tie")] = found.weight
-            asked[WORD.index("quality")] = 1.0
-            told[at] = replace(unit, evidence=found, asked=tuple(asked))
+    for at, (number, unit) in enumerate(pairwise(judged)):
+        found = quantity(number.word, unit.word, goods)
+        if found is not None:
+            told[at], told[at + 1] = _as_told(number, found), _as_told(unit, found)
     return tuple(told)
+
+
+def _as_told(one: Judged, found: Evidence) -> Judged:
+    """A word with the evidence of a quality, if that says more."""
+    if found.weight <= one.evidence.weight:
+        return one
+    asked = [*one.asked]
+    asked[WORD.index("tie")], asked[WORD.index("quality")] = found.weight, 1.0
+    return replace(one, evidence=found, asked=tuple(asked), own=False)
 
 
 def _as_surnames(name: str) -> tuple[str, ...]:
@@ -205,11 +148,6 @@ def values(judged: tuple[Judged, ...], name: str) -> dict[str, float]:
     return found | {asked: float(value) for asked, value in zip(NAME, about, strict=True)}
 
 
-def is_acronym(word: str) -> bool:
-    """Whether a reader can only spell `word` (folded) letter by letter."""
-    return 2 <= len(word) <= LONGEST_ACRONYM and word.isascii() and word.isalpha() and not set(word) & _VOWELS
-
-
 def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meaning | None) -> Judged:
     """Everything asked of one word; of a word with a `meaning`, of that."""
     if meaning is not None and (judged := _as_means(word, goods, meaning)) is not None:
@@ -240,7 +178,9 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         evidence = max(others, key=lambda one: one.weight, default=NOTHING)
     told = _asked(word, goods, evidence, coined, personal, is_name and surnames)
     as_goods = heard_word(word, goods) if evidence is heard else ""
-    return Judged(word, evidence, coined, told, heard=as_goods if _names_goods(as_goods, goods) else "")
+    known = lexicon().known(word) and not kinds(word) & _SAYING
+    own = known and not evidence.is_told and is_unsaid(word, goods)
+    return Judged(word, evidence, coined, told, heard=as_goods if _names_goods(as_goods, goods) else "", own=own)
 
 
 def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
@@ -253,7 +193,7 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
         evidence = replace(meaning.said, names_goods=meaning.said.names_goods or evidence.names_goods)
         asked[WORD.index("tie")], asked[WORD.index("names the goods")] = evidence.weight, float(evidence.names_goods)
     asked[WORD.index("coined")] = 0.0
-    return Judged(word, evidence, False, tuple(asked), meaning)
+    return Judged(word, evidence, False, tuple(asked), meaning, own=meant.own and not evidence.is_told)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -12,7 +12,8 @@ from ..text import fold
 from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
 from .composition import IMAGES
 from .description import NOTHING, describe_plainly, of_term
-from .evidence import Judged, Meaning, is_trade_word, read
+from .evidence import is_trade_word, read
+from .judged import Judged, Meaning
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, told
 from .phrases import plain_words
 from .places import place_of

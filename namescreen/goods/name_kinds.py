@@ -6,7 +6,7 @@ from __future__ import annotations
 from ..lexicon import kinds, lexicon
 from .composition import is_surname_alone
 from .description import EvidenceKind
-from .evidence import Judged, is_acronym
+from .judged import Judged, is_acronym
 from .places import place_of
 
 __all__ = ["kinds_of_name"]

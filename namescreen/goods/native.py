@@ -15,7 +15,8 @@ from ..lexicon.language_codes import language_name
 from ..lexicon.native_words import NativeWord, native_word
 from .composition import NO_TIE, is_coined_own
 from .description import EvidenceKind
-from .evidence import Judged, Meaning, judge_phrase
+from .evidence import judge_phrase
+from .judged import Judged, Meaning
 from .qualities import is_quality
 
 __all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "told", "unknown_meaning", "unknown_words"]

@@ -13,8 +13,9 @@ from .composition import (
     only_describes,
 )
 from .continuum import CATEGORIES, chances, inherent, score
-from .evidence import Judged, values
+from .evidence import values
 from .findings import LanguageFinding
+from .judged import Judged
 from .protected import ORIGIN, ProtectedSign
 
 __all__ = ["BARRED_SCORE", "NO_CONTENT_WORD", "bounded", "category_of", "chances_of", "finding_of", "is_geographic"]

@@ -15,7 +15,7 @@ from .phrases import Item, items
 from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, label_senses, meaning_of
 from .words import base_form
 
-__all__ = ["LONGEST_TERM", "TradeTerm", "is_term", "label_term", "meaning_of", "term_for"]
+__all__ = ["LONGEST_TERM", "TradeTerm", "is_term", "is_unsaid", "label_term", "meaning_of", "term_for"]
 
 NAMED, NEAR = 0.95, 0.85
 """How plainly a term describes the goods it is told of, named as such or by a near word; as in `context`, ours."""
@@ -29,8 +29,8 @@ SORT, ONE_KIND = 0.7, 0.5
 """The same for another sort of the goods, or goods of one group, and how likely the goods of that are in one class."""
 PART = 0.7
 """The same for one of several words that labels of exactly such goods have together."""
-MANY = 3
-"""Of so many wares of a class labels say what may be said of others of it too."""
+FEW, MANY = 2, 3
+"""Of so many wares labels say what says nothing of others; of so many of a class what may be said of others of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +88,28 @@ def _told(
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 
 
+def is_unsaid(word: str, goods: str) -> bool:
+    """Whether labels of the goods are known, and neither they nor those of other wares of the class have the word or
+    its base form, nor those of more than a few others: then it hardly says anything of the goods."""
+    if not _are_known_wares(goods):
+        return False
+    wares = {one for form in (word, base_form(word)) for one in (*areas_of(form), *areas_of_part(form)) if one.is_ware}
+    return len(wares) <= FEW and not any(_is_of_class(one, goods) for one in wares)
+
+
+@lru_cache(maxsize=256)
+def _are_known_wares(goods: str) -> bool:
+    """Whether an item of the goods is called as a ware is whose labels are known."""
+    called = {one for item in items(goods) for one in _called(item)}
+    return any(one.is_ware and name in one.names for name in called for one in areas_of(name))
+
+
+def _called(item: Item) -> tuple[str, ...]:
+    """What an item is called, with all and with fewer of its modifiers."""
+    words = (*item.modifiers, item.head)
+    return tuple(" ".join(words[at:]) for at in range(len(words)))
+
+
 def _said_of(ware: Area) -> str:
     return f'said of "{ware.names[0]}" on labels'
 
@@ -104,11 +126,11 @@ def _nearness(area: Area, goods: str) -> float:
         if {one.word for one in around.words} & {*area.names}:
             return NAMED
     elif set(area.classes) & set(around.classes):
-        called = [(*item.modifiers, item.head) for item in items(goods)]
-        if {" ".join(words[at:]) for words in called for at in range(len(words))} & {*area.names}:
+        if {one for item in items(goods) for one in _called(item)} & {*area.names}:
             return NAMED
-        if any(name.endswith(f" {words[-1]}") for words in called for name in area.names):  # another sort of them
-            return NEAR if any(len(words) == 1 for words in called) else SORT
+        sorts = [item for item in items(goods) for name in area.names if name.endswith(f" {item.head}")]
+        if sorts:
+            return SORT if all(item.modifiers for item in sorts) else NEAR
         if any(_is_near(Item(name, name), item) for name in area.names for item in items(goods)):
             return SORT
     near = (around.near[one] for one in area.names if one in around.near)

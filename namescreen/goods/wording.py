@@ -192,9 +192,10 @@ def _standing(written: str, folded: str) -> str:
 
 @lru_cache(maxsize=1 << 13)
 def _wares(written: str) -> tuple[str, ...]:
-    """The languages in which a word, as it is written, is the name of a ware."""
+    """The languages in which a word, as it is written, is the name of a ware, and not the English one (kimono)."""
     found = ((code, label_senses(written, code)[:1]) for code in LABEL_LANGUAGES)
-    return tuple(code for code, senses in found for one in senses if one.names_ware and one.sure > RESPELT)
+    senses = ((code, one) for code, senses in found for one in senses if one.names_ware and one.sure > RESPELT)
+    return tuple(code for code, one in senses if one.english != fold(written))
 
 
 def _names_goods(folded: str) -> bool:

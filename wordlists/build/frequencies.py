@@ -3,9 +3,9 @@
     python wordlists/build/frequencies.py [--to FOLDER] [LANGUAGE ...]
 
 Each row is a folded word (letters only) and its frequency on the Zipf scale: log10 of occurrences in a
-thousand million words, two decimals. wordfreq's lists end at 1.0 (large) or 3.0 (small). Tokens that fold
-to one word are added together. The lists are read as they are, so no tokenizer is needed for Japanese,
-Chinese or Korean."""
+thousand million words, with two decimals in English, and one in other languages, where it is only held
+against thresholds. wordfreq's lists end at 1.0 (large) or 3.0 (small). Tokens that fold to one word are added
+together. The lists are read as they are, so no tokenizer is needed for Japanese, Chinese or Korean."""
 
 from __future__ import annotations
 
@@ -36,7 +36,9 @@ def draw(language: str, rows: int) -> bytes:
         if folded and all(unicodedata.category(letter)[0] in "LM" for letter in folded):
             total[folded] += frequency
     chosen = sorted(total, key=lambda word: (-total[word], word))[:rows]
-    return table_bytes(f"frequency-{language}", ((word, f"{math.log10(total[word] * 1e9):.2f}") for word in chosen))
+    decimals = 2 if language == "en" else 1
+    rows_of = ((word, f"{math.log10(total[word] * 1e9):.{decimals}f}") for word in chosen)
+    return table_bytes(f"frequency-{language}", rows_of)
 
 
 def main() -> None:

@@ -20,11 +20,14 @@ from sources import folder_to_write, write_table
 from namescreen.goods.classification import classes
 from namescreen.goods.words import base_form
 from namescreen.lexicon import kinds
+from namescreen.lexicon.translation import listed_translations
 from namescreen.tables import table_bytes
 from namescreen.text import fold, parse
 
 HERE = Path(__file__).resolve().parent.parent
 SHORTEST_PART = 3
+SURE = 0.85
+"""How sure a translation of the dictionaries must be that makes a term superfluous."""
 LIKELY = 0.2
 """The chance of a class from which a ware may be in it."""
 
@@ -41,7 +44,12 @@ def build() -> tuple[bytes, str]:
     wares: dict[str, str] = {}
     foreign: dict[str, dict[str, dict[str, list[str]]]] = defaultdict(lambda: defaultdict(lambda: defaultdict(list)))
     for names, language, words in _lines("label_words*.txt"):
-        number = wares[names] if names in wares else wares.setdefault(names, _number(areas, _classes(names), names, ""))
+        if names not in wares:
+            wares[names] = _number(areas, _classes(names), names, "")
+            named = areas[f"*{wares[names]}"].split("|")[1].split(",")
+            for name in dict.fromkeys((*map(_as_name, names.split(",")), *named)):
+                terms[name].append(wares[names])
+        number = wares[names]
         for one in dict.fromkeys(filter(None, (one.strip() for one in words.split(",")))):
             said, _, english = one.partition("=")
             if language != "en":
@@ -51,8 +59,9 @@ def build() -> tuple[bytes, str]:
             numbers += [] if number in numbers else [number]
     rows = [*areas.items(), *((term, " ".join(numbers)) for term, numbers in terms.items())]
     rows += _parts(terms, {*wares.values()})
+    of_names = {number: areas[f"*{number}"].split("|")[1].split(",") for number in wares.values()}
     for key, spellings in foreign.items():
-        rows += _spelt(key, spellings)
+        rows += _spelt(key, _without_known(key, spellings, terms, of_names))
     said = f"{len(wares)} wares with {len(terms) - count} further words, and {len(foreign)} in other languages"
     told = f"{count} terms of art; {said}"
     return table_bytes("trade_words", rows), told
@@ -69,6 +78,27 @@ def _parts(terms: dict[str, list[str]], wares: set[str]) -> Iterator[tuple[str, 
     return ((word, " ".join(numbers)) for word, numbers in found.items() if numbers)
 
 
+def _without_known(
+    key: str,
+    spellings: dict[str, dict[str, list[str]]],
+    terms: dict[str, list[str]],
+    names: dict[str, list[str]],
+) -> dict[str, dict[str, list[str]]]:
+    """Without what the dictionaries tell: senses in which they translate a word before others, where the English word
+    is said of the same wares. Names of wares are kept."""
+    language, _, word = key.partition(":")
+    listed = [one for one in listed_translations(word, language, compounds=False) if one.score >= SURE]
+    best = {one.english for one in listed if one.score == listed[0].score}
+    kept: dict[str, dict[str, list[str]]] = {}
+    for spelling, senses in spellings.items():
+        for english, numbers in senses.items():
+            known = best if len(spellings) == 1 and not any(english in names[one] for one in numbers) else set()
+            said = terms.get(_as_name(english), []) if known & {english, base_form(english)} else []
+            if rest := [one for one in numbers if one not in said]:
+                kept.setdefault(spelling, {})[english] = rest
+    return kept
+
+
 def _spelt(key: str, spellings: dict[str, dict[str, list[str]]]) -> Iterator[tuple[str, str]]:
     """The rows of foreign words that are folded alike."""
     plain = key.partition(":")[2]
@@ -79,7 +109,8 @@ def _spelt(key: str, spellings: dict[str, dict[str, list[str]]]) -> Iterator[tup
             together[f"~{english}" if respelt else english] += numbers
         if spelling != fold(spelling) and len({*map(frozenset, spellings.values())}) > 1:
             yield f"{key.partition(':')[0]}:{spelling}", _senses(senses)
-    yield key, _senses(together)
+    if together:
+        yield key, _senses(together)
 
 
 def _senses(senses: dict[str, list[str]]) -> str:

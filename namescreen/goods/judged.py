@@ -1,0 +1,87 @@
+"""One word of a name as judged for goods, and what a word of another language means."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ..lexicon import lexicon, zipf
+from .description import NOTHING, Evidence
+from .grounds import under_law
+from .places import place_of
+from .proper_names import is_surname
+from .trade_words import is_term, meaning_of
+
+__all__ = ["IN_USE", "Judged", "Meaning", "is_acronym"]
+
+IN_USE = 2.5
+"""Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""
+NO_TIE = "no tie to the goods was found"
+_VOWELS = frozenset("aeiouy")
+LONGEST_ACRONYM = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """What a word of another language means in English, and how surely, 0 to 1."""
+
+    english: str
+    language: str
+    sure: float = 1.0
+    guessed: bool = False
+    """Whether no table has the word, and its parts or its spelling say so."""
+    said: Evidence = NOTHING
+    """What labels say with it of such goods."""
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """One content word of a name: the plainest evidence that it describes the goods, and everything asked of it."""
+
+    word: str
+    evidence: Evidence
+    coined: bool
+    asked: tuple[float, ...]
+    meaning: Meaning | None = None
+    heard: str = ""
+    """The word for the goods that it is heard as."""
+    own: bool = False
+    """Whether it is a known word that nothing ties to the goods, whose labels are known and do not have it."""
+
+    @property
+    def stands_for(self) -> str:
+        """The English word or words that it comes to."""
+        return self.heard or (self.meaning.english if self.meaning else self.word)
+
+    def reason(self, *, american: bool) -> str:
+        """The evidence in a sentence, with the section of the American manual where American law counts."""
+        by_parts = ", by its parts," if self.meaning and self.meaning.guessed else ""
+        means = f' means{by_parts} "{self.meaning.english}":' if self.meaning else ":"
+        if self.evidence.is_told:
+            return f'"{self.word}"{means} {self.evidence.told(american=american)}'
+        if is_acronym(self.word):
+            return f'"{self.word}" is read as letters; nothing here says what they stand for'
+        if self.coined and zipf(self.word) >= IN_USE:
+            return (
+                f'"{self.word}" is in use but in no dictionary here: a brand, a name or a newer word, taken as coined'
+            )
+        if self.coined:
+            return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
+        return f'"{self.word}"{means} {_without_tie(self.word, american=american)}'
+
+
+def _without_tie(word: str, *, american: bool) -> str:
+    """What to say of a known word without a tie to the goods."""
+    place = place_of(word)
+    if is_term(word) and not lexicon().known(word):
+        return f"{meaning_of(word)}; {NO_TIE}"
+    if is_surname(word):
+        return "a surname, usually registrable in the EU and the UK (Nichols, C-404/02)"
+    if place is not None and not place.home:
+        why = "a place, and not where buyers expect such goods to come from"
+        return under_law(why, "1210.04(d)", american=american)
+    return NO_TIE
+
+
+def is_acronym(word: str) -> bool:
+    """Whether a reader can only spell `word` (folded) letter by letter."""
+    return 2 <= len(word) <= LONGEST_ACRONYM and word.isascii() and word.isalpha() and not set(word) & _VOWELS
