@@ -38,6 +38,7 @@ _LAWS = {
         "place": "Lanham Act s. 2(e)(2) and (3); TMEP 1210",
         "vulgar": "no bar to registration since Iancu v. Brunetti (U.S. 2019)",
         "origin": "Lanham Act s. 2(a) and 2(e)(3); TMEP 1210.08 for wines and spirits",
+        "evocation": "Lanham Act s. 2(e)(3), 2(a) for wines and spirits; certification marks, TMEP 1306",
         "craft": "Lanham Act s. 2(a), 2(e)(2) and (3); often a certification mark, s. 4; TMEP 1210 and 1306",
         "emblem": "Lanham Act s. 2(a) and 2(b); TMEP 1203 and 1204",
         "red cross": "18 U.S.C. 706; Lanham Act s. 2(a); TMEP 1205.01",
@@ -59,6 +60,7 @@ _LAWS = {
         "place": "EUTMR Article 7(1)(c); Windsurfing Chiemsee, C-108/97",
         "vulgar": "EUTMR Article 7(1)(f): accepted principles of morality",
         "origin": "EUTMR Article 7(1)(j); Regulation (EU) 2024/1143, Article 26",
+        "evocation": "EUTMR Article 7(1)(j) with Regulation (EU) 2024/1143, Article 26(1)(b); C-44/17, C-614/17",
         "craft": "EUTMR Article 7(1)(j) with Regulation (EU) 2023/2411 on craft and industrial products, under which "
                  "names can be registered since December 2025: is this one? Else Article 7(1)(c) and (g)",
         "emblem": "EUTMR Article 7(1)(h) and (i); Paris Convention, Article 6ter",
@@ -81,6 +83,7 @@ _LAWS = {
         "place": "TMA 1994 s. 3(1)(c)",
         "vulgar": "TMA 1994 s. 3(3)(a): accepted principles of morality",
         "origin": "TMA 1994 s. 3(4) and the United Kingdom's register of geographical indications",
+        "evocation": "TMA 1994 s. 3(4) with the retained Regulation 1151/2012, Article 13(1)(b)",
         "craft": "no register of origins for crafts; certification and collective marks (TMA 1994 s. 49 and 50), s. "
                  "3(3)(b): deceptive; for Harris Tweed the Harris Tweed Act 1993",
         "emblem": "TMA 1994 s. 3(5), 4(2) and 57; Paris Convention, Article 6ter",
@@ -182,6 +185,8 @@ _CASES = {
     "place": "; Windsurfing Chiemsee, C-108/97",
 }
 _ALIKE = {"illness": "cure", "cure and illness": "cure"}
+_OTHERWISE = {"evocation": "origin"}
+"""The kind whose ground is told where a law has none of its own here."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -237,8 +242,9 @@ def grounds_for(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...
     """The grounds for one kind of finding in `markets`, from memory."""
     kind = _ALIKE.get(kind, kind)
     return tuple(
-        Ground(law, _LAWS.get(law, {}).get(kind, _UNKNOWN))
+        Ground(law, held.get(kind) or held.get(_OTHERWISE.get(kind, ""), _UNKNOWN))
         for law in laws_of(markets)
+        for held in (_LAWS.get(law, {}),)
     )
 
 

@@ -1,6 +1,6 @@
 """Signs that not everyone may register, or that would mislead: names of origin, emblems, Olympic and royal words, stems
-of medicines' names, claims to cure. The list is written from memory and incomplete
-(wordlists/curated/protected_signs.txt): no finding here does not mean that there is none."""
+of medicines' names, claims to cure, and places that may evoke a name of origin. The lists are written from memory and
+incomplete (wordlists/curated/protected_signs.txt, evocations.txt): no finding here does not mean that there is none."""
 
 from __future__ import annotations
 
@@ -10,9 +10,11 @@ from functools import cache, lru_cache
 from typing import Any
 
 from ..tables import open_table
-from ..text import parse
+from ..text import fold, parse
 from .classification import likely_classes
 from .grounds import Ground, grounds_for
+from .places import place_of
+from .trade_words import names_of
 
 __all__ = ["ORIGIN", "ProtectedSign", "protected_signs"]
 
@@ -21,7 +23,7 @@ ORIGIN = frozenset(("origin", "craft"))
 asked about as well, as their reputation is protected."""
 SERIOUS = frozenset((*ORIGIN, "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
 """Kinds of sign that are likely to stand in the way."""
-LONGEST_SIGN = 6
+LONGEST_SIGN, LONGEST_PLACE = 6, 4
 WITHIN = frozenset(("olympic", "red cross", "royal arms", "emblem"))
 """Kinds with laws of their own, which are noticed inside closed names too."""
 SHORTEST_WITHIN, CUT = 6, 2
@@ -34,6 +36,7 @@ HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 
 _WHAT = {
     "origin": "a protected name of origin ({territory}), known for such goods",
+    "evocation": "names of origin of such goods, which the place may evoke: {names} ({territory})",
     "craft": "a name of origin of craft or industrial goods ({territory}), known for such goods",
     "emblem": "words of an emblem that states or organisations keep for themselves ({territory})",
     "red cross": "words of an emblem that the Geneva Conventions protect ({territory})",
@@ -49,6 +52,7 @@ _WHAT = {
 _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
     "craft": "the office, and the makers' body that looks after the name, before anything is printed",
+    "evocation": "the office, and the group that looks after the names: a name may not evoke them",
     "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
     "red cross": "the national Red Cross or Red Crescent society; leave it out",
     "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
@@ -96,7 +100,31 @@ def protected_signs(
 
     Classes that are not stated are guessed from `goods`; of a name of origin only goods it is known for are serious."""
     asked = None if markets is None else tuple(markets)
-    return _found(parse(name).words, tuple(classes) or likely_classes(goods), asked)
+    words = parse(name).words
+    signs = _found(words, tuple(classes) or likely_classes(goods), asked)
+    if any(one.kind in ORIGIN and one.serious for one in signs):
+        return signs
+    return (*signs, *(one for one in _evoked(words, goods, asked) if one.sign not in {sign.sign for sign in signs}))
+
+
+def _evoked(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
+    """The places of a name, and words that bring one to mind, where a name of origin is protected for such goods."""
+    table = open_table("protected_signs.tsv")
+    found: dict[str, ProtectedSign] = {}
+    for size in range(LONGEST_PLACE, 0, -1):
+        for run in (" ".join(words[at : at + size]) for at in range(len(words) - size + 1)):
+            place = place_of(run)
+            rows = dict.fromkeys(f"~{one}" for one in (run, fold(place.name) if place else ""))
+            for number in dict.fromkeys(number for row in rows for number in (table.get(row) or "").split()):
+                territory, known_for, names = str(table.get(f"*{number}")).split("|")
+                if set(known_for.split(",")) & names_of(goods):
+                    grounds = grounds_for("evocation", markets)
+                    laws = "; ".join(f"{one.market}: {one.law}" for one in grounds)
+                    told = f"{_WHAT['evocation'].format(names=names, territory=territory)}; {laws}; from memory"
+                    found.setdefault(
+                        run, ProtectedSign(run, "evocation", territory, False, told, _ASK["evocation"], grounds)
+                    )
+    return list(found.values())
 
 
 @lru_cache(maxsize=1 << 12)

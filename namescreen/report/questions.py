@@ -312,8 +312,10 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
     if found.protected:
         first = found.protected[0]
-        told = f'{name} holds "{first.sign}" ({clauses(first.reason, 120)}): may it be used for {goods} at all?'
-        return [f"{told} Ask also {clauses(first.ask, 120)}."]
+        told, asked = clauses(first.reason, 120), f"may it be used for {goods} at all?"
+        if not first.serious:  # the law is part of the question
+            told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
+        return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
     reasons = in_one_sentence(found.reasons)
     because = f" ({clauses(reasons, 160)})" if reasons else ""
     if found.category == "generic":

@@ -1,4 +1,5 @@
-"""Turn wordlists/curated/protected_signs.txt into wordlists/protected_signs.tsv: sign -> kind, territory, classes.
+"""Turn wordlists/curated/protected_signs.txt and evocations.txt into wordlists/protected_signs.tsv: sign -> kind,
+territory, classes; ~PLACE -> numbers of evocations; *NUMBER -> TERRITORY|GOODS|NAMES of one, goods in base form.
 
 python wordlists/build/protected_signs.py [--to FOLDER]
 
@@ -9,12 +10,15 @@ several times has its entries joined by semicolons.
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
 from pathlib import Path
 
 from sources import folder_to_write, write_table
 
+from namescreen.goods.places import place_of
+from namescreen.goods.words import base_form
 from namescreen.tables import table_bytes
-from namescreen.text import parse
+from namescreen.text import fold, parse
 
 HERE = Path(__file__).resolve().parent.parent
 
@@ -29,7 +33,23 @@ def build() -> tuple[bytes, int]:
                 key = sign.strip() if kind == "stem" else " ".join(parse(sign.strip()).words)
                 numbers = " ".join(classes.replace(",", " ").split())
                 table[key].append(f"{kind}|{territory}|{numbers}")
-    return table_bytes("protected_signs", ((sign, ";".join(entries)) for sign, entries in table.items())), len(table)
+    rows = [(sign, ";".join(entries)) for sign, entries in table.items()]
+    return table_bytes("protected_signs", (*rows, *_evocations())), len(table)
+
+
+def _evocations() -> Iterator[tuple[str, str]]:
+    """The rows of places that may evoke a name of origin, by the name of the place or the word itself."""
+    places: dict[str, list[str]] = defaultdict(list)
+    lines = (HERE / "curated" / "evocations.txt").read_text(encoding="utf-8").splitlines()
+    for number, line in enumerate((line for line in lines if line and not line.startswith("#")), 1):
+        territory, words, goods, names = (part.strip() for part in line.split("|"))
+        named = dict.fromkeys(" ".join(map(base_form, one.split())) for one in goods.split(","))
+        yield f"*{number}", f"{territory}|{','.join(named)}|{names}"
+        for word in map(fold, map(str.strip, words.split(","))):
+            place = place_of(word.removeprefix("the "))
+            for key in dict.fromkeys((word, fold(place.name) if place else word)):
+                places[f"~{key}"].append(str(number))
+    yield from ((place, " ".join(dict.fromkeys(numbers))) for place, numbers in places.items())
 
 
 def main() -> None:
@@ -38,8 +58,8 @@ def main() -> None:
     contents, count = build()
     write_table(
         to, "protected_signs.tsv", contents,
-        source="wordlists/curated/protected_signs.txt, written for namescreen from memory of registers of geographical "
-        "indications, the Paris Convention (Article 6ter), laws on Olympic and royal emblems and the WHO's stems; "
+        source="wordlists/curated/protected_signs.txt and evocations.txt, written for namescreen from memory of "
+        "registers of geographical indications, the Paris Convention (Article 6ter), laws on Olympic and royal emblems and the WHO's stems; "
         "incomplete, to be checked with the office",
         version=f"{count} signs", licence="facts; MIT, as namescreen",
         build="python wordlists/build/protected_signs.py",

@@ -1,0 +1,41 @@
+"""Places and words that may evoke a protected name of origin, without holding it."""
+
+import pytest
+
+from namescreen.goods import protected_signs
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market", "sign", "names"),
+    [
+        # Scotch Whisky Association v Klotz, C-44/17 (2018): whether "Glen" calls Scotch Whisky to mind
+        ("Glen Buchenbach", "whisky", "DE", "glen", "Scotch Whisky"),
+        # Queso Manchego, C-614/17 (2019): signs of Don Quixote and his country may evoke the cheese
+        ("Rocinante Dairy", "cheese", "ES", "rocinante", "Queso Manchego"),
+        # the rest: common practice, no source
+        ("Normandy Kiss", "cider", "GB", "normandy", "Calvados"),
+        ("Kiss Normand", "cidre", "FR", "normand", "Calvados"),
+        ("Breton Larder", "perry", "FR", "breton", "Cidre de Bretagne"),
+        ("Black Forest Fox", "ham", "DE", "black forest", "Schwarzwälder Schinken"),
+        ("Herefordshire Hare", "perry", "GB", "herefordshire", "Cider and Perry"),
+    ],
+)
+def test_a_place_brings_a_protected_name_to_mind(name: str, goods: str, market: str, sign: str, names: str) -> None:
+    found = [one for one in protected_signs(name, goods, markets=[market]) if one.kind == "evocation"]
+    assert [one.sign for one in found] == [sign]
+    assert names in found[0].reason
+    assert "from memory" in found[0].reason
+    assert not found[0].serious
+    assert found[0].grounds
+    assert all("not known" not in one.law for one in found[0].grounds)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Normandy Kiss", "soap"), ("Glen Otter", "tents"), ("Otter Kiss", "cider"), ("Normandy", "")]
+)
+def test_other_goods_and_other_words_evoke_nothing(name: str, goods: str) -> None:
+    assert not protected_signs(name, goods, markets=["GB"])
+
+
+def test_a_protected_name_itself_says_enough() -> None:
+    assert {one.kind for one in protected_signs("Calvados Normandy", "apple brandy", markets=["FR"])} == {"origin"}

@@ -1,0 +1,88 @@
+"""Words of labels: what is said of a ware describes it, in the language it is said in.
+
+Expectations are common practice, no source, unless a line says otherwise."""
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods.trade_table import areas_of, label_senses
+from namescreen.goods.trade_words import label_term, names_of, term_for
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "markets"),
+    [
+        ("Unfiltered", "cider", "GB"),
+        ("Keg Conditioned", "beer", "US"),
+        ("Dry", "perry", "GB"),
+        ("Brut", "cider", "FR"),
+        ("Cidre Fermier", "cider", "FR"),
+        ("Poiré", "perry", "FR"),
+        ("Naturtrüb", "cider", "DE"),
+        ("Thé en Vrac", "tea", "FR"),
+        ("Holzofenbrot", "bread", "DE"),
+    ],
+)
+def test_what_labels_say_of_a_ware_describes_it(name: str, goods: str, markets: str) -> None:
+    found = distinctiveness(name, goods, markets=markets.split())
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive"), found
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Otter Cider", "cider"), ("Ebb & Fudge", "fudge"), ("Lullaby Caramel", "caramels"), ("Velpora", "cider")],
+)
+def test_a_word_that_no_label_has_is_an_own_word_beside_the_goods(name: str, goods: str) -> None:
+    found = distinctiveness(name, goods, markets=["GB", "FR", "DE"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category not in ("generic", "descriptive"), found
+
+
+def test_a_reason_tells_the_meaning_and_of_what_it_is_said() -> None:
+    found = distinctiveness("Cidre Fermier", "cider", markets=["FR"])
+    assert isinstance(found, Distinctiveness)
+    assert any('"fermier" means "farm' in reason and "on labels" in reason for reason in found.reasons)
+
+
+def test_accents_are_looked_at_first() -> None:
+    assert label_senses("poiré", "fr")[0].english == "perry"
+    assert label_senses("poire", "fr")[0].english != "perry"
+    assert "perry" in {one.english for one in label_senses("poire", "fr")}  # written without its accent
+
+
+@pytest.mark.parametrize(
+    ("form", "base", "language"), [("bougies", "bougie", "fr"), ("Kerzen", "Kerze", "de"), ("candele", "candela", "it")]
+)
+def test_an_inflected_form_is_less_sure_than_the_word(form: str, base: str, language: str) -> None:
+    inflected, listed = label_senses(form, language), label_senses(base, language)
+    assert inflected[0].english == listed[0].english == "candle"
+    assert inflected[0].sure <= listed[0].sure
+
+
+def test_nearer_goods_are_described_more_plainly() -> None:
+    near, other, far = (term_for("keeved", goods) for goods in ("cider", "wine", "socks"))
+    assert near is not None
+    assert other is not None
+    assert far is not None
+    assert near.weight > other.weight >= far.weight == 0
+
+
+def test_an_everyday_word_says_little_of_other_wares() -> None:
+    own, other = term_for("dry", "cider"), term_for("dry", "kites")
+    assert own is not None
+    assert own.weight > 0.7
+    assert other is None or other.weight < 0.5
+
+
+def test_names_of_one_ware_go_together() -> None:
+    assert {"cider", "perry"} <= names_of("cider")
+    term = label_term("poiré", "cider", "fr")
+    assert term is not None
+    assert term.english == "perry"
+
+
+def test_places_in_the_table_of_trades_are_wares_or_kinds() -> None:
+    assert any(area.is_ware for area in areas_of("cider"))
+    assert not areas_of("*1")
+    assert not areas_of("+conditioned")
