@@ -11,6 +11,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..outcome import NotChecked
+from ..plain_text import some
 from .composition import composition, has_other_own_word, is_surname_alone
 from .continuum import CATEGORIES, score
 from .description import SURNAMES, EvidenceKind, is_material
@@ -43,7 +44,7 @@ from .placement import (
     is_geographic,
 )
 from .protected import ProtectedSign, protected_signs
-from .wording import in_english, not_read
+from .wording import in_english, not_read, remark
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
 
@@ -105,7 +106,7 @@ def distinctiveness(
     found = _distinctiveness(name, _with_materials(goods, product), asked, codes or None, tuple(classes))
     unread = not_read(goods)
     if not unread or isinstance(found, NotChecked) or found.category in CATEGORIES[:2]:  # a tie is one all the same
-        return found
+        return found if isinstance(found, NotChecked) else _with_wording(found, goods)
     numbers = tuple(sorted(set(classes)))
     if not numbers:
         return NotChecked("distinctiveness", f"no classes are stated, and the goods are {unread}")
@@ -114,6 +115,16 @@ def distinctiveness(
     used = f"{unread}; what is in class {', '.join(map(str, numbers))} was used instead"
     missing = (NotChecked(GOODS_AS_WORDED, used),)
     return found if isinstance(found, NotChecked) else replace(found, not_assessed=(*missing, *found.not_assessed))
+
+
+def _with_wording(found: Distinctiveness, goods: str) -> Distinctiveness:
+    """The finding with how goods of another language were read, and with the words of the goods that were not."""
+    said = remark(goods)
+    unread = dict.fromkeys(f'"{word}"' for word in in_english(goods).unread)
+    because = f"of the goods {some(unread)} could not be read; the rest was used"
+    missing = (NotChecked(GOODS_AS_WORDED, because),) if unread else ()
+    reasons = (*found.reasons, f"the goods, {said}") if said else found.reasons
+    return replace(found, reasons=reasons, not_assessed=(*missing, *found.not_assessed))
 
 
 @lru_cache(maxsize=256)

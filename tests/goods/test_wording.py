@@ -123,3 +123,28 @@ def test_a_screening_says_what_was_used_for_goods_that_are_not_read(run: Run) ->
     done = run("screen", "--name", "Velpora", "--goods", "草本茶", "--classes", "30", "--format", "jsonl")
     assert done.returncode == 0, done.stderr
     assert "class 30 was used instead" in done.stdout
+
+
+def test_a_finding_says_how_goods_were_read_and_which_words_were_not() -> None:
+    found = distinctiveness("Otter", "poiré, cidre bouché zwrblk", markets=["FR"])
+    assert isinstance(found, Distinctiveness)
+    assert any('fr: "poiré' in reason and 'read as "perry' in reason for reason in found.reasons)
+    missing = [one.because for one in found.not_assessed if one.check == "distinctiveness for the goods as worded"]
+    assert missing == ['of the goods "zwrblk" could not be read; the rest was used']
+
+
+@pytest.mark.parametrize(
+    ("goods", "english"),
+    [
+        ("poiré", "perry"),
+        ("bière", "beer"),
+        ("poiré, cidre bouché", "perry, corked bottle cider"),
+        ("bière artisanale", "craft beer"),
+        ("sidra natural", "natural cider"),
+        ("bougies parfumées", "scented candle"),
+    ],
+)
+def test_names_of_wares_are_read_by_their_accents(goods: str, english: str) -> None:
+    """From memory of French and Spanish; poire, without its accent, is a pear."""
+    assert in_english(goods).english == english
+    assert in_english("poires").english == "pear"
