@@ -4,13 +4,108 @@
 
 #include "kernel.h"
 
-enum { MOST_COUNTED = UINT8_MAX };
+enum { MOST_COUNTED = UINT8_MAX, BLOCK = 64 };
 
-/* How alike a string is, in steps: Dice's coefficient of the bigrams. */
-INLINE uint32_t level_of(uint32_t shared, uint32_t both, uint32_t levels)
+/* `shared` says how many bigrams of the text each of `count` strings holds, with noughts after it for one block more;
+   `left_out`, if not NULL, which of them are passed over; `text_start` has their boundaries. */
+typedef struct {
+    const uint8_t *shared, *left_out;
+    const uint32_t *text_start;
+    int64_t count, key_count, levels;
+} Counted;
+
+static int64_t count_shared(const uint32_t *postings, int64_t posting_count, const uint32_t *start, int64_t start_count,
+                            const uint16_t *keys, int64_t key_count, int64_t count, uint8_t *shared)
 {
-    uint32_t level = 2 * levels * shared / both;
-    return level < levels ? level : levels;
+    for (int64_t key = 0; key < key_count; key++) {
+        if (keys[key] + 1 >= start_count || !within(start[keys[key]], start[keys[key] + 1], posting_count, posting_count))
+            return OUT_OF_BOUNDS;
+        for (int64_t at = start[keys[key]], end = start[keys[key] + 1]; at < end; at++) {
+            if (postings[at] >= count)
+                return OUT_OF_BOUNDS;
+            shared[postings[at]] += shared[postings[at]] < MOST_COUNTED;
+        }
+    }
+    return 0;
+}
+
+/* How alike a string is, in steps: Dice's coefficient of the bigrams, of which both strings have so many. */
+INLINE int64_t level_of(const Counted *all, int64_t shared, int64_t both)
+{
+    int64_t level = 2 * all->levels * shared / both;
+    return level < all->levels ? level : all->levels;
+}
+
+/* How many strings of a block share at least `least`. */
+INLINE int sharing(const uint8_t *block, uint8_t least)
+{
+    uint8_t found = 0;
+    for (int at = 0; at < BLOCK; at++)
+        found += block[at] >= least;
+    return found;
+}
+
+/* Go through the strings that share at least `fewest` bigrams and fewer than `end`: count how many have each level in
+   `reached`, or write down in `places` those that have at least `level`. Returns how many were written, or an error. */
+static int64_t go_through(const Counted *all, int64_t fewest, int64_t end, int64_t *reached, int64_t level,
+                          int64_t *places)
+{
+    int64_t found = 0;
+    for (int64_t block = 0; block < all->count; block += BLOCK) {
+        if (!sharing(all->shared + block, (uint8_t)fewest))
+            continue;
+        for (int64_t place = block; place < block + BLOCK && place < all->count; place++) {
+            int64_t shared = all->shared[place];
+            if (shared < fewest || shared >= end || (all->left_out && all->left_out[place]))
+                continue;
+            if (all->text_start[place] > all->text_start[place + 1])
+                return OUT_OF_BOUNDS;
+            int64_t own = (int64_t)all->text_start[place + 1] - all->text_start[place] + 1;
+            int64_t here = level_of(all, shared, own + all->key_count);
+            if (reached)
+                reached[here]++;
+            else if (here >= level)
+                places[found++] = place;
+        }
+    }
+    return found;
+}
+
+/* The least level that no more than `most` strings reach. */
+static int64_t least_level(const int64_t *reached, int64_t levels, int64_t most)
+{
+    int64_t least = levels + 1;
+    for (int64_t sum = 0; least > 0 && sum + reached[least - 1] <= most; least--)
+        sum += reached[least - 1];
+    return least;
+}
+
+/* The fewest shared bigrams, at least `fewest`, with which a string can reach `level`: it has as many itself. */
+static int64_t fewest_for(const Counted *all, int64_t fewest, int64_t level)
+{
+    while (fewest < MOST_COUNTED && level_of(all, fewest, fewest + all->key_count) < level)
+        fewest++;
+    return fewest;
+}
+
+/* Write down at most `most` places of strings that share at least `enough` bigrams, those of the highest levels. Most
+   strings share few, and cannot reach the level that those decide which share many: they are not looked at. */
+static int64_t write_most_alike(const Counted *all, int64_t enough, int64_t most, int64_t *reached, int64_t *places)
+{
+    int64_t many = all->key_count < MOST_COUNTED ? all->key_count : MOST_COUNTED;
+    for (int64_t found = 0; many > enough; many--) {
+        found = 0;
+        for (int64_t block = 0; block < all->count; block += BLOCK)
+            found += sharing(all->shared + block, (uint8_t)many);
+        if (found > most)
+            break;
+    }
+    int64_t error = go_through(all, many, MOST_COUNTED + 1, reached, 0, NULL);
+    int64_t fewest = fewest_for(all, enough, least_level(reached, all->levels, most));
+    if (!error && fewest < many)
+        error = go_through(all, fewest, many, reached, 0, NULL);
+    int64_t level = least_level(reached, all->levels, most);
+    return error ? error : go_through(all, fewest_for(all, enough, level), MOST_COUNTED + 1, NULL, level, places);
 }
 
 /* `keys` are the bigrams of the text, `postings` the strings that hold each bigram, from its place in `start` on, and
@@ -19,42 +114,17 @@ int64_t bigrams_most_alike(const uint32_t *postings, int64_t posting_count, cons
                            const uint32_t *text_start, int64_t count, const uint16_t *keys, int64_t key_count,
                            const uint8_t *left_out, int64_t levels, int64_t least_shared, int64_t most, int64_t *places)
 {
-    int64_t found = 0, error = 0, least = levels + 1;
     int64_t enough = (key_count + least_shared - 1) / least_shared;
-    uint8_t *shared = calloc((size_t)count + 1, sizeof *shared);
+    uint8_t *shared = calloc((size_t)count + BLOCK, sizeof *shared);
     int64_t *reached = calloc((size_t)levels + 1, sizeof *reached);
-    if (!shared || !reached)
-        error = NO_MEMORY;
-    for (int64_t key = 0; key < key_count && !error; key++) {
-        if (keys[key] + 1 >= start_count || !within(start[keys[key]], start[keys[key] + 1], posting_count, posting_count))
-            error = OUT_OF_BOUNDS;
-        for (int64_t at = error ? 1 : start[keys[key]], end = error ? 0 : start[keys[key] + 1]; at < end; at++) {
-            if (postings[at] >= count) {
-                error = OUT_OF_BOUNDS;
-                break;
-            }
-            shared[postings[at]] += shared[postings[at]] < MOST_COUNTED;
-        }
+    int64_t result = NO_MEMORY;
+    if (shared && reached)
+        result = count_shared(postings, posting_count, start, start_count, keys, key_count, count, shared);
+    if (!result) {
+        Counted all = {shared, left_out, text_start, count, key_count, levels};
+        result = write_most_alike(&all, enough < MOST_COUNTED ? enough : MOST_COUNTED, most, reached, places);
     }
-    if (enough > MOST_COUNTED)
-        enough = MOST_COUNTED;
-    for (int64_t place = 0; place < count && !error; place++) {
-        if (shared[place] < enough || (left_out && left_out[place]))
-            continue;
-        if (text_start[place] > text_start[place + 1])
-            error = OUT_OF_BOUNDS;
-        else
-            reached[level_of(shared[place], text_start[place + 1] - text_start[place] + 1 + (uint32_t)key_count,
-                             (uint32_t)levels)]++;
-    }
-    for (int64_t sum = 0; !error && least > 0 && sum + reached[least - 1] <= most; least--)
-        sum += reached[least - 1];
-    for (int64_t place = 0; place < count && !error; place++)
-        if (shared[place] >= enough && !(left_out && left_out[place]) &&
-            level_of(shared[place], text_start[place + 1] - text_start[place] + 1 + (uint32_t)key_count,
-                     (uint32_t)levels) >= least)
-            places[found++] = place;
     free(shared);
     free(reached);
-    return error ? error : found;
+    return result;
 }
