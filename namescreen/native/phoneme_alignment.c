@@ -45,19 +45,29 @@ static void fill_nearest_in_set(const PhonemeTable *table, const uint8_t *differ
     }
 }
 
-/* Prepare a reading of at most LONGEST_QUERY phonemes for a search. */
+/* Prepare a reading of at most LONGEST_QUERY phonemes for alignments without a bound, of which no part of the cost is
+   put aside. */
+void phoneme_plain_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading)
+{
+    memset(reading->kind, 0, sizeof reading->kind);
+    reading->code = code;
+    reading->size = size;
+    reading->whole = phoneme_weights(table, code, size, reading->weight);
+    reading->syllables = phoneme_syllables(table, code, size);
+    for (int64_t at = 0; at < size; at++)
+        reading->difference[at] = table->difference + code[at] * BYTES;
+}
+
+/* The same for a search. */
 void phoneme_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading)
 {
     int8_t kind_of[BYTES];
     memset(reading, 0, sizeof *reading);
     memset(kind_of, -1, sizeof kind_of);
     memset(reading->nearest, 100, sizeof reading->nearest);
-    reading->code = code;
-    reading->size = size;
-    reading->whole = phoneme_weights(table, code, size, reading->weight);
-    reading->syllables = phoneme_syllables(table, code, size);
+    phoneme_plain_reading(table, code, size, reading);
     for (int64_t at = 0; at < size; at++) {
-        const uint8_t *difference = reading->difference[at] = table->difference + code[at] * BYTES;
+        const uint8_t *difference = reading->difference[at];
         for (int bit = 0; bit < 8 * COLUMNS; bit++) {
             uint8_t letter = table->letter[bit];
             if (difference[letter] < reading->nearest[letter])
@@ -132,13 +142,8 @@ double phonemes_closest(const PhonemeTable *table, const uint8_t *codes, int64_t
     Reading reading;
     Other other = {.weight = weight, .aside = aside, .row = row};
     double best = 0;
-    memset(reading.kind, 0, sizeof reading.kind);
     for (; readings--; codes += reading.size + 1) {
-        reading.size = (int64_t)strlen((const char *)codes);
-        reading.whole = phoneme_weights(table, codes, reading.size, reading.weight);
-        reading.syllables = phoneme_syllables(table, codes, reading.size);
-        for (int64_t at = 0; at < reading.size; at++)
-            reading.difference[at] = table->difference + codes[at] * BYTES;
+        phoneme_plain_reading(table, codes, (int64_t)strlen((const char *)codes), &reading);
         const uint8_t *code = others;
         for (int64_t each = 0; each < count; each++, code += other.size + 1) {
             other.code = code;

@@ -1,5 +1,5 @@
-/* Sound similarity against phoneme codes of a register, behind a bound that forgets the order of the phonemes. Equal to
-   the last bit to register/phoneme_search.py. */
+/* Sound similarity against phoneme codes of a register: behind a bound that forgets the order of the phonemes, or of all
+   of them, with how many phonemes are equal. Equal to the last bit to register/phoneme_search.py. */
 
 #include <string.h>
 
@@ -41,9 +41,10 @@ static void make_room(Search *search, int64_t phonemes)
     search->other.row = search->other.aside + search->room;
 }
 
-/* `codes` are the readings, each of at most LONGEST_QUERY phonemes and ended by a zero byte. */
+/* `codes` are the readings, each of at most LONGEST_QUERY phonemes and ended by a zero byte; `prepare` makes each
+   ready. */
 static void begin(Search *search, const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes,
-                  int64_t readings, double least)
+                  int64_t readings, void (*prepare)(const PhonemeTable *, const uint8_t *, int64_t, Reading *))
 {
     memset(search, 0, sizeof *search);
     search->table = table;
@@ -56,12 +57,18 @@ static void begin(Search *search, const PhonemeTable *table, const CodeArrays *a
     }
     make_room(search, FEW);
     for (int64_t number = 0; number < readings; number++) {
+        prepare(table, codes, (int64_t)strlen((const char *)codes), &search->readings[number]);
+        codes += search->readings[number].size + 1;
+    }
+}
+
+/* The greatest cost at which codes of so many syllables reach `least`. */
+static void set_budgets(Search *search, double least)
+{
+    for (int64_t number = 0; number < search->reading_count && !search->error; number++) {
         Reading *reading = &search->readings[number];
-        int64_t size = (int64_t)strlen((const char *)codes);
-        phoneme_reading(table, codes, size, reading);
         for (int64_t syllables = 0; syllables < BYTES; syllables++)
-            reading->budget[syllables] = 100 * (1 - least / rhythm_factor(table, syllables, reading->syllables));
-        codes += size + 1;
+            reading->budget[syllables] = 100 * (1 - least / rhythm_factor(search->table, syllables, reading->syllables));
     }
 }
 
@@ -116,11 +123,26 @@ INLINE int64_t least_cost_of_code(const CodeArrays *arrays, const Reading *readi
     return cost;
 }
 
+/* Whether there is a code at a place, within the arrays. */
+INLINE int stands(Search *search, int64_t place)
+{
+    const CodeArrays *arrays = search->arrays;
+    if (place < 0 || place >= arrays->count ||
+        !within(arrays->start[place], arrays->start[place + 1], arrays->size, LONGEST_CODE))
+        search->error = OUT_OF_BOUNDS;
+    return !search->error;
+}
+
 /* Make a code the one to be aligned. The arrays hold no more of a weight or a count than fits them. */
 INLINE void turn_to(Search *search, int64_t place)
 {
     const CodeArrays *arrays = search->arrays;
     Other *other = &search->other;
+    if (place < 0 || place >= arrays->count ||
+        !within(arrays->start[place], arrays->start[place + 1], arrays->size, LONGEST_CODE)) {
+        search->error = OUT_OF_BOUNDS;
+        return;
+    }
     other->code = arrays->blob + arrays->start[place];
     other->size = arrays->start[place + 1] - arrays->start[place];
     make_room(search, other->size);
@@ -141,11 +163,8 @@ static double similarity(Search *search, const Reading *reading, int64_t place)
 {
     const CodeArrays *arrays = search->arrays;
     uint8_t set[COLUMNS];
-    if (place < 0 || place >= arrays->count ||
-        !within(arrays->start[place], arrays->start[place + 1], arrays->size, LONGEST_CODE)) {
-        search->error = OUT_OF_BOUNDS;
+    if (!stands(search, place))
         return 0;
-    }
     int64_t most = budget_of(arrays, reading, place);
     phoneme_set(arrays, place, set);
     int64_t least = least_cost_of_reading(search, reading, set);
@@ -163,27 +182,110 @@ static double similarity(Search *search, const Reading *reading, int64_t place)
     return more == NEVER ? 0 : similarity_at(search->table, reading, least + more, other->whole, other->syllables);
 }
 
-/* The similarity of the closest reading and the closest code of each word, as `ids` (`id_count` of them) lists them for
-   `word_count` words; values below `least` may come out as 0. Returns 0 or an error. */
+/* The codes of a word, as `ids` (`id_count` of them) lists them for `word_count` words. */
+typedef struct {
+    const uint32_t *ids;
+    int64_t id_count;
+    const uint32_t *start;
+    int64_t word_count;
+} Words;
+
+INLINE int has_word(Search *search, const Words *words, int64_t word)
+{
+    if (word < 0 || word >= words->word_count ||
+        !within(words->start[word], words->start[word + 1], words->id_count, words->id_count))
+        search->error = OUT_OF_BOUNDS;
+    return !search->error;
+}
+
+/* The similarity of the closest reading and the closest code of each word; values below `least` may come out as 0.
+   Returns 0 or an error. */
 int64_t phonemes_similarity_of(const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes,
                                int64_t readings, const uint32_t *ids, int64_t id_count, const uint32_t *ids_start,
                                int64_t word_count, const int64_t *words, int64_t count, double least, double *values)
 {
+    Words all = {ids, id_count, ids_start, word_count};
     Search search;
-    begin(&search, table, arrays, codes, readings, least);
-    for (int64_t at = 0; at < count && !search.error; at++) {
-        int64_t word = words[at];
+    begin(&search, table, arrays, codes, readings, phoneme_reading);
+    set_budgets(&search, least);
+    for (int64_t at = 0; at < count && !search.error && has_word(&search, &all, words[at]); at++) {
         values[at] = 0;
-        if (word < 0 || word >= word_count || !within(ids_start[word], ids_start[word + 1], id_count, id_count)) {
-            search.error = OUT_OF_BOUNDS;
-            break;
-        }
-        for (int64_t id = ids_start[word]; id < ids_start[word + 1]; id++)
+        for (int64_t id = ids_start[words[at]]; id < ids_start[words[at] + 1]; id++)
             for (int64_t number = 0; number < readings; number++) {
                 double value = similarity(&search, &search.readings[number], ids[id]);
                 values[at] = value > values[at] ? value : values[at];
             }
     }
+    end(&search);
+    return search.error;
+}
+
+/* The similarity of a reading, made ready as a plain one, and the code that was turned to; 0 if it is below `least`. */
+INLINE double plain_similarity(const Search *search, const Reading *reading, double least)
+{
+    const Other *other = &search->other;
+    double budget = 100 * (1 - least / rhythm_factor(search->table, other->syllables, reading->syllables));
+    budget = budget * (double)(other->whole + reading->whole) + 1e-6;
+    int32_t cost = phoneme_alignment_cost(reading, other, budget < NEVER ? (int32_t)budget : NEVER - 1);
+    return cost == NEVER ? 0 : similarity_at(search->table, reading, cost, other->whole, other->syllables);
+}
+
+/* The share of equal phonemes: one less the edit distance over the longer length, with the places of each phoneme of
+   the reading as bits (H. Hyyro, "A bit-vector algorithm for computing Levenshtein and Damerau edit distances", 2003). */
+INLINE double share_of_equal(const Reading *reading, const uint64_t *places, const Other *other)
+{
+    uint64_t more = ~0ULL, less = 0, last = reading->size ? 1ULL << (reading->size - 1) : 0;
+    int64_t distance = reading->size ? reading->size : other->size;
+    for (int64_t at = 0; at < other->size && reading->size; at++) {
+        uint64_t match = places[other->code[at]];
+        uint64_t diagonal = (((match & more) + more) ^ more) | match | less;
+        uint64_t up = less | ~(diagonal | more), down = diagonal & more;
+        distance += (up & last) != 0;
+        distance -= (down & last) != 0;
+        up = (up << 1) | 1;
+        more = (down << 1) | ~(diagonal | up);
+        less = up & diagonal;
+    }
+    int64_t longer = reading->size > other->size ? reading->size : other->size;
+    return longer ? 1.0 - (double)distance / (double)longer : 1.0;
+}
+
+/* closeness.sound.sound_measures of the readings and each word: `articulation` the similarity of the two that are
+   closest by it, `same` the share of equal phonemes of the two that have most. Words without codes keep what stands
+   there. Returns 0 or an error. */
+int64_t phonemes_sound_measures(const PhonemeTable *table, const CodeArrays *arrays, const uint8_t *codes,
+                                int64_t readings, const uint32_t *ids, int64_t id_count, const uint32_t *ids_start,
+                                int64_t word_count, const int64_t *words, int64_t count, double *articulation,
+                                double *same)
+{
+    Words all = {ids, id_count, ids_start, word_count};
+    Search search;
+    begin(&search, table, arrays, codes, readings, phoneme_plain_reading);
+    uint64_t(*places)[BYTES] = calloc((size_t)readings, sizeof *places);
+    if (!places)
+        search.error = NO_MEMORY;
+    for (int64_t number = 0; number < readings && !search.error; number++)
+        for (int64_t at = 0; at < search.readings[number].size; at++)
+            places[number][search.readings[number].code[at]] |= 1ULL << at;
+    for (int64_t at = 0; at < count && !search.error && has_word(&search, &all, words[at]); at++) {
+        int64_t id = ids_start[words[at]], after = ids_start[words[at] + 1];
+        if (id < after)
+            articulation[at] = same[at] = 0;
+        for (; id < after && stands(&search, ids[id]); id++) {
+            turn_to(&search, ids[id]);
+            if (search.error)
+                break;
+            memset(search.other.aside, 0, (size_t)search.other.size * sizeof *search.other.aside);
+            for (int64_t number = 0; number < readings; number++) {
+                const Reading *reading = &search.readings[number];
+                double value = plain_similarity(&search, reading, articulation[at]);
+                articulation[at] = value > articulation[at] ? value : articulation[at];
+                value = share_of_equal(reading, places[number], &search.other);
+                same[at] = value > same[at] ? value : same[at];
+            }
+        }
+    }
+    free(places);
     end(&search);
     return search.error;
 }

@@ -35,8 +35,9 @@ class CodeArrays:
     """The codes of `register.phoneme_index.Codes`: their parts, and the codes of each word (`ids`, `ids_start`)."""
 
     def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], costs: PhonemeCosts) -> None:
-        self._similarity_of, self._costs = library.phonemes_similarity_of, costs
-        self._similarity_of.restype = c_int64
+        self._similarity_of, self._sound_measures = library.phonemes_similarity_of, library.phonemes_sound_measures
+        self._similarity_of.restype = self._sound_measures.restype = c_int64
+        self._costs = costs
         self._held = [np.ascontiguousarray(arrays[part].view(kind)) for part, kind in _PARTS.items()]
         blob, weights, start, whole, present, syllables = map(len, self._held)
         if not (weights == blob and start == whole + 1 and present == 3 * whole and syllables == whole):
@@ -48,18 +49,22 @@ class CodeArrays:
 
     def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
         """The similarity of the closest of `codes` and the closest of each word's; below `least` it may be 0."""
-        values = np.empty(len(words))
-        words = np.ascontiguousarray(words, np.int64)
-        check(
-            self._similarity_of(
-                *self._query(codes), address(self._ids), c_int64(len(self._ids)), address(self._ids_start),
-                c_int64(len(self._ids_start) - 1), address(words), c_int64(len(words)), c_double(least),
-                address(values),
-            )
-        )  # fmt: skip
+        values, words = np.empty(len(words)), np.ascontiguousarray(words, np.int64)
+        check(self._similarity_of(*self._query(codes, words), c_double(least), address(values)))
         return values
 
-    def _query(self, codes: Sequence[str]) -> tuple[object, ...]:
+    def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
+        """For each word `closeness.sound.sound_measures` of `codes` and its own, in two rows; NaN where it has none."""
+        values, words = np.full((2, len(words)), np.nan), np.ascontiguousarray(words, np.int64)
+        check(self._sound_measures(*self._query(codes, words), *map(address, values)))
+        return values
+
+    def _query(self, codes: Sequence[str], words: Places) -> tuple[object, ...]:
+        """What is asked; the words must outlive the call."""
         readings = terminated(tuple(codes))
         assert readings is not None, "too long for the compiled code"
-        return self._costs.table, ctypes.byref(self._arrays), readings[0], c_int64(readings[1])
+        return (
+            self._costs.table, ctypes.byref(self._arrays), readings[0], c_int64(readings[1]), address(self._ids),
+            c_int64(len(self._ids)), address(self._ids_start), c_int64(len(self._ids_start) - 1), address(words),
+            c_int64(len(words)),
+        )  # fmt: skip

@@ -49,6 +49,7 @@ typedef struct {
 
 HIDDEN int64_t phoneme_weights(const PhonemeTable *table, const uint8_t *code, int64_t size, int32_t *weight);
 HIDDEN int64_t phoneme_syllables(const PhonemeTable *table, const uint8_t *code, int64_t size);
+HIDDEN void phoneme_plain_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading);
 HIDDEN void phoneme_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading);
 HIDDEN int32_t phoneme_alignment_cost(const Reading *reading, const Other *other, int32_t most);
 

@@ -102,7 +102,8 @@ class Codes:
         self._view = memoryview(self._blob)  # type: ignore[arg-type]
         self.ids, self.owners = RaggedArray(arrays, f"{name}_ids"), RaggedArray(arrays, f"{name}_owners")
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
-        self.similarity_of = phoneme_search(parts, self.ids).similarity_of
+        search = phoneme_search(parts, self.ids)
+        self.similarity_of, self.sound_measures = search.similarity_of, search.sound_measures
 
     def __len__(self) -> int:
         return len(self._start) - 1

@@ -1,13 +1,16 @@
-"""The readings of a name against the phoneme codes of a register: `pronunciation.sound_similarity` of many words."""
+"""The readings of a name against the phoneme codes of a register: `pronunciation.sound_similarity` of many words, and
+all that is compared of how they sound."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from ctypes import CDLL
 from functools import cache
 from typing import TYPE_CHECKING, Protocol
 
 import numpy as np
+from rapidfuzz.distance import Levenshtein
+from rapidfuzz.process import cdist
 
 from ..native import choose
 from ..native.phoneme_search import CodeArrays
@@ -40,6 +43,10 @@ class PhonemeSearch(Protocol):
         """The similarity of the closest of `codes` and the closest of each word's (or name's); below `least` it may be
         0."""
 
+    def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
+        """For each word (or name) `closeness.sound.sound_measures` of `codes` and its own, in two rows; NaN where it
+        has none."""
+
 
 def phoneme_search(parts: Parts, ids: RaggedArray) -> PhonemeSearch:
     """The search of codes whose arrays are these `parts`; `ids` lists the codes of each word."""
@@ -63,6 +70,12 @@ class CompiledSearch:
             return self._otherwise.similarity_of(codes, words, least)
         return self._compiled.similarity_of(codes, words, least)
 
+    def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
+        """As `PhonemeSearch.sound_measures`."""
+        if terminated(tuple(codes)) is None:
+            return self._otherwise.sound_measures(codes, words)
+        return self._compiled.sound_measures(codes, words)
+
 
 class ArraySearch:
     """The search in numpy."""
@@ -73,16 +86,31 @@ class ArraySearch:
 
     def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
         """As `PhonemeSearch.similarity_of`."""
-        values = np.zeros(len(words))
-        if not codes or not len(words):
-            return values
+        if not codes:
+            return np.zeros(len(words))
+        values = np.nan_to_num(self._closest(words, lambda places: self._similarity(codes, places)[None])[0])
+        values[values < least] = 0
+        return values
+
+    def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
+        """As `PhonemeSearch.sound_measures`."""
+
+        def measured(places: Places) -> Similarities:
+            texts = [str(self._blob[self._start[at] : self._start[at + 1]].data, "ascii") for at in places.tolist()]
+            same = cdist(codes, texts, scorer=Levenshtein.normalized_similarity, dtype=np.float64).max(axis=0)
+            return np.array([self._similarity(codes, places), same])
+
+        return self._closest(words, measured, rows=2)
+
+    def _closest(self, words: Places, measured: Callable[[Places], Similarities], rows: int = 1) -> Similarities:
+        """The greatest values of the codes of each word, NaN where it has none; `measured` gives rows of them for some
+        codes."""
+        values = np.full((rows, len(words)), np.nan)
         theirs, ends = self._ids.gather(words)
         if len(theirs):
-            distinct, back = np.unique(theirs.astype(np.int64), return_inverse=True)
-            best = self._similarity(codes, distinct)
-            best[best < least] = 0
+            codes, back = np.unique(theirs.astype(np.int64), return_inverse=True)
             has = ends[1:] > ends[:-1]
-            values[has] = np.maximum.reduceat(best[back], ends[:-1][has])
+            values[:, has] = np.maximum.reduceat(measured(codes)[:, back], ends[:-1][has], axis=1)
         return values
 
     def _similarity(self, codes: Sequence[str], places: Places) -> Similarities:

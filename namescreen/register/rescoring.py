@@ -10,7 +10,6 @@ from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
-from rapidfuzz.distance import Levenshtein
 from rapidfuzz.fuzz import token_set_ratio, token_sort_ratio
 from rapidfuzz.process import cdist
 
@@ -289,15 +288,7 @@ def _sounds(
     """`closeness.sound.sound` of one word or name and each of these; NaN where one cannot be read aloud."""
     if not own or not len(places):
         return np.where(same, 1.0, np.nan)
-    ids, ends = codes.ids.gather(places)
-    has = ends[1:] > ends[:-1]
-    alike = np.full(len(places), np.nan)
-    if len(ids):
-        each = distinct(ids)
-        texts = codes.texts(each)
-        most = cdist(own, texts, scorer=Levenshtein.normalized_similarity, dtype=np.float64).max(axis=0)
-        alike[has] = np.maximum.reduceat(most[np.searchsorted(each, ids)], ends[:-1][has])
-    articulation = np.where(has, codes.similarity_of(own, places, 0.0), np.nan)
+    articulation, alike = codes.sound_measures(own, places)
     return many.sounds(articulation, alike, measures[:, many.SPELLED], same, share)
 
 

@@ -137,5 +137,6 @@ def test_arrays_of_a_forged_register_end_in_an_error_or_an_answer(name: str, dat
             lemmas.find(text)
         for reading in ("mos", "kOrn"):
             codes.similarity_of((reading,), everything, 0.4)
+            codes.sound_measures((reading,), everything)
     except (IndexError, ValueError):
         pass

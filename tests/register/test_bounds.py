@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from namescreen.closeness import letters
 from namescreen.closeness.appearance import confusable_skeleton
 from namescreen.closeness.letters import letter_measures
+from namescreen.closeness.sound import sound_measures
 from namescreen.native import is_compiled
 from namescreen.pronunciation import alignment, closest_similarity, sound_similarity
 from namescreen.pronunciation.articulatory_features import percent_differences
@@ -96,6 +97,24 @@ def test_sounds_of_many_words_are_those_of_single_pairs(
     for word, value in zip(words, similarity.tolist(), strict=True):
         best = max(exact[code] for code in word)
         assert value == best or (best < least and value < least)
+
+
+@both_paths
+@settings(deadline=None)
+@given(
+    st.lists(st.lists(codes | longer_codes | long_codes, max_size=3), min_size=1, max_size=12),
+    st.lists(codes | longer_codes | long_codes, min_size=1, max_size=3),
+)
+def test_both_measures_of_sounds_are_those_of_single_pairs(
+    compiled: bool, words: list[list[str]], own: list[str]
+) -> None:
+    table = phoneme_codes_of([tuple(each) for each in words], compiled)
+    found = table.sound_measures(own, np.arange(len(words))).T
+    for each, values in zip(words, found.tolist(), strict=True):
+        if each:
+            assert tuple(values) == sound_measures(tuple(own), tuple(each))
+        else:
+            assert np.isnan(values).all()
 
 
 @both_paths
