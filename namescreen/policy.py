@@ -19,7 +19,7 @@ from enum import IntEnum
 
 __all__ = [
     *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "SAME_GOODS", "STEPS", "IDENTICAL"),
-    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "level_of", "worst"),
+    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "level_of", "most_concern", "worst"),
 ]
 
 
@@ -87,6 +87,12 @@ goods: in the middle of "look closer"."""
 def level_of(concern: float) -> Level:
     """The level of a mark's concern, in [0, 1]."""
     return next((level for least, level in STEPS if concern >= least), Level.NOTHING)
+
+
+def most_concern(overall: float) -> float:
+    """The most concern of a mark so close overall, in [0, 1], that is neither near-identical nor says the name in
+    another language: see `Conflict.concern`."""
+    return min(1.0, OVER_WHOLE * overall)
 
 
 @dataclass(frozen=True, slots=True)

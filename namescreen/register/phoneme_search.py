@@ -88,9 +88,8 @@ class ArraySearch:
         """As `PhonemeSearch.similarity_of`."""
         if not codes:
             return np.zeros(len(words))
-        values = np.nan_to_num(self._closest(words, lambda places: self._similarity(codes, places)[None])[0])
-        values[values < least] = 0
-        return values
+        values = self._closest(words, lambda places: self._similarity(codes, places)[None])[0]
+        return np.where(values >= least, values, 0.0)
 
     def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
         """As `PhonemeSearch.sound_measures`."""

@@ -6,6 +6,7 @@ import dataclasses
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cache
+from heapq import nlargest
 from typing import TYPE_CHECKING, TypeVar
 
 from ..errors import DataError
@@ -13,10 +14,11 @@ from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
-from ..policy import LEAST_CLOSE
+from ..policy import LEAST_CLOSE, NEAR_IN_APPEARANCE, Level, level_of, most_concern
 from ..territories import languages_of
+from ..text import parse
 from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
-from .heard import as_heard
+from .heard import SOME_SOUND, as_heard
 from .results import CloseMark, Screening, is_knockout
 from .taken_over import taken_over
 from .translated import foreign_words_held, other_forms, translated_in
@@ -99,16 +101,28 @@ class Checks:
         found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related, where))
         return () if isinstance(found, NotChecked) else found
 
-    def close_marks(self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = ()) -> tuple[CloseMark, ...]:
-        """What was found of a name in the register, the closest first; `shared` are its words that many owners use."""
+    def close_marks(
+        self, name: str, hits: Sequence[Hit], shared: Sequence[SharedWord] = (), top: int | None = None
+    ) -> tuple[CloseMark, ...]:
+        """What was found of a name in the register, the closest first; `shared` are its words that many owners use. If
+        only the `top` closest are wanted, and the gravest, others that surely ask for no closer look may be missing."""
         several = len(divided(name)) > 1  # else all of the name is shared
 
         def crowded(mark: Mark) -> bool:
             words = crowded_in(shared, held_in(mark, self.markets)) if several else ()
             return bool(words) and shares_only(name, mark.text, words, self.goods)
 
-        each = filter(None, (self._close_mark(name, hit) for hit in hits))
-        found = {one.mark.text: dataclasses.replace(one, crowded=crowded(one.mark)) for one in each}
+        def judged(hit: Hit) -> CloseMark | None:
+            one = self._close_mark(name, hit)
+            return one and dataclasses.replace(one, crowded=crowded(one.mark))
+
+        minor = _surely_minor(name, hits, top)
+        each = [None if at in minor else judged(hit) for at, hit in enumerate(hits)]
+        gravest = max((one.concern for one in each if one), default=0.0)
+        for at, concern in minor.items():
+            if concern >= gravest:
+                each[at] = judged(hits[at])
+        found = {one.mark.text: one for one in each if one}
         return tuple(
             sorted(
                 found.values(),
@@ -230,6 +244,24 @@ class Checks:
         from ..addresses import estimate
 
         return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+
+
+def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, float]:
+    """Which hits are neither among the `top` closest nor ask for a closer look, whatever else is found of them, each
+    with the most concern that it can be of."""
+    own = {at: hit.scores for at, hit in enumerate(hits) if hit.name == name and hit.scores is not None}
+    if not top or len(own) < top or divided(name) != parse(name).words:  # a divided name may be closer
+        return {}
+    least = nlargest(top, (round(scores.overall, 9) for scores in own.values()))[-1]
+    return {
+        at: concern
+        for at, scores in own.items()
+        if round(scores.overall, 9) < least
+        and level_of(concern := most_concern(scores.overall)) < Level.LOOK
+        and scores.appearance < NEAR_IN_APPEARANCE
+        and (scores.sound or 0.0) < SOME_SOUND
+        and (scores.meaning or 0.0) < SOME_MEANING
+    }
 
 
 def _is_generic(found: Distinctiveness | NotChecked) -> bool:

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from ..closeness import Closeness
 
-__all__ = ["as_heard", "heard_alike"]
+__all__ = ["SOME_SOUND", "as_heard", "heard_alike"]
 
 SOME_SOUND = 0.6
 """Closeness in sound, read in English, from which names are read in other languages: to read every mark would cost more

@@ -145,7 +145,7 @@ class _Screener:
         wanted += [Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in other_forms]
         hits = [hit for found in register.find(wanted) for hit in found]
         shared = self.checks.shared_words(name, register)
-        close = self.checks.close_marks(name, hits, shared)
+        close = self.checks.close_marks(name, hits, shared, self.top)
         gravest = max(close, key=lambda mark: mark.concern, default=None)
         top = self.top
         kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))

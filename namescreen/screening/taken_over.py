@@ -72,6 +72,9 @@ def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
     if "".join(ours) == "".join(theirs):
         return None
     for whole, other, by_mark in ((ours, theirs, True), (theirs, ours, False)):
+        letters = "".join(other)
+        if not any(word in letters for word in whole):  # most marks: nothing of the one is in the other
+            continue
         telling = tuple(word for word in whole if not says_little(word, goods))
         if len("".join(telling)) < SHORTEST or all(map(place_of, telling)):  # where goods come from is nobody's
             continue
