@@ -40,8 +40,8 @@ from .word_similarity import (
     recalled_meaning,
 )  # fmt: skip
 
-__all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "Weights", "WordArrays", "looks", "meanings", "parts_by_words",
-           "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
+__all__ = ["SPELLED", "ManyScores", "Parts", "Rows", "Said", "Weights", "WordArrays", "looks", "meanings",
+           "parts_by_words", "parts_translated", "scores", "sounds", "word_arrays"]  # fmt: skip
 
 Values = NDArray[np.float64]
 Places = NDArray[np.int64]
@@ -138,6 +138,21 @@ class Rows(NamedTuple):
         return np.asarray(np.maximum.reduceat(values, self.first, axis=-1), np.float64)
 
 
+class Said(NamedTuple):
+    """Names that are compared as said in another language: their rows, and the shares that each word of these has, as
+    an element and in what is said."""
+
+    rows: Rows
+    counts: Values
+    said: Values
+
+    @classmethod
+    def of(cls, rows: Rows, weights: Weights, length: Values) -> Said:
+        """By the weights of all words without goods, and their lengths as they count in a translation."""
+        _, counts, _, said = rows.shares(weights, length)
+        return cls(rows, counts, said)
+
+
 class Parts(NamedTuple):
     """As `name_similarity.Parts`, of many names: the parts that rest on words, (less covered, better covered)."""
 
@@ -178,19 +193,17 @@ def parts_by_words(
 
 
 def parts_translated(
-    own: Sequence[Word], meanings: Mapping[str, Values], rows: Rows, weights: Weights, length: Values
+    own: Sequence[Word], meanings: Mapping[str, Values], others: Said
 ) -> tuple[Values, Values]:
     """The meanings and elements of `Parts` that names have in common as said in another language.
 
-    `rows` are foreign names as said in English, or names as written where `own` is what the name says in English;
-    `meanings` has the meaning of each word of `own` against all; weights are those without goods, and lengths those
-    that count in a translation.
+    `others` are foreign names as said in English, or names as written where `own` is what the name says in English;
+    `meanings` has the meaning of each word of `own` against all.
     """
-    _, counts, _, said = rows.shares(weights, length)
-    ours = weights_of(tuple(own))
+    ours, rows = weights_of(tuple(own)), others.rows
     table = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own]))[:, rows.words]
-    meant = np.array(_covered(table, ours.in_translation, said, rows.start))
-    counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, counts, rows.start))
+    meant = np.array(_covered(table, ours.in_translation, others.said, rows.start))
+    counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, others.counts, rows.start))
     return rows.best(meant), rows.best(counted)
 
 

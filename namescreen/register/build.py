@@ -128,7 +128,7 @@ def _facts_of(base: Index, texts: list[str]) -> list[WordFacts]:
             vector_row=int(base.vector_row[at]),
             form_defined=base.lemma(int(base.form_defined[at])),
             keys=tuple(keys.get(at, ())),
-            english=tuple(tuple(texts[word] for word in choice) for choice in base.english(at)),
+            english=base.english(at),
             **{name: bool(base.flags[at] & bit) for name, bit in FLAGS.items()},
         )
         for at in range(len(texts))

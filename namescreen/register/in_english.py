@@ -76,7 +76,7 @@ def has_further_readings(index: Index, words: Sequence[int], is_translated: bool
     written = tuple(map(index.word, words))
     if phrase_equivalents(written):
         return True
-    said = [tuple([tuple(map(index.word, way)) for way in index.english(word)]) for word in words]
+    said = list(map(index.english, words))
     if beside_foreign_words(written, said) != said:
         return True
     readings = set(likeliest([[*ways, (word,)] for word, ways in zip(written, said, strict=True)]))

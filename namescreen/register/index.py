@@ -15,6 +15,7 @@ import numpy as np
 from ..closeness.vocabulary import related_words
 from ..closeness.weights import OwnWeight, Weight
 from .bigram_index import bigrams
+from .candidates import Candidates
 from .goods_weights import GoodsWeights
 from .packing import RaggedArray, distinct
 from .phoneme_index import Codes
@@ -64,6 +65,11 @@ class Index:
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
 
+    @cached_property
+    def everything(self) -> Candidates:
+        """All names, as they are compared in a small register."""
+        return Candidates(self, np.arange(len(self.names)))
+
     def all_words(self) -> list[str]:
         """The words of the names, then those that are only said (what foreign words mean in English): numbered so in
         all that is kept of words but their letters and sounds."""
@@ -98,9 +104,10 @@ class Index:
         counted = np.repeat([value for _, value in found], np.array(list(map(len, words)), np.int64))
         return np.concatenate([np.zeros(0, np.uint32), *words]).astype(np.int64), counted.astype(np.float64)
 
-    def _english(self, word: int) -> list[tuple[int, ...]]:
+    def _english(self, word: int) -> tuple[tuple[str, ...], ...]:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""
-        return [tuple(self.choice_words.one(choice).tolist()) for choice in self.choices.one(word).tolist()]
+        ways = map(self.choice_words.one, self.choices.one(word).tolist())
+        return tuple([tuple(map(self.word, way.tolist())) for way in ways])
 
     def names_with_part(self, part: str) -> Places:
         """The names with a word that is `part`, or begins or ends with it, ascending; as written, not divided."""

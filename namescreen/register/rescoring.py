@@ -6,7 +6,6 @@ scores any two names (`closeness.many`), from what the register keeps of its nam
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
@@ -15,7 +14,7 @@ from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
 from ..closeness.appearance import positive_part
-from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, said_length, says_something
+from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, says_something
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
     OPPOSITE,
@@ -31,22 +30,19 @@ from ..closeness.vocabulary import (
     is_surname,
     spellings,
 )
-from ..closeness.weights import LEAST
 from ..lexicon import broken_phrases, lexicon
-from ..lexicon.association import Vectors
 from ..text.inflection import other_number
+from .candidates import Candidates, taken
 from .hit import Wanted
-from .in_english import as_said, has_further_readings
+from .in_english import has_further_readings
 from .nearest import nearest
-from .packing import distinct, stretches
+from .packing import distinct
 from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
-
     from numpy.typing import NDArray
 
-    from ..closeness import Features, Scores, Word
+    from ..closeness import Features, Scores
     from .index import Index
     from .phoneme_index import Codes
 
@@ -87,12 +83,13 @@ def fetched(
 
 
 def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> list[Found]:
-    """The closest of some names of the index, closest first, equally close ones in the order of their first marks.
-    Names with nothing in common (closeness 0) are left out."""
+    """The closest of some names of the index, given ascending: closest first, equally close ones in the order of their
+    first marks. Names with nothing in common (closeness 0) are left out."""
     places = places[index.name_rows[places + 1] > index.name_rows[places]]  # those with words
     if not name.segmentations or not len(places):
         return []
-    compared = Compared(index, name, places)
+    candidates = index.everything if len(places) == len(index.names) else Candidates(index, places)
+    compared = Compared(index, name, candidates)
     overall = compared.scores(name).overall.round(DECIMALS)
     marks = index.name_marks
     order = np.lexsort((marks.values[marks.start[places]], -overall))[: wanted.top]
@@ -121,110 +118,78 @@ def _scored_alone(index: Index, name: Features, found: Found, wanted: Wanted) ->
 class Compared:
     """One name against some of a register; all have words."""
 
-    def __init__(self, index: Index, name: Features, places: Places) -> None:
-        self.index, self._name = index, name
-        self.places = places
-        rows = index.rows_of_names(places)
-        words, ends = index.row_words.gather(rows)
-        sizes = (index.name_rows[places + 1] - index.name_rows[places]).astype(np.int64)
-        written = many.Rows(words.astype(np.int64), ends[:-1], np.cumsum(sizes) - sizes)
-        first = _rows(written, written.first)
-        self._breaks = self._break_phrases(first)
-        self._foreign, said = as_said(index, first)
-        held = distinct(written.words)
-        self._words = distinct(np.concatenate([held, said.words]))
-        self._written, self._first, self._said = (
-            many.Rows(np.searchsorted(self._words, each.words), each.start, each.first)
-            for each in (written, first, said)
-        )
-        self._weights = many.Weights(index.strength[self._words], index.dominance[self._words])
-        self._letters = index.length[self._words].astype(np.float64)
-        weak = (self._weights.strength <= LEAST).nonzero()[0].tolist()
-        self._length, self._length_translated = self._letters.copy(), self._letters.copy()
-        for at in weak:
-            word = index.word(int(self._words[at]))
-            self._length[at], self._length_translated[at] = said_length(word), said_length(word, translated=True)
-        self._vectors = Vectors(index.vector_row[self._words])
+    def __init__(self, index: Index, name: Features, candidates: Candidates) -> None:
+        self.index, self._name, self.candidates = index, name, candidates
         self._meanings: dict[str, Values] = {}
-        self._arrays = self._word_arrays(name, held)
+        self._breaks = self._break_phrases()
+        self._arrays = self._word_arrays()
+        places = candidates.places
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
         measures = index.names.measures(name.letters, places)
         look = many.looks(measures, self._same)
-        single = np.diff(first.start, append=len(first.words)) == 1
-        known = single & ((index.flags[first.words[first.start]] & IS_KNOWN) > 0)
-        share = np.where(known & is_one_known_word(name.name.words), LETTERS, LETTERS_OF_NAME)
+        both_known = candidates.is_one_known_word & is_one_known_word(name.name.words)
+        share = np.where(both_known, LETTERS, LETTERS_OF_NAME)
         sound = _sounds(index.name_codes, name.phoneme_codes, places, measures, self._same, share)
-        self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order(first)])
+        self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order()])
+        self._translated = self._in_translation()
 
     def scores(self, name: Features, chosen: Places | None = None, goods: tuple[str, ...] = ()) -> many.ManyScores:
         """The closeness of every name, or of the `chosen` ones, by their places among these, for `goods` described by
         these words. `name` is the one compared, with the weights it has for them."""
-        every = np.arange(len(self.places)) if chosen is None else chosen
-        written, first = _taken(self._written, every), _taken(self._first, every)
-        weights = self._weights
+        candidates, weights = self.candidates, self.candidates.weights
+        every = np.arange(len(candidates)) if chosen is None else chosen
+        written = candidates.written if chosen is None else taken(candidates.written, chosen)
         if goods:
             weights = many.Weights(*(each.copy() for each in weights))
             held = distinct(written.words)
-            weights.strength[held], weights.dominance[held] = self.index.weights_for(goods).of(self._words[held])
-        parts = many.parts_by_words(name.segmentations, self._arrays, written, weights, self._length)
-        own = self._name.name.words
-        if english_readings(own):
-            known = (self.index.flags[self._words] & IS_KNOWN) > 0
-            rows = _whole_or_known(written, known)
-            for said in {way: None for reading in english_readings(own) for way in spellings(reading)}:
-                parts = self._translated(parts, plain_words(said), rows, np.arange(len(every)))
-        place = np.full(len(self.places), -1)
-        place[every] = np.arange(len(every))
-        foreign = (place[self._foreign] >= 0).nonzero()[0]
-        said_rows = _taken(self._said, foreign)
-        for way in spellings(own):
-            parts = self._translated(parts, plain_words(way), said_rows, place[self._foreign[foreign]])
-        telling = (self._letters > 2) & (self.index.known[self._words] > 0)
-        says = np.logical_or.reduceat(np.logical_and.reduceat(telling[written.words], written.start), written.first)
-        says |= np.logical_or.reduceat(telling[first.words], first.start)
-        says = says.astype(np.int64) + says_something(self._name.segmentations)
-        meant = (says == 2) | (parts.meanings[1] >= JUDGED_FROM)
+            found = self.index.weights_for(goods).of(candidates.words[held])
+            weights.strength[held], weights.dominance[held] = found
+        parts = many.parts_by_words(name.segmentations, self._arrays, written, weights, candidates.length)
+        for part, found in zip((parts.meanings, parts.elements), self._translated, strict=True):
+            np.maximum(part, found[:, every], out=part)
+        says = candidates.says_something[every] & says_something(self._name.segmentations)
+        meant = says | (parts.meanings[1] >= JUDGED_FROM)
         look, sound, spelled, in_any_order = self._form[:, every]
         same, breaks = self._same[every], self._breaks[every]
-        divided = np.diff(first.start, append=len(first.words)) != len(own)
+        divided = candidates.sizes[every] != len(self._name.name.words)
         return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, divided)
 
-    def _translated(self, parts: many.Parts, own: Sequence[Word], rows: many.Rows, names: Places) -> many.Parts:
-        """The parts with what is in common in another language; `names` are those that the rows belong to."""
-        if not own or not len(names):
-            return parts
-        meanings = {word.letters: self._meaning(word.letters) for word in own}
-        meant, counted = many.parts_translated(own, meanings, rows, self._weights, self._length_translated)
-        for part, found in ((parts.meanings, meant), (parts.elements, counted)):
-            part[:, names] = np.maximum(part[:, names], found)
-        return parts
+    def _in_translation(self) -> Values:
+        """What each name and the one compared have in common as one of them is said in English: in meaning and word for
+        word, each less covered and better covered; 0 where there is nothing."""
+        candidates, own = self.candidates, self._name.name.words
+        best = np.zeros((2, 2, len(candidates)))
+        in_english = {way: None for reading in english_readings(own) for way in spellings(reading)}
+        compared = [(way, candidates.to_be_said, np.arange(len(candidates))) for way in in_english]
+        if len(candidates.foreign):
+            compared += [(way, candidates.said, candidates.foreign) for way in spellings(own)]
+        for words, others, names in compared:
+            if words:
+                meanings = {word: self._meaning(word) for word in words}
+                found = many.parts_translated(plain_words(words), meanings, others)
+                best[:, :, names] = np.maximum(best[:, :, names], found)
+        return best
 
-    def _letters_in_any_order(self, written: many.Rows) -> Values:
+    def _letters_in_any_order(self) -> Values:
         """`closeness.letters.in_any_order` of every name."""
-        held, at = np.unique(written.words, return_inverse=True)
-        words, at = self.index.words.texts(held), at.tolist()
-        ends = np.append(written.start, len(written.words)).tolist()
-        names = [" ".join(map(words.__getitem__, at[start:end])) for start, end in pairwise(ends)]
-        own = [" ".join(self._name.name.words)]
+        own, names = [" ".join(self._name.name.words)], self.candidates.spaced
         ratios = [cdist(own, names, scorer=one, dtype=np.float64)[0] for one in (token_sort_ratio, token_set_ratio)]
         return np.asarray(sum(ratios) / 200, np.float64)
 
-    def _break_phrases(self, written: many.Rows) -> NDArray[np.bool_]:
+    def _break_phrases(self) -> NDArray[np.bool_]:
         """Which names break a phrase, or have one that the name breaks (`lexicon.broken_phrases`)."""
-        index, own = self.index, self._name.name.words
-        places = [place for word in own if (place := index.words.find(word)) is not None]
-        shared = np.logical_or.reduceat(np.isin(written.words, places), written.start)
-        ends = np.append(written.start, len(written.words))
-        broken = np.zeros(len(self.places), bool)
-        for at in shared.nonzero()[0].tolist():
-            words = tuple(map(index.word, written.words[ends[at] : ends[at + 1]].tolist()))
-            broken[at] = bool(broken_phrases(own, words))
+        candidates, own = self.candidates, self._name.name.words
+        places = [place for word in own if (place := self.index.words.find(word)) is not None]
+        shared = np.isin(candidates.words[candidates.first.words], places)
+        broken = np.zeros(len(candidates), bool)
+        for at in np.logical_or.reduceat(shared, candidates.first.start).nonzero()[0].tolist():
+            broken[at] = bool(broken_phrases(own, tuple(candidates.spaced[at].split())))
         return broken
 
-    def _word_arrays(self, name: Features, held: Places) -> dict[str, many.WordArrays]:
-        """Each word of a name against all that are compared; those only said are left at 0."""
-        index, found = self.index, {}
-        at = np.searchsorted(self._words, held)
+    def _word_arrays(self) -> dict[str, many.WordArrays]:
+        """Each word of the name against all that are compared; those only said are left at 0."""
+        index, name, held, found = self.index, self._name, self.candidates.held, {}
+        at = np.searchsorted(self.candidates.words, held)
         for word in {word.letters: word for words in name.segmentations for word in words}.values():
             place = index.words.find(word.letters)
             same = held == (-1 if place is None else place)
@@ -237,14 +202,14 @@ class Compared:
             others = [index.words.find(form) for form in other_number(word.letters)]
             inflected = np.isin(held, [other for other in others if other is not None])
             arrays = many.word_arrays(look, sound, meaning, is_known(word.letters), known, familiar, inflected)
-            every = np.zeros((len(arrays), len(self._words)))
+            every = np.zeros((len(arrays), len(self.candidates.words)))
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)
         return found
 
     def needs_all_readings(self, chosen: int) -> bool:
         """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""
-        words = self.index.row_words.one(int(self.index.name_rows[self.places[chosen]])).tolist()
+        words = self.index.row_words.one(int(self.index.name_rows[self.candidates.places[chosen]])).tolist()
         return has_further_readings(self.index, words, bool(english_readings(self._name.name.words)))
 
     def _meaning(self, letters: str) -> Values:
@@ -254,7 +219,7 @@ class Compared:
         return self._meanings[letters]
 
     def _find_meaning(self, letters: str) -> Values:
-        index, words = self.index, self._words
+        index, words, flags = self.index, self.candidates.words, self.candidates.flags
         places = index.words_of_lemma(letters)
         same = np.isin(words, places[[index.word(at) == letters for at in places.tolist()]])
         if not has_senses(letters):
@@ -264,13 +229,13 @@ class Compared:
         at = np.minimum(np.searchsorted(words, keyed), len(words) - 1)
         here = words[at] == keyed
         np.maximum.at(related, at[here], values[here])
-        flags = index.flags[words]
         comparable = index.known[words] > 0
         if is_surname(letters):
             comparable &= ((flags & IS_SURNAME) == 0) | (related >= SAME_NAME)
         english = (flags & HAS_BASE_FORMS) > 0 if base_forms(letters) else np.zeros(len(words), bool)
-        associated = np.nan_to_num(self._vectors.associations(letters, index.form_defined[words], index.key))
-        listed = positive_part(np.nan_to_num(self._vectors.thesaurus_similarities(letters)))
+        vectors = self.candidates.vectors
+        associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.key))
+        listed = positive_part(np.nan_to_num(vectors.thesaurus_similarities(letters)))
         said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)
         opposite = np.zeros(len(words), bool)
         similar = np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist()
@@ -290,25 +255,3 @@ def _sounds(
         return np.where(same, 1.0, np.nan)
     articulation, alike = codes.sound_measures(own, places)
     return many.sounds(articulation, alike, measures[:, many.SPELLED], same, share)
-
-
-def _rows(rows: many.Rows, chosen: Places) -> many.Rows:
-    """Some of the rows, one a name."""
-    start = np.append(rows.start, len(rows.words))
-    words, ends = stretches(rows.start[chosen], start[chosen + 1] - rows.start[chosen])
-    return many.Rows(rows.words[words], ends[:-1], np.arange(len(chosen)))
-
-
-def _whole_or_known(rows: many.Rows, known: NDArray[np.bool_]) -> many.Rows:
-    """The first row of each name, as it is written, and those all of whose words are known."""
-    keep = np.logical_and.reduceat(known[rows.words], rows.start)
-    keep[rows.first] = True
-    before = np.cumsum(keep) - keep
-    return _rows(rows, keep.nonzero()[0])._replace(first=before[rows.first])
-
-
-def _taken(rows: many.Rows, names: Places) -> many.Rows:
-    """The rows of some of the names."""
-    end = np.append(rows.first[1:], len(rows.start))
-    chosen, ends = stretches(rows.first[names], end[names] - rows.first[names])
-    return _rows(rows, chosen)._replace(first=ends[:-1])

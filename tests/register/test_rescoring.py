@@ -9,6 +9,7 @@ import pytest
 
 from namescreen.closeness import features, goods_words, score
 from namescreen.register import Wanted, read_register
+from namescreen.register.candidates import Candidates
 from namescreen.register.rescoring import Compared, best_of
 
 MARKS = (
@@ -36,7 +37,7 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
 
     for name in NAMES:
         own = features(name, described)
-        compared = Compared(index, features(name), places)
+        compared = Compared(index, features(name), Candidates(index, places))
         found = compared.scores(own, goods=described)
         some = compared.scores(own, places[::3], described)
         for aspect, every in zip(some, found, strict=True):

@@ -125,7 +125,7 @@ def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_las
     bits = {"quoinmoss": 0.7 + 2e-16, "mossquoin": 0.7, "zedmoss": 0.7 - 2e-16, "herb": 0.2}
 
     def scores(compared: rescoring.Compared, name: Features, *_: object) -> ManyScores:
-        names = compared.index.names.texts(compared.places)
+        names = compared.index.names.texts(compared.candidates.places)
         return ManyScores(*[np.array([bits[name] for name in names])] * 4)
 
     monkeypatch.setattr(rescoring.Compared, "scores", scores)
