@@ -53,7 +53,7 @@ def _listed(name: str) -> frozenset[str]:
 def _fitting(groups: frozenset[str], item: Item) -> frozenset[str]:
     """Of groups that part of a name gave those whose goods may be in the classes of the whole: a dish may be a plate, a
     pizza is none."""
-    if item.dealing:
+    if item.dealing or not groups:
         return groups
     theirs = {guess.number: guess.score for guess in classes(item.text, limit=45)}
     return frozenset(name for name in groups if not theirs or _one_class(name, theirs) >= LEAST_FITTING)
