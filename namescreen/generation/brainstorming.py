@@ -21,7 +21,8 @@ from .candidate import Candidate, Proposal
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
 from .material import Material, gather
-from .ranking import AS_IT_IS, Judge, syllables, weights_of
+from .name_sounds import syllables
+from .ranking import AS_IT_IS, Judge, weights_of
 from .senses import unfit, usable_words
 from .taste import Liking, Taste
 from .variety import FIRST, FURTHER, Judged, choose, judged

@@ -9,27 +9,24 @@ from __future__ import annotations
 import heapq
 from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache, reduce
-from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import association, kinds, lexicon, zipf
-from ..pronunciation.phonotactics import pronounceability
 from ..tables import open_table
 from ..text import fold, split_closed_compound
-from .blending.letter_statistics import surprise
 from .brief_terms import NAMED, BriefTerms, goods_words
 from .candidate import Proposal
 from .ideas import Idea
+from .name_sounds import echo, rhythm, sayable, size, syllables
 from .vocabulary import are_rivals, word
 from .wares import head_of
-from .word_sounds import is_vowel
 
 if TYPE_CHECKING:
     from .brief_terms import Associations
 
-__all__ = ["PARTS", "Judge", "default_weights", "resemblance", "syllables"]
+__all__ = ["PARTS", "Judge", "default_weights", "resemblance"]
 
 PARTS = {
     "sense": "how much of the brief its sources bring to mind: 1 = two concepts as well as any word does",
@@ -40,6 +37,8 @@ PARTS = {
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how its sources pleased a blind reader for a subject of the brief: 1 = much, 0 = little, or not rated",
+    "listed": "how it pleased that reader for the words of the brief together: 1 = for two concepts as well as can be",
+    "agrees": "whether it keeps the mood: 0 = it speaks against a concept, as a bugle call against quiet",
     "delight": "how its sources pleased that reader for all that they suit: 1 = a delight, 0 = flat; 0.5 if not rated",
     "unworn": "how far its sources are words that firms of every trade do not carry already: 0 = all do, 1 = none does",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
@@ -64,9 +63,6 @@ PARTS = {
 }
 """Every part and its meaning."""
 
-_USUAL, _UNUSUAL = 2.6, 5.2
-"""Mean bits a letter at which a name reads like a common word, and like none: the 10th and 99.5th hundredths of
-the words of frequency Zipf 3 and more are 2.5 and 5.2 (measured on the shipped lists)."""
 _NARROW = 0.7  # relevance that a word with one concept and a little more has
 _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
 _NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
@@ -78,16 +74,12 @@ _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _TIED, _MANY = 0.5, 4  # an association that ties a word to a term in full; so many terms are many
-_WORST = 9.5  # bits of one letter beyond which the whole is held back
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 """Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
 rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
 _THINGS = frozenset(f"noun.{name}" for name in ("artifact", "act", "food", "substance"))
 _TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
-_SHAPE = {"1": 0.85, "10": 1.0, "12": 0.95, "01": 0.75, "11": 0.85, "21": 0.75, "20": 0.9, "100": 0.9, "102": 0.95,
-          "120": 0.9, "010": 0.9, "101": 0.9, "110": 0.75, "210": 0.85, "1010": 0.9, "2010": 0.95,
-          "1020": 0.95}  # fmt: skip
 Weights = Mapping[str, Mapping[str, float]]
 """The weight of each part, by construction."""
 
@@ -126,18 +118,6 @@ def weights_of(brief: Brief) -> Weights:
     return {kind: {**weights, **stated} for kind, weights in default_weights().items()}
 
 
-def syllables(proposal: Proposal) -> int:
-    """How many syllables it has: of its sounds, else of its groups of vowel letters."""
-    if proposal.sounds:
-        return sum(map(is_vowel, proposal.sounds))
-    return max(1, sum(_groups(word) for word in proposal.words))
-
-
-def _groups(word: str) -> int:
-    shape = "".join("v" if letter in "aeiouy" else " " for letter in word.removesuffix("e") or word)
-    return len(shape.split())
-
-
 class Judge:
     """Scores proposals for one brief. The parts follow from the proposal alone, so batches equal singles."""
 
@@ -171,16 +151,19 @@ class Judge:
         known = self._ideas.get(proposal.sources[0])
         many = len(words) > 1
         together = reduce(np.maximum, associations)
+        ties = self._ties_of(known, associations[0]) if proposal.construction in _WHOLE_IDEA else together
         sense = self._brief_terms.relevance(together)
         return {
             "sense": sense,
             "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
-            "many": min(1.0, float((together / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
+            "many": min(1.0, float((ties / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
             "true": min(_true(one * self._shares) for one in associations),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": _mean(float(word in self._own) for word in words),
             "standing": known.standing if known and proposal.construction in _WHOLE_IDEA else 0.5,
             "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
+            "listed": _mean(idea.listed if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
+            "agrees": 1 - max(idea.against if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
             "delight": _mean(idea.delight if (idea := self._ideas.get(one)) else _UNRATED for one in proposal.sources),
             "unworn": 1 - _mean(float(one in self._ideas and self._ideas[one].worn) for one in proposal.sources),
             "known": _known(words[0]),
@@ -195,10 +178,10 @@ class Judge:
             "heard": proposal.heard if proposal.original else _NO_ORIGINAL,
             "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
             "saying": _WHOLE[min(4, len(proposal.original.replace("-", " ").split()))],
-            "sayable": _sayable_as(proposal),
-            "length": _length(len(proposal.letters), syllables(proposal), len(proposal.words)),
-            "rhythm": _rhythm(proposal),
-            "echo": _echo(proposal),
+            "sayable": sayable(proposal),
+            "length": size(len(proposal.letters), syllables(proposal), len(proposal.words)),
+            "rhythm": rhythm(proposal),
+            "echo": echo(proposal),
             "join": proposal.join * proposal.clear,
             "open": float(len(proposal.words) > 1),
             "kind": levels().get(proposal.construction, 0.5),
@@ -209,6 +192,10 @@ class Judge:
         weights = self.weights[construction]
         total = sum(weights[name] for name in parts)
         return sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
+
+    def _ties_of(self, idea: Idea | None, associations: Associations) -> Associations:
+        """How sure it is that a name taken as it is is about each term."""
+        return associations if idea is None or idea.ties is None else idea.ties
 
     def _of(self, source: str) -> Associations:
         found = self._associations.get(source)
@@ -328,56 +315,6 @@ def _pleasant(text: str) -> float:
 def _fresh(text: str) -> float:
     common = min(word(part).zipf for part in text.split())
     return max(0.0, min(1.0, (_WORN - common) / (_WORN - _SELDOM)))
-
-
-def _sayable_as(proposal: Proposal) -> float:
-    """By its letters, and where they are known by its sounds, in equal parts."""
-    letters = min(_sayable(word) for word in proposal.words)
-    return 0.5 * letters + 0.5 * _said(proposal.sounds) if proposal.sounds else letters
-
-
-@lru_cache(maxsize=1 << 14)
-def _said(sounds: tuple[str, ...]) -> float:
-    return pronounceability(sounds)
-
-
-@lru_cache(maxsize=1 << 15)
-def _sayable(word: str) -> float:
-    bits = surprise(word)
-    if not bits:
-        return 0.5
-    mean = sum(bits) / len(bits)
-    value = 1 - (mean - _USUAL) / (_UNUSUAL - _USUAL)
-    return max(0.0, min(1.0, value) - 0.15 * max(0.0, max(bits) - _WORST))
-
-
-def _length(letters: int, sounded: int, words: int) -> float:
-    gap = max(0, 4 - letters) * 0.15 + max(0, letters - (9 if words == 1 else 11)) * 0.1
-    gap += max(0, sounded - 3) * 0.15 + (0.15 if words > 3 else 0.0)
-    return max(0.0, 1 - gap)
-
-
-def _rhythm(proposal: Proposal) -> float:
-    if not proposal.sounds:
-        return 0.75
-    stresses = "".join(sound[-1] for sound in proposal.sounds if is_vowel(sound))
-    known = _SHAPE.get(stresses)
-    if known is not None:
-        return known
-    turns = sum((a == "0") != (b == "0") for a, b in pairwise(stresses))
-    return 0.5 + 0.4 * turns / max(1, len(stresses) - 1)
-
-
-def _echo(proposal: Proposal) -> float:
-    parts = proposal.sources if len(proposal.words) == 1 else tuple(one for one in proposal.words if one != "and")
-    if len(parts) < 2:
-        return 0.0
-    heard = [sounds for one in (parts[0], parts[-1]) if (sounds := word(one.casefold()).sounds)]
-    if len(heard) < 2:
-        return 0.0
-    one, two = heard[0], heard[-1]
-    stressed = [next((s[:-1] for s in sounds if s.endswith("1")), "") for sounds in (one, two)]
-    return min(1.0, 0.5 * (one[0] == two[0]) + 0.3 * (stressed[0] == stressed[1]) + 0.4 * (one[-2:] == two[-2:]))
 
 
 @lru_cache(maxsize=64)

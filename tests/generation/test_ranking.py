@@ -12,7 +12,8 @@ from namescreen.errors import InputError
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.material import Material
-from namescreen.generation.ranking import PARTS, Judge, default_weights, resemblance, syllables, weights_of
+from namescreen.generation.name_sounds import syllables
+from namescreen.generation.ranking import PARTS, Judge, default_weights, resemblance, weights_of
 from namescreen.generation.word_sounds import sounds_of
 
 

@@ -172,20 +172,28 @@ def naming_ideas() -> Entries:
 
 
 def naming_keys() -> Entries:
-    """The keys and the facets of all ideas as numbers, in the order of the tables."""
+    """The keys, the facets and the words of all ideas as numbers, in the order of the tables."""
     place = {word: number for number, word in enumerate(_words())}
-    keyed, fitting, weights = [], [], []
-    for _, value in sorted(_ideas().items()):
+    keyed, fitting, weights, phrased = [], [], [], []
+    for key, value in sorted(_ideas().items()):
         _, told, about, *_ = (*value.split("|"), "", "")
         pairs = [pair.split(":") for pair in told.split() if pair.partition(":")[0] in place]
         keyed.append([place[word] for word, _ in pairs])
         weights += [weight for _, weight in pairs]
         fitting.append([place[word] for word in about.split() if word in place])
+        phrased.append([place[word] for word in _own_words(key) if word in place])
     return {
         "key counts": _row(map(len, keyed)), "key places": _row(one for own in keyed for one in own),
         "key weights": _row(weights),
         "facet counts": _row(map(len, fitting)), "facet places": _row(one for own in fitting for one in own),
+        "phrase counts": _row(map(len, phrased)), "phrase places": _row(one for own in phrased for one in own),
     }  # fmt: skip
+
+
+def _own_words(key: str) -> list[str]:
+    """The words of a phrase that say something; none of a single word."""
+    words = fold(key.partition(" ")[2]).replace("'", "").split()
+    return [word for word in words if "function word" not in kinds(word)] if len(words) > 1 else []
 
 
 def _row(numbers: Iterable[object]) -> str:
@@ -220,6 +228,16 @@ def naming_senses() -> Entries:
         word: "/".join(";".join(" ".join(part.split()) for part in sense.split(";")) for sense in senses.split("/"))
         for word, _, senses in parts
     }
+
+
+def naming_opposites() -> Entries:
+    """A word for a concept -> the words for its opposite."""
+    found: dict[str, dict[str, None]] = {}
+    for line in lines("naming_opposites.txt"):
+        concept, _, contrary = line.partition(":")
+        for word in concept.split():
+            found.setdefault(word, {}).update(dict.fromkeys(contrary.split()))
+    return {word: " ".join(contrary) for word, contrary in found.items()}
 
 
 def naming_stuffs() -> Entries:
@@ -292,7 +310,7 @@ def _words() -> tuple[str, ...]:
         words.update(dict.fromkeys(value.replace("|", " ").split()))
     for value in (*naming_suits().values(), *naming_picks().values()):
         words.update(dict.fromkeys(re.findall("[a-z]+", value.partition("|")[0])))
-    for value in naming_senses().values():
+    for value in (*naming_senses().values(), *naming_opposites().values()):
         words.update(dict.fromkeys(re.findall("[a-z]+", value)))
     words.update(dict.fromkeys((*charm(), *compound_places())))
     for phrase, parts in familiar().items():
@@ -328,6 +346,7 @@ def main() -> None:
         naming_suits: ("naming_suits.txt", "MIT, as namescreen"),
         naming_picks: ("naming_picks.txt, rated by runs of a language model", "MIT, as namescreen"),
         naming_senses: ("naming_senses.txt", "MIT, as namescreen"),
+        naming_opposites: ("naming_opposites.txt", "MIT, as namescreen"),
         naming_stuffs: ("naming_stuffs.txt", "MIT, as namescreen"),
         naming_vocabulary: (
             "naming_finds.txt, naming_suits.txt, naming_picks.txt, naming_charm.txt, naming_places.txt, "
