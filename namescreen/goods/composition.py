@@ -24,6 +24,8 @@ __all__ = [
     "has_other_own_word",
     "holds_praised_image",
     "is_coined_own",
+    "is_own_name",
+    "is_picture",
     "is_surname_alone",
     "is_without_tie",
     "may_name_goods",
@@ -76,7 +78,7 @@ def composition(judged: tuple[Judged, ...]) -> Composition:
     rest = tuple(one for one in judged if one not in places)
     if any(map(is_coined_own, rest)):
         shared = tuple(one for one in rest if not is_coined_own(one) and (_is_anyones(one) or _weighs(one) >= TIED))
-    elif any(_is_image(one) or _is_name(one) for one in rest):
+    elif any(_is_image(one) or is_own_name(one) for one in rest):
         shared = tuple(one for one in rest if one.evidence.names_goods or _weighs(one) >= IN_THE_GOODS)
     else:
         return Composition(judged, (), places, rest)
@@ -94,7 +96,7 @@ def is_surname_alone(judged: tuple[Judged, ...], *, frequent: bool = True) -> bo
     """Whether a name is nothing but a surname that buyers take for one, and words for the goods (TMEP
     1211.01(b)(vi)); a name that few bear is not so taken, unless it is built like one (1211.01(a)), and counts only
     where it need not be `frequent`."""
-    names = [one.word for one in judged if _is_name(one)]
+    names = [one.word for one in judged if is_own_name(one)]
     rest = [one for one in judged if one.word not in names]
     known = all(has_form_of_surname(word) or (name_rank(word) or FREQUENT + 1) <= FREQUENT for word in names)
     return bool(names) and (known or not frequent) and all(_is_anyones(one) or _weighs(one) >= TIED for one in rest)
@@ -166,7 +168,7 @@ def has_coined_word(judged: tuple[Judged, ...]) -> bool:
 def has_other_own_word(judged: tuple[Judged, ...], words: tuple[str, ...]) -> bool:
     """Whether a word that carries the name, besides these `words`, is one that tells nothing of the goods."""
     others = [one for one in composition(judged).carrying if one.word not in words]
-    return any(is_coined_own(one) or _is_name(one) or (is_without_tie(one) and not is_place(one)) for one in others)
+    return any(is_coined_own(one) or is_own_name(one) or (is_without_tie(one) and not is_place(one)) for one in others)
 
 
 def is_without_tie(one: Judged) -> bool:
@@ -174,7 +176,7 @@ def is_without_tie(one: Judged) -> bool:
     return not one.evidence.is_told and not is_surname(one.word) and len(one.word) > 1
 
 
-def _is_name(one: Judged) -> bool:
+def is_own_name(one: Judged) -> bool:
     """A surname, where it is judged as registrable."""
     return is_surname(one.word) and _weighs(one) < NO_TIE
 
@@ -191,6 +193,12 @@ def is_coined_own(one: Judged) -> bool:
     """Whether a word is in no dictionary, and says nothing of the goods, or no more than a part of it hints at."""
     own = _weighs(one) < NO_TIE or one.evidence.hint
     return one.coined and own and len(one.word) > 1
+
+
+def is_picture(phrase: str) -> bool:
+    """Whether a phrase of the lexicon is first of all someone, a natural thing, or what happens or is felt."""
+    senses = lexicon().senses(phrase, labelled=False)[:1]
+    return any(one.domain in IMAGES | SCENES for one in senses)
 
 
 def _names_image(word: str) -> bool:

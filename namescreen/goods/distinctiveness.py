@@ -14,10 +14,10 @@ from ..outcome import NotChecked
 from ..plain_text import some
 from .composition import composition, has_other_own_word, is_surname_alone
 from .continuum import CATEGORIES, score
-from .description import SURNAMES, EvidenceKind, is_material
+from .description import COMMON_SURNAME, SURNAMES, EvidenceKind, is_material
 from .evidence import read
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
-from .foreign import COMMON, known_languages, read_by_law, reading_in
+from .foreign import COMMON, SURE, known_languages, read_by_law, reading_in
 from .grounds import (
     SURNAME_BARS,
     TRANSLATING,
@@ -43,6 +43,7 @@ from .placement import (
     finding_of,
     is_geographic,
 )
+from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
 from .wording import in_english, not_read, remark
 
@@ -231,8 +232,23 @@ def _by_each_law(
         if first.category == "fanciful" and any(one.meaning for one in findings):
             first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
         told = kinds_of_name(readings["en"], read_so)
-        found.append(_by_law(law, name, goods, first, told, is_geographic(read_so, signs), unheard=unheard))
+        geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
+        found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
     return found
+
+
+def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:
+    """Whether a name is nothing but a surname: "frequent", "rare", or "" if it is none, or if the surname is a rare one
+    and a word of a language of the buyers too: then it is not primarily merely a surname (TMEP 1211)."""
+    plain = readings["en"]
+    if not is_surname_alone(plain, frequent=False):
+        return ""
+    means = [one for judged in readings.values() for one in judged if one.meaning and not one.meaning.guessed]
+    meant = {one.word for one in means if one.meaning and one.meaning.sure >= SURE}
+    names = [(one.word, listed_surname(one.word)[1]) for one in plain if is_surname(one.word)]
+    if all(word in meant and (rank or 0) > COMMON_SURNAME for word, rank in names):
+        return ""
+    return "frequent" if is_surname_alone(plain) else "rare"
 
 
 def _as_claim(one: LanguageFinding) -> LanguageFinding:
@@ -285,11 +301,12 @@ def _by_law(
     worst: LanguageFinding,
     found: tuple[str, ...],
     geographic: bool,
+    surname: str,
     *,
     unheard: bool,
 ) -> MarketFinding:
-    """The finding under one law: a surname alone is a bar in the United States and Canada, and not elsewhere; a word of
-    a language that few buyers there read (`unheard`) only where they understand it."""
+    """The finding under one law: a `surname` alone is a bar in the United States and Canada, and not elsewhere; a word
+    of a language that few buyers there read (`unheard`) only where they understand it."""
     category, points = worst.category, worst.score
     ground = category if category in CATEGORIES[:2] else ""
     if ground == "descriptive" and geographic:
@@ -300,17 +317,17 @@ def _by_law(
         ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
     elif ground == "generic" and "misspelling" in found:
         ground = "misspelling"
-    of_few = "surname" not in found and is_surname_alone(read(name, goods, {}, surnames=False), frequent=False)
-    if law in SURNAME_BARS and ground != "generic":
-        as_read = read(name, goods, {})
+    as_read = read(name, goods, {})
+    written = any(one.evidence.kind is EvidenceKind.SURNAME and not is_surname(one.word) for one in as_read)
+    if (surname or written) and law in SURNAME_BARS and ground != "generic":
         as_surname = chances_of(name, as_read)
         personal, told = bounded(as_read, category_of(as_surname), score(as_surname))
-        if "surname" in found:
+        if surname == "frequent":
             category, points, ground = "descriptive", BARRED_SCORE, "surname"
         elif told < points and personal == "descriptive" and not ground:
-            told = max(told, RARE_SURNAME_SCORE) if of_few else told
+            told = max(told, RARE_SURNAME_SCORE) if surname else told
             category, points, ground = "descriptive", round(told, 4), "surname"
-    elif (of_few or "surname" in found) and not ground:
+    elif surname and not ground:
         ground = "surname"
     if unheard and not ground:
         ground = "foreign word"

@@ -18,6 +18,7 @@ from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import classes
 from .coinage import divided, heard_as, heard_word, initials_of, is_coined, understood
+from .composition import is_picture
 from .context import context
 from .description import (
     NOTHING,
@@ -323,9 +324,10 @@ def _entries(
 
 
 def _is_name(run: str, goods: str) -> bool:
-    """Whether several words are a place, a set phrase of praise or of a quality, or a term told of such goods."""
+    """Whether several words are a place, a set phrase of praise or of a quality, a term told of such goods, or a fixed
+    phrase that gives a picture (an early bird is no bird)."""
     term = term_for(run, goods)
-    told = bool(kinds(run) & {"laudatory", "quality"}) or place_of(run) is not None
+    told = bool(kinds(run) & {"laudatory", "quality"}) or place_of(run) is not None or is_picture(run)
     return told or (term is not None and term.weight > 0)
 
 

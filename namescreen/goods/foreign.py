@@ -10,7 +10,7 @@ from ..lexicon import Translation, frequency_languages, kinds, languages, lexico
 from ..territories import languages_of
 from ..text import fold
 from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
-from .composition import IMAGES
+from .composition import IMAGES, is_picture
 from .description import NOTHING, describe_plainly, of_term
 from .evidence import is_trade_word, read
 from .judged import Judged, Meaning
@@ -59,7 +59,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     in_language = bool(found)
     if asked and not in_language and len(words) > 1:
         in_language = any(_only_there(word, language) for word in words)
-    taken = {part for run in found for part in run.split()}
+    runs = (" ".join(words[start:end]) for start in range(len(words)) for end in range(start + 2, len(words) + 1))
+    taken = {part for run in (*found, *filter(is_picture, runs)) for part in run.split()}  # a red herring is no red
     for word in words:
         in_english = lexicon().known(word) or is_trade_word(word)
         if word in taken or (in_english and not asked):

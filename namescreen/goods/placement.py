@@ -6,6 +6,7 @@ from .composition import (
     composition,
     has_coined_word,
     holds_praised_image,
+    is_own_name,
     is_without_tie,
     may_name_goods,
     names_goods,
@@ -74,7 +75,8 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
         return category, points
     if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
         return "arbitrary", points
-    if has_coined_word(judged) or holds_praised_image(judged) or all(is_without_tie(one) for one in judged):
+    without = all(is_without_tie(one) or is_own_name(one) for one in judged)
+    if has_coined_word(judged) or holds_praised_image(judged) or without:
         return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
     return category, points
 

@@ -29,16 +29,13 @@ _TABLE = "trade_words.tsv"
 @dataclass(frozen=True, slots=True)
 class Area:
     """Goods that terms are told of: their Nice `classes`, that of the thing itself first, their `names` in base form,
-    and what such terms are (a chilli pepper); "" for what labels say of a ware."""
+    and `what` such terms are (a chilli pepper). Of a ware the names are those of one thing, and its terms what labels
+    say of it."""
 
     classes: tuple[int, ...]
     names: tuple[str, ...]
     what: str
-
-    @property
-    def is_ware(self) -> bool:
-        """Whether its terms are words of labels, and the names those of one ware."""
-        return not self.what
+    is_ware: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,8 +72,7 @@ def areas_of_part(word: str) -> tuple[Area, ...]:
 
 def meaning_of(words: str) -> str:
     """What a term is, in the first area that has it; "" if it is none."""
-    first = next(iter(areas_of(words)), None)
-    return "" if first is None else first.what or f"said of {first.names[0]} on labels"
+    return next((area.what for area in areas_of(words)), "")
 
 
 def goods_of(words: str) -> tuple[str, ...]:
@@ -115,4 +111,6 @@ def _areas(numbers: str) -> tuple[Area, ...]:
 @lru_cache(maxsize=1 << 11)
 def _area(number: str) -> Area:
     classes, named, what = (open_table(_TABLE).get(f"*{number}") or "||").split("|")
-    return Area(tuple(map(int, classes.split())), tuple(named.split(",")), what)
+    ware = what.removeprefix("=")
+    told = what if ware == what else f'said of "{ware}" on labels'
+    return Area(tuple(map(int, classes.split())), tuple(named.split(",")), told, is_ware=ware != what)

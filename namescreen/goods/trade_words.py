@@ -57,7 +57,7 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
         return told
     kept = PART * (ORDINARY if ordinary else 1.0)
     near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
-    parts = (TradeTerm(kept, _said_of(one), of_labels=True) for one, how_near in near if how_near == NAMED)
+    parts = (TradeTerm(kept, one.what, of_labels=True) for one, how_near in near if how_near == NAMED)
     return max(filter(None, (told, next(parts, None))), key=lambda one: one.weight, default=None)
 
 
@@ -84,7 +84,7 @@ def _told(
             kind = near >= NEAR and base_form(words) in one.names
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
-        told.append(TradeTerm(weight, one.what or _said_of(one), kind, english, one.is_ware and not kind))
+        told.append(TradeTerm(weight, one.what, kind, english, one.is_ware and not kind))
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 
 
@@ -116,10 +116,6 @@ def _called(item: Item) -> tuple[str, ...]:
     """What an item is called, with all and with fewer of its modifiers."""
     words = (*item.modifiers, item.head)
     return tuple(" ".join(words[at:]) for at in range(len(words)))
-
-
-def _said_of(ware: Area) -> str:
-    return f'said of "{ware.names[0]}" on labels'
 
 
 def _is_of_class(area: Area, goods: str) -> bool:

@@ -5,7 +5,7 @@ python wordlists/build/trade_words.py [--to FOLDER]
 
 term -> numbers of areas, separated by spaces; +WORD -> the same of a word of longer terms; LANGUAGE:term ->
 ENGLISH|NUMBERS, separated by ";", ENGLISH after ~ where only a spelling with accents means it; *NUMBER ->
-CLASSES|GOODS|WHAT of that area, goods in base form, WHAT empty for a ware of labels. Terms are divided and folded as
+CLASSES|GOODS|WHAT of that area, goods in base form, WHAT =WARE for one of labels. Terms are divided and folded as
 names are; a spelling with accents has a row of its own where another word is folded alike.
 """
 
@@ -45,7 +45,7 @@ def build() -> tuple[bytes, str]:
     foreign: dict[str, dict[str, dict[str, list[str]]]] = defaultdict(lambda: defaultdict(lambda: defaultdict(list)))
     for names, language, words in _lines("label_words*.txt"):
         if names not in wares:
-            wares[names] = _number(areas, _classes(names), names, "")
+            wares[names] = _number(areas, _classes(names), names, f"={names.split(',')[0]}")
             named = areas[f"*{wares[names]}"].split("|")[1].split(",")
             for name in dict.fromkeys((*map(_as_name, names.split(",")), *named)):
                 terms[name].append(wares[names])
