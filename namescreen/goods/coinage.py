@@ -97,8 +97,9 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
             return None
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
-        whole = common >= IN_COMPOUND and all(len(part) >= LEAST_PART or zipf(part) >= EVERYDAY for part in parts)
-        return common + 3 * tied + min(first, second) / 4 if common >= 3.0 or whole or tied >= 0.6 else None
+        seen = (len(part) >= LEAST_PART or zipf(part) >= EVERYDAY for part in parts)  # sapone is no sap
+        whole = common >= IN_COMPOUND and all(seen)
+        return common + 3 * tied + min(first, second) / 4 if whole or tied >= 0.6 else None
 
     return best_split(word, score) or (word,)
 

@@ -8,13 +8,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
+from ..lexicon import lexicon
 from ..lexicon.foreign_forms import possible_bases
 from ..tables import open_table
 from ..text import fold
+from ..text.inflection import other_number
 
 __all__ = [
     "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "areas_of", "areas_of_part", "goods_of",
-    "is_term", "label_senses", "meaning_of",
+    "is_said_in_english", "is_term", "label_senses", "meaning_of",
 ]  # fmt: skip
 
 LONGEST_TERM = 4
@@ -62,6 +64,12 @@ def is_term(words: str) -> bool:
 def areas_of(words: str) -> tuple[Area, ...]:
     """The areas that a term is told of in English; none if it is no term."""
     return _areas(open_table(_TABLE).get(words) or "") if is_term(words) else ()
+
+
+def is_said_in_english(word: str) -> bool:
+    """Whether it is the English name of a ware, or an English word of labels, in the singular or plural (chutneys)."""
+    forms = ((form, area) for form in {word, *other_number(word)} for area in areas_of(form) if area.is_ware)
+    return any(form in area.names or lexicon().known(form) for form, area in forms)
 
 
 @lru_cache(maxsize=1 << 14)

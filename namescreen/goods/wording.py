@@ -16,7 +16,7 @@ from functools import lru_cache
 from ..lexicon import Translation, association, kinds, languages, lexicon, translations, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
-from .trade_table import LABEL_LANGUAGES, LONGEST_TERM, RESPELT, LabelSense, label_senses
+from .trade_table import LABEL_LANGUAGES, LONGEST_TERM, RESPELT, LabelSense, is_said_in_english, label_senses
 from .words import base_form, is_noun, is_trade_word, without_possessives
 
 __all__ = ["Wording", "in_english", "not_read", "remark", "small_words"]
@@ -149,6 +149,8 @@ def _words(text: str) -> Iterator[tuple[str, str]]:
 def _is_foreign(text: str) -> bool:
     """Whether more words are foreign, function words included, than plainly English; a rare English word (fraise,
     bijou) counts for neither."""
+    if is_said_in_english(fold(text.strip())):  # eau de parfum
+        return False
     words = tuple(_words(text))
     standing = [_standing(*word) for word in words]
     foreign = (written for (written, _), how in zip(words, standing, strict=True) if how == "foreign")
@@ -168,7 +170,7 @@ def _is_foreign(text: str) -> bool:
 def _standing(written: str, folded: str) -> str:
     """What a word is to a reader of English: english, rare, foreign, a small foreign word, or one without evidence."""
     plain = written.isascii()  # the, but not thé
-    if plain and folded in _PLAINLY_ENGLISH:
+    if plain and (folded in _PLAINLY_ENGLISH or is_said_in_english(folded)):
         return "english"
     if folded in _ANY_SMALL and not (plain and (folded in _ENGLISH_TOO or (folded != "pour" and _names_goods(folded)))):
         return "small"
@@ -195,7 +197,8 @@ def _wares(written: str) -> tuple[str, ...]:
     """The languages in which a word, as it is written, is the name of a ware, and not the English one (kimono)."""
     found = ((code, label_senses(written, code)[:1]) for code in LABEL_LANGUAGES)
     senses = ((code, one) for code, senses in found for one in senses if one.names_ware and one.sure > RESPELT)
-    return tuple(code for code, one in senses if one.english != fold(written))
+    own = base_form(fold(written))
+    return tuple(code for code, one in senses if base_form(one.english) != own)
 
 
 def _names_goods(folded: str) -> bool:
@@ -236,7 +239,14 @@ def _translated(text: str) -> Wording:
         told.append(" ".join(filter(None, (one for pair in zip(ordered, (*small, ""), strict=True) for one in pair))))
         if _SEPARATOR.fullmatch(part):
             told[-1] = part
-    return Wording(_joined(told), language, tuple(unread))
+    english = _joined(told)
+    if not unread and _bases(english) == _bases(text):  # blousons is German too, and means no more
+        return Wording(text)
+    return Wording(english, language, tuple(unread))
+
+
+def _bases(text: str) -> list[str]:
+    return [base_form(folded) for _, folded in _words(text)]
 
 
 def _units(words: tuple[tuple[str, str], ...], language: str) -> Iterator[tuple[str, str]]:
