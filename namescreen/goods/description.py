@@ -325,9 +325,15 @@ def _ingredient(word: str, around: Context) -> Evidence:
     """On food and drink, the name of a food is read as what is in it, or what it tastes of."""
     if around.food:
         for sense_id, strength in leading_senses(base_form(word), 2):
-            if lexicon().domain(sense_id) == "noun.food":
+            if lexicon().domain(sense_id) == "noun.food" and not _is_fare(sense_id):
                 return Evidence(INGREDIENT * strength, "may name an ingredient or flavour", section=DESCRIBES)
     return NOTHING
+
+
+def _is_fare(sense_id: str) -> bool:
+    """Whether it is a meal, or food in stock (larder), and no food of its own."""
+    above = {name for up in ancestors(sense_id) for name in lexicon().entry(up).words}
+    return bool(above & {"fare", "meal", "ration", "course", "commissariat"})
 
 
 def _tendency(word: str) -> float:

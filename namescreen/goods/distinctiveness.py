@@ -279,10 +279,11 @@ def _reasons(
     """The reasons in words: serious signs first, and what each other word says; that the name is a `surname`, if no
     word has said so."""
     serious = [one for one in signs if one.serious]
-    taken = {word for one in serious for word in one.sign.split()}
+    taken = {word for one in serious if one.kind != "evocation" for word in one.sign.split()}
     parts = composition(judged)
     registrable = worst.category not in CATEGORIES[:2]
-    shared = (*parts.shared, *(parts.places if registrable else ()))
+    free = (*parts.shared, *(parts.places if registrable else ()))
+    shared = [one for one in free if one.word not in {sign.sign for sign in serious}]
     said = of_the_trade(american=american)
     own = ((one, one.reason(american=american)) for one in judged if one.word not in taken)
     told = [f"{reason}; {said}" if one in shared else reason for one, reason in own]

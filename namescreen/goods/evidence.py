@@ -31,7 +31,7 @@ from .description import (
     named_goods,
     of_kind,
 )  # fmt: skip
-from .judged import IN_USE, Judged, Meaning, is_acronym
+from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import is_surname
@@ -72,10 +72,10 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
 
     C-THRU says "see through", BED & BREAKFAST is one entry. Words of `meanings` are judged by what they mean. Without
     `surnames` being a surname counts for nothing, as where such names are registrable."""
-    plain = _with_prefix(_as_surnames(name))
+    plain, letters, spelt_out = _without_initials(_with_prefix(_as_surnames(name)))
     personal = surnames and bool(_PERSONAL.search(name))
     spoken = parse(name).spoken if plain == plain_words(name) else ()
-    said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2]  # not spelled out
+    said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2 and len(way) < len(plain) + 2]
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
     named = _entries(plain, goods, meanings, only_names=True)
@@ -89,7 +89,26 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
         )
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
-    return best
+    return (_as_initials(letters, spelt_out, best), *best) if letters and best else best
+
+
+def _without_initials(words: tuple[str, ...]) -> tuple[tuple[str, ...], str, str]:
+    """The words without the one that is the initials of others beside it, that one, and the others; "" if none is."""
+    for at, word in enumerate(words):
+        rest = (*words[:at], *words[at + 1 :])
+        initials = "".join(one[0] for one in rest)
+        found = initials.find(word) if SHORTEST_ACRONYM <= len(word) <= LONGEST_ACRONYM else -1
+        if found >= 0 and not lexicon().known(word):
+            return rest, word, " ".join(rest[found : found + len(word)])
+    return words, "", ""
+
+
+def _as_initials(letters: str, spelt_out: str, others: tuple[Judged, ...]) -> Judged:
+    """Letters beside the words whose initials they are: they share the fate of these (Strigl, C-90/11)."""
+    least = min(others, key=lambda one: one.evidence.weight)
+    why = f'the initials of "{spelt_out}", and no more than these words say (Strigl, C-90/11)'
+    evidence = replace(least.evidence, why=why, section="1209.03(h)", names_goods=False)
+    return replace(least, word=letters, evidence=evidence, meaning=None, heard="")
 
 
 def _with_quantities(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:

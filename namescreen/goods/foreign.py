@@ -226,9 +226,9 @@ def in_every_language(name: str, goods: str) -> tuple[Judged, ...]:
 
 def read_by_law(laws: Iterable[str], held: Iterable[str]) -> tuple[str, ...]:
     """The languages beyond those `held` in which a name is read under `laws`, whatever languages its maker states: in
-    the United States the common ones, in the European Union all of its own."""
-    read = {"US": COMMON, "EU": languages_of(("EU",))}
-    codes = dict.fromkeys(code for law in laws for code in read.get(law, ()))
+    the European Union all of its own, elsewhere the common ones, which some buyers there may understand."""
+    read = {"EU": languages_of(("EU",))}
+    codes = dict.fromkeys(code for law in laws for code in read.get(law, COMMON))
     return tuple(code for code in codes if code in languages() and code not in held and code != "en")
 
 

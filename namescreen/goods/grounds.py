@@ -38,7 +38,7 @@ _LAWS = {
         "place": "Lanham Act s. 2(e)(2) and (3); TMEP 1210",
         "vulgar": "no bar to registration since Iancu v. Brunetti (U.S. 2019)",
         "origin": "Lanham Act s. 2(a) and 2(e)(3); TMEP 1210.08 for wines and spirits",
-        "evocation": "Lanham Act s. 2(e)(3), 2(a) for wines and spirits; certification marks, TMEP 1306",
+        "evocation": "Lanham Act s. 2(e)(3) if the goods do not come from there; s. 2(a) for wines and spirits",
         "craft": "Lanham Act s. 2(a), 2(e)(2) and (3); often a certification mark, s. 4; TMEP 1210 and 1306",
         "emblem": "Lanham Act s. 2(a) and 2(b); TMEP 1203 and 1204",
         "red cross": "18 U.S.C. 706; Lanham Act s. 2(a); TMEP 1205.01",
@@ -59,8 +59,10 @@ _LAWS = {
         "surname": "usually registrable: Nichols, C-404/02",
         "place": "EUTMR Article 7(1)(c); Windsurfing Chiemsee, C-108/97",
         "vulgar": "EUTMR Article 7(1)(f): accepted principles of morality",
-        "origin": "EUTMR Article 7(1)(j); Regulation (EU) 2024/1143, Article 26",
-        "evocation": "EUTMR Article 7(1)(j) with Regulation (EU) 2024/1143, Article 26(1)(b); C-44/17, C-614/17",
+        "origin": "EUTMR Article 7(1)(j); Regulation (EU) 2024/1143, Article 26; in its states MarkenG s. 8(2) no. 9, "
+                  "CPI L711-2 no. 9",
+        "evocation": "EUTMR Article 7(1)(j) with Regulation (EU) 2024/1143, Article 26(1)(b); C-44/17, C-614/17; in "
+                     "its states MarkenG s. 8(2) no. 9, CPI L711-2 no. 9",
         "craft": "EUTMR Article 7(1)(j) with Regulation (EU) 2023/2411 on craft and industrial products, under which "
                  "names can be registered since December 2025: is this one? Else Article 7(1)(c) and (g)",
         "emblem": "EUTMR Article 7(1)(h) and (i); Paris Convention, Article 6ter",

@@ -11,13 +11,13 @@ from .places import place_of
 from .proper_names import is_surname
 from .trade_words import is_term, meaning_of
 
-__all__ = ["IN_USE", "Judged", "Meaning", "is_acronym"]
+__all__ = ["IN_USE", "LONGEST_ACRONYM", "SHORTEST_ACRONYM", "Judged", "Meaning", "is_acronym"]
 
 IN_USE = 2.5
 """Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""
 NO_TIE = "no tie to the goods was found"
 _VOWELS = frozenset("aeiouy")
-LONGEST_ACRONYM = 5
+SHORTEST_ACRONYM, LONGEST_ACRONYM = 2, 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,4 +84,5 @@ def _without_tie(word: str, *, american: bool) -> str:
 
 def is_acronym(word: str) -> bool:
     """Whether a reader can only spell `word` (folded) letter by letter."""
-    return 2 <= len(word) <= LONGEST_ACRONYM and word.isascii() and word.isalpha() and not set(word) & _VOWELS
+    letters = word.isascii() and word.isalpha() and not set(word) & _VOWELS
+    return letters and SHORTEST_ACRONYM <= len(word) <= LONGEST_ACRONYM

@@ -17,7 +17,7 @@ from .continuum import CATEGORIES, chances, inherent, score
 from .evidence import values
 from .findings import LanguageFinding
 from .judged import Judged
-from .protected import ORIGIN, ProtectedSign
+from .protected import OF_ORIGIN, ProtectedSign
 
 __all__ = ["BARRED_SCORE", "NO_CONTENT_WORD", "bounded", "category_of", "chances_of", "finding_of", "is_geographic"]
 
@@ -57,7 +57,7 @@ def category_of(chances: tuple[float, ...], line: float = 0.5) -> str:
 def is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) -> bool:
     """Whether a name says where goods come from, or holds a name of origin, and nothing else that could identify a
     maker; a word that is kept for someone (Olympic) says something else."""
-    serious = [(one.kind in ORIGIN, set(one.sign.split())) for one in signs if one.serious]
+    serious = [(one.kind in OF_ORIGIN, set(one.sign.split())) for one in signs if one.serious]
     parts = composition(judged)
     words = {part for one in parts.carrying for part in one.word.split()}
     if any(origin and words <= sign for origin, sign in serious):

@@ -16,11 +16,14 @@ from .grounds import Ground, grounds_for
 from .places import place_of
 from .trade_words import names_of
 
-__all__ = ["ORIGIN", "ProtectedSign", "protected_signs"]
+__all__ = ["OF_ORIGIN", "ORIGIN", "ProtectedSign", "protected_signs"]
 
 ORIGIN = frozenset(("origin", "craft"))
 """Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
 asked about as well, as their reputation is protected."""
+OF_ORIGIN = ORIGIN | {"evocation"}
+EVOKING = frozenset(("EU", "GB", "CH"))
+"""Laws under which a name may not evoke a protected name of origin of such goods; from memory."""
 SERIOUS = frozenset((*ORIGIN, "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
 """Kinds of sign that are likely to stand in the way."""
 LONGEST_SIGN, LONGEST_PLACE = 6, 4
@@ -36,7 +39,8 @@ HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 
 _WHAT = {
     "origin": "a protected name of origin ({territory}), known for such goods",
-    "evocation": "names of origin of such goods, which the place may evoke: {names} ({territory})",
+    "evocation": "evokes names of origin that are protected for such goods: {names} ({territory})",
+    "reminder": "may bring names of origin of such goods to mind: {names} ({territory})",
     "craft": "a name of origin of craft or industrial goods ({territory}), known for such goods",
     "emblem": "words of an emblem that states or organisations keep for themselves ({territory})",
     "red cross": "words of an emblem that the Geneva Conventions protect ({territory})",
@@ -52,7 +56,7 @@ _WHAT = {
 _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
     "craft": "the office, and the makers' body that looks after the name, before anything is printed",
-    "evocation": "the office, and the group that looks after the names: a name may not evoke them",
+    "evocation": "the office, and the group that looks after the names, before anything is printed",
     "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
     "red cross": "the national Red Cross or Red Crescent society; leave it out",
     "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
@@ -104,27 +108,36 @@ def protected_signs(
     signs = _found(words, tuple(classes) or likely_classes(goods), asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):
         return signs
-    return (*signs, *(one for one in _evoked(words, goods, asked) if one.sign not in {sign.sign for sign in signs}))
+    evoked = (one for one in _evoked(words, goods, asked) if one.sign not in {sign.sign for sign in signs})
+    return tuple(sorted((*signs, *evoked), key=lambda one: not one.serious))
 
 
 def _evoked(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
-    """The places of a name, and words that bring one to mind, where a name of origin is protected for such goods."""
+    """The places of a name, and words that bring one to mind, where a name of origin is protected for such goods:
+    serious where that name holds the place, under a law that bars what evokes it."""
     table = open_table("protected_signs.tsv")
     found: dict[str, ProtectedSign] = {}
     for size in range(LONGEST_PLACE, 0, -1):
         for run in (" ".join(words[at : at + size]) for at in range(len(words) - size + 1)):
             place = place_of(run)
             rows = dict.fromkeys(f"~{one}" for one in (run, fold(place.name) if place else ""))
-            for number in dict.fromkeys(number for row in rows for number in (table.get(row) or "").split()):
-                territory, known_for, names = str(table.get(f"*{number}")).split("|")
+            for entry in dict.fromkeys(entry for row in rows for entry in (table.get(row) or "").split()):
+                territory, known_for, names = str(table.get(f"*{entry.rstrip('!')}")).split("|")
                 if set(known_for.split(",")) & names_of(goods):
-                    grounds = grounds_for("evocation", markets)
-                    laws = "; ".join(f"{one.market}: {one.law}" for one in grounds)
-                    told = f"{_WHAT['evocation'].format(names=names, territory=territory)}; {laws}; from memory"
-                    found.setdefault(
-                        run, ProtectedSign(run, "evocation", territory, False, told, _ASK["evocation"], grounds)
-                    )
-    return list(found.values())
+                    sign = _evocation(run, names, territory, markets, named=entry.endswith("!"))
+                    found.setdefault(run, sign)
+    return sorted(found.values(), key=lambda one: not one.serious)
+
+
+def _evocation(
+    sign: str, names: str, territory: str, markets: tuple[str, ...] | None, *, named: bool
+) -> ProtectedSign:
+    grounds = grounds_for("evocation", markets)
+    serious = named and any(one.market in EVOKING for one in grounds)
+    what = _WHAT["evocation" if serious else "reminder"].format(names=names, territory=territory)
+    told = (one for one in grounds if not serious or one.market in EVOKING)
+    reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in told), "from memory"))
+    return ProtectedSign(sign, "evocation", territory, serious, reason, _ASK["evocation"], grounds)
 
 
 @lru_cache(maxsize=1 << 12)

@@ -5,11 +5,12 @@ A term is told of areas: goods of one sort. Written from memory and incomplete."
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import lexicon
-from ..lexicon.foreign_forms import possible_bases
+from ..lexicon.foreign_forms import endings_of, possible_bases
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
@@ -93,13 +94,24 @@ def label_senses(words: str, language: str) -> tuple[LabelSense, ...]:
     """What words of labels mean in a language (BCP 47), likeliest first: the names of wares, then what is said of most.
 
     Words with accents are looked up as they are written, then as they are folded: French poiré is perry, poire a pear.
-    A word that is not listed is looked up as an inflected form."""
+    Words that are not listed are looked up in other forms."""
     folded = fold(words)
     found = _senses(f"{language}:{words.lower()}") or _senses(f"{language}:{folded}")
-    if found or " " in folded:
-        return found
-    forms = (_senses(f"{language}:{base}", INFLECTED) for base in possible_bases(folded, language))
-    return next(filter(None, forms), ())
+    forms = (_senses(f"{language}:{form}", INFLECTED) for form in _other_forms(folded, language)) if not found else ()
+    return found or next(filter(None, forms), ())
+
+
+def _other_forms(folded: str, language: str) -> Iterator[str]:
+    """What folded words may be an inflected form of, or of a few words be inflected: each word, then the last alone."""
+    *before, last = folded.split() or [""]
+    bases = possible_bases(last, language)
+    yield from (" ".join((*before, base)) for base in bases)
+    if before:  # saure Gurke, listed as saure Gurken
+        yield from (" ".join((*before, f"{last}{ending}")) for ending in endings_of(language))
+        first = before[0]
+        rest = (*before[1:], last)
+        yield from (" ".join((base, *rest)) for base in possible_bases(first, language))
+        yield from (" ".join((f"{first}{ending}", *rest)) for ending in endings_of(language))
 
 
 def _senses(key: str, sure: float = 1.0) -> tuple[LabelSense, ...]:

@@ -81,7 +81,7 @@ def _told(
             general = SAME_CLASS if of_class >= MANY or not one.is_ware else ELSEWHERE
             weight = general if not ordinary else ORDINARY * general if of_class >= MANY else 0.0
         if one.is_ware:
-            kind = near >= NEAR and base_form(words) in one.names
+            kind = near >= NEAR and _names(words, one)
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
         told.append(TradeTerm(weight, one.what, kind, english, one.is_ware and not kind))
@@ -116,6 +116,12 @@ def _called(item: Item) -> tuple[str, ...]:
     """What an item is called, with all and with fewer of its modifiers."""
     words = (*item.modifiers, item.head)
     return tuple(" ".join(words[at:]) for at in range(len(words)))
+
+
+def _names(words: str, ware: Area) -> bool:
+    """Whether words are a name of a ware, or of a sort of it (sour pickles)."""
+    said = " ".join(map(base_form, words.split()))
+    return any(said == name or said.endswith(f" {name}") for name in ware.names)
 
 
 def _is_of_class(area: Area, goods: str) -> bool:

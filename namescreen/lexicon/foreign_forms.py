@@ -9,8 +9,8 @@ import re
 from functools import lru_cache
 
 __all__ = [
-    "COMPOUNDING", "LINKING", "base_stem", "is_feminine_of", "made_small", "possible_bases", "possible_stems",
-    "shared_with", "skeleton",
+    "COMPOUNDING", "LINKING", "base_stem", "endings_of", "is_feminine_of", "made_small", "possible_bases",
+    "possible_stems", "shared_with", "skeleton",
     "stems", "stems_by_language",
 ]  # fmt: skip
 
@@ -233,9 +233,14 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
     )
 
 
+def endings_of(language: str) -> tuple[str, ...]:
+    """The endings of inflection of a language, the shortest first."""
+    return tuple(sorted(_ALL_ENDINGS.get(language, frozenset()) - {""}, key=lambda ending: (len(ending), ending)))
+
+
 def possible_bases(word: str, language: str) -> tuple[str, ...]:
     """What the folded `word` may be an inflected form of: for a table that holds full words."""
-    endings = sorted(_ALL_ENDINGS.get(language, ()), key=lambda ending: (len(ending), ending))
+    endings = ("", *endings_of(language))
     cut = [(one, one.removesuffix(ending)) for one in restored(word, language) for ending in endings]
     stems = dict.fromkeys(stem for one, stem in cut if len(stem) >= SHORTEST and (stem != one or one != word))
     bases = dict.fromkeys((*stems, *(stem + last for stem in stems for last in "eoa")))

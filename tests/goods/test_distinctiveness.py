@@ -148,11 +148,11 @@ class TestLanguages:
         assert found.category not in ("generic", "descriptive")
 
     def test_markets_bring_their_languages(self) -> None:
-        german, dutch = (distinctiveness("Kräutertee", "tea", markets=[code]) for code in ("DE", "GB"))
+        german, british = (distinctiveness("Kräutertee", "tea", markets=[code]) for code in ("DE", "GB"))
         assert isinstance(german, Distinctiveness)
-        assert isinstance(dutch, Distinctiveness)
+        assert isinstance(british, Distinctiveness)
         assert german.category == "generic"
-        assert [one.language for one in dutch.languages] == ["en"]
+        assert (british.category, british.markets[0].ground) == ("arbitrary", "foreign word")  # few there read it
 
     def test_a_near_language_speaks_for_one_that_lacks_the_word(self) -> None:
         found = distinctiveness("Tisana", "tea", markets=["ES"])
@@ -311,3 +311,30 @@ def test_a_reason_says_for_which_of_several_goods_a_word_describes() -> None:
     assert several.category == "descriptive"
     assert any('"plate' in reason for reason in several.reasons)
     assert other.category not in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize("name", ["PCC Proper Chutney Company", "Authentic Farm Chutney AFC"])
+def test_letters_share_the_fate_of_the_words_whose_initials_they_are(name: str) -> None:
+    """Strigl, C-90/11 and C-91/11 (Multi Markets Fund MMF)."""
+    found = distinctiveness(name, "chutney", markets=["US", "GB", "DE"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category == "descriptive"
+    assert any("the initials of" in reason for reason in found.reasons)
+    assert not any('"pee"' in reason for reason in found.reasons)
+
+
+def test_letters_of_other_words_are_their_own() -> None:
+    found = distinctiveness("TLB Proper Chutney Company", "chutney", markets=["GB"])
+    assert isinstance(found, Distinctiveness)
+    assert not any("the initials of" in reason for reason in found.reasons)
+
+
+def test_one_market_alone_is_told_as_beside_others() -> None:
+    """A descriptive French name is no coinage in the United Kingdom, and barred where buyers understand it (TMA 1994
+    s. 3(1)(c), from memory)."""
+    told = []
+    for markets in (["GB"], ["US", "GB", "DE", "FR"]):
+        found = distinctiveness("Cornichons Croquants", "pickles, gherkins", markets=markets)
+        assert isinstance(found, Distinctiveness)
+        told.append(next((one.category, one.ground) for one in found.markets if one.market == "GB"))
+    assert told[0] == told[1] == ("arbitrary", "foreign word")

@@ -25,7 +25,7 @@ def test_a_place_brings_a_protected_name_to_mind(name: str, goods: str, market: 
     assert [one.sign for one in found] == [sign]
     assert names in found[0].reason
     assert "from memory" in found[0].reason
-    assert not found[0].serious
+    assert found[0].serious == (sign not in ("glen", "rocinante"))  # they do not stand in the protected name
     assert found[0].grounds
     assert all("not known" not in one.law for one in found[0].grounds)
 
@@ -39,3 +39,14 @@ def test_other_goods_and_other_words_evoke_nothing(name: str, goods: str) -> Non
 
 def test_a_protected_name_itself_says_enough() -> None:
     assert {one.kind for one in protected_signs("Calvados Normandy", "apple brandy", markets=["FR"])} == {"origin"}
+
+
+def test_american_law_does_not_bar_what_only_evokes() -> None:
+    """From memory: in the United States a place misleads or not, Lanham Act s. 2(e)(3); for the EU and the UK see the
+    grounds."""
+    (american,) = protected_signs("Spreewald Sunday", "pickled gherkins", markets=["US"])
+    (union,) = protected_signs("Spreewald Sunday", "pickled gherkins", markets=["US", "DE"])
+    assert not american.serious
+    assert "2(e)(3)" in american.reason
+    assert union.serious
+    assert "Article 26(1)(b)" in union.reason

@@ -1,5 +1,6 @@
 """Turn wordlists/curated/protected_signs.txt and evocations.txt into wordlists/protected_signs.tsv: sign -> kind,
-territory, classes; ~PLACE -> numbers of evocations; *NUMBER -> TERRITORY|GOODS|NAMES of one, goods in base form.
+territory, classes; ~PLACE -> numbers of evocations, each with ! where the names hold the place; *NUMBER ->
+TERRITORY|GOODS|NAMES of one, goods in base form.
 
 python wordlists/build/protected_signs.py [--to FOLDER]
 
@@ -15,12 +16,14 @@ from pathlib import Path
 
 from sources import folder_to_write, write_table
 
-from namescreen.goods.places import place_of
+from namescreen.goods.places import Place, place_of
 from namescreen.goods.words import base_form
-from namescreen.tables import table_bytes
+from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, parse
 
 HERE = Path(__file__).resolve().parent.parent
+SHORTEST, STEM = 4, 5
+"""The fewest letters of a word that may name a place, and how many must be the same."""
 
 
 def build() -> tuple[bytes, int]:
@@ -48,8 +51,16 @@ def _evocations() -> Iterator[tuple[str, str]]:
         for word in map(fold, map(str.strip, words.split(","))):
             place = place_of(word.removeprefix("the "))
             for key in dict.fromkeys((word, fold(place.name) if place else word)):
-                places[f"~{key}"].append(str(number))
+                places[f"~{key}"].append(f"{number}{'!' if place and _holds(names, place) else ''}")
     yield from ((place, " ".join(dict.fromkeys(numbers))) for place, numbers in places.items())
+
+
+def _holds(names: str, place: Place) -> bool:
+    """Whether one of some names of origin holds a name or adjective of a place."""
+    said = {word for word in parse(names).words if len(word) >= SHORTEST}
+    forms = {form for form, value in open_table("places.tsv").items() if value.partition("|")[2] == place.name}
+    stems = {form.replace(" ", "")[:STEM] for form in (*forms, fold(place.name)) if len(form) >= SHORTEST}
+    return any(word.startswith(stem) for word in said for stem in stems) or place in map(place_of, said)
 
 
 def main() -> None:
