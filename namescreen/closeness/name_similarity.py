@@ -32,11 +32,11 @@ LATER, LATER_IN_SENSE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
 1207.01(b); EUIPO Guidelines, part C, section 2, chapter 4). Size: common practice, no source; 0.7 and 1 do worse.
 In dominance and meaning: what fits best how a reader divides names, and the ratings of meaning."""
-LEAST_IN_FORM, LEAST_IN_MEANING = 0.3, 0.7
+LEAST_IN_FORM, LEAST_IN_MEANING = 0.3, 0.85
 """The weight of a word without distinctiveness in look and sound, where it is still seen and heard, and (times its
 length) in meaning, where plain words say most. Of the values tried, those that fit the ratings best."""
 
-SAYS_NOTHING = 0.4
+SAYS_NOTHING = 0.7
 """What the length of a word that says nothing counts in meaning. Of 0.1 to 1 the value that fits the ratings best."""
 UNTRANSLATED = 1e-6
 """The same of an article, a preposition or another function word where one name is said in another language, which has

@@ -313,7 +313,7 @@ def _lemmas(english: str) -> tuple[str, ...]:
     return (english,) if words.is_lemma(english) else words.bases(english) or (english,)
 
 
-ASSOCIATED, LISTED = 0.3, 0.5
+ASSOCIATED, LISTED = 0.5, 0.5
 """The closeness in meaning of the most strongly associated words, and of words in the same entries of a thesaurus:
 words that go together (salt, pepper) share an idea and need not mean the same. Of the values tried, those that follow
 people's judgement of similarity best (SimLex-999; 0.70)."""
@@ -325,7 +325,7 @@ SAME_NAME = 0.9
 """The similarity from which two surnames are one name."""
 DERIVED = 0.75
 """The least similarity of a word and one derived from it (sun, sunny), as that which WordNet joins mostly has."""
-OPPOSITE = 0.3
+OPPOSITE = 0.4
 """The highest closeness in meaning of opposites (hot, cold)."""
 
 
@@ -362,8 +362,25 @@ def meaning(one: str, other: str) -> float | None:
 
 def are_opposite(one: str, other: str) -> bool:
     """Whether two words are opposites (hot, cold; dawn, dusk). A word is none of its own, though one sense of it may be
-    of another, nor one derived from it, though WordNet joins both to the same opposite (beauty, beautiful, ugly)."""
-    return one != other and lexicon().are_opposite(one, other) and not is_derived(one, other)
+    of another, nor one derived from it, though WordNet joins both to the same opposite (beauty, beautiful, ugly), nor a
+    compound that it is part of (ebb, ebb tide)."""
+    return (
+        one != other
+        and lexicon().are_opposite(one, other)
+        and not is_derived(one, other)
+        and not _is_compound_of(one, other)
+        and not _is_compound_of(other, one)
+    )
+
+
+NEGATING = frozenset(("non", "anti", "less", "counter", "mis", "dis", "out", "under", "over"))
+"""Parts that turn a word into its opposite."""
+
+
+def _is_compound_of(word: str, part: str) -> bool:
+    """Whether a closed word is another and a known word beside it."""
+    rest = word.removeprefix(part) if word.startswith(part) else word.removesuffix(part)
+    return len(part) > 2 and 2 < len(rest) < len(word) and rest not in NEGATING and is_known(rest)
 
 
 @lru_cache(maxsize=1 << 14)

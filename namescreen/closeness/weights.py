@@ -20,8 +20,8 @@ from ..tables import open_table
 from .vocabulary import base_forms, has_senses, meant
 
 __all__ = [
-    "DOMINANCE", "LEAST", "OwnWeight", "Weight", "evidence_of_dominance", "own_weight", "weight_for_goods",
-    "word_weight",
+    "DOMINANCE", "LEAST", "OwnWeight", "Weight", "evidence_of_dominance", "own_weight", "strength",
+    "weight_for_goods", "word_weight",
 ]  # fmt: skip
 
 LEAST = 0.03
@@ -33,8 +33,8 @@ million words counts as invented; articles have about seven."""
 LONGEST = 10
 """Letters from which a word grows no more dominant with its length."""
 
-OWN = ("frequency", "function word", "kind of business", "letters", "unknown", "surname", "two letters")
-BY_GOODS = ("describes the goods", "brings the goods to mind")
+OWN = ("frequency", "function word", "kind of business", "letters", "unknown", "surname", "two letters", "digits")
+BY_GOODS = ("says little of the maker", "brings the goods to mind")
 DOMINANCE = OWN + BY_GOODS
 """What the dominance of a word is judged by, each from 0 to 1: by itself, and by the goods."""
 
@@ -49,7 +49,7 @@ class Weight(NamedTuple):
 
 class OwnWeight(NamedTuple):
     """What the weight of a word rests on whatever the goods are, so that a register can keep it: how common it is and
-    how little it says of the maker (`goods.weakness`), both in [0, 1], and the log odds of its dominance."""
+    how little it says of the maker (`goods.weakness`), both in [0, 1], and the log odds of its dominance by `OWN`."""
 
     frequency: float
     weakness: float
@@ -63,14 +63,16 @@ def word_weight(word: str, goods_words: tuple[str, ...] = ()) -> Weight:
 
 
 def weight_for_goods(own: OwnWeight, described: float = 0.0, associated: float = 0.0) -> Weight:
-    """The weight of a word, from how plainly it describes the goods and how much it brings them to mind, in [0, 1].
+    """The weight of a word, from how plainly it describes the goods and how much it brings them to mind, in [0, 1]."""
+    weak = weakness_for_goods(own.weakness, described)
+    by_weakness, by_association = _dominance_weights(BY_GOODS)
+    odds = own.odds + by_weakness * weak + by_association * associated
+    return Weight(strength(own.frequency, weak), LEAST + (1 - LEAST) / (1 + math.exp(-odds)))
 
-    Its strength is its rarity times what it says about the maker rather than the goods.
-    """
-    strength = (1.0 - own.frequency) * (1.0 - weakness_for_goods(own.weakness, described))
-    by_description, by_association = _dominance_weights(BY_GOODS)
-    odds = own.odds + by_description * described + by_association * associated
-    return Weight(max(LEAST, strength), LEAST + (1 - LEAST) / (1 + math.exp(-odds)))
+
+def strength(frequency: float, weak: float) -> float:
+    """The strength of a word: its rarity times what it says about the maker rather than the goods."""
+    return max(LEAST, (1.0 - frequency) * (1.0 - weak))
 
 
 @lru_cache(maxsize=1 << 17)
@@ -84,11 +86,12 @@ def own_weight(word: str) -> OwnWeight:
 
 def evidence_of_dominance(word: str, goods_words: tuple[str, ...] = ()) -> tuple[float, ...]:
     """The values of `DOMINANCE`."""
-    return *_own_evidence(word), *_tied(meant(word), " ".join(goods_words))
+    described, associated = _tied(meant(word), " ".join(goods_words))
+    return *_own_evidence(word), weakness_for_goods(weakness(meant(word)), described), associated
 
 
 def _tied(word: str, goods: str) -> tuple[float, float]:
-    """The values of `BY_GOODS`."""
+    """How plainly a word describes the goods, and how much it brings them to mind, both in [0, 1]."""
     if not goods:
         return 0.0, 0.0
     return describe_in_conflict(word, goods).weight, most_associated(word, named_goods(goods))
@@ -108,6 +111,7 @@ def _own_evidence(word: str) -> tuple[float, ...]:
         float(not frequency and not has_senses(word)),
         float(is_surname(word)),
         float(len(word) == 2),
+        float(word.isdecimal()),
     )
 
 

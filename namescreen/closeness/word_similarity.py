@@ -21,7 +21,7 @@ SAME_MEANING = 0.5
 """Closeness in meaning from which a reason says that two words have a similar meaning; below it their meanings
 differ."""
 
-RECALLED_FROM, RECALLED_AT_MOST = 0.75, 0.8
+RECALLED_FROM, RECALLED_AT_MOST = 0.7, 0.8
 """Similarity in sound from which an invented word recalls the meaning of a known word (jassmin: jasmine), and the
 highest closeness in meaning that follows. Two invented words recall nothing."""
 

@@ -26,7 +26,9 @@ SYNONYM = 0.9
 INFLECTED = 0.97  # glass, glasses: an inflected form that has become a separate word
 OPPOSITE = 0.35
 CONTRARY = 0.5  # closeness to an opposite from which a word is one too
+ALIKE = 0.6  # closeness from which two words are no opposites through their synonyms (daybreak, sunrise)
 HIERARCHY = 0.8
+SIMILAR, FEW = 0.6, 20  # adjectives similar to the same third one (drowsy, sleepy), if it has at most so many
 STEP = 0.9
 ONE_STEP = 0.55  # a broader word one step up, if at most
 TOO_WIDE = 1000  # senses lie below it: wider ones say too little (person, artifact)
@@ -82,6 +84,7 @@ class SenseSimilarity:
         self.neighbours = lru_cache(maxsize=1 << 13)(self._all_neighbours)
         self._expansions: dict[str, dict[str, float]] = {}
         self._around = lru_cache(maxsize=1 << 13)(self._find_around)
+        self._similar_to = lru_cache(maxsize=1 << 13)(self._find_similar_to)
         self._opposites = lru_cache(maxsize=1 << 14)(self._find_opposites)
         self._ancestors = lru_cache(maxsize=1 << 13)(self._find_ancestors)
         self._information = lru_cache(maxsize=1 << 16)(self._find_information)
@@ -97,8 +100,8 @@ class SenseSimilarity:
     def _find_closeness(self, word_a: str, word_b: str, least: float = 0.0) -> float | None:
         """How close two words are in meaning, in [0, 1], 1 for one word and its inflections; symmetric.
 
-        About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.5
-        parts, below 0.4 distant or opposite. None if either word is unknown. A value below
+        About 0.9 for synonyms, 0.8 derived words, 0.7 broader and sister terms of a narrow class, 0.6 for adjectives
+        similar to a third one, 0.5 parts, below 0.4 distant or opposite. None if either word is unknown. A value below
         `least` may be returned as 0: if `least` is 0.4 (`FLOOR`) or more, only neighbours are computed."""
         forms_a, forms_b = self._forms(word_a), self._forms(word_b)
         if not forms_a or not forms_b:
@@ -114,9 +117,10 @@ class SenseSimilarity:
 
     def _find_opposite(self, word_a: str, word_b: str) -> bool:
         """Whether two words, in some of their forms, are opposites (hot, cold), or one is close to what is opposite to
-        the other or to its synonyms (dawn, dusk; indirect antonyms of WordNet)."""
+        the other or to its synonyms (dawn, dusk; indirect antonyms of WordNet), unless they are close themselves."""
         return any(
-            b in self._opposites(a).own or self._is_contrary(a, b) or self._is_contrary(b, a)
+            b in self._opposites(a).own
+            or ((self._is_contrary(a, b) or self._is_contrary(b, a)) and (self.closeness(a, b, ALIKE) or 0.0) < ALIKE)
             for a in self._forms(word_a)
             for b in self._forms(word_b)
         )
@@ -168,12 +172,22 @@ class SenseSimilarity:
             for symbol, other_id, here, there in words.pointers(sense_id, *BY_SYMBOL):
                 weight = BY_SYMBOL[symbol]
                 around.reached[other_id].append((weight, strength))
+                if symbol == "&":
+                    for similar, value in self._similar_to(other_id).items():
+                        around.reached[similar].append((value, strength))
                 if here and words.entry(sense_id).words[here - 1].lower() == lemma:
                     other = words.entry(other_id)
                     word = other.words[there - 1].lower()
                     value = _between(LEXICAL, strength, other.strengths[there - 1])
                     around.joined[word] = max(value, around.joined.get(word, 0.0))
         return around
+
+    def _find_similar_to(self, sense_id: str) -> dict[str, float]:
+        """The senses similar to a sense, with the weight of any two of them; none where they are so many that they have
+        little in common (red, blue)."""
+        similar = self._lexicon.related_ids(sense_id, "&")
+        weight = SIMILAR * min(1.0, FEW / max(len(similar), 1))
+        return dict.fromkeys(similar, weight) if _has_neighbours(weight, STRONGEST) else {}
 
     def _find_ancestors(self, lemma: str) -> dict[str, list[tuple[str, int, int]]]:
         """Senses a few steps above those of a word, each with the sense below it, the steps, and its strength."""

@@ -22,7 +22,7 @@ from sources import folder_to_write, write_table
 
 from namescreen.closeness import goods_words
 from namescreen.closeness.name_similarity import LATER_IN_SENSE
-from namescreen.closeness.weights import DOMINANCE, LEAST, evidence_of_dominance, word_weight
+from namescreen.closeness.weights import DOMINANCE, LEAST, OWN, evidence_of_dominance, strength
 from namescreen.tables import table_bytes
 from namescreen.text import parse
 
@@ -58,8 +58,9 @@ def read(path: Path) -> Words:
             shares = [float(share) / 100 for share in row["shares"].split()]
             words = [(word, share / len(part)) for part, share in zip(parts, shares, strict=True) for word in part]
             for place, (word, share) in enumerate(words):
-                strength = word_weight(word, goods).strength
-                found.append((evidence_of_dominance(word, goods), share, place, number, strength))
+                evidence = evidence_of_dominance(word, goods)
+                alone = strength(evidence[0], evidence[len(OWN)])  # frequency and weakness
+                found.append((evidence, share, place, number, alone))
     columns: list[NDArray[Any]] = [np.array(values) for values in zip(*found, strict=True)]
     return Words(*columns)
 
