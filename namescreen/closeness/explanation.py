@@ -11,7 +11,7 @@ from ..lexicon import broken_phrases
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
 from .features import Features, Word
-from .name_similarity import Scores
+from .name_similarity import Scores, said_in_english, shared_meaning
 from .sound import readings_of
 from .vocabulary import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
@@ -21,6 +21,9 @@ __all__ = ["Explanation", "Pair", "explain", "reasons"]
 CLOSE, PARTLY = 0.7, 0.4
 """The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
 score."""
+
+WEAK = 0.3
+"""The strength below which a word that both names have is told as weak. Common practice, no source."""
 
 UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
@@ -146,6 +149,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
             _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores),
+            "" if scores.meaning is None else _about_languages(one, other) or _about_languages(other, one),
             _about_strength(ours, theirs),
         )
         if sentence
@@ -219,11 +223,27 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     return f"Meaning: {_band(scores.meaning)}{': ' if told else ''}{'; '.join(told)}."
 
 
+def _about_languages(one: Features, other: Features) -> str:
+    """What a foreign name says in English, where that is like the other name, and which words that both then have say
+    little of the maker."""
+    ways = list(said_in_english(one.name.words, other.name.words))
+    said, written = max(ways, key=lambda way: shared_meaning(*way), default=((), ()))
+    if not said or shared_meaning(said, written) < PARTLY:
+        return ""
+    weak = [
+        f'"{word.letters}"'
+        for word in other.segmentations[0]
+        if word.weight.strength < WEAK and any((meaning(word.letters, match) or 0) >= SAME_MEANING for match in said)
+    ]
+    told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
+    return f'In English "{" ".join(one.name.words)}" may be read as "{" ".join(said)}"{told}.'
+
+
 def _about_strength(ours: Side, theirs: Side) -> str:
     weak = [
         word.letters
         for word in ours
-        if word.weight.strength < 0.3 and any(word.letters == match.letters for match in theirs)
+        if word.weight.strength < WEAK and any(word.letters == match.letters for match in theirs)
     ]
     if weak:
         return (

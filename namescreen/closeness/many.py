@@ -254,7 +254,8 @@ def scores(
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     said = np.minimum(1.0, model.meaning(*found.meanings, np.where(breaks, 0.0, found.meanings[0])))
     overall = model.overall(
-        found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept, appearance, heard
+        *(found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept),
+        *(appearance, heard, above_floor(heard, FLOOR)),
     )
     strongest, as_one = np.where(breaks, 0.0, found.strongest), np.where(unheard, 0.0, run_together)
     overall = np.minimum(1.0, at_least(overall, tuple(found.elements), strongest, as_one))

@@ -44,6 +44,7 @@ PARTS = {
         "nothing strong added",
         "appearance",
         "sound",
+        "sound, beyond chance",
     ),
 }
 """The parts of each weighted mean, in the order of its weights: look and sound of two words (`letters`, `sound`), the

@@ -9,7 +9,7 @@ part counts at its best over the pairs of segmentations, so that a further segme
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from itertools import product
 from operator import mul
@@ -25,8 +25,8 @@ from .vocabulary import TRANSLATED, english_readings, has_senses, is_known, mean
 from .weights import LEAST, word_weight
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "says_something", "score",
-           "score_of_parts", "weights_of"]  # fmt: skip
+__all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "said_in_english",
+           "says_something", "score", "score_of_parts", "shared_meaning", "weights_of"]  # fmt: skip
 
 LATER, LATER_IN_SENSE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
@@ -157,7 +157,8 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
     said = min(1.0, model.meaning(*found.all_meanings))
     overall = at_least(
         model.overall(
-            found.elements[0], found.strongest, found.sounds[0], found.same_sound, found.kept, appearance, heard
+            *(found.elements[0], found.strongest, found.sounds[0], found.same_sound, found.kept),
+            *(appearance, heard, above_floor(heard, FLOOR)),
         ),
         found.elements,
         0.0 if found.breaks_phrase else found.strongest,
@@ -257,15 +258,29 @@ def _translated(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float,
     word for word, each less covered and better covered; zeros where there is none."""
     meanings: tuple[float, ...] = (0.0, 0.0)
     elements: tuple[float, ...] = (0.0, 0.0)
-    for mine, written in ((words, others), (others, words)):
-        readings = (spelled for said in english_readings(mine) for spelled in spellings(said))
-        for said, yours in product(dict.fromkeys(readings), spellings(written)):
-            table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in yours] for word in said]
-            one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))
-            meanings = _greater(meanings, _covered(table, one.in_translation, other.in_translation))
-            counted = _covered(table, one.counts, other.counts)
-            elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
+    for said, yours in (*said_in_english(words, others), *said_in_english(others, words)):
+        table, one, other = _in_english(said, yours)
+        meanings = _greater(meanings, _covered(table, one.in_translation, other.in_translation))
+        counted = _covered(table, one.counts, other.counts)
+        elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
     return *meanings, *elements
+
+
+def said_in_english(words: tuple[str, ...], others: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], ...]]:
+    """The English readings of a name, if words of it are foreign, each beside the other name as it may be spelled."""
+    readings = (spelled for said in english_readings(words) for spelled in spellings(said))
+    return product(dict.fromkeys(readings), spellings(others))
+
+
+def shared_meaning(said: tuple[str, ...], others: tuple[str, ...]) -> float:
+    """What an English reading of one name has in common with another name in meaning, less covered, in [0, 1]."""
+    table, one, other = _in_english(said, others)
+    return _covered(table, one.in_translation, other.in_translation)[0]
+
+
+def _in_english(said: tuple[str, ...], others: tuple[str, ...]) -> tuple[Grid, _Weights, _Weights]:
+    table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in others] for word in said]
+    return table, weights_of(plain_words(said)), weights_of(plain_words(others))
 
 
 def _greater(one: tuple[float, ...], other: tuple[float, ...]) -> tuple[float, ...]:

@@ -169,6 +169,33 @@ def test_names_heard_as_one_are_serious_for_the_same_goods(one: str, other: str)
     assert level_of(found.overall) is Level.SERIOUS
 
 
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        ("drowsy", "sleepy"),  # WordNet 3.0: both similar to asleep
+        ("swift", "rapid"),  # both similar to fast
+        ("daybreak", "sunrise"),  # synonyms, though sunset is the opposite of one
+    ],
+)
+def test_words_that_say_nearly_the_same_are_close_and_no_opposites(one: str, other: str) -> None:
+    found = compare(f"{one} heron", f"{other} heron")
+    assert found.meaning > 0.75
+    assert "opposites" not in " ".join(found.reasons)
+
+
+def test_a_word_and_a_compound_that_holds_it_are_no_opposites() -> None:
+    assert not are_opposite("ebb", "ebbtide")
+    assert are_opposite("ebbing", "flooding") == are_opposite("flooding", "ebbing")
+    assert are_opposite("man", "woman")
+
+
+def test_what_a_foreign_name_says_in_english_is_told_and_which_of_its_words_are_weak() -> None:
+    goods = "caramels and fudge"
+    told = " ".join(compare("Ebb & Fudge", "Karamellkuste", name_goods=goods, mark_goods=goods).reasons)
+    assert 'In English "karamellkuste" may be read as "' in told
+    assert '"fudge" says little of the maker' in told
+
+
 def test_a_word_that_both_names_have_is_not_its_own_opposite() -> None:
     assert '"show" and "show"' not in " ".join(compare("Hide and Show", "Show Window").reasons)
     assert not are_opposite("show", "show")

@@ -18,6 +18,7 @@ GOODS = goods_words("watering cans and garden hoses")
         ("lighthouse", "watering"),
         ("lighthouse", "shop"),
         ("heron", "good"),
+        ("heron", "360"),  # a number tells little of the maker
     ],
 )
 def test_words_that_tell_the_maker_are_stronger_and_more_dominant(more: str, less: str) -> None:

@@ -17,7 +17,9 @@ from closeness_evidence import Numbers, auc, rating, spearman
 from scipy.optimize import minimize
 
 from namescreen.closeness import features, goods_words, name_similarity
+from namescreen.closeness.appearance import above_floor
 from namescreen.closeness.model import Mean
+from namescreen.closeness.sound import FLOOR
 
 SEED, FOLDS = 20261128, 10
 STRENGTH = 0.05
@@ -106,7 +108,7 @@ class Pairs:
     def values(self, means: dict[str, Mean]) -> dict[str, Numbers]:
         """Closeness in every aspect and overall, as `name_similarity.score_of_parts` gives it."""
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
-        whole = np.c_[self.parts["overall"], found["appearance"], found["sound"]]
+        whole = np.c_[self.parts["overall"], found["appearance"], found["sound"], above_floor(found["sound"], FLOOR)]
         if "overall" in means:
             found["overall"] = name_similarity.at_least(
                 means["overall"](*whole.T), tuple(self.elements.T), self.taken, self.heard
