@@ -18,7 +18,6 @@ GOODS = goods_words("watering cans and garden hoses")
         ("lighthouse", "watering"),
         ("lighthouse", "shop"),
         ("heron", "good"),
-        ("heron", "360"),  # a number tells little of the maker
     ],
 )
 def test_words_that_tell_the_maker_are_stronger_and_more_dominant(more: str, less: str) -> None:
@@ -33,6 +32,10 @@ def test_weights_and_their_evidence_stay_in_range(word: str) -> None:
         evidence = evidence_of_dominance(word, goods)
         assert len(evidence) == len(DOMINANCE)
         assert all(0 <= value <= 1 for value in evidence)
+
+
+def test_a_number_is_less_dominant_than_an_invented_word() -> None:
+    assert word_weight("360", GOODS).dominance < word_weight("quorvel", GOODS).dominance
 
 
 def test_a_word_describes_only_the_goods_it_belongs_to() -> None:
