@@ -91,9 +91,10 @@ def _by_broader_term(word: str) -> frozenset[str]:
 @lru_cache(maxsize=1 << 14)
 def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     """What the groups of two items say, each 0 or 1: the first that holds of one group, of one market that firms offer
-    as a range, of another one market, of groups used together, of markets side by side, or nothing of these; None where
-    one of them is not listed. "of one kind" says how alike the goods of a shared group are, 0 to 1. Goods and a service
-    of one market serve different purposes, but in markets where the service is the same thing by another channel."""
+    as a range, of another one market, of groups used together, or of markets side by side; None where nothing
+    of these holds, or one of them is not listed. "of one kind" says how alike the goods of a shared group are, 0 to 1.
+    Goods and a service of one market serve different purposes, but in markets where the service is the same thing by
+    another channel."""
     mine, theirs = groups_of(one), groups_of(other)
     if not mine or not theirs:
         return None
@@ -110,9 +111,10 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         ("one market", bool(shared)),
         ("used together", any(_has(f"*{name}", of) for name in mine for of in theirs)),
         ("side by side", any(_has(f"={name}", of) for name in markets for of in others)),
-        ("apart", True),
     )
-    first = next(name for name, holds in asked if holds)
+    first = next((name for name, holds in asked if holds), None)
+    if first is None:
+        return None
     found = {name: float(name == first) for name, _ in asked}
     return found | {"of one kind": found["one group"] * max(map(_likeness, mine & theirs), default=0.0)}
 
@@ -124,9 +126,15 @@ def _likeness(group: str) -> float:
     return sum(share**2 for share in _classes_of(group).values())
 
 
+@lru_cache(maxsize=1 << 13)
 def _is_accessory(item: Item) -> bool:
-    """Whether an item is only sold with what its name speaks of: an umbrella stand is no umbrella."""
-    return bool(item.modifiers) and item.head in OF_MANY_KINDS and not is_listed(item)
+    """Whether an item is only sold with what its name speaks of: an umbrella stand is no umbrella, a honey dipper no
+    honey."""
+    if not item.modifiers or is_listed(item):
+        return False
+    words = (*item.modifiers, item.head)
+    own = (" ".join(words[at:]) for at in range(len(words)))
+    return item.head in OF_MANY_KINDS or not (any(map(_listed, own)) or _by_broader_term(item.head))
 
 
 @lru_cache(maxsize=1 << 13)

@@ -14,11 +14,12 @@ from ..tables import open_table
 from .classification import classes
 from .context import ancestors, leading_senses
 from .groups import groups_of, ties
+from .labels import said_alike
 from .phrases import Item, items
 from .wording import not_read, remark
 
 __all__ = [
-    "FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "unlisted",
+    "FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "untied",
 ]  # fmt: skip
 
 GRADES = ("none", "low", "average", "high", "identical")
@@ -31,11 +32,10 @@ COVERS = 0.5
 """How surely one side must cover the other for the reasons to say so, and for stated classes not to tell them apart."""
 SENSES = 4
 """The leading senses of a head that what stands before it may choose."""
-UNLISTED = "unlisted "
+UNTIED = "untied "
 FROM_ELSEWHERE = "for the other, from another trade"
 APART = 0.5
-"""What is left of a dictionary's broader term, and of a shared class, where both are listed in groups of goods, and in
-none together."""
+"""What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
 WIDE = 1500
 """A broader term with more senses than this below it (device, food) covers nothing in particular."""
 WIDE_SORT = 6000
@@ -43,8 +43,9 @@ WIDE_SORT = 6000
 MOST_PAIRS = 48
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
 an added item never lowers the score."""
-NOTHING = 0.125
-"""A score below this is none at all: half of the lowest grade."""
+NOTHING = 0.16
+"""A score below this is none at all. Goods put together by chance often reach half of the lowest grade (0.125), this
+seldom, and graded pairs are ranked alike."""
 COVERED, MOST = 0.95, 0.85
 """The score of goods that a broader term covers, and the most that other evidence comes to: still "high"."""
 BY_CLASS_ALONE = 0.45
@@ -61,6 +62,8 @@ TIES = {
 CARE, SALE = "repair maintenance installation cleaning", "sale"
 WORK = frozenset("rental delivery consultancy information reservation".split())
 """Services on goods that other trades offer, the first list one of them; selling them is the trade of their makers."""
+MUCH = 0.5
+"""How alike labels speak of goods for the reasons to say so: a cosine of a quarter."""
 INSTEAD = frozenset(
     """
     vegetarian vegan imitation artificial toy mock fake faux dummy substitute plant-based alcohol-free non-alcoholic
@@ -128,7 +131,7 @@ def _relatedness(one: tuple[str, tuple[int, ...]], other: tuple[str, tuple[int, 
             return NotChecked("goods_relatedness", f"no classes are stated, and some goods are {told}")
     if not pairs or unread:  # a list of classes without words
         found = _by_class(_chances(one), _chances(other))
-        score = min(score_of(unlisted(found.evidence), _weights()), BY_CLASS_ALONE)
+        score = min(score_of(untied(found.evidence), _weights()), BY_CLASS_ALONE)
         reasons = ("by class alone, which says little", found.why) if score else ()
         return Relatedness(score, (*reasons, *(f"{told}; the classes were compared instead" for told, _ in unread)))
     if len(pairs) > MOST_PAIRS:
@@ -169,6 +172,8 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         reasons.append("goods, and a service that deals in them")
     elif told["words"] >= 0.4:
         reasons.append(f"the words belong together ({told['words']:.2f} of 1)")
+    elif told["said alike"] >= MUCH:
+        reasons.append("labels and shops say much the same of both")
     if tied := next((TIES[name] for name, value in (ties(one, other) or {}).items() if value and name in TIES), ""):
         reasons.append(tied)
     return Relatedness(score, (*reasons, *([found.why] if found.why else ())))
@@ -184,29 +189,28 @@ def all_evidence(one: Item, other: Item) -> dict[str, float]:
 
 
 def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
-    """All evidence; under names of its own where no list says what the goods are made and sold with, for then words and
-    classes weigh more."""
+    """All evidence; under names of its own where no list says that the goods are made or sold together, for then words
+    and classes weigh more."""
     found = {**_by_words(one, other), **by_class.evidence}
     if by_class.same < ONE_CLASS:
         found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
     if tied is None:
-        return unlisted(found)
-    if tied["apart"]:
-        found["class"] *= APART
-    elsewhere = max(tied["apart"], tied["side by side"])  # helmets for motorcycles, sauce of tomatoes
-    return {**found, **tied, FROM_ELSEWHERE: found["for the other"] * elsewhere}
+        if groups_of(one) and groups_of(other):  # known to the lists, and not as related: a class adds little to words
+            found["class"] = min(found["class"], found["words"])
+        return untied(found)
+    return {**found, **tied, FROM_ELSEWHERE: found["for the other"] * tied["side by side"]}  # sauce of tomatoes
 
 
-def unlisted(found: Mapping[str, float]) -> dict[str, float]:
-    """The evidence as it counts where goods are not listed."""
-    return {f"{UNLISTED}{name}": value for name, value in found.items()} | {UNLISTED: 1.0}
+def untied(found: Mapping[str, float]) -> dict[str, float]:
+    """The evidence as it counts where no list ties the goods."""
+    return {f"{UNTIED}{name}": value for name, value in found.items()} | {UNTIED: 1.0}
 
 
 @lru_cache(maxsize=1 << 14)
 def _by_words(one: Item, other: Item) -> Mapping[str, float]:
     """What the words of two items say, each in [0, 1]: whether one covers the other, whether it would but for a service
-    that deals in it, and how much the words belong together."""
+    that deals in it, how much the words belong together, and whether labels say the same of both."""
     near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
     chosen = bool(one.modifiers) and _one_sense(one, other)
     same = set(one.modifiers) == set(other.modifiers) and (near >= SYNONYM or chosen)
@@ -218,6 +222,7 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
         "covers in dealing": covers if dealt and not by_channel else 0.0,
         "worked on": covers if dealt and trades - {"", SALE, BY_CHANNEL} else 0.0,
         "words": max(near, _associated(one, other)),
+        "said alike": said_alike(one, other),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
 
@@ -364,7 +369,7 @@ def score_of(found: Mapping[str, float], weights: Mapping[str, float]) -> float:
 
     Goods that a broader term covers are identical (Meric, T-133/05, from memory), unless classes tell them apart."""
     grade = weights["always"] + sum(weights[name] * value for name, value in found.items())
-    prefix = UNLISTED if UNLISTED in found else ""
+    prefix = UNTIED if UNTIED in found else ""
     covered = found.get(f"{prefix}covers", 0.0) == 1.0
     score = max(min(grade / 4, MOST), COVERED if covered else 0.0)
     return round(score, 4) if score >= NOTHING else 0.0

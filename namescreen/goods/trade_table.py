@@ -5,7 +5,7 @@ A term is told of areas: goods of one sort. Written from memory and incomplete."
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -16,8 +16,8 @@ from ..text import fold
 from ..text.inflection import other_number
 
 __all__ = [
-    "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "areas_of", "areas_of_part", "goods_of",
-    "is_said_in_english", "is_term", "label_senses", "meaning_of",
+    "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "alike", "areas_of", "areas_of_part",
+    "goods_of", "is_said_in_english", "is_term", "label_senses", "meaning_of",
 ]  # fmt: skip
 
 LONGEST_TERM = 4
@@ -31,10 +31,11 @@ _TABLE = "trade_words.tsv"
 
 @dataclass(frozen=True, slots=True)
 class Area:
-    """Goods that terms are told of: their Nice `classes`, that of the thing itself first, their `names` in base form,
-    and `what` such terms are (a chilli pepper). Of a ware the names are those of one thing, and its terms what labels
-    say of it."""
+    """Goods that terms are told of: the `number` of their row, their Nice `classes`, that of the thing itself first,
+    their `names` in base form, and `what` such terms are (a chilli pepper). Of a ware the names are those of one thing,
+    and its terms what labels say of it."""
 
+    number: str
     classes: tuple[int, ...]
     names: tuple[str, ...]
     what: str
@@ -58,7 +59,7 @@ class LabelSense:
 
 def is_term(words: str) -> bool:
     """Whether folded words, parted by spaces, are a term of some trade in English."""
-    return not words.startswith(("*", "+")) and ":" not in words and words in open_table(_TABLE)
+    return not words.startswith(("*", "+", "=")) and ":" not in words and words in open_table(_TABLE)
 
 
 @lru_cache(maxsize=1 << 14)
@@ -124,6 +125,14 @@ def _senses(key: str, sure: float = 1.0) -> tuple[LabelSense, ...]:
     return tuple(sorted(found, key=lambda one: (-one.sure, not one.names_ware, -len(one.areas))))
 
 
+@lru_cache(maxsize=1 << 10)
+def alike(ware: Area) -> Mapping[str, float]:
+    """The wares of which labels say the same as of this one, by number, each with how much of it, (0, 1]: the cosine of
+    the words said of the two, each weighed by how few wares share it."""
+    row = open_table(_TABLE).get(f"={ware.number}") or ""
+    return {number: float(share) for number, _, share in (one.partition(":") for one in row.split())}
+
+
 def _areas(numbers: str) -> tuple[Area, ...]:
     return tuple(map(_area, numbers.split()))
 
@@ -133,4 +142,4 @@ def _area(number: str) -> Area:
     classes, named, what = (open_table(_TABLE).get(f"*{number}") or "||").split("|")
     ware = what.removeprefix("=")
     told = what if ware == what else f'said of "{ware}" on labels'
-    return Area(tuple(map(int, classes.split())), tuple(named.split(",")), told, is_ware=ware != what)
+    return Area(number, tuple(map(int, classes.split())), tuple(named.split(",")), told, is_ware=ware != what)

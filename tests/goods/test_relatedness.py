@@ -7,6 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.goods import Relatedness, goods_words, items, relatedness
+from namescreen.goods.labels import said_alike
 from namescreen.goods.phrases import base_form
 from namescreen.outcome import NotChecked
 from namescreen.policy import SAME_GOODS
@@ -267,3 +268,29 @@ def test_goods_of_two_sorts_do_not_cover_each_other(one: str, other: str) -> Non
     found = relatedness(one, other)
     assert isinstance(found, Relatedness)
     assert found.score < 0.9
+
+
+@given(goods.filter(bool), goods.filter(bool))
+def test_how_alike_labels_speak_is_symmetric_and_within_range(a: str, b: str) -> None:
+    (one, *_), (other, *_) = items(a), items(b)
+    assert said_alike(one, other) == pytest.approx(said_alike(other, one))
+    assert 0.0 <= said_alike(one, other) <= 1.0
+
+
+@pytest.mark.parametrize(
+    ("goods", "near", "far"),
+    [("honey", "mead", "guitars"), ("candles", "incense", "cheese"), ("guitars", "plectrums", "candles")],
+)
+def test_labels_say_the_same_of_near_goods(goods: str, near: str, far: str) -> None:
+    """Common practice, no source: what is made of one thing or used with it shares words."""
+    (one,), (other,), (third,) = items(goods), items(near), items(far)
+    assert said_alike(one, one) == 1.0 > said_alike(one, other) > said_alike(one, third)
+
+
+def test_what_serves_goods_is_not_the_goods() -> None:
+    """An accessory is sold with the goods; its own lists may not know it (common practice, no source)."""
+    found, same = relatedness("honey dippers", "honey"), relatedness("heather honey", "honey")
+    assert isinstance(found, Relatedness)
+    assert isinstance(same, Relatedness)
+    assert found.grade in ("low", "average")
+    assert same.grade == "identical"

@@ -50,30 +50,30 @@ def test_scores_follow_the_grades() -> None:
 
 
 def test_pairs_kept_for_a_test_are_ranked_too() -> None:
-    """Three lots, of 40, 40 and 57, graded before their first run, by common practice, and not fitted: rho 0.72, 0.74
-    and 0.72 at the first run, 78 grades hit and all but ten within one. Average and high are hard to tell apart."""
+    """Five lots, of 40, 40, 57, 60 and 58, graded before their first run, by common practice, and not fitted: rho 0.72,
+    0.74, 0.72, 0.85 and 0.65 at the first run, 19 in 20 grades within one. Average and high are hard to tell apart."""
     found = [_score(row) for row in UNSEEN]
     grades = [float(GRADES.index(row["grade"])) for row in UNSEEN]
-    assert _rho(found, grades) >= 0.7
-    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 125
+    assert _rho(found, grades) >= 0.73
+    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 235
 
 
 def test_pairs_with_goods_drawn_from_records_are_ranked_too() -> None:
-    """A lot of 75, graded before its first run and never fitted: the first goods of half of them are drawn by chance
-    from lists of real marks, and most grades lie in the middle. rho 0.50 at the first run: much is not told apart, so
-    this guards against loss only."""
+    """Lots of 75 and 60, graded before their first run and never fitted: the first goods of half of the first, and all
+    of the second, are drawn by chance from lists of real marks. rho 0.50 and 0.61 at the first run: much is not told
+    apart, so this guards against loss only."""
     found = [_score(row) for row in DRAWN]
-    assert _rho(found, [float(GRADES.index(row["grade"])) for row in DRAWN]) >= 0.45
+    assert _rho(found, [float(GRADES.index(row["grade"])) for row in DRAWN]) >= 0.58
 
 
 def test_goods_put_together_by_chance_are_seldom_related() -> None:
     """Most goods of a register are unrelated to those of a name, and a lot of graded pairs, which are mostly related,
-    does not show whether that is told. Of pairs by chance of this lot 0.16 are found related at all; by wider lists of
-    goods, which ranked graded pairs as well, 0.38 were."""
+    does not show whether that is told. Of pairs by chance of these lots 0.06 are related at all; by wider lists of
+    goods, which ranked graded pairs as well, several times as many."""
     rng = random.Random(1)
-    pairs = [(rng.choice(DRAWN)["goods_a"], rng.choice(DRAWN)["goods_b"]) for _ in range(400)]
+    pairs = [(rng.choice(DRAWN)["goods_a"], rng.choice(DRAWN)["goods_a"]) for _ in range(400)]
     scores = [found.score for pair in pairs if isinstance(found := relatedness(*pair), Relatedness)]
-    assert sum(score > 0 for score in scores) <= 0.22 * len(scores)
+    assert sum(score > 0 for score in scores) <= 0.1 * len(scores)
 
 
 @pytest.mark.parametrize(

@@ -26,7 +26,8 @@ from pathlib import Path
 from sources import folder_to_write, write_table
 
 from namescreen.goods.classification import classes
-from namescreen.goods.phrases import base_form
+from namescreen.goods.phrases import base_form, items
+from namescreen.lexicon import kinds
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
@@ -145,6 +146,11 @@ def _key(name: str) -> str:
 
 
 def _base(term: str) -> str:
+    """A term as an item of goods is looked up: bags for bicycles as bicycle bag, eau de toilette as eau toilette."""
+    if any("function word" in kinds(word) for word in term.split()):
+        (item, *others) = items(term)
+        if len(item.words) > 1 and not others and not item.dealing:
+            return " ".join((*item.rest, *item.modifiers, item.head))
     return " ".join(map(base_form, term.split()))
 
 

@@ -5,16 +5,18 @@ python wordlists/build/trade_words.py [--to FOLDER]
 
 term -> numbers of areas, separated by spaces; +WORD -> the same of a word of longer terms; LANGUAGE:term ->
 ENGLISH|NUMBERS, separated by ";", ENGLISH after ~ where only a spelling with accents means it; *NUMBER ->
-CLASSES|GOODS|WHAT of that area, goods in base form, WHAT =WARE for one of labels. Terms are divided and folded as
-names are; a spelling with accents has a row of its own where another word is folded alike.
+CLASSES|GOODS|WHAT of that area, goods in base form, WHAT =WARE for one of labels; =NUMBER -> NUMBER:COSINE of the wares
+of which labels say the same. Terms are divided and folded as names are; a spelling with accents has a row of its own
+where another word is folded alike.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 
+import numpy as np
 from sources import folder_to_write, write_table
 
 from namescreen.goods.classification import classes
@@ -30,6 +32,8 @@ SURE = 0.85
 """How sure a translation of the dictionaries must be that makes a term superfluous."""
 LIKELY = 0.2
 """The chance of a class from which a ware may be in it."""
+LEAST_ALIKE = 0.03
+"""The cosine of what is said of two wares from which it is kept."""
 
 
 def build() -> tuple[bytes, str]:
@@ -42,6 +46,7 @@ def build() -> tuple[bytes, str]:
             terms[word].append(number)
     count = len(terms)
     wares: dict[str, str] = {}
+    said_of: dict[str, set[str]] = defaultdict(set)
     foreign: dict[str, dict[str, dict[str, list[str]]]] = defaultdict(lambda: defaultdict(lambda: defaultdict(list)))
     for names, language, words in _lines("label_words*.txt"):
         if names not in wares:
@@ -52,6 +57,7 @@ def build() -> tuple[bytes, str]:
         number = wares[names]
         for one in dict.fromkeys(filter(None, (one.strip() for one in words.split(",")))):
             said, _, english = one.partition("=")
+            said_of[number].add(_base(english or said))
             if language != "en":
                 numbers = foreign[f"{language}:{_as_name(said)}"][" ".join(said.lower().split())][english.strip()]
             else:
@@ -59,12 +65,24 @@ def build() -> tuple[bytes, str]:
             numbers += [] if number in numbers else [number]
     rows = [*areas.items(), *((term, " ".join(numbers)) for term, numbers in terms.items())]
     rows += _parts(terms, {*wares.values()})
+    rows += _alike(said_of)
     of_names = {number: areas[f"*{number}"].split("|")[1].split(",") for number in wares.values()}
     for key, spellings in foreign.items():
         rows += _spelt(key, _without_known(key, spellings, terms, of_names))
     said = f"{len(wares)} wares with {len(terms) - count} further words, and {len(foreign)} in other languages"
     told = f"{count} terms of art; {said}"
     return table_bytes("trade_words", rows), told
+
+
+def _alike(said_of: Mapping[str, set[str]]) -> Iterator[tuple[str, str]]:
+    """Each ware with those of which labels say the same, a term weighed by the logarithm of how few wares share it."""
+    terms = sorted(set().union(*said_of.values()))
+    said = np.array([[term in of for term in terms] for of in said_of.values()], dtype=float)
+    weighed = said * np.log(len(said) / said.sum(axis=0))
+    weighed /= np.linalg.norm(weighed, axis=1, keepdims=True)
+    for number, cosines in zip(said_of, weighed @ weighed.T, strict=True):
+        near = zip(said_of, cosines, strict=True)
+        yield f"={number}", " ".join(f"{other}:{cosine:.2f}" for other, cosine in near if cosine >= LEAST_ALIKE)
 
 
 def _parts(terms: dict[str, list[str]], wares: set[str]) -> Iterator[tuple[str, str]]:
@@ -128,7 +146,7 @@ def _lines(files: str) -> Iterator[tuple[str, ...]]:
 def _number(areas: dict[str, str], of_classes: str, goods: str, what: str) -> str:
     """The number of a new area."""
     number = str(len(areas) + 1)
-    named = dict.fromkeys(" ".join(map(base_form, one.split())) for one in goods.split(","))
+    named = dict.fromkeys(map(_base, goods.split(",")))
     areas[f"*{number}"] = f"{of_classes}|{','.join(named)}|{what}"
     return number
 
@@ -142,6 +160,10 @@ def _classes(names: str) -> str:
             chances[guess.number] += guess.score / len(each)
     most = sorted(chances, key=lambda number: -chances[number])
     return " ".join(str(number) for number in most if chances[number] >= LIKELY or number == most[0])
+
+
+def _base(term: str) -> str:
+    return " ".join(map(base_form, term.split()))
 
 
 def _as_name(term: str) -> str:
