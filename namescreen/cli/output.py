@@ -32,6 +32,9 @@ PARTS_SHOWN = {"sense": "evokes", "sayable": "says", "indirect": "indirect"}
 NARROW = 80
 """Columns used where the output is not a terminal."""
 
+ROWS_AT_ONCE = 500
+"""Rows of a table that are laid out together: all of a long one would take a hundred megabytes."""
+
 
 class Format(StrEnum):
     """How rows are written."""
@@ -126,12 +129,25 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
     if widths is None:
         _show_stacked(rows, columns, indent)
         return
+    remarks = iter([str(row[BELOW]) for row in rows if row.get(BELOW)])
+    for at in range(0, max(1, len(rows)), ROWS_AT_ONCE):
+        for line in _lines(rows[at : at + ROWS_AT_ONCE], columns, widths, indent, titles=not at):
+            if line.strip() == _PLACE:
+                say_below(next(remarks), " " * (indent + 2))
+            else:
+                _line(line.rstrip())
+
+
+def _lines(
+    rows: Sequence[Row], columns: Sequence[Column], widths: Sequence[int], indent: int, *, titles: bool
+) -> list[str]:
+    """Rows of a table with columns of these widths, line by line; `_PLACE` stands where a remark is said below one."""
     from rich.console import Console
     from rich.padding import Padding
     from rich.table import Table
     from rich.text import Text
 
-    grid = Table(box=None, pad_edge=False, padding=(0, 1), header_style="bold")
+    grid = Table(box=None, pad_edge=False, padding=(0, 1), header_style="bold", show_header=titles)
     for column, wide in zip(columns, widths, strict=True):
         grid.add_column(
             Text(column.title),
@@ -149,12 +165,7 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
     console = Console(width=width(), highlight=False, legacy_windows=False)
     with console.capture() as captured:
         console.print(Padding(grid, (0, 0, 0, indent), expand=False))
-    remarks = iter([str(row[BELOW]) for row in rows if row.get(BELOW)])
-    for line in captured.get().rstrip("\n").split("\n"):
-        if line.strip() == _PLACE:
-            say_below(next(remarks), " " * (indent + 2))
-        else:
-            _line(line.rstrip())
+    return captured.get().split("\n")[:-1]
 
 
 def _widths(rows: Sequence[Row], columns: Sequence[Column], room: int) -> list[int] | None:

@@ -16,6 +16,7 @@ from ..lexicon.foreign import COMMON_KNOWLEDGE
 from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
 from ..text import best_split, tokenize
+from ..text.segmentation import LONGEST
 from .appearance import Numbers, positive_part
 from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
@@ -109,7 +110,7 @@ def _joint_score(left: str, right: str) -> tuple[int, float] | None:
 def _seen(part: str) -> float:
     """How easily readers recognise `part` inside a word: its Zipf value, 0 if they do not; of a combining form the
     least of a word of three letters."""
-    if len(part) < 3:
+    if not 3 <= len(part) <= LONGEST:
         return 0.0
     common = zipf(part)  # asked first: it costs far less
     if common >= (COMMON if len(part) > 3 else COMMON_AND_SHORT) and is_known(part):

@@ -9,9 +9,8 @@ import re
 from functools import lru_cache
 
 __all__ = [
-    "COMPOUNDING", "LINKING", "base_stem", "endings_of", "is_feminine_of", "made_small", "possible_bases",
-    "possible_stems", "shared_with", "skeleton",
-    "stems", "stems_by_language",
+    "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "endings_of", "is_feminine_of", "made_small",
+    "possible_bases", "possible_stems", "shared_with", "skeleton", "stems", "stems_by_language",
 ]  # fmt: skip
 
 _ENDINGS = {
@@ -128,6 +127,8 @@ _DIMINUTIVES = {
 """How diminutives end, and what the word that they are made from ends in instead (the second group: the same vowel);
 the changes of its last consonant are those of `_RESTORED`. From memory of each language's grammar, folded."""
 _SMALL = {code: (re.compile(f"(.{{2,}}){ending}"), endings) for code, (ending, endings) in _DIMINUTIVES.items()}
+WITH_DIMINUTIVES = frozenset(_SMALL)
+"""Languages whose diminutives are known by their endings."""
 _RESTORED = (("qu", "c"), ("gu", "g"), ("ch", "c"), ("gh", "g"), ("c", "z"), ("", ""))
 """What the last consonant before a diminutive's ending was (boca, boquita; fuoco, fuochetto; luz, lucecita)."""
 

@@ -18,6 +18,7 @@ from ..text import fold
 from .association import association
 from .foreign_forms import (
     COMPOUNDING,
+    WITH_DIMINUTIVES,
     is_feminine_of,
     made_small,
     possible_stems,
@@ -104,9 +105,10 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     folded = fold(word)
     found = list(listed_translations(folded, language))
     known = {one.language for one in found}
+    plain, inflected = stems_by_language(folded)
     for code in _asked(language):
         if code not in known:
-            guessed = _diminutive(folded, code) or _international(folded, code)
+            guessed = _diminutive(folded, code) or _international(inflected.get(code, plain))
             found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in guessed]
     return _best(found)
 
@@ -293,6 +295,8 @@ def _split(word: str, language: str, most: int) -> list[Part]:
 
 def _diminutive(word: str, language: str) -> Senses:
     """What `word` means as a diminutive of an everyday word of the language."""
+    if language not in WITH_DIMINUTIVES:
+        return []
     bases = (base for base in made_small(word, language) if len(base) >= SHORTEST_MADE_SMALL)
     for senses in (_entries(base, (language,)).get(language, []) for base in bases if is_in_use(base, language)):
         everyday = [english for english, score, source in senses if score >= 1 and source in EVERYDAY_SOURCES]
@@ -301,12 +305,11 @@ def _diminutive(word: str, language: str) -> Senses:
     return []
 
 
-def _international(word: str, language: str) -> Senses:
-    """The English word of which `word` is another spelling: kronometer, chronometer."""
-    for stem in possible_stems(word, language):
-        if found := _spelt_otherwise(stem):
-            return [(english, COGNATE, "i") for english in found]
-    return []
+@lru_cache(maxsize=1 << 10)
+def _international(stems: tuple[str, ...]) -> Senses:
+    """The English words of which a word with these `possible_stems` is another spelling: kronometer, chronometer."""
+    found = next(filter(None, map(_spelt_otherwise, stems)), ())
+    return [(english, COGNATE, "i") for english in found]
 
 
 @lru_cache(maxsize=1 << 15)
@@ -323,6 +326,6 @@ def _part(part: str, language: str, linked: bool) -> Senses:
     if language not in _possible_in(part):
         return []
     if language not in _languages_of_part(part):
-        return _international(part, language)
+        return _international(possible_stems(part, language))
     senses = _entries(part, (language,), linked).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []

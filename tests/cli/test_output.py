@@ -91,6 +91,19 @@ def test_a_table_stays_within_its_width(
     assert "\x1b" not in out
 
 
+@same_capture
+@given(rows, st.lists(texts, max_size=3))
+def test_a_long_table_is_laid_out_as_a_short_one(capsys: Capture, rows: list[Row], below: list[str]) -> None:
+    told: list[Row] = [{**row, "below": below[at]} if at < len(below) else row for at, row in enumerate(rows)]
+    written = []
+    for at_once in (500, 2):
+        with pytest.MonkeyPatch.context() as patch:
+            patch.setattr("namescreen.cli.output.ROWS_AT_ONCE", at_once)
+            show_table(told, COLUMNS)
+        written.append(capsys.readouterr().out)
+    assert written[0] == written[1]
+
+
 def test_a_row_is_coloured_only_on_a_terminal(capsys: Capture, monkeypatch: pytest.MonkeyPatch) -> None:
     column = Column("name", "name", style=lambda row: "bold red")
     show_table([{"name": "Loamlet"}], [column])
