@@ -24,6 +24,7 @@ __all__ = [
     "has_other_own_word",
     "holds_praised_image",
     "is_coined_own",
+    "is_name_on_labels",
     "is_own_name",
     "is_picture",
     "is_surname_alone",
@@ -110,6 +111,12 @@ def names_goods(judged: tuple[Judged, ...], goods: str) -> bool:
     said = tuple(base_form(word) for one in judged for word in one.stands_for.split())
     called = (item for item in items(goods) if not item.dealing)
     return any((*item.modifiers, item.head)[-len(said) :] == said for item in called)
+
+
+def is_name_on_labels(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is just what labels of another language call such goods, or a sort of them (saure Gurken): the
+    name of a species is generic as well (TMEP 1209.01(c)(i))."""
+    return len(judged) == 1 and judged[0].meaning is not None and judged[0].meaning.said.names_goods
 
 
 def may_name_goods(judged: tuple[Judged, ...]) -> bool:

@@ -318,6 +318,8 @@ def _by_law(
         ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
     elif ground == "generic" and "misspelling" in found:
         ground = "misspelling"
+    if ground in CATEGORIES[:2] and worst.language == "en" and is_foreign("en", law):
+        ground = "foreign word"
     as_read = read(name, goods, {})
     written = any(one.evidence.kind is EvidenceKind.SURNAME and not is_surname(one.word) for one in as_read)
     if (surname or written) and law in SURNAME_BARS and ground != "generic":

@@ -164,6 +164,8 @@ _UNKNOWN = "not known here: ask the local office"
 TRANSLATING = frozenset(("US", "EU"))
 """Where a word of another language stands for what it means, whoever reads it there (TMEP 1209.03(g); EUTMR Article
 7(2))."""
+_ENGLISH_TOO = frozenset(("US", "EU", "CA", "IE", "MT", "IN", "SG", "ZA", "HK", "PH"))
+"""Where English is one of several languages of the state; from memory."""
 SURNAME_BARS = frozenset(("US", "CA"))
 """Where a name that is primarily merely a surname is refused."""
 _POINTS = {
@@ -224,7 +226,10 @@ def views_of(markets: Iterable[str] | None) -> tuple[str, ...]:
 
 def is_foreign(language: str, law: str) -> bool:
     """Whether a word of `language` is judged under `law` as one of another language: of states by what buyers there
-    read; in the US and the EU whatever is translated."""
+    read; in the US and the EU whatever is translated. English is read everywhere, and is one where it is no language of
+    the state."""
+    if language == "en":
+        return law not in _ENGLISH_TOO and len(languages_of((law,))) > 1
     return law in TRANSLATING or language not in languages_of((law,))
 
 

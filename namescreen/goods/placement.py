@@ -6,6 +6,7 @@ from .composition import (
     composition,
     has_coined_word,
     holds_praised_image,
+    is_name_on_labels,
     is_own_name,
     is_without_tie,
     may_name_goods,
@@ -101,7 +102,7 @@ def finding_of(
     strongest = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
     plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
     category, points = category_of(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
-    if names_goods(judged, goods):
+    if names_goods(judged, goods) or is_name_on_labels(judged):
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
     elif category == "generic" and not may_name_goods(judged):
         category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality

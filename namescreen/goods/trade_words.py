@@ -84,7 +84,8 @@ def _told(
             kind = near >= NEAR and _names(words, one)
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
-        told.append(TradeTerm(weight, one.what, kind, english, one.is_ware and not kind))
+        what = one.what.replace("said of", "a name for goods like", 1) if kind and one.is_ware else one.what
+        told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind))
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 
 

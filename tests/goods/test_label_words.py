@@ -86,3 +86,11 @@ def test_places_in_the_table_of_trades_are_wares_or_kinds() -> None:
     assert any(area.is_ware for area in areas_of("cider"))
     assert not areas_of("*1")
     assert not areas_of("+conditioned")
+
+
+@pytest.mark.parametrize("name", ["Saure Gurke", "Saure Gurken", "Cornichon", "Pickles"])
+def test_the_name_of_the_goods_in_a_language_of_the_buyers_is_generic(name: str) -> None:
+    found = distinctiveness(name, "pickles, pickled gherkins", markets=["DE", "FR"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category == "generic", found.reasons
+    assert "sounds like" not in found.reasons[0]
