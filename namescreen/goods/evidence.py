@@ -62,8 +62,8 @@ _SAYING = frozenset(("quality", "colour", "number", "taste", "people", "laudator
 """Kinds of word that say something of any goods."""
 _PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
 _SAYS_WORD_FOR = re.compile(r".*\b(?:word|name|term) for (?:an? |the )?")
-TOLD = 0.5
-"""How plainly the meaning of a rare word must describe the goods to be told."""
+TOLD = 0.8
+"""How plainly the meaning of a rare word must describe the goods to be told: few buyers know it."""
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
 
 
