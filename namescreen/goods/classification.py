@@ -58,6 +58,16 @@ _SET = re.compile(
     r" (?P<how>of|with|containing|comprising|consisting of|including|made up of) (?P<held>.+)",
     re.IGNORECASE,
 )
+PRESERVED = 29
+_PREPARED = re.compile(
+    r"\b(?:pickled|preserved|canned|tinned|bottled|jarred|frozen|(?:freeze-|sun-)?dried|dehydrated|desiccated|cooked|stewed"
+    r"|steamed|fried|grilled|roasted|toasted|smoked|salted|fermented|marinated|candied|crystalli[sz]ed|mashed)\b",
+    re.IGNORECASE,
+)
+PRODUCE = frozenset(("produce", "edible nut", "mushroom"))
+SEASONING_OR_GRAIN = frozenset(("flavorer", "grain"))
+_SENSES = 4
+"""The noun senses among which the one is looked for in which a plant is food."""
 _SMALL = frozenset(
     "a all an and are as at be being by etc for from in including is its kinds namely not of on or other such than "
     "that the their to use used via which with".split()
@@ -145,11 +155,15 @@ def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
     """The chance of each class, and what speaks for it most; empty if nothing is known.
 
-    Two principles outweigh single words (Nice Classification, notes to classes 9 and 12, general remarks): what is
-    downloaded is in class 9, and what is adapted for one thing goes with that thing."""
+    Three principles outweigh single words (Nice Classification, notes to classes 9 and 12, general remarks, heading of
+    class 29): what is downloaded is in class 9, what is adapted for one thing goes with that thing, and fruits and
+    vegetables that are preserved, frozen, dried or cooked are in class 29."""
     found = _by_features(text, weights)
     if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
         return _moved(found, {DATA: 1.0}, '"downloadable"')
+    prepared = _PREPARED.search(text)
+    if found and prepared and not _SERVICE.search(text) and _is_produce(_head(text.lower())):
+        return _moved(found, {PRESERVED: 1.0}, f'"{prepared[0]}"')
     adapted = _ADAPTED.match(text)
     if found and adapted and not _SERVICE.search(text):
         whole = {number: chance for number, (chance, _) in _by_features(adapted[2], weights).items()}
@@ -157,6 +171,16 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         if leading in TAKES_ITS_PARTS and whole[leading] >= 0.5:
             return _moved(found, whole, f'"for {adapted[2]}"')
     return found
+
+
+def _is_produce(word: str) -> bool:
+    """Whether a word names fruit, vegetables, nuts or mushrooms that are neither grain nor only used for flavour."""
+    broader: set[str] = set()
+    layer = [sense.id for sense in lexicon().senses(word, "n", labelled=False)[:_SENSES]]
+    for _ in range(_STEPS):
+        broader.update(name.lower() for one in layer for name in lexicon().entry(one).words)
+        layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i")]
+    return word in ("fruit", "nut") or (bool(broader & PRODUCE) and not broader & SEASONING_OR_GRAIN)
 
 
 def _moved(found: dict[int, tuple[float, str]], to: Mapping[int, float], why: str) -> dict[int, tuple[float, str]]:

@@ -59,6 +59,19 @@ def test_what_is_downloaded_or_adapted_for_one_thing(goods: str, number: int) ->
 @pytest.mark.parametrize(
     ("goods", "number"),
     [
+        ("pickled onions", 29), ("sun-dried tomatoes", 29), ("frozen peas", 29), ("fermented cabbage", 29),
+        ("candied fruit", 29), ("salted peanuts", 29), ("fruits, preserved, frozen, dried and cooked", 29),
+        ("fresh onions", 31), ("tomato plants", 31), ("dried flowers", 31), ("puffed rice", 30), ("roasted coffee", 30),
+    ],
+)  # fmt: skip
+def test_a_preparation_decides_for_fruits_and_vegetables(goods: str, number: int) -> None:
+    """Headings of classes 29 and 31: preserved, frozen, dried and cooked ones are in 29, fresh ones in 31."""
+    assert numbers(goods)[0] == number
+
+
+@pytest.mark.parametrize(
+    ("goods", "number"),
+    [
         ("cycling gloves", 25), ("ski gloves", 25), ("protective work gloves", 9), ("boxing gloves", 28),
         ("gloves for protection against accidents", 9), ("golf gloves", 28), ("gardening gloves", 21),
         ("oven gloves", 21), ("gloves for medical purposes", 10),
