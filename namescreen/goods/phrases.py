@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import dropwhile
 
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
@@ -113,7 +114,33 @@ def _parts(text: str) -> list[str]:
 
 def _with_last(listed: str) -> list[str]:
     ends = _ADAPTED.search(listed)
-    return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"]) if ends else _BETWEEN.split(listed)
+    if ends:
+        return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])
+    return _completed([part.strip() for part in _BETWEEN.split(listed)])
+
+
+def _completed(parts: list[str]) -> list[str]:
+    """Items with the goods to which what is only a participle belongs: those before it (fruits, frozen or dried), or
+    those after it that begin with one too (frozen and dried fruits)."""
+    found: list[str] = []
+    before = ""
+    for at, part in enumerate(parts):
+        words = plain_words(part)
+        if not words or not all(map(_is_participle, words)):
+            found.append(part)
+            before = part or before
+            continue
+        after = next((one for one in map(plain_words, parts[at:]) if one and not all(map(_is_participle, one))), ())
+        whose = " ".join(dropwhile(_is_participle, after)) if after and _is_participle(after[0]) else before
+        found.append(f"{part} {whose}".strip())
+    return found
+
+
+@lru_cache(maxsize=1 << 13)
+def _is_participle(word: str) -> bool:
+    """Whether a word is a past participle and no noun: frozen, canned."""
+    bases = lexicon().bases_by_pos(word)
+    return "n" not in bases and word not in bases.get("v", (word,)) and not word.endswith(("ing", "s"))
 
 
 def _qualified(parts: list[str], purpose: str) -> list[str]:
@@ -166,7 +193,9 @@ def _is_portion(word: str, before: list[str]) -> bool:
 
 
 def _content_words(phrase: list[str]) -> tuple[str, ...]:
-    """The content words of a phrase, in base form."""
+    """The content words of a phrase, in base form; a participle at its end says which goods (fish, canned)."""
+    if len(phrase) > 1 and _is_participle(phrase[-1]) and is_noun(phrase[-2]):
+        phrase = [phrase[-1], *phrase[:-1]]
     kept = (w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal())
     return tuple(map(base_form, kept))
 

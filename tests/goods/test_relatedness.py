@@ -294,3 +294,25 @@ def test_what_serves_goods_is_not_the_goods() -> None:
     assert isinstance(same, Relatedness)
     assert found.grade in ("low", "average")
     assert same.grade == "identical"
+
+
+@pytest.mark.parametrize(
+    ("goods", "texts"),
+    [
+        ("fruits, frozen or dried; jams", ["fruits", "frozen fruits", "dried fruits", "jams"]),
+        ("bread, frozen and smoked fish", ["bread", "frozen fish", "smoked fish"]),
+        ("preserved, dried and cooked beans and peas", ["preserved beans", "dried beans", "cooked beans", "peas"]),
+        ("prepared", ["prepared"]),
+        ("linen; knitted gloves", ["linen", "knitted gloves"]),
+    ],
+)
+def test_a_participle_alone_belongs_to_the_goods_beside_it(goods: str, texts: list[str]) -> None:
+    """The wording of offices' lists: what is only said of goods is no goods of its own."""
+    assert [item.text for item in items(goods)] == texts
+
+
+@pytest.mark.parametrize(("a", "b"), [("Obstkonserven", "canned fruit"), ("Fischkonserven", "canned fish")])
+def test_a_compound_that_says_how_goods_are_kept_is_the_goods(a: str, b: str) -> None:
+    found = relatedness(a, b)
+    assert isinstance(found, Relatedness)
+    assert found.grade == "identical"
