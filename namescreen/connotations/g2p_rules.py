@@ -115,7 +115,7 @@ def has_rules(language: str) -> bool:
     return (wordlists_folder() / "sounds" / f"{language}.tsv").is_file()
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=1 << 12)
 def letter_sounds(word: str, language: str) -> tuple[tuple[str, str], ...]:
     """One word as a reader of `language` takes it: each letter or letter group with its sound in broad IPA.
 
@@ -152,7 +152,7 @@ def _base(letter: str) -> str:
     return {"ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "ł": "l", "ı": "i", "đ": "d"}.get(kept, kept)
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=1 << 13)
 def sound_classes(ipa: str) -> str:
     """IPA as a string of broad sound classes, one character each, doubled classes once.
 
@@ -166,7 +166,7 @@ def sound_classes(ipa: str) -> str:
     return re.sub(f"(?<=[{_VOWELS}])([jw])(?![{_VOWELS}])", lambda m: "i" if m[1] == "j" else "u", joined)
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=1 << 13)
 def sound_code(word: str, language: str) -> str:
     """How a word of the language, or a name read in it, sounds: its broad sound classes."""
     return sound_classes(read_aloud(word, language))
@@ -178,7 +178,7 @@ def inventory(language: str) -> frozenset[str]:
     return frozenset("".join(sound_classes(rule[3]) for rules in _rules(language).first.values() for rule in rules))
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=1 << 13)
 def english_heard_in(phones: tuple[str, ...], language: str) -> tuple[str, ...]:
     """The sound codes that a listener of `language` hears in English speech (ARPABET phones),
     likeliest first.

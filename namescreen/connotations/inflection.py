@@ -37,7 +37,7 @@ def prefixes(language: str) -> tuple[str, ...]:
     return _parts().get((language, "prefixes"), ())
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=1 << 13)
 def stem(word: str, language: str) -> str:
     """The folded `word` without its longest ending in `language`; unchanged where no rule applies.
 

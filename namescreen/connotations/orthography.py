@@ -62,7 +62,7 @@ def single_deletions(letters: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys((letters, *(letters[:at] + letters[at + 1 :] for at in range(len(letters))))))
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=1 << 12)
 def syllable_boundaries(word: str) -> frozenset[int]:
     """The places in a folded word where a syllable may begin, and the word's two ends.
 

@@ -16,7 +16,7 @@ import re
 from collections.abc import Callable
 from functools import cache, cached_property, reduce
 from operator import add, itemgetter
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Any, Protocol
 
 from ..native import choose
 from ..native.g2p import CompiledReadings
@@ -41,12 +41,10 @@ _BEAM, _WITHIN = 24, 6.0
 third of the held-out words, 40 and 7 had 26.6 % word error instead of 26.8 %, and took a third longer."""
 _CHOICES, _CHOICES_WITHIN = 12, 7.0
 """The same for the units that may follow one context."""
-_MANY_ROWS = 5000
-"""Rows looked up one by one before the whole table is read: the costs then are about equal (0.1 s)."""
 _SHORT_ROW = 80
 """The longest row that is scanned each time; a longer one is parsed once and kept."""
-_REMEMBERED = 400_000
-"""Steps cached before the cache is cleared: some 200 megabytes."""
+_REMEMBERED = 50_000
+"""Steps, and rows of the table, cached before the cache is cleared: some 30 megabytes."""
 _SILENT = 3
 """Units without a phone that may stand in a row when a sound is spelled: the g, h and t of a silent -ght."""
 
@@ -239,19 +237,19 @@ class JointModel:
         return self._own(context, wanted, nodes, side)
 
     def _row(self, context: str) -> str | None:
-        """The table's row for a context: from the file, or, after many look-ups, from the whole file in memory."""
+        """The table's row for a context."""
         if context in self._sought:
             return self._sought[context]
-        if len(self._sought) >= _MANY_ROWS:
-            self._table.preload()
-            return self._table.get(context)
         row = self._sought[context] = self._table.get(context)
         return row
 
     def _forget(self) -> None:
         """Clear the caches once they are large: memory stays bounded over millions of words."""
-        if len(self._reading_steps) + len(self._spelling_steps) > _REMEMBERED:
-            for memory in (self._by_letters, self._by_phones, self._reading_steps, self._spelling_steps):
+        memories: list[dict[Any, Any]] = [
+            self._by_letters, self._by_phones, self._reading_steps, self._spelling_steps, self._sought
+        ]  # fmt: skip
+        if sum(map(len, memories)) > _REMEMBERED:
+            for memory in memories:
                 memory.clear()
 
 

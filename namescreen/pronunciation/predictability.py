@@ -37,7 +37,7 @@ def spellings(phones: Sequence[str], limit: int = 5) -> tuple[tuple[str, float],
     return tuple(_spellings(to_marked(phones))[: max(0, limit)])
 
 
-@lru_cache(maxsize=1 << 14)
+@lru_cache(maxsize=1 << 12)
 def _spellings(marked: str) -> list[tuple[str, float]]:
     found = joint_model().spellings(marked, _CONSIDERED, _BEAM, _WITHIN)
     shares = {word: math.exp(found[0][1] - cost) for word, cost in found}
@@ -53,7 +53,7 @@ def _spellings(marked: str) -> list[tuple[str, float]]:
     return sorted(shared.items(), key=lambda item: (-item[1], item[0]))
 
 
-@lru_cache(maxsize=1 << 14)
+@lru_cache(maxsize=1 << 12)
 def heard_as_spelled(word: str) -> float:
     """How likely a listener is to spell the word correctly, in [0, 1]; 1 = there is no other way to write it.
 
@@ -74,7 +74,7 @@ def heard_as_spelled(word: str) -> float:
     return 1 / (1 + sum(math.exp(forced[0][1] - cost) for _, cost in found))
 
 
-@lru_cache(maxsize=1 << 14)
+@lru_cache(maxsize=1 << 12)
 def spelled_by_heart(word: str) -> float:
     """How likely a listener who may know the word spells it right, in [0, 1]: `heard_as_spelled`, and for a word of
     the dictionary at least how well it is known, times its share of use among the dictionary's words of the same sound
@@ -91,7 +91,7 @@ def spelled_by_heart(word: str) -> float:
     return max(guessed, share * min(1.0, 0.5 + zipf(word) / 6))
 
 
-@lru_cache(maxsize=1 << 14)
+@lru_cache(maxsize=1 << 12)
 def spelled_as_heard(word: str) -> float:
     """How likely a reader is to pronounce the word as intended, in [0, 1]; 1 = there is no other way to read it.
 
