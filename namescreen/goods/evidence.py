@@ -56,6 +56,8 @@ CARRIED = 0.4
 """The share of the most distinctive word in `whole`; the rest is the mean."""
 SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe", "æ": "ae"})
 NAMED_BY_SOUND = 0.9
+SORT_OF_GOODS, LEAST_HEAD = 0.85, 4
+"""How plainly a word is a kind of the goods that ends in the word for them; and the fewest letters of that word."""
 TRADE_WORD, ONE_CLASS = 0.6, 0.5
 """The weight of a word that is used for goods of the same class, and how likely that class must be."""
 _SAYING = frozenset(("quality", "colour", "number", "taste", "people", "laudatory", "generic head"))
@@ -182,6 +184,8 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
     if is_praise(word, "la"):
         found.append(of_kind("laudatory"))
+    if sort := _sort_of_goods(word, goods):
+        found.append(Evidence(SORT_OF_GOODS, f'a kind of "{sort}" by its last part', names_goods=True))
     if (rare := _rare(word)) and (meant := judge_phrase(rare, goods)) and meant.evidence.weight >= TOLD:
         found.append(replace(meant.evidence, why=f'means "{rare}": {meant.evidence.why}'))
     heard = NOTHING if of_trade else heard_as(word, goods)
@@ -224,6 +228,15 @@ def _rare(word: str) -> str:
         return ""
     named = items(_SAYS_WORD_FOR.sub("", told))
     return " ".join((*named[0].modifiers, named[0].head)) if named else ""
+
+
+def _sort_of_goods(word: str, goods: str) -> str:
+    """The word for the goods in which a closed word that dictionaries lack ends, after another word (lovespoon, a
+    spoon); "" if it does not."""
+    heads = (one.word for one in context(goods).words if one.head and LEAST_HEAD <= len(one.word) < len(word))
+    known = not lexicon().known(word) and not is_coined(word)
+    ends = (head for head in heads if known and base_form(word).endswith(head))
+    return next((head for head in ends if lexicon().known(base_form(word).removesuffix(head))), "")
 
 
 def _names_goods(word: str, goods: str) -> bool:

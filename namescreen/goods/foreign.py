@@ -10,7 +10,7 @@ from ..lexicon import Translation, frequency_languages, kinds, languages, lexico
 from ..territories import languages_of
 from ..text import fold
 from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
-from .composition import IMAGES, is_picture
+from .composition import IMAGES, NO_TIE, is_picture
 from .description import NOTHING, describe_plainly, of_term
 from .evidence import is_trade_word, read
 from .judged import Judged, Meaning
@@ -110,7 +110,7 @@ def _listed(
     read the word as English or as a place, or if the meaning is no more than a guess."""
     sure = [one for one in _sure(word, language, asked) if is_gloss(word, one)]  # else the word is read as English
     plain = {one: told(one.english, goods) for one in sure}
-    if said is not None and said.weight:
+    if said is not None and said.weight and said.english != word:
         plain[Translation(language, said.english, 1.0, "labels")] = max(said.weight, told(said.english, goods))
     if not plain:
         return None
@@ -118,7 +118,7 @@ def _listed(
     fit = [one for one in plain if one.score == leading or is_quality(one.english) or plain[one] >= TOLD]
     best = max(fit, key=lambda one: (one.score * plain[one], one.score, one.source == "labels"))
     plainly = plain[best]
-    plainer = plainly > describe_plainly(word, goods).weight  # else its English meaning says as much
+    plainer = plainly > max(NO_TIE, describe_plainly(word, goods).weight)  # else its English meaning says as much
     beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem
     stays = in_english and not (plainer and (beside or _as_foreign(word, language) or plainly >= TOLD))
     place = place_of(word) is not None and place_of(best.english) is not None  # a place is read as it stands

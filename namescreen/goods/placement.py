@@ -35,6 +35,10 @@ OWN_SCORE = 0.6
 BARRED_SCORE = 0.3
 """The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
 description."""
+RANGES = {"generic": (0.0, 0.1), "descriptive": (0.0, 0.45), "suggestive": (0.4, 0.65), "arbitrary": (0.65, 1.0),
+          "fanciful": (0.65, 1.0)}  # fmt: skip
+"""Between which scores a name of each category lies, so that one does not contradict the other: the likeliest category
+is not always where the mean of all is."""
 NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
 
 
@@ -110,6 +114,8 @@ def finding_of(
                                              or (translated and only_describes(judged))):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
+    least, most = RANGES[category]
+    points = min(max(points, least), most)
     return LanguageFinding(
         language,
         category,

@@ -49,16 +49,29 @@ class TradeTerm:
 
 @lru_cache(maxsize=1 << 14)
 def term_for(words: str, goods: str) -> TradeTerm | None:
-    """What the term says of `goods`, in the area where it says most; None if it is no term of any trade, nor part of
-    one that labels say of such goods."""
+    """What the term says of `goods`, in the area where it says most; None if it is no term of any trade, nor part or
+    another form of one that labels say of such goods."""
     ordinary = lexicon().known(words)
     told = _told(words, areas_of(words), goods, ordinary=ordinary)
     if told is not None and told.weight >= PART:
         return told
     kept = PART * (ORDINARY if ordinary else 1.0)
-    near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
+    wares = (area for form in _other_forms(words) for area in areas_of(form) if area.is_ware)
+    near = ((one, _nearness(one, goods)) for one in (*areas_of_part(words), *wares))
     parts = (TradeTerm(kept, one.what, of_labels=True) for one, how_near in near if how_near == NAMED)
     return max(filter(None, (told, next(parts, None))), key=lambda one: one.weight, default=None)
+
+
+def _other_forms(word: str) -> tuple[str, ...]:
+    """The other forms of a verb that labels may have, and who does it: whittle, whittled, whittling, whittler."""
+    base = next(iter(lexicon().bases_by_pos(word).get("v", ())), word if lexicon().senses(word, "v") else "")
+    base = base or (word[:-1] if word.endswith("er") and lexicon().senses(word[:-1], "v") else "")
+    base = base or (word[:-2] if word.endswith("er") and lexicon().senses(word[:-2], "v") else "")
+    if not base or " " in base:
+        return ()
+    stems = (base.removesuffix("e"), base + base[-1])
+    forms = (stem + ending for stem in stems for ending in ("ed", "ing", "er"))
+    return tuple(form for form in dict.fromkeys((base, *forms)) if form != word)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -94,3 +94,40 @@ def test_the_name_of_the_goods_in_a_language_of_the_buyers_is_generic(name: str)
     assert isinstance(found, Distinctiveness)
     assert found.category == "generic", found.reasons
     assert "sounds like" not in found.reasons[0]
+
+
+def test_a_sign_for_and_changes_nothing() -> None:
+    with_sign, without = (
+        distinctiveness(name, "caramels and fudge", markets=["GB", "US", "DE"]) for name in ("Ebb & Fudge", "Ebb Fudge")
+    )
+    assert isinstance(with_sign, Distinctiveness)
+    assert isinstance(without, Distinctiveness)
+    assert (with_sign.category, with_sign.score, with_sign.reasons) == (
+        without.category,
+        without.score,
+        without.reasons,
+    )
+    assert all("means" not in reason for reason in with_sign.reasons)  # plain English words are not translated
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "said"),
+    [("Lovespoon", "carved wooden spoons", 'a kind of "spoon"'), ("Whittler", "wooden spoons", "on labels")],
+)
+def test_other_forms_and_sorts_describe_too(name: str, goods: str, said: str) -> None:
+    found = distinctiveness(name, goods, markets=["GB"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category == "descriptive"
+    assert said in found.reasons[0]
+
+
+@pytest.mark.parametrize("goods", ["cider", "soap", "wooden toys", "lamps"])
+def test_category_and_score_do_not_contradict_each_other(goods: str) -> None:
+    names = ("Otter", "Dry", "Lantern Hill", "Hand Poured", "Ember", "Velpora", "Bramble & Ash", "Quiet", "First Light")
+    order = ["generic", "descriptive", "suggestive", "arbitrary"]
+    found = [distinctiveness(name, goods, markets=["US", "DE"]) for name in names]
+    told = sorted((one.score, order.index(one.category)) for one in found
+                  if isinstance(one, Distinctiveness) and one.category in order)  # fmt: skip
+    barred = [place for score, place in told if score < 0.4]
+    assert all(place <= 1 for place in barred)
+    assert [place for score, place in told if score > 0.65] == [3] * sum(score > 0.65 for score, _ in told)
