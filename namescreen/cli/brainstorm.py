@@ -13,7 +13,7 @@ import typer
 
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Problem
-from namescreen.plain_text import plural
+from namescreen.plain_text import plural, some
 
 from .options import (
     FormatOption,
@@ -153,6 +153,7 @@ def brainstorm(
     if len(names) < limit:
         letters = f"{settled.least_letters} to {settled.most_letters} letters"
         say(f"{plural(len(names), 'name')}, and no more within these limits ({letters}).")
+    tell_missed(found, names)
     tell_left_out(found, len(names), form if everything else None)
 
 
@@ -185,6 +186,14 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
     else:
         columns = COLUMNS if any(candidate.flags for candidate in found) else COLUMNS[:-1]
         show(map(_row, found), columns, form)
+
+
+def tell_missed(found: Candidates, names: Sequence[Candidate]) -> None:
+    """Say which concepts none of the names is about, and what to do about it."""
+    missed = found.missed(names) if names else []
+    if missed:
+        say(f"None of these names is plainly about {some(missed, 'or')}: give a nearer everyday word, or pick a "
+            f"meaning ({missed[0]}=WORD).")  # fmt: skip
 
 
 def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:

@@ -42,9 +42,12 @@ _PATIENCE = 20  # waves without a name that fits, after which an endless constru
 _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
-_NAMES_THE_GOODS, _HARD_TO_OWN = 0.15, 0.7
-"""The part "indirect" at which a word names the goods, and the factor then: nobody could own it (TMEP 1209.01)."""
+_NAMES_THE_GOODS = 0.15  # the part "indirect" at which a word names the goods
+_HARD_TO_OWN = {**dict.fromkeys(AS_IT_IS, 0.7), "saying": 0.85}
+"""The factor then, but for one that pleased much for these goods: nobody could own it (TMEP 1209.01); a saying has a
+second meaning, which leaves it some way to be owned (TMEP 1213.05(c); set by judgement)."""
 _CARRIED_BY_MANY = 0.88  # the factor for a word that firms of every trade carry (set by readings)
+_PLAINLY = 0.5  # a tie from which a name is plainly about a term
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
 
@@ -217,9 +220,8 @@ class Candidates(Iterator[Candidate]):
         kinship = self._liking.kinship(proposal)
         if kinship is not None:
             parts["resemblance"] = kinship
-        names_them = parts["indirect"] <= _NAMES_THE_GOODS and parts["chosen"] < PLEASED_MUCH
-        if proposal.construction in AS_IT_IS and names_them:
-            score *= _HARD_TO_OWN
+        if parts["indirect"] <= _NAMES_THE_GOODS and parts["chosen"] < PLEASED_MUCH:
+            score *= _HARD_TO_OWN.get(proposal.construction, 1.0)
         if proposal.construction in AS_IT_IS and not parts["unworn"]:
             score *= _CARRIED_BY_MANY
         stir = _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
@@ -229,7 +231,24 @@ class Candidates(Iterator[Candidate]):
             parts, (), proposal.stem, origins,
         )  # fmt: skip
         rank = self._liking.rank(proposal, score, kinship) - stir
-        return judged(candidate, proposal, rank, self._about(candidate), self._liking.wear(candidate))
+        return judged(candidate, proposal, rank, self.about(candidate), self._liking.wear(candidate))
+
+    def about(self, candidate: Candidate) -> frozenset[str]:
+        """The terms of the brief that a candidate is plainly about, by any of its sources."""
+        told = (self._ideas[source] for source in candidate.sources if source in self._ideas)
+        terms = self._material.brief_terms.terms
+        return frozenset(
+            term.word
+            for idea in told
+            for term, tie in zip(terms, idea.associations if idea.ties is None else idea.ties, strict=True)
+            if tie >= _PLAINLY or term.word == idea.term
+        )
+
+    def missed(self, names: Iterable[Candidate]) -> list[str]:
+        """The concepts of the brief that none of these names is plainly about, as the brief writes them."""
+        met = {term for one in names for term in self.about(one)}
+        written = ((concept.word, usable_words(concept.word)) for concept in self._brief.concepts)
+        return [word for word, parts in written if met.isdisjoint(parts)]
 
     def _about(self, candidate: Candidate) -> str:
         """The term of the brief that a candidate is about: that of its first source."""

@@ -212,6 +212,10 @@ class Judge:
             idea = self._ideas.get(proposal.sources[0])
             named = idea is not None and (head_of(idea.meaning) in self._named or (idea.defined and _is_thing(idea)))
             return max(weight, _NAMED_SO * named)
+        if proposal.construction == "saying" and any(
+            form in self._named for one in proposal.words for form in (one, *lexicon().bases(one))
+        ):
+            return 1.0  # with the goods' own word: bread and butter for butter dishes
         return weight if proposal.construction == "pair" else 0.6 * weight
 
     def _describes(self, word: str) -> float:

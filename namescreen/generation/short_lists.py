@@ -44,7 +44,8 @@ def on_short_lists(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Ass
     how it pleased.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
-    cream, or skin and cream).
+    cream, or skin and cream). How a word pleased counts once for each list, for the weightiest term that names it, so
+    that puddle and rain do not make two of one idea.
     """
     import numpy as np
 
@@ -63,8 +64,11 @@ def on_short_lists(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Ass
     found: dict[str, tuple[Associations, Associations]] = {}
     for named, others, words in rows:
         agreed = np.asarray(named * np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE)), np.float32)
+        once = np.zeros_like(agreed)
+        best_term = int((agreed * brief_terms.weights).argmax())
+        once[best_term] = agreed[best_term]
         for one, pleased in words:
-            both = agreed * np.float32(_LISTED + (1 - _LISTED) * pleased), agreed * np.float32(pleased)
+            both = agreed * np.float32(_LISTED + (1 - _LISTED) * pleased), once * np.float32(pleased)
             if one in found:
                 both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
             found[one] = both

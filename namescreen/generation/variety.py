@@ -21,14 +21,14 @@ PAGE = 20
 
 class Judged(NamedTuple):
     """A scored name, and what a page asks of it: `rank` is its score moved by what the maker likes, `worth` that less
-    what no name of the page changes, `about` the term of the brief that it is about."""
+    what no name of the page changes, `about` the terms of the brief that it is about."""
 
     candidate: Candidate
     proposal: Proposal
     rank: float
     worth: float
     kind: str
-    about: str
+    about: frozenset[str]
     words: frozenset[str]
 
 
@@ -45,14 +45,14 @@ _SELDOM = {
 }  # fmt: skip
 """The penalty for even the first name of a construction that seldom pleased readers."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
-_SAME_TERM = 0.06  # what a whole page about one term of the brief costs
+_SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
-_SAME_BEGINNING = 7  # letters with which only one name of a page may begin
+_SAME_BEGINNING = 5  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
 
 
-def judged(candidate: Candidate, proposal: Proposal, rank: float, about: str, worn: float) -> Judged:
+def judged(candidate: Candidate, proposal: Proposal, rank: float, about: frozenset[str], worn: float) -> Judged:
     """A scored name ready for pages; `worn` is a penalty for what earlier pages have shown."""
     kind = _kind(candidate)
     return Judged(
@@ -87,7 +87,7 @@ def choose(
         if any(used[f"word {word}"] >= _MOST_SAME_WORD for word in entry.words) or used[f"stem {_stem(proposal)}"]:
             continue
         if len(proposal.letters) >= _SAME_BEGINNING and used[f"begins {proposal.letters[:_SAME_BEGINNING]}"]:
-            continue  # woolgather, wool gathering
+            continue  # ingle, inglenook
         now = _cost(entry, used) - entry.worth
         if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heaps.setdefault(kind, []), (now, place))
@@ -99,7 +99,7 @@ def choose(
         page.append(shown)
         used.update(f"word {word}" for word in entry.words)
         used[f"begins {proposal.letters[:_SAME_BEGINNING]}"] += 1
-        used.update((f"stem {_stem(proposal)}", f"kind {entry.kind}", f"term {entry.about}"))
+        used.update((f"stem {_stem(proposal)}", f"kind {entry.kind}", *(f"term {term}" for term in entry.about)))
     return page, [entry for place, entry in enumerate(in_hand) if place not in gone]
 
 
@@ -110,9 +110,11 @@ def _cost_of_kind(kind: str, used: Counter[str], shares: Mapping[str, float]) ->
 
 
 def _cost(entry: Judged, used: Counter[str]) -> float:
-    """What a name costs for the term and the words that it has in common with those of the page."""
+    """What a name costs for the words that it has in common with those of the page, and for that one of its terms which
+    fewest of them are about."""
     same_words = sum(used[f"word {word}"] for word in entry.words)
-    return _SAME_TERM * used[f"term {entry.about}"] / PAGE + _SAME_WORD * same_words
+    same_term = min((used[f"term {term}"] for term in entry.about), default=0)
+    return _SAME_TERM * same_term / PAGE + _SAME_WORD * same_words
 
 
 def _kind(candidate: Candidate) -> str:

@@ -234,3 +234,32 @@ def test_a_pair_of_worn_words_comes_later(studio: Brief) -> None:
     word = brainstorm(studio, limit=1, constructions=["pair"])[0].sources[0]
     assert place(Taste()) == 0
     assert place(Taste(worn={word: 6})) > 0
+
+
+def test_concepts_that_no_name_is_about_are_told(studio: Brief) -> None:
+    found = candidates(studio)
+    page = list(islice(found, 20))
+    assert found.missed([]) == ["herb", "clay", "sip", "spring"]
+    assert not {"herb", "clay"} & set(found.missed(page))
+    told = {term for one in page for term in found.about(one)}
+    assert all(concept not in told for concept in found.missed(page))
+
+
+def test_no_page_is_about_a_single_concept() -> None:
+    brief = Brief(goods="oat biscuits", concepts=tuple(map(Concept, ("sea", "crisp", "wild", "share"))))
+    found = candidates(brief)
+    about = Counter(term for one in islice(found, 20) for term in found.about(one))
+    assert about["sea"] <= 12
+    assert not found.missed(list(islice(candidates(brief), 20)))
+
+
+def test_a_saying_with_the_goods_own_word_stands_back() -> None:
+    """TMEP 1213.05(c): a double meaning may be owned; the plain word for the goods in it is not to be had."""
+
+    def indirect(goods: str) -> float:
+        brief = Brief(goods=goods, concepts=(Concept("breakfast"), Concept("bread")))
+        found = islice(candidates(brief, constructions=("saying",)), 200)
+        return next(one.parts["indirect"] for one in found if one.text == "Bread and Butter")
+
+    assert indirect("butter dishes") == 0
+    assert indirect("egg cups") > 0.15

@@ -11,8 +11,14 @@ import pytest
 ROOT = Path(__file__).parents[2]
 DRAWN = {
     "naming_words.py": ("affixes", "unfit_words"),
-    "naming_ideas.py": ("naming_ideas", "naming_worlds", "naming_vocabulary", "familiar_phrases",
-                        "familiar_sounds", "naming_opposites"),
+    "naming_ideas.py": (
+        "naming_ideas",
+        "naming_worlds",
+        "naming_vocabulary",
+        "familiar_phrases",
+        "familiar_sounds",
+        "naming_opposites",
+    ),
     "naming_ties.py": ("naming_ties",),
     "blend_tables.py": ("beginnings", "endings", "trigrams"),
 }
