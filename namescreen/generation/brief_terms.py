@@ -28,14 +28,14 @@ if TYPE_CHECKING:
     Associations = np.ndarray[Any, np.dtype[np.float32]]
     """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
 
-__all__ = ["NAMED", "BriefTerms", "Term", "goods_words", "informativeness"]
+__all__ = ["MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informativeness"]
 
 _WEAKEST = 0.15  # weaker associations are chance
 _SHARPER = 1.6  # a power: close associations say more than many loose ones
 _OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a word with the same leading sense
 _RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
 _GOODS = 10  # content words of the goods that become terms, the first ones
-NAMED, _MODIFIES, _GOODS_WEIGHT = 0.95, 0.7, 0.45
+NAMED, MODIFIES, _GOODS_WEIGHT = 0.95, 0.7, 0.45
 """Beside 1 for a concept: a noun that names the goods, one before it in a compound, another word said of them."""
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
 _SPREAD_LEAST, _SPREAD_FULL = (
@@ -231,7 +231,7 @@ def goods_words(brief: Brief) -> dict[str, float]:
                 weight = NAMED if names and not hyphened else _GOODS_WEIGHT * informativeness(word)
                 found.setdefault(word, weight * (1.0 if noun else 0.5))
             names = names and not token.endswith((",", ":", ";"))
-        found.update(dict.fromkeys(_modifiers(naming), _MODIFIES))
+        found.update(dict.fromkeys(_modifiers(naming), MODIFIES))
     return found
 
 

@@ -16,7 +16,7 @@ from ..errors import InputError, Problem
 from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
-from .brief_terms import NAMED, BriefTerms, goods_words
+from .brief_terms import MODIFIES, NAMED, BriefTerms, goods_words
 from .candidate import Proposal
 from .ideas import Idea
 from .name_sounds import echo, rhythm, sayable, size, syllables
@@ -131,15 +131,18 @@ class Judge:
         said = fold(goods).replace("-", " ").replace(",", " ").split()
         self._goods = frozenset(form for word in said for form in (word, *lexicon().bases(word)))
         self._own = {term.word for term in brief_terms.terms if term.is_concept or term.weight >= NAMED}
-        named = (word for word, weight in goods_words(Brief(goods=goods)).items() if weight >= NAMED)
-        self._named = frozenset(form for word in named for form in (word, *lexicon().bases(word)))
+        named, self._naming = (
+            frozenset(form for word, weight in said_of if weight >= least for form in (word, *lexicon().bases(word)))
+            for said_of, least in ((goods_words(Brief(goods=goods)).items(), least) for least in (NAMED, MODIFIES))
+        )
+        self._named = named
 
     def knowing(self, ideas: Sequence[Idea]) -> Judge:
         """This judge with these ideas put in place of what it knew of their words."""
         judge = Judge(self.weights, self._brief_terms, (), "")
         judge._ideas = {**self._ideas, **{idea.word: idea for idea in ideas}}
         judge._associations = {**self._associations, **{idea.word: idea.associations for idea in ideas}}
-        judge._goods, judge._named = self._goods, self._named
+        judge._goods, judge._named, judge._naming = self._goods, self._named, self._naming
         return judge
 
     def parts(self, proposal: Proposal) -> dict[str, float]:
@@ -212,8 +215,8 @@ class Judge:
             idea = self._ideas.get(proposal.sources[0])
             named = idea is not None and (head_of(idea.meaning) in self._named or (idea.defined and _is_thing(idea)))
             return max(weight, _NAMED_SO * named)
-        if proposal.construction == "saying" and any(
-            form in self._named for one in proposal.words for form in (one, *lexicon().bases(one))
+        if proposal.construction == "saying" and self._naming.intersection(
+            form for one in proposal.words for form in (one, *lexicon().bases(one))
         ):
             return 1.0  # with the goods' own word: bread and butter for butter dishes
         return weight if proposal.construction == "pair" else 0.6 * weight
