@@ -67,9 +67,9 @@ EXPECTED = {
 """The parts that decide of each family, with the weights that are expected before any name is seen: those of an earlier
 fit on 1,720 names for 38 briefs, which are not at hand any more (the prior's mean). Those of words and sayings as they
 are were set between two fits: on our own judgement of 614 names for 14 longer briefs, and on 540 and 144 of ours for 12
-others, read by two more readers (there the correlation with their mean rating within a brief is 0.31 and 0.50; with each
-brief left out of a fit 0.29 and 0.49); those of pairs, of changed names and of newer parts were set with the figures
-below in sight. The other parts say nothing there, or the opposite of what they mean."""
+others, read by two more readers (there the correlation with their mean rating within a brief is 0.31 and 0.50; with
+each brief left out of a fit 0.29 and 0.49); those of pairs, of changed names and of newer parts were set with the
+figures below in sight. The other parts say nothing there, or the opposite of what they mean."""
 LEVELS = {"found": 0.5, "figure": 0.6, "foreign": 0.0, "pair": 0.1, "changed": 0.0, "saying": 0.75}
 """What the part "kind" is by those fits, for the constructions whose names here are too few or none of their own."""
 GOOD, MISPLACED, MISPLACED_WEIGHT = 4 / 7, 0.27, 0.3
