@@ -122,8 +122,8 @@ def test_taste_moves_the_words(studio: Brief) -> None:
     def share(found: list[Candidate], word: str) -> int:
         return sum(word in candidate.sources for candidate in found)
 
-    plain = brainstorm(studio, limit=40)
-    fond = brainstorm(studio, limit=40, taste=Taste(words={"sip": 0.2, "clay": 2.0}))
+    plain = brainstorm(studio, limit=40, constructions=("pair", "affix"))
+    fond = brainstorm(studio, limit=40, constructions=("pair", "affix"), taste=Taste(words={"sip": 0.2, "clay": 2.0}))
     assert share(fond, "clay") - share(fond, "sip") > share(plain, "clay") - share(plain, "sip")
 
 
