@@ -69,9 +69,17 @@ FREE_TO_ALL = 0.75
 """What the closeness of a mark counts to a name that is generic for the goods: what they share nobody can own (TMEP
 1209.01(c)), so only all but the same mark is grave. Ours, not fitted."""
 
+SAID_ABROAD = 0.58
+"""What the closeness of a mark to the translation of a name counts where few of its buyers know both languages. Ours,
+not fitted: so that a translation word for word asks for a closer look, and less than a synonym that they understand."""
+
 OVER_WHOLE = 1.1
 """What the closeness of a mark counts where one of the two is taken over whole, with a house mark or words that say
 little added (TMEP 1207.01(b)(iii)). Ours, not fitted: it decides between marks that are else alike."""
+
+IDENTICAL_GOODS = 0.9
+"""Relatedness from which goods count as identical: both name them, or what one names holds the other's
+(`goods.relatedness`). Ours, not fitted."""
 
 # Chosen, not fitted: so that a mark much like the name for the same goods is serious and the same mark for distant
 # goods, or a dead one, is minor; and so low that few marks a tribunal would hold too near are passed over. How decided
@@ -82,6 +90,12 @@ STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 IDENTICAL = 0.56
 """The least concern of an identical live mark of the markets, whatever its goods, and the most of any mark for other
 goods: in the middle of "look closer"."""
+
+CREDITED = STEPS[1][0]
+"""The least concern of a registered mark of the markets that the name takes over whole for identical goods, however
+weak it is: while it stands it is credited with some distinctiveness (Court of Justice, C-196/11 P, F1-Live), and weak
+marks have some protection in the United States too (King Candy v. Eunice King's Kitchen, 496 F.2d 1400; from
+memory)."""
 
 
 def level_of(concern: float) -> Level:
@@ -105,7 +119,9 @@ class Conflict:
     the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
     of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
-    and `free` that the name is generic for the goods, so that others may use what it shares.
+    and `free` that the name is generic for the goods, so that others may use what it shares. `credited` says that the
+    name takes over the whole of a registered mark that does not name its own goods, and `abroad` that few buyers where
+    the mark holds know both its language and that of the name.
     """
 
     appearance: float
@@ -119,6 +135,8 @@ class Conflict:
     crowded: bool = False
     over_whole: bool = False
     free: bool = False
+    credited: bool = False
+    abroad: bool = False
 
     @property
     def identical(self) -> bool:
@@ -153,12 +171,14 @@ class Conflict:
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
         reach beyond them. No mark for other goods has more: without a reputation it reaches only similar ones. A mark
-        that has ended and cannot be renewed counts half, and so does one that holds outside the markets.
+        that has ended and cannot be renewed counts half, and so does one that holds outside the markets. A registered
+        mark taken over whole for identical goods has at least the level "look closer" (`CREDITED`).
         """
         if self.knockout:
             return 1.0
         share = 1.0 if self.goods is None else self.goods
-        value = max(self.overall, TRANSLATED * self.translated) * (0.5 + 0.5 * share)
+        said = (SAID_ABROAD if self.abroad else TRANSLATED) * self.translated
+        value = max(self.overall, said) * (0.5 + 0.5 * share)
         if self.free and not self.near_identical:
             value *= FREE_TO_ALL
         elif self.crowded and not self.near_identical:
@@ -167,6 +187,8 @@ class Conflict:
             value = min(1.0, OVER_WHOLE * value)
         if self.identical:
             value = max(value, IDENTICAL)
+        if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
+            value = max(value, CREDITED)
         if share < OTHER_GOODS:
             value = min(value, IDENTICAL)
         if self.ended and not self.renewable:

@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import lru_cache
 
-__all__ = ["EU_MEMBERS", "UNIONS", "languages_of", "law_of", "members_of", "territory"]
+__all__ = ["EU_MEMBERS", "UNIONS", "languages_of", "law_of", "members_of", "territory", "understood_in"]
 
 EU_MEMBERS = frozenset("AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK".split())
 """The member states of the European Union, in which an EU trade mark holds."""
@@ -38,6 +38,10 @@ _LANGUAGES = {
     "OA": "fr en es pt", "AP": "en pt",
 }  # fmt: skip
 
+
+_ENGLISH_KNOWN = frozenset(("DK", "FI", "IS", "NL", "NO", "SE"))
+"""Countries where most buyers understand English, which is none of their own languages (General Court, T-435/07, New
+Look, for the Scandinavian countries, the Netherlands and Finland; from memory)."""
 
 _MINORITIES = frozenset(("US", "IN", "SG", "AE"))
 """Markets whose further languages are those of a large minority."""
@@ -67,6 +71,17 @@ def _read_in(code: str) -> tuple[str, ...]:
     if own in _LANGUAGES or own not in UNIONS:
         return tuple(_LANGUAGES.get(own, "en").split())
     return tuple(language for member in members_of(own) for language in _LANGUAGES[member].split())
+
+
+def understood_in(market: str, language: str) -> bool:
+    """Whether most buyers of a country, or of a member of a union, understand a language (BCP 47): one of their own, or
+    English where it is widely known."""
+    places = members_of(territory(market)) or (territory(market),)
+    return any(
+        language in _read_in(place)[: 1 if place in _MINORITIES else None]
+        or (language == "en" and place in _ENGLISH_KNOWN)
+        for place in places
+    )
 
 
 def languages_of(markets: Iterable[str], *, main: bool = False) -> tuple[str, ...]:

@@ -186,7 +186,7 @@ def _show_one(one: Screening, goods: str, form: Format) -> None:
 def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: Format) -> None:
     """The marks with a level, or the nearest of those without, and the reasons of the gravest; the rest in a line."""
     from namescreen.report.findings import matters
-    from namescreen.report.mark_tables import marks_shown
+    from namescreen.report.mark_choice import marks_shown
     from namescreen.screening.crowd import past_cases_tell
 
     of = {id(mark.mark): mark for mark in found}
@@ -305,17 +305,20 @@ def _of_the_whole(close: CloseMark) -> tuple[str, ...]:
 
 
 def _of_these_words(close: CloseMark) -> str:
-    """How many more marks there are of these words, how many of them dead, and in which classes; "" if none."""
+    """How many more marks there are of these words, how many of them dead, in which classes, and in which further
+    markets they bite; "" if none."""
     if not close.others:
         return ""
     classes = sorted({number for other in close.others for number in other.mark.classes})
     ended = sum(other.mark.is_dead for other in close.others)
     dead = "" if not ended else ", dead" if close.marks == 2 else f", {ended} of them dead"
     more = f"and {plural(close.marks - 1, 'more mark')} of these words{dead}"
+    further = ((close.others[place].level.words, some(markets)) for place, markets in close.elsewhere)
+    biting = "".join(f"; {level} in {markets}" for level, markets in further)
     if not classes:
-        return more
+        return more + biting
     listed = f"{'class' if len(classes) == 1 else 'classes'} {', '.join(map(str, classes))}"
-    return f"{more}: {listed}" if close.marks == len(close.others) + 1 else f"{more}, among them {listed}"
+    return f"{more}{':' if close.marks == len(close.others) + 1 else ', among them'} {listed}{biting}"
 
 
 def _distinctive(one: Screening) -> str:

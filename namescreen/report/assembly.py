@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
@@ -9,7 +10,7 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from ..lexicon import lexicon, translations
+from ..lexicon import kinds, lexicon, translations, zipf
 from ..outcome import NotChecked
 from ..plain_text import plural, some
 from ..screening.crowd import divided
@@ -23,6 +24,7 @@ from .model import (
     CostItem,
     Costs,
     Distinctiveness,
+    Elsewhere,
     Goods,
     ListSearched,
     MarketView,
@@ -49,6 +51,9 @@ __all__ = ["assemble", "entry_of", "weights_of"]
 _LISTED = 0.75  # score of a translation that a list has for the very word
 _GUESSED = ("compound", "spelling")
 _KNOWN_AS = {"geographic": "one word, a place", "surname": "one word, a surname"}
+_KNOWN_WORD, _NEEDS_NONE = 2.9, 5.0
+"""Zipf frequency from which a nearby word is known to readers, and of a word that needs none (common practice, no
+source)."""
 _MOST_SLIPS = 3  # misspellings that are told: those of listeners come before slips of the keys
 _MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
 
@@ -157,6 +162,9 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         renewable_until=found.renewable_until,
         lapsed=found.lapsed,
         held=found.held,
+        elsewhere=tuple(
+            Elsewhere(place, markets, _score(found.others[place].concern)) for place, markets in found.elsewhere
+        ),
     )
 
 
@@ -240,19 +248,31 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
     """How a name is made and what its words mean first of all, as far as the lexicon knows."""
     known = lexicon()
     heard = {word: known.senses(word) for word in words}
-    meaning = "; ".join(_leading(senses).label for senses in heard.values() if senses)
+    meaning = "; ".join(_leading(senses).label for word, senses in heard.items() if senses and _explains(word, senses))
     if whole := _known_phrase(name):
         meaning = whole
-    unknown = [word for word in words if not heard[word]]
+    unknown = [word for word in words if not heard[word] and "function word" not in kinds(word)]
     given = len(parse(name).words)
     if len(words) == 1:
-        construction = "one word that the lexicon does not know" if unknown else "one English word"
+        construction = "one word, in no English dictionary at hand" if unknown else "one English word"
     else:
         how = "joined" if given == 1 else "side by side"
         construction = f"{some(words)} {how}"
         if unknown:
-            construction += f"; the lexicon does not know {some(unknown, 'or')}"
+            construction += f"; in no English dictionary at hand: {some(unknown)}"
     return construction, meaning
+
+
+def _explains(word: str, senses: Sequence[Sense]) -> bool:
+    """Whether the nearby words in the label of a word's leading sense tell a reader anything: the word is not so common
+    that it needs none, no other sense of its kind might as well be meant, and the nearby words are known and not the
+    word again."""
+    first = _leading(senses)
+    alike = [one for one in senses if one.domain == first.domain]
+    nearby = [one for one in re.findall(r"[^\W\d_]+", first.label.partition(" (")[2]) if len(one) > 2]
+    unclear = len(alike) > 1 and not first.count
+    known = all(zipf(one) >= _KNOWN_WORD and word not in one for one in nearby)
+    return bool(nearby) and known and not unclear and zipf(word) < _NEEDS_NONE
 
 
 def _known_phrase(name: str) -> str:

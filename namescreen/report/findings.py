@@ -177,7 +177,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
     level = mark_level(ordered[0])
     first = ordered[0] if level > Level.NOTHING else max(ordered, key=lambda found: found.overall)
     how_close = "" if first.translation else number(first.overall)
-    where = f", in {some(first.held)}" if first.held and level > Level.NOTHING else ""
+    where = _in_markets(first, level) if level > Level.NOTHING else ""
     text = f"{shorten(first.mark.text, 30)} ({(how_close + aside(first) + where).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
@@ -185,6 +185,16 @@ def _mark_finding(entry: NameEntry) -> Finding:
         text += f" and {further}"
     label = "knockout" if first.knockout else ""
     return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label)
+
+
+def _in_markets(found: CloseMark, level: Level) -> str:
+    """Where marks of these words bite, those of a lower level apart."""
+    if not found.held:
+        return ""
+    alike = [market for one in found.elsewhere if level_of(one.concern) is level for market in one.markets]
+    milder = [one for one in found.elsewhere if level_of(one.concern) is not level]
+    told = "".join(f", {level_of(one.concern).words} in {some(one.markets)}" for one in milder)
+    return f", in {some([*found.held, *alike])}{told}"
 
 
 def _further(found: Sequence[CloseMark]) -> str:

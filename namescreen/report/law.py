@@ -14,15 +14,18 @@ from ..plain_text import some
 from ..territories import EU_MEMBERS, law_of, territory
 
 __all__ = [
-    *("EU_OR_STATE", "UNDESCRIBED", "Practice", "everywhere", "objection", "on_added_words", "practices"),
-    "unused_years",
+    *("EU_OR_STATE", "UNDESCRIBED", "Practice", "everywhere", "objection", "on_added_words", "on_translation"),
+    *("on_weak_marks", "practices", "unused_years"),
 ]
 
 _FIVE = (
     "from five years after registration, its owner has to prove use when asked to: in an opposition, or when the "
     "mark is attacked"
 )
-_FIVE_LATER = _FIVE.replace("registration,", "the end of the time to oppose,")
+_FIVE_LATER = "of a national mark, " + _FIVE.replace(
+    "registration,", "the end of the time to oppose (of an EU mark from registration),"
+)
+_FIVE_LATER_ALONE = _FIVE.replace("registration,", "the end of the time to oppose,")
 _THREE = "after three years without use anyone may ask to end a registration, and its owner then has to show use"
 
 
@@ -105,7 +108,7 @@ _PRACTICES = (
     ),
     Practice(
         ("CH",), "Switzerland", False, "does not refuse; owners oppose",
-        "three months from publication of the registration", 5, _FIVE_LATER, "MSchG, articles 3, 11, 12, 31",
+        "three months from publication of the registration", 5, _FIVE_LATER_ALONE, "MSchG, articles 3, 11, 12, 31",
     ),
     Practice(
         ("CA",), "Canada", True, "examines, and refuses over a confusing mark", "two months from advertisement", 3,
@@ -235,6 +238,33 @@ def on_added_words(markets: Iterable[str]) -> str:
     laws = {law_of(market) for market in markets}
     told = {"TMEP 1207.01(b)(iii)": {"US"}, "Court of Justice, C-120/04, Thomson Life": {"EU", "GB"}}
     return "; ".join(source for source, where in told.items() if laws & where) or "TMEP 1207.01(b)(iii)"
+
+
+def on_weak_marks(markets: Iterable[str]) -> str:
+    """What says that a weak mark counts for something while it is registered, by market; "" for none described."""
+    laws = {law_of(market) for market in markets}
+    told = {
+        "King Candy v. Eunice King's Kitchen, 496 F.2d 1400": {"US"},
+        "Court of Justice, C-196/11 P, F1-Live": {"EU", "GB"},
+    }
+    return "; ".join(source for source, where in told.items() if laws & where)
+
+
+def on_translation(markets: Iterable[str], languages: str) -> str:
+    """What a translation counts for in each of `markets`, as sentences; `languages` are those that buyers would have
+    to know."""
+    stated = tuple(markets)
+    american = [market for market in stated if law_of(market) == "US"]
+    others = [market for market in stated if market not in american]
+    told = []
+    if american:
+        told.append(
+            "In US an examiner translates common modern languages where ordinary buyers who know them would (doctrine "
+            "of foreign equivalents: TMEP 1207.01(b)(vi); Palm Bay, 396 F.3d 1369)."
+        )
+    if others:
+        told.append(f"In {some(others)} it counts as far as buyers there know {languages}.")
+    return " ".join(told)
 
 
 def _told(markets: Iterable[str]) -> str:

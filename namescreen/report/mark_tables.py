@@ -10,13 +10,14 @@ from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some, table
-from ..policy import STEPS, Level
+from ..policy import Level, level_of
 from ..screening.crowd import past_cases_tell
-from .findings import aside, conflict_of, is_over, mark_level, matters
+from .findings import aside, conflict_of, mark_level, matters
+from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
-from .register_facts import LACKS, dates, remarks, status, where
+from .register_facts import LACKS, dates, held_in, remarks, status, where
 
-__all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "marks_shown", "register_cells"]
+__all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "register_cells"]
 
 MARK_HEADS = ("Mark", "Overall", "Appearance", "Sound", "Meaning", "Goods", "Finding, and why")
 """Headings of the table of closest marks."""
@@ -24,13 +25,11 @@ REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Goods", "Sta
 """Headings of the table of what the register says. All but the first are left out where no mark shown states them."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
-_FEWEST_MARKS, _MOST_MARKS, _MOST_GRAVE = 2, 5, 8
 _MOST_OTHERS = 3  # further marks of the same words
 _ALSO = 4  # minor marks without a row that are named
-_BELOW = 2  # marks below all levels that are named
+_BELOW = 4  # marks below all levels that are named
+_NAMED = 2  # marks that are named with a market
 _MOST_REASONS, _MOST_GOODS = 240, 90  # characters of the reasons, and of the goods, of a mark
-_CLOSE = 0.5  # overall closeness from which a mark is shown whatever its goods
-_NEARLY_MINOR = 0.9 * STEPS[-1][0]  # concern from which a live mark for such goods is shown; ours, not fitted
 _HEARD = 0.6  # closeness in sound from which the readings are told
 _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
@@ -46,11 +45,13 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         yield f"{head} Nothing found: no mark in the lists came near."
         return
     if mark_level(ordered[0]) is Level.NOTHING and not asked:
-        nearest = sorted(ordered, key=lambda found: -found.overall)[:_FEWEST_MARKS]
-        yield f"{head} Nothing found. What came nearest: {cell(some(map(_briefly, nearest)))}."
+        nearest = sorted(ordered, key=lambda found: -found.overall)[:FEWEST]
+        told = [_briefly(found, why_named(found, entry, report.goods)) for found in nearest]
+        yield f"{head} Nothing found. What came nearest: {cell(some(told))}."
+        yield from _below(entry, report, nearest)
         return
     shown = marks_shown(entry, asked)
-    yield "**Closest marks**"
+    yield "**Closest marks**" + _by_market(ordered, report)
     yield table(MARK_HEADS, [mark_cells(found) for found in shown])
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
@@ -59,17 +60,61 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     if mild:
         more = [f"{len(mild) - _ALSO:,} more"] if len(mild) > _ALSO else []
         yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
-    if below := [found for found in _below(ordered) if found not in shown][:_BELOW]:
-        yield f"Further off, below minor: {cell(some(map(_briefly, below)))}."
+    yield from _below(entry, report, shown)
     first, words = shown[0], (entry.category, entry.words)
     if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
     yield from _register(shown, report, asked)
 
 
-def _briefly(found: CloseMark) -> str:
+def _by_market(ordered: Sequence[CloseMark], report: Report) -> str:
+    """How grave the gravest marks are in each market, and which they are; "" for one market, or where no mark asks for
+    a closer look."""
+    gravest: dict[str, tuple[Level, list[str]]] = {}
+    for found in ordered:
+        own = held_in(found.mark, report) if found.bites else ()
+        further = ((one.markets, one.concern) for one in found.elsewhere)
+        for markets, concern in ((own, found.concern), *further):
+            for market in markets:
+                level, texts = gravest.setdefault(market, (level_of(concern), []))
+                if level_of(concern) is level and found.mark.text not in texts:
+                    texts.append(found.mark.text)
+    asking = {market: found for market, found in gravest.items() if found[0] >= Level.LOOK}
+    if len(report.markets) < 2 or not asking:
+        return ""
+    alike: dict[tuple[Level, tuple[str, ...]], list[str]] = {}
+    for market in report.markets:
+        if market in asking:
+            level, texts = asking[market]
+            alike.setdefault((level, tuple(texts)), []).append(market)
+    told = [
+        f"{level.words} in {some(markets)} ({some([*(shorten(text, 30) for text in texts[:_NAMED]), *_more(texts)])})"
+        for (level, texts), markets in sorted(alike.items(), key=lambda one: -one[0][0])
+    ]
+    free = [market for market in report.markets if market not in asking]
+    told += [f"nothing to look closer at in {some(free)}"] if free else []
+    unknown = [found.mark.text for found in ordered if found.bites is None and mark_level(found) >= Level.LOOK]
+    if unknown:
+        told.append(f"not stated where: {some([*(shorten(text, 30) for text in unknown[:_NAMED]), *_more(unknown)])}")
+    return f". By market: {cell('; '.join(told))}."
+
+
+def _more(texts: Sequence[str]) -> list[str]:
+    return [f"{len(texts) - _NAMED} more"] if len(texts) > _NAMED else []
+
+
+def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iterable[str]:
+    """The marks below all levels that an adviser would miss, and how many more there are."""
+    below = [found for found in worth_a_word(entry, report.goods) if found not in shown]
+    named = [_briefly(found, why_named(found, entry, report.goods)) for found in below[:_BELOW]]
+    more = [f"{len(below) - _BELOW:,} more"] if len(below) > _BELOW else []
+    if named:
+        yield f"Further off, below minor: {cell(some([*named, *more]))}."
+
+
+def _briefly(found: CloseMark, why: str = "") -> str:
     """A mark without a row, as briefly as it can be found by."""
-    about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall) + aside(found))
+    about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall) + aside(found), why)
     return f"{shorten(found.mark.text, 40)} ({', '.join(filter(None, about))})"
 
 
@@ -113,29 +158,6 @@ def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> 
         dates(mark),
         where(mark, markets),
     )
-
-
-def marks_shown(entry: NameEntry, asked: Sequence[CloseMark] = ()) -> tuple[CloseMark, ...]:
-    """The marks worth an adviser's minute, in their order: those to look closer at, those `asked` about, and as far as
-    there is room milder ones; where there is none, the first few. Marks that are over come last."""
-    ordered = matters(entry)
-    grave = [found for found in ordered if mark_level(found) >= Level.LOOK][:_MOST_GRAVE]
-    kept = [*grave, *(found for found in asked if found not in grave)]
-    mild = [found for found in ordered if mark_level(found) is Level.MINOR and found not in kept]
-    kept += mild[: max(0, _MOST_MARKS - len(kept))]
-    shown = [found for found in ordered if found in kept] if kept else list(ordered)
-    return tuple(sorted(shown, key=is_over)[: len(kept) or _FEWEST_MARKS])
-
-
-def _below(ordered: Sequence[CloseMark]) -> list[CloseMark]:
-    """The live marks below all levels that come nearest, so that the line can be judged."""
-    near = [found for found in ordered if mark_level(found) is Level.NOTHING and not is_over(found) and _near(found)]
-    return sorted(near, key=lambda found: -found.overall)
-
-
-def _near(found: CloseMark) -> bool:
-    """Whether a mark below all levels may be worth a word: close by its name alone, or nearly minor for such goods."""
-    return found.overall >= _CLOSE or (conflict_of(found).comparable and found.concern >= _NEARLY_MINOR)
 
 
 def mark_cells(found: CloseMark) -> tuple[str, ...]:

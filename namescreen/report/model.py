@@ -20,6 +20,7 @@ __all__ = [
     "CostItem",
     "Costs",
     "Distinctiveness",
+    "Elsewhere",
     "Goods",
     "ListSearched",
     "MarketView",
@@ -52,6 +53,16 @@ class Goods:
 
 
 @dataclass(frozen=True, slots=True)
+class Elsewhere:
+    """A further mark of the same words, by its `place` among the `others` (0 the first), that asks for a closer look in
+    `markets` where those before it do not hold; its `concern` as that of `CloseMark`."""
+
+    place: int
+    markets: tuple[str, ...]
+    concern: float
+
+
+@dataclass(frozen=True, slots=True)
 class CloseMark:
     """An existing mark near a name.
 
@@ -63,7 +74,8 @@ class CloseMark:
     says the name; empty where it is no translation that is known. `renewable_until` is the day (ISO 8601) until which a
     mark whose term ran out can be renewed; empty for others. `held` are the markets where it holds, if not
     all of them do. `lapsed` says that the list calls the mark live although
-    its term ran out and the months for renewing it late are over on the day of the report.
+    its term ran out and the months for renewing it late are over on the day of the report. `elsewhere` tells of the
+    others that bite in further markets.
     """
 
     mark: Mark
@@ -82,6 +94,7 @@ class CloseMark:
     renewable_until: str = ""
     lapsed: bool = False
     held: tuple[str, ...] = ()
+    elsewhere: tuple[Elsewhere, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

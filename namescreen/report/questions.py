@@ -5,24 +5,27 @@ from __future__ import annotations
 
 from ..connotations.results import stands_as_word
 from ..lexicon.language_codes import language_name
-from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, number, shorten, some
 from ..policy import Level
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
+from ..screening.translated import known_to_buyers
 from ..territories import languages_of
 from ..text import parse
 from .coverage import unsearched_markets
 from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
-from .law import objection, on_added_words
+from .law import objection, on_added_words, on_translation, on_weak_marks
+from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
+from .namesakes import USE_LASTS, on_dead_namesakes, on_namesakes
 from .owners import on_shared_words
 from .register_facts import (
     can_claim_priority,
     dead_words,
     held_in,
     in_force_notes,
+    is_international,
     lapsed_words,
     uk_mark_of_its_own,
     use_is_due,
@@ -42,7 +45,6 @@ _OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
 _STEM = 5  # letters of a word that has forms
 _ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n", "en"))
 """Endings of forms of a word in the languages of most marks here; ours, not a whole grammar."""
-_USE_LASTS = " In US use alone gives rights, which outlast a registration (15 USC 1125(a))."
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
@@ -50,6 +52,7 @@ def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
     asked = [
         *_on_marks(entry, report),
         *_on_further_marks(entry, report),
+        *_on_undesignated_marks(entry, report),
         *_on_distinctiveness(entry, report),
         *_on_readings(entry, report),
         *on_shared_words(entry, report),
@@ -131,6 +134,19 @@ def _on_further_marks(entry: NameEntry, report: Report) -> list[str]:
     return [f"The same is to be asked of {told}: does any of these stand in the way?"] if left else []
 
 
+def _on_undesignated_marks(entry: NameEntry, report: Report) -> list[str]:
+    """Where international registrations hold whose list does not say it, and that have no question of their own."""
+    if not report.markets:
+        return []
+    asked = asked_about(entry, report)
+    named = [*marks_shown(entry, asked), *worth_a_word(entry, report.goods)]
+    unknown = [one for one in named if is_international(one.mark) and not one.mark.territories]
+    left = [one for one in unknown if one not in asked and not one.mark.is_dead]
+    told = some(map(_title, left[:_MARKS]))
+    verb = "does" if len(left) == 1 else "do"
+    return [f"Where {verb} {told} hold? The list does not say, but the register that WIPO keeps does."] if left else []
+
+
 def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
     """The marks that raise a question, each with it."""
     asked: list[tuple[CloseMark, str]] = []
@@ -139,41 +155,12 @@ def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
         # An identical mark is asked about wherever it stands in the order.
         idle = mark_level(found) is Level.NOTHING and found.bites is not False  # its row says that nothing was found
         if not idle and (len(asked) < _MARKS or conflict_of(found).identical):
-            question = _on_mark(found, shorten(entry.name, 60), report, generic=generic)
-            if question:
-                asked.append((found, " ".join(filter(None, (question, _on_namesakes(found, report))))))
+            name = shorten(entry.name, 60)
+            question = _on_mark(found, name, report, generic=generic)
+            further = on_namesakes(found, name, report) if question else on_dead_namesakes(found, report)
+            if question or further:
+                asked.append((found, f"{question} {further}".strip()))
     return asked
-
-
-def _on_namesakes(found: CloseMark, report: Report) -> str:
-    """Further live marks of other owners with the same words: those in markets where the one asked about is not in
-    force, and those in a class of ours."""
-    first = () if found.mark.is_dead or found.bites is False else held_in(found.mark, report)
-    told = []
-    for mark in found.others:
-        held = held_in(mark, report)
-        further = [market for market in held if market not in first]
-        ours = not report.classes or not mark.classes or not {*mark.classes}.isdisjoint(report.classes)
-        if held and not mark.is_dead and mark.owner != found.mark.owner and (further or ours):
-            told.append(f"{_cited(mark)}, in {some(held)}")
-    live = f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
-    return " ".join(filter(None, (live, _on_dead_namesakes(found, report))))
-
-
-def _on_dead_namesakes(found: CloseMark, report: Report) -> str:
-    """Whether the owners of dead US marks with the same name, in a class of ours, still use it."""
-    if "US" not in report.markets or not conflict_of(found).identical:
-        return ""
-    dead = [mark for mark in found.others if mark.is_dead and "US" in mark.territories]
-    ours = [_cited(mark) for mark in dead if not {*mark.classes}.isdisjoint(report.classes)]
-    return f"Dead in US, in a class of ours: {'; '.join(ours[:_MARKS])}. Still in use?{_USE_LASTS}" if ours else ""
-
-
-def _cited(mark: Mark) -> str:
-    """A further mark of the same words, as briefly as it can be found by."""
-    classes = f"class {' '.join(map(str, mark.classes))}" if mark.classes else ""
-    about = ", ".join(filter(None, (mark.office, shorten(mark.owner, 40), classes)))
-    return shorten(mark.number or mark.text, 24) + (f" ({about})" if about else "")
 
 
 def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
@@ -215,13 +202,22 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
     elif found.translation and mark_level(found) >= (Level.LOOK if is_of_other_goods(found) else Level.MINOR):
         question = (
             f"{title} is {name} in {language_name(found.translation)}: would buyers who know both take one for the "
-            f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
-        )
+            f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}? "
+            f"{_on_languages(found, name, report)}"
+        ).rstrip()
     elif mark_level(found) >= Level.LOOK:
         question = f"{title} {_in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
         return ""
     return " ".join((first + question, *notes))
+
+
+def _on_languages(found: CloseMark, name: str, report: Report) -> str:
+    """What a mark counts for that says the name in another language, by market."""
+    own = "the language of the name" if found.translation == "en" else "English"
+    known = known_to_buyers(name, found.mark, found.translation, report.markets)
+    both = f"these words both in {language_name(found.translation)} and in {own}{'' if known else '; few seem to'}"
+    return on_translation(held_in(found.mark, report), both)
 
 
 def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -> str:
@@ -237,7 +233,7 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -
         return ""
     return (
         f"The list calls {title} {dead_words(found.mark)}: is it still in use, or could "
-        f"it be revived, so that {name} would meet it after all?{_USE_LASTS if 'US' in found.mark.territories else ''}"
+        f"it be revived, so that {name} would meet it after all?{USE_LASTS if 'US' in found.mark.territories else ''}"
         f"{uk_mark_of_its_own(found.mark, report)}"
     )
 
@@ -253,14 +249,14 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
         source = on_added_words(held_in(found.mark, report))
         return (
             f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
-            f"apart ({source}). So {asked}"
+            f"apart ({source}). {_though_weak(found, report)}So {asked}"
         )
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
     shared = [word for word in parse(found.mark.text).words if word in parse(name).words]
     telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
     if telling:
-        return f"shares {some(telling)} with {name} and is close in {told or f'all ({number(found.overall)})'}: {asked}"
+        return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
     held = next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ")), "")
     if held and max(found.appearance, found.sound) < ALIKE:
         return f"says something alike ({shorten(held, 80)}): would the shared idea alone be held against {name}"
@@ -273,7 +269,19 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
         return f"is close in {told} though spelled otherwise: {asked} for the sound alone"
     if set(strongest) == {"appearance"}:
         return f"is close in {told} though it sounds otherwise: {asked} for the look alone"
-    return f"is close in {told or f'all ({number(found.overall)})'}: {asked}"
+    return f"is close {_close_in(told, found)}: {asked}"
+
+
+def _close_in(aspects: str, found: CloseMark) -> str:
+    return f"in {aspects}" if aspects else f"taken as a whole ({number(found.overall)})"
+
+
+def _though_weak(found: CloseMark, report: Report) -> str:
+    """That a mark whose words are weak counts for something while it is registered; "" for others."""
+    source = on_weak_marks(held_in(found.mark, report))
+    if not source or found.mark.status != "live" or not any(reason.startswith("Weak ") for reason in found.reasons):
+        return ""
+    return f"Its words are weak for such goods, but a registered mark counts for something ({source}). "
 
 
 def _are_forms(one: str, other: str) -> bool:

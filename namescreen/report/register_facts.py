@@ -15,8 +15,8 @@ from .law import unused_years
 from .model import Report
 
 __all__ = [
-    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "lapsed_words", "remarks", "status"),
-    *("uk_mark_of_its_own", "use_is_due", "where"),
+    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "is_international"),
+    *("lapsed_words", "remarks", "status", "uk_mark_of_its_own", "use_is_due", "where"),
 ]
 
 LACKS = "not stated"
@@ -163,10 +163,18 @@ def _due(mark: Mark, report: Report) -> list[tuple[int, bool, list[str]]]:
     months = _months_between(mark.registered, report.date) if mark.registered else 0
     found = []
     for (years, owner_shows), markets in sorted(unused_years(held_in(mark, report)).items()):
-        old = [one for one in markets if months >= 12 * years + _AFTER_OPPOSITION.get(one, 0)]
+        old = [one for one in markets if months >= 12 * years + _opposed_for(mark, one)]
         if old:
             found.append((years, owner_shows, old))
     return found
+
+
+def _opposed_for(mark: Mark, market: str) -> int:
+    """Months after registration from which time without use counts in a market: none for an EU mark, whose five years
+    run from registration in every state (EUTMR, articles 18(1) and 47(2)), else those of the mark's own law."""
+    if "EU" in mark.territories:
+        return 0
+    return max((_AFTER_OPPOSITION.get(one, 0) for one in (mark.territories or (market,))), default=0)
 
 
 def _use(mark: Mark, report: Report) -> list[str]:

@@ -20,8 +20,8 @@ from ..text import parse
 from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
 from .heard import SOME_SOUND, as_heard
 from .results import CloseMark, Screening, is_knockout
-from .taken_over import taken_over
-from .translated import foreign_words_held, other_forms, translated_in
+from .taken_over import is_credited, taken_over
+from .translated import foreign_words_held, known_to_buyers, other_forms, translated_in
 
 if TYPE_CHECKING:
     from ..addresses import Estimate
@@ -35,6 +35,10 @@ __all__ = ["MOST_JUDGED", "NOT_JUDGED", "Checks"]
 SOME_MEANING = 0.45
 """Closeness in meaning from which a mark is looked at as a translation of the name, or of a word of it: to look at
 every mark would cost more than all else. Ours, not fitted."""
+
+SOME_APPEARANCE = 0.35
+"""Closeness in appearance from which it is looked whether the name holds the whole mark: what is less is a small part
+of a long name. Ours, not fitted."""
 
 MOST_JUDGED = 50
 """Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
@@ -63,7 +67,7 @@ class Checks:
         """Every check for a name whose close marks are known."""
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
         if _is_generic(distinctiveness) and not isinstance(marks, NotChecked):
-            freed = (dataclasses.replace(one, free=True) for one in marks)
+            freed = (one.with_namesakes(free=True) for one in marks)
             marks = tuple(sorted(freed, key=lambda one: (not one.knockout, -one.level)))
         if _is_coined(distinctiveness) and not isinstance(marks, NotChecked):
             marks = tuple(map(_with_no_meaning, marks))
@@ -108,13 +112,14 @@ class Checks:
         only the `top` closest are wanted, and the gravest, others that surely ask for no closer look may be missing."""
         several = len(divided(name)) > 1  # else all of the name is shared
 
-        def crowded(mark: Mark) -> bool:
-            words = crowded_in(shared, held_in(mark, self.markets)) if several else ()
-            return bool(words) and shares_only(name, mark.text, words, self.goods)
+        def crowded(close: CloseMark) -> CloseMark:
+            words = crowded_in(shared, held_in(close.mark, self.markets)) if several else ()
+            alone = bool(words) and shares_only(name, close.mark.text, words, self.goods)
+            return dataclasses.replace(close, crowded=alone, others=tuple(map(crowded, close.others)))
 
         def judged(hit: Hit) -> CloseMark | None:
             one = self._close_mark(name, hit)
-            return one and dataclasses.replace(one, crowded=crowded(one.mark))
+            return one and crowded(one)
 
         minor = _surely_minor(name, hits, top)
         each = [None if at in minor else judged(hit) for at, hit in enumerate(hits)]
@@ -175,8 +180,10 @@ class Checks:
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
             mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until,
-            over_whole=whole is not None and not whole.further, lapsed=probably_lapsed(mark, self.today),
-            held=self._held(mark),
+            over_whole=whole is not None and not whole.further, lapsed=(lapsed := probably_lapsed(mark, self.today)),
+            held=self._held(mark), holds=held_in(mark, self.markets) if bites else (),
+            credited=whole is not None and not lapsed and is_credited(whole, mark),
+            abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
         )  # fmt: skip
 
     def _held(self, mark: Mark) -> tuple[str, ...]:
@@ -261,7 +268,13 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, 
         and scores.appearance < NEAR_IN_APPEARANCE
         and (scores.sound or 0.0) < SOME_SOUND
         and (scores.meaning or 0.0) < SOME_MEANING
+        and not (scores.appearance >= SOME_APPEARANCE and _may_be_whole(name, hits[at].mark.text))
     }
+
+
+def _may_be_whole(name: str, mark: str) -> bool:
+    """Whether the whole mark may stand in the name, which makes it graver than its closeness does."""
+    return "".join(parse(mark).words) in "".join(parse(name).words)
 
 
 def _is_generic(found: Distinctiveness | NotChecked) -> bool:

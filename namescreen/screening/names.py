@@ -38,6 +38,10 @@ LEAST_JUDGED = 60
 """This many of the closest names are judged, however few are shown: the verdict on a name must not depend on the length
 of the list. Ours, not fitted."""
 
+FURTHER = 3
+"""Marks that are kept beyond the closest ones for being of more concern than one of these: what is close by its letters
+for other goods must not hide what is less close for the same. Ours, not fitted."""
+
 NEAR_A_TRANSLATION = 0.8
 """Closeness of a mark to a translation of the name from which the mark is held against the name. Ours, not fitted."""
 
@@ -68,9 +72,10 @@ def screen(
     On the day `today` (YYYY-MM-DD) a mark may be renewable though its term ran out.
 
     The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
-    asks for a closer look; those that ask for most attention come first, and among those of one level the closest.
-    Marks less close than `LEAST_CLOSE` are left out, save translations of the name into the buyers' languages. Without
-    a register, and wherever else something is missing, the check is `NotChecked`.
+    asks for a closer look, with up to `FURTHER` that are of more concern than one of these; those that ask for most
+    attention come first, and among those of one level the closest. Marks less close than `LEAST_CLOSE` are left out,
+    save translations of the name into the buyers' languages. Without a register, and wherever else something is
+    missing, the check is `NotChecked`.
     """
     wanted = list(names)
     addressed = tuple(endings), tuple(handle_lengths)
@@ -146,9 +151,11 @@ class _Screener:
         hits = [hit for found in register.find(wanted) for hit in found]
         shared = self.checks.shared_words(name, register)
         close = self.checks.close_marks(name, hits, shared, self.top)
-        gravest = max(close, key=lambda mark: mark.concern, default=None)
-        top = self.top
-        kept = (*close[:top], *(mark for mark in close[top:] if mark.level >= Level.LOOK or mark is gravest))
+        closest, further = close[: self.top], sorted(close[self.top :], key=lambda mark: -mark.concern)
+        least = min((mark.concern for mark in closest), default=0.0)
+        graver = sum(mark.concern > least for mark in further)
+        looked_at = sum(mark.level >= Level.LOOK for mark in further)
+        kept = (*closest, *further[: max(looked_at, min(FURTHER, graver))])
         return tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
 
 

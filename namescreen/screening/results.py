@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
@@ -60,7 +60,9 @@ class CloseMark:
     term and the time for renewing it are over. `held` are the markets where it holds, if not
     all of them do. `crowded` says that it shares with the name only a word
     that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
-    `free` that the name is generic for the goods.
+    `free` that the name is generic for the goods; `credited` that the name takes over the whole of a registered mark,
+    and `abroad` that few buyers where it holds know both languages (see `policy.Conflict`). `holds` are all the markets
+    where it holds; () where that is not stated, or in none.
     """
 
     mark: Mark
@@ -77,6 +79,27 @@ class CloseMark:
     crowded: bool = False
     over_whole: bool = False
     free: bool = False
+    credited: bool = False
+    abroad: bool = False
+    holds: tuple[str, ...] = ()
+
+    def with_namesakes(self, **changes: Any) -> CloseMark:
+        """This mark and the others of its words with `changes` to their fields."""
+        others = tuple(other.with_namesakes(**changes) for other in self.others)
+        return replace(self, **changes, others=others)
+
+    @property
+    def elsewhere(self) -> tuple[tuple[int, tuple[str, ...]], ...]:
+        """The live ones of the `others` that ask for a closer look in markets where neither this one holds nor one
+        before them: the place of each among them, and these markets."""
+        met = set(self.holds)
+        told = []
+        for place, other in enumerate(self.others):
+            markets = tuple(market for market in other.holds if market not in met)
+            if markets and not other.mark.is_dead and other.level >= Level.LOOK:
+                met.update(markets)
+                told.append((place, markets))
+        return tuple(told)
 
     @property
     def conflict(self) -> Conflict:
@@ -85,6 +108,7 @@ class CloseMark:
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
+            credited=self.credited, abroad=self.abroad,
         )  # fmt: skip
 
     @property

@@ -16,10 +16,11 @@ from ..text import parse
 from ..text.inflection import other_number
 from .crowd import divided, says_little
 
-__all__ = ["TakenOver", "taken_over"]
+__all__ = ["TakenOver", "is_credited", "taken_over"]
 
-SHORTEST = 4
-"""Letters of the shortest element that is told: shorter ones stand in many words by chance."""
+SHORTEST, SHORTEST_WORD = 4, 2
+"""Letters of the shortest element that is told: shorter ones stand in many words by chance. And of one that stands as
+written, as initials do."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,14 +77,23 @@ def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
         if not any(word in letters for word in whole):  # most marks: nothing of the one is in the other
             continue
         telling = tuple(word for word in whole if not says_little(word, goods))
-        if len("".join(telling)) < SHORTEST or all(map(place_of, telling)):  # where goods come from is nobody's
+        length = len("".join(telling))
+        if length < SHORTEST_WORD or all(map(place_of, telling)):  # where goods come from is nobody's
             continue
         for common in dict.fromkeys((whole, telling)):  # with its words that say little, where the other has them too
-            for words in dict.fromkeys((other, _divided(other))):
+            for words in dict.fromkeys((other, _divided(other) if length >= SHORTEST else other)):
                 if added := _without_forms(_rest(words, "".join(common)), whole):
                     left_out = tuple(word for word in whole if word not in common)
                     return _told(" ".join(common), added, left_out, by_mark, mark.owner, goods)
     return None
+
+
+def is_credited(found: TakenOver, mark: Mark) -> bool:
+    """Whether the name takes over all of a registered mark that says more than what its own goods are called. Such a
+    mark is credited with some distinctiveness, however weak (see `policy.CREDITED`)."""
+    if found.by_mark or found.left_out or mark.status != "live":
+        return False
+    return not all(says_little(word, mark.goods) for word in found.common.split())
 
 
 def _without_forms(added: tuple[str, ...], whole: tuple[str, ...]) -> tuple[str, ...]:

@@ -13,11 +13,18 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import islice, product
 
+from ..marks.mark import Mark
+from ..marks.territory import bites_where
 from ..plain_text import some
+from ..territories import languages_of, law_of, members_of, understood_in
 from ..text import parse
 from .crowd import divided
 
-__all__ = ["foreign_words_held", "other_forms", "translated_in"]
+__all__ = ["EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "translated_in"]
+
+EVERYDAY = 4.5
+"""Zipf frequency of the English words that buyers of any market are taken to know: the three thousand commonest, about
+what schools teach (common practice, no source)."""
 
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
@@ -99,6 +106,33 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
         return ENGLISH
     told = (one for one in asked if any(_says(ours, theirs, one, asked) for ours, theirs in pairs))
     return next(told, "")
+
+
+def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]) -> bool:
+    """Whether buyers in one of `markets` where `mark` holds know both its `language`, in which it says `name`, and that
+    of the name; English of everyday words is known everywhere. An examiner in the United States translates common
+    languages whoever buys (doctrine of foreign equivalents, TMEP 1207.01(b)(vi)). Where no market is stated, yes."""
+    held = bites_where(mark, markets)
+    places = [place for one in held for place in (members_of(one) or (one,))]
+    if not places or any(law_of(place) == "US" for place in places):
+        return True
+    in_english = mark.text if language == ENGLISH else name
+    everyday = _all_everyday(in_english)
+    spoken = (place for place in places if everyday or understood_in(place, ENGLISH))
+    if language == ENGLISH:  # the name is foreign: is it so in a language of the place?
+        return any(translated_in(mark.text, name, _own_languages(place)) for place in spoken)
+    return any(understood_in(place, language) for place in spoken)
+
+
+def _own_languages(place: str) -> tuple[str, ...]:
+    return tuple(one for one in languages_of((place,), main=True) if one != ENGLISH)
+
+
+@lru_cache(maxsize=1 << 12)
+def _all_everyday(text: str) -> bool:
+    from ..lexicon import zipf
+
+    return all(zipf(word) >= EVERYDAY for word in _words(text))
 
 
 def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:

@@ -111,13 +111,15 @@ def test_addresses_say_how_they_are_made_and_what_they_are_for() -> None:
 
 
 def test_construction_and_meaning_come_from_the_lexicon() -> None:
-    joined, apart, coined = (
-        assembled(Brief(), screening(name)).names[0] for name in ("Fernsill", "Morning Fountain", "Xyzzqua")
+    joined, apart, coined, small = (
+        assembled(Brief(), screening(name)).names[0]
+        for name in ("Fernsill", "Morning Fountain", "Xyzzqua", "The Xyzzqua Fountain")
     )
     assert joined.construction == "fern and sill joined"
-    assert joined.meaning.startswith("fern (")
+    assert joined.meaning.startswith("sill (")
     assert apart.construction == "morning and fountain side by side"
-    assert coined.construction == "one word that the lexicon does not know"
+    assert coined.construction == "one word, in no English dictionary at hand"
+    assert small.construction.endswith("side by side; in no English dictionary at hand: xyzzqua")
     assert coined.meaning == ""
 
 
@@ -153,13 +155,20 @@ def test_lists_say_what_was_read_and_what_they_cover(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(
     ("word", "meaning"),
-    [("heron", "wading bird"), ("otter", "musteline mammal"), ("mink", "musteline mammal"), ("oak", "wood"),
-     ("turkey", "domestic fowl"), ("lamb", "young mammal")],
+    [("heron", "wading bird"), ("oak", "wood"), ("turkey", "domestic fowl"), ("lamb", "young mammal")],
 )  # fmt: skip
 def test_an_animal_comes_before_its_fur_and_a_bird_before_its_namesake(word: str, meaning: str) -> None:
     from namescreen.report.assembly import _made_of
 
     assert _made_of(word, (word,))[1] == f"{word} ({meaning})"
+
+
+@pytest.mark.parametrize("word", ["fern", "otter", "house", "robin"])
+def test_no_nearby_word_stands_that_tells_a_reader_nothing(word: str) -> None:
+    """It is rarer than readers know (pteridophyte, musteline), the word is common, or several senses may be meant."""
+    from namescreen.report.assembly import _made_of
+
+    assert _made_of(word, (word,))[1] == ""
 
 
 def test_a_phrase_that_is_known_as_a_whole_is_told_as_one() -> None:

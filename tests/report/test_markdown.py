@@ -17,7 +17,8 @@ from namescreen.outcome import DISCLAIMER, NotChecked
 from namescreen.plain_text import shorten, visible
 from namescreen.report import Report, changes, to_html, to_markdown
 from namescreen.report.findings import findings, matters, worst
-from namescreen.report.mark_tables import MARK_HEADS, REGISTER_HEADS, mark_cells, marks_shown, register_cells
+from namescreen.report.mark_choice import marks_shown
+from namescreen.report.mark_tables import MARK_HEADS, REGISTER_HEADS, mark_cells, register_cells
 from namescreen.report.model import CHECKS, Distinctiveness, MarketView
 from namescreen.report.sensitivity import standings
 

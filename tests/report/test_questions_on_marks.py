@@ -7,7 +7,8 @@ from dataclasses import replace
 from namescreen.marks import Mark
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
-from namescreen.report.mark_tables import close_marks, marks_shown
+from namescreen.report.mark_choice import marks_shown
+from namescreen.report.mark_tables import close_marks
 from namescreen.report.model import KEPT, Distinctiveness, ProtectedSign
 from namescreen.report.questions import asked_about, questions
 from tests.report.test_worksheets import close, entry
@@ -95,11 +96,13 @@ def test_no_question_stands_on_a_mark_of_which_nothing_was_found(report: Report)
 def test_marks_of_which_nothing_was_found_take_no_row_and_the_nearest_live_one_is_named(report: Report) -> None:
     grave, live = close("DUSKFALLS", 0.8), replace(close("DUSKWATER", 0.45), concern=0.36)
     dead = replace(close("DUSKFALL OLD", 0.6, status="dead"), concern=0.3)
-    one = entry(grave, dead, live)
+    milder = replace(close("DUSKFALL LONG GONE", 0.45, status="dead"), concern=0.2)
+    one = entry(grave, dead, milder, live)
     assert [found.mark.text for found in marks_shown(one)] == ["DUSKFALLS"]
     text = "\n".join(close_marks(one, report))
     assert "Further off, below minor: DUSKWATER (" in text
-    assert "DUSKFALL OLD" not in text
+    assert "DUSKFALL OLD (0.60, dead, would ask for a closer look if it lived)" in text
+    assert "DUSKFALL LONG GONE" not in text
 
 
 def test_the_goods_of_a_mark_stand_beside_its_classes(report: Report) -> None:

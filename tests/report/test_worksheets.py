@@ -214,7 +214,7 @@ def test_the_law_page_has_the_offices_of_the_markets_and_says_what_it_does_not_k
             0.9,
             "close in appearance (0.90), sound (0.90) and meaning (0.90): would its owner",
         ),
-        (0.3, 0.3, 0.3, "close in all (0.70): would its owner"),
+        (0.3, 0.3, 0.3, "is close taken as a whole (0.70): would its owner"),
     ],
 )
 def test_the_question_asks_what_the_likeness_raises(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -13,8 +14,10 @@ from namescreen.goods import Relatedness
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter
 from namescreen.outcome import NotChecked
+from namescreen.policy import Conflict, Level, level_of
 from namescreen.register import Register, read_register
 from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, is_knockout, screen
+from namescreen.screening.taken_over import is_credited, taken_over
 from tests.conftest import Run
 from tests.screening.conftest import GOODS, marks_of, validate
 
@@ -153,3 +156,31 @@ def test_concern_is_a_share_and_grows_with_closeness_and_relatedness(
     assert close(appearance, sound, overall, None, status).concern == close(
         appearance, sound, overall, 1.0, status
     ).concern  # fmt: skip
+
+
+def test_a_registered_mark_taken_over_whole_for_identical_goods_is_never_minor() -> None:
+    """Court of Justice, C-196/11 P, F1-Live; nothing is credited for other goods, to what has ended, or elsewhere."""
+    weak = Conflict(0.3, 0.3, 0.3, 1.0, credited=True)
+    assert level_of(weak.concern) is Level.LOOK
+    assert level_of(replace(weak, crowded=True).concern) is Level.LOOK
+    for milder in (
+        replace(weak, credited=False), replace(weak, goods=0.6), replace(weak, ended=True), replace(weak, bites=False),
+        replace(weak, goods=None),
+    ):  # fmt: skip
+        assert level_of(milder.concern) < Level.LOOK
+
+
+@pytest.mark.parametrize(
+    ("mark", "goods", "status", "credited"),
+    [
+        ("KOZEE", "kites", "live", True),
+        ("KOZEE", "kites", "pending", False),
+        ("KOZEE", "kites", "dead", False),
+        ("TOYS", "toys", "live", False),  # the name of its own goods
+        ("KOZEE TAIL SHOP", "kites", "live", False),  # not all of it is in the name
+    ],
+)
+def test_which_marks_are_credited(mark: str, goods: str, status: str, credited: bool) -> None:
+    stated = Mark(mark, "1", "GB", (28,), goods, status)
+    whole = taken_over("Kozee Toys Harbour", stated, "string")
+    assert (whole is not None and is_credited(whole, stated)) is credited

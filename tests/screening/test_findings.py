@@ -162,4 +162,25 @@ def test_a_translation_word_for_word_is_serious_and_in_the_language_of_its_marke
         for close in marks_of(one)
     }
     assert (found["LINO LENTO"].translation, found["NIEBLA DEL MAR"].translation) == ("it", "es")
-    assert found["NIEBLA DEL MAR"].level is Level.SERIOUS
+    assert found["NIEBLA DEL MAR"].level is Level.LOOK  # few there know both languages
+
+
+def test_a_translation_weighs_by_what_the_buyers_of_its_market_know(tmp_path: Path) -> None:
+    """In the United States an examiner translates (TMEP 1207.01(b)(vi)); the Dutch know English (General Court,
+    T-435/07, New Look); elsewhere buyers know everyday words of it."""
+    path = tmp_path / "marks.csv"
+    path.write_text(
+        "mark,office,class,goods\nNIEBLA DEL MAR,ES,28,kites\nNIEBLA DE MAR,US,28,kites\n"
+        "ZEEMIST,NL,28,kites\nNOCHE BLANCA,ES,28,kites\n"
+    )
+    names, markets = ["Sea Fog", "White Night"], ["ES", "US", "NL"]
+    found = {
+        close.mark.text: close
+        for one in screen(names, read_register([path]), goods="kites", classes=[28], markets=markets)
+        for close in marks_of(one)
+        if close.translation
+    }
+    abroad = {text: close.abroad for text, close in found.items()}
+    assert abroad == {"NIEBLA DEL MAR": True, "NIEBLA DE MAR": False, "NOCHE BLANCA": False, "ZEEMIST": False}
+    assert found["NIEBLA DEL MAR"].concern < found["NIEBLA DE MAR"].concern
+    assert found["NIEBLA DE MAR"].level is Level.SERIOUS

@@ -1,0 +1,122 @@
+"""What bites in each market is said and asked there, in the words of its law; every case is invented."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from namescreen.brief import Brief
+from namescreen.marks import Mark
+from namescreen.policy import Level
+from namescreen.register import read_register
+from namescreen.report import Report, assemble, from_json, to_json, to_markdown
+from namescreen.report.findings import findings, mark_level
+from namescreen.report.mark_choice import worth_a_word
+from namescreen.report.questions import questions
+from namescreen.report.register_facts import remarks
+from namescreen.screening import screen
+from tests.report.test_worksheets import close, entry
+
+GOODS = "wool blankets, cushions"
+HEAD = "mark,number,class,goods,status,owner,office,filed,registered\n"
+DAY = "2026-05-31"
+
+
+def report_on(tmp_path: Path, name: str, rows: str, markets: tuple[str, ...], top: int = 10) -> Report:
+    """The report on one name against a list of these rows."""
+    path = tmp_path / "marks.csv"
+    path.write_text(HEAD + rows)
+    register = read_register([path])
+    brief = Brief(goods=GOODS, classes=(20, 24), markets=markets)
+    found = screen([name], register, goods=GOODS, classes=(20, 24), markets=markets, languages=None, today=DAY, top=top)
+    return assemble(brief, found, register, date=DAY, date_from="--date", version="1", command=())
+
+
+def test_same_words_are_said_and_asked_in_every_market_where_they_bite(tmp_path: Path) -> None:
+    """A registered mark of the Union, and an earlier application in the United States."""
+    rows = (
+        "QUENDRILL,018300111,24,wool blankets,live,Ostmar SARL,EM,2020-11-02,2021-03-04\n"
+        "QUENDRILL,98765432,24,blankets of wool,pending,Ostmar SARL,US,2025-02-03,\n"
+    )
+    report = report_on(tmp_path, "Quendrill Meadow", rows, ("US", "FR", "DE"))
+    (one,) = report.names
+    assert findings(one)[0].evidence.startswith("QUENDRILL (")
+    assert "in FR, DE and US" in findings(one)[0].evidence
+    question = questions(one, report)[0]
+    assert "would its owner have good grounds to oppose" in question
+    assert "In US the same words are applied for, and rank from 2025-02-03, as 98765432 (US, Ostmar SARL" in question
+    assert "would an examiner refuse Quendrill Meadow because of it" in question
+    assert "By market: serious in US, FR and DE (QUENDRILL)." in to_markdown(report)
+    assert from_json(to_json(report)) == report
+
+
+def test_a_market_where_no_mark_of_the_words_bites_is_told_apart(tmp_path: Path) -> None:
+    rows = (
+        "QUENDRILL,018300111,24,wool blankets,live,Ostmar SARL,EM,2020-11-02,2021-03-04\n"
+        "QUENDRILL,98765432,7,pumps,live,Other Inc.,US,2019-02-03,2020-02-03\n"
+    )
+    report = report_on(tmp_path, "Quendrill Meadow", rows, ("US", "FR"))
+    assert "By market: serious in FR (QUENDRILL); nothing to look closer at in US." in to_markdown(report)
+    assert "in US. What of these?" in questions(report.names[0], report)[0]
+
+
+def test_a_weak_registered_mark_taken_over_whole_for_identical_goods_has_a_question(tmp_path: Path) -> None:
+    """Court of Justice, C-196/11 P, F1-Live: it is credited with some distinctiveness while it stands."""
+    rows = "COZEE,UK00003000001,24,wool blankets,live,Snood Ltd,GB,2020-11-02,2021-03-04\n"
+    report = report_on(tmp_path, "Cozee Hearthling Meadow", rows, ("GB",))
+    (found,) = report.names[0].marks  # type: ignore[misc]
+    assert mark_level(found) >= Level.LOOK
+    assert questions(report.names[0], report)[0].startswith("COZEE (no. UK00003000001, GB, Snood Ltd) is close")
+    weak = replace(found, reasons=("Weak in this field or in common use, so it counts less: \"cozee\"",))
+    asked = questions(replace(report.names[0], marks=(weak,)), report)[0]
+    assert "a registered mark counts for something (Court of Justice, C-196/11 P, F1-Live)" in asked
+    pending = replace(weak, mark=replace(weak.mark, status="pending"))
+    assert "F1-Live" not in questions(replace(report.names[0], marks=(pending,)), report)[0]
+
+
+def test_five_years_of_an_eu_mark_run_from_registration_in_germany_too(report: Report) -> None:
+    """EUTMR, articles 18(1) and 47(2); MarkenG 26(5): of a German mark they run from the end of the time to oppose."""
+    asking = replace(report, markets=("DE", "FR"), date="2026-05-31")
+    mark = Mark("DUSKFALL", "1", "EM", (21,), status="live", registered="2021-04-30", territories=("EU",))
+    (told,) = remarks(mark, asking)
+    assert "prove use if asked (DE and FR)" in told
+    german = replace(mark, office="DE", territories=("DE",))
+    assert not remarks(german, asking)
+    assert "(DE)" in remarks(replace(german, registered="2021-02-01"), asking)[0]
+
+
+@pytest.mark.parametrize(
+    ("held", "told", "untold"),
+    [
+        (("US",), "doctrine of foreign equivalents: TMEP 1207.01(b)(vi); Palm Bay", "as far as buyers"),
+        (("FR",), "In FR it counts as far as buyers there know these words both in French and in English", "TMEP"),
+    ],
+)
+def test_a_translation_is_asked_about_in_the_words_of_its_market(
+    report: Report, held: tuple[str, ...], told: str, untold: str
+) -> None:
+    found = replace(close("HIBOU FRILEUX", 0.5), translation="fr", concern=0.55, bites=True)
+    found = replace(found, mark=replace(found.mark, territories=held, status="live"))
+    (question, *_) = questions(entry(found, name="Chilly Owl"), replace(report, markets=("US", "FR")))
+    assert told in question
+    assert untold not in question
+
+
+def test_marks_below_all_levels_are_named_by_concern_and_say_why(tmp_path: Path) -> None:
+    """What shares the telling word, says it in the buyers' language, or would be grave if it lived; a far mark of the
+    same word does not hide them, and where an international one holds is asked."""
+    rows = (
+        "OWLS,1,7,tractors,live,A,US,2020-01-01,2020-06-01\n"
+        "OWL & THISTLE,1500001,20,mirrors,live,B,WO,2020-01-01,2020-06-01\n"
+        "EULE,302020000001,24,bath mats,live,C,DE,2020-01-01,2020-06-01\n"
+    )
+    report = report_on(tmp_path, "The Owl's Parlour", rows, ("US", "DE"))
+    (one,) = report.names
+    assert {found.mark.text for found in worth_a_word(one, GOODS)} >= {"EULE", "OWL & THISTLE"}
+    text = to_markdown(report)
+    assert 'in German "eule" says "owl' in text
+    assert "where it holds is not stated" in text
+    (asked,) = (one for one in questions(one, report) if one.startswith("Where does OWL & THISTLE"))
+    assert "WIPO" in asked
