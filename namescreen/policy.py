@@ -18,7 +18,8 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "SAME_GOODS", "STEPS", "IDENTICAL"),
+    *("CREDITED", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS"),
+    *("SAME_GOODS", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "level_of", "most_concern", "worst"),
 ]
 

@@ -141,10 +141,21 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
     if first.flaw:
         return "No name can be put first: each may be refused for what it is, or something serious stands against it."
     rest = [row for row in order if row.group == first.group and not row.flaw]
-    told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entries[first.name])}."
+    entry = entries[first.name]
+    told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entry)}.{_but(entry)}"
     if len(rest) > 1 and places(report)[first.name] != (1, 1):
         told += f" {_few([row.name for row in rest[1:]])} came as far; other weights would put another of them first."
     return told
+
+
+def _but(entry: NameEntry) -> str:
+    """What keeps a name that stands first from being told as clean, as a further sentence; "" where nothing does."""
+    found = entry.distinctiveness
+    if isinstance(found, NotChecked):
+        return " But what it is for the goods was not checked."
+    where = [word for word in entry.words if any(one.startswith(f'"{word}": geographic') for one in found.reasons)]
+    told = some(f'"{cell(word)}"' for word in where)
+    return f" But {told} names a place: others from there may use it, and it may mislead." if where else ""
 
 
 def _distinctiveness_level(entry: NameEntry) -> Level:

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from namescreen.marks import Mark
+from namescreen.outcome import NotChecked
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
 from namescreen.report.mark_choice import marks_shown
@@ -55,6 +58,26 @@ def test_a_place_with_no_serious_mark_is_not_told_as_clean(report: Report) -> No
     short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
     assert "Torvale: no serious mark, but look closer at what the name is: geographic" in short
     assert "Nothing serious was found against Duskfall." in short
+
+
+@pytest.mark.parametrize(
+    ("found", "but"),
+    [
+        (Distinctiveness("arbitrary", 0.8, ('"torvale": geographic: a place that the goods may come from',)),
+         '"torvale" names a place'),
+        (NotChecked("distinctiveness", "a word is not known"), "was not checked"),
+        (Distinctiveness("fanciful", 0.9, ('"torvale": coined',)), ""),
+    ],
+)  # fmt: skip
+def test_a_name_that_stands_first_is_not_told_as_clean_where_it_is_not(
+    report: Report, found: Distinctiveness | NotChecked, but: str
+) -> None:
+    names = (entry(name="Torvale Ember", words=("torvale", "ember"), distinctiveness=found),
+             entry(close("DUSKFALLS", 0.9), name="Duskfall"))  # fmt: skip
+    told = to_markdown(replace(report, names=names)).splitlines()
+    (line,) = (one for one in told if "Torvale Ember stands first" in one)
+    assert ("But " in line) is bool(but)
+    assert but in line
 
 
 def test_past_cases_are_told_only_where_more_is_shared_than_words_for_the_goods(report: Report) -> None:
