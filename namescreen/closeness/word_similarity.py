@@ -35,9 +35,9 @@ CHANCE = 0.38
 """Form at or below which two words share no more than chance gives any two."""
 DIFFERENT = 0.4
 """Share of form that is lost if the meanings of two known words have nothing in common, one of which readers know
-(conceptual difference counteracts if one has a clear meaning: EUIPO Guidelines, part C, section 2, chapter 4). Of 0.15 to
-0.6 the value that serves ratings and decisions together (held out: rated overall 0.695, with 0.25 0.693; US, clear: 0.774,
-0.771)."""
+(conceptual difference counteracts if one has a clear meaning: EUIPO Guidelines, part C, section 2, chapter 4). Of 0.15
+to 0.6 the value that serves ratings and decisions together (held out: rated overall 0.695, with 0.25 0.693; US, clear:
+0.774, 0.771)."""
 SAID_OTHERWISE = 0.85
 """The similarity of two different words with the same meaning."""
 
