@@ -76,7 +76,8 @@ def is_said_in_english(word: str) -> bool:
 
 @lru_cache(maxsize=1 << 14)
 def areas_of_part(word: str) -> tuple[Area, ...]:
-    """The wares of which labels say several words with this one among them (conditioned: bottle conditioned)."""
+    """The wares of which labels say several words with this one among them (conditioned: bottle conditioned), or
+    another form of it (whittle: whittled)."""
     return _areas(open_table(_TABLE).get(f"+{word}") or "")
 
 

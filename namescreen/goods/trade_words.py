@@ -56,22 +56,9 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     if told is not None and told.weight >= PART:
         return told
     kept = PART * (ORDINARY if ordinary else 1.0)
-    wares = (area for form in _other_forms(words) for area in areas_of(form) if area.is_ware)
-    near = ((one, _nearness(one, goods)) for one in (*areas_of_part(words), *wares))
+    near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
     parts = (TradeTerm(kept, one.what, of_labels=True) for one, how_near in near if how_near == NAMED)
     return max(filter(None, (told, next(parts, None))), key=lambda one: one.weight, default=None)
-
-
-def _other_forms(word: str) -> tuple[str, ...]:
-    """The other forms of a verb that labels may have, and who does it: whittle, whittled, whittling, whittler."""
-    base = next(iter(lexicon().bases_by_pos(word).get("v", ())), word if lexicon().senses(word, "v") else "")
-    base = base or (word[:-1] if word.endswith("er") and lexicon().senses(word[:-1], "v") else "")
-    base = base or (word[:-2] if word.endswith("er") and lexicon().senses(word[:-2], "v") else "")
-    if not base or " " in base:
-        return ()
-    stems = (base.removesuffix("e"), base + base[-1])
-    forms = (stem + ending for stem in stems for ending in ("ed", "ing", "er"))
-    return tuple(form for form in dict.fromkeys((base, *forms)) if form != word)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -3,11 +3,11 @@ they are told of.
 
 python wordlists/build/trade_words.py [--to FOLDER]
 
-term -> numbers of areas, separated by spaces; +WORD -> the same of a word of longer terms; LANGUAGE:term ->
-ENGLISH|NUMBERS, separated by ";", ENGLISH after ~ where only a spelling with accents means it; *NUMBER ->
-CLASSES|GOODS|WHAT of that area, goods in base form, WHAT =WARE for one of labels; =NUMBER -> NUMBER:COSINE of the wares
-of which labels say the same. Terms are divided and folded as names are; a spelling with accents has a row of its own
-where another word is folded alike.
+term -> numbers of areas, separated by spaces; +WORD -> the same of a word of longer terms, or of another form;
+LANGUAGE:term -> ENGLISH|NUMBERS, separated by ";", ENGLISH after ~ where only a spelling with accents means it;
+*NUMBER -> CLASSES|GOODS|WHAT of that area, goods in base form, WHAT =WARE for one of labels; =NUMBER -> NUMBER:COSINE
+of the wares of which labels say the same. Terms are divided and folded as names are; a spelling with accents has a row
+of its own where another word is folded alike.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from sources import folder_to_write, write_table
 
 from namescreen.goods.classification import classes
 from namescreen.goods.words import base_form
-from namescreen.lexicon import kinds
+from namescreen.lexicon import kinds, lexicon
 from namescreen.lexicon.translation import listed_translations
 from namescreen.tables import table_bytes
 from namescreen.text import fold, parse
@@ -86,14 +86,28 @@ def _alike(said_of: Mapping[str, set[str]]) -> Iterator[tuple[str, str]]:
 
 
 def _parts(terms: dict[str, list[str]], wares: set[str]) -> Iterator[tuple[str, str]]:
-    """Each word that stands among several on labels, with the wares of which it is said only so."""
+    """Each word that stands among several on labels, or is another form of one, with the wares of which it is said only
+    so."""
     found: dict[str, dict[str, None]] = defaultdict(dict)
     for term, numbers in terms.items():
-        for word in term.split() if " " in term else ():
+        for word in term.split() if " " in term else _other_forms(term):
             told = [one for one in numbers if one in wares and one not in terms.get(word, ())]
             if len(word) >= SHORTEST_PART and "function word" not in kinds(word):
                 found[f"+{word}"].update(dict.fromkeys(told))
     return ((word, " ".join(numbers)) for word, numbers in found.items() if numbers)
+
+
+def _other_forms(word: str) -> tuple[str, ...]:
+    """The other forms of a verb that labels may have, and who does it: whittle, whittled, whittling, whittler."""
+    base = next(iter(lexicon().bases_by_pos(word).get("v", ())), word if lexicon().senses(word, "v") else "")
+    base = base or (word[:-1] if word.endswith("er") and lexicon().senses(word[:-1], "v") else "")
+    base = base or (word[:-2] if word.endswith("er") and lexicon().senses(word[:-2], "v") else "")
+    senses = lexicon().senses(word, labelled=False)[:1]
+    if not base or " " in base or not (word.endswith(("ed", "ing", "er")) or any(one.pos == "v" for one in senses)):
+        return ()
+    stems = (base.removesuffix("e"), base + base[-1])
+    forms = (stem + ending for stem in stems for ending in ("ed", "ing", "er"))
+    return tuple(form for form in dict.fromkeys((base, *forms)) if form != word)
 
 
 def _without_known(
