@@ -10,6 +10,7 @@ from functools import cache, lru_cache
 
 from ..lexicon import lexicon
 from ..tables import open_table
+from ..text.inflection import other_number
 from .classification import classes
 from .context import leading_senses
 from .nice import is_service
@@ -47,6 +48,10 @@ def groups_of(item: Item) -> frozenset[str]:
 
 def _listed(name: str) -> frozenset[str]:
     row = open_table("goods_groups.tsv").get(name)
+    if not row and name.endswith("s") and " " in name:  # the base form of glasses is glasses, but not of wine glasses
+        before, _, last = name.rpartition(" ")
+        rows = (open_table("goods_groups.tsv").get(f"{before} {form}") for form in sorted(other_number(last)))
+        row = next(filter(None, rows), None)
     return frozenset(row.split(";")) if row else frozenset()
 
 
@@ -99,7 +104,8 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     if not mine or not theirs:
         return None
     if one.head == other.head and one.modifiers and other.modifiers and not mine & theirs:
-        held = _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe may be
+        by_name = any(_listed(" ".join((*item.modifiers, item.head))) for item in (one, other))
+        held = frozenset() if by_name else _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe is
         mine, theirs = mine | (held & theirs), theirs | (held & mine)
     markets, others = _markets(mine), _markets(theirs)
     shared = markets & others
@@ -133,8 +139,8 @@ def _is_accessory(item: Item) -> bool:
     if not item.modifiers or is_listed(item):
         return False
     words = (*item.modifiers, item.head)
-    own = (" ".join(words[at:]) for at in range(len(words)))
-    return item.head in OF_MANY_KINDS or not (any(map(_listed, own)) or _by_broader_term(item.head))
+    own = any(_listed(" ".join(words[at:])) for at in range(len(words)))
+    return item.head in OF_MANY_KINDS or (not own and bool(_listed(" ".join(item.modifiers))))
 
 
 @lru_cache(maxsize=1 << 13)

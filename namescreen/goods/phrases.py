@@ -35,7 +35,6 @@ _FORM = _words("""
     good product service item article thing type range collection selection assortment set kit pack box piece pair
     blend mix mixture preparation accessory part fitting supply material substance form
 """)
-_MEANT = _words("material article part supply fitting accessory")
 # Dealing in goods (In re Hotels.com, 573 F.3d 1300 (Fed. Cir. 2009): the goods dealt in count as well).
 _DEALING = _words("""
     retail retailing wholesale rental sale store shop distribution information provision import export reservation
@@ -181,8 +180,10 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
         return True
     if word not in _FORM and word not in _DEALING:
         return False
-    if before and word in _MEANT and f"{before[-1]} {word}" in open_table("goods_groups.tsv"):
-        return False  # building material is no building
+    if before and word in _FORM:
+        whole = open_table("goods_groups.tsv").get(f"{before[-1]} {word}")
+        if whole and whole != open_table("goods_groups.tsv").get(before[-1]):
+            return False  # building material is no building, a jewellery box no jewellery, but a tea blend tea
     return bool(before and is_noun(before[-1])) or not last
 
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.goods import Relatedness, goods_words, items, relatedness
+from namescreen.goods import GRADES, Relatedness, goods_words, items, relatedness
 from namescreen.goods.labels import said_alike
 from namescreen.goods.phrases import base_form
 from namescreen.outcome import NotChecked
@@ -316,3 +316,21 @@ def test_a_compound_that_says_how_goods_are_kept_is_the_goods(a: str, b: str) ->
     found = relatedness(a, b)
     assert isinstance(found, Relatedness)
     assert found.grade == "identical"
+
+
+@pytest.mark.parametrize(
+    ("a", "b", "most"),
+    [("jewellery", "jewellery boxes", "average"), ("tea sets", "tea", "low")],
+)
+def test_a_thing_for_goods_is_another_thing(a: str, b: str, most: str) -> None:
+    """Common practice, no source."""
+    found = relatedness(a, b)
+    assert isinstance(found, Relatedness)
+    assert GRADES.index(found.grade) <= GRADES.index(most)
+
+
+def test_wine_glasses_are_tableware() -> None:
+    """The base form of glasses is glasses, which one wears."""
+    found = relatedness("wine glasses", "tumblers")
+    assert isinstance(found, Relatedness)
+    assert found.score > 0.5

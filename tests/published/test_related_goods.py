@@ -50,12 +50,13 @@ def test_scores_follow_the_grades() -> None:
 
 
 def test_pairs_kept_for_a_test_are_ranked_too() -> None:
-    """Five lots, of 40, 40, 57, 60 and 58, graded before their first run, by common practice, and not fitted: rho 0.72,
-    0.74, 0.72, 0.85 and 0.65 at the first run, 19 in 20 grades within one. Average and high are hard to tell apart."""
+    """Six lots, of 40, 40, 57, 60, 58 and 54, graded before their first run, by common practice, and not fitted: rho
+    0.72, 0.74, 0.72, 0.85, 0.65 and 0.82 at the first run, 19 in 20 grades within one. Average and high are hard to
+    tell apart."""
     found = [_score(row) for row in UNSEEN]
     grades = [float(GRADES.index(row["grade"])) for row in UNSEEN]
-    assert _rho(found, grades) >= 0.73
-    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 235
+    assert _rho(found, grades) >= 0.75
+    assert sum(abs(4 * score - grade) <= 1.5 for score, grade in zip(found, grades, strict=True)) >= 285
 
 
 def test_pairs_with_goods_drawn_from_records_are_ranked_too() -> None:
