@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import pytest
 
+from namescreen import demo
 from namescreen.outcome import NotChecked
 from namescreen.policy import Level
 from namescreen.register import read_register
-from namescreen.screening import screen
+from namescreen.screening import checks, screen
 from namescreen.screening.translated import foreign_words_held, translated_in
 from tests.screening.conftest import marks_of, validate
+
+DEMO = Path(demo.__file__).parent
 
 
 def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) -> None:
@@ -184,3 +188,26 @@ def test_a_translation_weighs_by_what_the_buyers_of_its_market_know(tmp_path: Pa
     assert abroad == {"NIEBLA DEL MAR": True, "NIEBLA DE MAR": False, "NOCHE BLANCA": False, "ZEEMIST": False}
     assert found["NIEBLA DEL MAR"].concern < found["NIEBLA DE MAR"].concern
     assert found["NIEBLA DE MAR"].level is Level.SERIOUS
+
+
+def test_marks_that_are_passed_over_change_nothing_that_is_kept(monkeypatch: pytest.MonkeyPatch) -> None:
+    register, passed_over = read_register([DEMO / "marks.csv"]), list[int]()
+    judge = checks._surely_minor
+
+    def noted(*given: Any) -> dict[int, float]:
+        minor = judge(*given)
+        passed_over.extend(minor)
+        return minor
+
+    def found() -> list[object]:
+        names = ["Sprigwick", "Quiet Forest", "Loamlet"]
+        told = screen(names, register, goods="herb planters", languages=["nl", "de"], markets=["GB", "NL"], top=3)
+        return [one.to_json() for one in told]
+
+    with monkeypatch.context() as patch:
+        patch.setattr("namescreen.screening.checks._surely_minor", lambda *_: {})
+        every = found()
+    with monkeypatch.context() as patch:
+        patch.setattr("namescreen.screening.checks._surely_minor", noted)
+        assert found() == every
+    assert len(passed_over) > 60
