@@ -205,6 +205,8 @@ def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:
     counts = [f"{marks} all but the same as a mark"] if marks else []
     wares = sum(one.kind == "goods" for one in found.left_out)
     counts += [f"{wares} for naming the goods or a ware like them"] if wares else []
+    avoided = sum(one.kind == "avoid" for one in found.left_out)
+    counts += [f"{avoided} for what is to be avoided"] if avoided else []
     counts += [f"{count} for an unlucky reading in {language}" for language, count in sorted(read.items())]
     way = f"Left out on the way to {'this name' if given == 1 else f'these {given:,} names'}"
     say(f"{way}: {'; '.join(counts)}." + ("" if form else " --all lists them."))

@@ -22,7 +22,7 @@ from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
 from .material import Material, gather
 from .name_sounds import syllables
-from .ranking import AS_IT_IS, Judge, weights_of
+from .ranking import AS_IT_IS, WHOLE, Judge, weights_of
 from .senses import unfit, usable_words
 from .taste import Liking, Taste
 from .variety import FIRST, FURTHER, Judged, choose, judged
@@ -53,8 +53,8 @@ _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word alr
 
 @dataclass(frozen=True, slots=True)
 class LeftOut:
-    """A name that was good enough to be shown but was not, and why: for a "mark", for the "goods", or for a "reading"
-    in a `language`."""
+    """A name that was good enough to be shown but was not, and why: for a "mark", for the "goods", for what the brief
+    would "avoid", or for a "reading" in a `language`."""
 
     candidate: Candidate
     because: str
@@ -272,17 +272,26 @@ class Candidates(Iterator[Candidate]):
         letters, brief = proposal.letters, self._brief
         return (
             brief.least_letters <= len(letters) <= brief.most_letters
-            and not any(word in letters for word in self._avoid)
+            and (not self._avoids(proposal) or proposal.construction in WHOLE)  # of made names there are enough
             and (brief.most_words is None or len(proposal.words) <= brief.most_words)
             and (brief.most_syllables is None or syllables(proposal) <= brief.most_syllables)
         )
+
+    def _avoids(self, proposal: Proposal) -> str:
+        """What the name holds of what the brief avoids; "" if nothing."""
+        return next((word for word in self._avoid if word in proposal.letters), "")
 
     def _checked(self, entry: Judged) -> Candidate | None:
         """The candidate with its remarks; None, and noted, if it must not be shown."""
         candidate, proposal = entry.candidate, entry.proposal
         if any(unfit(word) for text in (*proposal.words, *proposal.sources) for word in text.casefold().split()):
             return None
-        verdict = self._flags.of(proposal, candidate.parts["chosen"])
+        avoided = self._avoids(proposal)
+        verdict = (
+            Refusal("avoid", f"holds {avoided}, which is to be avoided")
+            if avoided
+            else self._flags.of(proposal, candidate.parts["chosen"])
+        )
         if isinstance(verdict, Refusal):
             self.left_out.append(LeftOut(candidate, verdict.because, verdict.kind, verdict.language))
             return None

@@ -32,7 +32,7 @@ _AS_THEY_ARE = frozenset(("found", "saying", "foreign", "figure", "changed"))  #
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """Why a name must not be shown: a `kind` ("mark", "goods", or "reading" in a `language`), and the reason."""
+    """Why a name must not be shown: a `kind` ("mark", "goods", "avoid", or "reading" in a `language`), and why."""
 
     kind: str
     because: str
@@ -57,7 +57,10 @@ class Flags:
         near = self._beside_marks(proposal.letters)
         if isinstance(near, Refusal):
             return near
-        remarks = list(near)
+        said, plainly = self._wares.on_labels(proposal, pleased)
+        if plainly:
+            return Refusal("goods", said)
+        remarks = [*near, "labels say it"] if said else list(near)
         for reading in readings(proposal.text, languages=self._languages, dictionaries=()):
             because = f"{reading.language}: {reading.word} ({reading.meaning})"
             if reading.severity >= (_MILD if reading.stands else _AWKWARD):

@@ -143,7 +143,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
 
     sources = sources_of(brief_terms)
     associations, ties, chosen = sources.associations, sources.ties, sources.chosen
-    evident = _EVIDENT * np.maximum(sources.seen, chosen) + (1 - _EVIDENT) * associations
+    evident = _EVIDENT * np.maximum(sources.seen, chosen) + (1 - _EVIDENT) * ties
     weights = brief_terms.relevances(associations)
     # a name for what is only said in passing of the goods tells little of them
     chosen *= np.minimum(1.0, brief_terms.weights / NAMED) ** 2

@@ -26,7 +26,7 @@ from .wares import head_of
 if TYPE_CHECKING:
     from .brief_terms import Associations
 
-__all__ = ["PARTS", "Judge", "default_weights", "resemblance"]
+__all__ = ["AS_IT_IS", "PARTS", "WHOLE", "Judge", "default_weights", "resemblance"]
 
 PARTS = {
     "sense": "how much of the brief its sources bring to mind: 1 = two concepts as well as any word does",
@@ -34,7 +34,7 @@ PARTS = {
     "many": "to how many words of the brief, the goods' too, its sources are tied: 0 = none, 1 = to four",
     "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
-    "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all of them",
+    "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all, or one word of a saying",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how its sources pleased a blind reader for a subject of the brief: 1 = much, 0 = little, or not rated",
     "listed": "how it pleased that reader for the words of the brief together: 1 = for two concepts as well as can be",
@@ -69,7 +69,7 @@ _NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
 _WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldom a whole of their own
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
 AS_IT_IS = frozenset(("found", "foreign", "figure"))  # constructions that take words as they are
-_WHOLE_IDEA = AS_IT_IS | {"saying"}
+WHOLE = AS_IT_IS | {"saying"}
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
@@ -154,7 +154,7 @@ class Judge:
         known = self._ideas.get(proposal.sources[0])
         many = len(words) > 1
         together = reduce(np.maximum, associations)
-        ties = self._ties_of(known, associations[0]) if proposal.construction in _WHOLE_IDEA else together
+        ties = self._ties_of(known, associations[0]) if proposal.construction in WHOLE else together
         sense = self._brief_terms.relevance(together)
         return {
             "sense": sense,
@@ -162,8 +162,8 @@ class Judge:
             "many": min(1.0, float((ties / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
             "true": min(_true(one * self._shares) for one in associations),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
-            "direct": _mean(float(word in self._own) for word in words),
-            "standing": known.standing if known and proposal.construction in _WHOLE_IDEA else 0.5,
+            "direct": self._direct(proposal, words),
+            "standing": known.standing if known and proposal.construction in WHOLE else 0.5,
             "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
             "listed": _mean(idea.listed if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
             "agrees": 1 - max(idea.against if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
@@ -220,6 +220,11 @@ class Judge:
         ):
             return 1.0  # with the goods' own word: bread and butter for butter dishes
         return weight if proposal.construction == "pair" else 0.6 * weight
+
+    def _direct(self, proposal: Proposal, words: Sequence[str]) -> float:
+        if proposal.construction == "saying":
+            return float(any(form in self._own for one in proposal.words for form in (one, *lexicon().bases(one))))
+        return _mean(float(word in self._own) for word in words)
 
     def _describes(self, word: str) -> float:
         known = self._described.get(word)

@@ -33,14 +33,14 @@ class Judged(NamedTuple):
 
 
 FIRST = {
-    "found": 22, "saying": 4.5, "pair": 1.0, "pair joined": 2.0, "changed": 1.0, "figure": 1.0, "affix": 0.6,
+    "found": 22, "saying": 3.5, "pair": 1.0, "pair joined": 1.0, "changed": 1.0, "figure": 1.0, "affix": 0.6,
     "foreign": 0.6,
 }  # fmt: skip
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
 FURTHER = {**FIRST, "found": 4.5, "saying": 2}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
 _SELDOM = {
-    "affix": 0.39, "foreign": 0.14, "changed": 0.15, "pair": 0.25, "pair joined": -0.05, "figure": 0.06,
+    "affix": 0.39, "foreign": 0.14, "changed": 0.15, "pair": 0.25, "pair joined": -0.03, "figure": 0.06,
     "figure named": 0.4,
 }  # fmt: skip
 """The penalty for even the first name of a construction that seldom pleased readers; of joined pairs a credit, as they

@@ -6,10 +6,12 @@ Such a name misleads or describes (TMEP 1209.01, 1209.04); the stuffs are our li
 
 from __future__ import annotations
 
+import re
 from functools import cache
 
 from ..brief import Brief
 from ..goods import Relatedness, likely_classes, relatedness
+from ..goods.trade_words import is_term, term_for
 from ..lexicon import lexicon
 from ..tables import open_table
 from ..text import fold
@@ -33,15 +35,20 @@ _SORTS_OF_CLASS = {
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 
 
+_MADE_OF = re.compile(r"(.+?),? (?:made |cut |carved |woven )?(?:of|from) (.+)")
+_ITS_NAME, _SAYS_IT = 0.9, 0.5
+"""How plainly a word of labels describes the goods, so that nobody could own it, and so that it is told."""
+
+
 class Wares:
     """Tells for one brief which words name its goods, wares like them, or a stuff that they do not hold."""
 
     def __init__(self, brief: Brief) -> None:
-        self._goods = brief.goods
+        self._goods = _without_stuffs(brief.goods)
         texts = (brief.goods, brief.product, *(concept.word for concept in brief.concepts))
         self._said = frozenset(one for text in texts for one in _words(text))
         named = [sort for one in _words(brief.goods) for sort in _sorts_of(one)[:1]]
-        self._sorts = frozenset((*named, *filter(None, map(_SORTS_OF_CLASS.get, likely_classes(brief.goods)))))
+        self._sorts = frozenset((*named, *filter(None, map(_SORTS_OF_CLASS.get, likely_classes(self._goods)))))
 
     def named_by(self, proposal: Proposal, pleased: float = 0.0) -> str:
         """What of it a name tells, in words; nothing if it names neither a ware nor a stuff. `pleased` is how it
@@ -49,6 +56,17 @@ class Wares:
         if not self._goods:
             return ""
         return self._ware(proposal, pleased) or self._stuff(proposal) or self._creature(proposal)
+
+    def on_labels(self, proposal: Proposal, pleased: float = 0.0) -> tuple[str, bool]:
+        """What labels say with a word taken as it is of goods like these, and whether so plainly that nobody could own
+        it (TMEP 1209.01); "" if nothing. One that `pleased` much for these goods is only told of."""
+        if not self._goods or proposal.construction not in _TAKEN:
+            return "", False
+        text = " ".join(proposal.words)
+        told = term_for(text, self._goods) if is_term(text) else None
+        if told is None or told.weight < _SAYS_IT:
+            return "", False
+        return told.what, told.weight >= _ITS_NAME and pleased < PLEASED_MUCH
 
     def _ware(self, proposal: Proposal, pleased: float) -> str:
         """How a word taken as it is names the goods, or another ware of the same trade: by itself, and an article, or a
@@ -82,6 +100,15 @@ class Wares:
             if here and self._said.isdisjoint(_words(source)):
                 return f"{source.casefold()} is no part of {self._goods}"
         return ""
+
+
+def _without_stuffs(goods: str) -> str:
+    """The goods without what they are made of, which may be food too: spoons of cherry and birch are spoons."""
+    parts = _MADE_OF.fullmatch(goods.strip())
+    if parts is None:
+        return goods
+    head, stuffs = parts.groups()
+    return head if any("food" not in sorts[:1] for one in _words(stuffs) if (sorts := _sorts_of(one))) else goods
 
 
 def _is_animal(text: str) -> bool:

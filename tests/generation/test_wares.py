@@ -4,9 +4,14 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.brief import Brief
+from namescreen.brief import Brief, Concept
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.wares import Wares, head_of
+
+
+def as_found(name: str, meaning: str) -> Proposal:
+    words = tuple(name.split())
+    return Proposal(name, words, "found", meaning, (name,), words[0], ())
 
 
 def told(goods: str, name: str, meaning: str = "", construction: str = "found") -> str:
@@ -47,3 +52,18 @@ def test_no_creature_stands_among_goods_to_eat_that_name_none() -> None:
     assert "animal" in told("oat biscuits", "Wagtail")
     assert not told("oat biscuits shaped like birds", "Wagtail")
     assert not told("bells for bicycles", "Wagtail")
+
+
+def test_what_goods_are_made_of_makes_no_ware_of_a_name() -> None:
+    """Cherry is a wood here: food is no ware of the same trade."""
+    brief = Brief(goods="hand-carved wooden spoons of birch and cherry wood", concepts=(Concept("stir"),))
+    assert Wares(brief).named_by(as_found("stone soup", "folk tale of a soup to which all give")) == ""
+
+
+def test_a_word_of_labels_of_these_goods_is_told() -> None:
+    wares = Wares(Brief(goods="wooden spoons", concepts=(Concept("stir"),)))
+    said, plainly = wares.on_labels(as_found("treen", "small things made of wood"))
+    assert "wooden spoon" in said
+    assert plainly
+    assert wares.on_labels(as_found("treen", "small things made of wood"), 0.9) == (said, False)
+    assert wares.on_labels(as_found("otter", "playful river animal")) == ("", False)
