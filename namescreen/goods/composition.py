@@ -28,6 +28,7 @@ __all__ = [
     "is_own_name",
     "is_picture",
     "is_surname_alone",
+    "is_ware_with_label_words",
     "is_without_tie",
     "may_name_goods",
     "names_goods",
@@ -117,6 +118,14 @@ def is_name_on_labels(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is just what labels of another language call such goods, or a sort of them (saure Gurken): the
     name of a species is generic as well (TMEP 1209.01(c)(i))."""
     return len(judged) == 1 and judged[0].meaning is not None and judged[0].meaning.said.names_goods
+
+
+def is_ware_with_label_words(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is a word for the goods and words that labels of such goods say: it describes as a whole (soy
+    candle), in whatever language."""
+    named = [one.evidence.names_goods for one in judged]
+    said = (one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED for one in judged)
+    return len(judged) > 1 and any(named) and all(name or label for name, label in zip(named, said, strict=True))
 
 
 def may_name_goods(judged: tuple[Judged, ...]) -> bool:

@@ -8,6 +8,7 @@ from .composition import (
     holds_praised_image,
     is_name_on_labels,
     is_own_name,
+    is_ware_with_label_words,
     is_without_tie,
     may_name_goods,
     names_goods,
@@ -111,7 +112,8 @@ def finding_of(
     elif category == "generic" and not may_name_goods(judged):
         category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
     elif category not in CATEGORIES[:2] and (is_geographic(judged, signs) or only_colours(judged, goods)
-                                             or (translated and only_describes(judged))):  # fmt: skip
+                                             or (translated and only_describes(judged))
+                                             or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
     least, most = RANGES[category]

@@ -21,6 +21,7 @@ from namescreen.goods.trade_words import label_term, names_of, term_for
         ("Naturtrüb", "cider", "DE"),
         ("Thé en Vrac", "tea", "FR"),
         ("Holzofenbrot", "bread", "DE"),
+        ("Vela de Soja", "candles", "ES"),
     ],
 )
 def test_what_labels_say_of_a_ware_describes_it(name: str, goods: str, markets: str) -> None:
