@@ -224,11 +224,12 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
 
 
 def _about_languages(one: Features, other: Features) -> str:
-    """What a foreign name says in English, where that is like the other name, and which words that both then have say
-    little of the maker."""
+    """What a foreign name says in English, where that is more like the other name than its words as they stand, and
+    which words that both then have say little of the maker."""
     ways = list(said_in_english(one.name.words, other.name.words))
     said, written = max(ways, key=lambda way: shared_meaning(*way), default=((), ()))
-    if not said or shared_meaning(said, written) < PARTLY:
+    as_it_stands = shared_meaning(one.name.words, other.name.words)
+    if not said or shared_meaning(said, written) < max(PARTLY, as_it_stands):
         return ""
     weak = [
         f'"{word.letters}"'

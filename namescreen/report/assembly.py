@@ -108,7 +108,7 @@ def weights_of(naming: brief.Brief) -> Weights:
 def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> NameEntry:
     """A screening in the report's own words: see `assemble` for `made` and `mild`."""
     words = divided(found.name)
-    construction, meaning = _made_of(found.name, words)
+    construction, meaning = _made_of(found.name, _as_judged(found, words))
     if len(words) == 1 and not isinstance(found.distinctiveness, NotChecked):
         # What else is known of the word comes before what the lexicon has of it.
         construction = _KNOWN_AS.get(found.distinctiveness.called, construction)
@@ -134,6 +134,19 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
         shared_words=tuple(
             SharedWord(one.word, one.owners, one.marks, one.at_least, one.market) for one in found.shared_words
         ),
+    )
+
+
+def _as_judged(found: screening.Screening, words: tuple[str, ...]) -> tuple[str, ...]:
+    """The words of a name, those whole that its distinctiveness takes as one: a misspelt word is not made of the
+    words that its letters happen to hold."""
+    if isinstance(found.distinctiveness, NotChecked):
+        return words
+    judged = {reason.split('"')[1] for reason in found.distinctiveness.reasons if reason.startswith('"')}
+    return tuple(
+        part
+        for word in parse(found.name).words
+        for part in ((word,) if word in judged and judged.isdisjoint(divided(word)) else divided(word))
     )
 
 

@@ -112,14 +112,18 @@ class Checks:
         only the `top` closest are wanted, and the gravest, others that surely ask for no closer look may be missing."""
         several = len(divided(name)) > 1  # else all of the name is shared
 
+        @cache
+        def only(text: str, words: frozenset[str]) -> bool:
+            return shares_only(name, text, words, self.goods)
+
         def crowded(close: CloseMark) -> CloseMark:
-            words = crowded_in(shared, held_in(close.mark, self.markets)) if several else ()
-            alone = bool(words) and shares_only(name, close.mark.text, words, self.goods)
+            words = crowded_in(shared, held_in(close.mark, self.markets))
+            alone = bool(words) and only(close.mark.text, words)
             return dataclasses.replace(close, crowded=alone, others=tuple(map(crowded, close.others)))
 
         def judged(hit: Hit) -> CloseMark | None:
             one = self._close_mark(name, hit)
-            return one and crowded(one)
+            return crowded(one) if one and shared and several else one
 
         minor = _surely_minor(name, hits, top)
         each = [None if at in minor else judged(hit) for at, hit in enumerate(hits)]
