@@ -18,8 +18,8 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("CREDITED", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS"),
-    *("SAME_GOODS", "STEPS"),
+    *("CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND"),
+    *("OTHER_GOODS", "SAME_GOODS", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "level_of", "most_concern", "worst"),
 ]
 
@@ -91,6 +91,11 @@ STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 IDENTICAL = 0.56
 """The least concern of an identical live mark of the markets, whatever its goods, and the most of any mark for other
 goods: in the middle of "look closer"."""
+
+EVEN = STEPS[1][0]
+"""The overall closeness at which marks for the same or close goods were held too alike as often as not
+(`closeness.calibration`: 0.50 of 1 at 0.505), and the least concern of a mark as close: what past cases say of it must
+not stand beside a milder word."""
 
 CREDITED = STEPS[1][0]
 """The least concern of a registered mark of the markets that the name takes over whole for identical goods, however
@@ -172,7 +177,8 @@ class Conflict:
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
         reach beyond them. No mark for other goods has more: without a reputation it reaches only similar ones. A mark
-        that has ended and cannot be renewed counts half, and so does one that holds outside the markets. A registered
+        that has ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the
+        same or close goods, held too alike by half of past cases, has at least the level "look closer". A registered
         mark taken over whole for identical goods has at least the level "look closer" (`CREDITED`).
         """
         if self.knockout:
@@ -186,6 +192,9 @@ class Conflict:
             value *= CROWDED
         elif self.over_whole:
             value = min(1.0, OVER_WHOLE * value)
+        weak = self.free or self.crowded
+        if self.overall >= EVEN and not weak and self.goods is not None and self.comparable:
+            value = max(value, EVEN)
         if self.identical:
             value = max(value, IDENTICAL)
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:

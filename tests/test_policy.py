@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namescreen.policy import STEPS, Conflict, Finding, Level, gate, level_of, worst
+from namescreen.closeness.calibration import calibration
+from namescreen.policy import EVEN, SAME_GOODS, STEPS, Conflict, Finding, Level, gate, level_of, worst
 
 SHARE = st.floats(0, 1)
 conflicts = st.builds(
@@ -53,6 +54,14 @@ def test_an_ended_mark_and_one_of_other_markets_are_no_knockouts(one: Conflict) 
 def test_an_identical_live_mark_is_looked_at_whatever_its_goods(one: Conflict) -> None:
     same = replace(one, appearance=1.0, ended=False, bites=True)
     assert level_of(same.concern) >= Level.LOOK
+
+
+@given(conflicts)
+def test_a_mark_held_too_alike_by_half_of_past_cases_is_looked_at(one: Conflict) -> None:
+    """What past cases say of a mark and its level must agree (`closeness.calibration`)."""
+    close = replace(one, overall=EVEN, goods=SAME_GOODS, ended=False, bites=True, crowded=False, free=False)
+    assert level_of(close.concern) >= Level.LOOK
+    assert calibration(EVEN).similar == pytest.approx(0.5, abs=0.03)
 
 
 @pytest.mark.parametrize(
