@@ -8,7 +8,7 @@ from ..lexicon import lexicon
 from .context import ancestors, context, leading_senses
 from .phrases import base_form
 
-__all__ = ["is_other_animal"]
+__all__ = ["is_animal", "is_other_animal"]
 
 TAXA = frozenset(("chordate", "invertebrate"))
 """The words of WordNet's senses above every animal that is one by its kind, and not by what it is to people."""
@@ -28,6 +28,11 @@ def is_other_animal(word: str, goods: str) -> bool:
     above = ancestors(mine)
     young = any("young" in lexicon().entry(up).words for up in above)
     return not young and not any(other in above or mine in ancestors(other) for other in theirs)
+
+
+def is_animal(word: str) -> bool:
+    """Whether a word is an animal first of all, whatever it says as a verb (to badger is to puzzle)."""
+    return bool(_animal(word))
 
 
 def _animal(word: str) -> str:

@@ -15,7 +15,7 @@ from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, zipf
 from ..tables import open_table
-from .animals import is_other_animal
+from .animals import is_animal, is_other_animal
 from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
 from .grounds import under_law
 from .groups import is_listed, ties
@@ -166,7 +166,8 @@ def describe(word: str, goods: str) -> Evidence:
     found = [describe_plainly(word, goods)]
     if not is_trade_name(word):
         around = context(goods)
-        found += [] if is_other_animal(word, goods) else [_through(word, around), _associated(word, around)]
+        found += [] if is_other_animal(word, goods) else [_associated(word, around)]
+        found += [] if is_animal(word) and not around.food else [_through(word, around)]
         found += [
             _in_phrase(word, around),
             _quality(word),

@@ -55,8 +55,8 @@ CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
 UNSURE_SCORE = 0.75
-"""The most that a coined name scores that looks like a word of a language of the buyers. Ours; common practice, no
-source."""
+"""The most that a name scores that looks like a word of a language of the buyers, which is not called fanciful. Ours;
+common practice, no source."""
 RARE_SURNAME_SCORE = 0.4
 """The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
 _HINTS = {
@@ -185,7 +185,7 @@ def _distinctiveness(
         findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
         worst = findings[0]
     elif unknown and worst.category == "fanciful":
-        findings = [replace(one, score=min(one.score, UNSURE_SCORE)) for one in findings]
+        findings = [replace(one, category="arbitrary", score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
     kinds_found = kinds_of_name(plain, judged)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)

@@ -122,18 +122,18 @@ def _evoked(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None)
             place = place_of(run)
             rows = dict.fromkeys(f"~{one}" for one in (run, fold(place.name) if place else ""))
             for entry in dict.fromkeys(entry for row in rows for entry in (table.get(row) or "").split()):
-                territory, known_for, names = str(table.get(f"*{entry.rstrip('!')}")).split("|")
+                territory, known_for, names, kind = str(table.get(f"*{entry.rstrip('!')}")).split("|")
                 if set(known_for.split(",")) & names_of(goods):
-                    sign = _evocation(run, names, territory, markets, named=entry.endswith("!"))
-                    found.setdefault(run, sign)
+                    barred = kind == "evocation" and entry.endswith("!")
+                    found.setdefault(run, _evocation(run, names, territory, markets, kind, barred=barred))
     return sorted(found.values(), key=lambda one: not one.serious)
 
 
 def _evocation(
-    sign: str, names: str, territory: str, markets: tuple[str, ...] | None, *, named: bool
+    sign: str, names: str, territory: str, markets: tuple[str, ...] | None, kind: str, *, barred: bool
 ) -> ProtectedSign:
-    grounds = grounds_for("evocation", markets)
-    serious = named and any(one.market in EVOKING for one in grounds)
+    grounds = grounds_for(kind, markets)
+    serious = barred and any(one.market in EVOKING for one in grounds)
     what = _WHAT["evocation" if serious else "reminder"].format(names=names, territory=territory)
     told = (one for one in grounds if not serious or one.market in EVOKING)
     reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in told), "from memory"))

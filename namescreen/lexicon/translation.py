@@ -58,6 +58,8 @@ SHORTEST_COGNATE = 5
 SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
 """Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
 MOST_PARTS = 3
+SMALL_PART = 0.85
+"""The score of a diminutive at the end of a compound: beside another known part it is hardly met by chance."""
 RELIABILITY, FURTHER_PART = 20, 4
 """What a fully reliable split is worth, and a third part costs, in letters of the shortest part."""
 SENSES_OF_A_PART = 5
@@ -282,6 +284,7 @@ def _split(word: str, language: str, most: int) -> list[Part]:
             continue
         rest = word[cut:]
         last = _part(rest, language, linked=False)
+        last = last or [(english, SMALL_PART, source) for english, _, source in _diminutive(rest, language)]
         tail = [(rest, last)] if last else _split(rest, language, most - 1) if most > 2 and cut > SHORTEST_PART else []
         if tail:
             parts = [(word[:cut], left), *tail]

@@ -1,6 +1,6 @@
 """Turn wordlists/curated/protected_signs.txt and evocations.txt into wordlists/protected_signs.tsv: sign -> kind,
 territory, classes; ~PLACE -> numbers of evocations, each with ! where the names hold the place; *NUMBER ->
-TERRITORY|GOODS|NAMES of one, goods in base form.
+TERRITORY|GOODS|NAMES|KIND of one, goods in base form, KIND craft or evocation.
 
 python wordlists/build/protected_signs.py [--to FOLDER]
 
@@ -44,10 +44,12 @@ def _evocations() -> Iterator[tuple[str, str]]:
     """The rows of places that may evoke a name of origin, by the name of the place or the word itself."""
     places: dict[str, list[str]] = defaultdict(list)
     lines = (HERE / "curated" / "evocations.txt").read_text(encoding="utf-8").splitlines()
-    for number, line in enumerate((line for line in lines if line and not line.startswith("#")), 1):
+    crafts = next(at for at, line in enumerate(lines) if line.startswith("# Crafts"))
+    numbered = [(at, line) for at, line in enumerate(lines) if line and not line.startswith("#")]
+    for number, (at, line) in enumerate(numbered, 1):
         territory, words, goods, names = (part.strip() for part in line.split("|"))
         named = dict.fromkeys(" ".join(map(base_form, one.split())) for one in goods.split(","))
-        yield f"*{number}", f"{territory}|{','.join(named)}|{names}"
+        yield f"*{number}", f"{territory}|{','.join(named)}|{names}|{'craft' if at > crafts else 'evocation'}"
         for word in map(fold, map(str.strip, words.split(","))):
             place = place_of(word.removeprefix("the "))
             for key in dict.fromkeys((word, fold(place.name) if place else word)):
