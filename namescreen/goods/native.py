@@ -130,10 +130,14 @@ def _is_of_labels(one: Judged) -> bool:
     return one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
 
 
+ASK_A_SPEAKER = "ask someone who speaks it"
+"""How every reason ends that says of a word that what it means is not known."""
+
+
 def unknown_meaning(word: str, found: NativeWord) -> str:
     """Why a name with this word is not judged, or not surely."""
     language = language_name(found.language)
     if not found.is_sure:
-        return f'"{word}" is not among the words of {language} here, but looks like one: ask someone who speaks it'
+        return f'"{word}" is not among the words of {language} here, but looks like one: {ASK_A_SPEAKER}'
     parts = f" ({' + '.join(found.parts)})" if found.parts else ""
-    return f'"{word}" looks like a word of {language}{parts} whose meaning is not known here: ask someone who speaks it'
+    return f'"{word}" looks like a word of {language}{parts} whose meaning is not known here: {ASK_A_SPEAKER}'

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from .. import policy
+from ..goods.native import ASK_A_SPEAKER
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import clauses, number, plural, shorten, some
@@ -14,7 +15,8 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 
 __all__ = [
     "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "aside", "conflict_of", "findings", "holds_a_kept_sign",
-    "is_of_other_goods", "is_over", "mark_level", "matters", "words_read", "worst", "worst_words",
+    "is_of_other_goods", "is_over", "mark_level", "matters", "unread", "words_read", "worst", "worst_title",
+    "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -110,7 +112,20 @@ def worst_words(entry: NameEntry) -> str:
     """The worst finding in words, with its check when it has one to name."""
     found = worst(entry)
     named = found.level not in (Level.NOTHING, Level.NOT_CHECKED)
-    return found.level.words + (f" ({CHECKS[found.check].lower()})" if named else "")
+    return worst_title(entry) + (f" ({CHECKS[found.check].lower()})" if named else "")
+
+
+def worst_title(entry: NameEntry) -> str:
+    """How grave the worst finding is, in a word or two: of marks the same as the mark's own row says."""
+    found = worst(entry)
+    return found.title if found.bars and found.label else found.level.words
+
+
+def unread(found: Distinctiveness | NotChecked) -> str:
+    """What is said of a word of the name that looks like one of a buyers' language and is in no list, so that it may
+    say anything of the goods; "" if there is none."""
+    told = (found.because,) if isinstance(found, NotChecked) else found.reasons
+    return next((reason for reason in told if ASK_A_SPEAKER in reason), "")
 
 
 def _finding(
@@ -134,6 +149,10 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     if part.category == "descriptive":
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
     bars = part.category == "generic"
+    if level is Level.NOTHING and (asked := unread(part)):
+        word = asked.split('"')[1] if '"' in asked else "a word"
+        told = f'{part.shown} ({number(part.score)}) only if "{word}" says nothing of the goods'
+        return Finding("distinctiveness", Level.LOOK, told, part.score)
     evidence = f"{part.shown} ({number(part.score)}{_where(part)})"
     if part.protected and not bars:
         first = part.protected[0]

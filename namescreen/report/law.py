@@ -226,10 +226,10 @@ def objection(name: str, markets: Iterable[str]) -> str:
     if refusing and not opposing:
         return f"would an examiner refuse {name} because of it"
     if opposing and not refusing:
-        return f"would its owner{_told(opposing)} have good grounds to oppose {name}"
+        return f"would its owner have good grounds to oppose {name}"
     if refusing:
         refused = f"would an examiner refuse {name} because of it ({some(refusing)})"
-        return f"{refused}, or its owner{_told(opposing)} have good grounds to oppose it ({some(opposing)})"
+        return f"{refused}, or its owner have good grounds to oppose it ({some(opposing)})"
     return f"would it bar {name} in {some(markets)}" if markets else f"would it bar {name} where we sell"
 
 
@@ -265,13 +265,6 @@ def on_translation(markets: Iterable[str], languages: str) -> str:
     if others:
         told.append(f"In {some(others)} it counts as far as buyers there know {languages}.")
     return " ".join(told)
-
-
-def _told(markets: Iterable[str]) -> str:
-    """Where the office tells an owner of a name that comes near, in the middle of a sentence."""
-    telling = {market for one in _PRACTICES if one.notifies for market in one.markets}
-    where = [market for market in markets if territory(market) in telling]
-    return f", told of it by the office in {some(where)}," if where else ""
 
 
 def unused_years(markets: Iterable[str]) -> dict[tuple[int, bool], list[str]]:

@@ -87,20 +87,22 @@ def _by_market(ordered: Sequence[CloseMark], report: Report) -> str:
         if market in asking:
             level, texts = asking[market]
             alike.setdefault((level, tuple(texts)), []).append(market)
+    knocked = {found.mark.text for found in ordered if found.knockout}
     told = [
-        f"{level.words} in {some(markets)} ({some([*(shorten(text, 30) for text in texts[:_NAMED]), *_more(texts)])})"
+        f"{level.words if knocked.isdisjoint(texts) else 'knockout'} in {some(markets)} ({_named(texts)})"
         for (level, texts), markets in sorted(alike.items(), key=lambda one: -one[0][0])
     ]
     free = [market for market in report.markets if market not in asking]
     told += [f"nothing to look closer at in {some(free)}"] if free else []
     unknown = [found.mark.text for found in ordered if found.bites is None and mark_level(found) >= Level.LOOK]
     if unknown:
-        told.append(f"not stated where: {some([*(shorten(text, 30) for text in unknown[:_NAMED]), *_more(unknown)])}")
+        told.append(f"not stated where: {_named(unknown)}")
     return f". By market: {cell('; '.join(told))}."
 
 
-def _more(texts: Sequence[str]) -> list[str]:
-    return [f"{len(texts) - _NAMED} more"] if len(texts) > _NAMED else []
+def _named(texts: Sequence[str]) -> str:
+    more = [f"{len(texts) - _NAMED} more"] if len(texts) > _NAMED else []
+    return some([*(shorten(text, 30) for text in texts[:_NAMED]), *more])
 
 
 def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iterable[str]:
@@ -128,12 +130,12 @@ def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseM
         yield table([REGISTER_HEADS[at] for at in kept], [[row[at] for at in kept] for row in rows])
     told = [f"{some(lacking).capitalize()}: {LACKS} in the list."] if lacking else []
     unlisted = [(found, found.marks - 1 - len(found.others[:_MOST_OTHERS])) for found in shown]
-    left = [f"{plural(count, 'more mark')} like {shorten(found.mark.text, 60)}" for found, count in unlisted if count]
-    told += [f"Not listed here: {cell(some(left))}."] if left else []
+    more = [f"{plural(count, 'more mark')} like {shorten(found.mark.text, 60)}" for found, count in unlisted if count]
+    told += [f"Not listed here: {cell(some(more))}."] if more else []
     raised: dict[str, list[str]] = {}
-    told_of = {id(found.mark) for found in asked}
-    raising = [mark for found in shown if mark_level(found) > Level.NOTHING for mark in (found.mark, *found.others)]
-    for mark in (mark for mark in raising if id(mark) not in told_of):
+    left = [found for found in shown if mark_level(found) >= Level.LOOK and found not in asked]
+    raising = [mark for found in left for mark in (found.mark, *(found.others[one.place] for one in found.elsewhere))]
+    for mark in raising:
         for raises in remarks(mark, report):
             alike = sum(other.text == mark.text for other in raising) > 1
             number = f" ({shorten(mark.number, 24)})" if alike and mark.number else ""

@@ -16,7 +16,7 @@ from ..policy import Level
 from .comparison import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
-from .findings import MISSED, findings, holds_a_kept_sign, worst, worst_words
+from .findings import MISSED, findings, holds_a_kept_sign, unread, worst_title, worst_words
 from .model import CHECKS, KEPT, NameEntry, Report
 from .pages import name_pages
 from .questions import general_questions
@@ -104,7 +104,10 @@ def _in_short(report: Report) -> Iterable[str]:
     for name in barred:
         found = next(one for one in findings(entries[name]) if one.check == "distinctiveness")
         yield f"{_few([name])}: no serious mark, but look closer at what the name is: {cell(found.evidence)}."
-    rest = [name for name in rest if name not in barred]
+    unjudged = [name for name in rest if name not in barred and unread(entries[name].distinctiveness)]
+    for name in unjudged:
+        yield f"{_few([name])}: what it is for the goods could not be judged, so it may be refused for that: ask."
+    rest = [name for name in rest if name not in (*barred, *near, *unjudged)]
     if rest and len(order) > 1:
         yield f"Nothing serious was found against {_few(rest, len(rest))}."
     if len(order) > 1:
@@ -216,7 +219,8 @@ def _glance(report: Report, figure: str) -> Iterable[str]:
     for row in standings(report):
         entry = entries[row.name]
         told = [found.words for found in findings(entry)]
-        rows.append((shorten(entry.name, 60), worst(entry).level.words, *told))
+        unjudged = isinstance(entry.distinctiveness, NotChecked) and unread(entry.distinctiveness)
+        rows.append((shorten(entry.name, 60), worst_title(entry) + ("; not all checked" if unjudged else ""), *told))
     yield table(("Name", "Worst finding", *CHECKS.values()), rows)
     if figure:
         yield (f"![{cell(alternative(report))}; the table says the same in words]({_destination(figure)})")

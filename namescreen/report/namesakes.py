@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from ..marks.mark import Mark
 from ..plain_text import shorten, some
-from .findings import conflict_of
+from ..policy import IDENTICAL, Level
+from ..territories import law_of
+from .findings import conflict_of, is_of_other_goods, mark_level
 from .law import objection
 from .model import CloseMark, Elsewhere, Report
 from .register_facts import held_in, in_force_notes
 
-__all__ = ["USE_LASTS", "on_dead_namesakes", "on_namesakes"]
+__all__ = ["USE_LASTS", "asks_of_equivalents", "on_dead_namesakes", "on_equivalents", "on_namesakes"]
 
 USE_LASTS = " In US use alone gives rights, which outlast a registration (15 USC 1125(a))."
 """What is said of a dead mark of the United States."""
@@ -29,36 +31,60 @@ def _on_elsewhere(found: CloseMark, one: Elsewhere, name: str, report: Report) -
     stand = {"live": "are registered", "pending": "are applied for", "opposed": "are applied for, and opposed"}
     words, day = stand.get(mark.status, "stand in the list"), mark.priority or mark.filed
     ranks = f", and rank from {day}" if mark.status in ("pending", "opposed") and day else ""
-    asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {objection(name, one.markets)}?"
+    far = conflict_of(found).identical and one.concern <= IDENTICAL
+    question = "is it known beyond its goods there" if far else objection(name, one.markets)
+    asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}?"
     return " ".join((asked, *in_force_notes(mark, report)))
 
 
 def _on_live_namesakes(found: CloseMark, report: Report) -> str:
-    """Further live marks of other owners with the same words: those in markets where the one asked about is not in
-    force, and those in a class of ours; without those that bite elsewhere, which are asked about by themselves."""
+    """Further live marks of other owners with the same words, in a class of ours, or in any where the one asked about
+    has ended; without those that bite elsewhere, which are asked about by themselves."""
     told_of = {one.place for one in found.elsewhere}
-    first = () if found.mark.is_dead or found.bites is False else held_in(found.mark, report)
     told = []
     for mark in (mark for place, mark in enumerate(found.others) if place not in told_of):
         held = held_in(mark, report)
-        further = [market for market in held if market not in first]
         ours = not report.classes or not mark.classes or not {*mark.classes}.isdisjoint(report.classes)
-        if held and not mark.is_dead and mark.owner != found.mark.owner and (further or ours):
+        if held and not mark.is_dead and mark.owner != found.mark.owner and (ours or found.mark.is_dead):
             told.append(f"{_cited(mark)}, in {some(held)}")
     return f"The same words are live for others: {'; '.join(told[:_MARKS])}. What of these?" if told else ""
 
 
 def on_dead_namesakes(found: CloseMark, report: Report) -> str:
-    """Whether the owners of dead US marks with all but the same name, in a class of ours, still use it; "" if there are
-    none."""
-    if "US" not in report.markets or not (conflict_of(found).identical or found.overall >= _ALL_BUT_THE_SAME):
+    """Whether the owners of dead marks with all but the same name, in a class of ours, still use it; "" if there are
+    none in the markets."""
+    if not (conflict_of(found).identical or found.overall >= _ALL_BUT_THE_SAME):
         return ""
-    dead = [mark for mark in found.others if mark.is_dead and "US" in mark.territories]
-    ours = [_cited(mark) for mark in dead if not {*mark.classes}.isdisjoint(report.classes)]
+    dead = [mark for mark in found.others if mark.is_dead and mark.territories and held_in(mark, report)]
+    ours = [mark for mark in dead if not {*mark.classes}.isdisjoint(report.classes)][:_MARKS]
     if not ours:
         return ""
     what = "the same name" if conflict_of(found).identical else shorten(found.mark.text, 40)
-    return f"Dead in US, in a class of ours, is {what}: {'; '.join(ours[:_MARKS])}. Still in use?{USE_LASTS}"
+    told = "; ".join(map(_cited, ours))
+    lasts = USE_LASTS if any("US" in mark.territories for mark in ours) else ""
+    return f"Dead, in a class of ours, is {what}: {told}. Is it still in use, or could it be revived?{lasts}"
+
+
+def asks_of_equivalents(found: CloseMark, report: Report) -> bool:
+    """Whether a mark that says words of the name in another language bites where an examiner translates, for goods
+    like ours: it is asked about from the level "minor" on."""
+    held = any(law_of(market) == "US" for market in held_in(found.mark, report))
+    worth = mark_level(found) >= Level.MINOR and not is_of_other_goods(found)
+    return held and worth and bool(_said(found)) and bool(found.mark.territories)
+
+
+def on_equivalents(title: str, found: CloseMark, name: str, report: Report) -> str:
+    """The question on a mark that says words of the name in another language, where an examiner translates."""
+    return (
+        f"{title} says in another language what is in {name} ({shorten(_said(found), 80)}), and in US an examiner "
+        "translates common modern languages before comparing (doctrine of foreign equivalents: TMEP 1207.01(b)(vi); "
+        f"Palm Bay, 396 F.3d 1369). So {objection(name, held_in(found.mark, report))}"
+    )
+
+
+def _said(found: CloseMark) -> str:
+    """Which words a mark says in another language, as its first such reason has it; "" for none."""
+    return next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ") and " says " in reason), "")
 
 
 def _cited(mark: Mark) -> str:

@@ -14,11 +14,11 @@ from ..screening.translated import known_to_buyers
 from ..territories import languages_of
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, words_read
+from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, unread, words_read
 from .law import objection, on_added_words, on_translation, on_weak_marks
 from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
-from .namesakes import USE_LASTS, on_dead_namesakes, on_namesakes
+from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
 from .owners import on_shared_words
 from .register_facts import (
     can_claim_priority,
@@ -205,6 +205,8 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
             f"other, and {objection(name, held_in(found.mark, report))}{_goods_clause(found)}? "
             f"{_on_languages(found, name, report)}"
         ).rstrip()
+    elif asks_of_equivalents(found, report):
+        question = on_equivalents(_title(found), found, name, report) + f"{_goods_clause(found)}?"
     elif mark_level(found) >= Level.LOOK:
         question = f"{title} {_in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
@@ -315,9 +317,9 @@ def _same_goods(found: CloseMark) -> str:
 
 def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
     found = entry.distinctiveness
-    if isinstance(found, NotChecked):
-        return []
     name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
+    if isinstance(found, NotChecked):
+        return [_on_what_was_not_judged(name, goods, told)] if (told := unread(found)) else []
     if found.protected:
         first = found.protected[0]
         told, asked = clauses(first.reason, 120), f"may it be used for {goods} at all?"
@@ -344,12 +346,22 @@ def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
             f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "
             "disclaimer or proof of use?"
         ]
+    if told := unread(found):
+        return [_on_what_was_not_judged(name, goods, told)]
     if found.category == "suggestive" and found.score < NEAR_DESCRIPTIVE:
         return [
             f"{name} lies near the line between suggesting and describing{because}: on which side would the "
             "office put it?"
         ]
     return []
+
+
+def _on_what_was_not_judged(name: str, goods: str, because: str) -> str:
+    why = clauses(in_one_sentence([because]), 160)
+    return (
+        f"What {name} says of {goods} could not be judged ({why}): does it name or describe them, or say where they "
+        "come from, in a language of the markets, and would it then be refused?"
+    )
 
 
 def _on_readings(entry: NameEntry, report: Report) -> list[str]:

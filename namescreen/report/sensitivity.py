@@ -9,10 +9,10 @@ the lower end. A check that was made for no name drops out.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from ..policy import Level, flaw_of_its_own, gate
+from ..policy import OWN_CHECK, Finding, Level, flaw_of_its_own, gate
 from .findings import findings
 from .model import CHECKS, NameEntry, Report, Weights
 
@@ -60,12 +60,18 @@ def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
         (
             name,
             gate(each, made),
-            flaw_of_its_own(each),
+            max(flaw_of_its_own(each), _unassessed(each, made)),
             any(one.bars and one.check == "marks" for one in each),
             tuple(one.value for one in each),
         )
         for name, each in found
     ]
+
+
+def _unassessed(found: Sequence[Finding], made: Collection[str]) -> int:
+    """What is not known of a name counts as a flaw of its own: it stands behind names of its group that were judged."""
+    own = next(one for one in found if one.check == OWN_CHECK)
+    return Level.LOOK if own.level is Level.NOT_CHECKED and own.check in made else 0
 
 
 def _weighed(rows: Iterable[_Row], weights: Weights) -> tuple[str, ...]:

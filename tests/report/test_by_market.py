@@ -9,13 +9,16 @@ import pytest
 
 from namescreen.brief import Brief
 from namescreen.marks import Mark
+from namescreen.outcome import NotChecked
 from namescreen.policy import Level
 from namescreen.register import read_register
 from namescreen.report import Report, assemble, from_json, to_json, to_markdown
 from namescreen.report.findings import findings, mark_level
 from namescreen.report.mark_choice import worth_a_word
+from namescreen.report.model import Distinctiveness
 from namescreen.report.questions import questions
 from namescreen.report.register_facts import remarks
+from namescreen.report.sensitivity import standings
 from namescreen.screening import screen
 from tests.report.test_worksheets import close, entry
 
@@ -59,7 +62,7 @@ def test_a_market_where_no_mark_of_the_words_bites_is_told_apart(tmp_path: Path)
     )
     report = report_on(tmp_path, "Quendrill Meadow", rows, ("US", "FR"))
     assert "By market: serious in FR (QUENDRILL); nothing to look closer at in US." in to_markdown(report)
-    assert "in US. What of these?" in questions(report.names[0], report)[0]
+    assert "98765432" not in questions(report.names[0], report)[0]  # pumps are another class, and another market
 
 
 def test_a_weak_registered_mark_taken_over_whole_for_identical_goods_has_a_question(tmp_path: Path) -> None:
@@ -120,3 +123,47 @@ def test_marks_below_all_levels_are_named_by_concern_and_say_why(tmp_path: Path)
     assert "where it holds is not stated" in text
     (asked,) = (one for one in questions(one, report) if one.startswith("Where does OWL & THISTLE"))
     assert "WIPO" in asked
+
+
+def test_a_dead_mark_of_the_very_words_for_such_goods_is_not_hidden_by_a_live_one_for_others(tmp_path: Path) -> None:
+    rows = (
+        "QUENDRILL,98765432,7,pumps,live,Other Inc.,US,2019-02-03,2020-02-03\n"
+        "QUENDRILL,30521999,24,Wolldecken,expired,Moorweber,DE,2005-04-13,2005-09-01\n"
+    )
+    report = report_on(tmp_path, "Quendrill", rows, ("US", "DE"))
+    question = questions(report.names[0], report)[0]
+    assert "is it known well enough to be protected beyond them" in question
+    assert "Dead, in a class of ours, is the same name: 30521999 (DE, Moorweber, class 24). Is it still" in question
+    assert "1125" not in question  # that is US law
+
+
+def test_foreign_equivalents_are_asked_about_for_a_foreign_name_too(report: Report) -> None:
+    """TMEP 1207.01(b)(vi): the name is translated as well as the mark; what is not held in the US is not asked so."""
+    found = replace(close("FROSTY OWL", 0.5), concern=0.42, bites=True, reasons=('In English "owl" says "hibou".',))
+    asking = replace(report, markets=("US", "FR"))
+    american = replace(found, mark=replace(found.mark, territories=("US",), status="live"))
+    (question, *_) = questions(entry(american, name="Hibou Frileux"), asking)
+    assert "TMEP 1207.01(b)(vi)" in question
+    assert "would an examiner refuse Hibou Frileux" in question
+    french = replace(found, mark=replace(found.mark, territories=("FR",), status="live"))
+    assert not any("1207.01" in one for one in questions(entry(french, name="Hibou Frileux"), asking))
+
+
+UNREAD = '"weidlingen" looks like a word of German whose meaning is not known here: ask someone who speaks it'
+
+
+@pytest.mark.parametrize(
+    "found", [NotChecked("distinctiveness", UNREAD), Distinctiveness("fanciful", 0.8, (UNREAD,))], ids=["not", "unsure"]
+)
+def test_what_was_not_judged_is_asked_about_and_stands_behind_what_was(
+    report: Report, found: NotChecked | Distinctiveness
+) -> None:
+    fanciful = Distinctiveness("fanciful", 0.6)
+    judged = entry(replace(close("DUSKFALLS", 0.6), concern=0.55), name="Duskfall", distinctiveness=fanciful)
+    unjudged = entry(name="Weidlingen", distinctiveness=found)
+    whole = replace(report, names=(unjudged, judged))
+    assert [row.name for row in standings(whole)] == ["Duskfall", "Weidlingen"]
+    assert "could not be judged" in questions(unjudged, whole)[0]
+    short = to_markdown(whole).split("## In short")[1].split("##")[0]
+    assert "Nothing serious was found against" not in short
+    assert "Weidlingen: " in short

@@ -16,7 +16,7 @@ from namescreen.marks.mark import Mark
 from namescreen.outcome import DISCLAIMER, NotChecked
 from namescreen.plain_text import shorten, visible
 from namescreen.report import Report, changes, to_html, to_markdown
-from namescreen.report.findings import findings, matters, worst
+from namescreen.report.findings import findings, matters, worst_title
 from namescreen.report.mark_choice import marks_shown
 from namescreen.report.mark_tables import MARK_HEADS, REGISTER_HEADS, mark_cells, register_cells
 from namescreen.report.model import CHECKS, Distinctiveness, MarketView
@@ -91,7 +91,7 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
     for cells, entry in zip(glance[1:], order, strict=True):
         assert cells == [
             shorten(entry.name, 60),
-            worst(entry).level.words,
+            worst_title(entry),
             *(visible(one.words) for one in findings(entry)),
         ]
     marks = [rows for rows in found if rows[0][0] == "Mark"]
@@ -192,7 +192,7 @@ def test_a_name_that_the_markets_see_differently_has_a_table(report: Report) -> 
 def test_the_glance_says_level_and_evidence(report: Report) -> None:
     rows = {row[0]: row[1:] for row in next(tables(READER.parse(to_markdown(report))))}
     assert rows["Herbwell"] == [
-        "serious",
+        "knockout",
         "knockout: HERB WELL (0.99) and 1 more serious",
         "look closer: descriptive (0.31)",
         "nothing found: in 3 languages",

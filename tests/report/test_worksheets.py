@@ -182,7 +182,7 @@ def test_an_identical_mark_has_a_question_of_its_own(report: Report) -> None:
     [
         (("US",), "would an examiner refuse Herbwell because of it"),
         (("DE", "FR"), "would its owner have good grounds to oppose Herbwell"),
-        (("DE", "GB"), "would its owner, told of it by the office in GB, have good grounds to oppose Herbwell"),
+        (("DE", "GB"), "would its owner have good grounds to oppose Herbwell"),
         (("US", "DE"), "would an examiner refuse Herbwell because of it (US), or its owner have good grounds"),
         ((), "would it bar Herbwell where we sell"),
         (("ZZ",), "would it bar Herbwell in ZZ"),
