@@ -71,6 +71,13 @@ INSTEAD = frozenset(
 """.split()
 )
 """Privative modifiers: goods of this kind are no such goods, but are bought instead of them. Ours; from memory."""
+TOY, OF_TOYS = "toy", "toys|"
+"""But toys for toys are no substitutes: toy building blocks."""
+MADE_OF = {
+    "wooden": "wood", "woollen": "wool", "woolen": "wool", "golden": "gold", "silken": "silk", "oaken": "oak",
+    "earthen": "earth", "leathern": "leather", "flaxen": "flax", "hempen": "hemp", "waxen": "wax",
+}  # fmt: skip
+"""The English adjectives of materials, with the noun that a list may have after "of" instead."""
 BY_CHANNEL = "service"
 """The same thing by another channel: software as a service."""
 NOT_QUITE = 0.9
@@ -256,20 +263,21 @@ def _name(item: Item) -> str:
 def _covers(broad: Item, narrow: Item) -> float:
     """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it. What only
     takes the place of a thing (vegetarian sausages, artificial flowers) is none."""
-    if set(narrow.modifiers) & INSTEAD - {*broad.modifiers}:
+    instead = INSTEAD.intersection(narrow.modifiers).difference(broad.modifiers)
+    if instead and not (instead == {TOY} and any(name.startswith(OF_TOYS) for name in groups_of(broad))):
         return 0.0
     theirs = {*narrow.modifiers, *narrow.rest}
     if broad.head == narrow.head and all(_is_met(word, theirs) for word in (*broad.modifiers, *broad.rest)):
         return 1.0
-    term = _name(broad)
-    if any(term in _broader_terms(name) for name in (_name(narrow), narrow.head)):
+    above = _terms_above(narrow)
+    if _name(broad) in above:
         return 1.0
-    if broad.modifiers and not {*broad.modifiers} <= {*narrow.modifiers}:
+    if broad.modifiers and not all(_is_met(word, theirs) for word in broad.modifiers):
         return 0.0
-    if broad.modifiers and broad.head in _broader_terms(narrow.head):  # cycling clothing, cycling caps
+    if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
         return 1.0
     heads = dict(leading_senses(broad.head, 2))
-    above = (
+    by_sense = (
         (strength * heads[up])
         for sense_id, strength in leading_senses(narrow.head, 2)
         for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
@@ -277,7 +285,7 @@ def _covers(broad: Item, narrow: Item) -> float:
     )
     groups, others = groups_of(broad), groups_of(narrow)
     apart = groups and others and not groups & others  # footwear is clothing to a dictionary alone
-    return max(above, default=0.0) * (APART if apart else 1.0)
+    return max(by_sense, default=0.0) * (APART if apart else 1.0)
 
 
 @lru_cache(maxsize=1 << 14)
@@ -291,7 +299,15 @@ def _is_broader(word: str, narrow: str) -> bool:
 
 def _is_met(word: str, said: Iterable[str]) -> bool:
     """Whether one of the words `said` of goods says as much as `word`: a collar for a dog is one for an animal."""
-    return any(word == one or _is_broader(word, one) for one in said)
+    word = MADE_OF.get(word, word)
+    return any(word == one or _is_broader(word, one) for one in (MADE_OF.get(one, one) for one in said))
+
+
+@lru_cache(maxsize=1 << 13)
+def _terms_above(item: Item) -> frozenset[str]:
+    """The terms of the trade that cover an item, by its name or an ending of it."""
+    words = (*item.modifiers, item.head)
+    return frozenset().union(*(_broader_terms(" ".join(words[at:])) for at in range(len(words))))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -161,6 +161,9 @@ def test_what_goods_are_stands_before_what_they_are_for(text: str, head: str) ->
         ("soap bars", "soap", "identical"), ("soap bars", "Seifen", "identical"),
         ("skin creams", "hand creams", "identical"), ("Handcremes", "hand creams", "identical"),
         ("balms other than for medical purposes", "hand balms", "identical"),
+        ("wooden toys", "toys of wood", "identical"), ("woollen hats", "hats of wool", "identical"),
+        ("building blocks", "toy building blocks of wood", "identical"), ("cars", "toy cars", "low"),
+        ("Löffel aus Holz", "wooden spoons", "identical"),
         ("crèmes pour les mains", "hand creams", "identical"), ("soap bars", "bars; cocktail lounges", "none"),
     ],
 )  # fmt: skip
