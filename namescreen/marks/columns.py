@@ -9,7 +9,8 @@ from __future__ import annotations
 import zlib
 from abc import abstractmethod
 from array import array
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from itertools import islice
 from typing import TYPE_CHECKING, overload
 
 from ..errors import DataError
@@ -303,12 +304,15 @@ class Selection(_Marks):
     def _at(self, at: int) -> Mark:
         return self._marks[int(self._places[at])]
 
-    def prioritized(self, classes: Collection[int], most: int) -> list[Mark]:
-        """At most `most` of the marks, in their order: those to look at first, as far as the columns say without
-        decoding a mark.
+    def prioritized(
+        self, classes: Collection[int], most: int, holds: Callable[[Mark], bool] | None = None
+    ) -> list[Mark]:
+        """At most `most` of the marks, in their order: those to look at first. Marks are decoded no further than that
+        needs.
 
-        Dead marks come last. Of the others the first of each list of Nice classes comes before those that repeat it,
-        so that no class is hidden behind another; then those that share one of `classes`, or state none.
+        Dead marks come last, and of the live ones those that do not hold in a market, as `holds` tells. Of the others
+        the first of each list of Nice classes comes before those that repeat it, so that no class is hidden behind
+        another; then those that share one of `classes`, or state none.
         """
         import numpy as np
 
@@ -322,4 +326,13 @@ class Selection(_Marks):
         repeats = np.ones(len(self), bool)
         repeats[np.unique(stated | dead, return_index=True)[1]] = False  # bit 0 stands for no class
         order = np.argsort(dead * np.uint8(4) + repeats * np.uint8(2) + elsewhere, kind="stable")
-        return [self[int(at)] for at in np.sort(order[:most])]
+        chosen: dict[int, Mark] = {}
+        for ended in (False, True):
+            abroad: dict[int, Mark] = {}
+            for at in map(int, order[dead[order] == ended]):
+                if len(chosen) == most:
+                    break
+                mark = self[at]
+                (chosen if holds is None or holds(mark) else abroad)[at] = mark
+            chosen.update(islice(abroad.items(), most - len(chosen)))
+        return [chosen[at] for at in sorted(chosen)]

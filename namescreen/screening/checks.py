@@ -42,7 +42,7 @@ of a long name. Ours, not fitted."""
 
 MOST_JUDGED = 50
 """Marks with the same words whose goods are compared; the rest are only counted. Status and class decide which come
-first (`Selection.prioritized`)."""
+first, and whether they hold in a market (`Selection.prioritized`)."""
 NOT_JUDGED = NotChecked(
     "goods_relatedness", f"of many marks with the same words the goods of {MOST_JUDGED} at most are compared"
 )
@@ -146,7 +146,7 @@ class Checks:
         from ..closeness import closeness_from, compare
         from ..closeness.spaced import as_readers_divide
 
-        marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED)
+        marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED, self._may_bite if self.markets else None)
         if hit.name == name and hit.scores is not None:
             closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)
         else:  # found by another form of the name
@@ -189,6 +189,9 @@ class Checks:
             credited=whole is not None and not lapsed and is_credited(whole, mark),
             abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
         )  # fmt: skip
+
+    def _may_bite(self, mark: Mark) -> bool:
+        return bites_in(mark, self.markets) is not False
 
     def _held(self, mark: Mark) -> tuple[str, ...]:
         """The markets where a mark holds; () where it holds in all or none of them, or that is not stated."""

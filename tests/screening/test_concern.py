@@ -94,6 +94,18 @@ def test_a_knockout_that_the_bound_may_hide_is_said(tmp_path: Path) -> None:
     assert NOT_JUDGED not in one.not_checked  # all live ones were compared
 
 
+def test_a_knockout_in_a_market_is_not_hidden_behind_marks_of_its_words_elsewhere(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    elsewhere = "".join(f"SPRIGWYCK,{n},JP,21,planters,live,A\n" for n in range(2 * MOST_JUDGED))
+    path.write_text(
+        f"mark,number,office,class,goods,status,owner\n{elsewhere}SPRIGWYCK,here,DE,21,planters,live,B\n"
+    )
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["de"], markets=["DE"])
+    (shown,) = marks_of(one)
+    assert (shown.mark.number, shown.knockout) == ("here", True)
+    assert len(shown.others) == MOST_JUDGED - 1
+
+
 def test_a_knockout_is_shown_however_few_marks_are_asked_for(run: Run, tmp_path: Path) -> None:
     """The closest mark may be for other goods; the one to look at first is never cut off, and it is explained."""
     path = tmp_path / "marks.csv"
