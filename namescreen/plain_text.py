@@ -9,13 +9,15 @@ from __future__ import annotations
 import csv
 import io
 import re
+import textwrap
 import unicodedata
 from collections.abc import Iterable, Sequence
+from typing import Any
 
 from .outcome import NotChecked
 
 __all__ = ["cell", "clauses", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten", "some",
-           "table", "unseen_escaped", "visible", "width"]  # fmt: skip
+           "table", "unseen_escaped", "visible", "width", "wrapped"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
 _UNSEEN = re.compile(
@@ -153,6 +155,14 @@ def width(text: str) -> int:
         0 if unicodedata.category(c) in ("Mn", "Me", "Cf") else 2 if unicodedata.east_asian_width(c) in "WF" else 1
         for c in text
     )
+
+
+def wrapped(text: str, columns: int, **options: Any) -> list[str]:
+    """Lines of `text`, folded between words so that none takes more than `columns` of a terminal; `options` are those
+    of `textwrap.wrap`."""
+    # While lines are folded, a NUL, which no visible text contains, stands beside a character that takes two columns.
+    padded = "".join(one + "\0" if width(one) == 2 else one for one in text)
+    return [line.replace("\0", "") for line in textwrap.wrap(padded, columns, **options)]
 
 
 def table(heads: Sequence[str], rows: Iterable[Sequence[str]], numeric: Iterable[int] = ()) -> str:

@@ -8,9 +8,11 @@ from typing import Annotated
 import typer
 
 from namescreen.errors import InputError, Problem
+from namescreen.plain_text import shorten
 
 from .options import FormatOption, make_app
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show, width
+from .talk import say
 
 app = make_app("Find the Nice classes of goods.")
 
@@ -24,6 +26,8 @@ ALL = (Column("number", "class", right=True), Column("subject", "what it holds")
 CSV = (*COLUMNS, Column("explained", "explained"))
 ROOM_FOR_SUBJECTS = 60
 """Columns of a terminal below which what a class holds stands below its row, not in it."""
+MOST_QUOTED = 80
+"""Characters of goods that a message quotes."""
 OFFICE = (
     "The trade mark office decides in which class goods belong; its own search of terms is the place to confirm. "
     "Goods of several kinds may need several classes."
@@ -57,7 +61,7 @@ def classes(
         if not found:
             raise InputError(
                 Problem(
-                    f"no word of {goods!r} is known" if goods else "no goods are given",
+                    f"no word of {shorten(goods, MOST_QUOTED)!r} is known" if goods else "no goods are given",
                     "Say it in everyday words, best in English, or see what each class holds: namescreen classes --all",
                 )
             )
@@ -73,7 +77,7 @@ def classes(
             for one in found
         ]
     if goods and not every and (read := remark(goods)):
-        sys.stderr.write(f"Read in English. {read}\n")
+        say(f"Read in English. {read}")
     columns: tuple[Column, ...] = ALL if every else COLUMNS
     if narrow:
         columns = tuple(column for column in columns if column.key != "subject")
@@ -82,7 +86,7 @@ def classes(
         sys.stdout.write("\n")
         say_below(OFFICE, "")
     else:
-        sys.stderr.write(f"{OFFICE}\n")
+        say(OFFICE)
     print_disclaimer(form)
 
 

@@ -10,13 +10,12 @@ import json
 import os
 import shutil
 import sys
-import textwrap
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
 from namescreen.outcome import DISCLAIMER
-from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible
+from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible, wrapped
 from namescreen.plain_text import width as text_width
 
 from .talk import say
@@ -222,18 +221,14 @@ def _say_packed(parts: Sequence[str], indent: str) -> None:
 
 def say_below(text: str, indent: str = "  ") -> None:
     """Write a sentence below a table, within the terminal's width; what is folded stands further in."""
-    # A wide character takes two columns: while lines are folded, a NUL, which no visible text contains, stands beside
-    # it.
-    padded = "".join(one + "\0" if text_width(one) == 2 else one for one in visible(text))
-    further = indent + "  "
-    lines = textwrap.wrap(padded, width() - 2, initial_indent=indent, subsequent_indent=further, break_on_hyphens=False)
-    for line in lines:
-        _line(line.replace("\0", ""))
+    indents = {"initial_indent": indent, "subsequent_indent": indent + "  "}
+    for line in wrapped(visible(text), width() - 2, break_on_hyphens=False, **indents):
+        _line(line)
 
 
 def folded(text: str, indent: str = "", further: str = "  ") -> str:
     """`text` folded between words to the terminal's width; the lines after the first stand further in."""
-    return textwrap.fill(text, width() - 1, initial_indent=indent, subsequent_indent=indent + further)
+    return "\n".join(wrapped(text, width() - 1, initial_indent=indent, subsequent_indent=indent + further))
 
 
 def definitions(terms: Iterable[tuple[str, str]]) -> str:
@@ -247,7 +242,7 @@ def definitions(terms: Iterable[tuple[str, str]]) -> str:
 def on_screen(text: str) -> str:
     """`text` folded between words where stdout is a terminal too narrow for it, or where fewer than the usual columns
     are asked for; elsewhere as it is."""
-    return textwrap.fill(text, width()) if sys.stdout.isatty() or width() < NARROW else text
+    return "\n".join(wrapped(text, width())) if sys.stdout.isatty() or width() < NARROW else text
 
 
 def print_disclaimer(form: Format) -> None:

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import textwrap
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from namescreen.errors import InputError, Problem
-from namescreen.plain_text import plural, visible
+from namescreen.plain_text import plural, visible, wrapped
 
 from .options import ColumnOption, EncodingOption, make_app
 from .output import say_below, width
@@ -97,7 +96,8 @@ def _tell(problems: tuple[Problem, ...]) -> None:
 
 def _fact(label: str, text: str) -> None:
     """What is told under a label, within the terminal's width."""
-    typer.echo(textwrap.fill(visible(text), width(), initial_indent=f"{label:13}", subsequent_indent=" " * 13))
+    lines = wrapped(visible(text), width(), initial_indent=f"{label:13}", subsequent_indent=" " * 13)
+    typer.echo("\n".join(lines))
 
 
 def _size(count: int) -> str:

@@ -6,7 +6,6 @@ import os
 import shutil
 import signal
 import sys
-import textwrap
 import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
@@ -14,7 +13,7 @@ from types import FrameType
 from typing import TypeVar
 
 from namescreen.errors import Interrupted
-from namescreen.plain_text import visible
+from namescreen.plain_text import visible, wrapped
 
 __all__ = ["Progress", "counted", "kept", "on_terminal", "progress", "say"]
 
@@ -46,7 +45,7 @@ def on_terminal(text: str) -> str:
     if not sys.stderr.isatty() and not (asked.isdecimal() and int(asked) < USUAL):
         return text
     columns = shutil.get_terminal_size().columns
-    return textwrap.fill(text, max(20, columns), break_long_words=False, break_on_hyphens=False)
+    return "\n".join(wrapped(text, max(20, columns), break_long_words=False, break_on_hyphens=False))
 
 
 @contextmanager

@@ -65,10 +65,11 @@ def office_code(office: str) -> str:
 def territories_of(office: str, designated: tuple[str, ...] = ()) -> tuple[str, ...]:
     """The territories of a mark of an office, "EU" for the whole European Union; () if they are not known.
 
-    `designated` are the offices that an international or regional mark was extended to.
+    `designated` are the offices that an international or regional mark was extended to, or where a mark holds whose
+    office is not known.
     """
     code = office_code(office)
-    if code in _BY_DESIGNATION:
+    if not code or code in _BY_DESIGNATION:
         return tuple(dict.fromkeys(one for other in designated for one in _WIDER.get(other, (other,))))
     return _WIDER.get(code, (code,) if code else ())
 

@@ -141,6 +141,24 @@ def test_long_names_and_wide_letters_stay_within_the_width(run: Run, name: str) 
         assert "handle ;" not in done.stdout
 
 
+@pytest.mark.parametrize(
+    "command",
+    [
+        ("screen", "--name", "🌱🌿 " * 20),
+        ("classes", "Kräutertöpfe aus Ton\x1b[31m; macetas"),
+        ("classes", "pots", "--format", "csv"),
+    ],
+)
+def test_remarks_are_visible_and_stay_within_a_narrow_width(run: Run, command: tuple[str, ...]) -> None:
+    told = run(*command, env={"COLUMNS": "40"}).stderr
+    assert "\x1b" not in told
+    assert 0 < max(map(width, told.splitlines())) <= 40
+
+
+def test_goods_that_cannot_be_read_are_quoted_in_part(run: Run) -> None:
+    assert len(run("classes", "x" * 20_000).stderr) < 400
+
+
 def test_a_name_that_would_be_cut_is_not_compared(run: Run) -> None:
     done = run("compare", "a" * 301, "a" * 302)
     assert (done.returncode, done.stdout) == (2, "")

@@ -28,6 +28,7 @@ codes = st.sampled_from(sorted(EU_MEMBERS | {"EU", "GB", "US", "CH", "NO"}))
         ("USPTO", (), ("US",)),
         ("Germany", (), ("DE",)),
         ("", (), ()),
+        ("", ("DE", "FR"), ("DE", "FR")),
         ("The moon", (), ()),
     ],
 )
@@ -122,6 +123,13 @@ def test_a_territory_is_the_office_where_no_column_is(tmp_path: Path) -> None:
     path.write_text("mark,territory\nPOT,DE\n", "utf-8")
     (mark,) = read_marks([path])[0]
     assert (mark.office, mark.territories) == ("DE", ("DE",))
+
+
+def test_where_a_mark_holds_counts_though_no_column_is_the_office(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,territories\nPOT,DE; FR\n", "utf-8")
+    (mark,) = read_marks([path])[0]
+    assert (mark.office, mark.territories) == ("", ("DE", "FR"))
 
 
 def test_columns_not_used_are_told_with_a_field_that_lacks_one(tmp_path: Path) -> None:
