@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from itertools import starmap
 
 from ..outcome import NotChecked
 from ..plain_text import plural, shorten, some
@@ -18,12 +19,20 @@ _FAMILY = 3  # close marks of one owner that are called a family (common practic
 
 
 def crowds(entry: NameEntry) -> dict[str, str]:
-    """Of each word that many owners share: whose marks the lists have with it, market by market, as a clause."""
-    owners: dict[str, list[str]] = defaultdict(list)
+    """Of each word that many owners share: how many owners' marks the lists have with it, and in which markets, as a
+    sentence without its end."""
+    owners: dict[str, dict[str, list[str]]] = defaultdict(lambda: defaultdict(list))
     for one in entry.shared_words:
-        where = f" in {one.market}" if one.market else ""
-        owners[one.word].append(f"of {'at least ' if one.at_least else ''}{plural(one.owners, 'owner')}{where}")
-    return {word: f"the lists have marks with {word} for related goods {some(told)}" for word, told in owners.items()}
+        count = f"of {'at least ' if one.at_least else ''}{plural(one.owners, 'owner')}"
+        owners[one.word][count] += [one.market] if one.market else []
+    return {
+        word: f"The lists have marks with {word} for related goods {some(starmap(_where, told.items()))}"
+        for word, told in owners.items()
+    }
+
+
+def _where(count: str, markets: list[str]) -> str:
+    return f"{count} in {'each of ' if len(markets) > 1 else ''}{some(markets)}" if markets else count
 
 
 def on_shared_words(entry: NameEntry, report: Report) -> list[str]:

@@ -143,9 +143,12 @@ def test_a_shared_word_is_asked_about_once_and_only_if_it_tells_something(report
         return "\n".join(questions(one, replace(report, goods=goods)))
 
     crowd = replace(entry(close("HERB 1", 0.3)), shared_words=(SharedWord("herb", 3, 4),))
-    assert "the lists have marks with herb for related goods of 3 owners: is the word weak there" in asked(crowd)
+    assert "The lists have marks with herb for related goods of 3 owners: is the word weak there" in asked(crowd)
     many = replace(crowd, shared_words=(SharedWord("herb", 90, 200, True),))
     assert "of at least 90 owners" in asked(many)
+    by_market = (SharedWord("herb", 5, 9, market=market) for market in ("DE", "FR", "GB"))
+    wide = replace(crowd, shared_words=(*by_market, SharedWord("herb", 7, 9, market="US")))
+    assert "of 5 owners in each of DE, FR and GB and of 7 owners in US: is" in asked(wide)
     family = [close(f"HERB {at}", 0.3, owner="One Owner") for at in range(3)]
     assert "One Owner holds 3 close marks with the word herb" in asked(entry(*family))
     again = tuple(Mark("HERB", status="live", owner="One Owner") for _ in range(3))
