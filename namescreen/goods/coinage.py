@@ -14,10 +14,11 @@ from ..tables import open_table
 from ..text import best_split
 from .context import context
 from .description import NOTHING, Evidence, EvidenceKind, in_context
-from .phrases import plain_words
+from .phrases import base_form, plain_words
 from .places import place_of
 from .proper_names import is_trade_name
 from .trade_table import is_term
+from .trade_words import term_for
 
 __all__ = [
     "SOUNDS_LIKE",
@@ -194,15 +195,34 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     known = lexicon().known(word) and not is_trade_name(word)
     for form in (word, word[:-1]) if word[-1] == "z" or (word[-1] == "s" and len(word) > LEAST_PART) else (word,):
         near = _by_sound(goods).get(jellyfish.metaphone(form), ())
-        for other in dict.fromkeys((*near, *_own_words(goods), *_homophones(form))):
-            weight = 0.95 * _describing(other, goods)
+        respelt = _respelt(form)
+        meant = (*_homophones(form), *respelt, *(one for way in respelt for one in _homophones(way)))
+        for other in dict.fromkeys((*near, *_own_words(goods), *meant)):
+            weight = 0.95 * max(_describing(other, goods), _said(other, goods) if other in meant else 0.0)
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
             least = KNOWN_SOUNDS_LIKE if known else least
             plural = other == form and word[-1] == "z"  # bagz; candles is spelt as it should be
-            if (other != form or plural) and weight > best.weight and sounds_alike(form, other) >= least:
+            alike = max(sounds_alike(way, other) for way in (form, *respelt))
+            if (other != form or plural) and weight > best.weight and alike >= least:
                 why = f'sounds like "{other}"'
                 best, heard = Evidence(weight, why, kind=EvidenceKind.HEARD, section="1209.03(j)"), other
     return heard, best
+
+
+def _respelt(word: str) -> tuple[str, ...]:
+    """How an unknown word may be written in full where its ending is written as it is said: stakka, stacker; stackin,
+    stacking."""
+    if len(word) <= LEAST_PART or lexicon().known(word):
+        return ()
+    ends = ((word[:-1] + "er", word[-1] == "a"), (word + "g", word.endswith("in")))
+    return tuple(form for form, holds in ends if holds)
+
+
+@lru_cache(maxsize=1 << 13)
+def _said(word: str, goods: str) -> float:
+    """How plainly a word of labels describes the goods, in whatever number; 0 if they do not have it."""
+    told = (term_for(form, goods) for form in (word, base_form(word)))
+    return max((one.weight for one in told if one is not None and one.weight >= LEAST_DESCRIBING), default=0.0)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -9,10 +9,13 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Any
 
+from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, parse
 from .classification import likely_classes
+from .description import is_material
 from .grounds import Ground, grounds_for
+from .phrases import base_form, goods_words
 from .places import place_of
 from .trade_words import names_of
 
@@ -33,6 +36,8 @@ SHORTEST_WITHIN, CUT = 6, 2
 """Letters of such a sign that must be left in a blend, and how many it may lose."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
+MATERIALS_AT_LARGE = frozenset("wood wooden timber cloth fabric textile fibre metal stone paper".split())
+"""Words for materials of a sort at large, which no other of the sort contradicts."""
 CLAIMS = frozenset(("cure", "illness", "relief"))
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
@@ -57,6 +62,7 @@ _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
     "craft": "the office, and the makers' body that looks after the name, before anything is printed",
     "evocation": "the office, and the group that looks after the names, before anything is printed",
+    "material": "the office, and an adviser, with what the goods are made of",
     "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
     "red cross": "the national Red Cross or Red Crescent society; leave it out",
     "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
@@ -105,11 +111,28 @@ def protected_signs(
     Classes that are not stated are guessed from `goods`; of a name of origin only goods it is known for are serious."""
     asked = None if markets is None else tuple(markets)
     words = parse(name).words
+    misled = _other_material(words, goods, asked)
     signs = _found(words, tuple(classes) or likely_classes(goods), asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):
-        return signs
+        return (*signs, *misled)
     evoked = (one for one in _evoked(words, goods, asked) if one.sign not in {sign.sign for sign in signs})
-    return tuple(sorted((*signs, *evoked), key=lambda one: not one.serious))
+    return tuple(sorted((*signs, *evoked, *misled), key=lambda one: not one.serious))
+
+
+def _other_material(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
+    """The materials in a name where the goods state others of the same sort, and not these: oak, for toys of ash."""
+    table = open_table("naming_stuffs.tsv")
+    stated = {one.word: table.get(one.word) for one in goods_words(goods) if one.word not in MATERIALS_AT_LARGE}
+    found = []
+    for word in map(base_form, words):
+        sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in stated else None
+        others = [one for one, of_sort in stated.items() if of_sort == sort]
+        if sort and others and is_material(word, ("noun.substance", "noun.plant")):
+            what = f"says that the goods are of {word}, and they state {some(others)}: would it mislead?"
+            grounds = grounds_for("material", markets)
+            reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
+            found.append(ProtectedSign(word, "material", "worldwide", False, reason, _ASK["material"], grounds))
+    return found
 
 
 def _evoked(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:

@@ -50,3 +50,27 @@ def test_american_law_does_not_bar_what_only_evokes() -> None:
     assert "2(e)(3)" in american.reason
     assert union.serious
     assert "Article 26(1)(b)" in union.reason
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "sign"),
+    [
+        ("Oak Block Works", "wooden building blocks made of ash and beech", "oak"),
+        ("Silk & Tide", "scarves of cotton", "silk"),
+        ("Oak Block Works", "wooden building blocks", ""),
+        ("Oak Block Works", "building blocks of oak and beech", ""),
+        ("Otter Works", "wooden building blocks made of ash and beech", ""),
+    ],
+)
+def test_a_material_that_the_goods_contradict_is_asked_about(name: str, goods: str, sign: str) -> None:
+    """EUTMR Article 7(1)(g); TMA 1994 s. 3(3)(b); Lanham Act s. 2(a) and 2(e)(1), from memory."""
+    found = [one for one in protected_signs(name, goods, markets=["US", "DE", "GB"]) if one.kind == "material"]
+    assert [one.sign for one in found] == ([sign] if sign else [])
+    assert all(not one.serious and "mislead" in one.reason and "7(1)(g)" in one.reason for one in found)
+
+
+def test_a_place_of_crafts_is_told_under_the_law_on_crafts() -> None:
+    (found,) = protected_signs("Erzgebirge Blocks", "wooden toys", markets=["GB", "DE"])
+    assert "2023/2411" in found.reason
+    assert "2024/1143" not in found.reason
+    assert not found.serious

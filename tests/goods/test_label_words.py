@@ -132,3 +132,18 @@ def test_category_and_score_do_not_contradict_each_other(goods: str) -> None:
     barred = [place for score, place in told if score < 0.4]
     assert all(place <= 1 for place in barred)
     assert [place for score, place in told if score > 0.65] == [3] * sum(score > 0.65 for score, _ in told)
+
+
+@pytest.mark.parametrize("name", ["Blox", "Stackin Blox", "Kidz Blox"])
+def test_label_words_are_heard_in_other_spellings(name: str) -> None:
+    """TMEP 1209.03(j); Postkantoor, C-363/99."""
+    found = distinctiveness(name, "wooden toys", markets=["GB", "US"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive")
+    assert any("sounds like" in reason for reason in found.reasons)
+
+
+def test_a_compound_with_a_diminutive_is_taken_apart() -> None:
+    found = distinctiveness("Holzklötzchen", "wooden toys, wooden building blocks", markets=["DE"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive")
