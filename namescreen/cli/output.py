@@ -161,6 +161,7 @@ def _lines(
         )
         if row.get(BELOW):
             grid.add_row(_PLACE)
+    sys.stdout.flush()  # else Rich does, and ends the program by itself where the reader has gone away
     console = Console(width=width(), highlight=False, legacy_windows=False)
     with console.capture() as captured:
         console.print(Padding(grid, (0, 0, 0, indent), expand=False))

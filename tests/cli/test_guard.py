@@ -103,11 +103,12 @@ def test_a_command_that_is_not_understood_ends_with_2_and_no_traceback(run: Run,
     assert "namescreen" in done.stderr
 
 
-def test_a_reader_that_goes_away_ends_the_program_quietly(tmp_path: Path) -> None:
+@pytest.mark.parametrize("command", [("brief", "new"), ("readings", "Gift"), ("classes", "pots")])
+def test_a_reader_that_goes_away_ends_the_program_quietly(tmp_path: Path, command: tuple[str, ...]) -> None:
     reader, writer = os.pipe()
     os.close(reader)
     done = subprocess.run(
-        [sys.executable, "-m", "namescreen", "brief", "new"],
+        [sys.executable, "-m", "namescreen", *command],
         stdout=writer, stderr=subprocess.PIPE, env=clean_environment(tmp_path), check=False, timeout=60,
     )  # fmt: skip
     os.close(writer)
