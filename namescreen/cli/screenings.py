@@ -130,25 +130,27 @@ def show_ranking(found: Iterable[Screening], form: Format, brief: Brief) -> None
 
 def _ranking_row(entry: NameEntry) -> Row:
     """A name, its worst finding, and what was found, the worst first."""
-    from namescreen.report.findings import findings, worst
+    from namescreen.report.findings import findings, worst, worst_title
 
     each = sorted(findings(entry), key=lambda one: (-one.level, not one.bars))
     telling = [one for one in each if one.level > Level.NOTHING] or each[:1]
     unmade = [_CHECK_WORDS[one.check] for one in each if one.level is Level.NOT_CHECKED]
-    told = [_told(one) for one in telling if one.level is not Level.NOT_CHECKED]
+    title = worst_title(entry)
+    told = [_told(one, title) for one in telling if one.level is not Level.NOT_CHECKED]
     return {
         "name": entry.name,
-        "worst": worst(entry).level.words,
+        "worst": title,
         "found": "; ".join([*told, *([f"not checked: {some(unmade)}"] if unmade else [])]),
         "knockout": worst(entry).bars,
     }
 
 
-def _told(found: Finding) -> str:
-    """A finding in the table of all names, where no heading says which check it is of."""
+def _told(found: Finding, title: str) -> str:
+    """A finding in the table of all names, where no heading says which check it is of; its label unless that is the
+    `title` of the worst finding, which stands beside it."""
     if found.check == "addresses":
         return f"as an address: {found.evidence.partition(';')[0]}"
-    return found.words if found.label else found.evidence
+    return found.words if found.label not in ("", title) else found.evidence
 
 
 def _show_one(one: Screening, goods: str, form: Format) -> None:

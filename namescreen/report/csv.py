@@ -9,7 +9,7 @@ from __future__ import annotations
 from ..outcome import NotChecked
 from ..plain_text import csv_line, in_one_sentence
 from ..policy import Level
-from .findings import findings, mark_level, matters, worst
+from .findings import findings, mark_level, matters, worst_title
 from .model import CHECKS, CloseMark, NameEntry, Report
 from .sensitivity import standings
 
@@ -55,7 +55,7 @@ def to_csv(report: Report) -> str:
         head = [
             standing.name,
             str(standing.place),
-            worst(entry).level.words,
+            worst_title(entry),
             *(found.words for found in findings(entry)),
         ]
         for found in matters(entry) or (None,):

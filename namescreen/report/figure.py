@@ -15,7 +15,7 @@ from html import escape
 from ..outcome import DISCLAIMER
 from ..plain_text import shorten, some, visible, width
 from ..policy import Level
-from .findings import UNASKED, findings, worst
+from .findings import UNASKED, findings, worst, worst_title
 from .model import CHECKS, NameEntry, Report
 from .sensitivity import standings
 
@@ -73,7 +73,7 @@ def alternative(report: Report) -> str:
 def description(report: Report) -> str:
     """All that the picture says, in words."""
     return " ".join(
-        f"{visible(entry.name)}: worst finding {worst(entry).level.words}; "
+        f"{visible(entry.name)}: worst finding {worst_title(entry)}; "
         + some(f"{CHECKS[found.check].lower()} {found.title}" for found in findings(entry))
         + "."
         for entry in _ordered(report)[:MOST_ROWS]
@@ -109,7 +109,7 @@ def _row(entry: NameEntry, top: int) -> Iterable[str]:
         )
     yield _text(_MARGIN, middle, _fit(entry.name, _NAME - 12, 13.5), "n")
     yield _shape(level, _MARGIN + _NAME + 6, middle - 4)
-    yield _text(_MARGIN + _NAME + 19, middle, level.words, "x" if level is Level.NOT_CHECKED else "w")
+    yield _text(_MARGIN + _NAME + 19, middle, worst_title(entry), "x" if level is Level.NOT_CHECKED else "w")
     for at, found in enumerate(findings(entry)):
         left = _left(at)
         unasked = found.title == UNASKED
