@@ -111,13 +111,18 @@ def _tie(part: str, goods: str) -> float:
 
 
 def _is_respelt(parts: tuple[str, ...], goods: str) -> bool:
-    """Whether one of two parts is a word for the goods, and the other is heard as one (bath, sope)."""
+    """Whether one of two parts is a word for the goods, and the other is heard as one (bath, sope); or any word beside
+    one that is heard as what the goods name (sope, craft)."""
     near = context(goods).near
+
+    def beside(own: str, heard: float) -> bool:
+        for_goods = own in near and near[own].weight >= PLAIN
+        return heard >= (RESPELT if for_goods else PLAIN) and (for_goods or _is_part(own, goods))
+
     return any(
-        own in near and near[own].weight >= PLAIN and len(other) >= LEAST_PART and not lexicon().known(other)
-        and heard_as(other, goods).weight >= RESPELT
+        len(other) >= LEAST_PART and not lexicon().known(other) and beside(own, heard_as(other, goods).weight)
         for own, other in (parts, parts[::-1])
-    )  # fmt: skip
+    )
 
 
 def _is_part(part: str, goods: str) -> bool:

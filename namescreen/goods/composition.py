@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ..lexicon import kinds, lexicon, name_rank
+from .animals import is_animal
 from .context import context
 from .description import PROVIDER, EvidenceKind
 from .judged import Judged
@@ -81,7 +82,8 @@ def composition(judged: tuple[Judged, ...]) -> Composition:
     if any(map(is_coined_own, rest)):
         shared = tuple(one for one in rest if not is_coined_own(one) and (_is_anyones(one) or _weighs(one) >= TIED))
     elif any(_is_image(one) or is_own_name(one) for one in rest):
-        shared = tuple(one for one in rest if one.evidence.names_goods or _weighs(one) >= IN_THE_GOODS)
+        least = TIED if any(_is_being(one) for one in rest) else IN_THE_GOODS
+        shared = tuple(one for one in rest if one.evidence.names_goods or _weighs(one) >= least)
     else:
         return Composition(judged, (), places, rest)
     return Composition(tuple(one for one in rest if one not in shared), (*places, *shared), places, rest)
@@ -221,6 +223,12 @@ def _names_image(word: str) -> bool:
     """Whether a word is a noun before all, for a being or a natural thing."""
     senses = lexicon().senses(word, labelled=False)
     return bool(senses) and senses[0].domain in IMAGES
+
+
+def _is_being(one: Judged) -> bool:
+    """Whether a word that tells nothing of the goods is an animal first of all: what is said of it is said of the
+    animal (a sleeping otter on bags)."""
+    return is_animal(one.stands_for) and is_without_tie(one)
 
 
 def _is_image(one: Judged) -> bool:

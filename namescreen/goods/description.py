@@ -155,7 +155,8 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         tied.append(Evidence(weight, f"geographic: {_from(word)}", section="1210"))
     inferred = [one for one in (_near(word, around), _kind_of(word, around)) if one.weight]
     if inferred and not is_other_animal(word, goods):  # asked of few words: it costs more than all else
-        tied += inferred
+        pictured = is_animal(word)  # seen before its skin is thought of: an otter on leather bags
+        tied += [in_context(one, word, goods) for one in inferred] if pictured else inferred
     tied = [one for one in tied if one.weight]
     return _strongest([*found, *tied] if tied and not is_trade_name(word) else found)
 

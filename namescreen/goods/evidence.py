@@ -330,7 +330,10 @@ def _content_words(words: tuple[str, ...], goods: str, meanings: Mapping[str, Me
 
 
 def _divided(word: str, goods: str) -> tuple[str, ...]:
-    return (word,) if is_surname(word) else divided(word, goods)
+    """The words that an unknown closed word is made of, unless as a whole it is a surname, or heard as a word for the
+    goods (lether)."""
+    whole = is_surname(word) or (is_coined(word) and _names_goods(heard_word(word, goods), goods))
+    return (word,) if whole else divided(word, goods)
 
 
 def _entries(

@@ -4,7 +4,7 @@ Expectations are common practice, no source, unless a line says otherwise."""
 
 import pytest
 
-from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods import Distinctiveness, distinctiveness, weakness
 from namescreen.goods.trade_table import areas_of, label_senses
 from namescreen.goods.trade_words import label_term, names_of, term_for
 
@@ -147,3 +147,24 @@ def test_a_compound_with_a_diminutive_is_taken_apart() -> None:
     found = distinctiveness("Holzklötzchen", "wooden toys, wooden building blocks", markets=["DE"])
     assert isinstance(found, Distinctiveness)
     assert found.category in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "heard"),
+    [("Kandlewood", "candles", "candle"), ("Koffeecraft", "coffee beans", "coffee"), ("Bathsope", "soap bars", "soap"),
+     ("Lether", "leather belts", "leather")],
+)  # fmt: skip
+def test_a_respelt_word_for_the_goods_is_heard_in_a_closed_word(name: str, goods: str, heard: str) -> None:
+    """A misspelling heard as the descriptive word is as descriptive (TMEP 1209.03(j))."""
+    found = distinctiveness(name, goods)
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("descriptive", "generic")
+    assert any(f'sounds like "{heard}"' in reason for reason in found.reasons)
+
+
+def test_what_is_said_of_an_animal_does_not_describe_the_goods() -> None:
+    """A sleeping bag is a bag, a sleeping badger an animal; nor is an animal weak for bags that its skin may make."""
+    found = distinctiveness("Sleeping Badger", "canvas bags")
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("suggestive", "arbitrary")
+    assert weakness("otter", "leather bags") < 0.5
