@@ -250,10 +250,6 @@ class Candidates(Iterator[Candidate]):
         written = ((concept.word, usable_words(concept.word)) for concept in self._brief.concepts)
         return [word for word, parts in written if met.isdisjoint(parts)]
 
-    def _about(self, candidate: Candidate) -> str:
-        """The term of the brief that a candidate is about: that of its first source."""
-        return self._liking.term_of(candidate.sources[0])
-
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""
         letters = proposal.letters

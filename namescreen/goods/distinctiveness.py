@@ -320,9 +320,10 @@ def _by_law(
         ground = "misspelling"
     if ground in CATEGORIES[:2] and worst.language == "en" and is_foreign("en", law):
         ground = "foreign word"
-    as_read = read(name, goods, {})
+    bars = law in SURNAME_BARS and ground != "generic"
+    as_read = read(name, goods, {}) if bars else ()
     written = any(one.evidence.kind is EvidenceKind.SURNAME and not is_surname(one.word) for one in as_read)
-    if (surname or written) and law in SURNAME_BARS and ground != "generic":
+    if bars and (surname or written):
         as_surname = chances_of(name, as_read)
         personal, told = bounded(as_read, category_of(as_surname), score(as_surname))
         if surname == "frequent":

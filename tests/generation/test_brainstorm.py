@@ -14,6 +14,7 @@ from namescreen import readings
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
+from namescreen.generation.brainstorming import Candidates
 from namescreen.generation.senses import unfit
 from namescreen.lexicon import association
 from namescreen.pronunciation import pronounce_words
@@ -203,17 +204,22 @@ def test_another_ware_of_the_same_trade_is_left_out_with_the_reason() -> None:
     assert "Pannier" not in shown
 
 
+def first_term(found: Candidates, one: Candidate) -> str:
+    """The term of the brief that the first source of a candidate stands for."""
+    return found._liking.term_of(one.sources[0])
+
+
 def test_what_is_liked_of_one_term_brings_more_of_that_term_and_leaves_the_others(studio: Brief) -> None:
     """A word is shown once, so what is learned of it must reach other words that stand for the same."""
     plain = candidates(studio)
     first = list(islice(plain, 40))
-    term = Counter(map(plain._about, first)).most_common()[1][0]
-    liked = {one.sources[0]: 1.25 for one in first if plain._about(one) == term}
+    term = Counter(first_term(plain, one) for one in first).most_common()[1][0]
+    liked = {one.sources[0]: 1.25 for one in first if first_term(plain, one) == term}
     shown = Taste(worn=Counter(word for one in first for word in one.sources), seen=tuple(one.text for one in first))
     other = candidates(studio, taste=shown)
-    without = Counter(map(other._about, islice(other, 40)))
+    without = Counter(first_term(other, one) for one in islice(other, 40))
     found = candidates(studio, taste=replace(shown, words=liked))
-    about = Counter(map(found._about, islice(found, 40)))
+    about = Counter(first_term(found, one) for one in islice(found, 40))
     assert about[term] > without[term]
     assert len(about) > 1
 
