@@ -179,24 +179,20 @@ class Checks:
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)
-        until = renewable_until(mark, self.today)
+        until, lapsed = renewable_until(mark, self.today), probably_lapsed(mark, self.today)
+        held = held_in(mark, self.markets)
         whole = taken_over(name, mark, self.goods)
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
-            mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until,
-            over_whole=whole is not None and not whole.further, lapsed=(lapsed := probably_lapsed(mark, self.today)),
-            held=self._held(mark), holds=held_in(mark, self.markets) if bites else (),
+            mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until, lapsed=lapsed,
+            over_whole=whole is not None and not whole.further,
+            held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
             credited=whole is not None and not lapsed and is_credited(whole, mark),
             abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
         )  # fmt: skip
 
     def _may_bite(self, mark: Mark) -> bool:
         return bites_in(mark, self.markets) is not False
-
-    def _held(self, mark: Mark) -> tuple[str, ...]:
-        """The markets where a mark holds; () where it holds in all or none of them, or that is not stated."""
-        held = held_in(mark, self.markets)
-        return held if len(held) < len(self.markets) else ()
 
     def _buyers(self) -> tuple[str, ...]:
         """The languages besides English into which buyers may translate: those stated, then those of the markets."""
