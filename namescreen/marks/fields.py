@@ -11,12 +11,12 @@ from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 
 from ..errors import InputError, Problem
-from .dates import plain_date
+from .dates import believed, plain_date
 from .identity import real_number
 from .mark import Mark
 from .st66 import mark_type
 from .status import LIVE, OPPOSED, UNKNOWN, standing
-from .territory import office_code, territories_of
+from .territory import INTERNATIONAL, office_code, territories_of
 
 __all__ = [
     "DATES", "FIELD_NAMES", "OPTION_NAMES", "Columns", "chosen_columns", "class_flags", "columns_of", "countries_in",
@@ -188,16 +188,18 @@ def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
     date = plain_date(given) if given else ""
     if not date and given.strip("0-/. "):  # zeros stand for no class
         note(
-            f"the date {given.strip()[:30]!r} is not understood, or may be two days",
+            f"{given.strip()[:30]!r} is no date that can be, or may be two days",
             "Write dates as YYYY-MM-DD; the mark was kept without it",
             field,
         )
     return date
 
 
-def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[[str, str, str], None]) -> Mark:
-    """A `Mark` from the texts of its fields; what cannot be understood goes to `note(what, remedy,
-    field)`."""
+def mark_from(
+    values: Mapping[str, str], source: str, line: int, note: Callable[[str, str, str], None], latest: str = "9999"
+) -> Mark:
+    """A `Mark` from the texts of its fields; what cannot be understood, or cannot be by the day `latest` (YYYY-MM-DD),
+    goes to `note(what, remedy, field)`."""
     get = values.get
     raw_classes = get("classes", "")
     classes: tuple[int, ...] = ()
@@ -225,24 +227,25 @@ def mark_from(values: Mapping[str, str], source: str, line: int, note: Callable[
         )
     words, kind = get("text", ""), get("mark_type", "")
     kind = mark_type(kind) if kind else ""
-    filed, priority, registered, expires = [_date(get(field, ""), field, note) for field in DATES]
+    given_dates = {field: _date(get(field, ""), field, note) for field in DATES}
+    dates = believed(given_dates, latest, note, extended=office_code(office) in INTERNATIONAL)
     return Mark(
         words,
         number or registration,
         office,
         classes,
         goods,
-        _standing(status, office_code(office), registered),
+        _standing(status, office_code(office), given_dates["registered"]),
         status,
         owner,
-        filed,
-        registered,
+        dates["filed"],
+        dates["registered"],
         source,
         line,
         registration,
         get("goods_language", "")[:2].lower() if goods else "",
-        priority,
-        expires,
+        dates["priority"],
+        dates["expires"],
         "combined" if words and kind == "figurative" else kind,
         territories_of(office, held),
     )

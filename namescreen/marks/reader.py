@@ -8,6 +8,7 @@ import sys
 from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from ..errors import InputError, Problem
@@ -86,6 +87,7 @@ class _Reading:
     ) -> None:
         self.log, self.columns, self.encoding, self.sides, self.progress = log, columns, encoding, sides, progress
         self.writer = writer
+        self.latest = (datetime.now(UTC) + timedelta(days=1)).date().isoformat()  # today, in the east
         self.tallies: dict[str, Tally] = {}
         self.fatal: list[Problem] = []
         self.read_aside: dict[str, str] = {}
@@ -199,7 +201,7 @@ class _Reading:
                 values["owner"] = "; ".join(dict.fromkeys(name for _, name in found))
             place = line if tally.name == document.name else 0
             values["text"] = self._words(values.get("text", ""), line)
-            mark = mark_from(values, tally.name, place, note)
+            mark = mark_from(values, tally.name, place, note, self.latest)
             event = _event(operation, mark, table=table)
             if mark.office and len(tally.offices) < MOST_OFFICES:
                 tally.offices[mark.office] = None

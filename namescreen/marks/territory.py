@@ -13,8 +13,8 @@ from ..territories import members_of, territory
 from .mark import Mark
 
 __all__ = [
-    "OFFICES", "UK_LEFT", "bites_in", "bites_where", "could_be_filed_again_in_uk", "held_in", "lives_on_in_uk",
-    "office_code", "territories_of",
+    "INTERNATIONAL", "OFFICES", "UK_LEFT", "bites_in", "bites_where", "could_be_filed_again_in_uk", "held_in",
+    "lives_on_in_uk", "office_code", "territories_of",
 ]  # fmt: skip
 
 _WIDER = {"EM": ("EU",), "EU": ("EU",), **{code: members_of(code) for code in ("BX", "OA")}}
@@ -27,6 +27,8 @@ OFFICES = {
 """Names of the offices whose files are known."""
 _BY_DESIGNATION = frozenset({"WO", "IB", "AP", "EA", "GC"})
 """Offices whose marks hold only in the designated countries."""
+INTERNATIONAL = ("WO", "IB")
+"""Codes of the International Bureau, whose registrations are extended to countries, at first or later."""
 _NAMES = {
     "uspto": "US", "united states": "US", "united states of america": "US", "usa": "US",
     "euipo": "EM", "ohim": "EM", "european union": "EM", "eutm": "EM", "ctm": "EM",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from ..marks.territory import office_code
+from ..marks.territory import INTERNATIONAL, office_code
 from ..outcome import NotChecked
 from ..plain_text import cell, plural
 from ..territories import EU_MEMBERS, territory
@@ -17,7 +17,7 @@ __all__ = [
 ]  # fmt: skip
 
 _OWN_OFFICE = {"BE": "BX", "NL": "BX", "LU": "BX"}  # these have no register of their own
-_EUROPEAN, _INTERNATIONAL = ("EU marks (EM)", ("EM", "EU")), ("international registrations (WO)", ("WO", "IB"))
+_EUROPEAN, _INTERNATIONAL = ("EU marks (EM)", ("EM", "EU")), ("international registrations (WO)", INTERNATIONAL)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from ..marks import territory
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
 from ..marks.term import grace_ends, probably_lapsed, renewable_until
-from ..marks.territory import UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
+from ..marks.territory import INTERNATIONAL, UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
 from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
@@ -215,7 +215,7 @@ def _international(mark: Mark, report: Report) -> str:
 
 def is_international(mark: Mark) -> bool:
     """Whether a mark is an international registration, whose times run from dates in each country."""
-    return office_code(mark.office) in ("WO", "IB")
+    return office_code(mark.office) in INTERNATIONAL
 
 
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
