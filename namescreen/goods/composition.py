@@ -93,7 +93,8 @@ def is_place(one: Judged) -> bool:
     """Whether a word names a place that goods may come from, or is made from its name, and nothing ties it to the goods
     otherwise."""
     place = place_of(one.word) or (place_of(one.meaning.english) if one.meaning else None)
-    return place is not None and place.home and not one.evidence.names_goods
+    home = (place is not None and place.home) or one.evidence.kind is EvidenceKind.PLACE
+    return home and not one.evidence.names_goods
 
 
 def is_surname_alone(judged: tuple[Judged, ...], *, frequent: bool = True) -> bool:

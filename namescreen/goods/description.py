@@ -19,6 +19,7 @@ from .animals import is_animal, is_other_animal
 from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
 from .grounds import under_law
 from .groups import is_listed, ties
+from .known_places import comes_from
 from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
@@ -80,6 +81,7 @@ class EvidenceKind(Enum):
     LOOSE = "a loose relation in a dictionary"
     TERM = "a term of the trade"
     DOMAIN_ENDING = "a domain ending"
+    PLACE = "a place that the goods may come from"
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,11 +150,11 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         found.append(Evidence(INITIAL, "a single letter"))
     around = context(goods)
     tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods)]
-    if is_settled_place(word):  # also if labels say it
+    if is_settled_place(word) or comes_from(word, goods):  # also if labels say it
         term = term_for(word, goods)
         weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
         tied = [one for one in tied if one.kind is not EvidenceKind.TERM or one.weight > weight]
-        tied.append(Evidence(weight, f"geographic: {_from(word)}", section="1210"))
+        tied.append(Evidence(weight, f"geographic: {_from(word)}", kind=EvidenceKind.PLACE, section="1210"))
     inferred = [one for one in (_near(word, around), _kind_of(word, around)) if one.weight]
     if inferred and not is_other_animal(word, goods):  # asked of few words: it costs more than all else
         pictured = is_animal(word)  # seen before its skin is thought of: an otter on leather bags

@@ -19,7 +19,8 @@ from .continuum import CATEGORIES, chances, inherent, score
 from .evidence import values
 from .findings import LanguageFinding
 from .judged import Judged
-from .protected import OF_ORIGIN, ProtectedSign
+from .places import place_of
+from .signs import ORIGIN, ProtectedSign
 
 __all__ = ["BARRED_SCORE", "NO_CONTENT_WORD", "bounded", "category_of", "chances_of", "finding_of", "is_geographic"]
 
@@ -63,7 +64,7 @@ def category_of(chances: tuple[float, ...], line: float = 0.5) -> str:
 def is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) -> bool:
     """Whether a name says where goods come from, or holds a name of origin, and nothing else that could identify a
     maker; a word that is kept for someone (Olympic) says something else."""
-    serious = [(one.kind in OF_ORIGIN, set(one.sign.split())) for one in signs if one.serious]
+    serious = [(_tells_origin(one), set(one.sign.split())) for one in signs if one.serious]
     parts = composition(judged)
     words = {part for one in parts.carrying for part in one.word.split()}
     if any(origin and words <= sign for origin, sign in serious):
@@ -72,6 +73,11 @@ def is_geographic(judged: tuple[Judged, ...], signs: tuple[ProtectedSign, ...]) 
         return False
     rest = " ".join(one.word for one in parts.rest)
     return parts.says_place_and_goods or inherent(chances(values(parts.rest, rest))) <= 0.5
+
+
+def _tells_origin(one: ProtectedSign) -> bool:
+    """Whether a sign is a name of origin, or a place that evokes one: a word made like such a name is no place."""
+    return one.kind in ORIGIN or (one.kind == "evocation" and place_of(one.sign) is not None)
 
 
 def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[str, float]:

@@ -5,47 +5,33 @@ incomplete (wordlists/curated/protected_signs.txt, evocations.txt): no finding h
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import cache, lru_cache
-from typing import Any
 
-from ..plain_text import some
 from ..tables import open_table
-from ..text import fold, parse
+from ..text import parse
 from .classification import likely_classes
-from .description import is_material
-from .grounds import Ground, grounds_for
-from .phrases import base_form, goods_words
-from .places import place_of
-from .trade_words import names_of
+from .deception import misleading
+from .evocation import evoked
+from .grounds import grounds_for
+from .signs import ORIGIN, ProtectedSign
 
-__all__ = ["OF_ORIGIN", "ORIGIN", "ProtectedSign", "protected_signs"]
+__all__ = ["ProtectedSign", "protected_signs"]
 
-ORIGIN = frozenset(("origin", "craft"))
-"""Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
-asked about as well, as their reputation is protected."""
-OF_ORIGIN = ORIGIN | {"evocation"}
-EVOKING = frozenset(("EU", "GB", "CH"))
-"""Laws under which a name may not evoke a protected name of origin of such goods; from memory."""
 SERIOUS = frozenset((*ORIGIN, "emblem", "red cross", "royal arms", "olympic", "stem", "cure and illness"))
 """Kinds of sign that are likely to stand in the way."""
-LONGEST_SIGN, LONGEST_PLACE = 6, 4
+LONGEST_SIGN = 6
 WITHIN = frozenset(("olympic", "red cross", "royal arms", "emblem"))
 """Kinds with laws of their own, which are noticed inside closed names too."""
 SHORTEST_WITHIN, CUT = 6, 2
 """Letters of such a sign that must be left in a blend, and how many it may lose."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
-MATERIALS_AT_LARGE = frozenset("wood wooden timber cloth fabric textile fibre metal stone paper".split())
-"""Words for materials of a sort at large, which no other of the sort contradicts."""
 CLAIMS = frozenset(("cure", "illness", "relief"))
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
 
 _WHAT = {
     "origin": "a protected name of origin ({territory}), known for such goods",
-    "evocation": "evokes names of origin that are protected for such goods: {names} ({territory})",
-    "reminder": "may bring names of origin of such goods to mind: {names} ({territory})",
     "craft": "a name of origin of craft or industrial goods ({territory}), known for such goods",
     "emblem": "words of an emblem that states or organisations keep for themselves ({territory})",
     "red cross": "words of an emblem that the Geneva Conventions protect ({territory})",
@@ -61,8 +47,6 @@ _WHAT = {
 _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
     "craft": "the office, and the makers' body that looks after the name, before anything is printed",
-    "evocation": "the office, and the group that looks after the names, before anything is printed",
-    "material": "the office, and an adviser, with what the goods are made of",
     "emblem": "the office, and the state or organisation itself; leave it out unless you are part of it",
     "red cross": "the national Red Cross or Red Crescent society; leave it out",
     "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
@@ -76,33 +60,6 @@ _ASK = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class ProtectedSign:
-    """A sign found in a name. `serious` if it is likely to stand in the way for these goods, else worth a question.
-    `reason` says what it is, from memory; `ask` whom to ask; `grounds` the law by market."""
-
-    sign: str
-    kind: str
-    territory: str
-    serious: bool
-    reason: str
-    ask: str
-    grounds: tuple[Ground, ...] = ()
-
-    def to_json(self) -> dict[str, Any]:
-        """A plain dictionary, the same for the same input."""
-        return {
-            "sign": self.sign,
-            "kind": self.kind,
-            "territory": self.territory,
-            "serious": self.serious,
-            "reason": self.reason,
-            "ask": self.ask,
-            "grounds": [ground.to_json() for ground in self.grounds],
-            "source": "from memory",
-        }
-
-
 def protected_signs(
     name: str, goods: str = "", *, classes: Iterable[int] = (), markets: Iterable[str] | None = None
 ) -> tuple[ProtectedSign, ...]:
@@ -111,56 +68,13 @@ def protected_signs(
     Classes that are not stated are guessed from `goods`; of a name of origin only goods it is known for are serious."""
     asked = None if markets is None else tuple(markets)
     words = parse(name).words
-    misled = _other_material(words, goods, asked)
-    signs = _found(words, tuple(classes) or likely_classes(goods), asked)
+    misled = misleading(words, goods, asked)
+    numbers = tuple(classes) or likely_classes(goods)
+    signs = _found(words, numbers, asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):
-        return (*signs, *misled)
-    evoked = (one for one in _evoked(words, goods, asked) if one.sign not in {sign.sign for sign in signs})
-    return tuple(sorted((*signs, *evoked, *misled), key=lambda one: not one.serious))
-
-
-def _other_material(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
-    """The materials in a name where the goods state others of the same sort, and not these: oak, for toys of ash."""
-    table = open_table("naming_stuffs.tsv")
-    stated = {one.word: table.get(one.word) for one in goods_words(goods) if one.word not in MATERIALS_AT_LARGE}
-    found = []
-    for word in map(base_form, words):
-        sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in stated else None
-        others = [one for one, of_sort in stated.items() if of_sort == sort]
-        if sort and others and is_material(word, ("noun.substance", "noun.plant")):
-            what = f"says that the goods are of {word}, and they state {some(others)}: would it mislead?"
-            grounds = grounds_for("material", markets)
-            reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
-            found.append(ProtectedSign(word, "material", "worldwide", False, reason, _ASK["material"], grounds))
-    return found
-
-
-def _evoked(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
-    """The places of a name, and words that bring one to mind, where a name of origin is protected for such goods:
-    serious where that name holds the place, under a law that bars what evokes it."""
-    table = open_table("protected_signs.tsv")
-    found: dict[str, ProtectedSign] = {}
-    for size in range(LONGEST_PLACE, 0, -1):
-        for run in (" ".join(words[at : at + size]) for at in range(len(words) - size + 1)):
-            place = place_of(run)
-            rows = dict.fromkeys(f"~{one}" for one in (run, fold(place.name) if place else ""))
-            for entry in dict.fromkeys(entry for row in rows for entry in (table.get(row) or "").split()):
-                territory, known_for, names, kind = str(table.get(f"*{entry.rstrip('!')}")).split("|")
-                if set(known_for.split(",")) & names_of(goods):
-                    barred = kind == "evocation" and entry.endswith("!")
-                    found.setdefault(run, _evocation(run, names, territory, markets, kind, barred=barred))
-    return sorted(found.values(), key=lambda one: not one.serious)
-
-
-def _evocation(
-    sign: str, names: str, territory: str, markets: tuple[str, ...] | None, kind: str, *, barred: bool
-) -> ProtectedSign:
-    grounds = grounds_for(kind, markets)
-    serious = barred and any(one.market in EVOKING for one in grounds)
-    what = _WHAT["evocation" if serious else "reminder"].format(names=names, territory=territory)
-    told = (one for one in grounds if not serious or one.market in EVOKING)
-    reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in told), "from memory"))
-    return ProtectedSign(sign, "evocation", territory, serious, reason, _ASK["evocation"], grounds)
+        return tuple(sorted((*signs, *misled), key=lambda one: not one.serious))
+    called = (one for one in evoked(words, goods, numbers, asked) if one.sign not in {sign.sign for sign in signs})
+    return tuple(sorted((*signs, *called, *misled), key=lambda one: not one.serious))
 
 
 @lru_cache(maxsize=1 << 12)

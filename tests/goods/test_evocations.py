@@ -2,13 +2,14 @@
 
 import pytest
 
-from namescreen.goods import protected_signs
+from namescreen.goods import Distinctiveness, distinctiveness, protected_signs
 
 
 @pytest.mark.parametrize(
     ("name", "goods", "market", "sign", "names"),
     [
-        # Scotch Whisky Association v Klotz, C-44/17 (2018): whether "Glen" calls Scotch Whisky to mind
+        # Scotch Whisky Association v Klotz, C-44/17 (2018), and Landgericht Hamburg, 327 O 127/16 (2019): "Glen" calls
+        # Scotch Whisky to mind
         ("Glen Buchenbach", "whisky", "DE", "glen", "Scotch Whisky"),
         # Queso Manchego, C-614/17 (2019): signs of Don Quixote and his country may evoke the cheese
         ("Rocinante Dairy", "cheese", "ES", "rocinante", "Queso Manchego"),
@@ -25,7 +26,7 @@ def test_a_place_brings_a_protected_name_to_mind(name: str, goods: str, market: 
     assert [one.sign for one in found] == [sign]
     assert names in found[0].reason
     assert "from memory" in found[0].reason
-    assert found[0].serious == (sign not in ("glen", "rocinante"))  # they do not stand in the protected name
+    assert found[0].serious
     assert found[0].grounds
     assert all("not known" not in one.law for one in found[0].grounds)
 
@@ -35,6 +36,74 @@ def test_a_place_brings_a_protected_name_to_mind(name: str, goods: str, market: 
 )
 def test_other_goods_and_other_words_evoke_nothing(name: str, goods: str) -> None:
     assert not protected_signs(name, goods, markets=["GB"])
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market", "of", "serious"),
+    [
+        ("Champanillo", "sparkling wine", "ES", "champagne", True),  # CIVC v GB, C-783/19 (2021)
+        ("Verlados", "apple brandy", "FI", "calvados", False),  # Viiniverla, C-75/15 (2016): left to the national court
+        ("Cambozola", "blue cheese", "DE", "gorgonzola", False),  # Gorgonzola, C-87/97 (1999): could be evoked
+        # the rest: common practice, no source
+        ("Prosecchella", "sparkling wine", "IT", "prosecco", True),
+        ("Tequilito", "agave spirit", "GB", "tequila", True),
+        ("Ouzaki", "ouzo", "GR", "", False),
+        ("Champion", "sparkling wine", "FR", "", False),
+        ("Portello", "wine", "PT", "", False),
+        ("Champanillo", "garden forks", "ES", "", False),
+    ],
+)
+def test_a_word_made_like_a_protected_name_evokes_it(
+    name: str, goods: str, market: str, of: str, serious: bool
+) -> None:
+    found = [one for one in protected_signs(name, goods, markets=[market]) if one.kind == "evocation"]
+    assert [f'"{of}"' in one.reason for one in found] == ([True] if of else [])
+    assert all(one.serious == serious for one in found)
+
+
+def test_a_word_made_like_a_protected_name_is_no_place_and_bars_nothing_in_the_united_states() -> None:
+    (american,) = protected_signs("Prosecchella", "sparkling wine", markets=["US"])
+    assert not american.serious
+    (union,) = protected_signs("Prosecchella", "sparkling wine", markets=["US", "IT"])
+    assert [one.market for one in union.grounds] == ["EU"]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "sign", "serious"),
+    [
+        ("Pure Merino", "acrylic socks", "merino", True),
+        ("Solid Gold", "gold-plated rings", "solid gold", True),
+        ("Real Leather", "vegan belts", "leather", True),
+        ("Sugar Free", "sweetened iced tea", "sugar free", True),
+        ("Genuine Swiss", "watches made in Portugal", "swiss", True),
+        ("Leather Heron", "vegan belts", "leather", False),
+        ("Plain Gold", "rings of gold", "", False),
+        ("Real Leather", "leather belts", "", False),
+        ("Genuine Swiss", "watches made in Switzerland", "", False),
+        ("Whole Bean", "coffee", "", False),
+        ("Vegan Balm", "beeswax-free lip balm", "", False),
+    ],
+)
+def test_a_plain_promise_that_the_goods_rule_out_misleads(name: str, goods: str, sign: str, serious: bool) -> None:
+    """EUTMR Article 7(1)(g); TMA 1994 s. 3(3)(b); Lanham Act s. 2(a), from memory; the names: common practice."""
+    signs = protected_signs(name, goods, markets=["US", "DE"])
+    found = [one for one in signs if one.kind in ("material", "misleading")]
+    assert [(one.sign, one.serious) for one in found] == ([(sign, serious)] if sign else [])
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "called"),
+    [
+        ("Kilimanjaro", "roasted coffee", "geographic"), ("Kilimanjaro", "bicycle bells", "arbitrary"),
+        ("Cotopaxi", "chocolate", "geographic"), ("Cotopaxi", "umbrellas", "arbitrary"),
+        ("Titicaca", "alpaca jumpers", "geographic"),
+    ],
+)  # fmt: skip
+def test_a_wild_place_tells_where_goods_come_from_that_it_is_known_for(name: str, goods: str, called: str) -> None:
+    """TMEP 1210.04; Windsurfing Chiemsee, C-108/97; what places are known for is from memory."""
+    found = distinctiveness(name, goods, markets=["US"])
+    assert isinstance(found, Distinctiveness)
+    assert found.markets[0].called == called
 
 
 def test_a_protected_name_itself_says_enough() -> None:

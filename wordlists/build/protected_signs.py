@@ -1,6 +1,8 @@
-"""Turn wordlists/curated/protected_signs.txt and evocations.txt into wordlists/protected_signs.tsv: sign -> kind,
-territory, classes; ~PLACE -> numbers of evocations, each with ! where the names hold the place; *NUMBER ->
-TERRITORY|GOODS|NAMES|KIND of one, goods in base form, KIND craft or evocation.
+"""Turn protected_signs.txt, evocations.txt and opposite_claims.txt of wordlists/curated into
+wordlists/protected_signs.tsv: sign -> kind, territory, classes; ~PLACE -> numbers of evocations, each with ! where the
+names hold the place, or courts have found the word to evoke them; *NUMBER -> TERRITORY|GOODS|NAMES|KIND, goods
+in base form, KIND evocation, craft or known (for such goods, without a name of origin); ?NUMBER -> GOODS|what a
+name may promise|what rules it out.
 
 python wordlists/build/protected_signs.py [--to FOLDER]
 
@@ -22,6 +24,8 @@ from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, parse
 
 HERE = Path(__file__).resolve().parent.parent
+PARTS = ("Crafts", "Known for")
+"""How the comments begin that open the parts after the first."""
 SHORTEST, STEM = 4, 5
 """The fewest letters of a word that may name a place, and how many must be the same."""
 
@@ -37,24 +41,36 @@ def build() -> tuple[bytes, int]:
                 numbers = " ".join(classes.replace(",", " ").split())
                 table[key].append(f"{kind}|{territory}|{numbers}")
     rows = [(sign, ";".join(entries)) for sign, entries in table.items()]
-    return table_bytes("protected_signs", (*rows, *_evocations())), len(table)
+    return table_bytes("protected_signs", (*rows, *_evocations(), *_claims())), len(table)
 
 
 def _evocations() -> Iterator[tuple[str, str]]:
     """The rows of places that may evoke a name of origin, by the name of the place or the word itself."""
     places: dict[str, list[str]] = defaultdict(list)
     lines = (HERE / "curated" / "evocations.txt").read_text(encoding="utf-8").splitlines()
-    crafts = next(at for at, line in enumerate(lines) if line.startswith("# Crafts"))
+    crafts, known = (next(at for at, line in enumerate(lines) if line.startswith(f"# {part}")) for part in PARTS)
     numbered = [(at, line) for at, line in enumerate(lines) if line and not line.startswith("#")]
     for number, (at, line) in enumerate(numbered, 1):
-        territory, words, goods, names = (part.strip() for part in line.split("|"))
+        territory, words, goods, *names = (part.strip() for part in line.split("|"))
+        kind = "known" if at > known else "craft" if at > crafts else "evocation"
         named = dict.fromkeys(" ".join(map(base_form, one.split())) for one in goods.split(","))
-        yield f"*{number}", f"{territory}|{','.join(named)}|{names}|{'craft' if at > crafts else 'evocation'}"
-        for word in map(fold, map(str.strip, words.split(","))):
-            place = place_of(word.removeprefix("the "))
-            for key in dict.fromkeys((word, fold(place.name) if place else word)):
-                places[f"~{key}"].append(f"{number}{'!' if place and _holds(names, place) else ''}")
+        yield f"*{number}", f"{territory}|{','.join(named)}|{''.join(names)}|{kind}"
+        for word in map(str.strip, words.split(",")):
+            plain = fold(word.rstrip("!")).replace("-", " ").removeprefix("the ")
+            place = place_of(plain)
+            evokes = word.endswith("!") or any(place and _holds(one, place) for one in names)
+            for key in dict.fromkeys((plain, fold(place.name).replace("-", " ") if place else plain)):
+                places[f"~{key}"].append(f"{number}{'!' if evokes else ''}")
     yield from ((place, " ".join(dict.fromkeys(numbers))) for place, numbers in places.items())
+
+
+def _claims() -> Iterator[tuple[str, str]]:
+    """The rows of promises, and of what goods state that rules them out."""
+    lines = (HERE / "curated" / "opposite_claims.txt").read_text(encoding="utf-8").splitlines()
+    for number, line in enumerate((line for line in lines if line and not line.startswith("#")), 1):
+        goods, *lists = (part.strip() for part in line.split("|"))
+        said = (",".join(" ".join(parse(one).words) for one in words.split(",")) for words in lists)
+        yield f"?{number}", "|".join((goods, *said))
 
 
 def _holds(names: str, place: Place) -> bool:
@@ -71,9 +87,9 @@ def main() -> None:
     contents, count = build()
     write_table(
         to, "protected_signs.tsv", contents,
-        source="wordlists/curated/protected_signs.txt and evocations.txt, written for namescreen from memory of "
-        "registers of geographical indications, the Paris Convention (Article 6ter), laws on Olympic and royal emblems "
-        "and the WHO's stems; incomplete, to be checked with the office",
+        source="wordlists/curated/protected_signs.txt, evocations.txt and opposite_claims.txt, written for namescreen "
+        "from memory of registers of geographical indications, the Paris Convention (Article 6ter), on Olympic and "
+        "royal emblems and the WHO's stems; incomplete, to be checked with the office",
         version=f"{count} signs", licence="facts; MIT, as namescreen",
         build="python wordlists/build/protected_signs.py",
     )  # fmt: skip

@@ -1,0 +1,158 @@
+"""Names that promise what the goods as stated are not: another material, the opposite of what they state, another place
+of making (TMEP 1203.02; EUTMR Article 7(1)(g); TMA 1994 s. 3(3)(b))."""
+
+from __future__ import annotations
+
+import re
+from functools import cache, lru_cache
+
+from ..lexicon import kinds, lexicon
+from ..plain_text import some
+from ..tables import open_table
+from .context import FOOD_CLASSES, leading_senses
+from .description import is_material
+from .grounds import grounds_for
+from .phrases import base_form, goods_words, plain_words
+from .places import Place, place_of
+from .qualities import is_quality
+from .signs import ProtectedSign
+
+__all__ = ["misleading"]
+
+MATERIALS_AT_LARGE = frozenset("wood wooden timber cloth fabric textile fibre metal stone paper".split())
+"""Words for materials of a sort at large, which no other of the sort contradicts."""
+_FALSE = "non not without imitation faux fake artificial mock simulated synthetic".split()
+_ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
+"""What goods state before or after a word if they do not have what it says, or only look so."""
+_PURE = frozenset("solid pure real genuine true fine all massive".split())
+_MADE_IN = re.compile(r"\b(?:made|produced|brewed|grown|woven|manufactured|distilled|bottled|roasted|knitted) in (.+)")
+_SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour"))
+LONGEST_CLAIM = 3
+_ASK = {
+    "material": "the office, and an adviser, with what the goods are made of",
+    "misleading": "the office, and an adviser, with what the goods are and where they are made",
+}
+
+
+def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
+    """What a name says that the goods contradict: serious if the name says nothing else of its own, so that buyers take
+    it at its word, else worth a question."""
+    found = {one: ("misleading", what) for one, what in (*_opposed(words, goods), *_elsewhere(words, goods))}
+    for word, others in _other_materials(words, goods):
+        found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
+    taken = {part for sign in found for part in sign.split()}
+    plainly = all(word in taken or _says_little(word, goods) for word in words)
+    told = []
+    for sign, (kind, what) in found.items():
+        grounds = grounds_for(kind, markets)
+        asked = f"{what}: it would mislead" if plainly else f"{what}: would it mislead?"
+        reason = "; ".join((asked, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
+        told.append(ProtectedSign(sign, kind, "worldwide", plainly, reason, _ASK[kind], grounds))
+    return told
+
+
+def _says_little(word: str, goods: str) -> bool:
+    """Whether a word beside a promise leaves it as it is: praise, a quality, or a word for the goods."""
+    base = base_form(word)
+    return (
+        bool(kinds(word) & _SAYING_LITTLE)
+        or is_quality(word)
+        or word in _PURE
+        or any(one.word == base for one in goods_words(goods))
+        or base in open_table("naming_stuffs.tsv")
+    )
+
+
+def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str]]]:
+    """The materials in a name where the goods state others of the same sort, and not these: oak, for toys of ash."""
+    table = open_table("naming_stuffs.tsv")
+    said = {one.word: one.head for one in goods_words(goods)}
+    stated = {word: table.get(word) for word, head in said.items() if not head and word not in MATERIALS_AT_LARGE}
+    found = []
+    for word in map(base_form, words):
+        sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in said else None
+        others = [one for one, of_sort in stated.items() if {*(of_sort or "").split()} & {*(sort or "").split()}]
+        if others and is_material(word, ("noun.substance", "noun.plant")):
+            found.append((word, others))
+    return found
+
+
+@cache
+def _claims() -> tuple[tuple[bool, frozenset[str], tuple[str, ...]], ...]:
+    """The promises: whether of food alone, the words of a name, the words of goods that rule them out."""
+    rows = (row.split("|") for key, row in open_table("protected_signs.tsv").items() if key.startswith("?"))
+    return tuple((of == "food", frozenset(said.split(",")), tuple(ruled.split(","))) for of, said, ruled in rows)
+
+
+def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
+    """The promises of a name that the goods rule out in so many words."""
+    from .classification import likely_classes
+
+    stated = plain_words(goods)
+    text = f" {' '.join(stated)} "
+    food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
+    found: dict[str, str] = {}
+    sizes = range(LONGEST_CLAIM, 0, -1)
+    runs = [" ".join(words[at : at + size]) for size in sizes for at in range(len(words) - size + 1)]
+    for run in runs:
+        for of_food, said, ruled in _claims():
+            if run in said and (food or not of_food) and f" {run} " not in text:
+                other = next((one for one in ruled if _states(one, text) and one not in words), "")
+                if other:
+                    found.setdefault(run, f'promises "{run}", and the goods are stated to be or hold "{other}"')
+    for word in (base_form(one) for one in words if one not in {part for run in found for part in run.split()}):
+        false = next((f"{one} {word}" for one in _FALSE if f" {one} {word} " in text), "")
+        outside = next((f"{word} {one}" for one in _ONLY_OUTSIDE if f" {word} {one} " in text), "")
+        if false or (outside and set(words) & _PURE and outside not in " ".join(words)):
+            found.setdefault(word, f'promises "{word}", and the goods are "{false or outside}"')
+    return list(found.items())
+
+
+def _states(word: str, text: str) -> bool:
+    """Whether goods state that they are or hold something, and not that they lack it (beeswax free)."""
+    forms = (f" {word} ", f" {word}s ")
+    held = any(form in text for form in forms)
+    return held and not any(f" {no} {word} " in text for no in ("no", "non", "without", "not")) and (
+        f" {word} free " not in text
+    )
+
+
+def _elsewhere(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
+    """The places of a name where the goods are stated to be made in another, that is neither in it nor around it."""
+    stated = [place for part in _MADE_IN.findall(" ".join(plain_words(goods))) if (place := _first_place(part))]
+    if not stated:
+        return []
+    runs = [" ".join(words[at : at + size]) for size in (3, 2, 1) for at in range(len(words) - size + 1)]
+    named = {run: place for run in runs if (place := place_of(run)) is not None and place.home}
+    return [
+        (run, f'says that the goods come from {place.name}, and they are made in {some([one.name for one in stated])}')
+        for run, place in named.items()
+        if not any(_may_be_one(place, one) for one in stated)
+    ]
+
+
+def _first_place(text: str) -> Place | None:
+    words = text.split()
+    runs = (" ".join(words[:size]) for size in (3, 2, 1))
+    return next((place for run in runs if (place := place_of(run)) is not None), None)
+
+
+def _may_be_one(one: Place, other: Place) -> bool:
+    """Whether one place is, or may be, part of the other: a dictionary must hold both to tell."""
+    if one.name == other.name:
+        return True
+    around, beyond = _around(one.name), _around(other.name)
+    return not around or not beyond or bool(around & {other.name.lower()}) or bool(beyond & {one.name.lower()})
+
+
+@lru_cache(maxsize=1 << 10)
+def _around(name: str) -> frozenset[str]:
+    """The names of a place and of all that it is part of, in the lexicon; empty if it is not there."""
+    layer = [sense_id for sense_id, _ in leading_senses(name.lower().removeprefix("the "), 1)]
+    found: set[str] = set()
+    seen: set[str] = set()
+    while layer:
+        seen.update(layer)
+        found.update(word.lower() for one in layer for word in lexicon().entry(one).words)
+        layer = [up for one in layer for up in lexicon().related_ids(one, "#p", "#m") if up not in seen]
+    return frozenset(found)

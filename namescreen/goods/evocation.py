@@ -1,0 +1,136 @@
+"""Names that call a protected name of origin to mind though they do not hold it: by a place, by a word that courts have
+found to do so, or by their own form (Gorgonzola and Cambozola, C-87/97; Calvados and Verlados, C-75/15)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache, lru_cache
+
+from rapidfuzz.distance import LCSseq
+
+from ..lexicon import lexicon, zipf
+from ..tables import open_table
+from .coinage import sounds_alike
+from .grounds import grounds_for
+from .known_places import LONGEST_PLACE, known_places
+from .places import place_of
+from .signs import EVOKING, ORIGIN, ProtectedSign
+
+__all__ = ["evoked"]
+
+SHORTEST, LEAST_BEGINNING = 4, 0.65
+"""The fewest letters of a name of origin that is recognised in another word, and the share of it with which that must
+begin."""
+EVERYDAY = 4.0
+"""Zipf value from which a short name of origin is an everyday word first (port)."""
+SOUNDS_LIKE, LETTERS_ALIKE = 0.82, 0.5
+"""Similarity in sound from which a word is heard as the name; and the share of common letters, in order, from which one
+that ends alike is asked about. Ours: courts ask for the whole impression."""
+_ENDINGS = frozenset(
+    """
+    a e i o y s aki akia ella elle elli ello ette etta etti etto ina ine ini ino ita ito illa ille illo ola ole oli olo
+    issimo issima chen lein le li erl el er ish esque ie ix ex ium ane ano ana al ale ona one oni essa esse inha inho
+    ska ski ka ko land ita itos itas ous
+""".split()
+)
+"""What makes a word of a short name of origin: diminutives and other endings of the Union's languages."""
+_ASK = "the office, and the group that looks after the names, before anything is printed"
+
+
+def evoked(
+    words: tuple[str, ...], goods: str, classes: tuple[int, ...], markets: tuple[str, ...] | None
+) -> list[ProtectedSign]:
+    """What a name evokes: serious under a law that bars it, where the name of origin holds the place, courts have found
+    the word to evoke it, or the word is made like it; else worth a question. One finding for each word."""
+    found: dict[str, ProtectedSign] = {}
+    for size in range(LONGEST_PLACE, 0, -1):
+        for run in (" ".join(words[at : at + size]) for at in range(len(words) - size + 1)):
+            for one in known_places(run, goods):
+                if one.names:
+                    sign = _by_place(run, one.names, one.territory, one.kind, markets, barred=one.evokes)
+                    found.setdefault(run, sign)
+    for word in words:
+        if word not in found and (like := _alike(word, classes)):
+            name, territory, plainly = like
+            found[word] = _by_form(word, name, territory, markets, barred=plainly)
+    return sorted(found.values(), key=lambda one: not one.serious)
+
+
+def _by_place(
+    sign: str, names: str, territory: str, kind: str, markets: tuple[str, ...] | None, *, barred: bool
+) -> ProtectedSign:
+    grounds = grounds_for(kind, markets)
+    serious = barred and kind == "evocation" and any(one.market in EVOKING for one in grounds)
+    protected, reminded = "evokes names of origin that are protected for", "may bring names of origin to mind of"
+    what = f"{protected if serious else reminded} such goods: {names} ({territory})"
+    return _told(sign, what, territory, kind, markets, serious=serious)
+
+
+def _by_form(
+    sign: str, name: str, territory: str, markets: tuple[str, ...] | None, *, barred: bool
+) -> ProtectedSign:
+    serious = barred and any(one.market in EVOKING for one in grounds_for("evocation", markets))
+    verb = "is made or sounds like" if barred else "ends like"
+    what = f'{verb} "{name}", a protected name of origin of such goods ({territory}), and may evoke it'
+    return _told(sign, what, territory, "evocation", markets, serious=serious)
+
+
+def _told(
+    sign: str, what: str, territory: str, kind: str, markets: tuple[str, ...] | None, *, serious: bool
+) -> ProtectedSign:
+    """The sign with its reason; of a serious one the grounds are those of the laws that bar what evokes."""
+    grounds = tuple(one for one in grounds_for(kind, markets) if not serious or one.market in EVOKING)
+    reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
+    return ProtectedSign(sign, "evocation", territory, serious, reason, _ASK, grounds)
+
+
+@lru_cache(maxsize=1 << 12)
+def _alike(word: str, classes: tuple[int, ...]) -> tuple[str, str, bool] | None:
+    """The name of origin known for goods of these classes that a word in no dictionary is made like, its territory, and
+    whether plainly; None if there is none."""
+    if lexicon().known(word) or len(word) <= SHORTEST:
+        return None
+    found = [(_likeness(word, name), name, territory) for name, territory in _names(classes)]
+    how_much, name, territory = max(found, default=(0.0, "", ""))
+    return (name, territory, how_much >= 1) if how_much else None
+
+
+def _likeness(word: str, name: str) -> float:
+    """How plainly a word is made like a name: 1 and more if it begins or sounds so, less if it only ends so, else 0."""
+    same = next((at for at, (one, two) in enumerate(zip(word, name, strict=False)) if one != two), None)
+    start = min(len(word), len(name)) if same is None else same
+    rest = word[start:]
+    if word == name:
+        return 0.0
+    if start == len(name):
+        made = start > SHORTEST or (
+            zipf(name) < EVERYDAY and (rest in _ENDINGS or (len(rest) > 2 and lexicon().known(rest)))
+        )
+        return 1.0 + start if made else 0.0
+    if start > SHORTEST and start >= LEAST_BEGINNING * len(name):
+        return 1.0 + start
+    if len(name) > SHORTEST and word[0] == name[0] and sounds_alike(word, name) >= SOUNDS_LIKE:
+        return 1.0
+    end = next((at for at in range(min(len(word), len(name))) if word[-1 - at] != name[-1 - at]), len(name))
+    return end / 100 if end >= SHORTEST and LCSseq.normalized_similarity(word, name) >= LETTERS_ALIKE else 0.0
+
+
+@cache
+def _names(classes: tuple[int, ...]) -> tuple[tuple[str, str], ...]:
+    """The words of names of origin known for goods of some classes, each with its territory: names of one word, and the
+    places in longer ones."""
+    return tuple(dict.fromkeys(_all_names(frozenset(classes))))
+
+
+def _all_names(classes: frozenset[int]) -> Iterator[tuple[str, str]]:
+    for sign, row in open_table("protected_signs.tsv").items():
+        if not sign[0].isalpha():
+            continue
+        for kind, territory, numbers in (entry.split("|") for entry in row.split(";")):
+            if kind in ORIGIN and numbers != "*" and classes & {int(one) for one in numbers.split()}:
+                words = sign.split()
+                yield from (
+                    (one, territory)
+                    for one in words
+                    if len(one) >= SHORTEST and (len(words) == 1 or (len(one) > SHORTEST and place_of(one)))
+                )

@@ -1,0 +1,44 @@
+"""A sign in a name that not everyone may register, or that would mislead, as it is told; and what the kinds have in
+common."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from .grounds import Ground
+
+__all__ = ["EVOKING", "ORIGIN", "ProtectedSign"]
+
+ORIGIN = frozenset(("origin", "craft"))
+"""Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
+asked about as well, as their reputation is protected."""
+EVOKING = frozenset(("EU", "GB", "CH"))
+"""Laws under which a name may not evoke a protected name of origin of such goods; from memory."""
+
+
+@dataclass(frozen=True, slots=True)
+class ProtectedSign:
+    """A sign found in a name. `serious` if it is likely to stand in the way for these goods, else worth a question.
+    `reason` says what it is, from memory; `ask` whom to ask; `grounds` the law by market."""
+
+    sign: str
+    kind: str
+    territory: str
+    serious: bool
+    reason: str
+    ask: str
+    grounds: tuple[Ground, ...] = ()
+
+    def to_json(self) -> dict[str, Any]:
+        """A plain dictionary, the same for the same input."""
+        return {
+            "sign": self.sign,
+            "kind": self.kind,
+            "territory": self.territory,
+            "serious": self.serious,
+            "reason": self.reason,
+            "ask": self.ask,
+            "grounds": [ground.to_json() for ground in self.grounds],
+            "source": "from memory",
+        }
