@@ -2,7 +2,7 @@
 
 A list stays as it is where its words are mostly English. Else its language is the one that has most of its words, and
 each word is replaced by what labels of the wares of the list say with it, or by its most reliable translation. Each
-item of a mostly English list is treated likewise.
+item of a mostly English list is treated likewise, and of one in many languages: some offices give a list in all theirs.
 """
 
 from __future__ import annotations
@@ -33,6 +33,11 @@ IN_USE = 3.8
 """Zipf value from which a word that is in no dictionary still counts as English (slang), if it is no name."""
 RARE = 3.0
 """Zipf value below which an English word that is in no list of goods may be a foreign one."""
+NEAR, ONE_LANGUAGE = 0.6, 0.75
+"""How much of an item a language must have, beside the one that has most of it, and of how many items, for a list to be
+in that language; set by hand, on real lists."""
+SEVERAL = "mul"
+"""The code of ISO 639-2 for many languages."""
 LONGEST_SHOWN = 60
 
 _SMALL_WORDS = {
@@ -98,8 +103,8 @@ def _joined(parts: list[str]) -> str:
 
 @dataclass(frozen=True, slots=True)
 class Wording:
-    """Goods as read: in `english` words, from `language` (BCP 47). `unread` are the words that no table here knows, as
-    they are written; `understood` whether any word is known."""
+    """Goods as read: in `english` words, from `language` (BCP 47, `SEVERAL` for a list in many). `unread` are the words
+    that no table here knows, as they are written; `understood` whether any word is known."""
 
     english: str
     language: str = "en"
@@ -110,15 +115,31 @@ class Wording:
 @lru_cache(maxsize=1 << 13)
 def in_english(goods: str) -> Wording:
     """`goods` in English words; unchanged if they are English or no word of them can be read."""
-    if not _is_foreign(goods):
-        parts = _ITEMS.split(goods)
-        if not any(map(_is_foreign, parts)):
-            return Wording(goods)
-        read = [_translated(part) if _is_foreign(part) else Wording(part.strip()) for part in parts]
-        found = next((one.language for one in read if one.language != "en" or one.unread), "en")
-        unread = tuple(word for one in read for word in one.unread)
-        return Wording(_joined([one.english for one in read]), found, unread)
-    return _translated(goods)
+    parts = _ITEMS.split(goods)
+    language = _language_of(tuple(_words(goods))) if _is_foreign(goods) else "en"
+    own = _languages_of(parts, language)
+    if set(own) == {language}:
+        return Wording(goods) if language == "en" else _translated(goods, language)
+    read = [
+        Wording(part.strip()) if code == "en" else _translated(part, code)
+        for part, code in zip(parts, own, strict=True)
+    ]
+    found = next((one.language for one in read if one.language != "en" or one.unread), "en")
+    unread = tuple(word for one in read for word in one.unread)
+    return Wording(_joined([one.english for one in read]), found if language == "en" else SEVERAL, unread)
+
+
+def _languages_of(parts: list[str], language: str) -> list[str]:
+    """The language of each item of a list and of each separator between them: that of the list, unless it has too few
+    of the items for one language."""
+    if language == "en":
+        return [_language_of(tuple(_words(part))) if _is_foreign(part) else "en" for part in parts]
+    said = {part: tuple(_words(part)) for part in parts}
+    values = {part: _values(words) for part, words in said.items() if words}
+    fits = [NEAR * max(of.values(), default=0) <= of.get(language, 0) for of in values.values()]
+    if sum(fits) >= ONE_LANGUAGE * len(fits):
+        return [language for _ in parts]
+    return [_language_of(said[part]) if _is_foreign(part) else "en" for part in parts]
 
 
 def not_read(goods: str) -> str:
@@ -132,7 +153,8 @@ def remark(goods: str) -> str:
     if read.language == "en":
         return ""
     unread = f", not read: {', '.join(dict.fromkeys(read.unread))}" if read.unread else ""
-    return f'{read.language}: "{_shown(goods)}" read as "{_shown(read.english)}"{unread}'
+    language = "several languages" if read.language == SEVERAL else read.language
+    return f'{language}: "{_shown(goods)}" read as "{_shown(read.english)}"{unread}'
 
 
 def _shown(text: str) -> str:
@@ -210,9 +232,8 @@ def _may_be_english(word: str) -> bool:
     return lexicon().known(word) or is_trade_word(word) or "function word" in kinds(word)
 
 
-def _translated(text: str) -> Wording:
+def _translated(text: str, language: str) -> Wording:
     words = tuple(_words(text))
-    language = _language_of(words)
     if not language:
         strange = tuple(pair for pair in words if _standing(*pair) == "foreign")
         known = any(_standing(*pair) in ("english", "rare") or _in_vectors(pair[1]) for pair in words)
@@ -281,7 +302,14 @@ def _in_vectors(word: str) -> bool:
 
 def _language_of(words: tuple[tuple[str, str], ...]) -> str:
     """The language that has most of the words, most reliably; "" if none has any word that is not small."""
-    best, most = "", 0.0
+    values = _values(words)
+    return max(values, key=lambda code: values[code], default="")
+
+
+def _values(words: tuple[tuple[str, str], ...]) -> dict[str, float]:
+    """How much each language has of the words, in words, by how reliable what they mean is; those that have none but
+    small words are left out."""
+    values = {}
     evident = [pair for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
     if all(folded in _ANY_SMALL for _, folded in evident):
         evident = [*words]
@@ -294,10 +322,8 @@ def _language_of(words: tuple[tuple[str, str], ...]) -> str:
         if not found:
             continue
         value = sum(one.score * (GUESS if one.source in GUESSED else 1.0) for one in found)
-        value += sum(folded in small for _, folded in words)
-        if value > most:
-            best, most = code, value
-    return best
+        values[code] = value + sum(folded in small for _, folded in words)
+    return values
 
 
 def _read(written: str, folded: str, language: str) -> Translation | None:

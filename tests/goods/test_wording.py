@@ -99,6 +99,16 @@ def test_goods_that_cannot_be_read_are_said_and_the_classes_used() -> None:
     assert "class 30" in found.not_assessed[0].because
 
 
+def test_each_item_of_a_list_in_many_languages_is_read_in_its_own() -> None:
+    pots = "Blumentöpfe; flower pots; macetas; vasi da fiori; bloempotten; blomkrukor; doniczki"
+    read = in_english(pots)
+    assert set(read.english.split("; ")) == {"flower pot", "flower pots"}
+    assert (read.language, read.unread) == ("mul", ())
+    assert in_english("Seife; savon; jabón; sapone; zeep; sabão").english == "; ".join(["soap"] * 6)
+    assert remark(pots).startswith("several languages: ")
+    assert [guess.number for guess in classes(pots)][:1] == [21]
+
+
 def test_words_left_over_are_named() -> None:
     assert "not read: zzyzxq" in remark("Kräutertee mit Zzyzxq").lower()
 
