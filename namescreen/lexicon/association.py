@@ -8,12 +8,23 @@ Spearman's rho with people's judgement is 0.75."""
 
 from __future__ import annotations
 
+from array import array
 from collections.abc import Callable, Sequence
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .embedding import CONTEXT, embedded_words, frequent_rank, frequent_vectors, rows_at, vector
+from .embedding import (
+    CONTEXT,
+    embedded_words,
+    frequent_rank,
+    frequent_vectors,
+    product,
+    row_of,
+    rows_at,
+    scaled_row,
+    vector,
+)
 from .wordnet import lexicon
 
 if TYPE_CHECKING:
@@ -38,24 +49,29 @@ DEFINED = 0.7
 
 
 class _Known(NamedTuple):
-    """The data on one word: its vector, the same for sums whose order must not matter, its thesaurus vector of length
-    one, and the form that definitions use, by which the words that they mention with it are looked up when wanted."""
+    """The data on one word: its vector, its thesaurus vector of length one, and the form that definitions use, by which
+    the words that they mention with it are looked up when wanted."""
 
-    vector: Vector | None
-    exact: NDArray[np.float64] | None
-    listed: NDArray[np.float64] | None
+    vector: array[float] | None
+    listed: array[float] | None
     form: str
 
 
 @lru_cache(maxsize=1 << 14)
 def _known(word: str) -> _Known:
     form = form_defined(word)
-    found = vector(word, lexicon().bases)
-    exact = None if found is None else found.astype("float64")
-    listed = None if exact is None else exact[CONTEXT:]
-    length = 0.0 if listed is None else float(listed @ listed) ** 0.5
-    of_length_one = listed / length if listed is not None and length else None
-    return _Known(found, exact, of_length_one, form)
+    text, bases = word.lower(), lexicon().bases
+    row = row_of(text, bases)
+    if row >= 0:
+        found = scaled_row(row)
+    else:
+        several = vector(text, bases) if " " in text else None
+        if several is None:
+            return _Known(None, None, form)
+        found = array("d", several.tolist())
+    listed = found[CONTEXT:]
+    length = product(listed, listed) ** 0.5
+    return _Known(found, array("d", [number / length for number in listed]) if length else None, form)
 
 
 def form_defined(word: str) -> str:
@@ -73,9 +89,9 @@ def association(a: str, b: str) -> float | None:
     form without a vector counts as its base form; several words count as the sum of their vectors.
     """
     one, other = _known(a), _known(b)
-    if one.exact is None or other.exact is None:
+    if one.vector is None or other.vector is None:
         return None
-    value = (float(one.exact @ other.exact) - UNRELATED) / _SPREAD
+    value = (product(one.vector, other.vector) - UNRELATED) / _SPREAD
     value = 0.0 if value <= 0.0 else 1.0 if value >= 1.0 else value
     return 1 - (1 - value) * (1 - DEFINED * mentioned(one.form).get(other.form, 0.0))
 
@@ -84,7 +100,7 @@ def thesaurus_similarity(a: str, b: str) -> float | None:
     """How much the thesaurus entries that list two words have in common: a cosine, in [-1, 1]; None where either has
     none; symmetric."""
     one, other = _known(a).listed, _known(b).listed
-    return None if one is None or other is None else float(one @ other)
+    return None if one is None or other is None else product(one, other)
 
 
 class Vectors:
@@ -111,9 +127,9 @@ class Vectors:
 
         values = np.full(self._size, np.nan)
         one = _known(word)
-        if one.exact is None:
+        if one.vector is None:
             return values
-        values[self._has] = np.clip((self._exact @ one.exact - UNRELATED) / _SPREAD, 0.0, 1.0)
+        values[self._has] = np.clip((self._exact @ np.array(one.vector) - UNRELATED) / _SPREAD, 0.0, 1.0)
         numbers = ((number(form), strength) for form, strength in mentioned(one.form).items())
         met = dict(sorted((at, strength) for at, strength in numbers if at is not None))
         if met:
@@ -131,7 +147,8 @@ class Vectors:
         own = _known(word).listed
         if own is not None:
             some = self._lengths > 0
-            values[self._has] = np.where(some, self._listed @ own / np.where(some, self._lengths, 1.0), np.nan)
+            cosines = self._listed @ np.array(own) / np.where(some, self._lengths, 1.0)
+            values[self._has] = np.where(some, cosines, np.nan)
         return values
 
 
@@ -152,7 +169,7 @@ def _nearest(given: tuple[str, ...], limit: int) -> tuple[tuple[str, float], ...
     known = [one for one in map(_known, given) if one.vector is not None]
     if not known or limit <= 0:
         return ()
-    values = np.array([one.vector for one in known]) @ frequent_vectors()
+    values = np.array([one.vector for one in known], np.float32) @ frequent_vectors()
     values = np.clip((values - UNRELATED) / _SPREAD, 0.0, 1.0)
     rank = frequent_rank()
     for row, one in zip(values, known, strict=True):

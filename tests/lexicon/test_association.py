@@ -20,7 +20,7 @@ from namescreen.lexicon import (
     neighbours,
     proper_name,
 )
-from namescreen.lexicon.embedding import embedded_words, vector
+from namescreen.lexicon.embedding import embedded_words, rows_at, vector
 
 WORDS = st.sampled_from(embedded_words()[::97])
 
@@ -57,6 +57,14 @@ class TestAssociation:
         assert vector("kilns", lexicon().bases) is not None
         assert association("kilns", "clay") == pytest.approx(association("kiln", "clay"), abs=0.2)
 
+    @given(st.integers(0, len(embedded_words()) - 1), st.integers(0, len(embedded_words()) - 1))
+    def test_one_row_is_read_as_many_are_whatever_code_does_it(self, place: int, other: int) -> None:
+        one, two = embedding.scaled_row(place), embedding.scaled_row(other)
+        assert np.array([one, two]).astype(np.float32).tolist() == rows_at([place, other]).tolist()
+        assert one == embedding._scaled_in_python(embedding._mapped().row(place))
+        assert embedding.product(one, two) == embedding._product_in_python(one, two)
+        assert embedding.product(one, two) == pytest.approx(float(np.array(one) @ np.array(two)), abs=1e-14)
+
     def test_what_definitions_mention_comes_strongest_first(self) -> None:
         strengths = list(associated("pottery").values())
         assert strengths == sorted(strengths, reverse=True)
@@ -87,16 +95,16 @@ class TestNeighbours:
 class TestTables:
     def test_a_missing_table_is_named_with_the_remedy(self, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
         monkeypatch.setattr(embedding, "wordlists_folder", lambda: tmp_path)
-        embedding._rows.cache_clear()
+        embedding._mapped.cache_clear()
         with pytest.raises(DataError, match=r"embedding\.npy.*Install namescreen again"):
-            embedding._rows()
+            embedding._mapped()
         (tmp_path / "embedding.npy").write_bytes(b"no table")
         with pytest.raises(DataError, match=r"embedding\.npy"):
-            embedding._rows()
+            embedding._mapped()
         np.save(tmp_path / "embedding.npy", np.zeros((3, 144), dtype=np.int8))
         with pytest.raises(DataError, match="row for each"):
-            embedding._rows()
-        embedding._rows.cache_clear()
+            embedding._mapped()
+        embedding._mapped.cache_clear()
 
 
 class TestFeeling:
