@@ -12,7 +12,6 @@ import math
 from functools import cache, lru_cache
 from typing import NamedTuple
 
-from ..goods.description import describe_in_conflict, most_associated, named_goods
 from ..goods.proper_names import is_surname
 from ..goods.weakness import weakness, weakness_for_goods
 from ..lexicon import kinds, zipf
@@ -94,6 +93,8 @@ def _tied(word: str, goods: str) -> tuple[float, float]:
     """How plainly a word describes the goods, and how much it brings them to mind, both in [0, 1]."""
     if not goods:
         return 0.0, 0.0
+    from ..goods.description import describe_in_conflict, most_associated, named_goods
+
     return describe_in_conflict(word, goods).weight, most_associated(word, named_goods(goods))
 
 

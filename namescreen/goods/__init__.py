@@ -6,22 +6,31 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from ..doors import lazy_door
-from .classification import ClassGuess, classes, likely_classes
 from .nice import CLASSES, EXPLAINED, list_of_classes
-from .phrases import GoodsWord, Item, goods_words, items
-from .relatedness import GRADES, Relatedness, relatedness
 from .weakness import weakness
-from .wording import in_english, not_read, remark
 
 if TYPE_CHECKING:
+    from .classification import ClassGuess as ClassGuess
+    from .classification import classes as classes
+    from .classification import likely_classes as likely_classes
     from .continuum import CATEGORIES as CATEGORIES
     from .distinctiveness import GOODS_AS_WORDED as GOODS_AS_WORDED
     from .distinctiveness import Distinctiveness as Distinctiveness
     from .distinctiveness import LanguageFinding as LanguageFinding
     from .distinctiveness import MarketFinding as MarketFinding
     from .distinctiveness import distinctiveness as distinctiveness
+    from .phrases import GoodsWord as GoodsWord
+    from .phrases import Item as Item
+    from .phrases import goods_words as goods_words
+    from .phrases import items as items
     from .protected import ProtectedSign as ProtectedSign
     from .protected import protected_signs as protected_signs
+    from .relatedness import GRADES as GRADES
+    from .relatedness import Relatedness as Relatedness
+    from .relatedness import relatedness as relatedness
+    from .wording import in_english as in_english
+    from .wording import not_read as not_read
+    from .wording import remark as remark
 
 __all__ = [
     "CATEGORIES",
@@ -51,13 +60,16 @@ __all__ = [
     "weakness",
 ]
 
-_JUDGED = ("GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness")
+_HOMES = {
+    "classification": ("ClassGuess", "classes", "likely_classes"),
+    "continuum": ("CATEGORIES",),
+    "distinctiveness": (
+        "GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness",
+    ),
+    "phrases": ("GoodsWord", "Item", "goods_words", "items"),
+    "protected": ("ProtectedSign", "protected_signs"),
+    "relatedness": ("GRADES", "Relatedness", "relatedness"),
+    "wording": ("in_english", "not_read", "remark"),
+}  # fmt: skip
 
-__getattr__ = lazy_door(
-    __name__,
-    {
-        **dict.fromkeys(_JUDGED, "distinctiveness"),
-        **dict.fromkeys(("ProtectedSign", "protected_signs"), "protected"),
-        "CATEGORIES": "continuum",
-    },
-)
+__getattr__ = lazy_door(__name__, {name: home for home, names in _HOMES.items() for name in names})

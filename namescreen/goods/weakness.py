@@ -5,7 +5,6 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import kinds, zipf
-from .description import describe_in_conflict
 from .places import is_settled_place
 
 __all__ = ["weakness", "weakness_for_goods"]
@@ -33,7 +32,11 @@ def weakness(word: str, goods_words: tuple[str, ...] | str = ()) -> float:
         base = PLACE
     common = COMMON * min(max((zipf(word) - 3) / 3, 0.0), 1.0)
     own = round(max(base, common), 4)
-    return weakness_for_goods(own, describe_in_conflict(word, goods).weight) if goods else own
+    if not goods:
+        return own
+    from .description import describe_in_conflict
+
+    return weakness_for_goods(own, describe_in_conflict(word, goods).weight)
 
 
 def weakness_for_goods(own: float, described: float) -> float:

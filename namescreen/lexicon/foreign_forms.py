@@ -6,7 +6,8 @@ lead to words in the table, so a missing ending costs a word and a superfluous o
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from collections.abc import Callable
+from functools import cache, lru_cache
 
 __all__ = [
     "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "endings_of", "is_feminine_of", "made_small",
@@ -78,9 +79,6 @@ _CHANGING = {
     letter: frozenset(language for language, letters in _LAST_LETTERS.items() if letter in letters)
     for letter in frozenset("".join(_LAST_LETTERS.values()))
 }
-_COMPILED = {
-    language: tuple((re.compile(pattern), new) for pattern, new in changes) for language, changes in _CHANGES.items()
-}
 _LONGEST_CHANGE = 8
 _ALL_ENDINGS = {code: frozenset(("", *text.split())) for code, text in _ENDINGS.items()}
 _WITH_ENDING = {
@@ -126,8 +124,7 @@ _DIMINUTIVES = {
 }  # fmt: skip
 """How diminutives end, and what the word that they are made from ends in instead (the second group: the same vowel);
 the changes of its last consonant are those of `_RESTORED`. From memory of each language's grammar, folded."""
-_SMALL = {code: (re.compile(f"(.{{2,}}){ending}"), endings) for code, (ending, endings) in _DIMINUTIVES.items()}
-WITH_DIMINUTIVES = frozenset(_SMALL)
+WITH_DIMINUTIVES = frozenset(_DIMINUTIVES)
 """Languages whose diminutives are known by their endings."""
 _RESTORED = (("qu", "c"), ("gu", "g"), ("ch", "c"), ("gh", "g"), ("c", "z"), ("", ""))
 """What the last consonant before a diminutive's ending was (boca, boquita; fuoco, fuochetto; luz, lucecita)."""
@@ -136,10 +133,10 @@ _RESTORED = (("qu", "c"), ("gu", "g"), ("ch", "c"), ("gh", "g"), ("c", "z"), (""
 def made_small(word: str, language: str) -> list[str]:
     """The words that `word` may be a diminutive of (rana, ranita; Maus, Mäuschen); empty if it ends in none of the
     language's endings for them."""
-    if language not in _SMALL:
+    if language not in _DIMINUTIVES:
         return []
-    pattern, endings = _SMALL[language]
-    match = pattern.fullmatch(word)
+    ending, endings = _DIMINUTIVES[language]
+    match = re.fullmatch(f"(.{{2,}}){ending}", word)
     if not match:
         return []
     stem = match[1]
@@ -184,13 +181,18 @@ def stems_by_language(
     return (bare,), inflected
 
 
+@cache
+def _changes(language: str) -> tuple[tuple[re.Pattern[str], str], ...]:
+    return tuple((re.compile(pattern), new) for pattern, new in _CHANGES[language])
+
+
 @lru_cache(maxsize=1 << 16)
 def restored(word: str, language: str) -> tuple[str, ...]:
     """What `word` may have come from where more changes than the ending (lapices, lapiz); last, itself."""
     if language not in _CHANGING.get(word[-1:], ()):
         return (word,)
     kept, end = word[:-_LONGEST_CHANGE], word[-_LONGEST_CHANGE:]
-    matches = ((pattern.search(end), new) for pattern, new in _COMPILED[language])
+    matches = ((pattern.search(end), new) for pattern, new in _changes(language))
     found = [kept + end[: match.start()] + match.expand(new) for match, new in matches if match]
     return (*(one for one in found if len(one) >= SHORTEST), word)
 
@@ -282,7 +284,11 @@ _SPELLINGS = (
     (r"x", "ks"), (r"[yj]", "i"), (r"w", "v"), (r"ae|oe", "e"), (r"ou|eu", "u"), (r"(.)\1", r"\1"),
     (r"[aeiou]*r?[aeiou]*$", lambda end: "r" if "r" in end[0] else ""), (r"f$", "v"),
 )  # fmt: skip
-_RESPELLED = tuple((re.compile(pattern), new) for pattern, new in _SPELLINGS)
+
+
+@cache
+def _respelled() -> tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...]:
+    return tuple((re.compile(pattern), new) for pattern, new in _SPELLINGS)
 
 
 @lru_cache(maxsize=1 << 14)
@@ -290,6 +296,6 @@ def skeleton(word: str) -> str:
     """What an international word keeps in all spellings: chronometer, Kronometer, cronómetro, all kronomet r.
 
     The spellings of Greek and Latin sounds are made one, and the ending's vowels left out."""
-    for pattern, new in _RESPELLED:
+    for pattern, new in _respelled():
         word = pattern.sub(new, word)
     return word
