@@ -6,6 +6,9 @@ from dataclasses import dataclass
 
 __all__ = ["Mark"]
 
+_FIRMNESS = {"live": 0, "pending": 1, "opposed": 1, "unknown": 2, "dead": 3}
+_UNDATED = "9999"
+
 
 @dataclass(frozen=True, slots=True)
 class Mark:
@@ -48,6 +51,12 @@ class Mark:
     def is_dead(self) -> bool:
         """Whether the list says that the mark has ended, or was refused."""
         return self.status == "dead"
+
+    @property
+    def seniority(self) -> tuple[int, str]:
+        """Sort key of marks that are else alike: those in force before those applied for, those not known to stand and
+        those that have ended; of each the earliest right first, undated ones last."""
+        return _FIRMNESS[self.status], self.priority or self.filed or self.registered or _UNDATED
 
     def expired_by(self, date: str) -> bool:
         """Whether the day until which the mark is registered is stated and lies before `date` (YYYY-MM-DD)."""

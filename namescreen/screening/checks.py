@@ -136,7 +136,7 @@ class Checks:
             sorted(
                 found.values(),
                 # Rounded: a last bit that differs is no difference.
-                key=lambda one: (-round(one.closeness.overall, 9), -one.concern),
+                key=lambda one: (-round(one.closeness.overall, 9), -one.concern, one.mark.seniority),
             )
         )
 
@@ -309,14 +309,14 @@ def _may_hide_a_knockout(close: CloseMark) -> bool:
     return live_unseen and not close.knockout and close.conflict.near_identical
 
 
-def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float, bool, float]:
+def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float, bool, float, tuple[int, str]]:
     """Sort key of the marks of one name: knockouts first, then by level, of one level live marks before dead ones, then
-    by concern, those whose term has not run out, and goods that are known to be related; equal ones stay in the order
-    of the register."""
+    by concern, those whose term has not run out, goods that are known to be related, and seniority; equal ones stay in
+    the order of the register."""
     related = close.goods_relatedness
     score = 0.0 if isinstance(related, NotChecked) else related.score
     ended, overdue = close.mark.is_dead, bool(today) and close.mark.expired_by(today)
-    return not close.knockout, -close.level, ended, -close.concern, overdue, -score
+    return not close.knockout, -close.level, ended, -close.concern, overdue, -score, close.mark.seniority
 
 
 def _told_first(sentence: str, closeness: Closeness) -> Closeness:

@@ -52,10 +52,26 @@ def test_of_marks_with_the_same_words_the_one_of_most_concern_is_shown(
     for close in together:
         assert close.closeness == compare("Sprigwick", close.mark.text, name_goods=goods or None)
         assert close.knockout == is_knockout(close.mark, close.closeness, close.goods_relatedness)
-    if not goods and not classes:  # nothing to tell them apart by but whether they live
-        order = [(close.mark.status == "dead", int(close.mark.number)) for close in together]
+    if not goods and not classes:  # nothing to tell them apart by but how they stand
+        firm = {"live": 0, "pending": 1, "opposed": 1, "unknown": 2, "dead": 3}
+        order = [(firm[close.mark.status], int(close.mark.number)) for close in together]
         assert order == sorted(order)
     validate(one)
+
+
+def test_of_equal_knockouts_the_firmest_and_oldest_right_stands_first(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(
+        "mark,number,class,goods,status,filed,priority,registered\n"
+        "SPRIGWICK,said nothing,21,planters,,2001-01-01,,\n"
+        "SPRIGWICK,applied for,21,planters,pending,2020-01-01,,\n"
+        "Sprig Wick,younger,21,planters,registered,2019-06-01,,2020-01-01\n"
+        "Sprigwick,by priority,21,planters,registered,2019-07-01,2019-02-01,2020-01-01\n"
+        "Sprig-Wick,undated,21,planters,registered,,,\n"
+    )
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"])
+    found = [(mark.mark.number, *(other.mark.number for other in mark.others)) for mark in one.knockouts]
+    assert found == [("by priority", "applied for", "said nothing"), ("younger", "undated")]
 
 
 @pytest.mark.parametrize("classes", [[21], []])
