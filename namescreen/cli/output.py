@@ -13,6 +13,7 @@ import sys
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Any
 
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible, wrapped
@@ -227,9 +228,10 @@ def say_below(text: str, indent: str = "  ") -> None:
         _line(line)
 
 
-def folded(text: str, indent: str = "", further: str = "  ") -> str:
-    """`text` folded between words to the terminal's width; the lines after the first stand further in."""
-    return "\n".join(wrapped(text, width() - 1, initial_indent=indent, subsequent_indent=indent + further))
+def folded(text: str, indent: str = "", further: str = "  ", **options: Any) -> str:
+    """`text` folded between words to the terminal's width; the lines after the first stand further in. `options` are
+    those of `textwrap.wrap`."""
+    return "\n".join(wrapped(text, width() - 1, initial_indent=indent, subsequent_indent=indent + further, **options))
 
 
 def definitions(terms: Iterable[tuple[str, str]]) -> str:

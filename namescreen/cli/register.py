@@ -11,7 +11,7 @@ from namescreen.errors import InputError, Problem
 from namescreen.plain_text import plural, visible, wrapped
 
 from .options import ColumnOption, EncodingOption, make_app
-from .output import say_below, width
+from .output import folded, say_below, width
 from .outputs import unfit_output
 from .talk import progress, say
 
@@ -50,7 +50,7 @@ def prepare(
         about = prepare_register(sources, output, column=column, encoding=encoding, progress=advance)
     _tell(about.problems)
     held = f"{plural(about.marks, 'mark')} from {plural(len(about.sources), 'file')}"
-    typer.echo(f"{visible(str(about.path))}: {held}, {_size(about.bytes)}.")
+    typer.echo(folded(f"{visible(str(about.path))}: {held}, {_size(about.bytes)}."))
 
 
 @app.command(short_help="Tell what a prepared register holds.", epilog="Example: namescreen register info marks.nsr")
@@ -62,7 +62,7 @@ def info(
     from namescreen.register import info as about_register
 
     about = about_register(path)
-    typer.echo(f"{visible(str(about.path))}: prepared register, version {about.version}, whole")
+    typer.echo(folded(f"{visible(str(about.path))}: prepared register, version {about.version}, whole"))
     _fact("marks", f"{about.marks:,} ({about.bytes / max(about.marks, 1):,.0f} bytes each)")
     _fact("status", ", ".join(f"{n:,} {status}" for status, n in about.statuses.items() if n))
     if about.offices:
@@ -70,7 +70,7 @@ def info(
     if about.classes:
         _fact("classes", ", ".join(f"{number}: {n:,}" for number, n in about.classes.items()))
     for source in about.sources:
-        typer.echo(f"\n{visible(source.name)}")
+        typer.echo(f"\n{folded(visible(source.name))}")
         if source.format:
             say_below(source.format)
         several = f", the latest of {source.files:,} files" if source.files > 1 else ""
@@ -87,7 +87,7 @@ def info(
         typer.echo(f"\n{plural(len(about.problems), 'remark')} on the sources" + (":" if problems else " (--problems)"))
         if problems:
             for problem in about.problems:
-                typer.echo(visible(str(problem)))
+                typer.echo(folded(visible(str(problem))))
 
 
 def _tell(problems: tuple[Problem, ...]) -> None:

@@ -1,363 +1,27 @@
-"""The steered brainstorm in a plain terminal: line by line, within 80 columns, written down after each step."""
+"""The steered brainstorm in a plain terminal, or by the lines of a pipe: line by line, written down after each step."""
 
 from __future__ import annotations
 
-import os
-import shlex
 import sys
-from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, field, replace
-from difflib import get_close_matches
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from namescreen.brief import Brief, Concept
+from namescreen.brief import Brief
 from namescreen.errors import InputError, Interrupted, Problem
-from namescreen.files import write_whole
-from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.paging import good_names, least_score
-from namescreen.generation.senses import doubt, meaning_found, usable_words
-from namescreen.generation.steering import SHORTLIST_HEAD, journal, read_journal, shortlist_text
-from namescreen.lexicon import lexicon
+from namescreen.generation import Session
+from namescreen.generation.steering import read_journal
 from namescreen.outcome import DISCLAIMER
-from namescreen.plain_text import plural, shorten
-from namescreen.text import fold
+from namescreen.plain_text import plural
 
-from .output import PARTS_SHOWN, Column, definitions, folded, on_screen, say_below, show_table
-from .outputs import unfit_output
-from .steer_input import PipedLines, names_in
-from .steer_words import (
-    COMMANDS,
-    FEW_LEFT,
-    HELP,
-    HINT,
-    concept_step,
-    done_words,
-    sense_asked,
-    sense_lines,
-    taste_lines,
-)
+from .desk import MOST_REFUSED, Desk
+from .output import on_screen
+from .steer_input import PipedLines
 
 if TYPE_CHECKING:
     from namescreen.register import Register
 
-__all__ = ["PAGE", "Desk", "steer_session"]
-
-PAGE = 12
-"""Names on a page: with a line of hints and a few answers they fit a screen of 24 lines."""
-
-_DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
-"""What is said after a step about names."""
-_DIGITS = 5  # no page has numbers so long
-_MOST_REFUSED = 100  # lines of a pipe after which it is taken for something else than a session
-
-_COLUMNS = (
-    Column("number", "", right=True),
-    Column("name", "name", shrink=False),
-    Column("score", "score", right=True),
-    Column("how", "how it was made"),
-    Column("flags", "remarks"),
-)
-
-
-@dataclass
-class Desk:
-    """What a session works on: the brief, its files, and how it reads and writes lines."""
-
-    brief: Brief
-    session_file: Path
-    shortlist_file: Path
-    register: Register | None
-    read: Callable[[str], str]
-    write: Callable[[str], None]
-    session: Session
-    pages: list[Sequence[Candidate | Step]] = field(default_factory=list)
-    at: int = -1
-    stream: Iterator[Candidate] | None = None
-    anew: bool = False
-    """Whether the next page is a new one though older ones follow: what is asked for has changed."""
-    lowered: int = 0
-    """How many times the maker has gone on past the last good names."""
-    refused: int = 0
-    """How many lines asked for nothing that could be done."""
-
-    def __post_init__(self) -> None:
-        self.pages += self.session.pages
-        self.at = self.session.at
-
-    @property
-    def page(self) -> Sequence[Candidate | Step]:
-        """The names on the page that is shown."""
-        return self.pages[self.at] if self.pages else []
-
-    def run(self) -> None:
-        """Show pages and obey until the maker stops, or the input ends."""
-        self.open()
-        self.write(folded(HINT))
-        piped = isinstance(self.read, PipedLines)
-        while True:
-            try:
-                line = self.read("> ")
-                line.encode()
-            except EOFError:
-                break
-            except UnicodeError:
-                self._refuse("That line holds what is no text. Type it again.")
-                continue
-            word, _, rest = line.strip().partition(" ")
-            if word in ("stop", "quit", "exit"):
-                break
-            self.obey(word.casefold(), rest.strip())
-            if piped and self.refused >= _MOST_REFUSED:
-                break
-        if self.session.kept:
-            self.save(self.shortlist_file)
-        self.write(self._onward())
-
-    def open(self) -> None:
-        """Show the page on which the session stood, or its first."""
-        if self.pages:
-            self._show_again(self.at)
-        else:
-            self.next_page()
-
-    def _onward(self) -> str:
-        """The next steps after a session."""
-        source, kept_in = self.brief.source, self.shortlist_file
-        if not self.session.kept:
-            return folded(f"Nothing is kept yet. The session is in {self.session_file}; the same command goes on.")
-        with_brief = ["--brief", str(source)] if source else []
-        if source and self.brief.shortlist_file == kept_in:
-            return f"Next: {shlex.join(['namescreen', 'screen', *with_brief])}"
-        lines = [f"Next: {shlex.join(['namescreen', 'screen', str(kept_in), *with_brief])}"]
-        if source and kept_in.parent == source.parent:
-            lines.append(f'For the report, write into {source}: shortlist = "{kept_in.name}"')
-        return "\n".join(lines)
-
-    def obey(self, word: str, rest: str) -> None:
-        """Carry out one line."""
-        if word[:1].isdecimal():
-            word, rest = "keep", f"{word} {rest}"
-        if word in ("", "next"):
-            self.next_page()
-        elif word == "back":
-            self._back()
-        elif word in _DONE:
-            self._about(word, rest.removeprefix("like ") if word in ("more", "less") else rest)
-        elif word in ("add", "without") and rest:
-            self._concept(word, rest)
-        elif word == "senses" and rest:
-            self._write_lines(sense_lines(rest, self.brief))
-        elif word == "why":
-            self._explain(rest)
-        elif word == "undo":
-            self._undo()
-        elif word == "list":
-            kept = [f"  {name}  {how}" for name, how in self.session.kept.items()]
-            kept += [f"  {name}  in {self.shortlist_file} already" for name in self._others()]
-            self._write_lines(kept or ["  Nothing yet. `keep 3` puts name 3 on it."])
-        elif word == "taste":
-            self._write_lines(taste_lines(self.session))
-        elif word == "save":
-            self.save(Path(rest) if rest else self.shortlist_file)
-        elif word in ("help", "?"):
-            self.write(definitions(HELP))
-        else:
-            self._refuse(self._not_understood(word, rest))
-
-    def _refuse(self, what: str) -> None:
-        """Say why a line cannot be obeyed, and where it stands if it was not typed just now."""
-        self.refused += 1
-        said = f"{self.read.place}{what}" if isinstance(self.read, PipedLines) else what
-        self.write("\n".join(map(folded, said.split("\n"))))
-
-    def _write_lines(self, lines: Iterable[str]) -> None:
-        self.write("\n".join(folded(line.strip(), "  ") for line in lines))
-
-    def _not_understood(self, word: str, rest: str) -> str:
-        """What is said of a line that asks for nothing known: a name alone, or a slip of the keys."""
-        named = self._named(f"{word} {rest}".strip())
-        if named is not None:
-            return f"What about {named.text}? To keep it: keep {named.text}. Or: drop, more, less, why {named.text}"
-        if word in ("add", "without", "senses"):
-            return f"{word} takes a word: {word} WORD"
-        near = get_close_matches(word, COMMANDS, 1)
-        meant = f" Did you mean `{f'{near[0]} {rest}'.strip()}`?" if near else ""
-        return f"{shorten(word, 40)!r} is not understood here.{meant} `help` lists what is."
-
-    def _about(self, kind: str, rest: str) -> None:
-        chosen = self._chosen(rest)
-        if isinstance(chosen, str) or not chosen:
-            what = f"{chosen!r} is no name shown so far, so nothing is changed. " if chosen else ""
-            self._refuse(f"{what}{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7")
-            return
-        steps = [Step.about(kind, one) for one in chosen]
-        self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
-        total = len(self.session.kept) + len(self._others())
-        self.write(folded(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}."))
-        self.stream = None
-        if kind in ("more", "less"):
-            self.anew = True
-            self.next_page()
-
-    def _others(self) -> list[str]:
-        """The names in the shortlist file that are no doing of this session's."""
-        own = {fold(name) for name in (*self.session.kept, *self.session.saved)}
-        return [name for name in dict.fromkeys(names_in(self.shortlist_file)[1]) if fold(name) not in own]
-
-    def _chosen(self, rest: str) -> list[Candidate | Step] | str:
-        """The names that a line means: numbers and ranges of the page, and names in words, parted by commas. The first
-        that is not known is returned as it was typed."""
-        found: list[Candidate | Step] = []
-        for piece in filter(None, map(str.strip, rest.split(","))):
-            whole = self._named(piece)
-            tokens = [piece] if whole is not None else piece.split()
-            for token in tokens:
-                first, dash, last = token.partition("-")
-                if dash and first.isdecimal() and last.isdecimal() and len(first + last) < _DIGITS:
-                    several = [self._named(str(number)) for number in range(int(first), int(last) + 1)]
-                else:
-                    several = [whole or self._named(token)]
-                if not several or None in several:
-                    return token
-                found += [one for one in several if one is not None and one not in found]
-        return found
-
-    def _concept(self, word: str, rest: str) -> None:
-        step = concept_step(word, rest)
-        if not usable_words(step.text):
-            self._refuse(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
-            return
-        asked = sense_asked(rest)
-        if not meaning_found(asked) and lexicon().known(asked.word):
-            unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
-            self._refuse(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")
-            return
-        self._step(step)
-        self.write(folded(done_words(word, step)))
-        doubted = doubt(Concept(step.text, step.senses)) if word == "add" else ""
-        if doubted:
-            self.write(f"{doubted.replace('--ideas', f'`senses {step.text}`')} `undo` takes it back.")
-        self.stream, self.anew, self.lowered = None, True, 0
-        self.next_page()
-
-    def _undo(self) -> None:
-        last, stood = self.session.last, self.session.stood
-        self._step(Step("undo"))
-        self.stream = None
-        names = ", ".join(step.text for step in last)
-        self.write(f"Taken back: {last[0].kind} {names}." if last else "There is nothing to take back.")
-        if last and last[0].kind not in ("keep", "unkeep", "drop"):
-            self._show_again(stood)
-            self.anew = True
-
-    def _back(self) -> None:
-        if self.at < 1:
-            self._refuse("There is no page before this one.")
-            return
-        self._show_again(self.at - 1)
-
-    def _show_again(self, place: int) -> None:
-        """Show a page that was shown before, and note that the session stands there: its numbers count again."""
-        self.at, self.anew = max(0, place), False
-        if self.session.at != self.at:
-            self._step(Step("page", str(self.at)))
-        self.write(f"Page {self.at + 1} of {len(self.pages)}.")
-        self._show_page()
-
-    def _explain(self, rest: str) -> None:
-        one = self._named(rest)
-        if one is None:
-            self._refuse(f"Say which, by number or name: why 3 (1 to {len(self.page)}).")
-            return
-        if isinstance(one, Step):  # of an earlier session: only how it was made is known
-            self.write(f"{one.text}: {one.construction}, {one.how}")
-            return
-        parts = ", ".join(f"{title} {one.parts[name]:.2f}" for name, title in PARTS_SHOWN.items() if name in one.parts)
-        origins = [told for told in one.origins if told.partition(": ")[2] != one.how]  # else it is said already
-        for line in (f"{one.text}: {one.construction}, {one.how}", *origins, f"score {one.score:.2f}; {parts}"):
-            say_below(line)
-
-    def _named(self, token: str) -> Candidate | Step | None:
-        """A name of the page by its number, or any name shown so far by its text."""
-        if token.isdecimal():
-            return self.page[int(token) - 1] if len(token) < _DIGITS and 1 <= int(token) <= len(self.page) else None
-        shown = (one for page in (self.page, *self.pages) for one in page if fold(one.text) == fold(token))
-        return next(shown, None) or self.session.met(token)
-
-    def next_page(self) -> None:
-        """Show the next page; what was learned since the last one counts from here on."""
-        if self.at + 1 < len(self.pages) and not self.anew:
-            self._show_again(self.at + 1)
-            return
-        settled = self.session.brief(self.brief)
-        if not settled.concepts:
-            self.write("No concept is left. Add one: add WORD")
-            return
-        if self.stream is None:
-            self.stream = candidates(settled, taste=self.session.taste, register=self.register)
-        floor = least_score([one.score for one in self.pages[0]] if self.pages else [], self.lowered)
-        page, weaker = good_names(self.stream, floor, PAGE)
-        if not page and not weaker:
-            self.write("No more names within these limits. Add a concept, or undo a step.")
-            return
-        if page:
-            self.pages.append(page)
-            self.at, self.anew = len(self.pages) - 1, False
-            self._step(*Session.page_of(page))
-            self._show_page()
-        if weaker and len(page) < PAGE:
-            self.stream, self.lowered = None, self.lowered + 1
-            self.write(folded(FEW_LEFT.format(floor=floor)))
-
-    def _show_page(self) -> None:
-        rows = [
-            {"number": number, "name": one.text, "score": f"{one.score:.2f}", "how": one.how, "flags": one.flags}
-            for number, one in enumerate(self.page, 1)
-        ]
-        show_table(rows, _COLUMNS if any(one.flags for one in self.page) else _COLUMNS[:-1])
-
-    def _step(self, *steps: Step) -> None:
-        self.session = self.session.after(*steps)
-        write_whole(self.session_file, journal(self.session))
-
-    def save(self, path: Path) -> None:
-        """Write the shortlist; names that stand in the file stay, and what was deleted in it stays deleted."""
-        problem = self._unfit(path)
-        if problem is not None:
-            self._refuse(f"{problem}.\nThe shortlist is not written.")
-            return
-        before, known = names_in(path)
-        there = {fold(name) for name in known}
-        own = os.path.realpath(path) == os.path.realpath(self.shortlist_file)
-        gone = [name for name in self.session.kept if own and name in self.session.saved and fold(name) not in there]
-        if gone:
-            self._step(*(replace(Step("unkeep", name), joined=place > 0) for place, name in enumerate(gone)))
-            self.write(f"Deleted in {path}, so no longer kept: {', '.join(gone)}.")
-        kept = self.session.kept
-        if not kept:
-            self.write(f"Nothing is kept yet, so {path} is not written. `keep 3` keeps name 3 of the page.")
-            return
-        try:
-            write_whole(path, shortlist_text(kept, before, known).encode())
-        except OSError as error:
-            self._refuse(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
-            return
-        if own:
-            self._step(*(Step("saved", name) for name in kept if name not in self.session.saved))
-        others = len(self._others()) if own else 0
-        beside = f", beside {plural(others, 'name')} that stood there" if others else ""
-        self.write(f"{plural(len(kept), 'name')} kept, in {path}{beside}.")
-
-    def _unfit(self, path: Path) -> Problem | None:
-        """Why the shortlist may not be written to `path`; a list that the brief names as its own may be added to."""
-        inputs = [self.session_file, *self.brief.marks, *([self.brief.source] if self.brief.source else [])]
-        beginnings: tuple[bytes, ...] = (SHORTLIST_HEAD.encode(),)
-        named = self.brief.shortlist_file
-        if named is not None and os.path.realpath(path) == os.path.realpath(named) and path.suffix.lower() != ".csv":
-            beginnings = (b"",)
-        return unfit_output(path, "shortlist", beginnings, inputs)
+__all__ = ["steer_session"]
 
 
 def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: Register | None) -> None:
@@ -375,11 +39,11 @@ def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, re
     typed = sys.stdin is not None and sys.stdin.isatty()
     read = input if typed else PipedLines(sys.stdin.buffer if sys.stdin else None, _write)
     desk = Desk(brief, session_file, shortlist_file, register, read, _write, started)
-    problem = desk._unfit(shortlist_file)
+    problem = desk.unfit(shortlist_file)
     if problem is not None:
         raise InputError(problem)
     if started.steps:
-        _write(f"Taking up the session in {session_file}: {plural(len(started.kept), 'name')} kept so far.")
+        desk.say(f"Taking up the session in {session_file}: {plural(len(started.kept), 'name')} kept so far.")
     _write(on_screen(DISCLAIMER))
     try:
         desk.run()
@@ -390,7 +54,7 @@ def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, re
     if desk.refused and not typed:
         lines = plural(desk.refused, "line")
         remedy = "Each is named above with its number; what the others asked for is done"
-        if desk.refused >= _MOST_REFUSED:
+        if desk.refused >= MOST_REFUSED:
             remedy = "Nothing was read further. One command a line is read, such as `keep 3`; `help` lists them"
         raise InputError(Problem(f"{lines} asked for nothing that could be done", remedy, "standard input"))
 

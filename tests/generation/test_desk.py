@@ -11,7 +11,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
-from namescreen.cli.steer import PAGE, Desk
+from namescreen.cli.desk import PAGE, Desk
 from namescreen.generation.steering import Session, read_journal
 
 Sit = Callable[..., "Sitting"]

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from namescreen.brief import Brief
+from tests.conftest import Run
 from tests.generation.test_desk import Sitting
 
 Sit = Callable[..., Sitting]
@@ -87,6 +88,15 @@ def test_lists_keep_to_a_narrow_terminal(sit: Sit, monkeypatch: pytest.MonkeyPat
     one.say("more 7")
     for line in ("list", "taste", "senses spring", "without spring=season"):
         assert max(map(len, one.say(line).splitlines())) <= 40
+
+
+def test_all_that_is_said_keeps_to_a_narrow_terminal(run: Run) -> None:
+    """The last lines too; only a path may take more, so that it can be copied."""
+    lines = "keep 1-6\nundo\nlisst\nadd hob\nwhy 1\nback\nback\nsave other.txt\nhelp\nkeep 2\nstop\n"
+    command = ("brainstorm", "--concept", "herb", "--concept", "well", "--steer", "--shortlist", "s.txt")
+    for text in (lines, "stop\n", ""):
+        done = run(*command, input=text, env={"COLUMNS": "40"})
+        assert max(map(len, done.stdout.splitlines())) <= 40
 
 
 def test_where_good_names_are_few_the_page_is_short_and_says_so(sit: Sit) -> None:

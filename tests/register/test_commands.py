@@ -11,6 +11,14 @@ from subprocess import CompletedProcess
 Run = Callable[..., "CompletedProcess[str]"]
 
 
+def test_what_is_told_of_a_register_keeps_to_a_narrow_terminal(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text("name,class,filed\nFERNSILL,21,31.02.2020\nFEMSILL,x,\n")
+    made = run("register", "prepare", "marks.csv", "--output", "marks.nsr", env={"COLUMNS": "40"})
+    told = run("register", "info", "marks.nsr", "--problems", env={"COLUMNS": "40"})
+    for text in (made.stdout, made.stderr, told.stdout):
+        assert 0 < max(map(len, text.splitlines())) <= 40
+
+
 def test_prepare_info_and_screen(run: Run, tmp_path: Path) -> None:
     (tmp_path / "marks.csv").write_text("mark,class,status,office\nHERBWICK,21,Registered,XX\nMOSS,99,dead,XX\n,21,,\n")
     done = run("register", "prepare", "marks.csv", "--output", "marks.nsr")
