@@ -47,13 +47,19 @@ def familiar_phrases() -> Entries:
 
 
 def familiar_sounds() -> Entries:
-    """What a part is found by -> the parts, each with its original."""
-    found: dict[str, list[str]] = {}
-    for original, parts in familiar().items():
+    """What a part is found by -> the codes of such parts; = and a code -> the parts that sound so, with what stands
+    around them."""
+    by_key: dict[str, dict[str, None]] = {}
+    by_code: dict[str, list[str]] = {}
+    for parts in familiar().values():
         for part in parts:
-            for key in sound_keys(part.split("~")[3]):
-                found.setdefault(key, []).append(f"{original}~{part}")
-    return {key: "|".join(parts) for key, parts in found.items()}
+            before, letters, after, code, stress, at = part.split("~")
+            by_code.setdefault(code, []).append("~".join((before, letters, after, stress, at)))
+            for key in sound_keys(code):
+                by_key.setdefault(key, {})[code] = None
+    return {key: " ".join(codes) for key, codes in by_key.items()} | {
+        f"={code}": "|".join(parts) for code, parts in by_code.items()
+    }
 
 
 def _compounds() -> Iterator[str]:

@@ -14,7 +14,7 @@ naming_vocabulary.tsv  a word of these -> ROW|POS|ZIPF|CONCRETENESS|FEELING|CHAR
                        is known of it; PLACES in a closed pair where it stands well: 1, 2 or 12
 familiar_phrases.tsv   a familiar word or saying -> 1 if it stands in naming_phrases.txt
 familiar_sounds.tsv    what a part that may give way is found by (its rhyme, its beginning, its consonants) ->
-                       ORIGINAL~BEFORE~PART~AFTER~SOUNDS~STRESS~AT|...
+                       SOUNDS SOUNDS ...; = and SOUNDS -> BEFORE~PART~AFTER~STRESS~AT|...
 
 The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
 brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by

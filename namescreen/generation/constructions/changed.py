@@ -18,7 +18,7 @@ from ..material import Material, title
 from ..vocabulary import part_of_speech, word
 from ..word_sounds import is_vowel
 
-__all__ = ["Slot", "behind", "changed", "heard", "propose", "slots", "sound_keys"]
+__all__ = ["Slot", "behind", "changed", "codes", "heard", "propose", "slots", "sound_keys"]
 
 NAME = "changed"
 _WORDS = 140  # of the best short words are tried
@@ -44,12 +44,18 @@ class Slot:
 
 
 @lru_cache(maxsize=1 << 12)
-def slots(key: str) -> tuple[Slot, ...]:
-    """The slots that share a rhyme, a beginning or their consonants, by one of `sound_keys`."""
-    rows = (row.split("~") for row in (open_table("familiar_sounds.tsv").get(key) or "").split("|") if row)
+def codes(key: str) -> tuple[str, ...]:
+    """The codes of the parts that share a rhyme, a beginning or their consonants, by one of `sound_keys`."""
+    return tuple((open_table("familiar_sounds.tsv").get(key) or "").split())
+
+
+@lru_cache(maxsize=1 << 12)
+def slots(code: str) -> tuple[Slot, ...]:
+    """The slots of which the part sounds so."""
+    rows = (row.split("~") for row in (open_table("familiar_sounds.tsv").get(f"={code}") or "").split("|") if row)
     return tuple(
-        Slot(original, before, part, after, code, stress == "1", int(at))
-        for original, before, part, after, code, stress, at in rows
+        Slot(before + part + after, before, part, after, code, stress == "1", int(at))
+        for before, part, after, stress, at in rows
     )
 
 
@@ -70,8 +76,10 @@ def propose(material: Material) -> Iterator[Proposal]:
     for idea in _audible(material):
         code = code_of(idea.facts.sounds)
         sure = material.brief_terms.strongest(idea.associations)
-        for slot in dict.fromkeys(slot for key in sound_keys(code) for slot in slots(key)):
-            if _heard_at_once(code, slot) and _fits(material, idea, slot):
+        alike = (one for one in dict.fromkeys(one for key in sound_keys(code) for one in codes(key))
+                 if _heard_at_once(code, one))  # fmt: skip
+        for slot in (slot for one in alike for slot in slots(one)):
+            if _fits(material, idea, slot):
                 if slot.original not in suits:
                     suits[slot.original] = behind(material.brief_terms, slot.original)
                 possible.append((sure * (0.4 + suits[slot.original]), idea, slot))
@@ -107,12 +115,12 @@ def _fits(material: Material, idea: Idea, slot: Slot) -> bool:
     return idea.kind == "concept" or part_of_speech(slot.part) == idea.pos
 
 
-def _heard_at_once(code: str, slot: Slot) -> bool:
+def _heard_at_once(code: str, other: str) -> bool:
     """Whether a word is heard at once as what it takes the place of: it rhymes with it from the first vowel on, or one
     sound is another, more or less."""
-    if _vowels(code) != _vowels(slot.code):
+    if _vowels(code) != _vowels(other):
         return False
-    return sound_keys(code)[0] == sound_keys(slot.code)[0] or _one_sound_apart(code, slot.code)
+    return sound_keys(code)[0] == sound_keys(other)[0] or _one_sound_apart(code, other)
 
 
 @lru_cache(maxsize=1 << 13)
