@@ -19,8 +19,9 @@ if TYPE_CHECKING:
 
     Arrays = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
+    Keys = NDArray[np.uint16]
 
-__all__ = ["BIGRAMS", "Bigrams", "bigrams", "pack_bigrams"]
+__all__ = ["BIGRAMS", "Bigrams", "bigrams", "bigrams_of", "pack_bigrams"]
 
 BIGRAMS = 1 << 16
 _SPACE = 32
@@ -34,9 +35,9 @@ MOST_COUNTED = 255
 class Bigrams(Protocol):
     """The strings of a register by their bigrams."""
 
-    def most_alike(self, text: str, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
-        """At most `count` strings that share most bigrams with `text` (by Dice's coefficient), ascending,
-        none of them `left_out`. Equally alike ones at the end are all given or all left."""
+    def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
+        """At most `count` strings that share most with these bigrams (by Dice's coefficient), ascending, none of them
+        `left_out`. Equally alike ones at the end are all given or all left. None where there are no bigrams."""
 
 
 def bigrams(arrays: Arrays, name: str) -> Bigrams:
@@ -63,9 +64,11 @@ def pack_bigrams(arrays: dict[str, NDArray[np.generic]], name: str) -> None:
     arrays[f"{name}_bigrams_start"] = np.searchsorted(keys[order], np.arange(BIGRAMS + 1)).astype(np.uint32)
 
 
-def _bigrams_of(text: str) -> NDArray[np.uint16]:
-    letters = np.frombuffer(f" {text} ".encode("utf-8", "replace"), np.uint8)
-    return distinct(letters[:-1] * np.uint16(256) + letters[1:])
+def bigrams_of(*texts: str) -> Keys:
+    """The distinct bigrams of some texts, as numbers, ascending."""
+    letters = (np.frombuffer(f" {text} ".encode("utf-8", "replace"), np.uint8) for text in texts)
+    keys = (one[:-1] * np.uint16(256) + one[1:] for one in letters)
+    return distinct(np.concatenate([np.zeros(0, np.uint16), *keys]))
 
 
 class CompiledBigrams:
@@ -74,9 +77,9 @@ class CompiledBigrams:
     def __init__(self, arrays: BigramArrays) -> None:
         self._compiled = arrays
 
-    def most_alike(self, text: str, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
-        """As `Bigrams.most_alike`."""
-        return self._compiled.most_alike(_bigrams_of(text), count, left_out)
+    def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
+        """As `Bigrams.sharing_most`."""
+        return self._compiled.most_alike(keys, count, left_out) if len(keys) else np.zeros(0, np.int64)
 
 
 class ArrayBigrams:
@@ -85,9 +88,10 @@ class ArrayBigrams:
     def __init__(self, postings: NDArray[np.uint32], start: NDArray[np.uint32], text_start: NDArray[np.uint32]) -> None:
         self._postings, self._start, self._text_start = postings, start, text_start
 
-    def most_alike(self, text: str, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
-        """As `Bigrams.most_alike`."""
-        keys = _bigrams_of(text)
+    def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
+        """As `Bigrams.sharing_most`."""
+        if not len(keys):
+            return np.zeros(0, np.int64)
         lists = [self._postings[self._start[key] : self._start[key + 1]] for key in keys.astype(np.int64)]
         shared = np.bincount(np.concatenate(lists), minlength=len(self._text_start) - 1).clip(max=MOST_COUNTED)
         enough = LEAST_SHARED * shared >= min(len(keys), LEAST_SHARED * MOST_COUNTED)

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
     Values = NDArray[np.float64]
 
-__all__ = ["Candidates", "taken"]
+__all__ = ["Candidates", "rows_of", "taken"]
 
 
 class Candidates:
@@ -38,9 +38,7 @@ class Candidates:
 
     def __init__(self, index: Index, places: Places) -> None:
         self._index, self.places = index, places
-        words, ends = index.row_words.gather(index.rows_of_names(places))
-        sizes = (index.name_rows[places + 1] - index.name_rows[places]).astype(np.int64)
-        written = Rows(words.astype(np.int64), ends[:-1], np.cumsum(sizes) - sizes)
+        written = rows_of(index, places)
         first = _rows(written, written.first)
         self.foreign, said = as_said(index, first)
         self.held = distinct(written.words)
@@ -95,6 +93,13 @@ class Candidates:
         before = np.cumsum(keep) - keep
         chosen = _rows(rows, keep.nonzero()[0])._replace(first=before[rows.first])
         return Said.of(chosen, self.weights, self._length_translated)
+
+
+def rows_of(index: Index, places: Places) -> Rows:
+    """Every way to divide each of some names, by the places of words in the index."""
+    words, ends = index.row_words.gather(index.rows_of_names(places))
+    sizes = (index.name_rows[places + 1] - index.name_rows[places]).astype(np.int64)
+    return Rows(words.astype(np.int64), ends[:-1], np.cumsum(sizes) - sizes)
 
 
 def _rows(rows: Rows, chosen: Places) -> Rows:

@@ -20,6 +20,7 @@ from .goods_weights import GoodsWeights
 from .packing import RaggedArray, distinct
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
+from .word_search import word_search
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -38,8 +39,9 @@ class Index:
 
     def __init__(self, arrays: Arrays) -> None:
         self.arrays = arrays
-        self.words, self.word_bigrams = Strings(arrays, "word"), bigrams(arrays, "word")
-        self.word_codes, self.code_bigrams = Codes(arrays, "word_code"), bigrams(arrays, "word_code")
+        self.words, self.word_codes = Strings(arrays, "word"), Codes(arrays, "word_code")
+        self.word_bigrams, self.code_bigrams = bigrams(arrays, "word"), bigrams(arrays, "word_code")
+        self.word_search = word_search(arrays)
         self.said = Texts(arrays, "said")
         self.strength, self.dominance = (arrays[f"word_{name}"].view(np.float64) for name in Weight._fields)
         self.own_weight = [arrays[f"word_{name}"].view(np.float64) for name in OwnWeight._fields]

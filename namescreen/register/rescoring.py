@@ -38,22 +38,24 @@ from .in_english import has_further_readings
 from .nearest import nearest
 from .packing import distinct
 from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
+from .word_scores import sounds
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     from ..closeness import Features, Scores
     from .index import Index
-    from .phoneme_index import Codes
 
     Places = NDArray[np.int64]
     Values = NDArray[np.float64]
 
 __all__ = ["FETCHED", "LEAST_FETCHED", "Compared", "Found", "best_of", "fetched"]
 
-FETCHED, LEAST_FETCHED = 6, 300
-"""How many times as many names as are wanted are scored in full, and at least how many: a register that has no more is
-scored as a whole. How many of the 50 closest that misses is measured in tests/bench/bench_register.py."""
+FETCHED, LEAST_FETCHED = 3, 150
+"""How many times as many names as are wanted are scored in full, and at least how many. How many of the 50 closest that
+misses is measured in tests/bench/bench_recall.py."""
+SCORED_WHOLE = 300
+"""A register of no more names is scored as a whole."""
 PLAIN_SHARE = 0.75
 """The share of a closeness in full that the plainer score of the same names reaches; where it does not, a name that is
 only wanted from some closeness on may be missed."""
@@ -77,7 +79,7 @@ def fetched(
     """The names of the index to be scored in full where the `top` closest are wanted, none of them `left_out`; with
     `least`, only those that may be so close."""
     count = FETCHED * top if least else max(LEAST_FETCHED, FETCHED * top)
-    if len(index.names) > count or (least and len(index.names) > top):
+    if len(index.names) > (top if least else max(count, SCORED_WHOLE)):
         return nearest(index, name, count, left_out, PLAIN_SHARE * least)
     return np.arange(len(index.names)) if left_out is None else (~left_out).nonzero()[0]
 
@@ -129,7 +131,7 @@ class Compared:
         look = many.looks(measures, self._same)
         both_known = candidates.is_one_known_word & is_one_known_word(name.name.words)
         share = np.where(both_known, LETTERS, LETTERS_OF_NAME)
-        sound = _sounds(index.name_codes, name.phoneme_codes, places, measures, self._same, share)
+        sound = sounds(index.name_codes, name.phoneme_codes, places, measures, self._same, share)
         self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order()])
         self._translated = self._in_translation()
 
@@ -194,7 +196,7 @@ class Compared:
             place = index.words.find(word.letters)
             same = held == (-1 if place is None else place)
             measures = index.words.measures(word.letters, held)
-            sound = _sounds(index.word_codes, word.phoneme_codes, held, measures, same)
+            sound = sounds(index.word_codes, word.phoneme_codes, held, measures, same)
             known = (index.flags[held] & IS_KNOWN) > 0
             meaning = self._meaning(word.letters)[at]
             familiar = ((index.flags[held] & IS_FAMILIAR) > 0) | is_familiar(word.letters)
@@ -244,14 +246,3 @@ class Compared:
         for one in similar:
             opposite[one] = are_opposite(letters, index.word(int(words[one])))
         return many.meanings(related, said, opposite, comparable, english, same)
-
-
-def _sounds(
-    codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_],
-    share: Values | float = LETTERS,
-) -> Values:  # fmt: skip
-    """`closeness.sound.sound` of one word or name and each of these; NaN where one cannot be read aloud."""
-    if not own or not len(places):
-        return np.where(same, 1.0, np.nan)
-    articulation, alike = codes.sound_measures(own, places)
-    return many.sounds(articulation, alike, measures[:, many.SPELLED], same, share)

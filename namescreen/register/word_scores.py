@@ -1,4 +1,5 @@
-"""One word of a name against every word of a register: scored where it is asked for."""
+"""One word of a name against the words of a register: compared where they are likeliest to be like it, estimated
+elsewhere."""
 
 from __future__ import annotations
 
@@ -6,83 +7,114 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..closeness import Word
-from ..closeness.appearance import above_floor
-from ..closeness.many import looks
-from ..closeness.sound import FLOOR as SOUND_FLOOR
-from ..closeness.vocabulary import has_senses
-from ..closeness.word_similarity import CHANCE, SAID_OTHERWISE, SAME_MEANING
+from ..closeness import Word, many
+from ..closeness.sound import LETTERS
+from ..closeness.vocabulary import RELATED, SAME_NAME, base_forms, has_senses, is_familiar, is_known, is_surname
+from ..closeness.word_similarity import CHANCE
+from .bigram_index import bigrams_of
 from .packing import distinct
+from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
+from .word_search import WHOLE
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     from .index import Index
+    from .phoneme_index import Codes
 
     Places = NDArray[np.int64]
     Values = NDArray[np.float64]
 
-__all__ = ["WordScores"]
+__all__ = ["WordScores", "sounds"]
 
-NONE = np.zeros(0, np.int64)
-STRONGER_ASPECT = 0.8
-"""Share of a word pair's similarity that comes from the stronger of look and sound, the rest from their mean. This and
-the next are reasoned, not fitted."""
-DIFFERENT_MEANING = 0.8
-"""The factor for two known words whose meanings have nothing in common."""
+FEW_WORDS, CONSIDERED = 32_768, 10_000
+"""In a register of more distinct words than the first only those are estimated that share most bigrams with the word:
+half so many as the second by letters, and the words of half so many readings by phonemes."""
+FORM, FORM_OF_ESTIMATE = 0.30, 0.42
+"""The look and sound of a word that is not compared: so much, and so much more for an estimate of 1."""
 
 
 class WordScores:
-    """The `similarity` of one word of a name and each word of the register that was scored, in [0, 1]; else 0. Look and
-    sound below a floor count as nothing, so that most words need not be looked at."""
+    """The words of an index that are likeliest to be like a word of a name, by their `places`, ascending, and how they
+    compare with it (`arrays`)."""
 
-    def __init__(self, word: Word, index: Index) -> None:
-        self.word, self._index = word, index
-        self.similarity, self._scored = np.zeros(len(index.words)), np.zeros(len(index.words), bool)
-        self._parts: list[Places] = [NONE]
-        self._synonyms, self._synonym_meaning = NONE, np.zeros(0)
-        self._has_senses = has_senses(word.letters)
-        if self._has_senses:
-            places, values = index.related(word.letters)
-            keep = (values >= SAME_MEANING) & (places < len(index.words))
-            self._synonyms = distinct(places[keep])
-            self._synonym_meaning = np.zeros(len(self._synonyms))
-            np.maximum.at(self._synonym_meaning, np.searchsorted(self._synonyms, places[keep]), values[keep])
+    def __init__(self, word: Word, index: Index, most: int) -> None:
+        self._index, self._word = index, word
+        likeliest = self._likeliest(most)
+        self._related, self._said = self._related_words()
         same = index.words.find(word.letters)
         self._same = np.array([] if same is None else [same], np.int64)
+        self.places = distinct(np.concatenate([likeliest, self._related, self._same]))
+        self.arrays = self._compared()
 
-    def score_alike(self, by_letters: int, by_sounds: int) -> None:
-        """Score the words that share most bigrams of letters, those with the readings that share most of phonemes with
-        each reading of the word, as many as these say, and those with the same meaning or the same letters."""
-        index = self._index
-        looks = index.word_bigrams.most_alike(self.word.letters, by_letters)
-        codes = [index.code_bigrams.most_alike(code, by_sounds) for code in self.word.phoneme_codes]
-        sounds, _ = index.word_codes.owners.gather(np.concatenate([NONE, *codes]))
-        self.score(distinct(np.concatenate([looks, sounds.astype(np.int64), self._synonyms, self._same])))
+    def of(self, words: Places) -> many.WordArrays:
+        """How some words of the index compare with the word; those without a place here by their estimate."""
+        form = FORM + FORM_OF_ESTIMATE / WHOLE * self._estimates[words].astype(np.float64)
+        nothing = np.zeros(len(words))
+        found = many.WordArrays(form, form.copy(), nothing, np.maximum(0.0, (form - CHANCE) / (1 - CHANCE)))
+        if len(self.places):
+            at = np.minimum(np.searchsorted(self.places, words), len(self.places) - 1)
+            here = self.places[at] == words
+            for values, exact in zip(found, self.arrays, strict=True):
+                values[here] = exact[at[here]]
+        return found
 
-    def score(self, places: Places) -> None:
-        """Score these words."""
-        places = places[~self._scored[places]]
-        if len(places):
-            self._scored[places] = True
-            self._parts.append(places)
-            look = looks(self._index.words.measures(self.word.letters, places), np.zeros(len(places), bool))
-            sound = self._index.word_codes.similarity_of(self.word.phoneme_codes, places, SOUND_FLOOR)
-            self.similarity[places] = self._combined(places, above_floor(look, CHANCE), above_floor(sound, SOUND_FLOOR))
+    def _likeliest(self, most: int) -> Places:
+        """At most so many words that are likeliest to be like it; of all that are considered the estimate is kept."""
+        index, word = self._index, self._word
+        places = np.arange(len(index.words))
+        if len(places) > FEW_WORDS:
+            by_letters = index.word_bigrams.sharing_most(bigrams_of(word.letters), CONSIDERED // 2)
+            codes = index.code_bigrams.sharing_most(bigrams_of(*word.phoneme_codes), CONSIDERED // 2)
+            by_sounds, _ = index.word_codes.owners.gather(codes)
+            places = distinct(np.concatenate([by_letters, by_sounds.astype(np.int64)]))
+        estimates = index.word_search.estimates(word, places)
+        self._estimates = np.zeros(len(index.words), np.uint16)
+        self._estimates[places] = estimates
+        reached = np.bincount(estimates, minlength=WHOLE + 1)[::-1].cumsum()[::-1]
+        return places[estimates >= max(int(np.searchsorted(-reached, -most)), 1)]
 
-    def similar(self) -> Places:
-        """The scored words that are similar at all."""
-        return np.concatenate([places[self.similarity[places] > 0] for places in self._parts])
+    def _related_words(self) -> tuple[Places, Values]:
+        """The words that are related to it in meaning, and how much."""
+        if not has_senses(self._word.letters):
+            return np.zeros(0, np.int64), np.zeros(0)
+        places, values = self._index.related(self._word.letters)
+        keep = (values >= RELATED) & (places < len(self._index.words))
+        related = distinct(places[keep])
+        most = np.zeros(len(related))
+        np.maximum.at(most, np.searchsorted(related, places[keep]), values[keep])
+        return related, most
 
-    def _combined(self, places: Places, look: Values, sound: Values) -> Values:
-        """Look and sound, raised or lowered by what the words mean."""
-        value = (look + sound + STRONGER_ASPECT * abs(look - sound)) / 2
-        if self._has_senses:
-            same, at = np.zeros(len(places), bool), np.searchsorted(self._synonyms, places)
-            if len(self._synonyms):
-                at = np.minimum(at, len(self._synonyms) - 1)
-                same = self._synonyms[at] == places
-            value[(self._index.known[places] > 0) & ~same] *= DIFFERENT_MEANING
-            value[same] = np.maximum(value[same], SAID_OTHERWISE * self._synonym_meaning[at[same]])
-        value[np.isin(places, self._same)] = 1.0
-        return value
+    def _compared(self) -> many.WordArrays:
+        index, word, places = self._index, self._word, self.places
+        same, flags = np.isin(places, self._same), index.flags[places]
+        measures = index.words.measures(word.letters, places)
+        look, known = many.looks(measures, same), (flags & IS_KNOWN) > 0
+        sound = sounds(index.word_codes, word.phoneme_codes, places, measures, same)
+        familiar = ((flags & IS_FAMILIAR) > 0) | is_familiar(word.letters)
+        none = np.zeros(len(places), bool)
+        return many.word_arrays(look, sound, self._meaning(same), is_known(word.letters), known, familiar, none)
+
+    def _meaning(self, same: NDArray[np.bool_]) -> Values:
+        """`closeness.vocabulary.meaning` of the words, by relations of senses alone."""
+        index, letters, places = self._index, self._word.letters, self.places
+        if not has_senses(letters):
+            return np.where(same, 1.0, np.nan)
+        said = np.zeros(len(places))
+        said[np.searchsorted(places, self._related)] = self._said
+        flags, comparable = index.flags[places], index.known[places] > 0
+        if is_surname(letters):
+            comparable &= ((flags & IS_SURNAME) == 0) | (said >= SAME_NAME)
+        english = (flags & HAS_BASE_FORMS) > 0 if base_forms(letters) else np.zeros(len(places), bool)
+        return many.meanings(said, said, np.zeros(len(places), bool), comparable, english, same)
+
+
+def sounds(
+    codes: Codes, own: tuple[str, ...], places: Places, measures: Values, same: NDArray[np.bool_],
+    share: Values | float = LETTERS,
+) -> Values:  # fmt: skip
+    """`closeness.sound.sound` of one word or name and each of these; NaN where one cannot be read aloud."""
+    if not own or not len(places):
+        return np.where(same, 1.0, np.nan)
+    articulation, alike = codes.sound_measures(own, places)
+    return many.sounds(articulation, alike, measures[:, many.SPELLED], same, share)

@@ -16,12 +16,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import namescreen.native
+from namescreen.closeness.features import Word
+from namescreen.closeness.weights import Weight
 from namescreen.native import choose, is_compiled
 from namescreen.native.library import load
-from namescreen.register.bigram_index import bigrams, pack_bigrams
-from namescreen.register.packing import pack_strings
+from namescreen.register.bigram_index import bigrams, bigrams_of, pack_bigrams
+from namescreen.register.packing import pack_inverse, pack_lists, pack_strings
 from namescreen.register.phoneme_index import Codes, code_arrays
 from namescreen.register.string_index import OrderedTexts, Strings
+from namescreen.register.word_search import word_search
 
 FOLDER = Path(namescreen.native.__file__).parent
 needs_compiled = pytest.mark.skipif(not is_compiled(), reason="installed without a C compiler")
@@ -107,7 +110,11 @@ def arrays_of_a_register() -> dict[str, np.ndarray]:
     pack_strings(arrays, "word", ordered)
     pack_bigrams(arrays, "word")
     pack_strings(arrays, "lemma", sorted(WORDS), lengths=False)
-    code_arrays(arrays, "code", CODES)
+    code_arrays(arrays, "word_code", CODES)
+    rows = [[at, (at + 3) % len(WORDS)] for at in range(len(WORDS))]
+    pack_lists(arrays, "row_words", rows)
+    pack_inverse(arrays, "postings", arrays["row_words"], arrays["row_words_start"], len(WORDS))
+    arrays["row_name"], arrays["name_rows"] = np.split(np.arange(2 * len(rows) + 1, dtype=np.uint32), [len(rows)])
     return arrays
 
 
@@ -128,15 +135,17 @@ def test_arrays_of_a_forged_register_end_in_an_error_or_an_answer(name: str, dat
             forged[at] = data.draw(st.integers(0, limit) | st.integers(0, 300).map(lambda n: min(n, limit)))
     everything = np.arange(len(WORDS))
     try:
-        strings, codes, lemmas = Strings(arrays, "word"), Codes(arrays, "code"), OrderedTexts(arrays, "lemma")
-        alike = bigrams(arrays, "word")
+        strings, codes, lemmas = Strings(arrays, "word"), Codes(arrays, "word_code"), OrderedTexts(arrays, "lemma")
+        alike, search = bigrams(arrays, "word"), word_search(arrays)
         for text in ("moss", "herbwik", "corn"):
-            alike.most_alike(text, 3)
+            alike.sharing_most(bigrams_of(text), 3)
             strings.measures(text, everything)
             strings.find(text)
             lemmas.find(text)
         for reading in ("mos", "kOrn"):
             codes.similarity_of((reading,), everything, 0.4)
             codes.sound_measures((reading,), everything)
+            search.estimates(Word("herbwik", (reading,), Weight(0.5, 0.5)), everything)
+            search.holding(everything, np.full(len(WORDS), 9, np.uint16), None, 3)
     except (IndexError, ValueError):
         pass

@@ -16,8 +16,7 @@ from namescreen.closeness import Features, compare, features, score
 from namescreen.closeness.many import ManyScores
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter, Selection
-from namescreen.register import Register, open_prepared, prepare, read_register, rescoring
-from namescreen.register import nearest as nearest_module
+from namescreen.register import Register, open_prepared, prepare, read_register, rescoring, word_scores
 from namescreen.register.packing import pack_strings
 from namescreen.register.string_index import Texts
 from namescreen.text import tokenize
@@ -82,7 +81,8 @@ def test_the_closest_are_those_of_scoring_every_mark(name: str, marks: list[str]
 def test_in_two_stages_the_closest_is_never_lost(
     name: str, marks: list[str], prepared: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(nearest_module, "FEW_WORDS", 0)
+    monkeypatch.setattr(word_scores, "FEW_WORDS", 0)
+    monkeypatch.setattr(rescoring, "SCORED_WHOLE", 0)
     monkeypatch.setattr(rescoring, "LEAST_FETCHED", 120)
     [(_, hits)] = open_prepared(prepared).search([name], top=10)
     scores = every_score(name, marks)
