@@ -20,6 +20,7 @@ import hashlib
 import json
 import mmap
 import os
+import shlex
 import struct
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
@@ -158,6 +159,9 @@ def verify(path: Path) -> None:
 def _header(path: Path, mapped: mmap.mmap) -> tuple[dict[str, Any], int]:
     remedy = _REMEDY.format(path=path)
     if mapped[: len(MAGIC)] != MAGIC:
+        if path.suffix != SUFFIX:
+            made = shlex.join([str(path), "--output", str(path.with_suffix(SUFFIX))])
+            remedy = f"If it is a list of marks, make one of it with: namescreen register prepare {made}"
         raise DataError(path, "is not a prepared register", remedy)
     if len(mapped) < _HEAD.size:
         raise DataError(path, "is cut: even its header is not whole", remedy)

@@ -19,6 +19,15 @@ def test_what_is_told_of_a_register_keeps_to_a_narrow_terminal(run: Run, tmp_pat
         assert 0 < max(map(len, text.splitlines())) <= 40
 
 
+def test_of_a_plain_list_info_says_how_to_make_a_register_of_it(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "my marks.csv").write_text("name\nFERNSILL\n")
+    told = run("register", "info", "my marks.csv")
+    assert told.returncode == 2
+    assert "namescreen register prepare 'my marks.csv' --output 'my marks.nsr'" in told.stderr
+    (tmp_path / "m.nsr").write_text("name\nFERNSILL\n")
+    assert "Make it again with" in run("register", "info", "m.nsr").stderr
+
+
 def test_prepare_info_and_screen(run: Run, tmp_path: Path) -> None:
     (tmp_path / "marks.csv").write_text("mark,class,status,office\nHERBWICK,21,Registered,XX\nMOSS,99,dead,XX\n,21,,\n")
     done = run("register", "prepare", "marks.csv", "--output", "marks.nsr")
