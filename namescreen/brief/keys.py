@@ -70,7 +70,10 @@ def _concept(checker: Checker, value: Any, place: Place) -> Concept:
             f"must be a word, not {shown(value)}",
             'Write "herb", or { word = "spring", senses = ["season"] }',
         )
-    return Concept(read_word(checker, value, place))
+    concept = Concept.read(read_word(checker, value, place))
+    if not concept.word:
+        raise WrongError(f"{shown(value)} has no word before its meaning", 'Write "spring=season"')
+    return concept
 
 
 def _country(checker: Checker, value: Any, place: Place) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
@@ -17,6 +18,12 @@ class Concept:
 
     word: str
     senses: tuple[str, ...] = ()
+
+    @classmethod
+    def read(cls, text: str) -> Concept:
+        """A concept as it is typed: a word, or a word and what it means: spring=season. The word may be empty."""
+        word, _, senses = text.partition("=")
+        return cls(word.strip(), tuple(filter(None, re.split(r"[,;\s]+", senses))))
 
 
 @dataclass(frozen=True, slots=True)

@@ -288,10 +288,10 @@ def _fields(brief: Brief) -> dict[str, object]:
 
 
 def _concept(text: str) -> Concept:
-    word, _, senses = text.partition("=")
-    if not word.strip():
+    concept = Concept.read(text)
+    if not concept.word:
         raise InputError(Problem(f"{text!r} is no concept", "Write a word, or word=meaning", "--concept"))
-    return Concept(word.strip(), tuple(filter(None, re.split(r"[,;\s]+", senses))))
+    return concept
 
 
 def _lengths(text: str | None) -> tuple[int | None, int | None]:

@@ -31,7 +31,6 @@ from .steer_words import (
     HINT,
     concept_step,
     done_words,
-    sense_asked,
     sense_lines,
     taste_lines,
 )
@@ -232,7 +231,7 @@ class Desk:
         if not usable_words(step.text):
             self._refuse(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
-        asked = sense_asked(rest)
+        asked = Concept.read(rest)
         if not meaning_found(asked) and lexicon().known(asked.word):
             unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
             self._refuse(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")

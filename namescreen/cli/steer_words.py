@@ -13,7 +13,7 @@ from namescreen.text import fold, tokenize
 
 __all__ = [
     *("COMMANDS", "FEW_LEFT", "HELP", "HINT"),
-    *("concept_step", "done_words", "sense_asked", "sense_lines", "taste_lines"),
+    *("concept_step", "done_words", "sense_lines", "taste_lines"),
 ]
 
 _MOST_SENSES = 8
@@ -119,15 +119,9 @@ def done_words(word: str, step: Step) -> str:
     return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."
 
 
-def sense_asked(text: str) -> Concept:
-    """The concept, with the meaning, that a line names: spring=season."""
-    word, _, wanted = (part.strip() for part in text.partition("="))
-    return Concept(word, tuple(wanted.replace(",", " ").split()))
-
-
 def concept_step(kind: str, text: str) -> Step:
     """The step of adding or leaving a concept, or one meaning of it: to leave a meaning is to add the others."""
-    word, senses = (asked := sense_asked(text)).word, asked.senses
+    word, senses = (asked := Concept.read(text)).word, asked.senses
     if kind == "without" and senses:
         left = chosen_senses(asked)
         others = [sense.label.partition("(")[2].rstrip(")") for sense in lexicon().senses(word) if sense not in left]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache, lru_cache
 
 from ..brief import Concept
@@ -16,6 +17,8 @@ _HIGHEST, _STEP = 9, 0.07
 """The most steps up to an everyday word (a seal is an animal in seven), and the cost of each."""
 _BESIDE = 12  # the most neighbouring senses considered
 _NEARLY = 0.6  # of the association with a sense's words, where no broader word is the one that is wanted
+_FITS = 0.3  # least fit of a meaning
+_MOST_TOLD = 8  # meanings
 
 
 def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
@@ -23,37 +26,52 @@ def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
     senses = lexicon().senses(fold(concept.word))
     scores = [_fit(sense, concept) for sense in senses]
     best = max(scores, default=0.0)
-    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(0.3, best - 0.1)) or senses
+    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(_FITS, best - 0.1)) or senses
 
 
 def meaning_found(concept: Concept) -> bool:
     """Whether some sense of the concept fits the meanings wanted; True if none is wanted."""
-    return not concept.senses or any(_fit(sense, concept) >= 0.3 for sense in lexicon().senses(fold(concept.word)))
+    return not concept.senses or any(_fit(sense, concept) >= _FITS for sense in lexicon().senses(fold(concept.word)))
 
 
 def doubt(concept: Concept) -> str:
     """What a maker should know of a concept before names are made from it: that its word is not known here, or that no
-    meaning of it fits the one wanted. Empty if all is well."""
+    meaning of it is the one wanted, and which there are. Empty if all is well."""
     if not any(map(lexicon().known, usable_words(concept.word))):
         return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
-    if meaning_found(concept):
+    senses = lexicon().senses(fold(concept.word))
+    if not concept.senses or any(_named(sense, word) for sense in senses for word in _wanted(concept)):
         return ""
-    wanted = " ".join(concept.senses)
-    return f"No meaning of {concept.word!r} fits {wanted!r}, so all are used. --ideas lists them."
+    word, wanted = f"{concept.word!r}", f"{' '.join(concept.senses)!r}"
+    if not meaning_found(concept):
+        return f"No meaning of {word} fits {wanted}, so all are used: {_told(senses)}. --ideas lists them."
+    taken = chosen_senses(concept)
+    others = [sense for sense in senses if sense not in taken]
+    further = f"; others are {_told(others)}" if others else ""
+    return f"{wanted} names no meaning of {word}. The nearest is taken: {_told(taken)}{further}. --ideas lists them."
+
+
+def _told(senses: Sequence[Sense]) -> str:
+    """What senses mean, in words, each once: the first few."""
+    labels = list(dict.fromkeys(sense.label.partition("(")[2].rstrip(")") or sense.label for sense in senses))
+    more = len(labels) - _MOST_TOLD
+    return "; ".join([*labels[:_MOST_TOLD], *([f"and {more} more"] if more > 0 else [])])
+
+
+def _wanted(concept: Concept) -> set[str]:
+    return {word for meaning in concept.senses for word in fold(meaning).replace(",", " ").split()}
 
 
 def _fit(sense: Sense, concept: Concept) -> float:
-    wanted = {word for meaning in concept.senses for word in fold(meaning).replace(",", " ").split()}
-    return max((_points_at(sense, word) for word in wanted), default=0.0)
+    return max((_named(sense, word) or _nearness(sense, word) for word in _wanted(concept)), default=0.0)
 
 
-def _points_at(sense: Sense, wanted: str) -> float:
+def _named(sense: Sense, wanted: str) -> float:
+    """How surely a word names a sense: as a synonym, a neighbour or a broader word of it; 0 if it is none."""
     if any(wanted in fold(word).split() for word in (*sense.words[0:], sense.label.partition("(")[2].rstrip(")"))):
         return 1.0
     book = lexicon()
-    beside = book.related_ids(sense.id, "@", "@i", "~", "%p", "#p", "#s", "#m", "+")[:_BESIDE]
-    around = [fold(word) for one in beside for word in book.entry(one).words]
-    if wanted in around:
+    if wanted in _around(sense):
         return 1.0 - _STEP
     # a part is of the kind that its whole is: a tail is an animal's
     above, height = book.related_ids(sense.id, "@", "@i", "#p"), 1
@@ -62,7 +80,19 @@ def _points_at(sense: Sense, wanted: str) -> float:
         above = list(dict.fromkeys(other for one in above for other in book.related_ids(one, "@", "@i")))
         if any(fold(word) == wanted for one in above for word in book.entry(one).words):
             return 1.0 - _STEP * height
-    near = [association(wanted, word) or 0.0 for word in (*map(fold, sense.words[1:3]), *around) if word.isalpha()]
+    return 0.0
+
+
+def _around(sense: Sense) -> list[str]:
+    """The words of the neighbouring senses."""
+    beside = lexicon().related_ids(sense.id, "@", "@i", "~", "%p", "#p", "#s", "#m", "+")[:_BESIDE]
+    return [fold(word) for one in beside for word in lexicon().entry(one).words]
+
+
+def _nearness(sense: Sense, wanted: str) -> float:
+    """How much a word that does not name a sense has to do with it."""
+    words = (*map(fold, sense.words[1:3]), *_around(sense))
+    near = [association(wanted, word) or 0.0 for word in words if word.isalpha()]
     return _NEARLY * max(near, default=0.0)
 
 

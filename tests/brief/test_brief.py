@@ -325,3 +325,12 @@ def test_a_file_too_large_for_a_brief_is_not_read_whole(tmp_path: Path) -> None:
         file.truncate(1 << 40)  # a sparse file: reading it whole would need a terabyte
     with pytest.raises(InputError, match="more than 1,048,576 bytes"):
         load_brief(path)
+
+
+def test_a_concept_with_its_meaning_is_written_as_it_is_typed(tmp_path: Path) -> None:
+    path = tmp_path / "brief.toml"
+    path.write_text('concepts = ["spring=season, coil", "herb"]\n')
+    assert load_brief(path).concepts == (Concept("spring", ("season", "coil")), Concept("herb"))
+    path.write_text('concepts = ["=season"]\n')
+    with pytest.raises(InputError, match="no word before its meaning"):
+        load_brief(path)

@@ -60,6 +60,11 @@ def test_what_is_doubtful_of_a_concept_is_told_with_what_to_do() -> None:
     assert "Add a common word" in doubt(Concept("zorgle"))
     assert "all are used" in doubt(Concept("spring", ("dragon",)))
     assert doubt(Concept("spring", ("season",))) == ""
+    for wanted in ("dragon", "banana"):
+        told = doubt(Concept("grain", (wanted,)))
+        assert f"'{wanted}'" in told
+        assert "foodstuff; cereal" in told or "foodstuff; to ingrain" in told
+    assert "The nearest is taken: foodstuff; cereal; others are atom;" in told
     assert doubt(Concept("spring")) == ""
 
 
