@@ -298,7 +298,8 @@ class Desk:
             self.say("No concept is left. Add one: add WORD")
             return
         if self.stream is None:
-            self.stream = candidates(settled, taste=self.session.taste, register=self.register)
+            found = candidates(settled, taste=self.session.taste, register=self.register)
+            self.stream = (one for one in found if one.text not in self.session.shown)
         floor = least_score([one.score for one in self.pages[0]] if self.pages else [], self.lowered)
         page, weaker = good_names(self.stream, floor, PAGE)
         if not page and not weaker:

@@ -35,7 +35,8 @@ HELP = (
     ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
                      "without spring=season"),
     ("senses WORD", "the chief meanings of a word; senses WORD all: every one"),
-    ("next, back", "another page (or just Enter), the page before"),
+    ("next, back", "another page (or just Enter), the page before. Until a line says what you like, pages are those of "
+                   "`--limit`, without weak names; then they follow `taste`"),
     ("why 5", "how name 5 was made, and from what"),
     ("list", "what is on the shortlist"),
     ("taste", "what steers the next pages"),

@@ -180,7 +180,10 @@ class Session:
 
     @property
     def taste(self) -> Taste:
-        """What has been learned, for `brainstorm`."""
+        """What has been learned, for `brainstorm`; nothing before the first wish, so that pages go on as one long list
+        does. What was shown may come again then."""
+        if all(step.kind in _NOTES for step in self.steps):
+            return Taste()
         seen = self.shown | set(self.dropped)
         worn = Counter(word for page in self.pages for step in page for word in {*step.sources})
         return Taste(self.words, self.constructions, self.models, self.unlike, self.without, seen, worn)

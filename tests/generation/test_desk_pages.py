@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from namescreen.brief import Brief
+from namescreen.generation.steering import read_journal
 from tests.conftest import Run
 from tests.generation.test_desk import Sitting
 
@@ -16,7 +17,7 @@ Sit = Callable[..., Sitting]
 
 @pytest.fixture
 def sit(tmp_path: Path, studio: Brief) -> Sit:
-    return lambda: Sitting(tmp_path, studio)
+    return lambda **more: Sitting(tmp_path, studio, **more)
 
 
 def test_keeping_on_an_earlier_page_does_not_lose_the_place(sit: Sit) -> None:
@@ -97,6 +98,22 @@ def test_all_that_is_said_keeps_to_a_narrow_terminal(run: Run) -> None:
     for text in (lines, "stop\n", ""):
         done = run(*command, input=text, env={"COLUMNS": "40"})
         assert max(map(len, done.stdout.splitlines())) <= 40
+
+
+def test_until_something_steers_pages_are_those_of_one_long_list(sit: Sit, studio: Brief) -> None:
+    from namescreen.generation import brainstorm
+
+    one = sit()
+    shown = [*one.names]
+    one.say("next")
+    shown += one.names
+    again = sit(started=read_journal(one.session))  # the same after a restart
+    again.say("next")
+    shown += again.names
+    assert [name.text for name in brainstorm(studio, limit=len(shown))] == shown
+    again.say("drop 1")
+    again.say("next")
+    assert [name.text for name in brainstorm(studio, limit=len(shown) + 12)][len(shown):] != again.names
 
 
 def test_where_good_names_are_few_the_page_is_short_and_says_so(sit: Sit) -> None:
