@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from ..marks.mark import Mark
 from ..policy import Conflict
 from ..text import parse
+from ..text.inflection import other_number
 
 if TYPE_CHECKING:
     from ..register import Register
@@ -62,7 +63,7 @@ def says_little(word: str, goods: str) -> bool:
     from ..lexicon import kinds
 
     named = {one.word for one in goods_words(goods)}
-    return word in named or word.removesuffix("s") in named or bool(kinds(word) & _EVERYWHERE)
+    return word in named or not named.isdisjoint(other_number(word)) or bool(kinds(word) & _EVERYWHERE)
 
 
 def past_cases_tell(

@@ -9,7 +9,7 @@ import pytest
 from namescreen.policy import CROWDED, Conflict
 from namescreen.register import read_register
 from namescreen.screening import CloseMark, Screening, screen
-from namescreen.screening.crowd import shares_only
+from namescreen.screening.crowd import says_little, shares_only
 
 GOODS = "bicycle panniers"
 MARKS = (
@@ -114,3 +114,9 @@ def test_every_market_with_a_crowd_is_told(tmp_path: Path) -> None:
     register = read_register([tmp_path / "marks.csv"])
     (found,) = screen(["Thicket Lantern"], register, goods="herb planters", markets=("GB", "US"))
     assert [(one.owners, one.market) for one in found.shared_words] == [(4, "GB"), (3, "US")]
+
+
+@pytest.mark.parametrize(("word", "goods"), [("bakeries", "bakery"), ("box", "boxes"), ("dish", "dishes")])
+def test_a_word_for_the_goods_says_little_in_either_number(word: str, goods: str) -> None:
+    assert says_little(word, goods)
+    assert not says_little("quorn", goods)
