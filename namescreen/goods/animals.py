@@ -5,7 +5,8 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import lexicon
-from .context import ancestors, context, leading_senses
+from .broader import ancestors, leading_senses, names_above, names_of
+from .context import context
 from .phrases import base_form
 
 __all__ = ["is_animal", "is_other_animal"]
@@ -26,8 +27,7 @@ def is_other_animal(word: str, goods: str) -> bool:
     if not theirs or around.food or any(one.word == base_form(word) for one in around.words):
         return False
     above = ancestors(mine)
-    young = any("young" in lexicon().entry(up).words for up in above)
-    return not young and not any(other in above or mine in ancestors(other) for other in theirs)
+    return "young" not in names_of(above) and not any(other in above or mine in ancestors(other) for other in theirs)
 
 
 def is_animal(word: str) -> bool:
@@ -40,4 +40,4 @@ def _animal(word: str) -> str:
     A pet or a critter is no animal of its own."""
     leading = (sense_id for sense_id, _ in leading_senses(base_form(word), 2))
     animals = (sense_id for sense_id in leading if lexicon().domain(sense_id) == "noun.animal")
-    return next((one for one in animals if any(TAXA & {*lexicon().entry(up).words} for up in ancestors(one))), "")
+    return next((one for one in animals if TAXA & names_above(one)), "")

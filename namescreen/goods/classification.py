@@ -11,11 +11,12 @@ import re
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from ..lexicon import lexicon
 from ..tables import open_table
 from ..text import parse
+from .broader import layers_above, names_of
 from .nice import CLASSES
 from .wording import in_english
 from .words import base_form
@@ -175,11 +176,8 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 
 def _is_produce(word: str) -> bool:
     """Whether a word names fruit, vegetables, nuts or mushrooms that are neither grain nor only used for flavour."""
-    broader: set[str] = set()
-    layer = [sense.id for sense in lexicon().senses(word, "n", labelled=False)[:_SENSES]]
-    for _ in range(_STEPS):
-        broader.update(name.lower() for one in layer for name in lexicon().entry(one).words)
-        layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i")]
+    senses = [sense.id for sense in lexicon().senses(word, "n", labelled=False)[:_SENSES]]
+    broader = names_of(one for layer in islice(layers_above(senses), _STEPS) for one in layer)
     return word in ("fruit", "nut") or (bool(broader & PRODUCE) and not broader & SEASONING_OR_GRAIN)
 
 
@@ -269,10 +267,8 @@ def _broader(word: str) -> tuple[tuple[str, float], ...]:
     """The broader terms of the two leading noun senses of `word`, each with its weight, less with every step."""
     found: dict[str, float] = {}
     for place, sense in enumerate(lexicon().senses(word, "n", labelled=False)[:2]):
-        layer = [sense.id]
-        for step in range(_STEPS):
+        for step, layer in enumerate(islice(layers_above([sense.id]), _STEPS)):
             for one in layer:
                 if lexicon().entry(one).below < _WIDE:
                     found.setdefault(one, _DECAY**step / (place + 1))
-            layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i")]
     return tuple(found.items())

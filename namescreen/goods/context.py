@@ -10,12 +10,13 @@ from functools import lru_cache
 from itertools import pairwise
 
 from ..lexicon import associated, lexicon
+from .broader import leading_senses
 from .classification import likely_classes
 from .nice import CLASSES
 from .phrases import GoodsWord, goods_words
 from .trade_table import is_term
 
-__all__ = ["FOOD_CLASSES", "Context", "Near", "ancestors", "context", "leading_senses"]
+__all__ = ["FOOD_CLASSES", "Context", "Near", "context"]
 
 NAMES_GOODS = 1.0
 SYNONYM = 0.95
@@ -120,21 +121,3 @@ def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> list[tu
             if leading_senses(subject.word, 1):
                 found.setdefault(subject.word, (SUBJECT, False))
     return [(word, weight, names_goods) for word, (weight, names_goods) in found.items()]
-
-
-def leading_senses(word: str, most: int) -> list[tuple[str, float]]:
-    """The leading noun senses of a word and how leading they are, (0, 1]."""
-    strengths = lexicon().sense_strengths(word)
-    nouns = [(sense_id, strength / 9) for sense_id, strength in strengths if sense_id[0] == "n"]
-    return sorted(nouns, key=lambda pair: -pair[1])[:most]
-
-
-@lru_cache(maxsize=1 << 14)
-def ancestors(sense_id: str) -> frozenset[str]:
-    """Every sense above this one, and itself."""
-    found = {sense_id}
-    layer = [sense_id]
-    while layer:
-        layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i") if up not in found]
-        found.update(layer)
-    return frozenset(found)

@@ -9,7 +9,8 @@ from functools import cache, lru_cache
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
 from ..tables import open_table
-from .context import FOOD_CLASSES, leading_senses
+from .broader import leading_senses
+from .context import FOOD_CLASSES
 from .description import is_material
 from .grounds import grounds_for
 from .phrases import base_form, goods_words, plain_words

@@ -16,7 +16,8 @@ from functools import lru_cache
 from ..lexicon import Sense, associated, association, kinds, lexicon, zipf
 from ..tables import open_table
 from .animals import is_animal, is_other_animal
-from .context import ASSOCIATED, Context, Near, ancestors, context, leading_senses
+from .broader import ancestors, leading_senses, names_above
+from .context import ASSOCIATED, Context, Near, context
 from .grounds import under_law
 from .groups import is_listed, ties
 from .known_places import comes_from
@@ -336,8 +337,7 @@ def _ingredient(word: str, around: Context) -> Evidence:
 
 def _is_fare(sense_id: str) -> bool:
     """Whether it is a meal, or food in stock (larder), and no food of its own."""
-    above = {name for up in ancestors(sense_id) for name in lexicon().entry(up).words}
-    return bool(above & {"fare", "meal", "ration", "course", "commissariat"})
+    return bool(names_above(sense_id) & {"fare", "meal", "ration", "course", "commissariat"})
 
 
 def _tendency(word: str) -> float:

@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import cache, lru_cache
+from itertools import islice
 
 from ..lexicon import lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
+from .broader import layers_above, leading_senses
 from .classification import classes
-from .context import leading_senses
 from .nice import is_service
 from .phrases import Item
 from .trade_table import goods_of
@@ -84,12 +85,12 @@ def is_listed(item: Item) -> bool:
 
 def _by_broader_term(word: str) -> frozenset[str]:
     """The groups of the nearest broader term that is listed: a poncho is a garment."""
-    layer = [sense_id for sense_id, _ in leading_senses(word, 1)]
-    for _ in range(STEPS):
-        layer = [up for sense_id in layer for up in lexicon().related_ids(sense_id, "@", "@i")]
-        for name in (name.lower() for up in layer for name in lexicon().entry(up).words):
-            if groups := _listed(name):
-                return groups
+    layers = layers_above(sense_id for sense_id, _ in leading_senses(word, 1))
+    for layer in islice(layers, 1, STEPS + 1):
+        for up in layer:
+            for name in lexicon().entry(up).words:
+                if groups := _listed(name.lower()):
+                    return groups
     return frozenset()
 
 

@@ -10,6 +10,7 @@ from functools import lru_cache
 
 from ..lexicon import kinds, languages, lexicon, translations, zipf
 from ..tables import open_table
+from .broader import names_above
 
 __all__ = ["Place", "is_settled_place", "place_of"]
 
@@ -90,10 +91,7 @@ def _named(word: str) -> Place | None:
         return Place(written, True)
     if leading.domain not in ("noun.location", "noun.object") or not written[:1].isupper():
         return None
-    from .context import ancestors
-
-    above = {name for up in ancestors(leading.id) for name in lexicon().entry(up).words}
-    return Place(written, not above & WILD and min(map(zipf, word.split())) >= OBSCURE)
+    return Place(written, not names_above(leading.id) & WILD and min(map(zipf, word.split())) >= OBSCURE)
 
 
 def is_settled_place(word: str) -> bool:

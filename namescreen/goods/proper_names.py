@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from ..lexicon import Sense, kinds, lexicon, name_rank
 from ..text.inflection import other_number
+from .broader import names_above
 from .places import place_of
 
 __all__ = ["has_form_of_surname", "is_proper", "is_surname", "is_trade_name", "listed_surname"]
@@ -45,9 +46,7 @@ def is_trade_name(word: str) -> bool:
 def _is_made(sense: Sense) -> bool:
     """A thing that a maker may name; dishes, cheeses and wines take their capitals from places and people."""
     if sense.domain == "noun.food":
-        from .context import ancestors
-
-        return not {name for up in ancestors(sense.id) for name in lexicon().entry(up).words} & _RECIPES
+        return not names_above(sense.id) & _RECIPES
     if sense.domain == "noun.communication":  # a site is an instance of its kind; languages are no instances
         return bool(lexicon().related_ids(sense.id, "@i"))
     return sense.domain in ("noun.artifact", "noun.substance")

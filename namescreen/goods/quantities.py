@@ -7,9 +7,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from ..lexicon import lexicon
+from .broader import ancestors, leading_senses, names_of
 from .classification import likely_classes
-from .context import ancestors, leading_senses
 from .description import DESCRIBES, Evidence, of_kind
 
 __all__ = ["quantity"]
@@ -31,7 +30,7 @@ def quantity(number: str, unit: str, goods: str) -> Evidence | None:
     if not number.isdecimal():
         return None
     senses = {up for sense, _ in leading_senses(unit, 1) for up in ancestors(sense)}
-    above = {name for up in senses for name in lexicon().entry(up).words}
+    above = names_of(senses)
     sold_so = {each for kind, held in _MEASURED_IN.items() if kind in above for each in held}
     if not sold_so & set(likely_classes(goods)[:1]):
         return None

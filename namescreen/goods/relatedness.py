@@ -11,8 +11,8 @@ from functools import cache, lru_cache
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
 from ..tables import open_table
+from .broader import ancestors, leading_senses
 from .classification import classes
-from .context import ancestors, leading_senses
 from .groups import groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items

@@ -1,0 +1,43 @@
+"""The broader terms of a word's senses: whatever goes up the lexicon's kinds for goods goes through this module."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
+
+from ..lexicon import lexicon
+
+__all__ = ["ancestors", "layers_above", "leading_senses", "names_above", "names_of"]
+
+
+def leading_senses(word: str, most: int) -> list[tuple[str, float]]:
+    """The leading noun senses of a word and how leading they are, (0, 1]."""
+    strengths = lexicon().sense_strengths(word)
+    nouns = [(sense_id, strength / 9) for sense_id, strength in strengths if sense_id[0] == "n"]
+    return sorted(nouns, key=lambda pair: -pair[1])[:most]
+
+
+def layers_above(senses: Iterable[str]) -> Iterator[list[str]]:
+    """These senses, then those one step above them, and so on; each sense once, as soon as it is met."""
+    layer = [*senses]
+    seen: set[str] = set()
+    while layer:
+        yield layer
+        seen.update(layer)
+        layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i") if up not in seen]
+
+
+@lru_cache(maxsize=1 << 14)
+def ancestors(sense_id: str) -> frozenset[str]:
+    """Every sense above this one, and itself."""
+    return frozenset(one for layer in layers_above([sense_id]) for one in layer)
+
+
+def names_of(senses: Iterable[str]) -> set[str]:
+    """The words that name any of these senses, in small letters."""
+    return {name.lower() for one in senses for name in lexicon().entry(one).words}
+
+
+def names_above(sense_id: str) -> set[str]:
+    """The words that name this sense or any above it, in small letters."""
+    return names_of(ancestors(sense_id))
