@@ -9,9 +9,9 @@ J. Mehler, 2003; from memory).
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from collections.abc import Iterator
 from functools import cache, lru_cache
-from itertools import groupby
 
 from ..lexicon import lexicon, zipf
 from ..pronunciation import likely_codes, words_heard
@@ -28,7 +28,7 @@ LEAST_PHONES = 3
 """The fewest phones of a part of a closed word: shorter ones are heard in any word."""
 LEAST_CONSONANTS = 4
 """The fewest consonants that stand for a word; three fit too many, and are read as initials."""
-_WITHOUT_VOWELS = str.maketrans("", "", "aeiouy")
+_DOUBLED = re.compile(rb"([a-z])\1+")
 _CONSONANTS = re.compile(f"[b-df-hj-np-tv-xz]{{{LEAST_CONSONANTS},12}}")
 LIKE = 6.0
 """What it counts, in Zipf values, that the letters are the same: of words that sound alike, the one written most like
@@ -55,23 +55,27 @@ def with_vowels(word: str) -> str:
     there is none, or if the word is common as it is or has less than `LEAST_CONSONANTS`."""
     if not _CONSONANTS.fullmatch(word) or zipf(word) >= EVERYDAY:
         return ""
-    words = _everyday_by_consonants().get(_consonants(word), ())
-    return next((other for _, other in sorted(words, reverse=True) if lexicon().bases(other)), "")
+    lines = (line.decode().partition("\t") for line in _everyday_by_consonants().get(_consonants(word.encode()), ()))
+    words = sorted(((float(frequency), other) for other, _, frequency in lines), reverse=True)
+    return next((other for _, other in words if lexicon().bases(other)), "")
 
 
 @cache
-def _everyday_by_consonants() -> dict[str, list[tuple[float, str]]]:
-    """The everyday words with their Zipf values, by their consonants."""
-    found: dict[str, list[tuple[float, str]]] = {}
-    for word, frequency in open_table("frequency/en.tsv").items():
-        if float(frequency) >= EVERYDAY:
-            found.setdefault(_consonants(word), []).append((float(frequency), word))
+def _everyday_by_consonants() -> dict[bytes, list[bytes]]:
+    """The lines of everyday words in the table of frequencies, which has two decimal places, by their consonants: found
+    for all lines at once, as to go through each would take as long as most lists of marks."""
+    least = f"\t{EVERYDAY:.2f}".encode()
+    lines = bytes(open_table("frequency/en.tsv").lines()).split(b"\n")
+    everyday = [line for line in lines if line[-len(least) :] >= least]
+    found: dict[bytes, list[bytes]] = defaultdict(list)
+    for bare, line in zip(_consonants(b"\n".join(everyday)).split(b"\n"), everyday, strict=True):
+        found[bare[: -len(least)]].append(line)
     return found
 
 
-def _consonants(word: str) -> str:
-    """The consonants of a word, a doubled one once."""
-    return "".join([letter for letter, _ in groupby(word.translate(_WITHOUT_VOWELS))])
+def _consonants(text: bytes) -> bytes:
+    """Words without their vowels, a doubled consonant once."""
+    return _DOUBLED.sub(rb"\1", text.translate(None, b"aeiouy"))
 
 
 @lru_cache(maxsize=1 << 16)
