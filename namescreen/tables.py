@@ -85,6 +85,8 @@ class Table:
         return self._rows
 
     def __contains__(self, key: str) -> bool:
+        if self._kept is None and not self._is_small:
+            return self._find(key.encode(errors="surrogatepass")) >= 0
         return self.get(key) is not None
 
     def get(self, key: str) -> str | None:
