@@ -35,8 +35,6 @@ SESSION_HEAD = b'{"namescreen session"'
 
 def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
     """The names to work on: from a file, --name, or the brief's shortlist, in that order."""
-    from namescreen.marks import read_names
-
     remarks: tuple[Problem, ...] = ()
     if source is not None and given:
         raise InputError(Problem("names are given twice", "Give either a file of names or --name"))
@@ -48,16 +46,22 @@ def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) 
             raise InputError(Problem("there is no such file", remedy, source))
         if source != "-":
             _refuse_sessions([Path(source)], "the names in its shortlist file")
-        wanted, remarks = read_names(source)
+        wanted, remarks = _names_in(source)
     elif brief.shortlist_file is not None:
         _refuse_missing([brief.shortlist_file], brief, "shortlist")
-        wanted, remarks = read_names(brief.shortlist_file)
+        wanted, remarks = _names_in(brief.shortlist_file)
     elif brief.shortlist:
         wanted, remarks = usable_names(brief.shortlist)
     else:
         raise InputError(Problem("no names are given", "Give a file of names, --name, or a brief with a shortlist"))
     say(*map(str, remarks))
     return wanted
+
+
+def _names_in(source: str | Path) -> tuple[tuple[str, ...], tuple[Problem, ...]]:
+    from namescreen.marks import read_names  # with all that reads files of offices
+
+    return read_names(source)
 
 
 def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, ...]]:

@@ -25,71 +25,68 @@ _ENDED = (
 _OPPOSITION = r"\b(?:opposed|oppositions?|widerspruch|oposic(?:ao|ion)|opposizione)\b|이의신청|異議"
 
 # The first pattern found in the folded text decides.
-_RULES = tuple(
-    (re.compile(pattern), result)
-    for pattern, result in (
-        # Proceedings that leave a registration in force.
-        (
-            r"\bregistration (?:cancellation|revocation|invalidity|surrender|renewal|merge) "
-            r"(?:pending|requested|filed|proceedings?)|"
-            r"\b(?:cancellation|revocation|invalidity|surrender|expunge?ment|rectification)s? "
-            r"(?:action |proceedings? )?(?:pending|requested|filed|initiated|under way)|"
-            r"\bunder (?:cancellation|revocation|invalidity)",
-            LIVE,
-        ),
-        (
-            r"\b(?:appeal|refusal|withdrawal) (?:is )?(?:pending|requested|filed)|\bprovisional refusal|\bappealable",
-            PENDING,
-        ),
-        # Opposition that follows registration, as in Germany, Austria, Switzerland and Japan.
-        (
-            rf"^(?!.*\b(?:{_ENDED}|not registered|nicht eingetragen)\b)(?=.*\b(?:registered|eingetragen|in force|"
-            rf"enregistree?|registrad[ao]|registrat[ao])\b)(?=.*{_OPPOSITION}).*",
-            LIVE,
-        ),
-        (
-            r"\bunopposed|\bnot opposed|\bopposition (?:dismissed|rejected|withdrawn|terminated|period)|"
-            r"\bpara oposicao|\bfor opposition",
-            PENDING,
-        ),
-        (
-            r"\b(?:not|non|nicht) (?:registered|protected|filed|renewed|accepted|granted|proceeded|in force|"
-            r"eingetragen)\b|"
-            rf"\b(?:{_ENDED}|dead|withdrawn?|terminated|linked|merged|defaulted|not renewed)\b",
-            DEAD,
-        ),
-        # French, Portuguese, Spanish, German, Italian.
-        (
-            r"\b(?:expiree?|radiee?|annulee?|rejetee?|retiree?|abandonnee?|dechue?|renoncee?|refusee?|irrecevable|"
-            r"renonciation totale|rejet total|decheance totale)\b|"
-            r"\b(?:extint[ao]|extinta|arquivad[ao]|indeferid[ao]|caducad[ao]|caduc[ao]|anulad[ao]|cancelad[ao]|"
-            r"denegad[ao]|retirad[ao]|desistid[ao]|desistimiento|vencid[ao]|renunciad[ao]|expirad[ao]|extinguid[ao]|"
-            r"nul[ao]|abandonad[ao]|rechazad[ao]|"
-            r"extincao|arquivamento|indeferimento|caducidade|nulidade|renuncia)\b|"
-            r"\b(?:geloscht|loschung|zuruckgewiesen|zuruckgenommen|erloschen|abgelaufen|nichtig|verfallen)\b|"
-            r"\b(?:scadut[ao]|rifiutat[ao]|ritirat[ao]|decadut[ao]|respint[ao]|estint[ao])\b",
-            DEAD,
-        ),
-        (r"거절|소멸|무효|취하|포기|각하|拒絶|消滅|取下|放棄|無効|却下|取消", DEAD),
-        (_OPPOSITION, OPPOSED),
-        (
-            r"\bapplication\b|\bpending\b|\bexamin\w*|\bpublished for opposition|\badvertised\b|\bformali[sz]ed\b|"
-            r"\bsearched\b|\ballowed\b|\ballowance\b|\bapproved\b|\baccepted\b|\breceived\b|\bfiled\b|\bnew\b|"
-            r"\babeyance\b|\bawaiting\b|\bsuspended\b|\bunder \w+",
-            PENDING,
-        ),
-        (r"\bregistration (?:pending|requested|fee due)|\bdemande\b|\bdeposee?\b|\bpedido\b|\bsolicitud\b|"
-         r"\bsolicitad[ao]\b|\ben tramite\b|\bem exame\b|\banmeldung\b|\bangemeldet\b|\bdepositat[ao]\b|\bdomanda\b|"
-         r"\bsobrestamento\b|"
-         r"\bdeferid[ao]\b|\bdeferimento\b|출원|공고|심사|出願|審査", PENDING),
-        (
-            r"\b(?:live|alive|active|registered|registration|protected|in force|renewed|granted|protection)\b|"
-            r"\b(?:enregistree?|renouvelee?|en vigueur|registrad[ao]|concedid[ao]|concessao|vigente|em vigor|en vigor|"
-            r"renovad[ao]|prorrogad[ao]|prorrogacao|registrat[ao])\b|\beingetragen|등록|登録",
-            LIVE,
-        ),
-        (r"\bpublished\b|\bpubliee?\b|\bpublicad[ao]\b|\bpublicacao\b|\bveroffentlicht\b|\bpubblicat[ao]\b", PENDING),
-    )
+_RULES = (
+    # Proceedings that leave a registration in force.
+    (
+        r"\bregistration (?:cancellation|revocation|invalidity|surrender|renewal|merge) "
+        r"(?:pending|requested|filed|proceedings?)|"
+        r"\b(?:cancellation|revocation|invalidity|surrender|expunge?ment|rectification)s? "
+        r"(?:action |proceedings? )?(?:pending|requested|filed|initiated|under way)|"
+        r"\bunder (?:cancellation|revocation|invalidity)",
+        LIVE,
+    ),
+    (
+        r"\b(?:appeal|refusal|withdrawal) (?:is )?(?:pending|requested|filed)|\bprovisional refusal|\bappealable",
+        PENDING,
+    ),
+    # Opposition that follows registration, as in Germany, Austria, Switzerland and Japan.
+    (
+        rf"^(?!.*\b(?:{_ENDED}|not registered|nicht eingetragen)\b)(?=.*\b(?:registered|eingetragen|in force|"
+        rf"enregistree?|registrad[ao]|registrat[ao])\b)(?=.*{_OPPOSITION}).*",
+        LIVE,
+    ),
+    (
+        r"\bunopposed|\bnot opposed|\bopposition (?:dismissed|rejected|withdrawn|terminated|period)|"
+        r"\bpara oposicao|\bfor opposition",
+        PENDING,
+    ),
+    (
+        r"\b(?:not|non|nicht) (?:registered|protected|filed|renewed|accepted|granted|proceeded|in force|"
+        r"eingetragen)\b|"
+        rf"\b(?:{_ENDED}|dead|withdrawn?|terminated|linked|merged|defaulted|not renewed)\b",
+        DEAD,
+    ),
+    # French, Portuguese, Spanish, German, Italian.
+    (
+        r"\b(?:expiree?|radiee?|annulee?|rejetee?|retiree?|abandonnee?|dechue?|renoncee?|refusee?|irrecevable|"
+        r"renonciation totale|rejet total|decheance totale)\b|"
+        r"\b(?:extint[ao]|extinta|arquivad[ao]|indeferid[ao]|caducad[ao]|caduc[ao]|anulad[ao]|cancelad[ao]|"
+        r"denegad[ao]|retirad[ao]|desistid[ao]|desistimiento|vencid[ao]|renunciad[ao]|expirad[ao]|extinguid[ao]|"
+        r"nul[ao]|abandonad[ao]|rechazad[ao]|"
+        r"extincao|arquivamento|indeferimento|caducidade|nulidade|renuncia)\b|"
+        r"\b(?:geloscht|loschung|zuruckgewiesen|zuruckgenommen|erloschen|abgelaufen|nichtig|verfallen)\b|"
+        r"\b(?:scadut[ao]|rifiutat[ao]|ritirat[ao]|decadut[ao]|respint[ao]|estint[ao])\b",
+        DEAD,
+    ),
+    (r"거절|소멸|무효|취하|포기|각하|拒絶|消滅|取下|放棄|無効|却下|取消", DEAD),
+    (_OPPOSITION, OPPOSED),
+    (
+        r"\bapplication\b|\bpending\b|\bexamin\w*|\bpublished for opposition|\badvertised\b|\bformali[sz]ed\b|"
+        r"\bsearched\b|\ballowed\b|\ballowance\b|\bapproved\b|\baccepted\b|\breceived\b|\bfiled\b|\bnew\b|"
+        r"\babeyance\b|\bawaiting\b|\bsuspended\b|\bunder \w+",
+        PENDING,
+    ),
+    (r"\bregistration (?:pending|requested|fee due)|\bdemande\b|\bdeposee?\b|\bpedido\b|\bsolicitud\b|"
+     r"\bsolicitad[ao]\b|\ben tramite\b|\bem exame\b|\banmeldung\b|\bangemeldet\b|\bdepositat[ao]\b|\bdomanda\b|"
+     r"\bsobrestamento\b|"
+     r"\bdeferid[ao]\b|\bdeferimento\b|출원|공고|심사|出願|審査", PENDING),
+    (
+        r"\b(?:live|alive|active|registered|registration|protected|in force|renewed|granted|protection)\b|"
+        r"\b(?:enregistree?|renouvelee?|en vigueur|registrad[ao]|concedid[ao]|concessao|vigente|em vigor|en vigor|"
+        r"renovad[ao]|prorrogad[ao]|prorrogacao|registrat[ao])\b|\beingetragen|등록|登録",
+        LIVE,
+    ),
+    (r"\bpublished\b|\bpubliee?\b|\bpublicad[ao]\b|\bpublicacao\b|\bveroffentlicht\b|\bpubblicat[ao]\b", PENDING),
 )  # fmt: skip
 _CLOSED = r"\bopposition (?:dismissed|rejected|withdrawn|terminated|period)"
 _RAN_OUT = re.compile(
@@ -114,7 +111,7 @@ def standing(status: str, office: str = "") -> str:
     if office == "US" and (known := uspto.standing(status)):
         return known
     plain = _plain(status)
-    return next((result for pattern, result in _RULES if pattern.search(plain)), UNKNOWN)
+    return next((result for pattern, result in _RULES if re.search(pattern, plain)), UNKNOWN)
 
 
 def _plain(status: str) -> str:

@@ -170,7 +170,9 @@ def percent_differences() -> dict[str, dict[str, int]]:
     """`difference` between the letters of a code, in whole hundredths, so that sums are exact."""
     phones = {LETTER_OF[phone]: phone for phone in (*CONSONANT, *VOWEL)}
     assert phones[SCHWA] == "AH0"
-    return {one: {other: round(100 * difference(phones[one], phones[other])) for other in phones} for one in phones}
+    return {  # each two phones once
+        one: {other: round(100 * difference(*sorted((phones[one], phones[other])))) for other in phones} for one in phones
+    }
 
 
 def feature_differences(one: str, other: str) -> tuple[str, tuple[float, ...]] | None:
