@@ -65,7 +65,7 @@ _NEAREST = {
 
 
 class _Rules:
-    """One language's table, compiled."""
+    """One language's table. Its patterns are compiled when a word has their letters."""
 
     def __init__(self, language: str) -> None:
         path = wordlists_folder() / "sounds" / f"{language}.tsv"
@@ -86,14 +86,13 @@ class _Rules:
             else:
                 raise DataError(path, f"has a row that is not four columns: {line!r}", "Install namescreen again")
         sets["C"] = "[^" + sets["V"] + "]"
-        self.first: dict[str, list[tuple[str, re.Pattern[str] | None, re.Pattern[str] | None, str]]] = {}
+        self.first: dict[str, list[tuple[str, str, str, str]]] = {}
         for letters, before, after, sound in sorted(rows, key=lambda row: (-len(row[0]), -bool(row[1]) - bool(row[2]))):
             for name, members in sets.items():
                 before, after = before.replace(f"{{{name}}}", _members(members, before, name)), after.replace(
                     f"{{{name}}}", _members(members, after, name))  # fmt: skip
-            self.first.setdefault(letters[0], []).append(
-                (letters, re.compile(f"(?:{before})$") if before else None, re.compile(after) if after else None,
-                 "" if sound == "-" else sound))  # fmt: skip
+            before = before and f"(?:{before})$"
+            self.first.setdefault(letters[0], []).append((letters, before, after, "" if sound == "-" else sound))
 
 
 def _members(members: str, context: str, name: str) -> str:
@@ -102,6 +101,9 @@ def _members(members: str, context: str, name: str) -> str:
         return members
     at = context.find(f"{{{name}}}")
     return members if context.rfind("[", 0, at) > context.rfind("]", 0, at) else f"[{members}]"
+
+
+_compiled = cache(re.compile)
 
 
 @cache
@@ -131,8 +133,8 @@ def letter_sounds(word: str, language: str) -> tuple[tuple[str, str], ...]:
             end = at + len(letters)
             if (
                 word.startswith(letters, at)
-                and (after is None or after.match(word, end))
-                and (before is None or before.search(word[:at]))
+                and (not after or _compiled(after).match(word, end))
+                and (not before or _compiled(before).search(word[:at]))
             ):
                 said.append((letters, sound))
                 at = end
