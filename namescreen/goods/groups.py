@@ -110,7 +110,9 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         mine, theirs = mine | (held & theirs), theirs | (held & mine)
     markets, others = _markets(mine), _markets(theirs)
     shared = markets & others
-    alike = _is_service(one) == _is_service(other) or any(_has("=channel", name) for name in shared)
+    alike = bool(shared) and (  # asked of few: it needs the classes of both
+        _is_service(one) == _is_service(other) or any(_has("=channel", name) for name in shared)
+    )
     alike = alike and _is_accessory(one) == _is_accessory(other)
     asked = (
         ("one group", alike and bool(mine & theirs)),

@@ -10,6 +10,7 @@ import zlib
 from abc import abstractmethod
 from array import array
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from functools import lru_cache
 from itertools import islice
 from typing import TYPE_CHECKING, overload
 
@@ -269,12 +270,11 @@ class MarkColumns(_Marks):
             text, number, office, registration, goods, status, owner, filed, registered, line, language,
             priority, expires, kind, territories,
         ) = row.split(_FIELD)  # fmt: skip
-        mask = int(self.arrays["classes"][at])
         return Mark(
             text,
             number,
             office,
-            tuple(n for n in range(1, 46) if mask >> n & 1),
+            _numbers(int(self.arrays["classes"][at])),
             goods,
             STATUSES[int(self.arrays["status"][at])],
             status,
@@ -290,6 +290,12 @@ class MarkColumns(_Marks):
             kind,
             tuple(territories.split()),
         )
+
+
+@lru_cache(maxsize=1 << 12)
+def _numbers(classes: int) -> tuple[int, ...]:
+    """The Nice classes that are the bits of a number."""
+    return tuple(number for number in range(1, 46) if classes >> number & 1)
 
 
 class Selection(_Marks):

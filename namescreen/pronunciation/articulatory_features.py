@@ -170,9 +170,11 @@ def percent_differences() -> dict[str, dict[str, int]]:
     """`difference` between the letters of a code, in whole hundredths, so that sums are exact."""
     phones = {LETTER_OF[phone]: phone for phone in (*CONSONANT, *VOWEL)}
     assert phones[SCHWA] == "AH0"
-    return {  # each two phones once
-        one: {other: round(100 * difference(*sorted((phones[one], phones[other])))) for other in phones} for one in phones
-    }
+
+    def percent(one: str, other: str) -> int:
+        return round(100 * difference(*sorted((phones[one], phones[other]))))  # each two phones once
+
+    return {one: {other: percent(one, other) for other in phones} for one in phones}
 
 
 def feature_differences(one: str, other: str) -> tuple[str, tuple[float, ...]] | None:

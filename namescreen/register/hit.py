@@ -38,6 +38,8 @@ class Hit:
     goods: str | None = None
     scores: Scores | None = field(default=None, repr=False)
     """Every aspect for these goods of the name, where the search worked it out."""
+    letters: str = field(default="", repr=False)
+    """The folded words of the marks, run together."""
 
     @property
     def mark(self) -> Mark:

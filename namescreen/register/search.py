@@ -36,6 +36,7 @@ def search(scope: Scope, names: Iterable[Wanted], expected: int = 0) -> Iterator
     """For each name, the closest names of the register: see `Register.find`. How many names are `expected` decides
     whether further processes are worth starting."""
     asked: deque[Wanted] = deque()
+    letters = scope.index.names.text
 
     def noted() -> Iterator[Wanted]:
         for one in names:
@@ -45,7 +46,7 @@ def search(scope: Scope, names: Iterable[Wanted], expected: int = 0) -> Iterator
     for found in _found(scope, noted(), expected):
         one = asked.popleft()
         yield [
-            Hit(Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores)
+            Hit(Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores, letters(place))
             for place, overall, scores in found
         ]
 

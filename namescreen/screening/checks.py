@@ -262,6 +262,7 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, 
     own = {at: hit.scores for at, hit in enumerate(hits) if hit.name == name and hit.scores is not None}
     if not top or len(own) < top or divided(name) != parse(name).words:  # a divided name may be closer
         return {}
+    letters = "".join(parse(name).words)
     least = nlargest(top, (round(scores.overall, 9) for scores in own.values()))[-1]
     return {
         at: concern
@@ -271,13 +272,8 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, 
         and scores.appearance < NEAR_IN_APPEARANCE
         and (scores.sound or 0.0) < SOME_SOUND
         and (scores.meaning or 0.0) < SOME_MEANING
-        and not (scores.appearance >= SOME_APPEARANCE and _may_be_whole(name, hits[at].mark.text))
+        and not (scores.appearance >= SOME_APPEARANCE and hits[at].letters in letters)  # a whole mark in it is graver
     }
-
-
-def _may_be_whole(name: str, mark: str) -> bool:
-    """Whether the whole mark may stand in the name, which makes it graver than its closeness does."""
-    return "".join(parse(mark).words) in "".join(parse(name).words)
 
 
 def _is_generic(found: Distinctiveness | NotChecked) -> bool:
