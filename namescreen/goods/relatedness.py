@@ -11,8 +11,9 @@ from functools import cache, lru_cache
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
 from ..tables import open_table
-from .broader import ancestors, leading_senses
+from .broader import leading_senses
 from .classification import classes
+from .covering import covers, one_ware
 from .groups import groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items
@@ -34,12 +35,6 @@ SENSES = 4
 """The leading senses of a head that what stands before it may choose."""
 UNTIED = "untied "
 FROM_ELSEWHERE = "for the other, from another trade"
-APART = 0.5
-"""What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
-WIDE = 1500
-"""A broader term with more senses than this below it (device, food) covers nothing in particular."""
-WIDE_SORT = 6000
-"""The same for a word that says of which sort goods are, or for whom (animal, plant); ours."""
 MOST_PAIRS = 48
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
 an added item never lowers the score."""
@@ -64,20 +59,6 @@ WORK = frozenset("rental delivery consultancy information reservation".split())
 """Services on goods that other trades offer, the first list one of them; selling them is the trade of their makers."""
 MUCH = 0.5
 """How alike labels speak of goods for the reasons to say so: a cosine of a quarter."""
-INSTEAD = frozenset(
-    """
-    vegetarian vegan imitation artificial toy mock fake faux dummy substitute plant-based alcohol-free non-alcoholic
-    electronic model miniature inflatable
-""".split()
-)
-"""Privative modifiers: goods of this kind are no such goods, but are bought instead of them. Ours; from memory."""
-TOY, OF_TOYS = "toy", "toys|"
-"""But toys for toys are no substitutes: toy building blocks."""
-MADE_OF = {
-    "wooden": "wood", "woollen": "wool", "woolen": "wool", "golden": "gold", "silken": "silk", "oaken": "oak",
-    "earthen": "earth", "leathern": "leather", "flaxen": "flax", "hempen": "hemp", "waxen": "wax",
-}  # fmt: skip
-"""The English adjectives of materials, with the noun that a list may have after "of" instead."""
 BY_CHANNEL = "service"
 """The same thing by another channel: software as a service."""
 NOT_QUITE = 0.9
@@ -189,7 +170,7 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
     """The evidence from the words and classes of two items, each kind in [0, 1]: what the weights are fitted on."""
     texts = [one.text, other.text]
-    if one.dealing == other.dealing and _covers(one, other) == _covers(other, one) == 1.0:  # one thing, two wordings
+    if one.dealing == other.dealing and covers(one, other) == covers(other, one) == 1.0:  # one thing, two wordings
         texts = [min(texts)] * 2
     mine, theirs = (_chances((text, ())) for text in texts)
     return _told(one, other, _by_class(mine, theirs))
@@ -199,7 +180,7 @@ def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
     """All evidence; under names of its own where no list says that the goods are made or sold together, for then words
     and classes weigh more."""
     found = {**_by_words(one, other), **by_class.evidence}
-    if by_class.same < ONE_CLASS:
+    if by_class.same < ONE_CLASS and not (one_ware(one, other) or one_ware(other, one)):
         found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
     if tied is None:
@@ -221,13 +202,13 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
     near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
     chosen = bool(one.modifiers) and _one_sense(one, other)
     same = set(one.modifiers) == set(other.modifiers) and (near >= SYNONYM or chosen)
-    covers = max(_covers(one, other), _covers(other, one), float(same))
+    covered = max(covers(one, other), covers(other, one), float(same))
     trades = {_trade(one), _trade(other)}
     dealt, by_channel = len(trades) > 1, trades == {"", BY_CHANNEL}
     return {
-        "covers": covers if not dealt else NOT_QUITE * covers if by_channel else 0.0,
-        "covers in dealing": covers if dealt and not by_channel else 0.0,
-        "worked on": covers if dealt and trades - {"", SALE, BY_CHANNEL} else 0.0,
+        "covers": covered if not dealt else NOT_QUITE * covered if by_channel else 0.0,
+        "covers in dealing": covered if dealt and not by_channel else 0.0,
+        "worked on": covered if dealt and trades - {"", SALE, BY_CHANNEL} else 0.0,
         "words": max(near, _associated(one, other)),
         "said alike": said_alike(one, other),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
@@ -254,72 +235,6 @@ def _associated(one: Item, other: Item) -> float:
 
 def _beyond(item: Item, other: Item) -> str:
     return " ".join(word for word in (*item.modifiers, item.head) if word not in other.words)
-
-
-def _name(item: Item) -> str:
-    return " ".join((*item.modifiers, item.head))
-
-
-def _covers(broad: Item, narrow: Item) -> float:
-    """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it. What only
-    takes the place of a thing (vegetarian sausages, artificial flowers) is none."""
-    instead = INSTEAD.intersection(narrow.modifiers).difference(broad.modifiers)
-    if instead and not (instead == {TOY} and any(name.startswith(OF_TOYS) for name in groups_of(broad))):
-        return 0.0
-    theirs = {*narrow.modifiers, *narrow.rest}
-    if broad.head == narrow.head and all(_is_met(word, theirs) for word in (*broad.modifiers, *broad.rest)):
-        return 1.0
-    above = _terms_above(narrow)
-    if _name(broad) in above:
-        return 1.0
-    if broad.modifiers and not all(_is_met(word, theirs) for word in broad.modifiers):
-        return 0.0
-    if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
-        return 1.0
-    heads = dict(leading_senses(broad.head, 2))
-    by_sense = (
-        (strength * heads[up])
-        for sense_id, strength in leading_senses(narrow.head, 2)
-        for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
-        if lexicon().entry(up).below < WIDE
-    )
-    groups, others = groups_of(broad), groups_of(narrow)
-    apart = groups and others and not groups & others  # footwear is clothing to a dictionary alone
-    return max(by_sense, default=0.0) * (APART if apart else 1.0)
-
-
-@lru_cache(maxsize=1 << 14)
-def _is_broader(word: str, narrow: str) -> bool:
-    """Whether what is told by `word` holds of `narrow` too: another name of it (bike, bicycle), or a broader one."""
-    if word in _broader_terms(narrow):
-        return True
-    broad = {sense for sense, _ in leading_senses(word, 2) if lexicon().entry(sense).below < WIDE_SORT}
-    return any(broad & ancestors(sense) for sense, _ in leading_senses(narrow, 2))
-
-
-def _is_met(word: str, said: Iterable[str]) -> bool:
-    """Whether one of the words `said` of goods says as much as `word`: a collar for a dog is one for an animal."""
-    word = MADE_OF.get(word, word)
-    return any(word == one or _is_broader(word, one) for one in (MADE_OF.get(one, one) for one in said))
-
-
-@lru_cache(maxsize=1 << 13)
-def _terms_above(item: Item) -> frozenset[str]:
-    """The terms of the trade that cover an item, by its name or an ending of it."""
-    words = (*item.modifiers, item.head)
-    return frozenset().union(*(_broader_terms(" ".join(words[at:])) for at in range(len(words))))
-
-
-@lru_cache(maxsize=1 << 12)
-def _broader_terms(name: str) -> frozenset[str]:
-    """The terms of the trade that cover goods of this name, at all levels."""
-    found: set[str] = set()
-    layer = {name}
-    while layer:
-        above = (open_table("broader_goods.tsv").get(one) or "" for one in layer)
-        layer = {up for row in above for up in row.split(",") if up} - found
-        found |= layer
-    return frozenset(found)
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,7 @@ def _rows(name: str) -> list[dict[str, str]]:
 ROWS = _rows("related_goods.csv")
 UNSEEN = _rows("related_goods_unseen.csv")
 DRAWN = _rows("related_goods_drawn.csv")
+WORDED = _rows("related_goods_wording.csv")
 
 
 def _score(row: dict[str, str]) -> float:
@@ -65,6 +66,17 @@ def test_pairs_with_goods_drawn_from_records_are_ranked_too() -> None:
     apart, so this guards against loss only."""
     found = [_score(row) for row in DRAWN]
     assert _rho(found, [float(GRADES.index(row["grade"])) for row in DRAWN]) >= 0.58
+
+
+def test_the_same_goods_in_another_wording_are_told() -> None:
+    """Makers' own wording beside that of registers, narrower and broader terms of the trade, and unlike goods that
+    share words: graded before anything was mended for them. rho 0.70 before, and 35 of the 59 identical ones found;
+    what is not fresh guards against loss only."""
+    found = [_score(row) for row in WORDED]
+    grades = [float(GRADES.index(row["grade"])) for row in WORDED]
+    assert _rho(found, grades) >= 0.87
+    alike = [score for score, grade in zip(found, grades, strict=True) if grade == 4]
+    assert sum(score >= 0.9 for score in alike) >= 0.92 * len(alike)
 
 
 def test_goods_put_together_by_chance_are_seldom_related() -> None:

@@ -1,0 +1,162 @@
+"""Whether one item of goods covers another: a broader term of the trade or of a dictionary, the plain name of the
+same goods, or the same goods in another wording.
+
+What goods are made of, how, or for whom makes them no other goods, and a broader term covers them: such goods are
+identical (Meric, T-133/05, from memory)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+from ..lexicon import lexicon
+from ..tables import open_table
+from ..text.inflection import other_number
+from .broader import ancestors, leading_senses
+from .groups import groups_of, is_listed
+from .phrases import Item
+
+__all__ = ["covers", "one_ware"]
+
+SENSES = 4
+"""The leading senses of a name among which the one of the goods is looked for."""
+APART = 0.5
+"""What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
+WIDE = 1500
+"""A broader term with more senses than this below it (device, food) covers nothing in particular."""
+WIDE_SORT = 6000
+"""The same for a word that says of which sort goods are, or for whom (animal, plant); ours."""
+INSTEAD = frozenset(
+    """
+    vegetarian vegan imitation artificial toy mock fake faux dummy substitute plant-based alcohol-free non-alcoholic
+    electronic model miniature inflatable
+""".split()
+)
+"""Privative modifiers: goods of this kind are no such goods, but are bought instead of them. Ours; from memory."""
+TOY, OF_TOYS = "toy", "toys|"
+"""But toys for toys are no substitutes: toy building blocks."""
+MADE_OF = {
+    "wooden": "wood", "woollen": "wool", "woolen": "wool", "golden": "gold", "silken": "silk", "oaken": "oak",
+    "earthen": "earth", "leathern": "leather", "flaxen": "flax", "hempen": "hemp", "waxen": "wax",
+}  # fmt: skip
+"""The English adjectives of materials, with the noun that a list may have after "of" instead."""
+
+
+def _name(item: Item) -> str:
+    return " ".join((*item.modifiers, item.head))
+
+
+def covers(broad: Item, narrow: Item) -> float:
+    """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it. What only
+    takes the place of a thing (vegetarian sausages, artificial flowers) is none."""
+    instead = INSTEAD.intersection(narrow.modifiers).difference(broad.modifiers)
+    if instead and not (instead == {TOY} and any(name.startswith(OF_TOYS) for name in groups_of(broad))):
+        return 0.0
+    if _says_no_less(broad, narrow) or _is_kind(broad, narrow):
+        return 1.0
+    above = _terms_above(narrow)
+    if _is_called(broad, above):
+        return 1.0
+    if broad.modifiers and not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.modifiers):
+        return 0.0
+    if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
+        return 1.0
+    heads = dict(leading_senses(broad.head, 2))
+    by_sense = (
+        (strength * heads[up])
+        for sense_id, strength in leading_senses(narrow.head, 2)
+        for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
+        if lexicon().entry(up).below < WIDE
+    )
+    groups, others = groups_of(broad), groups_of(narrow)
+    apart = groups and others and not groups & others  # footwear is clothing to a dictionary alone
+    return max(by_sense, default=0.0) * (APART if apart else 1.0)
+
+
+def _says_no_less(broad: Item, narrow: Item) -> bool:
+    """Whether `narrow` is called as `broad`, and each word that `broad` says of it is met: it may say more, such as
+    what it is made of, how, or for whom."""
+    theirs = {*narrow.modifiers, *narrow.rest}
+    return broad.head == narrow.head and all(_is_met(word, theirs) for word in (*broad.modifiers, *broad.rest))
+
+
+def one_ware(broad: Item, narrow: Item) -> bool:
+    """Whether `broad` is a term of the trade or the plain name of `narrow`, so that a guess at classes tells them not
+    apart: what goods are made of, how, or for whom makes them no other goods. A name of its own (hot dog, shoe tree) is
+    another ware unless it is a kind of what its last word names, and so is one that the lists have in other groups."""
+    if _is_called(broad, _broader_terms(_name(narrow))):
+        return True
+    if not _says_no_less(broad, narrow):
+        return False
+    if is_listed(broad) and is_listed(narrow) and not groups_of(broad) & groups_of(narrow):
+        return False
+    senses = _senses_of(_name(narrow)) if narrow.modifiers else ()
+    return not senses or any(not _heads(broad.head).isdisjoint(ancestors(sense)) for sense in senses)
+
+
+def _is_kind(broad: Item, narrow: Item) -> bool:
+    """Whether a dictionary has the whole name of `broad` above that of `narrow`, or above its last word (musical
+    instruments, dulcimers); what is said besides of `broad` is met."""
+    if not broad.modifiers or not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.rest):
+        return False
+    wide = {sense for sense in _senses_of(_name(broad)) if lexicon().entry(sense).below < WIDE}
+    kinds = _senses_of(_name(narrow)) or tuple(sense for sense, _ in leading_senses(narrow.head, 2))
+    return bool(wide) and any(wide & ancestors(sense) for sense in kinds)
+
+
+@lru_cache(maxsize=1 << 13)
+def _senses_of(name: str) -> tuple[str, ...]:
+    """The senses of a name of several words that the lexicon holds; none for others."""
+    return tuple(sense for sense, _ in leading_senses(name, SENSES)) if " " in name else ()
+
+
+@lru_cache(maxsize=1 << 13)
+def _heads(word: str) -> frozenset[str]:
+    return frozenset(sense for sense, _ in leading_senses(word, SENSES))
+
+
+@lru_cache(maxsize=1 << 14)
+def _is_broader(word: str, narrow: str) -> bool:
+    """Whether what is told by `word` holds of `narrow` too: another name of it (bike, bicycle), or a broader one."""
+    if word in _broader_terms(narrow):
+        return True
+    broad = {sense for sense, _ in leading_senses(word, 2) if lexicon().entry(sense).below < WIDE_SORT}
+    return any(broad & ancestors(sense) for sense, _ in leading_senses(narrow, 2))
+
+
+def _is_met(word: str, said: Iterable[str]) -> bool:
+    """Whether one of the words `said` of goods says as much as `word`: a collar for a dog is one for an animal."""
+    word = MADE_OF.get(word, word)
+    return any(word == one or _is_broader(word, one) for one in (MADE_OF.get(one, one) for one in said))
+
+
+def _is_called(item: Item, terms: frozenset[str]) -> bool:
+    """Whether the name of an item is among terms of the trade: in either number, as irons (shackles) has no singular to
+    a dictionary and a fire iron has."""
+    name = _name(item)
+    return name in terms or (name.endswith("s") and not terms.isdisjoint(_in_other_number(name)))
+
+
+@lru_cache(maxsize=1 << 13)
+def _in_other_number(name: str) -> frozenset[str]:
+    before, _, last = name.rpartition(" ")
+    return frozenset(f"{before} {form}".strip() for form in other_number(last))
+
+
+@lru_cache(maxsize=1 << 13)
+def _terms_above(item: Item) -> frozenset[str]:
+    """The terms of the trade that cover an item, by its name or an ending of it."""
+    words = (*item.modifiers, item.head)
+    return frozenset().union(*(_broader_terms(" ".join(words[at:])) for at in range(len(words))))
+
+
+@lru_cache(maxsize=1 << 12)
+def _broader_terms(name: str) -> frozenset[str]:
+    """The terms of the trade that cover goods of this name, at all levels."""
+    found: set[str] = set()
+    layer = {name, *(_in_other_number(name) if name.endswith("s") else ())}
+    while layer:
+        above = (open_table("broader_goods.tsv").get(one) or "" for one in layer)
+        layer = {up for row in above for up in row.split(",") if up} - found
+        found |= layer
+    return frozenset(found)
