@@ -25,12 +25,12 @@ from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
 from .qualities import quality_like
-from .trade_words import TradeTerm, term_for
+from .trade_words import TradeTerm, names_of, term_for
 
 __all__ = [
     "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
     "describe_in_conflict", "describe_plainly", "in_context", "is_material", "most_associated", "named_goods",
-    "of_kind", "of_term",
+    "of_a_kind", "of_kind", "of_term",
 ]  # fmt: skip
 
 DESCRIBES, SURNAMES = "1209.01(b)", "1211"
@@ -56,7 +56,7 @@ THOUGHT_OF_WITH = 0.35
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
 """Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 NAMES = frozenset(("surname", "given name"))
-PHRASE = 0.75
+PHRASE, KIND_IN_TRADE, LEAST_TERM = 0.75, 0.85, 0.5
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
@@ -173,7 +173,7 @@ def describe(word: str, goods: str) -> Evidence:
         found += [] if is_other_animal(word, goods) else [_associated(word, around)]
         found += [] if is_animal(word) and not around.food else [_through(word, around)]
         found += [
-            _in_phrase(word, around),
+            _in_phrase(word, around, goods),
             _quality(word),
             _material(word, goods),
             Evidence(_tendency(word)),
@@ -291,9 +291,14 @@ def _associated(word: str, around: Context) -> Evidence:
     return best
 
 
-def _in_phrase(word: str, around: Context) -> Evidence:
-    """The word stands before the goods' own word in an entry of a dictionary, or in lists of goods (maple syrup, hiking
-    boots): it says which kind they are."""
+def _in_phrase(word: str, around: Context, goods: str) -> Evidence:
+    """The word stands before the goods' own word in the trade, in an entry of a dictionary, or in lists of goods
+    (snuffle mat, maple syrup, hiking boots): it says which kind they are."""
+    if name := of_a_kind(word, goods):
+        term = term_for(word, goods)
+        if term is not None and term.weight >= LEAST_TERM:
+            return replace(of_term(term), weight=max(KIND_IN_TRADE, term.weight))
+        return Evidence(KIND_IN_TRADE, f'"{word} {name}" is a kind of them (from memory)')
     for head in (one.word for one in around.words if one.head and one.word != word):
         phrase = f"{base_form(word)} {head}"
         if (
@@ -303,6 +308,22 @@ def _in_phrase(word: str, around: Context) -> Evidence:
         ):
             return Evidence(PHRASE, f'"{word} {head}" is a kind of them')
     return NOTHING
+
+
+def of_a_kind(words: str, goods: str) -> str:
+    """The name of the goods before which folded `words` stand in the trade to say of what kind they are (snuffle: mat);
+    "" if there is none."""
+    forms = {words, base_form(words)}
+    names = (name for name in sorted(names_of(goods)) if forms.isdisjoint(name.split()))
+    return next((name for name in names if forms & _kinds_of(name)), "")
+
+
+@lru_cache(maxsize=1 << 10)
+def _kinds_of(name: str) -> frozenset[str]:
+    table = open_table("kinds_of_goods.tsv")
+    said = (table.get(name) or "").split(",")
+    alike = (table.get(one[1:]) or "" for one in said if one.startswith("="))
+    return frozenset((*said, *(word for row in alike for word in row.split(","))))
 
 
 def _of_group(word: str, goods: str) -> Evidence:

@@ -45,6 +45,7 @@ from .placement import (
 )
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
+from .slogans import slogan_in
 from .wording import in_english, not_read, remark
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
@@ -54,6 +55,9 @@ GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
+SLOGAN_SCORE = 0.35
+"""The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
+SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
 UNSURE_SCORE = 0.75
 """The most that a name scores that looks like a word of a language of the buyers, which is not called fanciful. Ours;
 common practice, no source."""
@@ -169,14 +173,15 @@ def _distinctiveness(
         for code, read_so in readings.items()
         if code != "en"
     )
+    slogan = slogan_in(plain_words(name))
     findings = _worst_first(
-        [english, *others],
+        _with_slogan([english, *others], slogan if slogan in (*held, "en") else ""),
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
         findings = [_as_claim(one) for one in findings]
     worst = findings[0]
-    judged = readings[worst.language]
+    judged = readings.get(worst.language, plain)
     native = tuple(word for word, one in unknown.items() if one.is_sure)
     if native and worst.category not in CATEGORIES[:2]:
         if not any(one.serious for one in signs) and not has_other_own_word(judged, native):
@@ -187,7 +192,7 @@ def _distinctiveness(
     elif unknown and worst.category == "fanciful":
         findings = [replace(one, category="arbitrary", score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
-    kinds_found = kinds_of_name(plain, judged)
+    kinds_found = kinds_of_name(plain, judged, slogan=worst.reason == SLOGAN)
     by_law = _by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
@@ -227,11 +232,11 @@ def _by_each_law(
         others = [one for one in readings if one not in by_law_alone]
         heard = languages_under(law, readings if law in TRANSLATING else others, markets)
         first = next(one for one in findings if one.language in heard)
-        read_so = readings[first.language]
+        read_so = readings.get(first.language, readings["en"])
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
         if first.category == "fanciful" and any(one.meaning for one in findings):
             first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
-        told = kinds_of_name(readings["en"], read_so)
+        told = kinds_of_name(readings["en"], read_so, slogan=first.reason == SLOGAN)
         geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
         found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
     return found
@@ -254,6 +259,20 @@ def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:
 def _as_claim(one: LanguageFinding) -> LanguageFinding:
     barred = one.category in CATEGORIES[:2]
     return one if barred else replace(one, category="descriptive", score=min(one.score, CLAIM_SCORE))
+
+
+def _with_slogan(findings: list[LanguageFinding], language: str) -> list[LanguageFinding]:
+    """The findings, that of the `language` of a promotional message ("" if the name is none) as what it is."""
+    if not language:
+        return findings
+    told = next((one for one in findings if one.language == language), findings[0])
+    if told.category in CATEGORIES[:2]:
+        return findings
+    said = replace(
+        told, language=language, category="descriptive", score=min(told.score, SLOGAN_SCORE), word="", meaning="",
+        reason=SLOGAN,
+    )  # fmt: skip
+    return [*(one for one in findings if one.language != language), said]
 
 
 def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:
@@ -290,6 +309,8 @@ def _reasons(
     if worst.language != "en":
         told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
     told = told if judged else [NO_CONTENT_WORD]
+    if worst.reason == SLOGAN:
+        told.insert(0, under_law(SLOGAN, SLOGANS, american=american))
     if surname and not any("a surname" in reason for reason in told):
         told.insert(0, surname)
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))

@@ -29,6 +29,7 @@ from .description import (
     in_context,
     most_associated,
     named_goods,
+    of_a_kind,
     of_kind,
 )  # fmt: skip
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
@@ -64,6 +65,8 @@ _SAYING = frozenset(("quality", "colour", "number", "taste", "people", "laudator
 """Kinds of word that say something of any goods."""
 _PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
 _SAYS_WORD_FOR = re.compile(r".*\b(?:word|name|term) for (?:an? |the )?")
+KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested".split())
+"""What makes a quality of the word before it: tangle free, chew proof, oven ready."""
 TOLD = 0.8
 """How plainly the meaning of a rare word must describe the goods to be told: few buyers know it."""
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
@@ -82,13 +85,9 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     best: tuple[Judged, ...] = ()
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
-        judged = _with_quantities(
-            tuple(
-                _judge(word, goods, personal, surnames, meanings.get(word))
-                for word in _content_words(words, goods, meanings)
-            ),
-            goods,
-        )
+        content = _content_words(words, goods, meanings)
+        each = tuple(_judge(word, goods, personal, surnames, meanings.get(word)) for word in content)
+        judged = _with_lack(_with_quantities(each, goods))
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
     return (_as_initials(letters, spelt_out, best), *best) if letters and best else best
@@ -120,6 +119,15 @@ def _with_quantities(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ..
         found = quantity(number.word, unit.word, goods)
         if found is not None:
             told[at], told[at + 1] = _as_told(number, found), _as_told(unit, found)
+    return tuple(told)
+
+
+def _with_lack(judged: tuple[Judged, ...]) -> tuple[Judged, ...]:
+    """The words as judged, one before "free" and the like by what both say: tangle free tells what goods do not do."""
+    told = [*judged]
+    for at, (what, how) in enumerate(pairwise(judged)):
+        if how.word in KEPT_AWAY and lexicon().known(what.word) and not what.coined:
+            told[at] = _as_told(what, of_kind("quality"))
     return tuple(told)
 
 
@@ -359,11 +367,11 @@ def _entries(
 
 
 def _is_name(run: str, goods: str) -> bool:
-    """Whether several words are a place, a set phrase of praise or of a quality, a term told of such goods, or a fixed
-    phrase that gives a picture (an early bird is no bird)."""
+    """Whether several words are a place, a set phrase of praise or of a quality, a term told of such goods, or of what
+    kind they are, or a fixed phrase that gives a picture (an early bird is no bird)."""
     term = term_for(run, goods)
     told = bool(kinds(run) & {"laudatory", "quality"}) or place_of(run) is not None or is_picture(run)
-    return told or (term is not None and term.weight > 0)
+    return told or bool(of_a_kind(run, goods)) or (term is not None and term.weight > 0)
 
 
 def _whole(judged: tuple[Judged, ...]) -> float:

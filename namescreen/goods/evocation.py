@@ -21,6 +21,8 @@ __all__ = ["evoked"]
 SHORTEST, LEAST_BEGINNING = 4, 0.65
 """The fewest letters of a name of origin that is recognised in another word, and the share of it with which that must
 begin."""
+FAMILIES = (frozenset((29, 30)), frozenset((32, 33)))
+"""Classes of food and of drink whose goods hold one another: crackers of class 30 with the cheese of class 29."""
 EVERYDAY = 4.0
 """Zipf value from which a short name of origin is an everyday word first (port)."""
 SOUNDS_LIKE, LETTERS_ALIKE = 0.82, 0.5
@@ -90,7 +92,9 @@ def _alike(word: str, classes: tuple[int, ...]) -> tuple[str, str, bool] | None:
     whether plainly; None if there is none."""
     if lexicon().known(word) or len(word) <= SHORTEST:
         return None
-    found = [(_likeness(word, name), name, territory) for name, territory in _names(classes)]
+    own = _names(classes)
+    near = (one for one in _names(_family(classes)) if word.startswith(one[0]))
+    found = [(_likeness(word, name), name, territory) for name, territory in dict.fromkeys((*own, *near))]
     how_much, name, territory = max(found, default=(0.0, "", ""))
     return (name, territory, how_much >= 1) if how_much else None
 
@@ -103,9 +107,9 @@ def _likeness(word: str, name: str) -> float:
     if word == name:
         return 0.0
     if start == len(name):
-        made = start > SHORTEST or (
-            zipf(name) < EVERYDAY and (rest in _ENDINGS or (len(rest) > 2 and lexicon().known(rest)))
-        )
+        endings = {rest, word[start - 1 :]} if name[-1] in "aeiou" else {rest}  # feta, fetaki
+        own = bool(endings & _ENDINGS) or (len(rest) > 2 and lexicon().known(rest))
+        made = start > SHORTEST or (zipf(name) < EVERYDAY and own)
         return 1.0 + start if made else 0.0
     if start > SHORTEST and start >= LEAST_BEGINNING * len(name):
         return 1.0 + start
@@ -113,6 +117,11 @@ def _likeness(word: str, name: str) -> float:
         return 1.0
     end = next((at for at in range(min(len(word), len(name))) if word[-1 - at] != name[-1 - at]), len(name))
     return end / 100 if end >= SHORTEST and LCSseq.normalized_similarity(word, name) >= LETTERS_ALIKE else 0.0
+
+
+def _family(classes: tuple[int, ...]) -> tuple[int, ...]:
+    """The classes, and those whose goods hold theirs or are held by them."""
+    return tuple(sorted({*classes}.union(*(family for family in FAMILIES if family & {*classes}))))
 
 
 @cache

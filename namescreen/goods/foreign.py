@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from functools import lru_cache
@@ -38,6 +39,11 @@ SYNONYM = 0.85
 """Closeness in meaning from which a gloss of an English word only says it in another way (winter, wintertime)."""
 FREQUENT, AS_FREQUENT = 4.2, 0.3
 """Unless in the other language it is a frequent word (Zipf value), or nearly as frequent as in English."""
+AS_ENGLISH = 1.0
+"""By how much less (Zipf values) a language must use a word than English does to take it for English."""
+LONG_VOWELS = frozenset(("de", "et", "fi", "la", "nl"))
+"""Languages that write two equal vowels in a row."""
+_DOUBLED = re.compile(r"([aeiou])\1")
 INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 GUESSED = frozenset(("compound", "spelling"))
@@ -63,7 +69,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     taken = {part for run in (*found, *filter(is_picture, runs)) for part in run.split()}  # a red herring is no red
     for word in words:
         in_english = lexicon().known(word) or is_trade_word(word)
-        if word in taken or (in_english and not asked):
+        english = in_english and (not asked or (not in_language and _is_english_beside(word, words, language)))
+        if word in taken or english:
             continue
         said = label_term(written.get(word, word), goods, language)
         if kinds(word) & {"function word", "company form"} and (said is None or word not in written):
@@ -139,11 +146,28 @@ def _is_partly_told(compound: Translation, goods: str) -> bool:
     return not picture and any(told(word, goods) >= DESCRIBES for word in words)
 
 
+def _is_english_beside(word: str, words: tuple[str, ...], language: str) -> bool:
+    """Whether buyers of a language read an English word as one because the words beside it are plainly English (a red
+    barn is no child, Danish barn), or it is only spelt much like one of theirs, and occurs in none of their texts: a
+    lampoon is no lamp."""
+    if language not in frequency_languages():
+        return False
+    others = (one for one in words if one != word and lexicon().known(one) and not kinds(one) & {"function word"})
+    unlike = language not in LONG_VOWELS and bool(_DOUBLED.search(word)) and not zipf(word, language)
+    return unlike or any(not _is_of(one, language) or zipf(one, language) < zipf(one) - AS_ENGLISH for one in others)
+
+
+@lru_cache(maxsize=1 << 13)
+def _is_of(word: str, language: str) -> bool:
+    """Whether a word is surely one of the language, be it English too."""
+    return any(one.score >= SURE and one.source not in GUESSED for one in translations(word, language))
+
+
 @lru_cache(maxsize=1 << 13)
 def _only_there(word: str, language: str) -> bool:
     """Whether a word is surely one of the language, and none of English: the words beside it are read in it as well."""
     known = lexicon().known(word) or is_trade_word(word) or place_of(word) is not None
-    return not known and any(one.score >= SURE and one.source not in GUESSED for one in translations(word, language))
+    return not known and _is_of(word, language)
 
 
 def is_gloss(word: str, translation: Translation) -> bool:

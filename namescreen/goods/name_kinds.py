@@ -15,14 +15,17 @@ COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "d
 """WordNet's labels of usage that make a word coarse."""
 
 
-def kinds_of_name(plain: tuple[Judged, ...], judged: tuple[Judged, ...]) -> tuple[str, ...]:
-    """Kinds of name that the law treats apart, as it stands, and for praise as translated."""
+def kinds_of_name(
+    plain: tuple[Judged, ...], judged: tuple[Judged, ...], *, slogan: bool = False
+) -> tuple[str, ...]:
+    """Kinds of name that the law treats apart, as it stands, and for praise as translated; a `slogan` is praise."""
     words = [one.word for one in plain]
     asked = {
         "surname": is_surname_alone(plain),
         "place": any(place is not None for place in map(place_of, words)),
         "acronym": any(map(is_acronym, words)),
-        "laudatory": any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
+        "laudatory": slogan
+        or any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
         "misspelling": any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
         "coarse": any(map(_is_coarse, words)),
     }

@@ -47,7 +47,7 @@ _PORTIONS = _words("bar stick powder liquid block tablet capsule cube sheet flak
 _SERVED = ("alcohol|", "hot drinks|", "soft drinks|", "bedding|", "household linen|", "electronics|")
 _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
-    being relating containing
+    being relating containing without where whose who when during under between into onto inside around through against
 """)
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""

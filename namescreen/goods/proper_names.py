@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from functools import lru_cache
 
-from ..lexicon import Sense, kinds, lexicon, name_rank
+from ..lexicon import Sense, frequency_languages, kinds, lexicon, name_rank, zipf
 from ..text.inflection import other_number
 from .broader import names_above
 from .places import place_of
@@ -20,6 +21,11 @@ SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
 LEAST_SURNAME = 7
 SHORTEST_NAME = 4
 WELL_KNOWN = 500
+KNOWN_BEARERS, AT_ONE, SLOPE = 4500, 5.85, 0.65
+"""The rank up to which a word may be a surname first; and what Zipf value its bearers explain, by the logarithm of the
+rank: half more than surnames of that rank have that are no words (langley, 994th, 3.4; seen on a dozen of them)."""
+OF_PLACES = ("wood", "ford", "ley", "ton", "croft", "field", "bourne", "brook", "dale", "hurst", "worth", "head")
+"""Endings of compounds that are names of places first, and surnames by these."""
 _RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
 
 
@@ -61,13 +67,24 @@ def has_form_of_surname(word: str) -> bool:
 def is_surname(word: str) -> bool:
     """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
     word, rank = listed_surname(word)
-    if rank is None:
-        return has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
+    if rank is None:  # an ending alone makes no surname: someone must be found to bear it
+        borne = word.startswith(SURNAME_BEGINNINGS) or any(zipf(word, one) for one in ("en", *frequency_languages()))
+        return borne and has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
         return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not is_proper(sense, word)]
-    forgotten = sum(sense.count for sense in common) <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
-    return forgotten or not common
+    uses = sum(sense.count for sense in common)
+    forgotten = uses <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
+    return forgotten or not common or (not uses and _is_name_before_all(word, rank, common[0]))
+
+
+def _is_name_before_all(word: str, rank: int, leading: Sense) -> bool:
+    """Whether a word for a trade or rank (thatcher), or a compound like a place's name (greenwood), is hardly more used
+    than those who are so called explain: then it is a surname to most (TMEP 1211.01(a)(ii))."""
+    like_name = leading.domain == "noun.person" or (
+        word.endswith(OF_PLACES) and any(lexicon().known(word.removesuffix(end)) for end in OF_PLACES)
+    )
+    return like_name and rank <= KNOWN_BEARERS and zipf(word) <= AT_ONE - SLOPE * math.log10(rank)
 
 
 def listed_surname(word: str) -> tuple[str, int | None]:

@@ -58,11 +58,20 @@ WORDY = 0.25
 be of another part of speech: nobody reads herbal as herb tea."""
 COGNATE_ZIPF = 1.5
 """Zipf from which an English noun is looked for in other spellings."""
+UNSURE, STEP = 45, 5
+"""Scores below this many hundredths are too low to be gone by and only put senses in order: they are kept in steps,
+which compress well."""
 BACK = 0.5
 """Score from which a reading counts on the way back, from English."""
 
 Readings = dict[str, dict[str, tuple[float, str]]]
 """Word -> English -> score and the letter of the source."""
+
+
+def shown_score(score: float) -> int:
+    """A score in hundredths, as the table keeps it."""
+    hundredths = round(100 * score)
+    return hundredths if hundredths >= UNSURE else max(STEP, hundredths // STEP * STEP)
 
 
 def add(readings: Readings, word: str, english: str, score: float, source: str) -> None:
@@ -275,7 +284,7 @@ def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
                         parts[key].add(language)
         for word, found in readings.items():
             senses = sorted(found.items(), key=lambda pair: (-pair[1][0], pair[0]))
-            shown = "|".join(f"{english}:{round(100 * score)}{source}" for english, (score, source) in senses)
+            shown = "|".join(f"{english}:{shown_score(score)}{source}" for english, (score, source) in senses)
             for key in keys(word, found, language) if shown else ():
                 rows[key].append(f"{language}|{'' if word == key else word}|{shown}")
             for english, (score, _) in senses:

@@ -58,7 +58,9 @@ def _evocations() -> Iterator[tuple[str, str]]:
         for word in map(str.strip, words.split(",")):
             plain = fold(word.rstrip("!")).replace("-", " ").removeprefix("the ")
             place = place_of(plain)
-            evokes = word.endswith("!") or any(place and _holds(one, place) for one in names)
+            evokes = word.endswith("!") or any(
+                plain in parse(one).words or (place is not None and _holds(one, place)) for one in names
+            )
             for key in dict.fromkeys((plain, fold(place.name).replace("-", " ") if place else plain)):
                 places[f"~{key}"].append(f"{number}{'!' if evokes else ''}")
     yield from ((place, " ".join(dict.fromkeys(numbers))) for place, numbers in places.items())

@@ -1,0 +1,112 @@
+"""Names that are promotional messages: made with care, because you deserve it, the art of tea.
+
+Buyers take them for praise of any maker's goods (TMEP 1202.04(b) and 1209.03(s); EUTMR Article 7(1)(b)), unless they
+are a play on words (Vorsprung durch Technik, C-398/08): idioms are no slogans here. The formulas are from memory."""
+
+from __future__ import annotations
+
+import re
+from functools import cache, lru_cache
+
+from ..lexicon import kinds, lexicon
+from ..lexicon.phrases import fixed_phrases
+
+__all__ = ["slogan_in"]
+
+_MADE = (
+    "made built crafted designed meant engineered baked brewed blended forged woven knitted sewn roasted cooked "
+    "prepared tested trusted loved approved chosen recommended inspired created packed poured cut filled grown "
+    "raised handmade"
+)
+
+_DO = "taste feel enjoy discover experience love savour savor choose embrace celebrate rediscover unwrap share indulge"
+_ONLY = "simply just truly naturally purely totally absolutely really always forever nothing more so too pure"
+_WHOLE = (
+    "art joy taste power feel pleasure science secret gift beauty smell scent comfort luxury essence home flavour "
+    "flavor"
+)
+_PROMISED = (
+    "deserve need can trust taste feel love loved best better good great daily every day life home way style comfort "
+    "like want matter happy well more right perfect quality skin hands body family dog cat pet feet hair kitchen "
+    "garden sleep"
+)
+
+
+def _any(words: str) -> str:
+    return f"(?:{'|'.join(words.replace('|', ' ').split())})"
+
+
+@cache
+def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
+    """The formulas by language, over folded words parted by spaces; the first that holds decides."""
+    you = "(?:you|your|yours|yourself|we|us|our|it)"
+    told = {
+        "en": (
+            rf"{_any(_MADE)} (?:to|with|for|by|from|in) .+", r"born (?:to|for) .+",
+            r"(?:because|for when|where|when) .+ .+", rf"(?:.+ )?{you} (?:.+ )?{_any(_PROMISED)}(?: .+)?",
+            rf"(?:.+ )?{_any(_PROMISED)} (?:.+ )?{you}(?: .+)?",
+            rf"{_any(_DO)} (?:the|your|every|each|it|more|better|life|a|all|what) ?.*",
+            rf"{_any(_ONLY)} {_any(_PROMISED)}", r"more than (?:just )?an? .+",
+            r"nothing (?:but|better|beats|like) ?.*", rf"the {_any(_WHOLE)} of .+",
+            r"(?:better|best|good|happy|great) (?:by|for|with|from|in|to|every|together|than) ?.*",
+            r"(?:life|everything) .*(?:better|good|easier|sweeter|brighter).*",
+            r"every (?:\w+) (?:counts|matters|deserves .+)", r".+ (?:with|and) (?:love|care|pride|passion)",
+            r".+ (?:for life|for all|for everyone|for every \w+)", r".+ (?:the way|as) (?:it|nature|they|you) .+",
+            r".+ (?:done right|at its best|you can trust|that (?:lasts?|works?|cares?))",
+            r"(?:from|straight from) .+ to .+", r"live (?:well|better|more|life)(?: .+)?",
+            r"feel (?:good|great|better|the)(?: .+)?", r"say (?:hello|goodbye) to .+",
+            r"(?:treat|pamper|spoil) (?:your|yourself|them|him|her)(?: .+)?",
+        ),
+        "de": (
+            r"(?:mit|aus|voller) (?:liebe|leidenschaft|herz)(?: .+)?",
+            r"(?:einfach|immer|nur|so|wirklich|richtig) \w+", r"weil .+",
+            r"(?:fur|furs) (?:dich|sie|alle|immer|leben|das leben)(?: .+)?",
+            r"das (?:beste|gute|wahre|leben)(?: .+)?", r"(?:mehr|besser) .+", r"freude am .+", r"lust auf .+",
+            r"(?:schmeckt|tut) .+", r".+ mit (?:liebe|herz)(?: .+)?",
+            r"(?:gemacht|gebaut|geschaffen) (?:fur|mit|aus) .+", r"alles (?:fur|was) .+",
+        ),
+        "fr": (
+            r"(?:fait|cree|concu|prepare)s? avec .+", r"(?:avec|par) (?:amour|passion|coeur)", r"parce que .+",
+            r"(?:tout )?simplement .+", r"(?:l )?art de .+",
+            r"le (?:gout|plaisir|meilleur|bonheur|secret) (?:de|du|des|d) .+",
+            r"pour (?:la vie|toujours|vous|tous|toi)", r"(?:mieux|bien) vivre(?: .+)?", r"plus qu(?:e|un|une)? .+",
+            r"rien que .+", r"(?:que|du) bonheur",
+        ),
+        "es": (
+            r"hech[oa]s? (?:con|para) .+", r"con (?:amor|carino|pasion)", r"porque .+", r"simplemente .+",
+            r"el (?:arte|sabor|placer|gusto|secreto) de .+", r"para (?:ti|siempre|todos|toda la vida)",
+            r"mas que un[ao]? .+", r"(?:lo|el|la) mejor(?: .+)?", r"vive .+",
+        ),
+        "it": (
+            r"fatt[oaie] (?:con|per) .+", r"con (?:amore|passione|cura)", r"perche .+", r"semplicemente .+",
+            r"(?:il|l) ?(?:arte|gusto|piacere|sapore|segreto) (?:di|del|della) .+",
+            r"per (?:te|sempre|tutti|la vita)", r"piu di un[ao]? .+", r"solo il meglio", r"il meglio(?: .+)?",
+        ),
+        "nl": (
+            r"(?:gewoon|puur|altijd|echt) \w+", r"met (?:liefde|zorg|passie)(?: .+)?", r"omdat .+",
+            r"gemaakt (?:met|voor) .+", r"voor (?:jou|u|iedereen|altijd|het leven)", r"meer dan .+",
+            r"het (?:beste|lekkerste|goede)(?: .+)?",
+        ),
+        "sv": (
+            r"(?:gjord|gjort|gjorda|skapad|bakad|bakat) (?:med|for|av) .+", r"med (?:karlek|omsorg)(?: .+)?",
+            r"helt enkelt .+", r"for (?:livet|dig|alla)", r"det basta(?: .+)?", r"mer an .+",
+            r"sa (?:gott|mjukt|enkelt)",
+        ),
+        "pl": (
+            r"(?:z miloscia|z pasja|z sercem)(?: .+)?", r"po prostu .+", r"dla (?:ciebie|kazdego|wszystkich)(?: .+)?",
+            r"bo .+ .+", r"(?:smak|radosc|sztuka) \w+", r"stworzone .+", r"wiecej niz .+", r"najlepsz[eya](?: .+)?",
+        ),
+    }  # fmt: skip
+    return tuple((language, re.compile(one)) for language, ways in told.items() for one in ways)
+
+
+@lru_cache(maxsize=1 << 12)
+def slogan_in(words: tuple[str, ...]) -> str:
+    """The language (BCP 47) of the promotional formula that folded words follow as a whole; "" if they follow none,
+    hold a word that English lacks beside an English formula, or are an idiom."""
+    if len(words) < 2 or any("".join(words) == "".join(each) for each in fixed_phrases(words)):
+        return ""
+    text = " ".join(words)
+    ordinary = all(lexicon().known(word) or kinds(word) & {"function word", "laudatory", "quality"} for word in words)
+    held = (language for language, formula in _formulas() if formula.fullmatch(text))
+    return next((language for language in held if language != "en" or ordinary), "")

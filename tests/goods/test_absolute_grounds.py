@@ -1,0 +1,81 @@
+"""Slogans, qualities by their form, kinds of goods by one word, surnames that are words: names of our own, common
+practice without a source unless one is named."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods.phrases import items
+from namescreen.goods.slogans import slogan_in
+
+BARRED = ("generic", "descriptive")
+
+
+def judged(name: str, goods: str, *markets: str) -> Distinctiveness:
+    found = distinctiveness(name, goods, markets=markets or ("US", "GB", "EU"))
+    assert isinstance(found, Distinctiveness)
+    return found
+
+
+@pytest.mark.parametrize(
+    ("words", "language"),
+    [
+        ("made with care", "en"), ("because you are worth it", "en"), ("the art of tea", "en"),
+        ("more than a mug", "en"), ("mit liebe gemacht", "de"), ("parce que vous aimez", "fr"),
+        ("hecho con amor", "es"), ("fatto con amore", "it"),
+        ("po prostu dobre", "pl"),
+        ("wish you were here", ""), ("green thumb", ""), ("copper moth", ""), ("tea", ""),
+    ],
+)  # fmt: skip
+def test_a_promotional_message_is_known_by_its_formula(words: str, language: str) -> None:
+    assert slogan_in(tuple(words.split())) == language
+
+
+def test_a_slogan_is_praise_that_any_maker_may_use() -> None:
+    """TMEP 1202.04(b); EUTMR Article 7(1)(b), from memory."""
+    found = judged("Born to Ride", "bicycles")
+    assert [one.ground for one in found.markets] == ["laudatory"] * 3
+    assert "promotional message" in found.reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Mothproof", "wool jumpers"), ("Seedless", "jam"), ("Tangle Free", "dog leads"),
+        ("Fold Away", "camping stools"),
+        ("Slow Risen", "bread"), ("Five Star", "pet food"), ("XXL", "shirts"), ("Snuffle", "mats for dogs"),
+        ("Balance", "bicycles without pedals"), ("Rocking", "chairs"), ("Needle Nose", "pliers"),
+    ],
+)  # fmt: skip
+def test_what_goods_lack_can_do_or_are_describes_them(name: str, goods: str) -> None:
+    assert all(one.category in BARRED for one in judged(name, goods, "US", "GB").markets)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Fearless", "wool jumpers"), ("Timeless Otter", "jam"), ("Snuffle", "garden forks")]
+)
+def test_what_says_nothing_of_the_goods_does_not(name: str, goods: str) -> None:
+    assert all(one.category not in BARRED for one in judged(name, goods, "US", "GB").markets)
+
+
+@pytest.mark.parametrize(
+    ("name", "called"),
+    [
+        ("Thatcher", "surname"), ("Greenwood", "surname"), ("Hammock", ""), ("Finch", ""), ("Bramquist", ""),
+        ("Velmworth", ""),
+    ],
+)  # fmt: skip
+def test_a_word_is_a_surname_by_those_who_bear_it(name: str, called: str) -> None:
+    """TMEP 1211.01(a): how many bear it, and whether it means something else; an ending alone makes none."""
+    (american,) = judged(name, "soap", "US").markets
+    assert (american.called == "surname") == bool(called)
+
+
+def test_an_english_name_is_not_read_word_by_word_in_another_language() -> None:
+    """Danish and Swedish barn is a child; read and sold as English beside a plainly English word."""
+    assert judged("Purple Barn", "soap", "DK").category not in BARRED
+
+
+def test_what_goods_lack_is_not_what_they_are() -> None:
+    assert [one.head for one in items("bicycles without pedals")] == ["bicycle"]
