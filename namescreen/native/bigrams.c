@@ -4,7 +4,7 @@
 
 #include "kernel.h"
 
-enum { MOST_COUNTED = UINT8_MAX, BLOCK = 64 };
+enum { MOST_COUNTED = UINT8_MAX, BLOCK = 64, PART = 16 };
 
 /* `shared` says how many bigrams of the text each of `count` strings holds, with noughts after it for one block more;
    `left_out`, if not NULL, which of them are passed over; `text_start` has their boundaries. */
@@ -32,40 +32,55 @@ static int64_t count_shared(const uint32_t *postings, int64_t posting_count, con
 /* How alike a string is, in steps: Dice's coefficient of the bigrams, of which both strings have so many. */
 INLINE int64_t level_of(const Counted *all, int64_t shared, int64_t both)
 {
-    int64_t level = 2 * all->levels * shared / both;
+    uint32_t level = (uint32_t)(2 * all->levels * shared) / (uint32_t)both; /* numbers of 64 bits take much longer */
     return level < all->levels ? level : all->levels;
 }
 
-/* How many strings of a block share at least `least`. */
-INLINE int sharing(const uint8_t *block, uint8_t least)
+/* How many of `size` strings share at least `least`. */
+INLINE int sharing(const uint8_t *block, int size, uint8_t least)
 {
     uint8_t found = 0;
-    for (int at = 0; at < BLOCK; at++)
+    for (int at = 0; at < size; at++)
         found += block[at] >= least;
     return found;
 }
 
-/* Go through the strings that share at least `fewest` bigrams and fewer than `end`: count how many have each level in
-   `reached`, or write down in `places` those that have at least `level`. Returns how many were written, or an error. */
-static int64_t go_through(const Counted *all, int64_t fewest, int64_t end, int64_t *reached, int64_t level,
-                          int64_t *places)
+/* A string and how alike it is. */
+typedef struct {
+    uint32_t place;
+    uint16_t level;
+} Alike;
+
+static int64_t count_sharing(const Counted *all, int64_t least)
 {
     int64_t found = 0;
-    for (int64_t block = 0; block < all->count; block += BLOCK) {
-        if (!sharing(all->shared + block, (uint8_t)fewest))
+    for (int64_t block = 0; block < all->count; block += BLOCK)
+        found += sharing(all->shared + block, BLOCK, (uint8_t)least);
+    return found;
+}
+
+/* Write down the strings that share at least `fewest` bigrams and fewer than `end`, and count in `reached` how many have
+   each level. Returns how many were written, or an error. */
+static int64_t write_sharing(const Counted *all, int64_t fewest, int64_t end, int64_t *reached, Alike *alike)
+{
+    int64_t found = 0;
+    for (int64_t part = 0; part < all->count; part += PART) {
+        if (part % BLOCK == 0 && !sharing(all->shared + part, BLOCK, (uint8_t)fewest)) {
+            part += BLOCK - PART;
             continue;
-        for (int64_t place = block; place < block + BLOCK && place < all->count; place++) {
+        }
+        if (!sharing(all->shared + part, PART, (uint8_t)fewest))
+            continue;
+        for (int64_t place = part; place < part + PART && place < all->count; place++) {
             int64_t shared = all->shared[place];
             if (shared < fewest || shared >= end || (all->left_out && all->left_out[place]))
                 continue;
             if (all->text_start[place] > all->text_start[place + 1])
                 return OUT_OF_BOUNDS;
             int64_t own = (int64_t)all->text_start[place + 1] - all->text_start[place] + 1;
-            int64_t here = level_of(all, shared, own + all->key_count);
-            if (reached)
-                reached[here]++;
-            else if (here >= level)
-                places[found++] = place;
+            int64_t level = level_of(all, shared, own + all->key_count);
+            reached[level]++;
+            alike[found++] = (Alike){(uint32_t)place, (uint16_t)level};
         }
     }
     return found;
@@ -92,20 +107,37 @@ static int64_t fewest_for(const Counted *all, int64_t fewest, int64_t level)
    strings share few, and cannot reach the level that those decide which share many: they are not looked at. */
 static int64_t write_most_alike(const Counted *all, int64_t enough, int64_t most, int64_t *reached, int64_t *places)
 {
-    int64_t many = all->key_count < MOST_COUNTED ? all->key_count : MOST_COUNTED;
-    for (int64_t found = 0; many > enough; many--) {
-        found = 0;
-        for (int64_t block = 0; block < all->count; block += BLOCK)
-            found += sharing(all->shared + block, (uint8_t)many);
-        if (found > most)
-            break;
+    int64_t many = enough, few = all->key_count < MOST_COUNTED ? all->key_count : MOST_COUNTED, found;
+    while (many < few) { /* the most bigrams that more than `most` share */
+        int64_t middle = (many + few + 1) / 2;
+        if (count_sharing(all, middle) > most)
+            many = middle;
+        else
+            few = middle - 1;
     }
-    int64_t error = go_through(all, many, MOST_COUNTED + 1, reached, 0, NULL);
+    found = count_sharing(all, many);
+    Alike *first = malloc((size_t)(found + 1) * sizeof *first), *second = NULL;
+    if (!first)
+        return NO_MEMORY;
+    int64_t result = write_sharing(all, many, MOST_COUNTED + 1, reached, first), one = result, other = 0;
     int64_t fewest = fewest_for(all, enough, least_level(reached, all->levels, most));
-    if (!error && fewest < many)
-        error = go_through(all, fewest, many, reached, 0, NULL);
-    int64_t level = least_level(reached, all->levels, most);
-    return error ? error : go_through(all, fewest_for(all, enough, level), MOST_COUNTED + 1, NULL, level, places);
+    if (result >= 0 && fewest < many) {
+        second = malloc((size_t)(count_sharing(all, fewest) - found + 1) * sizeof *second);
+        other = result = second ? write_sharing(all, fewest, many, reached, second) : NO_MEMORY;
+    }
+    if (result >= 0) {
+        int64_t level = least_level(reached, all->levels, most), at = 0, beside = 0;
+        result = 0;
+        while (at < one || beside < other) {
+            const Alike *next =
+                beside == other || (at < one && first[at].place < second[beside].place) ? &first[at++] : &second[beside++];
+            if (next->level >= level)
+                places[result++] = next->place;
+        }
+    }
+    free(first);
+    free(second);
+    return result;
 }
 
 /* `keys` are the bigrams of the text, `postings` the strings that hold each bigram, from its place in `start` on, and

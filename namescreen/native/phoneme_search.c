@@ -220,6 +220,14 @@ int64_t phonemes_similarity_of(const PhonemeTable *table, const CodeArrays *arra
     return search.error;
 }
 
+/* The same for an alignment of which no part of the cost is put aside. */
+static void turn_to_plain(Search *search, int64_t place)
+{
+    turn_to(search, place);
+    if (!search->error)
+        memset(search->other.aside, 0, (size_t)search->other.size * sizeof *search->other.aside);
+}
+
 /* The similarity of a reading, made ready as a plain one, and the code that was turned to; 0 if it is below `least`. */
 INLINE double plain_similarity(const Search *search, const Reading *reading, double least)
 {
@@ -268,21 +276,27 @@ int64_t phonemes_sound_measures(const PhonemeTable *table, const CodeArrays *arr
         for (int64_t at = 0; at < search.readings[number].size; at++)
             places[number][search.readings[number].code[at]] |= 1ULL << at;
     for (int64_t at = 0; at < count && !search.error && has_word(&search, &all, words[at]); at++) {
-        int64_t id = ids_start[words[at]], after = ids_start[words[at] + 1];
-        if (id < after)
+        int64_t first = ids_start[words[at]], after = ids_start[words[at] + 1], likeliest = 0;
+        if (first < after)
             articulation[at] = same[at] = 0;
-        for (; id < after && stands(&search, ids[id]); id++) {
-            turn_to(&search, ids[id]);
-            if (search.error)
-                break;
-            memset(search.other.aside, 0, (size_t)search.other.size * sizeof *search.other.aside);
-            for (int64_t number = 0; number < readings; number++) {
-                const Reading *reading = &search.readings[number];
-                double value = plain_similarity(&search, reading, articulation[at]);
-                articulation[at] = value > articulation[at] ? value : articulation[at];
-                value = share_of_equal(reading, places[number], &search.other);
-                same[at] = value > same[at] ? value : same[at];
+        for (int64_t pair = 0; pair < (after - first) * readings && !search.error; pair++) {
+            if (pair % readings == 0)
+                turn_to_plain(&search, ids[first + pair / readings]);
+            double value = search.error ? 0 : share_of_equal(&search.readings[pair % readings], places[pair % readings], &search.other);
+            if (value > same[at]) {
+                same[at] = value;
+                likeliest = pair;
             }
+        }
+        /* The two that share most first: the others then need not be aligned to their end. */
+        for (int64_t pair = -1; pair < (after - first) * readings && !search.error; pair++) {
+            int64_t here = pair < 0 ? likeliest : pair;
+            if (first == after || pair == likeliest)
+                continue;
+            if (pair <= 0 || pair % readings == 0 || pair == likeliest + 1)
+                turn_to_plain(&search, ids[first + here / readings]);
+            double value = search.error ? 0 : plain_similarity(&search, &search.readings[here % readings], articulation[at]);
+            articulation[at] = value > articulation[at] ? value : articulation[at];
         }
     }
     free(places);

@@ -36,8 +36,13 @@ class Bigrams(Protocol):
     """The strings of a register by their bigrams."""
 
     def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
-        """At most `count` strings that share most with these bigrams (by Dice's coefficient), ascending, none of them
+        """At most `count` strings that share most of these bigrams (by Dice's coefficient), ascending, none of them
         `left_out`. Equally alike ones at the end are all given or all left. None where there are no bigrams."""
+
+
+    def rarer_half(self, keys: Keys) -> Keys:
+        """The half of these bigrams that fewest strings hold: most of the time goes into the others, which tell
+        least."""
 
 
 def bigrams(arrays: Arrays, name: str) -> Bigrams:
@@ -47,7 +52,7 @@ def bigrams(arrays: Arrays, name: str) -> Bigrams:
     )
 
     def compiled(library: CDLL) -> Bigrams:
-        return CompiledBigrams(BigramArrays(library, postings, start, text_start, LEVELS, LEAST_SHARED))
+        return CompiledBigrams(BigramArrays(library, postings, start, text_start, LEVELS, LEAST_SHARED), start)
 
     return choose(compiled, lambda: ArrayBigrams(postings, start, text_start))
 
@@ -71,10 +76,23 @@ def bigrams_of(*texts: str) -> Keys:
     return distinct(np.concatenate([np.zeros(0, np.uint16), *keys]))
 
 
-class CompiledBigrams:
+class _Held:
+    """How many strings hold each bigram."""
+
+    def __init__(self, start: NDArray[np.uint32]) -> None:
+        self._start = start
+
+    def rarer_half(self, keys: Keys) -> Keys:
+        """As `Bigrams.rarer_half`."""
+        sizes = self._start[keys.astype(np.int64) + 1].astype(np.int64) - self._start[keys]
+        return np.sort(keys[np.argsort(sizes, kind="stable")[: (len(keys) + 1) // 2]])
+
+
+class CompiledBigrams(_Held):
     """Counted in compiled code."""
 
-    def __init__(self, arrays: BigramArrays) -> None:
+    def __init__(self, arrays: BigramArrays, start: NDArray[np.uint32]) -> None:
+        super().__init__(start)
         self._compiled = arrays
 
     def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
@@ -82,11 +100,12 @@ class CompiledBigrams:
         return self._compiled.most_alike(keys, count, left_out) if len(keys) else np.zeros(0, np.int64)
 
 
-class ArrayBigrams:
+class ArrayBigrams(_Held):
     """Counted in numpy."""
 
     def __init__(self, postings: NDArray[np.uint32], start: NDArray[np.uint32], text_start: NDArray[np.uint32]) -> None:
-        self._postings, self._start, self._text_start = postings, start, text_start
+        super().__init__(start)
+        self._postings, self._text_start = postings, text_start
 
     def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
         """As `Bigrams.sharing_most`."""

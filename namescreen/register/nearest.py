@@ -34,10 +34,8 @@ if TYPE_CHECKING:
 
 __all__ = ["nearest"]
 
-LIKELY_WORDS = 1000
-"""The words that are compared with a word of the name."""
 HOLDING, SHARING = 1000, 500
-"""The names that hold most of the words alike, and those that share most bigrams with the whole."""
+"""The names that hold most of the words alike, and those that share most of the rarer bigrams of the whole."""
 STEPS = 1000
 """How finely it is told what a word adds to the names that hold it."""
 
@@ -50,8 +48,9 @@ def nearest(
     if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64)
     words = {word.letters: word for segmentation in name.segmentations for word in segmentation}
-    scores = {letters: WordScores(word, index, LIKELY_WORDS) for letters, word in words.items()}
-    alike = index.name_bigrams.sharing_most(bigrams_of(name.letters), SHARING, left_out)
+    scores = {letters: WordScores(word, index) for letters, word in words.items()}
+    telling = index.name_bigrams.rarer_half(bigrams_of(name.letters))
+    alike = index.name_bigrams.sharing_most(telling, SHARING, left_out)
     names: Places = distinct(np.concatenate([_holding(index, name, scores, left_out), alike]))
     names = names[index.name_rows[names + 1] > index.name_rows[names]]
     if not len(names):

@@ -27,9 +27,13 @@ if TYPE_CHECKING:
 
 __all__ = ["WordScores", "sounds"]
 
-FEW_WORDS, CONSIDERED = 32_768, 10_000
+FEW_WORDS, MANY_WORDS = 32_768, 131_072
+CONSIDERED, CONSIDERED_OF_MANY = 10_000, 6_000
 """In a register of more distinct words than the first only those are estimated that share most bigrams with the word:
-half so many as the second by letters, and the words of half so many readings by phonemes."""
+half so many by letters, and the words of half so many readings by phonemes; fewer from the second on, where more would
+cost much."""
+LIKELY, LIKELY_OF_MANY = 1000, 600
+"""The words that are compared with the word because their estimates are highest."""
 FORM, FORM_OF_ESTIMATE = 0.30, 0.42
 """The look and sound of a word that is not compared: so much, and so much more for an estimate of 1."""
 
@@ -38,9 +42,9 @@ class WordScores:
     """The words of an index that are likeliest to be like a word of a name, by their `places`, ascending, and how they
     compare with it (`arrays`)."""
 
-    def __init__(self, word: Word, index: Index, most: int) -> None:
+    def __init__(self, word: Word, index: Index) -> None:
         self._index, self._word = index, word
-        likeliest = self._likeliest(most)
+        likeliest = self._likeliest()
         self._related, self._said = self._related_words()
         same = index.words.find(word.letters)
         self._same = np.array([] if same is None else [same], np.int64)
@@ -59,20 +63,23 @@ class WordScores:
                 values[here] = exact[at[here]]
         return found
 
-    def _likeliest(self, most: int) -> Places:
-        """At most so many words that are likeliest to be like it; of all that are considered the estimate is kept."""
+    def _likeliest(self) -> Places:
+        """The words that are likeliest to be like it; of all that are considered the estimate is kept."""
         index, word = self._index, self._word
         places = np.arange(len(index.words))
+        of_many = len(places) > MANY_WORDS
         if len(places) > FEW_WORDS:
-            by_letters = index.word_bigrams.sharing_most(bigrams_of(word.letters), CONSIDERED // 2)
-            codes = index.code_bigrams.sharing_most(bigrams_of(*word.phoneme_codes), CONSIDERED // 2)
+            half = (CONSIDERED_OF_MANY if of_many else CONSIDERED) // 2
+            by_letters = index.word_bigrams.sharing_most(bigrams_of(word.letters), half)
+            codes = index.code_bigrams.sharing_most(bigrams_of(*word.phoneme_codes), half)
             by_sounds, _ = index.word_codes.owners.gather(codes)
             places = distinct(np.concatenate([by_letters, by_sounds.astype(np.int64)]))
         estimates = index.word_search.estimates(word, places)
         self._estimates = np.zeros(len(index.words), np.uint16)
         self._estimates[places] = estimates
         reached = np.bincount(estimates, minlength=WHOLE + 1)[::-1].cumsum()[::-1]
-        return places[estimates >= max(int(np.searchsorted(-reached, -most)), 1)]
+        least = int(np.searchsorted(-reached, -(LIKELY_OF_MANY if of_many else LIKELY)))
+        return places[estimates >= max(least, 1)]
 
     def _related_words(self) -> tuple[Places, Values]:
         """The words that are related to it in meaning, and how much."""
