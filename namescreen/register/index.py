@@ -17,7 +17,7 @@ from ..closeness.weights import OwnWeight, Weight
 from .bigram_index import bigrams
 from .candidates import Candidates
 from .goods_weights import GoodsWeights
-from .packing import RaggedArray, distinct
+from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
 from .word_search import word_search
@@ -110,6 +110,26 @@ class Index:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""
         ways = map(self.choice_words.one, self.choices.one(word).tolist())
         return tuple([tuple(map(self.word, way.tolist())) for way in ways])
+
+    def words_meaning(self, words: Places) -> tuple[Places, Places, NDArray[np.float64]]:
+        """The foreign words that may be in English what holds one of some words: their places, which of the words it is
+        for each, and the share that it has of what is said."""
+        english, foreign, share = self._meanings
+        start = np.searchsorted(english, words)
+        sizes = np.searchsorted(english, words, side="right") - start
+        at, _ = stretches(start, sizes)
+        return foreign[at], np.repeat(np.arange(len(words)), sizes), share[at]
+
+    @cached_property
+    def _meanings(self) -> tuple[Places, Places, NDArray[np.float64]]:
+        """Every word of what a foreign word may be in English, ascending, with that word and one by how many they
+        are."""
+        words, ends = self.choice_words.gather(self.choices.values)
+        sizes = ends[1:] - ends[:-1]
+        starts = self.choices.start.astype(np.int64)
+        foreign = np.repeat(np.arange(len(starts) - 1), starts[1:] - starts[:-1])
+        order = np.argsort(words, kind="stable")
+        return words[order].astype(np.int64), np.repeat(foreign, sizes)[order], np.repeat(1 / sizes, sizes)[order]
 
     def names_with_part(self, part: str) -> Places:
         """The names with a word that is `part`, or begins or ends with it, ascending; as written, not divided."""

@@ -4,8 +4,8 @@
    and with those that are related to it in meaning (`word_scores`).
 2. Of the names that hold them those are taken that hold most, and of the names that share most bigrams with the whole,
    without spaces (thyme pot, thymepot), those too.
-3. What these have in common with the name is put together as `closeness` does, but for what rests on the sound of the
-   whole, on translations and on phrases.
+3. What these have in common with the name is put together as `closeness` does, with what they have in common as said in
+   English (`said_in_english`), but for what rests on the sound of the whole and on phrases.
 
 `rescoring` scores what comes out best in full. How many of the closest names that misses is measured in
 tests/bench/bench_recall.py.
@@ -18,9 +18,11 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness import many
+from ..closeness.name_similarity import weights_of
 from .bigram_index import bigrams_of
 from .candidates import rows_of
 from .packing import distinct
+from .said_in_english import SaidInEnglish, highest
 from .word_scores import WordScores
 
 if TYPE_CHECKING:
@@ -34,7 +36,7 @@ if TYPE_CHECKING:
 
 __all__ = ["nearest"]
 
-HOLDING, SHARING = 1000, 500
+HOLDING, SHARING = 1000, 300
 """The names that hold most of the words alike, and those that share most of the rarer bigrams of the whole."""
 STEPS = 1000
 """How finely it is told what a word adds to the names that hold it."""
@@ -51,30 +53,33 @@ def nearest(
     scores = {letters: WordScores(word, index) for letters, word in words.items()}
     telling = index.name_bigrams.rarer_half(bigrams_of(name.letters))
     alike = index.name_bigrams.sharing_most(telling, SHARING, left_out)
-    names: Places = distinct(np.concatenate([_holding(index, name, scores, left_out), alike]))
+    said = SaidInEnglish(index, name.name.words)
+    names: Places = distinct(np.concatenate([_holding(index, name, scores, said, left_out), alike]))
     names = names[index.name_rows[names + 1] > index.name_rows[names]]
     if not len(names):
         return names
-    overall = _overall(index, name, scores, names)
+    overall = _overall(index, name, scores, said, names)
     close = names[overall >= least]
     return np.sort(close[_greatest(overall[overall >= least], count)])
 
 
 def _holding(
-    index: Index, name: Features, scores: dict[str, WordScores], left_out: NDArray[np.bool_] | None
-) -> Places:
+    index: Index, name: Features, scores: dict[str, WordScores], said: SaidInEnglish,
+    left_out: NDArray[np.bool_] | None,
+) -> Places:  # fmt: skip
     """The names that hold most of the words that are like those of the name."""
-    places = distinct(np.concatenate([each.places for each in scores.values()]))
-    adds = np.zeros(len(places))
+    found = [said.adds]
     for segmentation in name.segmentations:
-        whole = sum(word.weight.dominance for word in segmentation)
-        for word in segmentation:
-            at = np.searchsorted(places, scores[word.letters].places)
-            adds[at] = np.maximum(adds[at], word.weight.dominance / whole * scores[word.letters].arrays.overall)
+        for word, share in zip(segmentation, weights_of(segmentation).counts, strict=True):
+            compared = scores[word.letters]
+            found.append((compared.places, share * compared.arrays.overall))
+    places, adds = highest(*map(np.concatenate, zip(*found, strict=True)))
     return index.word_search.holding(places, np.rint(STEPS * adds).astype(np.uint16), left_out, HOLDING)
 
 
-def _overall(index: Index, name: Features, scores: dict[str, WordScores], names: Places) -> Values:
+def _overall(
+    index: Index, name: Features, scores: dict[str, WordScores], said: SaidInEnglish, names: Places
+) -> Values:
     """How close each of some names, ascending, is overall, by what is known of its words and the letters of the
     whole."""
     rows = rows_of(index, names)
@@ -82,7 +87,9 @@ def _overall(index: Index, name: Features, scores: dict[str, WordScores], names:
     rows = rows._replace(words=np.searchsorted(held, rows.words))
     arrays = {letters: each.of(held) for letters, each in scores.items()}
     weights = many.Weights(index.strength[held], index.dominance[held])
-    parts = many.parts_by_words(name.segmentations, arrays, rows, weights, index.length[held].astype(np.float64))
+    length = index.length[held].astype(np.float64)
+    parts = many.parts_by_words(name.segmentations, arrays, rows, weights, length)
+    said.raise_parts(parts, rows, held, weights, length)
     measures, none = index.names.measures(name.letters, names), np.zeros(len(names), bool)
     look, spelled = many.looks(measures, none), measures[:, many.SPELLED]
     sound = np.maximum(look, parts.sounds[0])

@@ -254,3 +254,17 @@ def test_strings_with_a_part_are_found_where_it_seems_to_stand_across_two() -> N
     found = Texts(arrays, "word").with_part("ana")
     assert [strings[at] for at in found] == ["anab", "ana"]
     assert [strings[at] for at in Texts(arrays, "word").with_part("aa")] == ["aaa"]
+
+
+def test_a_name_that_says_the_same_in_another_language_is_among_those_scored(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Words that look and sound unlike it, and mean what it means, are found by their meaning."""
+    monkeypatch.setattr(rescoring, "SCORED_WHOLE", 0)
+    monkeypatch.setattr(rescoring, "LEAST_FETCHED", 12)
+    others = invented_marks(200)
+    (tmp_path / "m.txt").write_text("\n".join([*others, "LUNE ROUGE", "GUMMISTEMPEL"]), "utf-8")
+    register = read_register(tmp_path / "m.txt")
+    for name, mark in (("Red Moon", "LUNE ROUGE"), ("Rubber Stamp", "GUMMISTEMPEL")):
+        [(_, hits)] = register.search([name], top=3)
+        assert mark in [hit.mark.text for hit in hits]
