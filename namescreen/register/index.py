@@ -14,6 +14,7 @@ import numpy as np
 
 from ..closeness.vocabulary import related_words
 from ..closeness.weights import OwnWeight, Weight
+from ..lexicon.association import Vectors
 from .bigram_index import bigrams
 from .candidates import Candidates
 from .goods_weights import GoodsWeights
@@ -66,6 +67,11 @@ class Index:
         """What its words count for some goods, described by these words."""
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
+
+    @cached_property
+    def vectors(self) -> Vectors:
+        """The vectors of the words of a small register: a kilobyte each."""
+        return Vectors(self.vector_row[: len(self.words)])
 
     @cached_property
     def everything(self) -> Candidates:

@@ -21,8 +21,8 @@ from ..closeness import many
 from ..closeness.name_similarity import weights_of
 from .bigram_index import bigrams_of
 from .candidates import rows_of
-from .packing import distinct
-from .said_in_english import SaidInEnglish, highest
+from .packing import distinct, highest
+from .said_in_english import SaidInEnglish
 from .word_scores import WordScores
 
 if TYPE_CHECKING:

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 Number = TypeVar("Number", bound="np.generic")
 
 __all__ = [
-    *("RaggedArray", "boundaries", "distinct", "pack_inverse", "pack_lists", "pack_strings", "stretches"),
+    *("RaggedArray", "boundaries", "distinct", "highest", "pack_inverse", "pack_lists", "pack_strings", "stretches"),
 ]
 
 
@@ -32,6 +32,16 @@ def distinct(values: NDArray[Number]) -> NDArray[Number]:
     keep = np.ones(len(ordered), bool)
     np.not_equal(ordered[1:], ordered[:-1], out=keep[1:])
     return ordered[keep]
+
+
+def highest(
+    places: NDArray[np.int64], values: NDArray[np.float64]
+) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    """Each of some places once, ascending, with its highest value."""
+    once = distinct(places)
+    most = np.zeros(len(once))
+    np.maximum.at(most, np.searchsorted(once, places), values)
+    return once, most
 
 
 def pack_strings(arrays: Arrays, name: str, strings: list[str], *, lengths: bool = True) -> None:

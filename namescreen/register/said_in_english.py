@@ -13,7 +13,7 @@ from ..closeness.name_similarity import plain_words, weights_of
 from ..closeness.vocabulary import RELATED, TRANSLATED, english_readings, spellings
 from ..closeness.word_similarity import SAID_OTHERWISE
 from .candidates import taken
-from .packing import distinct
+from .packing import highest
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -24,15 +24,7 @@ if TYPE_CHECKING:
     Values = NDArray[np.float64]
     Related = tuple[Places, Values]
 
-__all__ = ["SaidInEnglish", "highest"]
-
-
-def highest(places: Places, values: Values) -> Related:
-    """Each of some places once, ascending, with its highest value."""
-    once = distinct(places)
-    most = np.zeros(len(once))
-    np.maximum.at(most, np.searchsorted(once, places), values)
-    return once, most
+__all__ = ["SaidInEnglish"]
 
 
 class SaidInEnglish:

@@ -8,11 +8,21 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness import Word, many
+from ..closeness.appearance import positive_part
 from ..closeness.sound import LETTERS
-from ..closeness.vocabulary import RELATED, SAME_NAME, base_forms, has_senses, is_familiar, is_known, is_surname
+from ..closeness.vocabulary import (
+    RELATED,
+    SAME_NAME,
+    base_forms,
+    combine_meaning,
+    has_senses,
+    is_familiar,
+    is_known,
+    is_surname,
+)
 from ..closeness.word_similarity import CHANCE
 from .bigram_index import bigrams_of
-from .packing import distinct
+from .packing import distinct, highest
 from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
 from .word_search import WHOLE
 
@@ -32,8 +42,12 @@ CONSIDERED, CONSIDERED_OF_MANY = 10_000, 6_000
 """In a register of more distinct words than the first only those are estimated that share most bigrams with the word:
 half so many by letters, and the words of half so many readings by phonemes; fewer from the second on, where more would
 cost much."""
-LIKELY, LIKELY_OF_MANY = 1000, 600
-"""The words that are compared with the word because their estimates are highest."""
+LIKELY, LIKELY_OF_MORE, LIKELY_OF_MANY = 1500, 1000, 600
+"""The words that are compared with the word because their estimates are highest, in registers of few words, of more and
+of many."""
+MEANT = 0.3
+"""The closeness in meaning from which a word is compared however unlike it looks and sounds: words with less decide
+nothing (0.1 finds as many of the closest names)."""
 FORM, FORM_OF_ESTIMATE = 0.30, 0.42
 """The look and sound of a word that is not compared: so much, and so much more for an estimate of 1."""
 
@@ -67,8 +81,10 @@ class WordScores:
         """The words that are likeliest to be like it; of all that are considered the estimate is kept."""
         index, word = self._index, self._word
         places = np.arange(len(index.words))
-        of_many = len(places) > MANY_WORDS
+        likely = LIKELY
         if len(places) > FEW_WORDS:
+            of_many = len(places) > MANY_WORDS
+            likely = LIKELY_OF_MANY if of_many else LIKELY_OF_MORE
             half = (CONSIDERED_OF_MANY if of_many else CONSIDERED) // 2
             by_letters = index.word_bigrams.sharing_most(bigrams_of(word.letters), half)
             codes = index.code_bigrams.sharing_most(bigrams_of(*word.phoneme_codes), half)
@@ -78,19 +94,27 @@ class WordScores:
         self._estimates = np.zeros(len(index.words), np.uint16)
         self._estimates[places] = estimates
         reached = np.bincount(estimates, minlength=WHOLE + 1)[::-1].cumsum()[::-1]
-        least = int(np.searchsorted(-reached, -(LIKELY_OF_MANY if of_many else LIKELY)))
+        least = int(np.searchsorted(-reached, -likely))
         return places[estimates >= max(least, 1)]
 
     def _related_words(self) -> tuple[Places, Values]:
-        """The words that are related to it in meaning, and how much."""
-        if not has_senses(self._word.letters):
+        """The words that are close to it in meaning, and how close; in a register of more than few words only by
+        relations of senses."""
+        index, letters, count = self._index, self._word.letters, len(self._index.words)
+        if not has_senses(letters):
             return np.zeros(0, np.int64), np.zeros(0)
-        places, values = self._index.related(self._word.letters)
-        keep = (values >= RELATED) & (places < len(self._index.words))
-        related = distinct(places[keep])
-        most = np.zeros(len(related))
-        np.maximum.at(most, np.searchsorted(related, places[keep]), values[keep])
-        return related, most
+        places, values = index.related(letters)
+        keep = (values >= RELATED) & (places < count)
+        places, related = highest(places[keep], values[keep])
+        if count > FEW_WORDS:
+            return places, related
+        said = np.zeros(count)
+        said[places] = related
+        associated = np.nan_to_num(index.vectors.associations(letters, index.form_defined[:count], index.key))
+        listed = positive_part(np.nan_to_num(index.vectors.thesaurus_similarities(letters)))
+        said = combine_meaning(said, associated, listed)
+        places = (said >= MEANT).nonzero()[0]
+        return places, said[places]
 
     def _compared(self) -> many.WordArrays:
         index, word, places = self._index, self._word, self.places
@@ -103,7 +127,7 @@ class WordScores:
         return many.word_arrays(look, sound, self._meaning(same), is_known(word.letters), known, familiar, none)
 
     def _meaning(self, same: NDArray[np.bool_]) -> Values:
-        """`closeness.vocabulary.meaning` of the words, by relations of senses alone."""
+        """`closeness.vocabulary.meaning` of the words, as far as it is known here; opposites are not told apart."""
         index, letters, places = self._index, self._word.letters, self.places
         if not has_senses(letters):
             return np.where(same, 1.0, np.nan)

@@ -268,3 +268,14 @@ def test_a_name_that_says_the_same_in_another_language_is_among_those_scored(
     for name, mark in (("Red Moon", "LUNE ROUGE"), ("Rubber Stamp", "GUMMISTEMPEL")):
         [(_, hits)] = register.search([name], top=3)
         assert mark in [hit.mark.text for hit in hits]
+
+
+def test_words_that_go_together_are_compared_however_unlike_they_look(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(word_scores, "LIKELY", 1)
+    (tmp_path / "m.txt").write_text("\n".join(["PEPPER", "QUORUM", "SALTS", *invented_marks(60)]), "utf-8")
+    index = read_register(tmp_path / "m.txt").index()
+    compared = word_scores.WordScores(features("Salt").segmentations[0][0], index).places
+    assert {"pepper", "salts"} <= set(index.words.texts(compared))
+    assert len(compared) < len(index.words) / 2
