@@ -89,8 +89,8 @@ STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 """Concern at or above which a mark has a level."""
 
 IDENTICAL = 0.56
-"""The least concern of an identical live mark of the markets, whatever its goods, and the most of any mark for other
-goods: in the middle of "look closer"."""
+"""The least concern of an identical live mark of the markets for goods that are not other ones, and the most of any
+mark for other goods: in the middle of "look closer"."""
 
 EVEN = STEPS[1][0]
 """The overall closeness at which marks for the same or close goods were held too alike as often as not
@@ -176,8 +176,9 @@ class Conflict:
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
-        reach beyond them. No mark for other goods has more: without a reputation it reaches only similar ones. A mark
-        that has ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the
+        reach beyond them; for other goods it stands low in it. No mark for other goods has more: without a reputation
+        it reaches only similar ones. A mark that has ended and cannot be renewed counts half, and so does one that
+        holds outside the markets. A mark for the
         same or close goods, held too alike by half of past cases, has at least the level "look closer". A registered
         mark taken over whole for identical goods has at least the level "look closer" (`CREDITED`).
         """
@@ -196,7 +197,7 @@ class Conflict:
         if self.overall >= EVEN and not weak and self.goods is not None and self.comparable:
             value = max(value, EVEN)
         if self.identical:
-            value = max(value, IDENTICAL)
+            value = max(value, IDENTICAL if share >= OTHER_GOODS else STEPS[1][0])
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)
         if share < OTHER_GOODS:

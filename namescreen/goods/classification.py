@@ -33,6 +33,9 @@ _SAID, _KNOWN = "whb", "whbnm"
 """Features that are words of the goods, and those by which they count as understood: not a beginning alone."""
 LEAST = 0.01
 """Classes less likely than this are not offered, unless nothing is likelier."""
+LIST = 3
+"""From so many items on a statement is a list, in which each item is goods by itself; fewer may be one thing and what
+is said of it."""
 WHOLE = 0.5
 """The share of a list as a whole; the rest goes to its items, each by itself."""
 _DECAY = 0.8
@@ -59,6 +62,10 @@ _SET = re.compile(
     r" (?P<how>of|with|containing|comprising|consisting of|including|made up of) (?P<held>.+)",
     re.IGNORECASE,
 )
+_FRAMED = re.compile(
+    r"\b(?:namely|featuring|including|includes?|being|except|other than|in the field|related)\b", re.IGNORECASE
+)
+"""What comes after such words is part of what stands before."""
 PRESERVED = 29
 _PREPARED = re.compile(
     r"\b(?:pickled|preserved|canned|tinned|bottled|jarred|frozen|(?:freeze-|sun-)?dried|dehydrated|desiccated|cooked|stewed"
@@ -143,6 +150,12 @@ def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
     judged = [found for one in (text, *(parts if len(parts) > 1 else ())) if (found := _of_item(one, weights))]
     if not judged:
         return {}
+    if len(parts) >= LIST and len(judged) > 1 and not _SERVICE.search(text) and not _FRAMED.search(text):
+        each = judged[1:]
+        return {
+            number: (1 - math.prod(1 - found[number][0] for found in each), max(found[number] for found in each)[1])
+            for number in CLASSES
+        }
     shares = [WHOLE, *[(1 - WHOLE) / (len(judged) - 1)] * (len(judged) - 1)] if len(judged) > 1 else [1.0]
     return {
         number: (

@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from functools import lru_cache
+from itertools import islice
 
-from ..lexicon import lexicon
+from ..lexicon import association, lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
-from .broader import ancestors, leading_senses
+from .broader import ancestors, layers_above, leading_senses, names_of
 from .groups import groups_of, is_listed
 from .phrases import Item
 
@@ -61,10 +62,11 @@ def covers(broad: Item, narrow: Item) -> float:
         return 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
         return 1.0
-    heads = dict(leading_senses(broad.head, 2))
+    heads, meant = dict(leading_senses(broad.head, 2)), _meant(narrow)
     by_sense = (
         (strength * heads[up])
         for sense_id, strength in leading_senses(narrow.head, 2)
+        if sense_id in meant
         for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
         if lexicon().entry(up).below < WIDE
     )
@@ -100,8 +102,25 @@ def _is_kind(broad: Item, narrow: Item) -> bool:
     if not broad.modifiers or not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.rest):
         return False
     wide = {sense for sense in _senses_of(_name(broad)) if lexicon().entry(sense).below < WIDE}
-    kinds = _senses_of(_name(narrow)) or tuple(sense for sense, _ in leading_senses(narrow.head, 2))
-    return bool(wide) and any(wide & ancestors(sense) for sense in kinds)
+    return bool(wide) and any(wide & ancestors(sense) for sense in _senses_of(_name(narrow)) or _meant(narrow))
+
+
+@lru_cache(maxsize=1 << 13)
+def _meant(item: Item) -> tuple[str, ...]:
+    """The leading senses of what an item is, those alone that what is said of it brings to mind, if that tells them
+    apart: a fireplace poker is no card game."""
+    senses = [sense for sense, _ in leading_senses(item.head, 2)]
+    fit = {sense: _brought_to_mind(item, sense) for sense in senses}
+    best = max(fit.values(), default=0.0)
+    return tuple(sense for sense in senses if fit[sense] >= best / 2)
+
+
+def _brought_to_mind(item: Item, sense: str) -> float:
+    """How much what is said of an item brings to mind what a sense of it, or the kind above, is called."""
+    near = (one for layer in islice(layers_above([sense]), 2) for one in layer)
+    names = [name.replace("_", " ") for name in sorted(names_of(near) - {item.head})]
+    said = item.modifiers or item.rest
+    return max((association(*sorted((word, name))) or 0.0 for word in said for name in names), default=0.0)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from .. import policy
@@ -11,12 +12,13 @@ from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import clauses, number, plural, shorten, some
 from ..policy import Conflict, Finding, Level, level_of
+from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "aside", "conflict_of", "findings", "holds_a_kept_sign",
-    "is_of_other_goods", "is_over", "mark_level", "matters", "unread", "words_read", "worst", "worst_title",
-    "worst_words",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "findings", "holds_a_kept_sign",
+    "is_of_other_goods", "is_over", "mark_level", "matters", "tells_weak_words", "unread", "words_read", "worst",
+    "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -25,6 +27,10 @@ pairs on 2026-11-28 (tests/bench/bench_levels.py)."""
 
 ALIKE = 0.6
 """Appearance or sound from which a mark is not only close in what it says."""
+
+WEAK = "Weak in this field"
+"""How the reason begins that tells which words of two names are weak."""
+_QUOTED = re.compile(r'"([^"]+)"')
 
 _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 
@@ -63,6 +69,13 @@ def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
 def _gravest_first(found: CloseMark) -> tuple[float, ...]:
     over = found.lapsed or is_over(found)
     return -mark_level(found), over, is_of_other_goods(found), _in_meaning_alone(found), -found.concern
+
+
+def tells_weak_words(found: CloseMark) -> Callable[[str], bool]:
+    """A test whether a reason tells that words of a mark are weak: words that stand in it as such, for a part of a
+    coined word that happens to be a word (kinder in larkinder) makes no weak mark."""
+    words = set(parse(found.mark.text).words)
+    return lambda reason: reason.startswith(WEAK) and not words.isdisjoint(_QUOTED.findall(reason))
 
 
 def is_over(found: CloseMark) -> bool:

@@ -12,9 +12,10 @@ from ..outcome import NotChecked
 from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import Level, level_of
 from ..screening.crowd import past_cases_tell
-from .findings import aside, conflict_of, mark_level, matters
+from .findings import WEAK, aside, conflict_of, mark_level, matters, tells_weak_words
 from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
+from .nearest import met_in_the_union
 from .register_facts import LACKS, dates, held_in, remarks, status, where
 
 __all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "register_cells"]
@@ -49,6 +50,8 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         told = [_briefly(found, why_named(found, entry, report.goods)) for found in nearest]
         yield f"{head} Nothing found. What came nearest: {cell(some(told))}."
         yield from _below(entry, report, nearest)
+        if met := met_in_the_union(entry, report):
+            yield cell(met)
         return
     shown = marks_shown(entry, asked)
     yield "**Closest marks**" + _by_market(ordered, report)
@@ -61,6 +64,8 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         more = [f"{len(mild) - _ALSO:,} more"] if len(mild) > _ALSO else []
         yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
     yield from _below(entry, report, shown)
+    if met := met_in_the_union(entry, report):
+        yield cell(met)
     first, words = shown[0], (entry.category, entry.words)
     if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
@@ -197,6 +202,8 @@ def _says_what_is_alike(reason: str) -> bool:
 def _telling(reason: str, found: CloseMark) -> bool:
     """Whether a reason says more than the number beside it, as the readings of what sounds alike do."""
     aspect, _, told = reason.partition(": ")
+    if reason.startswith(WEAK):
+        return tells_weak_words(found)(reason)
     if aspect == "Shared":
         return not any(other.startswith("Taken over ") for other in found.reasons)
     if aspect in ("Appearance", "Meaning"):

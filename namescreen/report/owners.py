@@ -59,11 +59,15 @@ def on_shared_words(entry: NameEntry, report: Report) -> list[str]:
 
 
 def _families(entry: NameEntry) -> list[str]:
-    """Marks of one owner for related goods that begin alike, as a word of the name does."""
+    """Live marks of one owner that begin alike, as a word of the name does, one of them at least for related goods:
+    a family is asked about however mild each of them is by itself."""
     held: dict[tuple[str, str], set[str]] = defaultdict(set)
+    related: set[str] = set()
     marks = () if isinstance(entry.marks, NotChecked) else entry.marks
     for found in marks:
-        if found.mark.owner and not found.mark.is_dead and not is_of_other_goods(found):
+        if found.mark.owner and not found.mark.is_dead and found.bites is not False:
+            if not is_of_other_goods(found):
+                related.add(shorten(found.mark.owner, 60))
             for word in (one for one in parse(entry.name).words if len(one) > _BEGINNING):
                 for length in range(_BEGINNING, len(word) + 1):
                     if any(other.startswith(word[:length]) for other in parse(found.mark.text).words):
@@ -71,7 +75,7 @@ def _families(entry: NameEntry) -> list[str]:
     longest: dict[str, str] = {}
     for (owner, beginning), texts in held.items():
         within = [text for text in texts if beginning not in parse(text).words]  # else asked about as a shared word
-        if len(texts) >= _FAMILY and within and len(beginning) > len(longest.get(owner, "")):
+        if owner in related and len(texts) >= _FAMILY and within and len(beginning) > len(longest.get(owner, "")):
             longest[owner] = beginning
     return [
         f"{owner} holds {some(sorted(held[owner, beginning]))}, which begin with {beginning}: could it claim a family "

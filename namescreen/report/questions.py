@@ -3,7 +3,6 @@ judgement."""
 
 from __future__ import annotations
 
-from ..connotations.results import stands_as_word
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, number, shorten, some
@@ -11,15 +10,25 @@ from ..policy import Level
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
 from ..screening.translated import known_to_buyers
-from ..territories import languages_of
 from ..text import parse
 from .coverage import unsearched_markets
-from .findings import ALIKE, NEAR_DESCRIPTIVE, conflict_of, is_of_other_goods, mark_level, matters, unread, words_read
+from .findings import (
+    ALIKE,
+    NEAR_DESCRIPTIVE,
+    conflict_of,
+    is_of_other_goods,
+    mark_level,
+    matters,
+    tells_weak_words,
+    unread,
+)
 from .law import objection, on_added_words, on_translation, on_weak_marks
 from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
+from .nearest import nearest_unasked
 from .owners import on_shared_words
+from .reading_questions import on_readings
 from .register_facts import (
     can_claim_priority,
     dead_words,
@@ -40,8 +49,7 @@ _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _VERY_CLOSE = 0.8  # closeness in one aspect that is always told (common practice, no source)
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
-_MARKS, _READINGS = 4, 2  # marks and readings of a name that are asked about
-_OFFENSIVE = {"vulgar", "excrement", "sex", "insult"}
+_MARKS = 4  # marks of a name that are asked about
 _STEM = 5  # letters of a word that has forms
 _ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n", "en"))
 """Endings of forms of a word in the languages of most marks here; ours, not a whole grammar."""
@@ -54,7 +62,7 @@ def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
         *_on_further_marks(entry, report),
         *_on_undesignated_marks(entry, report),
         *_on_distinctiveness(entry, report),
-        *_on_readings(entry, report),
+        *on_readings(entry, report),
         *on_shared_words(entry, report),
         *_on_addresses(entry),
     ]
@@ -160,7 +168,19 @@ def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
             further = on_namesakes(found, name, report) if question else on_dead_namesakes(found, report)
             if question or further:
                 asked.append((found, f"{question} {further}".strip()))
+    for found, markets in nearest_unasked(entry, report, [one for one, _ in asked]):
+        asked.append((found, _on_the_nearest(found, markets, shorten(entry.name, 60), report, generic=generic)))
     return asked
+
+
+def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, report: Report, *, generic: bool) -> str:
+    """The question on the nearest mark for goods like ours in markets where none such was asked about."""
+    where = f" in {some(markets)}" if markets else ""
+    question = (
+        f"{_title(found)} is minor, but the nearest{where} for goods that may be like ours: it "
+        f"{_in_which_way(found, name, report, generic=generic)}?"
+    )
+    return " ".join((question, *in_force_notes(found.mark, report)))
 
 
 def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
@@ -218,7 +238,8 @@ def _on_languages(found: CloseMark, name: str, report: Report) -> str:
     """What a mark counts for that says the name in another language, by market."""
     own = "the language of the name" if found.translation == "en" else "English"
     known = known_to_buyers(name, found.mark, found.translation, report.markets)
-    both = f"these words both in {language_name(found.translation)} and in {own}{'' if known else '; few seem to'}"
+    guess = "" if known else "; the program supposes that few do, by how common the words are, and asked nobody"
+    both = f"these words both in {language_name(found.translation)} and in {own}{guess}"
     return on_translation(held_in(found.mark, report), both)
 
 
@@ -281,7 +302,7 @@ def _close_in(aspects: str, found: CloseMark) -> str:
 def _though_weak(found: CloseMark, report: Report) -> str:
     """That a mark whose words are weak counts for something while it is registered; "" for others."""
     source = on_weak_marks(held_in(found.mark, report))
-    if not source or found.mark.status != "live" or not any(reason.startswith("Weak ") for reason in found.reasons):
+    if not source or found.mark.status != "live" or not any(map(tells_weak_words(found), found.reasons)):
         return ""
     return f"Its words are weak for such goods, but a registered mark counts for something ({source}). "
 
@@ -362,28 +383,6 @@ def _on_what_was_not_judged(name: str, goods: str, because: str) -> str:
         f"What {name} says of {goods} could not be judged ({why}): does it name or describe them, or say where they "
         "come from, in a language of the markets, and would it then be refused?"
     )
-
-
-def _on_readings(entry: NameEntry, report: Report) -> list[str]:
-    """Of public morality is asked only where buyers of the markets meet a word as a word."""
-    grave = [reading for reading in words_read(entry) if reading.severity >= 2]
-    spoken = {*report.languages, *languages_of(report.markets)}
-    asked = []
-    for reading in grave[:_READINGS]:
-        meaning = f", {shorten(reading.meaning.partition('; ')[0], 40)}" if reading.meaning else ""
-        match, _, where = reading.match.partition(", ")
-        stands, local = stands_as_word(match, where), reading.language in spoken or not spoken
-        doubt = (
-            "and could an office object on grounds of public morality"
-            if stands and local and _OFFENSIVE & set(reading.kind.split(", "))
-            else "and would it put them off these goods"
-        )
-        reads = "reads as" if stands else "holds" if match == "inside" else "recalls"
-        asked.append(
-            f"In {language_name(reading.language)}, {shorten(entry.name, 60)} {reads} "
-            f"{shorten(reading.word, 30)}{meaning}: do native speakers notice it, {doubt}?"
-        )
-    return asked
 
 
 def _on_addresses(entry: NameEntry) -> list[str]:

@@ -15,7 +15,7 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
 from ..policy import LEAST_CLOSE, NEAR_IN_APPEARANCE, Level, level_of, most_concern
-from ..territories import languages_of
+from ..territories import languages_of, understood_in
 from ..text import parse
 from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
 from .heard import SOME_SOUND, as_heard
@@ -174,8 +174,9 @@ class Checks:
         return "", f"{held}." if held and isinstance(held, str) else ""
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
-        read_in = languages_of(bites_where(mark, self.markets), main=True)
-        closeness = as_heard(closeness, name, mark.text, read_in)
+        places = bites_where(mark, self.markets)
+        english = not places or any(understood_in(place, "en") for place in places)
+        closeness = as_heard(closeness, name, mark.text, languages_of(places, main=True), english=english)
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
         knockout = is_knockout(mark, closeness, related, bites)

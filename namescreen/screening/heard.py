@@ -1,4 +1,5 @@
-"""Names that buyers of a market hear as the same, because their language reads both so: Brandstetter and Brandstätter.
+"""How alike buyers of a market hear two names, by how their language reads both: Brandstetter is Brandstätter to
+Germans, and Knoll no noll.
 
 The sounds of a mark count as the buyers of the territory say it (EUIPO Guidelines, part C, section 2, chapter 4, on
 phonetic comparison).
@@ -11,6 +12,12 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 from typing import TYPE_CHECKING
+
+from ..lexicon.language_codes import language_name
+from ..plain_text import number, some
+from ..policy import NEAR_IN_APPEARANCE, NEAR_IN_SOUND
+from ..pronunciation import language_neutral_reading, sound_similarity
+from ..text import parse
 
 if TYPE_CHECKING:
     from ..closeness import Closeness
@@ -44,19 +51,53 @@ def _said(text: str, language: str) -> str:
     return "".join(sound_code(word, language) for word in re.findall(r"[^\W\d_]+", text.casefold()))
 
 
-def as_heard(closeness: Closeness, name: str, mark: str, languages: Iterable[str]) -> Closeness:
-    """`closeness` with the sound that readers of `languages` hear, where these hear both as the same. Overall closeness
-    stays: what decisions tell of it rests on English readings."""
-    from ..lexicon.language_codes import language_name
-
-    if closeness.sound >= 1 or closeness.sound < SOME_SOUND:
+def as_heard(
+    closeness: Closeness, name: str, mark: str, languages: Iterable[str], *, english: bool = True
+) -> Closeness:
+    """`closeness` with the sound that readers of `languages` hear: where these hear both as the same, and where both
+    are near-identical only as English is read, which few buyers do if not `english`. Overall closeness stays: what
+    decisions tell of it rests on English readings."""
+    asked = tuple(languages)
+    if closeness.sound >= SOME_SOUND and closeness.sound < 1 and (language := heard_alike(name, mark, asked)):
+        return _sounding(closeness, 1.0, f"sounds the same, read in {language_name(language)}")
+    if english or closeness.sound < NEAR_IN_SOUND or closeness.appearance >= NEAR_IN_APPEARANCE:
         return closeness
-    language = heard_alike(name, mark, languages)
-    if not language:
+    own = [one for one in asked if one != "en"]
+    heard = max(_by_letters(name, mark), *(_as_read(name, mark, language) for language in own), 0.0)
+    if heard >= NEAR_IN_SOUND:
         return closeness
-    told = f"Sound: sounds the same, read in {language_name(language)}."
+    readers = some(map(language_name, own)) or "no English"
+    return _sounding(closeness, heard, f"the same only in English{{}}; to readers of {readers} {number(heard)}")
 
+
+def _sounding(closeness: Closeness, sound: float, told: str) -> Closeness:
     def reasons() -> tuple[str, ...]:
-        return tuple(told if reason.startswith("Sound:") else reason for reason in closeness.reasons)
+        return tuple(_with_readings(told, reason) for reason in closeness.reasons)
 
-    return dataclasses.replace(closeness, sound=1.0, explained=reasons)
+    return dataclasses.replace(closeness, sound=sound, explained=reasons)
+
+
+def _with_readings(told: str, reason: str) -> str:
+    if not reason.startswith("Sound:"):
+        return reason
+    at = reason.find(" (")
+    return f"Sound: {told.format(reason[at:].rstrip('.') if at >= 0 else '')}."
+
+
+def _by_letters(name: str, mark: str) -> float:
+    """How alike two names sound, in [0, 1], every letter with its international value, as an invented word is read."""
+    codes = ["".join(one.code for word in parse(text).words if (one := language_neutral_reading(word)))
+             for text in (name, mark)]  # fmt: skip
+    return sound_similarity(codes[0], codes[1]) if all(codes) else 0.0
+
+
+def _as_read(name: str, mark: str, language: str) -> float:
+    """How alike two names sound, in [0, 1], by the broad sounds that readers of a language give them; 0 where there are
+    no rules to read it by."""
+    from rapidfuzz.distance import Levenshtein
+
+    from ..connotations.g2p_rules import has_rules
+
+    if not has_rules(language):
+        return 0.0
+    return float(Levenshtein.normalized_similarity(_said(name, language), _said(mark, language)))

@@ -17,7 +17,7 @@ from ..marks.mark import Mark
 from ..marks.territory import bites_where
 from ..plain_text import some
 from ..territories import languages_of, law_of, members_of, understood_in
-from ..text import parse
+from ..text import fold, parse
 from .crowd import divided
 
 __all__ = ["EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "translated_in"]
@@ -25,6 +25,10 @@ __all__ = ["EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "
 EVERYDAY = 4.5
 """Zipf frequency of the English words that buyers of any market are taken to know: the three thousand commonest, about
 what schools teach (common practice, no source)."""
+
+COGNATE = 0.6
+"""The share of letters in common from which a word of one language shows what one of another means. Ours, not
+fitted."""
 
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
@@ -117,7 +121,7 @@ def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]
     if not places or any(law_of(place) == "US" for place in places):
         return True
     in_english = mark.text if language == ENGLISH else name
-    everyday = _all_everyday(in_english)
+    everyday = _all_known(in_english, name if language == ENGLISH else mark.text)
     spoken = (place for place in places if everyday or understood_in(place, ENGLISH))
     if language == ENGLISH:  # the name is foreign: is it so in a language of the place?
         return any(translated_in(mark.text, name, _own_languages(place)) for place in spoken)
@@ -129,10 +133,21 @@ def _own_languages(place: str) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=1 << 12)
-def _all_everyday(text: str) -> bool:
+def _all_known(english: str, foreign: str) -> bool:
+    """Whether buyers know each word of an English name that says a `foreign` one: it is an everyday word, in whatever
+    form, or spelled much like a word of theirs (raven, Rabe)."""
+    from rapidfuzz.distance import Levenshtein
+
     from ..lexicon import zipf
 
-    return all(zipf(word) >= EVERYDAY for word in _words(text))
+    theirs = [form for word in _words(foreign) for form in _bases(word)]
+
+    def known(word: str) -> bool:
+        forms = _bases(word)
+        alike = (Levenshtein.normalized_similarity(fold(one), fold(other)) for one in forms for other in theirs)
+        return max(map(zipf, forms)) >= EVERYDAY or max(alike, default=0.0) >= COGNATE
+
+    return all(map(known, _words(english)))
 
 
 def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
