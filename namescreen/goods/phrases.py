@@ -142,6 +142,11 @@ def _is_participle(word: str) -> bool:
     return "n" not in bases and word not in bases.get("v", (word,)) and not word.endswith(("ing", "s"))
 
 
+@lru_cache(maxsize=1 << 13)
+def _names_a_thing(word: str) -> bool:
+    return word in _FORM or word in _DEALING or is_noun(word)
+
+
 def _qualified(parts: list[str], purpose: str) -> list[str]:
     """Items with a purpose, where they state none of their own."""
     said = f"adapted for {purpose}"
@@ -151,7 +156,8 @@ def _qualified(parts: list[str], purpose: str) -> list[str]:
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
     text = _BEING.sub("", _NOT_THESE.sub("", text))
-    phrases = [_content_words(phrase) for phrase in _phrases(plain_words(_PARTICLE.sub("", text)))]
+    split = _phrases(plain_words(_PARTICLE.sub("", text)))
+    phrases = [_content_words(phrase, last=at == len(split) - 1) for at, phrase in enumerate(split)]
     phrases = [phrase for phrase in phrases if phrase]
     dealing = ""
     kept: list[str] = []
@@ -193,9 +199,11 @@ def _is_portion(word: str, before: list[str]) -> bool:
     return bool(row) and f"{before[-1]} {word}" not in table and not str(row).startswith(_SERVED)
 
 
-def _content_words(phrase: list[str]) -> tuple[str, ...]:
-    """The content words of a phrase, in base form; a participle at its end says which goods (fish, canned)."""
-    if len(phrase) > 1 and _is_participle(phrase[-1]) and is_noun(phrase[-2]):
+def _content_words(phrase: list[str], *, last: bool) -> tuple[str, ...]:
+    """The content words of a phrase, in base form; a participle at its end says which goods (fish, canned), and so does
+    an adjective with a phrase of its own (books bound in cloth, bars free of sugar), if it is not the `last`."""
+    said = len(phrase) > 1 and (_is_participle(phrase[-1]) or not (last or _names_a_thing(phrase[-1])))
+    if said and is_noun(phrase[-2]):
         phrase = [phrase[-1], *phrase[:-1]]
     kept = (w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal())
     return tuple(map(base_form, kept))
