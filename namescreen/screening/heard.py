@@ -64,9 +64,10 @@ def as_heard(
         return closeness
     own = [one for one in asked if one != "en"]
     heard = max(_by_letters(name, mark), *(_as_read(name, mark, language) for language in own), 0.0)
-    if heard >= NEAR_IN_SOUND:
-        return closeness
     readers = some(map(language_name, own)) or "no English"
+    if heard >= NEAR_IN_SOUND:
+        told = "sounds the same" if closeness.sound >= 1 else "close"
+        return _sounding(closeness, closeness.sound, f"{told}{{}}, also to readers of {readers}")
     return _sounding(closeness, heard, f"the same only in English{{}}; to readers of {readers} {number(heard)}")
 
 

@@ -159,3 +159,10 @@ def test_a_class_that_is_none_is_refused_with_the_list() -> None:
 
     with pytest.raises(InputError, match=r"1 chemicals.*45 legal.*namescreen classes"):
         nice_classes("46")
+
+
+def test_each_item_of_a_list_has_its_class() -> None:
+    """Classes by the office's alphabetical list, from memory; what follows a frame is part of it."""
+    found = {guess.number for guess in classes("peelers, trivets and fireplace pokers of hand-forged steel")}
+    assert {8, 21} <= found
+    assert classes("retail services featuring hats, shoes and bags")[0].number == 35

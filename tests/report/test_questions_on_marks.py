@@ -192,6 +192,46 @@ def test_marks_that_begin_alike_and_have_one_owner_may_be_a_family(report: Repor
     assert "family" not in parted
 
 
+def test_a_family_is_asked_about_if_one_of_its_marks_is_for_like_goods(report: Report) -> None:
+    texts = ("TORVOMA", "TORVOPET", "TORVOLINE")
+    for goods, asked in (((0.5, 0.1, 0.1), True), ((0.1, 0.1, 0.1), False)):
+        marks = [replace(close(text, 0.4, of), concern=0.3) for text, of in zip(texts, goods, strict=True)]
+        owned = [replace(one, mark=replace(one.mark, owner="Torv Works")) for one in marks]
+        told = " ".join(questions(entry(*owned, name="Duskfall Torvoma", words=("duskfall", "torvoma")), report))
+        assert ("family" in told) is asked
+
+
+def test_the_nearest_mark_for_like_goods_is_asked_about_beside_the_same_sign_for_others(report: Report) -> None:
+    """Common practice, no source: an identical sign for wine is no reason to pass over a near one for our goods."""
+    afar = replace(close("DUSKFALL", 1.0, goods=0.0), concern=0.51)
+    near = replace(close("DUSKHALL", 0.6, goods=0.5), concern=0.45)
+    further = replace(close("DUSTFALL", 0.55, goods=0.5), concern=0.42)
+    one = entry(afar, near, further, name="Duskfall", words=("duskfall",))
+    told = " ".join(questions(one, report))
+    assert "DUSKHALL is minor, but the nearest" in told
+    assert "DUSTFALL" not in told
+    both = entry(afar, replace(near, concern=0.55), further, name="Duskfall", words=("duskfall",))
+    assert "the nearest" not in " ".join(questions(both, report))
+
+
+def test_what_an_eu_mark_would_meet_is_told_once(report: Report) -> None:
+    """EU Regulation 2017/1001, article 8(2)(a)(ii), from memory: marks of every member state are earlier marks."""
+    found = replace(close("DUSKFELL", 0.85), concern=0.4, bites=False)
+    italian = replace(found, mark=replace(found.mark, number="302019", territories=("IT",)))
+    for markets, told in ((("DE",), 1), (("US",), 0)):
+        one = entry(italian, name="Duskfall", words=("duskfall",))
+        text = "\n".join(close_marks(one, replace(report, markets=markets)))
+        assert text.count("Filed as an EU mark") == told
+        assert text.count("DUSKFELL (no. 302019, IT") == told
+
+
+def test_a_part_of_a_coined_word_makes_no_weak_mark(report: Report) -> None:
+    weak = 'Weak in this field or in common use, so it counts less: "kind".'
+    for text, told in (("TORKINDER", False), ("KIND TORVEN", True)):
+        found = replace(close(text, 0.8), reasons=(weak,), concern=0.8)
+        assert (weak.rstrip(".") in "\n".join(close_marks(entry(found, name="Torkinder Forge"), report))) is told
+
+
 def test_every_mark_to_look_closer_at_has_a_question(report: Report) -> None:
     many = [replace(close(f"DUSKFAL{letter}", 0.8), concern=0.8) for letter in "ABCDEF"]
     one = entry(*many, name="Duskfall", words=("duskfall",))

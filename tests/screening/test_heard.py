@@ -56,3 +56,23 @@ def test_the_language_of_a_minority_is_not_that_of_a_market(tmp_path: Path) -> N
         (found,) = screen(["Balora"], read_register([path]), goods="bicycle bags", classes=[12], markets=["US", "ES"])
         (close,) = found.close_marks  # type: ignore[misc]
         assert ("read in Spanish" in " ".join(close.closeness.reasons)) is heard
+
+
+def test_what_sounds_the_same_only_in_english_is_no_knockout_where_few_speak_it(tmp_path: Path) -> None:
+    """EUIPO Guidelines, part C, section 2, chapter 4, on phonetic comparison: as buyers of the territory say it. In
+    German w is a consonant before r, and in English it is silent."""
+    for office, knockout in (("GB", True), ("DE", False), ("IE", True)):
+        path = tmp_path / f"{office}.csv"
+        path.write_text(f"mark,office,goods\nRENSKO,{office},cooking spoons\n", "utf-8")
+        (found,) = screen(["Wrensko"], read_register([path]), goods="spoons", classes=[21], markets=["GB", "IE", "DE"])
+        (close,) = found.close_marks  # type: ignore[misc]
+        assert close.knockout is knockout
+        assert ("the same only in English" in " ".join(close.closeness.reasons)) is not knockout
+
+
+def test_what_every_language_hears_as_the_same_stays_a_knockout(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,office,goods\nTANVRIK,FR,cooking spoons\n", "utf-8")
+    (found,) = screen(["Tanvric"], read_register([path]), goods="spoons", classes=[21], markets=["FR"])
+    (close,) = found.close_marks  # type: ignore[misc]
+    assert close.knockout
