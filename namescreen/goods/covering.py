@@ -62,13 +62,12 @@ def covers(broad: Item, narrow: Item) -> float:
         return 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
         return 1.0
-    heads, meant = dict(leading_senses(broad.head, 2)), _meant(narrow)
+    heads = dict(leading_senses(broad.head, 2))
     by_sense = (
         (strength * heads[up])
         for sense_id, strength in leading_senses(narrow.head, 2)
-        if sense_id in meant
         for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
-        if lexicon().entry(up).below < WIDE
+        if lexicon().entry(up).below < WIDE and sense_id in _meant(narrow)
     )
     groups, others = groups_of(broad), groups_of(narrow)
     apart = groups and others and not groups & others  # footwear is clothing to a dictionary alone
@@ -102,7 +101,11 @@ def _is_kind(broad: Item, narrow: Item) -> bool:
     if not broad.modifiers or not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.rest):
         return False
     wide = {sense for sense in _senses_of(_name(broad)) if lexicon().entry(sense).below < WIDE}
-    return bool(wide) and any(wide & ancestors(sense) for sense in _senses_of(_name(narrow)) or _meant(narrow))
+    if not wide:
+        return False
+    named = _senses_of(_name(narrow))
+    kinds = named or tuple(sense for sense, _ in leading_senses(narrow.head, 2))
+    return any(not wide.isdisjoint(ancestors(sense)) and (bool(named) or sense in _meant(narrow)) for sense in kinds)
 
 
 @lru_cache(maxsize=1 << 13)
