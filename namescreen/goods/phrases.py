@@ -35,6 +35,7 @@ _FORM = _words("""
     good product service item article thing type range collection selection assortment set kit pack box piece pair
     blend mix mixture preparation accessory part fitting supply material substance form
 """)
+_BELONGING = _words("accessory part fitting supply")
 # Dealing in goods (In re Hotels.com, 573 F.3d 1300 (Fed. Cir. 2009): the goods dealt in count as well).
 _DEALING = _words("""
     retail retailing wholesale rental sale store shop distribution information provision import export reservation
@@ -186,6 +187,8 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
         return True
     if word not in _FORM and word not in _DEALING:
         return False
+    if before and word in _BELONGING and open_table("broader_goods.tsv").get(f"{before[-1]} {word}") is not None:
+        return False  # pet accessories are no pets
     if before and word in _FORM:
         whole = open_table("goods_groups.tsv").get(f"{before[-1]} {word}")
         if whole and whole != open_table("goods_groups.tsv").get(before[-1]):

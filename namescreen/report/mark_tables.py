@@ -95,7 +95,9 @@ def _by_market(ordered: Sequence[CloseMark], report: Report) -> str:
     knocked = {found.mark.text for found in ordered if found.knockout}
     told = [
         f"{level.words if knocked.isdisjoint(texts) else 'knockout'} in {some(markets)} ({_named(texts)})"
-        for (level, texts), markets in sorted(alike.items(), key=lambda one: -one[0][0])
+        for (level, texts), markets in sorted(
+            alike.items(), key=lambda one: (-one[0][0], knocked.isdisjoint(one[0][1]))
+        )
     ]
     free = [market for market in report.markets if market not in asking]
     told += [f"nothing to look closer at in {some(free)}"] if free else []

@@ -337,3 +337,40 @@ def test_wine_glasses_are_tableware() -> None:
     found = relatedness("wine glasses", "tumblers")
     assert isinstance(found, Relatedness)
     assert found.score > 0.5
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("bathroom fittings", "taps"), ("bicycle parts", "pedals"), ("pet accessories", "dog leads")],
+)
+def test_what_belongs_to_goods_is_covered_by_its_own_term(one: str, other: str) -> None:
+    """Terms of goods lists, from memory; what belongs to goods is not the goods."""
+    found, goods = relatedness(one, other), relatedness(one, one.split()[0])
+    assert isinstance(found, Relatedness)
+    assert isinstance(goods, Relatedness)
+    assert found.grade == "identical" != goods.grade
+
+
+@pytest.mark.parametrize(
+    ("narrow", "broad"),
+    [
+        ("benches of steam-bent larch", "benches"),
+        ("ledgers bound in calfskin", "ledgers"),
+        ("balms free of beeswax", "balms"),
+        ("sundials of chased bronze for courtyards", "sundials"),
+    ],
+)
+def test_what_goods_are_made_of_makes_them_no_others(narrow: str, broad: str) -> None:
+    for stated in ((), (6,)):
+        found = relatedness(narrow, broad, stated, stated)
+        assert isinstance(found, Relatedness)
+        assert found.grade == "identical"
+
+
+def test_a_head_of_two_senses_is_taken_in_the_one_that_fits() -> None:
+    """A poker for a fireplace is a fire iron; the game is another (WordNet 3.0 has both)."""
+    fire, game = relatedness("fireplace pokers", "fire irons"), relatedness("fireplace pokers", "card games")
+    assert isinstance(fire, Relatedness)
+    assert isinstance(game, Relatedness)
+    assert fire.grade == "identical"
+    assert game.grade == "none"

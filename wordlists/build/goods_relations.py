@@ -11,8 +11,8 @@ goods_groups.tsv    term in base form -> the groups it stands in, MARKET|GROUP; 
                     together with it; =MARKET -> markets side by side with it; =range -> markets of one range;
                     =channel -> those where a service is the same thing by another channel; ~MARKET|GROUP -> the
                     share of its terms in each class; from goods_groups.txt, goods_links.txt and goods_markets.txt
-broader_goods.tsv   term in base form -> the broader terms that cover it, and other names of the same goods, from
-                    wordlists/curated/broader_goods.txt and same_goods.txt
+broader_goods.tsv   term in base form -> the broader terms that cover it, none for the broadest, and other names of the
+                    same goods, from wordlists/curated/broader_goods.txt and same_goods.txt
 """
 
 from __future__ import annotations
@@ -91,6 +91,8 @@ def _headings_of_terms(file: str, heading: Callable[[str], str]) -> dict[str, se
 def broader_goods() -> bytes:
     """The table of broader terms; names of the same goods cover each other."""
     table = _headings_of_terms("broader_goods.txt", _base)
+    for line in _lines("broader_goods.txt"):
+        table[_base(line.split(":")[0])] |= set()  # a name of the trade, though nothing is above it
     for line in _lines("same_goods.txt"):
         names = {_base(name.strip()) for name in line.split(",")}
         for name in names:
