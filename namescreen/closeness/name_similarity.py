@@ -259,7 +259,10 @@ def _translated(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float,
     meanings: tuple[float, ...] = (0.0, 0.0)
     elements: tuple[float, ...] = (0.0, 0.0)
     for said, yours in (*said_in_english(words, others), *said_in_english(others, words)):
-        table, one, other = _in_english(said, yours)
+        table = _meanings(said, yours)
+        if not any(map(any, table)):  # most: to weigh their words would cost more than all the rest
+            continue
+        one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))
         meanings = _greater(meanings, _covered(table, one.in_translation, other.in_translation))
         counted = _covered(table, one.counts, other.counts)
         elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
@@ -274,13 +277,12 @@ def said_in_english(words: tuple[str, ...], others: tuple[str, ...]) -> Iterator
 
 def shared_meaning(said: tuple[str, ...], others: tuple[str, ...]) -> float:
     """What an English reading of one name has in common with another name in meaning, less covered, in [0, 1]."""
-    table, one, other = _in_english(said, others)
-    return _covered(table, one.in_translation, other.in_translation)[0]
+    one, other = weights_of(plain_words(said)), weights_of(plain_words(others))
+    return _covered(_meanings(said, others), one.in_translation, other.in_translation)[0]
 
 
-def _in_english(said: tuple[str, ...], others: tuple[str, ...]) -> tuple[Grid, _Weights, _Weights]:
-    table = [[TRANSLATED * (meaning(word, match) or 0.0) for match in others] for word in said]
-    return table, weights_of(plain_words(said)), weights_of(plain_words(others))
+def _meanings(said: tuple[str, ...], others: tuple[str, ...]) -> Grid:
+    return [[TRANSLATED * (meaning(word, match) or 0.0) for match in others] for word in said]
 
 
 def _greater(one: tuple[float, ...], other: tuple[float, ...]) -> tuple[float, ...]:

@@ -3,13 +3,14 @@ register keeps of each word."""
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from ..closeness.likeliest import likeliest, likeliest_places, readings_tried
 from ..closeness.many import Rows
-from ..closeness.vocabulary import beside_foreign_words, spellings
+from ..closeness.vocabulary import beside_foreign_words, is_known, spellings
 from ..lexicon import phrase_equivalents
 from .packing import stretches
 
@@ -67,10 +68,10 @@ def _same_words(words: Places, rows: Places, written: Rows, owner: Places) -> ND
     return same
 
 
-def has_further_readings(index: Index, words: Sequence[int], is_translated: bool) -> bool:
+def has_further_readings(index: Index, words: Sequence[int], is_translated: bool, is_divided: bool) -> bool:
     """Whether a name of the register may be read in ways that `as_said` does not have: with `spellings` across its
     words, with words that are only read as foreign beside others, or as a foreign phrase. Of how it is written only
-    where the other name is read in English too (`is_translated`)."""
+    where the other name is read in English too (`is_translated`); unless it `is_divided`, no word of it is one."""
     if len(words) == 1:
         return False
     written = tuple(map(index.word, words))
@@ -80,6 +81,8 @@ def has_further_readings(index: Index, words: Sequence[int], is_translated: bool
     if beside_foreign_words(written, said) != said:
         return True
     readings = set(likeliest([[*ways, (word,)] for word, ways in zip(written, said, strict=True)]))
-    if not is_translated:
+    if not is_translated or not is_divided:
         readings.discard(written)
+        if is_translated and any(is_known(one + other) for one, other in pairwise(written)):
+            return True
     return any(len(spellings(reading)) > 1 for reading in readings)

@@ -211,8 +211,10 @@ class Compared:
 
     def needs_all_readings(self, chosen: int) -> bool:
         """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""
-        words = self.index.row_words.one(int(self.index.name_rows[self.candidates.places[chosen]])).tolist()
-        return has_further_readings(self.index, words, bool(english_readings(self._name.name.words)))
+        rows = range(*map(int, self.index.name_rows[self.candidates.places[chosen] + np.arange(2)]))
+        words = self.index.row_words.one(rows[0]).tolist()
+        is_translated = bool(english_readings(self._name.name.words))
+        return has_further_readings(self.index, words, is_translated, len(rows) > 1)
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.vocabulary.meaning` of a word and every word that is compared."""
