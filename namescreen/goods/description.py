@@ -243,7 +243,8 @@ def _from(word: str) -> str:
 
 def _strongest(found: list[Evidence]) -> Evidence:
     best = max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
-    return replace(best, names_goods=any(one.names_goods and one.weight >= 0.7 for one in found))
+    names_goods = any(one.names_goods and one.weight >= 0.7 for one in found)
+    return best if best.names_goods == names_goods else replace(best, names_goods=names_goods)
 
 
 def _near(word: str, around: Context) -> Evidence:

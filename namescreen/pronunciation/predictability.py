@@ -83,12 +83,13 @@ def spelled_by_heart(word: str) -> float:
     from ..lexicon import lexicon, zipf
 
     word = _letters(word)
-    guessed, readings = heard_as_spelled(word), pronounce(word, 1)
+    readings = pronounce(word, 1)
     if not readings or not lexicon().known(word):
-        return guessed
+        return heard_as_spelled(word)
     alike = {word, *filter(lexicon().known, words_heard(to_marked(readings[0].phones)))}
     share = 10 ** zipf(word) / sum(10 ** zipf(other) for other in alike)
-    return max(guessed, share * min(1.0, 0.5 + zipf(word) / 6))
+    by_heart = share * min(1.0, 0.5 + zipf(word) / 6)
+    return by_heart if by_heart >= 1 else max(heard_as_spelled(word), by_heart)  # of most words nothing need be guessed
 
 
 @lru_cache(maxsize=1 << 12)
