@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 import zipfile
 from collections.abc import Sequence
 from contextlib import suppress
@@ -60,6 +59,8 @@ def _kind_inside(path: Path) -> tuple[str, str] | None:
             inside = set(archive.namelist())
             return next((kind for name, kind in _INSIDE.items() if name in inside), None)
     elif path.suffix.lower() in ("", ".txt") and path.stat().st_size <= LARGEST_SETTINGS and b"\0" not in head:
+        import tomllib
+
         with suppress(ValueError, RecursionError):  # no TOML, or no UTF-8
             found = tomllib.loads(path.read_text("utf-8-sig"))
             return _SETTINGS if any(value != {} for value in found.values()) else None

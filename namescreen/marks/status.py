@@ -10,8 +10,6 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 
-from . import uspto
-
 __all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_informative", "opposed_since", "ran_out",
            "standing"]  # fmt: skip
 
@@ -108,8 +106,11 @@ def standing(status: str, office: str = "") -> str:
 
     Of a status with a reason behind a colon ("Removed: renewal fee not paid") the part before it counts.
     """
-    if office == "US" and (known := uspto.standing(status)):
-        return known
+    if office == "US":
+        from . import uspto  # with all that reads its files
+
+        if known := uspto.standing(status):
+            return known
     plain = _plain(status)
     return next((result for pattern, result in _RULES if re.search(pattern, plain)), UNKNOWN)
 
@@ -130,6 +131,9 @@ def opposed_since(status: str) -> bool:
 def ran_out(status: str, office: str = "") -> bool:
     """Whether the words of a dead mark's status say that its term ran out, and nothing else ended it: then it can be
     renewed for some months (Paris Convention, article 5bis)."""
-    if office == "US" and uspto.standing(status):
-        return status == uspto.EXPIRED
+    if office == "US":
+        from . import uspto
+
+        if uspto.standing(status):
+            return status == uspto.EXPIRED
     return bool(_RAN_OUT.search(_plain(status)))
