@@ -17,7 +17,7 @@ from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import zipf
 from ..text import fold, tokenize
-from .candidate import Candidate, Proposal
+from .candidate import Candidate, Proposal, form_of
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
 from .material import Material, gather
@@ -216,7 +216,7 @@ class Candidates(Iterator[Candidate]):
 
     def _judged(self, proposal: Proposal) -> Judged:
         parts = self._judge.parts(proposal)
-        score = self._judge.score(parts, proposal.construction)
+        score = self._judge.score(parts, form_of(proposal))
         kinship = self._liking.kinship(proposal)
         if kinship is not None:
             parts["resemblance"] = kinship

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     Associations = np.ndarray[Any, np.dtype[np.float32]]
     """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
 
-__all__ = ["MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informativeness"]
+__all__ = ["MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informative", "informativeness"]
 
 _WEAKEST = 0.15  # weaker associations are chance
 _SHARPER = 1.6  # a power: close associations say more than many loose ones
@@ -52,6 +52,9 @@ _VAGUE = frozenset("people person user use made set kit piece home small large n
 """Words of goods lists that distinguish no kind of goods (ours)."""
 _MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on", "by"))
 _JOINS = frozenset(("and", "or"))
+_DONE = frozenset("cut cast split knit ground bound wound".split())
+"""Participles that are nouns too, where a noun and one of `_AFTER` stand around them (a bell cast in bronze)."""
+_AFTER = _MADE_OF | _MADE_FOR
 
 
 @dataclass(frozen=True)
@@ -204,7 +207,12 @@ def _likeliest(word: str, bases: Sequence[str]) -> str:
 
 def informativeness(word: str) -> float:
     """How informative a word of a text is, in [0, 1]: common words say little."""
-    return max(0.25, min(1.0, (6.6 - zipf(word)) / 2.6))
+    return informative(zipf(word))
+
+
+def informative(frequency: float) -> float:
+    """How informative a word of a Zipf frequency is, in [0, 1]."""
+    return max(0.25, min(1.0, (6.6 - frequency) / 2.6))
 
 
 def goods_words(brief: Brief) -> dict[str, float]:
@@ -213,26 +221,42 @@ def goods_words(brief: Brief) -> dict[str, float]:
     hooks); less for what is no noun, or part of a word with a hyphen (hand-thrown), which says how they are."""
     found: dict[str, float] = {}
     for text in (brief.goods, brief.product):
-        names, last, naming = True, "", []
         tokens = [(part, "-" in token) for token in fold(text).split() for part in token.split("-")]
-        for token, hyphened in tokens:
-            word = token.strip(".,:;()'")
+        words = [token.strip(".,:;()'") for token, _ in tokens]
+        begin = _naming_from([token for token, _ in tokens], words)
+        names, met, naming = True, False, [""]
+        for place, (token, hyphened) in enumerate(tokens):
+            word, last = words[place], words[place - 1] if place > begin else ""
             if word in _JOINS:
                 naming.append("")
-            if found and (word in _MADE_OF or word in _MADE_FOR):
-                names = names and word == "of" and not _HOLDS.isdisjoint((last, *lexicon().bases(last)))
-            last = word
+            if met:
+                if word in _MADE_OF or word in _MADE_FOR:
+                    names = names and word == "of" and not _HOLDS.isdisjoint((last, *lexicon().bases(last)))
+                elif word in _DONE and naming[-1] and words[place + 1 : place + 2] and words[place + 1] in _AFTER:
+                    names = False
+            here = names and place >= begin
             plain = len(word) > 2 and word.isalpha() and word.isascii() and word not in _VAGUE
             if plain and "function word" not in kinds(word):
                 bases = lexicon().bases_by_pos(word)
                 noun = "n" in bases or not bases
-                if names and not hyphened and noun and word not in found:
+                if here and not hyphened and noun and word not in found:
                     naming.append(word)
-                weight = NAMED if names and not hyphened else _GOODS_WEIGHT * informativeness(word)
+                weight = NAMED if here and not hyphened else _GOODS_WEIGHT * informativeness(word)
                 found.setdefault(word, weight * (1.0 if noun else 0.5))
-            names = names and not token.endswith((",", ":", ";"))
+                met = met or place >= begin
+            names = names and not (place >= begin and token.endswith((",", ":", ";")))
         found.update(dict.fromkeys(_modifiers(naming), MODIFIES))
     return found
+
+
+def _naming_from(tokens: Sequence[str], words: Sequence[str]) -> int:
+    """Where goods begin to be named: of "we cut old sails into bags", after into; of "I bind notepads", after the verb;
+    of "for people who cycle: a cape", after the first mark."""
+    if words[:1] in (["i"], ["we"]):
+        return words.index("into") + 1 if "into" in words else 2
+    if words[:1] == ["for"]:
+        return next((place for place, token in enumerate(tokens, 1) if token.endswith((":", ","))), 0)
+    return 0
 
 
 def _modifiers(naming: Sequence[str]) -> Iterator[str]:
@@ -282,7 +306,21 @@ def _inflected(word: str) -> Iterator[str]:
     stem = word.removesuffix("e")
     doubled = word + word[-1] if len(word) > 2 and word[-1] not in "aeiouwxy" and word[-2] in "aeiou" else word
     yield from (f"{word}s", f"{word}es")
-    yield from (f"{one}{ending}" for one in dict.fromkeys((stem, doubled)) for ending in ("ed", "ing", "er"))
+    yield from (f"{one}{ending}" for one in dict.fromkeys((stem, doubled)) for ending in ("ed", "ing"))
+    yield from (f"{one}er" for one in dict.fromkeys((stem, doubled)) if _does(f"{one}er", word))
+
+
+@lru_cache(maxsize=1 << 12)
+def _does(agent: str, verb: str) -> bool:
+    """Whether a word in -er means who or what does something, in a sense as common as half its commonest one (WordNet's
+    derived forms): a feeder feeds, a flower does not flow."""
+    book = lexicon()
+    strengths = book.sense_strengths(agent)
+    doing = [
+        strength for sense, strength in strengths
+        if any(verb in book.entry(one).words for one in book.related_ids(sense, "+") if one.startswith("v"))
+    ]  # fmt: skip
+    return max(doing, default=0.0) * 2 >= max((strength for _, strength in strengths), default=1.0)
 
 
 @lru_cache(maxsize=4)
@@ -299,7 +337,7 @@ def _associations_of(terms: tuple[str, ...]) -> Associations:
         row[rivals(term)] *= _RIVAL
         row[synonyms(term)] = _SYNONYM
         forms = (term,) if lexicon().known(term) else (term, *lexicon().bases(term))  # evening is not even
-        if "v" in lexicon().bases_by_pos(forms[-1].removesuffix("er")) and forms[-1].endswith("er"):
+        if forms[-1].endswith("er") and _does(forms[-1], forms[-1].removesuffix("er")):
             forms = (*forms, forms[-1].removesuffix("er"))  # a starter starts
         row[[places()[form] for form in (*forms, *_inflected(forms[-1])) if form in places()]] = 1.0
     return found

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-__all__ = ["Candidate", "Proposal"]
+__all__ = ["Candidate", "Proposal", "form_of"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,3 +74,12 @@ class Candidate:
             "parts": {name: round(value, 4) for name, value in self.parts.items()},
             "flags": list(self.flags),
         }
+
+
+def form_of(name: Candidate | Proposal) -> str:
+    """Its construction; joined pairs and first names before a noun are forms of their own, as readers take them
+    otherwise than closed pairs and figures of lore."""
+    if " & " in name.text:
+        return f"{name.construction} joined"
+    named = name.construction == "figure" and name.text.casefold() not in map(str.casefold, name.sources)
+    return "figure named" if named else name.construction

@@ -17,7 +17,7 @@ from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
 from .brief_terms import MODIFIES, NAMED, BriefTerms, goods_words
-from .candidate import Proposal
+from .candidate import Proposal, form_of
 from .ideas import Idea
 from .name_sounds import echo, rhythm, sayable, size, syllables
 from .vocabulary import are_rivals, word
@@ -81,26 +81,26 @@ _THINGS = frozenset(f"noun.{name}" for name in ("artifact", "act", "food", "subs
 _TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 Weights = Mapping[str, Mapping[str, float]]
-"""The weight of each part, by construction."""
+"""The weight of each part, by form of name."""
 
 
 @cache
 def default_weights() -> Weights:
-    """The fitted weights of each construction; those of one add up to 1."""
+    """The fitted weights of each form of name; those of one add up to 1."""
     found: dict[str, dict[str, float]] = {}
     for key, value in open_table("name_ranker.tsv").items():
-        construction, part = key.split()
+        form, _, part = key.rpartition(" ")
         if part == "level":
             continue
-        found.setdefault(construction, dict.fromkeys(PARTS, 0.0))[part] = float(value)
+        found.setdefault(form, dict.fromkeys(PARTS, 0.0))[part] = float(value)
     return {kind: {part: weights[part] for part in PARTS} for kind, weights in found.items()}
 
 
 @cache
 def levels() -> Mapping[str, float]:
-    """What the part "kind" is for each construction."""
-    rows = ((*key.split(), value) for key, value in open_table("name_ranker.tsv").items())
-    return {construction: float(value) for construction, part, value in rows if part == "level"}
+    """What the part "kind" is for each form of name."""
+    rows = ((*key.rpartition(" "), value) for key, value in open_table("name_ranker.tsv").items())
+    return {form: float(value) for form, _, part, value in rows if part == "level"}
 
 
 def weights_of(brief: Brief) -> Weights:
@@ -187,12 +187,12 @@ class Judge:
             "echo": echo(proposal),
             "join": proposal.join * proposal.clear,
             "open": float(len(proposal.words) > 1),
-            "kind": levels().get(proposal.construction, 0.5),
+            "kind": levels().get(form_of(proposal), 0.5),
         }
 
-    def score(self, parts: Mapping[str, float], construction: str) -> float:
+    def score(self, parts: Mapping[str, float], form: str) -> float:
         """The weighted mean of the parts, in [0, 1]: about the share of full marks that readers would give."""
-        weights = self.weights[construction]
+        weights = self.weights[form]
         total = sum(weights[name] for name in parts)
         return sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
 

@@ -11,9 +11,9 @@ from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .brief_terms import BriefTerms
+from .brief_terms import BriefTerms, informative
 from .short_lists import NAMED_AS, on_short_lists
-from .vocabulary import places
+from .vocabulary import frequencies, places
 
 if TYPE_CHECKING:
     from .brief_terms import Associations, Places
@@ -92,11 +92,12 @@ def _lists(counts: Places, places: Places, weights: Associations) -> Lists:
 
 @cache
 def keys_of_meanings() -> Lists:
-    """The words of each meaning."""
+    """The words of each meaning, weighted by how much they say."""
     import numpy as np
 
-    weights = _numbers("key weights").astype(np.float32) / np.float32(100)
-    return _lists(_numbers("key counts"), _numbers("key places"), weights)
+    at = _numbers("key places")
+    says = np.array([informative(frequency) for frequency in frequencies()], np.float32)
+    return _lists(_numbers("key counts"), at, says[at])
 
 
 @cache

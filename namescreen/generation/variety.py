@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
 
-from .candidate import Candidate, Proposal
+from .candidate import Candidate, Proposal, form_of
 
 __all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose", "judged"]
 
@@ -39,12 +39,6 @@ FIRST = {
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
 FURTHER = {**FIRST, "found": 4.5, "saying": 2}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
-_SELDOM = {
-    "affix": 0.39, "foreign": 0.14, "changed": 0.15, "pair": 0.25, "pair joined": -0.03, "figure": 0.06,
-    "figure named": 0.4,
-}  # fmt: skip
-"""The penalty for even the first name of a construction that seldom pleased readers; of joined pairs a credit, as they
-pleased more than their scores say, where closed ones never reached 5 of 7 (59 of each read for 12 briefs)."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
@@ -55,9 +49,8 @@ _SPREAD = 1.5  # how steeply a share that is used up costs more
 
 def judged(candidate: Candidate, proposal: Proposal, rank: float, about: frozenset[str], worn: float) -> Judged:
     """A scored name ready for pages; `worn` is a penalty for what earlier pages have shown."""
-    kind = _kind(candidate)
     return Judged(
-        candidate, proposal, rank, rank - _SELDOM.get(kind, 0.0) - worn, kind, about, _words(candidate, proposal)
+        candidate, proposal, rank, rank - worn, form_of(candidate), about, _words(candidate, proposal)
     )
 
 
@@ -116,14 +109,6 @@ def _cost(entry: Judged, used: Counter[str]) -> float:
     same_words = sum(used[f"word {word}"] for word in entry.words)
     same_term = min((used[f"term {term}"] for term in entry.about), default=0)
     return _SAME_TERM * same_term / PAGE + _SAME_WORD * same_words
-
-
-def _kind(candidate: Candidate) -> str:
-    """Its construction; joined pairs and first names before a noun are kinds of their own."""
-    if " & " in candidate.text:
-        return f"{candidate.construction} joined"
-    named = candidate.construction == "figure" and candidate.text.casefold() not in map(str.casefold, candidate.sources)
-    return "figure named" if named else candidate.construction
 
 
 def _words(candidate: Candidate, proposal: Proposal) -> frozenset[str]:

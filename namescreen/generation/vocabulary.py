@@ -25,6 +25,7 @@ __all__ = [
     "are_rivals",
     "associations",
     "broader",
+    "frequencies",
     "is_known",
     "leading_noun",
     "part_of_speech",
@@ -84,6 +85,11 @@ def is_known(text: str) -> bool:
 def places() -> Mapping[str, int]:
     """Every word of our ideas, their meanings and facets, with its place in rows of numbers about them."""
     return {text: place for place, text in enumerate(_rows())}
+
+
+def frequencies() -> list[float]:
+    """The Zipf frequency of the word at each place."""
+    return [float(row.split("|", 3)[2]) for row in _rows().values()]
 
 
 @cache

@@ -9,7 +9,7 @@ import pytest
 
 from namescreen.brief import Brief
 from namescreen.errors import InputError
-from namescreen.generation.candidate import Proposal
+from namescreen.generation.candidate import Proposal, form_of
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.material import Material
 from namescreen.generation.name_sounds import syllables
@@ -34,7 +34,7 @@ def test_every_part_is_a_share_and_so_is_the_score(judge: Judge, material: Mater
             parts = judge.parts(one)
             assert list(parts) == list(PARTS)
             assert all(0 <= value <= 1 for value in parts.values()), (one, parts)
-            assert 0 <= judge.score(parts, one.construction) <= 1
+            assert 0 <= judge.score(parts, form_of(one)) <= 1
 
 
 def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
@@ -43,7 +43,7 @@ def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
 
 
 def test_every_part_has_a_weight_and_a_meaning() -> None:
-    assert set(CONSTRUCTIONS) == set(default_weights())
+    assert set(default_weights()) == {*CONSTRUCTIONS, "pair joined", "figure named"}
     for weights in default_weights().values():
         assert set(PARTS) == set(weights)
         assert sum(weights.values()) == pytest.approx(1, abs=0.001)

@@ -1,14 +1,17 @@
-"""Fit the weights of the ranking of names on names that readers rated, and say how well it does on unseen briefs.
+"""Fit the weights of the ranking of names on names of ours that readers rated, and say how well it does on unseen
+briefs.
 
-    python wordlists/build/name_ranker.py --data judged_names.csv --briefs briefs.json
+    python wordlists/build/name_ranker.py [--outside judged_names.csv --briefs briefs.json]
 
-The data are candidate names of several sources for invented briefs, each rated from 1 to 7 by two readers who did not
-know the source, with the kind of the name and the words it was made of (columns brief, name, source, kind, words,
-maker, consultant). They are not shipped; what is shipped is a weight for each part of namescreen/generation/ranking.py
-and how each kind of name fared. The model is a weighted mean of the parts, fitted by least squares under a Gaussian
-prior with no weight below zero, so that each part counts the way its meaning says; names taken as they are, pairs,
-changed names and the rest are fitted apart, as other parts decide of them. Quality is the rank correlation with the
-mean rating where each brief in turn is left out of the fit.
+The names are those of wordlists/curated/read_names.csv: for 44 briefs of our own (read_briefs.json) the first page, and
+names drawn from further down, each rated from 1 to 7 by two readers who knew nothing but the brief. What is shipped is
+a weight for each part of namescreen/generation/ranking.py and how each form of name fared. The model is a weighted mean
+of the parts, fitted by least squares under a Gaussian prior with no weight below zero, so that each part counts the way
+its meaning says; words taken as they are, sayings, pairs, changed names and the rest are fitted apart, as other parts
+decide of them. Quality is told where each brief in turn is left out of the fit.
+
+`--outside` are names for other briefs (columns brief, name, source, kind, words, maker, consultant), most of them made
+by persons or other programs; they take no part in the fit, and the weights are held against them.
 """
 
 from __future__ import annotations
@@ -22,12 +25,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
+from naming_words import CURATED
 from numpy.typing import NDArray
 from sources import write_table
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation.brief_terms import BriefTerms, informativeness
-from namescreen.generation.candidate import Proposal
+from namescreen.generation.candidate import Proposal, form_of
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.constructions.changed import behind, heard
 from namescreen.generation.constructions.pair import places, seam
@@ -39,90 +43,67 @@ from namescreen.lexicon import zipf
 from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, split_closed_compound
 
-FOLDER = Path(__file__).parent.parent
+FOLDER = CURATED.parent
 KINDS = {
     "affixed": "affix", "coined": "blend", "compound": "pair", "word pair": "pair", "alliteration": "phrase",
     "echo": "phrase", "adjective + noun": "phrase", "verb + noun": "phrase", "noun of noun": "phrase",
 }  # fmt: skip
 """The construction that makes names of a kind, where it has another name; a kind without one keeps its own."""
-FAMILY = {"found": "as it is", "foreign": "as it is", "figure": "as it is", "pair": "pair", "changed": "changed",
-          "saying": "saying"}  # fmt: skip
-"""Constructions that share their weights; the others are one family."""
+FAMILY = {"found": "as it is", "figure": "as it is", "pair joined": "pair"}
+"""Forms of name that share their weights with others; one that is not in `EXPECTED` either is one of the others."""
 OTHERS = "others"
-PRIOR = {"as it is": 2000.0, "pair": 150.0, "changed": 150.0, "saying": 2000.0, "others": 150.0}
-"""Strength of the prior, as so many names that agree with it: strong for words and sayings taken as they are, of which
-most names here were made by a person and say little of what ours are."""
 EXPECTED = {
-    "as it is": {"sense": 0.17, "many": 0.03, "true": 0.07, "listed": 0.17, "delight": 0.37, "standing": 0.04,
-                 "agrees": 0.04, "sayable": 0.02, "fresh": 0.02, "unworn": 0.02},
+    "as it is": {"sense": 0.14, "true": 0.16, "listed": 0.23, "delight": 0.39},
+    "foreign": {"sense": 0.1, "listed": 0.1, "delight": 0.2},
+    "saying": {"sense": 0.14, "true": 0.09, "direct": 0.09, "delight": 0.26},
     "pair": {"sense": 0.15, "true": 0.05, "apart": 0.01, "delight": 0.4, "charm": 0.1, "company": 0.08,
              "indirect": 0.15, "fresh": 0.1, "sayable": 0.05, "length": 0.15, "rhythm": 0.1, "picture": 0.02},
     "changed": {"true": 0.03, "heard": 0.15, "picture": 0.1, "behind": 0.2, "indirect": 0.1, "length": 0.1,
                 "rhythm": 0.05, "open": 0.05},
-    "saying": {"sense": 0.16, "true": 0.12, "direct": 0.14, "behind": 0.08, "listed": 0.18, "delight": 0.15,
-               "agrees": 0.04},
-    "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "charm": 0.01, "sayable": 0.01, "indirect": 0.05,
-               "fresh": 0.08, "rhythm": 0.03, "company": 0.05, "known": 0.03},
+    "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "fresh": 0.08, "known": 0.03},
 }  # fmt: skip
-"""The parts that decide of each family, with the weights that are expected before any name is seen: those of an earlier
-fit on 1,720 names for 38 briefs, which are not at hand any more (the prior's mean). Those of words and sayings as they
-are were set between two fits: on our own judgement of 614 names for 14 longer briefs, and on 540 and 144 of ours for 12
-others, read by two more readers (there the correlation with their mean rating within a brief is 0.31 and 0.50; with
-each brief left out of a fit 0.29 and 0.49); those of pairs, of changed names and of newer parts were set with the
-figures below in sight. The other parts say nothing there, or the opposite of what they mean."""
-LEVELS = {"found": 0.5, "figure": 0.6, "foreign": 0.0, "pair": 0.1, "changed": 0.0, "saying": 0.5}
-"""What the part "kind" is by those fits, for the constructions whose names here are too few or none of their own."""
-GOOD, MISPLACED, MISPLACED_WEIGHT = 4 / 7, 0.27, 0.3
-"""A name rated so well or better for its own brief is also held against another one, where it says nothing; it is taken
-to be rated so, and counts for so much of a name. Without that, no rated name would show that a name must belong to its
-product (our assumption)."""
-MOST = {"pair": 0.75, "changed": 0.5}
-"""Of all parts but the kind together, where they would promise more than such names kept (2.4 of 7 the best changed
-ones, 3.7 the best pairs, read for 34 briefs of our own); 0.9 for the others. The rest is the kind's."""
-WITHIN = ("found", "pair", "changed")
+"""The parts that decide of each family, with the weights that are expected before any name is seen: those of words and
+sayings are near what the names here say by themselves, the others those of earlier fits on names of several sources."""
+PRIOR = 60.0
+"""Strength of the prior, as so many names that agree with it."""
+MOST = {"pair": 0.6, "changed": 0.5}
+"""Of all parts but the kind together, where they would promise more than such names kept; 0.95 for the others."""
+PAGE = 20
+WITHIN = ("found", "saying", "pair", "changed")
 
 Numbers = NDArray[np.float64]
 
 
 @dataclass(frozen=True)
 class Rated:
-    """A name with the parts that the ranking sees and its mean rating as a share of 7; `made` by a person or not;
-    `misplaced` if it was held against another brief than its own."""
+    """A name with the parts that the ranking sees and its mean rating as a share of 7."""
 
     brief: str
-    kind: str
-    made: bool
+    form: str
     parts: dict[str, float]
     rating: float
-    misplaced: bool = False
+
+    @property
+    def family(self) -> str:
+        """The family whose weights it shares."""
+        return family(self.form)
 
 
-def read(data: Sequence[Path], briefs: Sequence[Path]) -> list[Rated]:
+def read(data: Path, briefs: Path) -> list[Rated]:
     """Every rated name."""
-    judges = {name: _judge(brief) for path in briefs for name, brief in json.loads(path.read_text("utf-8")).items()}
+    judges = {name: _judge(brief) for name, brief in json.loads(briefs.read_text("utf-8")).items()}
     found = []
-    order = sorted(judges)
-    for path in data:
-        with path.open(encoding="utf-8", newline="") as file:
-            rows = list(csv.DictReader(file))
-        for row in rows:
-            judge, brief_terms, known = judges[row["brief"]]
-            kind, words = KINDS.get(row["kind"], row["kind"]), row["words"]
-            if not kind or not words:
-                kind, words = _inferred(row["name"])
-            proposal, ideas = _proposal(row["name"], kind, words, brief_terms, known)
-            rating = (float(row["maker"]) + float(row["consultant"])) / 14
-            made = row["source"] == "consultant"
-            found.append(Rated(row["brief"], kind, made, judge.knowing(ideas).parts(proposal), rating))
-            if rating >= GOOD:
-                elsewhere = order[(order.index(row["brief"]) + 1 + len(found) % (len(order) - 1)) % len(order)]
-                judge, brief_terms, known = judges[elsewhere]
-                proposal, ideas = _proposal(row["name"], kind, words, brief_terms, known)
-                parts = judge.knowing(ideas).parts(proposal)
-                found.append(Rated(row["brief"], kind, made, parts, MISPLACED, misplaced=True))
+    with data.open(encoding="utf-8", newline="") as file:
+        rows = list(csv.DictReader(line for line in file if not line.startswith("#")))
+    for row in rows:
+        judge, brief_terms, known = judges[row["brief"]]
+        kind, words = KINDS.get(row["kind"], row["kind"]), row["words"]
+        if not kind or not words:
+            kind, words = _inferred(row["name"])
+        proposal, ideas = _proposal(row["name"], kind, words, brief_terms, known)
+        rating = (float(row["maker"]) + float(row["consultant"])) / 14
+        found.append(Rated(row["brief"], form_of(proposal), judge.knowing(ideas).parts(proposal), rating))
     return found
-
-
 def _inferred(name: str) -> tuple[str, str]:
     """The kind and the words of a name of which only its text is known: a word of our lists as it is, two words or a
     closed compound a pair, any other word coined."""
@@ -211,57 +192,55 @@ def _seen(words: Sequence[str], sources: Sequence[str]) -> float:
     return min(1.0, kept / max(1, sum(map(len, sources))))
 
 
-def family(kind: str) -> str:
-    """The family whose weights a construction shares."""
-    return FAMILY.get(kind, OTHERS)
+def family(form: str) -> str:
+    """The family of a form of name."""
+    known = FAMILY.get(form, form)
+    return known if known in EXPECTED else OTHERS
 
 
 FREE = [part for part in PARTS if part != "kind"]
 
 
 def fit(names: Sequence[Rated], group: str) -> Numbers:
-    """The weights of a family, none below zero and at most 1 together, by coordinate descent on the squared error under
-    the prior, with a free level for each kind, and another for those made by a person."""
-    names = [one for one in names if family(one.kind) == group]
+    """The weights of a family, none below zero and at most `MOST` together, by coordinate descent on the squared error
+    under the prior, with a free level for each form."""
+    names = [one for one in names if one.family == group]
     rows = np.array([[one.parts[part] for part in FREE] for one in names]).reshape(len(names), len(FREE))
     wanted = np.array([one.rating for one in names])
-    share = np.array([MISPLACED_WEIGHT if one.misplaced else 1.0 for one in names])[:, None]
-    for kind in {(one.kind, one.made) for one in names}:
-        here = np.array([(one.kind, one.made) == kind for one in names])
-        part = share[here] / share[here].sum()
-        rows[here] -= (part * rows[here]).sum(0)
-        wanted[here] -= (part[:, 0] * wanted[here]).sum()
+    for form in {one.form for one in names}:
+        here = np.array([one.form == form for one in names])
+        rows[here] -= rows[here].mean(0)
+        wanted[here] -= wanted[here].mean()
     expected = np.array([EXPECTED[group].get(part, 0.0) for part in FREE])
     weights = expected.copy()
-    scale, prior = (share * rows**2).sum(0), PRIOR[group] * np.maximum(rows.var(0) if len(rows) else 0.0, 5e-3)
-    for _ in range(300 if len(rows) else 0):
-        for place in range(len(FREE)):
+    scale, prior = (rows**2).sum(0), PRIOR * np.maximum(rows.var(0), 5e-3)
+    for _ in range(300):
+        for place in np.flatnonzero(expected):
             rest = wanted - rows @ weights + rows[:, place] * weights[place]
-            pull = prior[place] * expected[place]
-            if expected[place]:
-                known = float((share * rows)[:, place] @ rest) + pull
-                weights[place] = max(0.0, known / (scale[place] + prior[place]))
-    return np.asarray(weights / max(1.0, weights.sum() / MOST.get(group, 0.9)))
+            pull = float(rows[:, place] @ rest) + prior[place] * expected[place]
+            weights[place] = max(0.0, pull / (scale[place] + prior[place]))
+    return np.asarray(weights / max(1.0, weights.sum() / MOST.get(group, 0.95)))
 
 
-def levels(names: Sequence[Rated], weights: dict[str, Numbers], given: Mapping[str, float]) -> dict[str, float]:
-    """What the part "kind" must be for each construction so that its scores are about the ratings on average, but for
-    those `given`."""
-    found = {}
-    for kind in sorted({one.kind for one in names} | set(CONSTRUCTIONS)):
-        if kind in given:
-            found[kind] = given[kind]
-            continue
-        own = [one for one in names if one.kind == kind and not one.misplaced]
-        mine = weights[family(kind)]
-        told = [one.rating - _told(one, weights) for one in own]
-        found[kind] = max(0.0, min(1.0, float(np.mean(told or [0.0])) / (1 - mine.sum())))
-    return found
+def fit_all(names: Sequence[Rated]) -> tuple[dict[str, Numbers], dict[str, float]]:
+    """The weights of every family, and what the part "kind" must be for each form so that its scores are about the
+    ratings on average."""
+    weights = {group: fit(names, group) for group in EXPECTED}
+    levels = {}
+    for form in sorted({one.form for one in names} | set(CONSTRUCTIONS)):
+        missing = [one.rating - _told(one, weights) for one in names if one.form == form]
+        levels[form] = max(0.0, min(1.0, float(np.mean(missing or [0.0]) / (1 - weights[family(form)].sum()))))
+    return weights, levels
 
 
 def _told(one: Rated, weights: dict[str, Numbers]) -> float:
     """The score of a name but for the part "kind"."""
-    return float(weights[family(one.kind)] @ [one.parts[part] for part in FREE])
+    return float(weights[one.family] @ [one.parts[part] for part in FREE])
+
+
+def score(one: Rated, weights: dict[str, Numbers], levels: Mapping[str, float]) -> float:
+    """The score of a name."""
+    return _told(one, weights) + float(1 - weights[one.family].sum()) * levels.get(one.form, 0.0)
 
 
 def rank_correlation(one: Numbers, other: Numbers) -> float:
@@ -276,59 +255,69 @@ def rank_correlation(one: Numbers, other: Numbers) -> float:
 
 
 def cross_validate(names: list[Rated]) -> str:
-    """The rank correlation over all names and within kinds, each brief predicted by a fit without it; what each kind
-    adds is free there, as pages take of the kinds by themselves."""
+    """Rank correlations over all names and within forms, and how the best page of those read was rated, each brief
+    predicted by a fit without it."""
     predicted = np.zeros(len(names))
+    pages = []
     for brief in sorted({one.brief for one in names}):
-        rest = [one for one in names if one.brief != brief]
-        weights = {group: fit(rest, group) for group in EXPECTED}
+        fitted = fit_all([one for one in names if one.brief != brief])
         here = [place for place, one in enumerate(names) if one.brief == brief]
-        free = {kind: float(np.mean([one.rating - _told(one, weights) for one in rest if one.kind == kind] or [0.3]))
-                for kind in {one.kind for one in names}}  # fmt: skip
-        predicted[here] = [_told(names[place], weights) + free[names[place].kind] for place in here]
-    own = [place for place, one in enumerate(names) if not one.misplaced]
-    names, predicted = [names[place] for place in own], predicted[own]
+        predicted[here] = [score(names[place], *fitted) for place in here]
+        pages += sorted(here, key=lambda place: -predicted[place])[:PAGE]
+    page = np.array([7 * names[place].rating for place in pages])
+    return (
+        f"{_correlations(names, predicted)}; the best {PAGE} of each brief's {len(names) // (len(pages) // PAGE)}: "
+        f"mean {page.mean():.2f}, {(page >= 5).mean():.2f} rated 5 or more, {(page <= 2).mean():.2f} rated 2 or less"
+    )
+
+
+def _outside(names: list[Rated], weights: dict[str, Numbers]) -> str:
+    """Rank correlations of names of other sources; what each form adds is that of the other briefs there, as persons
+    make other forms well than programs do."""
+    predicted = []
+    for one in names:
+        rest = [x.rating - _told(x, weights) for x in names if x.form == one.form and x.brief != one.brief]
+        predicted.append(_told(one, weights) + float(np.mean(rest or [0.3])))
+    return _correlations(names, np.array(predicted))
+
+
+def _correlations(names: Sequence[Rated], predicted: Numbers) -> str:
     ratings = np.array([one.rating for one in names])
-    groups = {"all kinds": [True] * len(names), "made by programs": [not one.made for one in names]}
-    groups |= {kind: [one.kind == kind for one in names] for kind in WITHIN}
-    figures = []
-    for group, inside in groups.items():
-        part = np.flatnonzero(inside)
-        figures.append(f"{group} ({len(part)} names) {rank_correlation(predicted[part], ratings[part]):.2f}")
-    return "; ".join(figures)
+    groups = {"all": np.ones(len(names), bool)}
+    groups |= {form: np.array([one.form.split()[0] == form for one in names]) for form in WITHIN}
+    return "; ".join(
+        f"{group} ({inside.sum()} names) {rank_correlation(predicted[inside], ratings[inside]):.2f}"
+        for group, inside in groups.items()
+        if inside.any()
+    )
 
 
 def main() -> None:
     """Fit, cross-validate, and write the table."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--data", type=Path, nargs="+", required=True)
-    parser.add_argument("--briefs", type=Path, nargs="+", required=True)
+    parser.add_argument("--outside", type=Path)
+    parser.add_argument("--briefs", type=Path)
     parser.add_argument("--to", type=Path, default=FOLDER)
     options = parser.parse_args()
-    names = read(options.data, options.briefs)
+    names = read(CURATED / "read_names.csv", CURATED / "read_briefs.json")
     quality = cross_validate(names)
     print(f"rank correlation with the mean rating, each brief left out in turn: {quality}")
-    weights = {group: fit(names, group) for group in EXPECTED}
-    level = levels(names, weights, LEVELS)
-    entries = []
-    for kind in CONSTRUCTIONS:
-        mine = dict(zip(FREE, weights[family(kind)], strict=True))
-        entries += [(f"{kind} {part}", f"{weight:.4f}") for part, weight in mine.items() if weight >= 0.00005]
-        entries += [(f"{kind} kind", f"{1 - sum(mine.values()):.4f}"), (f"{kind} level", f"{level[kind]:.4f}")]
-        print(kind, " ".join(f"{part} {weight:.2f}" for part, weight in mine.items() if weight > 0.005), level[kind])
-    contents = table_bytes("name_ranker", entries)
+    weights, levels = fit_all(names)
+    if options.outside:
+        print("outside:", _outside(read(options.outside, options.briefs), weights))
+    entries = [(f"{form} level", f"{level:.4f}") for form, level in levels.items()]
+    for form, level in levels.items():
+        mine = dict(zip(FREE, weights[family(form)], strict=True))
+        entries += [(f"{form} {part}", f"{weight:.4f}") for part, weight in mine.items() if weight >= 0.00005]
+        entries.append((f"{form} kind", f"{1 - sum(mine.values()):.4f}"))
+        print(form, " ".join(f"{part} {weight:.2f}" for part, weight in mine.items() if weight > 0.005), level)
     write_table(
-        options.to,
-        "name_ranker.tsv",
-        contents,
-        source="fitted on names rated by runs of a language model, for 20 invented briefs by two readers who did not "
-        "know the source, for the others by one who did: "
-        f"{len({one.brief for one in names})} briefs; rank correlation with the mean rating where each brief in turn "
-        f"is left out: {quality}; the prior is an earlier fit on 1,720 names for 38 briefs (0.45 all, 0.49 found)",
-        version="1",
-        licence="the weights are namescreen's own (MIT)",
-        build="python wordlists/build/name_ranker.py --data judged_names.csv --briefs briefs.json",
-    )
+        options.to, "name_ranker.tsv", table_bytes("name_ranker", entries),
+        source=f"fitted on {len(names)} names of ours for {len({one.brief for one in names})} briefs in "
+        "curated/read_names.csv, read by two runs of a language model who knew nothing but the briefs; rank "
+        f"correlation with the mean rating where each brief in turn is left out: {quality}",
+        version="2", licence="MIT, as namescreen", build="python wordlists/build/name_ranker.py",
+    )  # fmt: skip
 
 
 if __name__ == "__main__":

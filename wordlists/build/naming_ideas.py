@@ -3,8 +3,8 @@
 python wordlists/build/naming_ideas.py [--to FOLDER]
 
 naming_ideas.tsv       kind and word ("find skep") -> MEANING|STANDING
-naming_keys.tsv        "counts", "places", "weights" of the KEYS, and "counts", "places" of the FACETS of every
-                       idea, one after the other: a word's place is that in naming_vocabulary.tsv
+naming_keys.tsv        "counts" and "places" of the KEYS, of the FACETS and of the words of every idea, one after the
+                       other: a word's place is that in naming_vocabulary.tsv
 naming_worlds.tsv      number -> WHAT THE WORLD IS ABOUT|WORDS
 naming_suits.tsv       number -> WHAT A PRODUCT IS OR DOES|WORD, WORD, ..., the aptest first
 naming_senses.tsv      an everyday word -> GUIDE GUIDE ...;COMPANY COMPANY .../... for each of its meanings
@@ -16,7 +16,7 @@ familiar_phrases.tsv   a familiar word or saying -> 1 if it stands in naming_phr
 familiar_sounds.tsv    what a part that may give way is found by (its rhyme, its beginning, its consonants) ->
                        SOUNDS SOUNDS ...; = and SOUNDS -> BEFORE~PART~AFTER~STRESS~AT|...
 
-The keys are the words of a meaning that say something; the weight is lower for common words. The facets are what a
+The keys are the words of a meaning that say something. The facets are what a
 brief may speak of for which the word is apt, the most telling first; STANDING is 1 for a word that makes a good name by
 itself, 0 for one that makes a poor one, empty for the rest, then how it pleased a blind reader from 0 to 1, then 1 if
 it is worn, then how it is written if with an apostrophe. The parts of a saying are its
@@ -44,9 +44,6 @@ from namescreen.text import fold
 
 Entries = dict[str, str]
 
-_COMMON, _RARE = 6.6, 4.0
-"""Zipf frequencies at which a word of a meaning says nothing of its own, and from which on it says all it can."""
-_LEAST_SAID = 0.25
 _EMPTY = frozenset(
     "one something used kind made small large long old little piece first last end part thing people two".split()
 )
@@ -54,17 +51,11 @@ _EMPTY = frozenset(
 
 
 def keys(meaning: str) -> str:
-    """The words of a meaning that say something, each with its weight in hundredths."""
+    """The words of a meaning that say something."""
     found = dict.fromkeys(re.findall(r"[a-z]+", fold(meaning)))
     return " ".join(
-        f"{word}:{round(100 * _weight(word))}"
-        for word in found
-        if len(word) > 1 and word not in _EMPTY and "function word" not in kinds(word)
+        word for word in found if len(word) > 1 and word not in _EMPTY and "function word" not in kinds(word)
     )
-
-
-def _weight(word: str) -> float:
-    return max(_LEAST_SAID, min(1.0, (_COMMON - zipf(word)) / (_COMMON - _RARE)))
 
 
 @cache
@@ -174,17 +165,14 @@ def naming_ideas() -> Entries:
 def naming_keys() -> Entries:
     """The keys, the facets and the words of all ideas as numbers, in the order of the tables."""
     place = {word: number for number, word in enumerate(_words())}
-    keyed, fitting, weights, phrased = [], [], [], []
+    keyed, fitting, phrased = [], [], []
     for key, value in sorted(_ideas().items()):
         _, told, about, *_ = (*value.split("|"), "", "")
-        pairs = [pair.split(":") for pair in told.split() if pair.partition(":")[0] in place]
-        keyed.append([place[word] for word, _ in pairs])
-        weights += [weight for _, weight in pairs]
+        keyed.append([place[word] for word in told.split() if word in place])
         fitting.append([place[word] for word in about.split() if word in place])
         phrased.append([place[word] for word in _own_words(key) if word in place])
     return {
         "key counts": _row(map(len, keyed)), "key places": _row(one for own in keyed for one in own),
-        "key weights": _row(weights),
         "facet counts": _row(map(len, fitting)), "facet places": _row(one for own in fitting for one in own),
         "phrase counts": _row(map(len, phrased)), "phrase places": _row(one for own in phrased for one in own),
     }  # fmt: skip
