@@ -50,6 +50,8 @@ KNOWN_SOUNDS_LIKE = 0.97
 """The same of a word that is known itself, and means something else: a petal is no pedal, a doe is heard as dough."""
 RESPELT = 0.85
 """How plainly a part of a closed word must describe the goods as it is heard, beside another that does."""
+PART_TELLS, SHORTEST_HEARD = 0.5, 3
+"""How plainly each part of a closed word must describe the goods where they are only heard, and its fewest letters."""
 ONSETS = frozenset("bcdfgklmnprstvz")
 """Consonants that are read as they are written before another sound."""
 MOSTLY = 0.7
@@ -94,7 +96,7 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
         first, second = map(len, parts)
         if second < 3 or parts[1] in _ENDINGS or (first == 2 and parts[0] not in _SHORT_STARTS):
             return None
-        if not all(_is_part(part, goods) for part in parts) and not _is_respelt(parts, goods):
+        if not (all(_is_part(part, goods) for part in parts) or _is_respelt(parts, goods) or _all_heard(parts, goods)):
             return None
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
@@ -123,6 +125,17 @@ def _is_respelt(parts: tuple[str, ...], goods: str) -> bool:
         len(other) >= LEAST_PART and not lexicon().known(other) and beside(own, heard_as(other, goods).weight)
         for own, other in (parts, parts[::-1])
     )
+
+
+def _all_heard(parts: tuple[str, ...], goods: str) -> bool:
+    """Whether every part describes the goods, as it is written or as a word that it sounds just like: kwik dri, krisp
+    krust."""
+    def tells(part: str) -> bool:
+        exactly = lexicon().known(part) or heard_word(part, goods) in _homophones(part)
+        said = _tie(part, goods) >= PART_TELLS or bool(kinds(part) & {"quality", "laudatory"})
+        return exactly and said and part[0] not in part[1:2]
+
+    return min(map(len, parts)) >= SHORTEST_HEARD and all(map(tells, parts))
 
 
 def _is_part(part: str, goods: str) -> bool:

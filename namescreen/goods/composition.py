@@ -82,7 +82,8 @@ def composition(judged: tuple[Judged, ...]) -> Composition:
     if any(map(is_coined_own, rest)):
         shared = tuple(one for one in rest if not is_coined_own(one) and (_is_anyones(one) or _weighs(one) >= TIED))
     elif any(_is_image(one) or is_own_name(one) for one in rest):
-        least = TIED if any(_is_being(one) for one in rest) else IN_THE_GOODS
+        pictured = any(map(_is_being, rest)) or (is_without_tie(rest[-1]) and rest[-1].own and _is_image(rest[-1]))
+        least = TIED if pictured else IN_THE_GOODS
         shared = tuple(one for one in rest if one.evidence.names_goods or _weighs(one) >= least)
     else:
         return Composition(judged, (), places, rest)

@@ -25,7 +25,7 @@ from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
 from .qualities import quality_like
-from .trade_words import TradeTerm, names_of, term_for
+from .trade_words import TradeTerm, called, term_for
 
 __all__ = [
     "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
@@ -315,7 +315,7 @@ def of_a_kind(words: str, goods: str) -> str:
     """The name of the goods before which folded `words` stand in the trade to say of what kind they are (snuffle: mat);
     "" if there is none."""
     forms = {words, base_form(words)}
-    names = (name for name in sorted(names_of(goods)) if forms.isdisjoint(name.split()))
+    names = (name for name in sorted(called(goods)) if forms.isdisjoint(name.split()))
     return next((name for name in names if forms & _kinds_of(name)), "")
 
 

@@ -10,8 +10,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
+from ..lexicon import frequency_languages, zipf
 from ..outcome import NotChecked
 from ..plain_text import some
+from ..territories import EU_MEMBERS, understood_in
 from .composition import composition, has_other_own_word, is_surname_alone
 from .continuum import CATEGORIES, score
 from .description import COMMON_SURNAME, SURNAMES, EvidenceKind, is_material
@@ -55,6 +57,9 @@ GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
+EVERYDAY_ENGLISH, LOAN = 3.9, 2.8
+"""Zipf values from which an English word is taken to be understood by those who learnt some English at school, and from
+which a language uses it itself: ours; common practice, no source."""
 SLOGAN_SCORE = 0.35
 """The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
 SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
@@ -167,7 +172,7 @@ def _distinctiveness(
         return NotChecked("distinctiveness", "the words of this script are not known here")
     minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
-    unknown = unknown_words(plain, readings, spoken)
+    unknown = unknown_words(plain, readings, spoken, goods)
     others = (
         finding_of(code, name, goods, read_so, plain, signs, american=american)
         for code, read_so in readings.items()
@@ -232,6 +237,10 @@ def _by_each_law(
         others = [one for one in readings if one not in by_law_alone]
         heard = languages_under(law, readings if law in TRANSLATING else others, markets)
         first = next(one for one in findings if one.language in heard)
+        if first.language == "en" and first.category in CATEGORIES[:2] and not _is_understood(readings["en"], law):
+            strange = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
+            known = (one for one in findings if one.language in heard and one.language != "en")
+            first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
         read_so = readings.get(first.language, readings["en"])
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
         if first.category == "fanciful" and any(one.meaning for one in findings):
@@ -240,6 +249,16 @@ def _by_each_law(
         geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
         found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
     return found
+
+
+def _is_understood(plain: tuple[Judged, ...], law: str) -> bool:
+    """Whether buyers of a state read the English words of a name: all do where English is a language or widely known,
+    elsewhere everyday words and those that their own texts use (T-435/07, New Look, on who knows English)."""
+    if law not in EU_MEMBERS or understood_in(law, "en"):
+        return True
+    own = [one for one in languages_of((law,)) if one in frequency_languages()]
+    words = [part for one in plain for part in (one.heard or one.word).split()]
+    return all(zipf(word) >= EVERYDAY_ENGLISH or any(zipf(word, one) >= LOAN for one in own) for word in words)
 
 
 def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
+from ..lexicon.phrases import is_saying
 from ..territories import languages_of
 from ..text import fold
 from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
@@ -43,6 +44,8 @@ AS_ENGLISH = 1.0
 """By how much less (Zipf values) a language must use a word than English does to take it for English."""
 LONG_VOWELS = frozenset(("de", "et", "fi", "la", "nl"))
 """Languages that write two equal vowels in a row."""
+MANY_FORMS = frozenset(("et", "fi", "hu", "tr"))
+"""Languages whose nouns have so many forms that some look like English words; those in use are in their texts."""
 _DOUBLED = re.compile(r"([aeiou])\1")
 INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
@@ -66,7 +69,7 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     if asked and not in_language and len(words) > 1:
         in_language = any(_only_there(word, language) for word in words)
     runs = (" ".join(words[start:end]) for start in range(len(words)) for end in range(start + 2, len(words) + 1))
-    taken = {part for run in (*found, *filter(is_picture, runs)) for part in run.split()}  # a red herring is no red
+    taken = {part for run in (*found, *filter(_has_own_sense, runs)) for part in run.split()}  # a red herring is no red
     for word in words:
         in_english = lexicon().known(word) or is_trade_word(word)
         english = in_english and (not asked or (not in_language and _is_english_beside(word, words, language)))
@@ -146,6 +149,10 @@ def _is_partly_told(compound: Translation, goods: str) -> bool:
     return not picture and any(told(word, goods) >= DESCRIBES for word in words)
 
 
+def _has_own_sense(run: str) -> bool:
+    return is_picture(run) or is_saying(run)
+
+
 def _is_english_beside(word: str, words: tuple[str, ...], language: str) -> bool:
     """Whether buyers of a language read an English word as one because the words beside it are plainly English (a red
     barn is no child, Danish barn), or it is only spelt much like one of theirs, and occurs in none of their texts: a
@@ -153,7 +160,8 @@ def _is_english_beside(word: str, words: tuple[str, ...], language: str) -> bool
     if language not in frequency_languages():
         return False
     others = (one for one in words if one != word and lexicon().known(one) and not kinds(one) & {"function word"})
-    unlike = language not in LONG_VOWELS and bool(_DOUBLED.search(word)) and not zipf(word, language)
+    spelt = language not in LONG_VOWELS and bool(_DOUBLED.search(word)) and zipf(word, language) < zipf(word)
+    unlike = spelt or (language in MANY_FORMS and not zipf(word, language))
     return unlike or any(not _is_of(one, language) or zipf(one, language) < zipf(one) - AS_ENGLISH for one in others)
 
 

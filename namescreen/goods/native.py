@@ -11,13 +11,16 @@ from functools import lru_cache
 
 from ..lexicon import Translation, kinds, zipf
 from ..lexicon.foreign_derivation import Part, compound_of, derived
+from ..lexicon.foreign_forms import COMPOUNDING
 from ..lexicon.language_codes import language_name
 from ..lexicon.native_words import NativeWord, native_word
+from ..lexicon.translation import equivalents_in
 from .composition import NO_TIE, is_coined_own
 from .description import EvidenceKind
 from .evidence import judge_phrase
 from .judged import Judged, Meaning
 from .qualities import is_quality
+from .trade_words import called
 
 __all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "told", "unknown_meaning", "unknown_words"]
 
@@ -33,6 +36,8 @@ SIDE_SENSE = 0.65
 place)."""
 SURE_PART, PLAIN_PART = 0.85, 4
 """How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
+SHORTEST_HEAD = 3
+"""The fewest letters of what a language calls the goods, and of what stands before it, in a compound."""
 FORMS_OF_GOODS = frozenset(
     """
     work device apparatus appliance equipment gear machine tool means agent article piece material stuff substance thing
@@ -108,8 +113,23 @@ def _is_form_of_goods(senses: tuple[Translation, ...]) -> bool:
     return any(word in FORMS_OF_GOODS or "generic head" in kinds(word) for one in leading for word in one.split()[:1])
 
 
+@lru_cache(maxsize=1 << 12)
+def _ends_in_goods(word: str, goods: str, languages: tuple[str, ...]) -> NativeWord | None:
+    """A word that ends in what one of the `languages` that form compounds calls the goods (bromtol, of tops), as a
+    compound of it; None if it does not."""
+    ends = (
+        (language, name)
+        for language in languages
+        if language in COMPOUNDING
+        for english in sorted(called(goods))
+        for name in equivalents_in(english, language)
+        if len(name) >= SHORTEST_HEAD and word.endswith(name) and len(word) - len(name) >= SHORTEST_HEAD
+    )
+    return next((NativeWord(one, (word.removesuffix(name), name)) for one, name in ends), None)
+
+
 def unknown_words(
-    plain: tuple[Judged, ...], readings: Mapping[str, tuple[Judged, ...]], languages: tuple[str, ...]
+    plain: tuple[Judged, ...], readings: Mapping[str, tuple[Judged, ...]], languages: tuple[str, ...], goods: str
 ) -> dict[str, NativeWord]:
     """The words that look native to one of the `languages` and that no table has; also one whose parts say something of
     the goods, and not plainly what."""
@@ -121,7 +141,10 @@ def unknown_words(
     }
     known = {part for one in meant for part in one.word.split()} - vague.keys()
     own = [one.word for one in plain if is_coined_own(one) and one.word not in known]
-    found = ((word, vague.get(word) or native_word(word, languages)) for word in dict.fromkeys((*own, *vague)))
+    found = (
+        (word, vague.get(word) or _ends_in_goods(word, goods, languages) or native_word(word, languages))
+        for word in dict.fromkeys((*own, *vague))
+    )
     return {word: native for word, native in found if native}
 
 

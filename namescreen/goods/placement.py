@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..lexicon.phrases import is_saying
 from .composition import (
     composition,
     has_coined_word,
@@ -16,9 +17,11 @@ from .composition import (
     only_describes,
 )
 from .continuum import CATEGORIES, chances, inherent, score
+from .description import describe
 from .evidence import values
 from .findings import LanguageFinding
 from .judged import Judged
+from .phrases import plain_words
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
@@ -32,6 +35,8 @@ in English: a word has many meanings, and the one that fits the goods is chosen.
 PLAIN = 0.8
 GENERIC_SCORE = 0.05
 """The most that the name of the goods themselves scores."""
+SAID_OF_GOODS = 0.5
+"""Evidence from which a saying as a whole is about the goods."""
 OWN_SCORE = 0.6
 """The least that a name scores whose words leave it a place among the registrable ones."""
 BARRED_SCORE = 0.3
@@ -93,6 +98,14 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
     return category, points
 
 
+def _has_two_senses(name: str, goods: str, judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is a saying whose own sense is not about the goods: with what its words say of them it has two
+    (a double entendre, TMEP 1213.05(c)): forty winks, on pillows."""
+    saying = " ".join(plain_words(name))
+    as_one = describe(saying, goods)
+    return is_saying(saying) and as_one.weight < SAID_OF_GOODS and not names_goods(judged, goods)
+
+
 def finding_of(
     language: str,
     name: str,
@@ -122,6 +135,8 @@ def finding_of(
                                              or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
+    if category in CATEGORIES[:2] and not translated and _has_two_senses(name, goods, judged):
+        category, points = "suggestive", OWN_SCORE
     least, most = RANGES[category]
     points = min(max(points, least), most)
     return LanguageFinding(

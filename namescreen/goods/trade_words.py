@@ -15,7 +15,9 @@ from .phrases import Item, items
 from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, label_senses, meaning_of
 from .words import base_form
 
-__all__ = ["LONGEST_TERM", "TradeTerm", "is_term", "is_unsaid", "label_term", "meaning_of", "names_of", "term_for"]
+__all__ = [
+    "LONGEST_TERM", "TradeTerm", "called", "is_term", "is_unsaid", "label_term", "meaning_of", "names_of", "term_for",
+]  # fmt: skip
 
 NAMED, NEAR = 0.95, 0.85
 """How plainly a term describes the goods it is told of, named as such or by a near word; as in `context`, ours."""
@@ -106,11 +108,17 @@ def _are_known_wares(goods: str) -> bool:
 
 
 @lru_cache(maxsize=256)
+def called(goods: str) -> frozenset[str]:
+    """What the items of a list are called, with all and with fewer of their modifiers."""
+    return frozenset(one for item in items(goods) for one in _called(item))
+
+
+@lru_cache(maxsize=256)
 def names_of(goods: str) -> frozenset[str]:
     """What the items of a list are called, and the other names of these wares."""
-    called = {one for item in items(goods) for one in _called(item)}
-    wares = (area for name in called for area in areas_of(name) if area.is_ware and name in area.names)
-    return frozenset(called.union(*(area.names for area in wares)))
+    said = called(goods)
+    wares = (area for name in said for area in areas_of(name) if area.is_ware and name in area.names)
+    return said.union(*(area.names for area in wares))
 
 
 def _called(item: Item) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from ..tables import open_table
 from .word_kinds import kinds
 from .wordnet import lexicon
 
-__all__ = ["broken_phrases", "fixed_phrases"]
+__all__ = ["broken_phrases", "fixed_phrases", "is_saying"]
 
 LONGEST = 5
 """The most words of a phrase that is looked for."""
@@ -28,6 +28,11 @@ def fixed_phrases(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
         for end in range(start + 2, min(len(words), start + LONGEST) + 1)
     )
     return tuple(each for each in stretches if lexicon().known(text := " ".join(each)) or text in _familiar())
+
+
+def is_saying(phrase: str) -> bool:
+    """Whether folded words are a familiar saying or set phrase with a sense of its own (forty winks)."""
+    return " " in phrase and phrase in _familiar()
 
 
 def broken_phrases(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:

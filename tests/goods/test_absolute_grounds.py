@@ -8,6 +8,7 @@ import pytest
 from namescreen.goods import Distinctiveness, distinctiveness
 from namescreen.goods.phrases import items
 from namescreen.goods.slogans import slogan_in
+from namescreen.outcome import NotChecked
 
 BARRED = ("generic", "descriptive")
 
@@ -79,3 +80,35 @@ def test_an_english_name_is_not_read_word_by_word_in_another_language() -> None:
 
 def test_what_goods_lack_is_not_what_they_are() -> None:
     assert [one.head for one in items("bicycles without pedals")] == ["bicycle"]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Forty Winks", "pillows"), ("Green Thumb", "garden gloves"), ("Hat Trick", "hats")]
+)
+def test_a_saying_with_a_sense_of_its_own_has_two(name: str, goods: str) -> None:
+    """A double entendre is no mere description: TMEP 1213.05(c), from memory."""
+    assert judged(name, goods).category not in BARRED
+
+
+@pytest.mark.parametrize(("name", "goods"), [("Kwikdri", "towels"), ("Krispkrust", "bread"), ("Doggeybed", "dog beds")])
+def test_a_closed_word_of_misspelt_parts_says_what_they_say(name: str, goods: str) -> None:
+    """TMEP 1209.03(d) and (j), from memory."""
+    assert judged(name, goods, "US").category in BARRED
+
+
+def test_english_that_few_learn_bars_nothing_where_it_is_not_spoken() -> None:
+    """T-435/07, New Look: English is understood in the Scandinavian countries, the Netherlands and Finland; elsewhere
+    its everyday words. From memory."""
+    def bars(market: str, name: str = "Dibber") -> bool:
+        found = judged(name, "garden tools", market)
+        return next(one for one in found.markets if one.market in (market, "BX")).category in BARRED
+
+    assert [bars(market) for market in ("GB", "IE", "NL", "ES", "PL")] == [True, True, True, False, False]
+    assert bars("ES", "Garden")
+
+
+def test_what_ends_in_a_foreign_name_of_the_goods_is_no_coinage() -> None:
+    """Dutch tol is a spinning top: what bromtol says no table here tells."""
+    found = distinctiveness("Bromtol", "wooden spinning tops", markets=("NL",))
+    assert isinstance(found, NotChecked)
+    assert "tol" in found.because
