@@ -11,7 +11,7 @@ from ..plain_text import some
 from ..tables import open_table
 from .broader import leading_senses
 from .context import FOOD_CLASSES
-from .description import is_material
+from .description import is_material, of_a_kind
 from .grounds import grounds_for
 from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
@@ -26,9 +26,11 @@ _FALSE = "non not without imitation faux fake artificial mock simulated syntheti
 _ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
 """What goods state before or after a word if they do not have what it says, or only look so."""
 _PURE = frozenset("solid pure real genuine true fine all massive".split())
-_MADE_IN = re.compile(r"\b(?:made|produced|brewed|grown|woven|manufactured|distilled|bottled|roasted|knitted) in (.+)")
+_MADE_IN = re.compile(r"\b(?:in|from) (.+)")
 _SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour"))
 LONGEST_CLAIM = 3
+OF_ONE_SORT = 120
+"""The most senses below one that foods of one sort have in common: berries, not foods."""
 _ASK = {
     "material": "the office, and an adviser, with what the goods are made of",
     "misleading": "the office, and an adviser, with what the goods are and where they are made",
@@ -39,7 +41,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     """What a name says that the goods contradict: serious if the name says nothing else of its own, so that buyers take
     it at its word, else worth a question."""
     found = {one: ("misleading", what) for one, what in (*_opposed(words, goods), *_elsewhere(words, goods))}
-    for word, others in _other_materials(words, goods):
+    for word, others in (*_other_materials(words, goods), *_other_foods(words, goods)):
         found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
     taken = {part for sign in found for part in sign.split()}
     plainly = all(word in taken or _says_little(word, goods) for word in words)
@@ -76,6 +78,31 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
         if others and is_material(word, ("noun.substance", "noun.plant")):
             found.append((word, others))
     return found
+
+
+def _other_foods(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str]]]:
+    """The foods in a name where the goods are stated to be of another of the same sort, and not of these: cherry, for
+    jam of plums."""
+    from .classification import likely_classes
+
+    if not set(likely_classes(goods)[:1]) & FOOD_CLASSES:
+        return []
+    said = {one.word: one.head for one in goods_words(goods)}
+    found = []
+    for word in (base_form(one) for one in words if base_form(one) not in said):
+        sorts = _sorts(word)
+        others = [one for one, head in said.items() if not head and sorts & _sorts(one)]
+        if others:
+            found.append((word, others))
+    return found
+
+
+@lru_cache(maxsize=1 << 12)
+def _sorts(word: str) -> frozenset[str]:
+    """What the leading sense of a food is a kind of, one step up, if that is no sort at large."""
+    foods = [sense_id for sense_id, _ in leading_senses(word, 2) if lexicon().domain(sense_id) == "noun.food"][:1]
+    above = (up for one in foods for up in lexicon().related_ids(one, "@"))
+    return frozenset(up for up in above if lexicon().entry(up).below < OF_ONE_SORT)
 
 
 @cache
@@ -119,17 +146,32 @@ def _states(word: str, text: str) -> bool:
 
 
 def _elsewhere(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
-    """The places of a name where the goods are stated to be made in another, that is neither in it nor around it."""
-    stated = [place for part in _MADE_IN.findall(" ".join(plain_words(goods))) if (place := _first_place(part))]
-    if not stated:
-        return []
-    runs = [" ".join(words[at : at + size]) for size in (3, 2, 1) for at in range(len(words) - size + 1)]
-    named = {run: place for run in runs if (place := place_of(run)) is not None and place.home}
+    """The places of a name where the goods are stated to come from another, that is neither in it nor around it."""
+    runs = [words[at : at + size] for size in (3, 2, 1) for at in range(len(words) - size + 1)]
+    phrases = {word for run in runs if len(run) > 1 and lexicon().known(" ".join(run)) for word in run}  # a Swiss roll
+    free = (" ".join(run) for run in runs if phrases.isdisjoint(run))
+    named = {run: place for run in free if (place := place_of(run)) is not None and place.home}
+    stated = _stated_places(goods) if named else []
+    told = some([one.name for one in stated])
     return [
-        (run, f'says that the goods come from {place.name}, and they are made in {some([one.name for one in stated])}')
+        (run, f"says that the goods come from {place.name}, and they are stated to come from {told}")
         for run, place in named.items()
-        if not any(_may_be_one(place, one) for one in stated)
+        if stated and not any(_may_be_one(place, one) for one in stated)
     ]
+
+
+def _stated_places(goods: str) -> list[Place]:
+    """The places that goods state they come from: made in Portugal, German cheese; not a kind of goods that is called
+    after a place (a Dutch oven, a Panama hat)."""
+    said = plain_words(goods)
+    after = [_first_place(part) for part in _MADE_IN.findall(" ".join(said))]
+    told = [
+        place_of(word)
+        for at, word in enumerate(said)
+        if not any(lexicon().known(f"{word} {base_form(other)}") for other in said[at + 1 : at + 3])
+        and not of_a_kind(word, goods)
+    ]
+    return [one for one in dict.fromkeys((*after, *told)) if one is not None and one.home]
 
 
 def _first_place(text: str) -> Place | None:
