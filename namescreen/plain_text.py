@@ -16,13 +16,16 @@ from typing import Any
 
 from .outcome import NotChecked
 
-__all__ = ["cell", "clauses", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten", "some",
-           "table", "unseen_escaped", "visible", "width", "wrapped"]  # fmt: skip
+__all__ = ["bounded", "cell", "clauses", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten",
+           "some", "table", "unseen_escaped", "visible", "width", "wrapped"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
 _UNSEEN = re.compile(
     "[\x00-\x09\x0b-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]"
 )
+_LONG_WORD = re.compile(r"\S{257,}")  # longer than the name of any file
+_WORD_SHOWN, _END_SHOWN = 80, 20
+_LONGEST_MESSAGE = 1_200
 _JOINERS = "\u200c\u200d"  # needed inside words of Persian and Indic scripts and inside emoji
 
 # CommonMark 0.31.2, section 2.4: a backslash takes the meaning from any ASCII punctuation. Only what can
@@ -84,6 +87,16 @@ def shorten(text: str, most: int) -> str:
     while end > 1 and unicodedata.combining(text[end]):
         end -= 1
     return text[:end].rstrip() + "…"
+
+
+def bounded(text: str) -> str:
+    """A message with no word and no whole longer than anyone reads: of both the middle is left out. What a user gave
+    stands quoted in messages, and may be a file's worth."""
+    text = _LONG_WORD.sub(lambda found: f"{found[0][:_WORD_SHOWN]}…{found[0][-_END_SHOWN:]}", text)
+    if len(text) <= _LONGEST_MESSAGE:
+        return text
+    half = _LONGEST_MESSAGE // 2
+    return f"{text[:half].rstrip()} … {text[-half:].lstrip()}"
 
 
 def clauses(text: str, most: int) -> str:

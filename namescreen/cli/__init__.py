@@ -10,7 +10,8 @@ import gc
 import os
 import re
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import partial
 from importlib import import_module
@@ -102,9 +103,27 @@ class _LazyGroup(TyperGroup):
         with formatter.section("Commands"):
             formatter.write_dl([(name, entry.summary) for name, entry in COMMANDS.items()])
 
+    def make_context(self, *given: Any, **more: Any) -> Any:
+        with _bounded_messages():
+            return super().make_context(*given, **more)
+
     def invoke(self, ctx: Any) -> Any:
-        with guarded():
+        with guarded(), _bounded_messages():
             return super().invoke(ctx)
+
+
+@contextmanager
+def _bounded_messages() -> Iterator[None]:
+    """Bound what the parser of commands says of a command that it cannot use: it quotes it whole."""
+    try:
+        yield
+    except Exception as error:
+        message = getattr(error, "message", None)  # that of Click's errors, or Typer's own copy of them
+        if isinstance(message, str):
+            from namescreen.plain_text import bounded
+
+            error.message = bounded(message)  # type: ignore[attr-defined]
+        raise
 
 
 def _version(asked: bool) -> None:

@@ -60,7 +60,7 @@ def guarded() -> Iterator[None]:
         _give_up_output()
         reason, check = error.strerror or error, "Check the place and the room there, then start again"
         if error.filename:
-            _end(f"{os.fsdecode(error.filename)}: {reason}. {check}", BAD_INPUT)
+            _end(_told(InputError(f"{os.fsdecode(error.filename)}: {reason}. {check}")), BAD_INPUT)
         _end(f"the output cannot be written ({reason}). What is there is not whole. {check}", BAD_INPUT)
 
 
@@ -71,12 +71,12 @@ def _give_up_output() -> None:
 
 
 def _told(error: NamescreenError) -> str:
-    from namescreen.plain_text import visible
+    from namescreen.plain_text import bounded, visible
 
     lines = [str(problem) for problem in error.problems] if isinstance(error, InputError) else [str(error)]
     more = len(lines) - MOST_PROBLEMS
     shown = [*lines[:MOST_PROBLEMS], *([f"... and {more} more like these."] if more > 0 else [])]
-    return "\n".join(visible(line) for line in shown)
+    return "\n".join(bounded(visible(line)) for line in shown)
 
 
 def _end(text: str, code: int) -> None:

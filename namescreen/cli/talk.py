@@ -13,7 +13,7 @@ from types import FrameType
 from typing import TypeVar
 
 from namescreen.errors import Interrupted
-from namescreen.plain_text import visible, wrapped
+from namescreen.plain_text import bounded, visible, wrapped
 
 __all__ = ["Progress", "counted", "kept", "on_terminal", "progress", "say"]
 
@@ -32,7 +32,7 @@ USUAL = 80
 def say(*remarks: str) -> None:
     """Write remarks to stderr, a line each; past twenty, only their number."""
     for remark in remarks[:MOST_REMARKS]:
-        sys.stderr.write(on_terminal(visible(remark)) + "\n")
+        sys.stderr.write(on_terminal(bounded(visible(remark))) + "\n")
     if len(remarks) > MOST_REMARKS:
         sys.stderr.write(f"... and {len(remarks) - MOST_REMARKS} more remarks like these.\n")
     sys.stderr.flush()

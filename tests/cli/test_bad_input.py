@@ -297,3 +297,30 @@ def test_territories_that_are_not_understood_are_told(run: Run, tmp_path: Path) 
     (tmp_path / "marks.csv").write_text("mark,office,territories\nTIMELO,WO,XX; Mars\n")
     done = run(*SCREEN, "--name", "Timelow", "--register", "marks.csv")
     assert "line 2, territories: 'XX; Mars' holds what is not a country" in done.stderr
+
+
+LONG = "x" * 5_000
+
+
+@pytest.mark.parametrize(
+    "command",
+    [
+        (LONG,),
+        ("classes", f"--{LONG}"),
+        ("classes", "pots", "--limit", LONG),
+        ("brainstorm", "--concept", "漢" * 5_000),
+        ("brainstorm", "--concept", f"herb={LONG}", "--ideas"),
+        ("brainstorm", "--concept", "漢 " * 2_500),
+        ("brainstorm", LONG),
+        ("screen", "--name", "Fern", "--languages", LONG),
+        ("screen", "--name", "Fern", "--classes", LONG),
+        ("report", LONG),
+        ("addresses", "Fern", "--ending", LONG),
+        ("register", "info", LONG),
+    ],
+)
+def test_no_message_quotes_more_than_anyone_reads(run: Run, command: tuple[str, ...]) -> None:
+    told = run(*command).stderr
+    assert "Traceback" not in told
+    assert max(map(len, told.splitlines())) < 1_300
+    assert "…" in told
