@@ -18,7 +18,7 @@ from namescreen.generation.paging import good_names, least_score
 from namescreen.generation.senses import doubt, meaning_found, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
 from namescreen.lexicon import lexicon
-from namescreen.plain_text import bounded, plural, shorten
+from namescreen.plain_text import bounded, plural, shorten, visible
 from namescreen.text import fold
 
 from .output import PARTS_SHOWN, Column, definitions, folded, say_below, show_table
@@ -165,7 +165,7 @@ class Desk:
 
     def say(self, text: str) -> None:
         """Write what is no table within the terminal's width; a path stays whole, so that it can be copied."""
-        lines = map(bounded, text.split("\n"))
+        lines = (bounded(visible(line)) for line in text.split("\n"))
         self.write("\n".join(folded(line, break_long_words=False, break_on_hyphens=False) for line in lines))
 
     def _refuse(self, what: str) -> None:

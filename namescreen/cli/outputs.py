@@ -24,6 +24,8 @@ def unfit_output(path: Path, kind: str, beginnings: tuple[bytes, ...], inputs: I
     A file that stands there may only be replaced if it begins as files of this `kind` do (or is empty), and is
     not among the `inputs`.
     """
+    if "\0" in str(path):
+        return Problem("is no path: it holds a NUL", "Write to another file", str(path))
     if os.path.realpath(path) in {os.path.realpath(one) for one in inputs}:
         return Problem(f"is also read for this {kind}", "Write to another file", str(path))
     if path.is_dir():

@@ -142,3 +142,11 @@ def test_a_related_name_is_good_enough_after_more() -> None:
     assert good_names(iter([related, apart]), 0.4, 5) == ([related], True)
     assert least_score([0.6, 0.4, 0.5], 0) > least_score([0.6, 0.4, 0.5], 1) > least_score([0.6, 0.4, 0.5], 9) == 0
     assert least_score([], 0) == 0
+
+
+def test_nothing_that_is_typed_reaches_the_terminal_as_it_is(sit: Sit) -> None:
+    one = sit()
+    red = "\x1b[31m"
+    for line in (f"add her{red}b", f"without {red}clay", f"keep {red}", red, f"save {red}/x", f"why {red}"):
+        assert "\x1b" not in one.say(line)
+    assert "holds a NUL" in " ".join(one.say("save a\0b").split())
