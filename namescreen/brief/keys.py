@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from ..files import names_a_file
-from ..territories import territory
+from ..territories import COUNTRIES, members_of, territory
 from .checker import Checker, Read, WrongError, shown
 from .model import Concept, CostItem
 from .toml_lines import Place
@@ -81,7 +81,10 @@ def _country(checker: Checker, value: Any, place: Place) -> str:
     code: str = matching("[A-Z]{2}", "a country code", remedy, str.upper)(checker, value, place)
     if code == "UK":
         raise WrongError("'UK' is not a country code", "The code of the United Kingdom is GB")
-    return territory(code)
+    found = territory(code)
+    if found not in COUNTRIES and not members_of(found):
+        raise WrongError(f"{shown(code)} is the code of no country", remedy)
+    return found
 
 
 def _path(checker: Checker, value: Any, place: Place) -> Path:

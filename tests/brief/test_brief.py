@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from namescreen.brief import Brief, Concept, CostItem, Costs, load_brief, parse_brief, starter
 from namescreen.errors import InputError, Problem
 from namescreen.goods import list_of_classes
+from namescreen.territories import COUNTRIES, UNIONS
 from tests.conftest import Run
 
 WHOLE = """
@@ -334,3 +335,19 @@ def test_a_concept_with_its_meaning_is_written_as_it_is_typed(tmp_path: Path) ->
     path.write_text('concepts = ["=season"]\n')
     with pytest.raises(InputError, match="no word before its meaning"):
         load_brief(path)
+
+
+@pytest.mark.parametrize("code", ["XX", "EN", "SP", "JA", "ZZ"])
+def test_a_market_that_is_no_country_is_refused(tmp_path: Path, code: str) -> None:
+    path = tmp_path / "brief.toml"
+    path.write_text(f'markets = ["GB", "{code}"]\n')
+    with pytest.raises(InputError, match=f"line 1, markets, item 2: '{code}' is the code of no country"):
+        load_brief(path)
+
+
+def test_every_country_and_union_may_be_a_market(tmp_path: Path) -> None:
+    path = tmp_path / "brief.toml"
+    codes = sorted({*COUNTRIES, *UNIONS})
+    assert len(COUNTRIES) == 250  # ISO 3166-1 has 249 codes (from memory), and XK
+    path.write_text(f"markets = {codes}\n")
+    assert set(load_brief(path).markets) == set(codes)
