@@ -15,7 +15,7 @@ from namescreen.plain_text import cell, number, plural, some, visible
 from .guard import NOT_CHECKED
 from .inputs import usable_names
 from .options import BriefOption, FormatOption, GoodsOption, StrictOption, brief_with, make_app
-from .output import Column, Format, Row, print_disclaimer, say_below, show
+from .output import Column, Format, Row, folded, print_disclaimer, say_below, show
 from .talk import counted, progress, say
 
 if TYPE_CHECKING:
@@ -251,7 +251,7 @@ def _show_one(fit: _Fit, form: Format) -> None:
     estimate = fit.estimate
     parts = f"domain {number(estimate.domain_score)}, handle {number(estimate.handle_score)}"
     title = f"{fit.name}: fit {number(estimate.score)} ({parts})"
-    sys.stdout.write(f"\n## {cell(title)}\n\n" if form is Format.markdown else f"\n{visible(title)}\n")
+    sys.stdout.write(f"\n## {cell(title)}\n\n" if form is Format.markdown else f"\n{folded(visible(title))}\n")
     rows = [*_domain_rows(estimate), *_handle_rows(estimate)]
     if rows:
         show(rows, ADDRESSES, form)

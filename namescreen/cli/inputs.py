@@ -73,7 +73,7 @@ def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, 
     files = [text for text in given if names_a_file(text)]
     if files:
         raise InputError([file_not_name(text) for text in files])
-    wanted: dict[str, None] = {}
+    wanted: dict[str, str] = {}
     problems: list[Problem] = []
     for text in given:
         name = parse(text)
@@ -82,13 +82,13 @@ def usable_names(given: Iterable[str]) -> tuple[tuple[str, ...], tuple[Problem, 
             problems.append(Problem(f"{text[:40]!r} has no letters or digits", "It was left out"))
         elif len(text) > MAX_LENGTH:
             problems.append(Problem(f"a name has {len(text):,} characters", f"It was left out: at most {MAX_LENGTH}"))
-        elif name.text in wanted:
-            problems.append(Problem(f"{short} is given twice", "It is screened once"))
+        elif name.text.casefold() in wanted:
+            problems.append(Problem(f"{short} is given twice", "It is screened once, whatever its capitals"))
         else:
-            wanted[name.text] = None
+            wanted[name.text.casefold()] = name.text
     if not wanted:
         raise InputError(problems or [Problem("no names are given", "Give --name a name")])
-    return tuple(wanted), tuple(problems)
+    return tuple(wanted.values()), tuple(problems)
 
 
 def file_not_name(text: str) -> Problem:

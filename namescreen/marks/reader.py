@@ -304,8 +304,8 @@ def read_names(source: Path | str, *, encoding: str | None = None) -> tuple[tupl
 _NAME_COLUMN = re.compile(rb'(?:\xef\xbb\xbf)?\s*(?:[^\r\n]*[,;\t|])?[ ]*"?name"?[ ]*[,;\t|\r\n]', re.IGNORECASE)
 
 
-def _names(stream: Stream, suffix: str, log: ProblemLog, encoding: str | None) -> dict[str, None]:
-    names: dict[str, None] = {}
+def _names(stream: Stream, suffix: str, log: ProblemLog, encoding: str | None) -> list[str]:
+    names: dict[str, str] = {}
     columns: Columns = {}
     if _NAME_COLUMN.match(stream.head):  # standard input, and a file of any ending, may hold a table
         suffix, columns = suffix if suffix in (".tsv", ".tab") else ".csv", {"text": "name"}
@@ -317,8 +317,8 @@ def _names(stream: Stream, suffix: str, log: ProblemLog, encoding: str | None) -
             log.leave_out(f"{text[:40]!r} has no letters or digits", "it cannot be compared", line)
         elif len(text) > MAX_LENGTH:
             log.leave_out(f"the name has {len(text):,} characters", f"names have at most {MAX_LENGTH}", line)
-        elif text in names:
-            log.note(f"{text[:40]!r} stands twice", "It is screened once", line=line)
+        elif text.casefold() in names:
+            log.note(f"{text[:40]!r} stands twice", "It is screened once, whatever its capitals", line=line)
         else:
-            names[text] = None
-    return names
+            names[text.casefold()] = text
+    return [*names.values()]

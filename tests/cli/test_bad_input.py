@@ -324,3 +324,12 @@ def test_no_message_quotes_more_than_anyone_reads(run: Run, command: tuple[str, 
     assert "Traceback" not in told
     assert max(map(len, told.splitlines())) < 1_300
     assert "…" in told
+
+
+def test_a_name_in_other_capitals_is_the_same_name(run: Run, tmp_path: Path, marks: Path) -> None:
+    (tmp_path / "names.txt").write_text("Loamlet\nLOAMLET\nCafé\nCafe\nloamlet\n")
+    command = (*SCREEN, "--register", marks, "--format", "jsonl")
+    done = run(*command, "names.txt")
+    assert screened(done) == ["Loamlet", "Café", "Cafe"]  # another letter makes another name
+    assert "line 2: 'LOAMLET' stands twice" in done.stderr
+    assert screened(run(*command, "--name", "Loamlet", "--name", "LOAMLET")) == ["Loamlet"]

@@ -215,3 +215,8 @@ def test_data_goes_where_it_is_sent_while_a_bar_is_shown(tmp_path: Path) -> None
     os.close(side)
     os.close(terminal)
     assert done.stdout == b"row 1\nrow 2\n"
+
+
+def test_the_head_of_addresses_stays_within_a_narrow_width(run: Run) -> None:
+    told = run("addresses", "Forêt Tranquille", "--ending", "com", env={"COLUMNS": "40"}).stdout
+    assert 0 < max(map(width, told.splitlines())) <= 40
