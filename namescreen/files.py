@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import glob
+import hashlib
 import os
 import stat
 import time
@@ -14,7 +15,7 @@ from typing import BinaryIO
 
 from .errors import InputError, Problem
 
-__all__ = ["names_a_file", "read_bounded", "refuse_devices", "replacing", "user_cache", "write_whole"]
+__all__ = ["names_a_file", "read_bounded", "refuse_devices", "replacing", "sha256_of", "user_cache", "write_whole"]
 
 ABANDONED = 3600.0
 """Seconds after which an unfinished file that nobody writes to any more belongs to a run that was killed."""
@@ -116,3 +117,9 @@ def user_cache() -> Path:
     except (KeyError, RuntimeError):
         folder = Path("~")
     return folder if folder.is_absolute() else Path(os.devnull) / "namescreen"
+
+
+def sha256_of(path: Path) -> str:
+    """The sha256 of a file's bytes, in hexadecimal."""
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()

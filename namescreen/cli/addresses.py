@@ -15,7 +15,7 @@ from namescreen.plain_text import cell, number, plural, some, visible
 from .guard import NOT_CHECKED
 from .inputs import usable_names
 from .options import BriefOption, FormatOption, GoodsOption, StrictOption, brief_with, make_app
-from .output import Column, Format, Row, folded, print_disclaimer, say_below, show
+from .output import Column, Format, Row, folded, print_disclaimer, say_point, show
 from .talk import counted, progress, say
 
 if TYPE_CHECKING:
@@ -244,7 +244,7 @@ def _show(fits: Sequence[_Fit], form: Format, checked: bool) -> None:
         for fit in fits:
             _show_one(fit, form)
         if checked:
-            _say(NO_RIGHT, form)
+            say_point(NO_RIGHT, form, apart=True)
 
 
 def _show_one(fit: _Fit, form: Format) -> None:
@@ -256,22 +256,22 @@ def _show_one(fit: _Fit, form: Format) -> None:
     if rows:
         show(rows, ADDRESSES, form)
     for reason in estimate.reasons:
-        _say(reason, form)
+        say_point(reason, form, apart=True)
     if estimate.effort:
-        _say(f"{plural(estimate.effort, 'key')} to type.", form)
+        say_point(f"{plural(estimate.effort, 'key')} to type.", form, apart=True)
     for label, texts in (
         ("Likely misspellings", estimate.slips),
         ("Looks much the same", estimate.lookalikes),
         ("Other handles", estimate.spare_handles),
     ):
         if texts:
-            _say(f"{label}: {some(texts)}.", form)
+            say_point(f"{label}: {some(texts)}.", form, apart=True)
     if fit.found:
         sys.stdout.write("\n")
         show([_found_row(one, estimate) for one in fit.found], FOUND, form)
         days = sorted({one.date for one in fit.found if one.date})
         if days:
-            _say(f"Answers of {some(days)}.", form)
+            say_point(f"Answers of {some(days)}.", form, apart=True)
 
 
 def _found_row(finding: Finding, estimate: Estimate) -> Row:
@@ -323,10 +323,3 @@ def _csv_rows(fit: _Fit) -> Iterator[Row]:
         for one in known or [{}]:
             taken = {True: "yes", False: "no"}.get(one.get("taken"), "")  # type: ignore[call-overload]
             yield {**plain, **one, "taken": taken}
-
-
-def _say(text: str, form: Format) -> None:
-    if form is Format.markdown:
-        sys.stdout.write(f"\n- {cell(text)}\n")
-    else:
-        say_below(text)

@@ -15,7 +15,7 @@ from namescreen.plain_text import width as columns
 
 from .inputs import file_not_name
 from .options import FormatOption, make_app
-from .output import Column, Format, json_line, print_disclaimer, say_below, show, width
+from .output import Column, Format, json_line, print_disclaimer, say_below, say_point, show, width
 
 if TYPE_CHECKING:
     from namescreen.closeness import Closeness, Explanation, Pair
@@ -116,15 +116,15 @@ def _show(name: str, mark: str, written: str, found: Closeness, evidence: Explan
     show(_scores(found), SCORES, form)
     sys.stdout.write("\n")
     if written != name:
-        _say(f"Compared as {written}: readers see these words in it.", form)
+        say_point(f"Compared as {written}: readers see these words in it.", form)
     for sentence in found.reasons:
-        _say(sentence, form)
-    _say(found.calibration.statement, form)
+        say_point(sentence, form)
+    say_point(found.calibration.statement, form)
     _head("Letter by letter", form)
     _pairs(evidence.letters)
     if evidence.sounds:
         _head("Sound by sound", form)
-        _say(f"read as {' and '.join(evidence.readings)}", form)
+        say_point(f"read as {' and '.join(evidence.readings)}", form)
         _pairs(evidence.sounds)
     for text, words in zip((written, mark), evidence.pairs, strict=True):
         _head(f"Words of {text}", form)
@@ -138,13 +138,6 @@ def _head(text: str, form: Format, level: int = 3) -> None:
         sys.stdout.write(f"{'#' * level} {cell(text)}\n\n")
     else:
         say_below(text, indent="")
-
-
-def _say(text: str, form: Format) -> None:
-    if form is Format.markdown:
-        sys.stdout.write(f"- {cell(text)}\n")
-    else:
-        say_below(text)
 
 
 def _pairs(pairs: Sequence[tuple[str | None, str | None]]) -> None:

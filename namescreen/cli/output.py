@@ -16,14 +16,14 @@ from enum import StrEnum
 from typing import Any
 
 from namescreen.outcome import DISCLAIMER
-from namescreen.plain_text import csv_line, number, table, unseen_escaped, visible, wrapped
+from namescreen.plain_text import cell, csv_line, number, table, unseen_escaped, visible, wrapped
 from namescreen.plain_text import width as text_width
 
 from .talk import say
 
 __all__ = ["PARTS_SHOWN",
     *("BELOW", "Column", "Format", "definitions", "folded", "json_line", "on_screen", "print_disclaimer"),
-    *("say_below", "show", "show_table", "width"),
+    *("say_below", "say_point", "show", "show_table", "width"),
 ]
 
 PARTS_SHOWN = {"sense": "evokes", "sayable": "says", "indirect": "indirect"}
@@ -232,6 +232,15 @@ def folded(text: str, indent: str = "", further: str = "  ", **options: Any) -> 
     """`text` folded between words to the terminal's width; the lines after the first stand further in. `options` are
     those of `textwrap.wrap`."""
     return "\n".join(wrapped(text, width() - 1, initial_indent=indent, subsequent_indent=indent + further, **options))
+
+
+def say_point(text: str, form: Format, *, apart: bool = False) -> None:
+    """Write a remark: a point of a list in Markdown, `apart` from what is before it, else below what it is about."""
+    gap = "\n" if apart else ""
+    if form is Format.markdown:
+        _line(f"{gap}- {cell(text)}")
+    else:
+        say_below(text)
 
 
 def definitions(terms: Iterable[tuple[str, str]]) -> str:

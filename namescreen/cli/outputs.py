@@ -11,7 +11,7 @@ from itertools import count
 from pathlib import Path
 
 from namescreen.errors import Problem
-from namescreen.files import user_cache, write_whole
+from namescreen.files import sha256_of, user_cache, write_whole
 
 from .talk import say
 
@@ -54,7 +54,7 @@ def write_output(path: Path, contents: bytes) -> None:
     A file that stands there and has been changed since it was written, or was not written here, is kept beside it
     under another name, and that is said.
     """
-    aside = None if _is_unchanged(path) or _digest(path) == hashlib.sha256(contents).hexdigest() else set_aside(path)
+    aside = None if _is_unchanged(path) or sha256_of(path) == hashlib.sha256(contents).hexdigest() else set_aside(path)
     try:
         write_whole(path, contents)
     except BaseException:
@@ -66,7 +66,7 @@ def write_output(path: Path, contents: bytes) -> None:
     with suppress(OSError):
         record = _record(path)
         record.parent.mkdir(parents=True, exist_ok=True)
-        record.write_text(_digest(path))
+        record.write_text(sha256_of(path))
 
 
 def set_aside(path: Path) -> Path:
@@ -86,14 +86,9 @@ def _is_unchanged(path: Path) -> bool:
     if not path.exists() or not path.stat().st_size:
         return True
     try:
-        return _record(path).read_text() == _digest(path)
+        return _record(path).read_text() == sha256_of(path)
     except (OSError, UnicodeDecodeError):
         return False
-
-
-def _digest(path: Path) -> str:
-    with path.open("rb") as file:
-        return hashlib.file_digest(file, "sha256").hexdigest()
 
 
 def _record(path: Path) -> Path:

@@ -16,7 +16,7 @@ from namescreen.plain_text import cell, some, visible
 from .guard import NOT_CHECKED
 from .inputs import usable_names
 from .options import BriefOption, FormatOption, LanguagesOption, StrictOption, brief_with, language_list, make_app
-from .output import Column, Format, Row, print_disclaimer, say_below, show
+from .output import Column, Format, Row, print_disclaimer, say_point, show
 from .talk import counted, say
 
 if TYPE_CHECKING:
@@ -144,19 +144,19 @@ def _opened(sources: Sequence[Dictionary], asked: Sequence[str] | None) -> tuple
 def _show_one(found: _Found, form: Format, *, looked: bool) -> None:
     _head(found.name, form)
     if found.lookalikes:
-        _say(f"look-alike letters: {found.lookalikes}", form)
+        say_point(f"look-alike letters: {found.lookalikes}", form, apart=True)
     unlucky = [reading for reading in found.readings if reading.severity > 0]
     if unlucky:
         show([_row(reading) for reading in unlucky], READINGS, form)
     else:
-        _say("No unlucky word found." if looked else "Not checked for unlucky words: see below.", form)
+        say_point("No unlucky word found." if looked else "Not checked for unlucky words: see below.", form, apart=True)
     ordinary = [reading for reading in found.readings if reading.severity == 0]
     if ordinary:
-        _say(f"Also met: {'; '.join(_ordinary(ordinary))}", form)
+        say_point(f"Also met: {'; '.join(_ordinary(ordinary))}", form, apart=True)
     _show_saying([one for one in found.ease if not isinstance(one, NotChecked)], form)
     for one in found.ease:
         if isinstance(one, NotChecked):
-            _say(str(one), form)
+            say_point(str(one), form, apart=True)
 
 
 def _row(reading: Reading) -> Row:
@@ -204,10 +204,11 @@ def _show_saying(found: Sequence[Ease], form: Format) -> None:
         for one in found
     ]
     show(rows, SAYING, form)
-    _say(
+    say_point(
         "how usual: of 100 words of that language, how many have a less usual order of letters; likely read: in the "
         "letters of the International Phonetic Alphabet",
         form,
+        apart=True,
     )
 
 
@@ -215,7 +216,7 @@ def _show_coverage(covered: Sequence[Coverage | NotChecked], asked: Sequence[str
     """What was searched: a line a language where they were asked for, else the totals."""
     _head("Looked through", form)
     for line in _coverage_lines(covered, asked):
-        _say(line, form)
+        say_point(line, form, apart=True)
 
 
 def _coverage_lines(covered: Sequence[Coverage | NotChecked], asked: Sequence[str] | None) -> Iterator[str]:
@@ -253,10 +254,3 @@ def _csv_rows(found: _Found) -> Iterator[Row]:
 
 def _head(text: str, form: Format) -> None:
     sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else f"\n{visible(text)}\n")
-
-
-def _say(text: str, form: Format) -> None:
-    if form is Format.markdown:
-        sys.stdout.write(f"\n- {cell(text)}\n")
-    else:
-        say_below(text)

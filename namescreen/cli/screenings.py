@@ -12,7 +12,7 @@ from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
 from namescreen.policy import OTHER_GOODS, Level
 
-from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, show, width
+from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, say_point, show, width
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
@@ -159,30 +159,31 @@ def _show_one(one: Screening, goods: str, form: Format) -> None:
 
     entry = entry_of(one)
     _head(one.name, form)
-    _say(f"worst finding: {worst_words(entry)}", form)
+    say_point(f"worst finding: {worst_words(entry)}", form)
     if isinstance(one.close_marks, NotChecked):
-        _say(_plainly(one.close_marks), form)
+        say_point(_plainly(one.close_marks), form)
     elif not one.close_marks:
-        _say("no mark in the lists came near it", form)
+        say_point("no mark in the lists came near it", form)
     else:
         _show_marks(entry, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
-        _say(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
+        say_point(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
         if one.distinctiveness.laws:
-            _say(f"law, from memory: {'; '.join(one.distinctiveness.laws)}", form)
+            say_point(f"law, from memory: {'; '.join(one.distinctiveness.laws)}", form)
     if not isinstance(one.readings, NotChecked):
         bad = [reading for reading in one.readings if reading.severity > 0]
         for reading in bad[:3]:
-            _say(f"reads as {reading}", form)
+            say_point(f"reads as {reading}", form)
         if not bad:
             languages = ", ".join(coverage.language for coverage in one.coverage)
-            _say(f"no unlucky reading found in {languages}", form)
+            say_point(f"no unlucky reading found in {languages}", form)
     if not isinstance(one.addresses, NotChecked):
         first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
         handle = one.addresses.everywhere
         told = [first, f"handle {handle}" if handle else "", *one.addresses.reasons]
-        _say(f"addresses (nobody was asked): fit {number(one.addresses.score)}; {'; '.join(filter(None, told))}", form)
+        fit = number(one.addresses.score)
+        say_point(f"addresses (nobody was asked): fit {fit}; {'; '.join(filter(None, told))}", form)
 
 
 def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: Format) -> None:
@@ -200,7 +201,7 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
         sys.stdout.write("\n")
         for mark in shown:
             if below := _below(mark):
-                _say(f"{mark.mark.text}: {below}", form)
+                say_point(f"{mark.mark.text}: {below}", form)
     for head, further in (
         ("also, minor", [mark for mark in ordered if mark.level > Level.NOTHING and mark not in shown]),
         (f"further off{', below minor' if telling else ''}",
@@ -209,15 +210,15 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
         if further:
             named = [_briefly(mark) for mark in further[:_NEAREST]]
             more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
-            _say(f"{head}: {some([*named, *more])}", form)
+            say_point(f"{head}: {some([*named, *more])}", form)
     if not telling:
         return
     gravest = ordered[0]
     for reason in gravest.closeness.reasons:
         if reason not in _of_the_whole(gravest):  # else it stands under its mark
-            _say(f"{gravest.mark.text}: {reason}", form)
+            say_point(f"{gravest.mark.text}: {reason}", form)
     if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods):
-        _say(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
+        say_point(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
 
 
 def _briefly(close: CloseMark) -> str:
@@ -236,7 +237,7 @@ def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
         _head("Not checked", form)
     for missing, whose in names.items():
         whom = "" if len(whose) == len(found) else f" ({shorten(', '.join(whose), 60)})"
-        _say(f"{_label(missing)}{whom}: {missing.because}", form)
+        say_point(f"{_label(missing)}{whom}: {missing.because}", form)
 
 
 def _plainly(missing: NotChecked) -> str:
@@ -252,13 +253,6 @@ def _head(text: str, form: Format) -> None:
     sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else "\n")
     if form is not Format.markdown:
         say_below(text, indent="")
-
-
-def _say(text: str, form: Format) -> None:
-    if form is Format.markdown:
-        sys.stdout.write(f"- {cell(text)}\n")
-    else:
-        say_below(text)
 
 
 def _mark_row(close: CloseMark) -> Row:

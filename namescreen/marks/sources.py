@@ -6,7 +6,6 @@ Everything streams: a file of any size costs a few megabytes, an archive only it
 from __future__ import annotations
 
 import gzip
-import hashlib
 import lzma
 import os
 import re
@@ -23,10 +22,11 @@ from pathlib import Path, PurePosixPath
 from typing import IO
 
 from ..errors import InputError, Problem
+from ..files import sha256_of
 from .other_kinds import KINDS_NOT_READ, no_list
 from .problems import ProblemLog
 
-__all__ = ["Container", "DamagedError", "Document", "Stream", "containers_of", "files_of", "sha256_of"]
+__all__ = ["Container", "DamagedError", "Document", "Stream", "containers_of", "files_of"]
 
 HEAD = 8192
 MOST_FILES = 300_000
@@ -265,12 +265,6 @@ def _walked(folder: Path) -> list[Path]:
             remedy = f"{_NAME_ONE}; pack very many files as one zip"
             raise InputError(Problem(f"holds more than {MOST_FILES:,} files", remedy, str(folder)))
     return found
-
-
-def sha256_of(path: Path) -> str:
-    """The sha256 of a file's bytes, in hexadecimal."""
-    with path.open("rb") as file:
-        return hashlib.file_digest(file, "sha256").hexdigest()
 
 
 def containers_of(

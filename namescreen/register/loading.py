@@ -12,9 +12,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from ..errors import DataError, InputError, Problem
+from ..files import sha256_of
 from ..marks.columns import MarkWriter
 from ..marks.fields import chosen_columns
-from ..marks.sources import files_of, sha256_of
+from ..marks.sources import files_of
 from ..marks.status import STATUSES
 from ..marks.tally import Source
 from ..tables import wordlists_folder

@@ -12,7 +12,7 @@ from namescreen import blends
 from namescreen.generation.blending.cuts import cuts, shared
 from namescreen.generation.blending.features import FEATURES, Similarity, features
 from namescreen.generation.blending.letter_statistics import doubt_of_beginning, doubt_of_ending, surprise
-from namescreen.generation.blending.source_word import align, source, strain
+from namescreen.generation.blending.source_word import align, source
 from namescreen.tables import open_table
 
 WORDS = st.sampled_from(
@@ -47,11 +47,6 @@ def test_any_letters_can_be_tied_to_any_sounds(letters: str, sounds: list[str]) 
     assert before[0] == 0
     assert before[-1] == len(sounds)
     assert all(one <= two for one, two in pairwise(before))
-    assert strain(letters, sounds) >= 0
-
-
-def test_an_ordinary_spelling_strains_less_than_an_odd_one() -> None:
-    assert strain("clay", ("K", "L", "EY1")) < 0.1 < strain("xzay", ("K", "L", "EY1"))
 
 
 @given(WORDS, WORDS)

@@ -18,7 +18,7 @@ import pytest
 
 from namescreen.closeness.sound import phoneme_codes_of
 from namescreen.errors import DataError, InputError
-from namescreen.marks.sources import sha256_of
+from namescreen.files import sha256_of
 from namescreen.native import is_compiled
 from namescreen.register import Register, info, open_prepared, prepare, read_register, store
 

@@ -13,7 +13,7 @@ from functools import cached_property, lru_cache
 
 from ..word_sounds import is_vowel, sounds_of, syllable_starts
 
-__all__ = ["Source", "align", "source", "strain"]
+__all__ = ["Source", "align", "source"]
 
 _SPELLINGS = """
     AA o a ah oh ow au aa ho ea e; AE a ai au i; AH u o a e i ou oo io ea eo ia ai oe y eau ah ie; AO o
@@ -52,18 +52,6 @@ def align(letters: str, sounds: Sequence[str]) -> tuple[int, ...]:
 
     The cheapest way to spell `sounds` as `letters`; always an answer, however odd the spelling.
     """
-    return _tie(letters, sounds)[0]
-
-
-def strain(letters: str, sounds: Sequence[str]) -> float:
-    """How unusual it is to spell `sounds` as `letters`: the price of the cheapest way, for each letter or sound.
-
-    0 = every sound by its commonest spelling; about 0.05 for ordinary words; 1 = nothing fits.
-    """
-    return _tie(letters, sounds)[1] / max(len(letters), len(sounds), 1)
-
-
-def _tie(letters: str, sounds: Sequence[str]) -> tuple[tuple[int, ...], float]:
     bare = [sound.rstrip("012") for sound in sounds]
     many, all_sounds = len(letters), len(bare)
     far = float("inf")
@@ -105,7 +93,7 @@ def _tie(letters: str, sounds: Sequence[str]) -> tuple[tuple[int, ...], float]:
         for inside in range(1, di):  # a digraph's sound belongs to its first letter
             before[i - inside] = j
         i, j = i - di, j - dj
-    return (0, *before[1:]), best[many][all_sounds]
+    return (0, *before[1:])
 
 
 @dataclass(frozen=True)

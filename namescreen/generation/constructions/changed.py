@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from ...lexicon import kinds, zipf
-from ...pronunciation.alignment import sound_similarity
+from ...pronunciation.alignment import sound_similarity, syllables_in
 from ...pronunciation.phones import VOWEL_LETTERS, code_of
 from ...tables import open_table
 from ..brief_terms import BriefTerms
@@ -123,9 +123,7 @@ def _heard_at_once(code: str, other: str) -> bool:
     return sound_keys(code)[0] == sound_keys(other)[0] or _one_sound_apart(code, other)
 
 
-@lru_cache(maxsize=1 << 13)
-def _vowels(code: str) -> int:
-    return sum(letter in VOWEL_LETTERS for letter in code)
+_vowels = lru_cache(maxsize=1 << 13)(syllables_in)
 
 
 def _one_sound_apart(one: str, other: str) -> bool:
