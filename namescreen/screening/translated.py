@@ -29,6 +29,8 @@ what schools teach (common practice, no source)."""
 COGNATE = 0.6
 """The share of letters in common from which a word of one language shows what one of another means. Ours, not
 fitted."""
+_LONG = 5
+"""Letters of a word that is looked for in a compound, and that such a compound has more; ours."""
 
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
@@ -114,8 +116,9 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
 
 def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]) -> bool:
     """Whether buyers in one of `markets` where `mark` holds know both its `language`, in which it says `name`, and that
-    of the name; English of everyday words is known everywhere. An examiner in the United States translates common
-    languages whoever buys (doctrine of foreign equivalents, TMEP 1207.01(b)(vi)). Where no market is stated, yes."""
+    of the name; English of everyday words, or of words spelled much like theirs, is known everywhere. An examiner in
+    the United States translates common languages whoever buys (doctrine of foreign equivalents, TMEP 1207.01(b)(vi)).
+    Where no market is stated, yes."""
     held = bites_where(mark, markets)
     places = [place for one in held for place in (members_of(one) or (one,))]
     if not places or any(law_of(place) == "US" for place in places):
@@ -136,18 +139,26 @@ def _own_languages(place: str) -> tuple[str, ...]:
 def _all_known(english: str, foreign: str) -> bool:
     """Whether buyers know each word of an English name that says a `foreign` one: it is an everyday word, in whatever
     form, or spelled much like a word of theirs (raven, Rabe)."""
-    from rapidfuzz.distance import Levenshtein
-
     from ..lexicon import zipf
 
-    theirs = [form for word in _words(foreign) for form in _bases(word)]
+    theirs = [fold(form) for word in _words(foreign) for form in _bases(word)]
 
     def known(word: str) -> bool:
         forms = _bases(word)
-        alike = (Levenshtein.normalized_similarity(fold(one), fold(other)) for one in forms for other in theirs)
+        alike = (_shared(fold(one), other) for one in forms for other in theirs)
         return max(map(zipf, forms)) >= EVERYDAY or max(alike, default=0.0) >= COGNATE
 
     return all(map(known, _words(english)))
+
+
+def _shared(word: str, other: str) -> float:
+    """How much of a word stands in another, in [0, 1], or in what is as long in it, if that is a compound by its
+    length."""
+    from rapidfuzz import fuzz
+    from rapidfuzz.distance import Levenshtein
+
+    within = len(word) >= _LONG and len(other) >= len(word) + _LONG
+    return fuzz.partial_ratio(word, other) / 100 if within else float(Levenshtein.normalized_similarity(word, other))
 
 
 def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
