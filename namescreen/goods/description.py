@@ -168,7 +168,9 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
 def describe(word: str, goods: str) -> Evidence:
     """The strongest evidence that the folded `word` (or entry of several words) describes `goods`; 0 if none."""
     found = [describe_plainly(word, goods)]
-    if not is_trade_name(word):
+    if "number" in kinds(word):  # whatever games and idioms a dictionary has it in
+        found.append(_in_phrase(word, context(goods), goods))
+    elif not is_trade_name(word):
         around = context(goods)
         found += [] if is_other_animal(word, goods) else [_associated(word, around)]
         found += [] if is_animal(word) and not around.food else [_through(word, around)]

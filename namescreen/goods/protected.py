@@ -8,11 +8,12 @@ from collections.abc import Iterable
 from functools import cache, lru_cache
 
 from ..tables import open_table
-from ..text import parse
+from ..text import fold, parse
 from .classification import likely_classes
 from .deception import misleading
 from .evocation import evoked
 from .grounds import grounds_for
+from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
 __all__ = ["ProtectedSign", "protected_signs"]
@@ -128,12 +129,20 @@ def _listed(words: tuple[str, ...]) -> list[tuple[str, str]]:
     while at < len(words):
         for size in range(min(LONGEST_SIGN, len(words) - at), 0, -1):
             sign = " ".join(words[at : at + size])
-            if entry := table.get(sign):
+            if entry := table.get(sign) or _of_its_place(sign):
                 found.append((sign, entry))
                 at += size - 1
                 break
         at += 1
     return found
+
+
+def _of_its_place(sign: str) -> str:
+    """The entry of the place that a word is the adjective of, if that is a name of origin by itself (solinger); else
+    ""."""
+    place = place_of(sign)
+    entry = str(open_table("protected_signs.tsv").get(fold(place.name)) or "") if place is not None else ""
+    return entry if entry.split("|")[0] in ORIGIN else ""
 
 
 def _within(words: tuple[str, ...]) -> list[tuple[str, str]]:

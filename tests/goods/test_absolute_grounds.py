@@ -112,3 +112,8 @@ def test_what_ends_in_a_foreign_name_of_the_goods_is_no_coinage() -> None:
     found = distinctiveness("Bromtol", "wooden spinning tops", markets=("NL",))
     assert isinstance(found, NotChecked)
     assert "tol" in found.because
+
+
+def test_a_number_is_read_as_one_whatever_game_it_belongs_to() -> None:
+    reasons = judged("Seven Larks", "fireplace pokers").reasons
+    assert "a number" in reasons[0]

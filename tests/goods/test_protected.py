@@ -14,6 +14,7 @@ from namescreen.tables import open_table
     [
         ("Darjeeling Dawn", "tea", "origin"), ("Rioja Nights", "wine", "origin"), ("Parmesan Pals", "cheese", "origin"),
         ("Harris Tweed Hounds", "coats", "craft"), ("Solingen Edge", "kitchen knives", "craft"),
+        ("Solinger Glut", "kitchen knives", "craft"), ("Champenois Star", "sparkling wine", "origin"),
         ("Tequila Moon", "spirits", "origin"), ("Olympic", "kites", "olympic"), ("Paralympian", "shoes", "olympic"),
         ("Red Cross Balm", "soap", "red cross"), ("Royal Warrant Tea", "tea", "royal arms"),
         ("UNESCO Mug", "mugs", "emblem"), ("Zelmab", "medicines", "stem"),
