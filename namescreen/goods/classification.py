@@ -52,6 +52,8 @@ _DOWNLOADED = re.compile(r"(?<!non-)(?<!not )\bdownloadable\b", re.IGNORECASE)
 _SERVICE = re.compile(
     r"\b(?:services?|retail|wholesale|provi\w+|rental|repair|design|development|online)\b", re.IGNORECASE
 )
+SELLING = 35
+_RETAIL = re.compile(r"\b(?:retail|wholesale)\b", re.IGNORECASE)
 _ADAPTED = re.compile(
     r"(.*\b(?:bag|basket|cage|case|cover|holder|pannier|pouch|rack|strap|stand)(?:e?s)?)\b(?: [a-z]+)?"
     r" for (?:use with )?(.+)",
@@ -146,7 +148,7 @@ def _parts(text: str) -> list[str]:
 
 
 def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
-    parts = _parts(text)
+    parts = [] if _RETAIL.search(text) else _parts(text)
     judged = [found for one in (text, *(parts if len(parts) > 1 else ())) if (found := _of_item(one, weights))]
     if not judged:
         return {}
@@ -169,10 +171,13 @@ def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
     """The chance of each class, and what speaks for it most; empty if nothing is known.
 
-    Three principles outweigh single words (Nice Classification, notes to classes 9 and 12, general remarks, heading of
-    class 29): what is downloaded is in class 9, what is adapted for one thing goes with that thing, and fruits and
-    vegetables that are preserved, frozen, dried or cooked are in class 29."""
+    Four principles outweigh single words (Nice Classification, notes to classes 9, 12 and 35, general remarks, heading
+    of class 29): to sell the goods of others is in class 35, what is downloaded is in class 9, what is adapted for one
+    thing goes with that thing, and fruits and vegetables that are preserved, frozen, dried or cooked are in class
+    29."""
     found = _by_features(text, weights)
+    if found and (sold := _RETAIL.search(text)):
+        return _moved(found, {SELLING: 1.0}, f'"{sold[0]}"')
     if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
         return _moved(found, {DATA: 1.0}, '"downloadable"')
     prepared = _PREPARED.search(text)
