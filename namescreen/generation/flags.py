@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..connotations import readings
+from ..policy import NEAR_IN_SOUND
+from ..pronunciation import pronounce_words, sound_similarity
 from ..pronunciation.predictability import spellings
-from ..text import fold
+from ..text import fold, tokenize
 from .candidate import Proposal
 from .wares import Wares
 
@@ -22,9 +25,12 @@ _MILD, _AWKWARD = 1, 2
 where it only stands inside one or is a letter away; there a mild one is a remark."""
 _SAME, _NEAR = 0.9, 0.8
 """Similarity of letters to a mark (1 - edit distance / longer length) from which a name is left out as nearly the same,
-and from which it gets a remark: one letter in ten, one in five. Sound, meaning and goods are looked at when the
-shortlist is screened."""
-
+and from which it gets a remark: one letter in ten, one in five. Meaning and goods are looked at when the shortlist is
+screened."""
+_PERHAPS, _MOST_COMPARED = 0.5, 5
+"""The same from which a mark is compared with a name in sound, as a screening does, and how many are."""
+_READINGS = 2  # the likeliest readings of a name, and of a mark
+_FEW = 2_000  # marks that are all read, so that one spelled otherwise from end to end is met too (night, knyte)
 
 _SURE = 0.9  # probability from which a hearer is assumed to write a word
 _AS_THEY_ARE = frozenset(("found", "saying", "foreign", "figure", "changed"))  # other words heard in them are intended
@@ -54,7 +60,7 @@ class Flags:
         ware = self._wares.named_by(proposal, pleased)
         if ware:
             return Refusal("goods", ware)
-        near = self._beside_marks(proposal.letters)
+        near = self._beside_marks(proposal.text, proposal.letters)
         if isinstance(near, Refusal):
             return near
         said, plainly = self._wares.on_labels(proposal, pleased)
@@ -72,22 +78,40 @@ class Flags:
             remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
 
-    def _beside_marks(self, letters: str) -> tuple[str, ...] | Refusal:
-        """A remark on the mark whose letters are nearest; a refusal if the name is all but the same."""
+    @cached_property
+    def _by_sound(self) -> dict[str, str]:
+        """The marks of a short list by what is heard."""
+        few = self._marks.values() if len(self._marks) <= _FEW else ()
+        return {heard: mark for mark in few for heard in _heard(mark) if heard}
+
+    def _beside_marks(self, text: str, letters: str) -> tuple[str, ...] | Refusal:
+        """A remark on the mark whose letters are nearest; a refusal if the name is all but the same as one of the
+        nearest, in letters or in sound, which a screening calls a knockout for such goods."""
         if not self._marks:
             return ()
         from rapidfuzz import process
         from rapidfuzz.distance import Levenshtein
 
-        found = process.extractOne(
-            letters, self._marks.keys(), scorer=Levenshtein.normalized_similarity, score_cutoff=_NEAR
-        )
-        if found is None:
-            return ()
-        mark = self._marks[found[0]]
-        if found[1] >= _SAME:
-            return Refusal("mark", f"all but the same as the mark {mark}")
-        return (f"near the mark {mark}",)
+        found = process.extract(
+            letters, self._marks.keys(), scorer=Levenshtein.normalized_similarity, score_cutoff=_PERHAPS,
+            limit=_MOST_COMPARED,
+        )  # fmt: skip
+        heard = _heard(text)
+        same = next((self._by_sound[one] for one in heard if one in self._by_sound), None)
+        if same is not None:
+            return Refusal("mark", f"heard as the mark {same}")
+        for near, similarity, _ in found:
+            mark = self._marks[near]
+            alike = max((sound_similarity(a, b) for a in heard for b in _heard(mark)), default=0.0)
+            if similarity >= _SAME or alike >= NEAR_IN_SOUND:
+                return Refusal("mark", f"all but the same as the mark {mark}")
+        return tuple(f"near the mark {self._marks[near]}" for near, similarity, _ in found[:1] if similarity >= _NEAR)
+
+
+@lru_cache(maxsize=1 << 13)
+def _heard(text: str) -> tuple[str, ...]:
+    """The phoneme codes of the likeliest readings of a name."""
+    return tuple(dict.fromkeys(one.code for one in pronounce_words(tokenize(text), _READINGS)))
 
 
 def _taken_for(proposal: Proposal) -> str | None:

@@ -269,3 +269,21 @@ def test_a_saying_with_the_goods_own_word_stands_back() -> None:
 
     assert indirect("butter dishes") == 0
     assert indirect("egg cups") > 0
+
+
+def test_a_name_heard_as_a_mark_is_left_out_as_one_spelled_like_it(tmp_path: Path) -> None:
+    from namescreen.generation.candidate import Proposal
+    from namescreen.generation.flags import Flags, Refusal
+
+    marks = tmp_path / "marks.txt"
+    marks.write_text("PIROUET\nSOLE MAIT\nTOWN LYFE\nOTHER THING\n", "utf-8")
+
+    def named(text: str) -> Proposal:
+        return Proposal(text, tuple(text.casefold().split()), "found", "", (text.casefold(),), text)
+
+    flags = Flags(Brief(goods="wooden toys"), read_register(marks))
+    for name, mark in (("Pirouette", "PIROUET"), ("Soul Mate", "SOLE MAIT"), ("Town Life", "TOWN LYFE")):
+        told = flags.of(named(name))
+        assert isinstance(told, Refusal)
+        assert mark in told.because
+    assert not isinstance(flags.of(named("Windfall")), Refusal)
