@@ -6,10 +6,11 @@ import re
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation import Session, Step
-from namescreen.generation.senses import chosen_senses
-from namescreen.lexicon import Sense, association, lexicon, zipf
+from namescreen.generation.brief_terms import likely_guides, words_of
+from namescreen.generation.senses import chosen_senses, likeliest_sense, other_meanings
+from namescreen.lexicon import Sense, association, lexicon
 from namescreen.plain_text import some
-from namescreen.text import fold, tokenize
+from namescreen.text import fold
 
 __all__ = [
     *("COMMANDS", "FEW_LEFT", "HELP", "HINT"),
@@ -65,26 +66,30 @@ def taste_lines(session: Session) -> list[str]:
     for one in session.added:
         lines += [f"  {one.word} {ways[one.word] or f'as {some(one.senses)}'}"] if one.senses else []
     lines += [f"  without: {', '.join(session.without)}"] if session.without else []
+    lines += [f"  {word} without the meaning {' '.join(meanings)}" for word, meanings in session.left.items()]
     return lines or ["  Nothing yet: keep, drop, more and less do."]
 
 
 def sense_lines(text: str, brief: Brief) -> list[str]:
     """The chief meanings of a word, each as it is typed with `add`: of each kind of meaning the commonest, those that
-    have most to do with the goods first. With "all" after the word, every meaning."""
+    have most to do with the brief first, and before them the one that it is taken in. With "all" after the word, every
+    meaning."""
     word, _, rest = text.rpartition(" ")
     every = rest == "all" and bool(word)
     word = word if every else text
     senses = lexicon().senses(fold(word))
     if not senses:
         return [f"No meaning of {word} is known here."]
+    about = [one for one in words_of(brief) if fold(word) not in (one, *lexicon().bases(one))]
+    nearness = {one: max((association(key, near) or 0.0 for key in _telling(one, word) for near in about), default=0.0)
+                for one in senses if _key_words(one)}  # fmt: skip
+    guides = likely_guides(fold(word), about)
+    meant = likeliest_sense(Concept(word, guides)) if guides else None
+    order = sorted(nearness, key=lambda one: (one is not meant, -nearness[one]))
     chief: dict[tuple[str, str], Sense] = {}
-    for sense in senses:
-        if _key_words(sense):
-            chief.setdefault((sense.pos, sense.domain), sense)
-    about = [one for one in tokenize(brief.goods) if zipf(one) < _SMALL]
-    nearness = {one: max((association(key, near) or 0.0 for key in _key_words(one) for near in about), default=0.0)
-                for one in chief.values()}  # fmt: skip
-    shown = list(senses) if every else sorted(nearness, key=lambda one: -nearness[one])[:_MOST_SENSES]
+    for sense in (*order[:1], *nearness):
+        chief.setdefault((sense.pos, sense.domain), sense)
+    shown = list(senses) if every else [one for one in order if one in chief.values()][:_MOST_SENSES]
     taken: set[str] = set()
     lines = []
     for sense in shown:
@@ -94,6 +99,11 @@ def sense_lines(text: str, brief: Brief) -> list[str]:
     if len(shown) < len(senses):
         lines.append(f"The other {len(senses) - len(shown)}: senses {word} all")
     return [*lines, f"To go on with one of them: add {word}=WORD"] if len(senses) > 1 else lines
+
+
+def _telling(sense: Sense, word: str) -> list[str]:
+    """The words that tell a sense: those that pick it, and its synonyms."""
+    return list(dict.fromkeys((*_key_words(sense), *(one for one in sense.words if fold(one) != fold(word)))))
 
 
 def _told(sense: Sense) -> str:
@@ -111,21 +121,17 @@ def _key_words(sense: Sense) -> list[str]:
 
 def done_words(word: str, step: Step) -> str:
     """What is said after a concept was added or left, or one meaning of it."""
-    if word == "without" and step.kind == "add":
-        others = {*step.senses}
-        left = [told for sense in lexicon().senses(fold(step.text))
-                if (told := sense.label.partition("(")[2].rstrip(")")) not in others]  # fmt: skip
-        return f"Going on with {step.text}, {step.how} ({'; '.join(left)})."
+    if word == "without" and step.senses:
+        away = chosen_senses(Concept(step.text, step.senses))
+        left = dict.fromkeys(sense.label.partition("(")[2].rstrip(")") for sense in away)
+        return f"Going on with {step.text}, without the meaning {' '.join(step.senses)} ({'; '.join(left)})."
     as_what = f" as {', '.join(step.senses)}" if step.senses else ""
     return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."
 
 
 def concept_step(kind: str, text: str) -> Step:
-    """The step of adding or leaving a concept, or one meaning of it: to leave a meaning is to add the others."""
+    """The step of adding or leaving a concept, or one meaning of it; to leave the only one is to leave the word."""
     word, senses = (asked := Concept.read(text)).word, asked.senses
-    if kind == "without" and senses:
-        left = chosen_senses(asked)
-        others = [sense.label.partition("(")[2].rstrip(")") for sense in lexicon().senses(word) if sense not in left]
-        if others:
-            return Step("add", word, how=f"without the meaning {' '.join(senses)}", senses=tuple(others))
-    return Step(kind, word, senses=senses if kind == "add" else ())
+    if kind == "without" and senses and not other_meanings(fold(word), senses):
+        senses = ()
+    return Step(kind, word, senses=senses)

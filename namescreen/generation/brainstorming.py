@@ -17,6 +17,7 @@ from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import zipf
 from ..text import fold, tokenize
+from .brief_terms import words_of
 from .candidate import Candidate, Proposal, form_of
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
@@ -162,7 +163,8 @@ class Candidates(Iterator[Candidate]):
         self.left_out: list[LeftOut] = []
         self._brief, self._taste, self._starts, self._seed = brief, taste, starts, seed
         without = tuple(word for text in taste.without for word in tokenize(text))
-        self._material: Material = gather(brief, seed=seed, without=without, weigh=(liking := Liking(taste)).weight)
+        liking = Liking(taste, words_of(brief) if taste.models else ())
+        self._material: Material = gather(brief, seed=seed, without=without, weigh=liking.weight, left=taste.left)
         self._ideas = {idea.word: idea for idea in reversed(self._material.ideas)}
         self._judge = Judge(weights_of(brief), self._material.brief_terms, self._material.ideas, brief.goods)
         self._flags = Flags(brief, register)

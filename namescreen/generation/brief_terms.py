@@ -7,18 +7,18 @@ more of the meaning belongs to the brief. A name is worth showing if its words a
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
-from ..brief import Brief
+from ..brief import Brief, Concept
 from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
-from .senses import guide_words, usable_words
+from .senses import guide_words, other_meanings, usable_words
 from .vocabulary import are_rivals, associations, is_known, places, rivals, synonyms
 
 if TYPE_CHECKING:
@@ -28,7 +28,10 @@ if TYPE_CHECKING:
     Associations = np.ndarray[Any, np.dtype[np.float32]]
     """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
 
-__all__ = ["MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informative", "informativeness"]
+__all__ = [
+    *("MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informative", "informativeness", "likely_guides"),
+    "words_of",
+]
 
 _WEAKEST = 0.15  # weaker associations are chance
 _SHARPER = 1.6  # a power: close associations say more than many loose ones
@@ -75,8 +78,10 @@ class BriefTerms:
     terms: tuple[Term, ...]
 
     @classmethod
-    def of(cls, brief: Brief, *, without: Iterable[str] = ()) -> BriefTerms:
-        """The terms of `brief`, but for the words in `without`."""
+    def of(
+        cls, brief: Brief, *, without: Iterable[str] = (), left: Mapping[str, Sequence[str]] | None = None
+    ) -> BriefTerms:
+        """The terms of `brief`, but for the words in `without`; of the words in `left` not in these meanings."""
         dropped = {fold(word) for word in without}
         concepts = {
             word: concept for concept in brief.concepts for word in usable_words(concept.word) if word not in dropped
@@ -87,15 +92,16 @@ class BriefTerms:
             if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
                 goods[_likeliest(word, forms[1:])] = weight
         rows = _associations_of((*concepts, *goods))
-        company = (*concepts, *goods)
-        terms = [
-            Term(word, 1.0, True, _in_sense(word, guide_words(concept) or likely_guides(word, company), row))
-            for (word, concept), row in zip(concepts.items(), rows, strict=False)
-        ]
-        terms += [
-            Term(word, weight, False, row)
-            for (word, weight), row in zip(goods.items(), rows[len(concepts) :], strict=True)
-        ]
+        company, weights = (*concepts, *goods), dict.fromkeys(concepts, 1.0) | goods
+        terms = []
+        for word, row in zip(company, rows, strict=True):
+            meanings = tuple((left or {}).get(word, ()))
+            away = guide_words(Concept(word, meanings))
+            guides = guide_words(concepts.get(word, Concept(word))) or likely_guides(word, company)
+            if away and (not guides or guides[0] in away):
+                guides = guide_words(Concept(word, other_meanings(word, meanings)))
+            in_sense = _in_sense(word, guides, row, away)
+            terms.append(Term(word, weights[word], word in concepts, in_sense))
         return cls(tuple(terms))
 
     @cached_property
@@ -267,9 +273,9 @@ def _modifiers(naming: Sequence[str]) -> Iterator[str]:
             yield word
 
 
-def _in_sense(word: str, guides: tuple[str, ...], own: Associations) -> Associations:
-    """The associations of a concept, of its word's `own`: where `guides` tell its meaning, words that belong to that
-    meaning too count in full, the others little."""
+def _in_sense(word: str, guides: tuple[str, ...], own: Associations, away: tuple[str, ...] = ()) -> Associations:
+    """The associations of a term, of its word's `own`: where `guides` tell its meaning, words that belong to that
+    meaning too count in full, the others little; nothing those that rather belong to the meaning that `away` tells."""
     import numpy as np
 
     if not guides:
@@ -279,7 +285,15 @@ def _in_sense(word: str, guides: tuple[str, ...], own: Associations) -> Associat
     if here is not None:  # the word itself, among the guides, does not tell its sense
         meant[here] = 0.0
     found = own * np.where(meant > 0, 1.0, _OFF_SENSE)
-    return np.asarray(np.maximum(found, meant * np.where(own > 0, 0.9, 0.7)), np.float32)
+    found = np.maximum(found, meant * np.where(own > 0, 0.9, 0.7))
+    if away:
+        found = np.where(np.max(_associations_of(away), axis=0) > meant, 0.0, found)
+    return np.asarray(found, np.float32)
+
+
+def words_of(brief: Brief) -> tuple[str, ...]:
+    """The words of a brief, by which the meaning of one of them is chosen: those of its concepts and of its goods."""
+    return (*(word for concept in brief.concepts for word in usable_words(concept.word)), *goods_words(brief))
 
 
 def likely_guides(word: str, company: Iterable[str]) -> tuple[str, ...]:

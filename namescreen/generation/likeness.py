@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import lru_cache
 
 from ..lexicon import association, lexicon, zipf
 from ..text import fold, split_closed_compound, tokenize
+from .brief_terms import likely_guides
 from .candidate import Proposal
 from .ideas import meaning_of
 from .vocabulary import word
@@ -23,16 +25,19 @@ _NOTHING = 0.3  # related less than this, two words are not seen as related; all
 
 
 class Model:
-    """A name to make others like."""
+    """A name to make others like; its `company`, the words of the brief, chooses the meaning of its everyday words."""
 
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, company: Iterable[str] = ()) -> None:
         whole = tokenize(text)
         parts = (part for one in whole for part in (one, *split_closed_compound(one, zipf)))
         carrying = tuple(part for part in dict.fromkeys(parts) if len(part) > 2 and zipf(part) < _SMALL)
         self.words = whole
         self._parts = carrying or whole
-        meant = head_of(meaning_of(fold(text)))
+        meaning = meaning_of(fold(text))
+        meant = head_of(meaning)
         self._meant = meant if meant and meant not in self._parts else ""
+        around = (*company, *tokenize(meaning))
+        self._guides = {part: likely_guides(part, around) for part in (*self._parts, self._meant)}
         self._related = lru_cache(maxsize=1 << 14)(self._relate)
 
     def holds(self, proposal: Proposal) -> bool:
@@ -53,10 +58,15 @@ class Model:
     def _relate(self, text: str) -> float:
         if any(_are_one(text, part) for part in self._parts):
             return 0.0
-        found = max(max(_in_meaning(text, part), _in_sound(text, part)) for part in self._parts)
+        found = max(max(self._in_sense(text, part), _in_sound(text, part)) for part in self._parts)
         if self._meant:
-            found = max(found, _BY_MEANING * _in_meaning(text, self._meant))
+            found = max(found, _BY_MEANING * self._in_sense(text, self._meant))
         return max(0.0, (min(1.0, found) - _NOTHING) / (1 - _NOTHING))
+
+    def _in_sense(self, text: str, part: str) -> float:
+        """How close a word is to a part in meaning; where guides tell which meaning, no closer than to one of these."""
+        found, guides = _in_meaning(text, part), self._guides[part]
+        return min(found, max(_in_meaning(text, one) for one in guides)) if guides and found > _NOTHING else found
 
 
 def _in_meaning(one: str, other: str) -> float:

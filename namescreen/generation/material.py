@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import heapq
 import random
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar
@@ -110,10 +110,12 @@ def tone_of(word: str) -> str | None:
 
 
 def gather(
-    brief: Brief, *, seed: int, without: Sequence[str] = (), weigh: Callable[[str], float] = lambda word: 1.0
-) -> Material:
-    """The material of a brief. `without` are dropped words; `weigh` gives a factor for the weight of each word."""
-    brief_terms = BriefTerms.of(brief, without=without)
+    brief: Brief, *, seed: int, without: Sequence[str] = (), weigh: Callable[[str], float] = lambda word: 1.0,
+    left: Mapping[str, Sequence[str]] | None = None,
+) -> Material:  # fmt: skip
+    """The material of a brief. `without` are dropped words, `left` words with the meanings that are not meant; `weigh`
+    gives a factor for the weight of each word."""
+    brief_terms = BriefTerms.of(brief, without=without, left=left)
     rng = random.Random(f"{seed} ideas")
     # the seed varies the weights a little, so that another seed shows other names of similar worth
     ideas = [

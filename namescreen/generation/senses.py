@@ -10,7 +10,8 @@ from ..lexicon import Sense, association, lexicon
 from ..tables import open_table
 from ..text import fold, tokenize
 
-__all__ = ["chosen_senses", "doubt", "guide_words", "meaning_found", "unfit", "usable_words"]
+__all__ = ["chosen_senses", "doubt", "guide_words", "likeliest_sense", "meaning_found", "other_meanings", "unfit",
+           "usable_words"]  # fmt: skip
 
 
 _HIGHEST, _STEP = 9, 0.07
@@ -27,6 +28,12 @@ def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
     scores = [_fit(sense, concept) for sense in senses]
     best = max(scores, default=0.0)
     return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(_FITS, best - 0.1)) or senses
+
+
+def likeliest_sense(concept: Concept) -> Sense | None:
+    """The sense of a concept that fits its wanted meanings best, a noun before others; None if it has none."""
+    senses = lexicon().senses(fold(concept.word))
+    return max(senses, key=lambda one: (round(_fit(one, concept), 2), one.pos == "n"), default=None)
 
 
 def meaning_found(concept: Concept) -> bool:
@@ -49,6 +56,13 @@ def doubt(concept: Concept) -> str:
     others = [sense for sense in senses if sense not in taken]
     further = f"; others are {_told(others)}" if others else ""
     return f"{wanted} names no meaning of {word}. The nearest is taken: {_told(taken)}{further}. --ideas lists them."
+
+
+def other_meanings(word: str, left: Sequence[str]) -> tuple[str, ...]:
+    """What the meanings of a word are but for those that `left` tells."""
+    away = chosen_senses(Concept(word, tuple(left)))
+    return tuple(told for sense in lexicon().senses(word) if sense not in away
+                 if (told := sense.label.partition("(")[2].rstrip(")")))  # fmt: skip
 
 
 def _told(senses: Sequence[Sense]) -> str:

@@ -63,7 +63,7 @@ class Step:
 @dataclass(frozen=True)
 class Session:
     """Where a session stands. `kept` maps each kept name to how it was made; `shown` are all names seen; `saved` those
-    written to the shortlist file."""
+    written to the shortlist file; `left` the meanings in which a word is not wanted."""
 
     steps: tuple[Step, ...] = ()
     kept: Mapping[str, str] = field(default_factory=dict)
@@ -75,6 +75,7 @@ class Session:
     words: Mapping[str, float] = field(default_factory=dict)
     models: tuple[str, ...] = ()
     unlike: tuple[str, ...] = ()
+    left: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
     def after(self, *steps: Step) -> Session:
         """The session after these steps. "undo" takes back what `last` says."""
@@ -124,7 +125,12 @@ class Session:
             concept = Concept(step.text, step.senses)
             others = tuple(one for one in self.added if fold(one.word) != fold(step.text))
             freed = tuple(word for word in self.without if word != fold(step.text))
-            return replace(now, added=(*others, concept), without=freed)
+            left = {word: meanings for word, meanings in self.left.items() if word != fold(step.text)}
+            return replace(now, added=(*others, concept), without=freed, left=left)
+        if step.kind == "without" and step.senses:
+            word = fold(step.text)
+            both = dict.fromkeys((*self.left.get(word, ()), *step.senses))
+            return replace(now, left={**self.left, word: tuple(both)})
         if step.kind == "without":
             added = tuple(one for one in self.added if fold(one.word) != fold(step.text))
             return replace(now, added=added, without=tuple(dict.fromkeys((*self.without, fold(step.text)))))
@@ -186,7 +192,7 @@ class Session:
             return Taste()
         seen = self.shown | set(self.dropped)
         worn = Counter(word for page in self.pages for step in page for word in {*step.sources})
-        return Taste(self.words, self.constructions, self.models, self.unlike, self.without, seen, worn)
+        return Taste(self.words, self.constructions, self.models, self.unlike, self.without, seen, worn, self.left)
 
     def brief(self, brief: Brief) -> Brief:
         """`brief` with the concepts that were added, and without those that were put aside."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 
 from ..text import tokenize
@@ -39,7 +39,7 @@ _UNIT = math.log(1.25)  # a word's factor after one name with it was kept
 class Taste:
     """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
     constructions, names to resemble, names to be unlike, words not to use, and names not to show again; `worn` counts
-    the names already shown with each word."""
+    the names already shown with each word, `left` holds words with the meanings in which they are not wanted."""
 
     words: Mapping[str, float] = field(default_factory=dict)
     constructions: Mapping[str, float] = field(default_factory=dict)
@@ -48,6 +48,7 @@ class Taste:
     without: tuple[str, ...] = ()
     seen: Collection[str] = ()
     worn: Mapping[str, int] = field(default_factory=dict)
+    left: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
 
 def preferences(
@@ -67,11 +68,11 @@ def preferences(
 
 
 class Liking:
-    """How a taste ranks the names of a brief."""
+    """How a taste ranks the names of a brief, whose words are its `company`: they choose what a model means."""
 
-    def __init__(self, taste: Taste) -> None:
+    def __init__(self, taste: Taste, company: Iterable[str] = ()) -> None:
         self._taste = taste
-        self._models = tuple(map(Model, taste.models))
+        self._models = tuple(Model(text, company) for text in taste.models)
         self._unlike = tuple(tokenize(model) for model in taste.unlike)
         self._ideas: Mapping[str, Idea] = {}
         self._terms: Mapping[str, float] = {}

@@ -7,7 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from namescreen.brief import Brief
+from namescreen.brief import Brief, Concept
+from namescreen.cli.steer_words import sense_lines
+from namescreen.generation import Step
+from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.steering import read_journal
 from tests.conftest import Run
 from tests.generation.test_desk import Sitting
@@ -17,7 +20,7 @@ Sit = Callable[..., Sitting]
 
 @pytest.fixture
 def sit(tmp_path: Path, studio: Brief) -> Sit:
-    return lambda **more: Sitting(tmp_path, studio, **more)
+    return lambda **more: Sitting(tmp_path, more.pop("brief", studio), **more)
 
 
 def test_keeping_on_an_earlier_page_does_not_lose_the_place(sit: Sit) -> None:
@@ -150,3 +153,49 @@ def test_nothing_that_is_typed_reaches_the_terminal_as_it_is(sit: Sit) -> None:
     for line in (f"add her{red}b", f"without {red}clay", f"keep {red}", red, f"save {red}/x", f"why {red}"):
         assert "\x1b" not in one.say(line)
     assert "holds a NUL" in " ".join(one.say("save a\0b").split())
+
+
+TOPS = Brief(
+    goods="wooden spinning tops; toys of wood",
+    concepts=tuple(map(Concept, ("spin", "hum", "pocket", "wobble"))),
+    least_letters=4,
+)
+OF_HILLS = {"summit", "treetop", "tip top", "top dog", "top banana", "cornice", "crown", "finial", "pinnacle"}
+
+
+def test_the_goods_choose_the_meaning_of_their_word_after_more_too(sit: Sit) -> None:
+    # a name whose meaning ends with a word of the goods: "Scots spinning top"
+    one = sit(brief=TOPS)
+    one.desk._step(Step("shown", "Peerie", ("peerie",), "found", "Scots spinning top"))
+    one.say("more Peerie")
+    seen = {name.casefold() for name in one.names}
+    for _ in range(3):
+        one.say("next")
+        seen |= {name.casefold() for name in one.names}
+    assert not seen & OF_HILLS
+    assert not any(name.startswith(("treetop", "uptreetop", "upsummit", "summit")) for name in seen)
+
+
+def test_a_meaning_that_was_left_brings_no_names_and_makes_no_concept() -> None:
+    for concepts, word, away, gone in (
+        (("spin", "pocket"), "top", "summit", "summit"),
+        (("spring", "herb"), "spring", "fountain", "fountain"),
+    ):
+        brief = Brief(goods="spinning tops", concepts=tuple(map(Concept, concepts)))
+        before, after = (BriefTerms.of(brief, left=left) for left in ({}, {word: (away,)}))
+        place = [term.word for term in before.terms].index(word)
+        assert after.of_word(gone)[place] == 0
+        assert [(term.word, term.weight) for term in after.terms] == [(term.word, term.weight) for term in before.terms]
+
+
+@pytest.mark.parametrize(
+    ("word", "goods", "meaning"),
+    [
+        ("top", "wooden spinning tops; toys", "plaything"),
+        ("spring", "a fountain for herbs; drinking water", "geological formation"),
+        ("nail", "nail polish", "horny structure"),
+        ("bow", "archery bows and arrows", "weapon"),
+    ],
+)
+def test_the_meaning_that_the_goods_have_stands_first(word: str, goods: str, meaning: str) -> None:
+    assert meaning in sense_lines(word, Brief(goods=goods))[0]

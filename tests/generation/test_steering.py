@@ -136,13 +136,14 @@ def test_a_step_about_a_candidate_holds_what_learning_needs() -> None:
 
 def test_one_meaning_can_be_left_and_the_others_kept() -> None:
     from namescreen.cli.steer_words import concept_step
-    from namescreen.generation.senses import chosen_senses
-    from namescreen.lexicon import lexicon
 
     step = concept_step("without", "spring=season")
-    kept = chosen_senses(Concept(step.text, step.senses))
-    (season,) = chosen_senses(Concept("spring", ("season",)))
-    assert season not in kept
-    assert len(kept) == len(lexicon().senses("spring")) - 1
-    assert concept_step("without", "spring").kind == "without"
+    assert (step.kind, step.text, step.senses) == ("without", "spring", ("season",))
+    session = Session().after(step)
+    assert session.left == {"spring": ("season",)}
+    assert not session.without
+    assert not session.added
+    assert not session.after(Step("add", "spring")).left
+    assert concept_step("without", "lathe=shaper") == Step("without", "lathe")  # its only meaning
+    assert concept_step("without", "spring").senses == ()
     assert concept_step("add", "spring=season").senses == ("season",)
