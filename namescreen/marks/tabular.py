@@ -26,6 +26,8 @@ Row = tuple[int, Values]
 """A line number, and the text of each field found there."""
 
 _DELIMITERS = (",", "\t", ";", "|")
+_BULLETS = frozenset("-*+•‣·–—")
+"""Signs that stand before the lines of a list."""
 LONGEST_RECORD = 2000
 """The most lines of a CSV record; a longer one has a quotation mark that was never closed."""
 LOOKED_AT = 5000
@@ -100,9 +102,21 @@ def read_lines(
         yield from _table_rows(rest, delimiter, log, columns or {}, sides or SideTables(), names=names)
     else:
         question_delimiters(first, log, "name" if names else "mark")
-        for number, line in rest:
+        bullet = _bullet_of([line for _, line in first])
+        if bullet:
+            log.note(f"every line begins with {bullet!r}, which is read as a sign of the list and no part of it")
+        for number, whole in rest:
+            line = whole.lstrip().removeprefix(bullet) if bullet else whole
             if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
                 yield number, {"text": line}
+
+
+def _bullet_of(lines: Sequence[str]) -> str:
+    """The sign with which every line of a list typed by hand begins; "" if there is none."""
+    begins = {line.split()[0] for line in lines if line.strip() and not line.startswith("#")}
+    alone = next(iter(begins)) if len(begins) == 1 else ""
+    several = sum(1 for line in lines if line.strip()) > 1
+    return alone if several and alone in _BULLETS else ""
 
 
 def put_aside(

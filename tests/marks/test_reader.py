@@ -342,3 +342,20 @@ def test_marks_before_the_damage_in_an_archive_are_kept(tmp_path: Path) -> None:
         register = read_register([path])
         assert len(register) >= least
         assert any("damaged" in str(problem) for problem in register.problems)
+
+
+@pytest.mark.parametrize(
+    ("text", "names", "told"),
+    [
+        ("- Pirouet\n- Old - Lathe\n\n- Wren\n", ["Pirouet", "Old - Lathe", "Wren"], True),
+        ("# mine\n  \u2022 Pirouet\n  \u2022 Wren\n", ["Pirouet", "Wren"], True),
+        ("- Pirouet\nWren\n", ["- Pirouet", "Wren"], False),  # then it may be a part of the name
+        ("-Pirouet\n-Wren\n", ["-Pirouet", "-Wren"], False),
+    ],
+)
+def test_the_signs_of_a_list_typed_by_hand_are_no_part_of_its_names(
+    text: str, names: list[str], told: bool, tmp_path: Path
+) -> None:
+    register = read_register(write(tmp_path, "marks.txt", text))
+    assert texts(register) == names
+    assert any("sign of the list" in str(one) for one in register.problems) == told
