@@ -26,7 +26,7 @@ from .options import (
     make_app,
 )
 from .output import PARTS_SHOWN, Column, Format, Row, print_disclaimer, say_below, show
-from .talk import counted, say
+from .talk import counted, progress, say
 
 if TYPE_CHECKING:
     from namescreen.generation import Candidate, Candidates
@@ -38,8 +38,8 @@ app = make_app("Make candidate names from concept words.")
 
 LIMIT = 40
 """Names shown unless told otherwise: what fits two screens."""
-DEEP = 100
-"""The number of names from which a progress bar is shown."""
+TELLING = 10
+"""The fewest names of which it means something that none is about a concept (set by judgement)."""
 
 
 MADE = "Only names made in this way, or several: found, saying, pair, changed, figure, affix, foreign; blend only so."
@@ -92,7 +92,9 @@ def brainstorm(
         list[str] | None, typer.Option("--avoid", help="Letters or a word no name may hold. Repeat.")
     ] = None,
     like: Annotated[list[str] | None, typer.Option("--like", help="A name to resemble. Repeat.")] = None,
-    tone: Annotated[list[str] | None, typer.Option("--tone", help="A manner, such as warm or bold. Repeat.")] = None,
+    tone: Annotated[
+        list[str] | None, typer.Option("--tone", help="A manner, such as warm: which affixes come first. Repeat.")
+    ] = None,
     languages: LanguagesOption = None,
     register: RegisterOption = None,
     seed: SeedOption = None,
@@ -146,7 +148,8 @@ def brainstorm(
 
         steer_session(settled, session, shortlist, marks)
         return
-    found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
+    with progress("Brainstorming"):
+        found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
     names = _first(found, limit)
     show_candidates(names, form)
     print_disclaimer(form)
@@ -170,8 +173,6 @@ def _in_latin_letters(given: Iterable[str] | None, option: str) -> None:
 def _first(found: Iterable[Candidate], limit: int) -> list[Candidate]:
     from itertools import islice
 
-    if limit < DEEP:
-        return list(islice(found, limit))
     return list(counted(islice(found, limit), limit, "Brainstorming"))
 
 
@@ -190,10 +191,10 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
 
 def tell_missed(found: Candidates, names: Sequence[Candidate]) -> None:
     """Say which concepts none of the names is about, and what to do about it."""
-    missed = found.missed(names) if names else []
+    missed = found.missed(names) if len(names) >= TELLING else []
     if missed:
         say(f"None of these names is plainly about {some(missed, 'or')}: give a nearer everyday word, or pick a "
-            f"meaning ({missed[0]}=WORD).")  # fmt: skip
+            f"meaning (in the brief, or --concept {missed[0]}=WORD).")  # fmt: skip
 
 
 def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:

@@ -6,6 +6,7 @@ import os
 import shutil
 import signal
 import sys
+import threading
 import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
@@ -50,7 +51,8 @@ def on_terminal(text: str) -> str:
 
 @contextmanager
 def progress(label: str) -> Iterator[Progress]:
-    """A bar with rate and time left, shown on a terminal once the work has taken a second."""
+    """A bar with rate and time left, shown on a terminal once the work has taken a second, whether or not anything is
+    done by then: the first item takes longest, as its words are met for the first time."""
     if not sys.stderr.isatty():
         yield lambda done, total: None
         return
@@ -70,22 +72,20 @@ def progress(label: str) -> Iterator[Progress]:
     )
     started = time.monotonic()
     task = bar.add_task(label, total=None, rate="")
-    shown = False
+    waiting = threading.Timer(PATIENCE, bar.start)
+    waiting.daemon = True
 
     def advance(done: int, total: int | None) -> None:
-        nonlocal shown
-        passed = time.monotonic() - started
-        if not shown and passed >= PATIENCE:
-            shown = True
-            bar.start()
-        if shown:
-            bar.update(task, completed=done, total=total, rate=f"{done / passed:,.0f}/s")
+        rate = f"{done / max(PATIENCE, time.monotonic() - started):,.0f}/s"
+        bar.update(task, completed=done, total=total, rate=rate)
 
+    waiting.start()
     try:
         yield advance
     finally:
-        if shown:
-            bar.stop()
+        waiting.cancel()
+        waiting.join()
+        bar.stop()
 
 
 def counted(items: Iterable[Item], total: int | None, label: str) -> Iterator[Item]:

@@ -220,3 +220,22 @@ def test_data_goes_where_it_is_sent_while_a_bar_is_shown(tmp_path: Path) -> None
 def test_the_head_of_addresses_stays_within_a_narrow_width(run: Run) -> None:
     told = run("addresses", "Forêt Tranquille", "--ending", "com", env={"COLUMNS": "40"}).stdout
     assert 0 < max(map(width, told.splitlines())) <= 40
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a pseudo-terminal")
+def test_a_bar_is_shown_before_the_first_item_is_done(tmp_path: Path) -> None:
+    import pty
+
+    terminal, side = pty.openpty()
+    code = (
+        "import time\nfrom namescreen.cli import talk\ntalk.PATIENCE = 0.1\n"
+        "with talk.progress('Working hard'):\n    time.sleep(1.5)\n"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=side, check=True, env=clean_environment(tmp_path)
+    )
+    os.close(side)
+    shown = os.read(terminal, 4096)
+    os.close(terminal)
+    assert b"Working hard" in shown
+    assert done.stdout == b""
