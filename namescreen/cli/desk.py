@@ -7,6 +7,7 @@ import shlex
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
+from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -34,6 +35,7 @@ from .steer_words import (
     sense_lines,
     taste_lines,
 )
+from .talk import progress
 
 if TYPE_CHECKING:
     from namescreen.register import Register
@@ -46,6 +48,8 @@ PAGE = 12
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
 _DIGITS = 5  # no page has numbers so long
+LISTED = 40
+"""Names of the plain list that are known here: as many as it shows."""
 MOST_REFUSED = 100
 """Lines of a pipe that ask for nothing known, after which it is taken for something else than a session."""
 
@@ -76,6 +80,8 @@ class Desk:
     """Whether the next page is a new one though older ones follow: what is asked for has changed."""
     lowered: int = 0
     """How many times the maker has gone on past the last good names."""
+    listed: dict[str, Candidate] | None = None
+    """The first names of the plain list, once one was asked for."""
     refused: int = 0
     """How many lines asked for nothing that could be done."""
 
@@ -136,7 +142,7 @@ class Desk:
         """Carry out one line."""
         if word[:1].isdecimal():
             word, rest = "keep", f"{word} {rest}"
-        if word in ("", "next"):
+        if word in ("", "next") or (word == "more" and not rest):
             self.next_page()
         elif word == "back":
             self._back()
@@ -192,7 +198,9 @@ class Desk:
         chosen = self._chosen(rest)
         if isinstance(chosen, str) or not chosen:
             what = f"{chosen!r} is no name shown so far, so nothing is changed. " if chosen else ""
-            self._refuse(f"{what}{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7")
+            takes = f"{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7"
+            own = f". A name of your own goes into {self.shortlist_file}" if chosen and kind == "keep" else ""
+            self._refuse(f"{what}{takes}{own}")
             return
         steps = [Step.about(kind, one) for one in chosen]
         self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
@@ -213,8 +221,8 @@ class Desk:
         that is not known is returned as it was typed."""
         found: list[Candidate | Step] = []
         for piece in filter(None, map(str.strip, rest.split(","))):
-            whole = self._named(piece)
-            tokens = [piece] if whole is not None else piece.split()
+            whole = self._named(piece) or self._listed(piece)
+            tokens = [piece] if whole is not None or ("," in rest and not piece[0].isdecimal()) else piece.split()
             for token in tokens:
                 first, dash, last = token.partition("-")
                 if dash and first.isdecimal() and last.isdecimal() and len(first + last) < _DIGITS:
@@ -269,9 +277,10 @@ class Desk:
         self._show_page()
 
     def _explain(self, rest: str) -> None:
-        one = self._named(rest)
+        one = self._named(rest) or self._listed(rest)
         if one is None:
-            self._refuse(f"Say which, by number or name: why 3 (1 to {len(self.page)}).")
+            what = f"{rest!r} is no name shown so far. " if rest else ""
+            self._refuse(f"{what}Say which, by number or name: why 3 (1 to {len(self.page)}).")
             return
         if isinstance(one, Step):  # of an earlier session: only how it was made is known
             self.say(f"{one.text}: {one.construction}, {one.how}")
@@ -288,6 +297,15 @@ class Desk:
         shown = (one for page in (self.page, *self.pages) for one in page if fold(one.text) == fold(token))
         return next(shown, None) or self.session.met(token)
 
+    def _listed(self, token: str) -> Candidate | None:
+        """A name that is not shown here, but that the plain `brainstorm` lists."""
+        if not any(map(str.isalpha, token)):
+            return None
+        if self.listed is None:
+            first = candidates(self.brief, register=self.register) if self.brief.concepts else ()
+            self.listed = {fold(one.text): one for one in islice(first, LISTED)}
+        return self.listed.get(fold(token))
+
     def next_page(self) -> None:
         """Show the next page; what was learned since the last one counts from here on."""
         if self.at + 1 < len(self.pages) and not self.anew:
@@ -301,7 +319,8 @@ class Desk:
             found = candidates(settled, taste=self.session.taste, register=self.register)
             self.stream = (one for one in found if one.text not in self.session.shown)
         floor = least_score([one.score for one in self.pages[0]] if self.pages else [], self.lowered)
-        page, weaker = good_names(self.stream, floor, PAGE)
+        with progress("Brainstorming"):
+            page, weaker = good_names(self.stream, floor, PAGE)
         if not page and not weaker:
             self.say("No more names within these limits. Add a concept, or undo a step.")
             return

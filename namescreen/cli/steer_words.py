@@ -27,7 +27,7 @@ FEW_LEFT = (
 """What is said where a page is not full, though there are weaker names."""
 HELP = (
     ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages: "
-                   "keep Fernwick, Sip Sill"),
+                   "keep Fernwick, Sip Sill; names of your own are added to the file by hand"),
     ("unkeep NAME", "take a name off the shortlist again"),
     ("drop 2", "never show name 2 again, and less of what it is made of"),
     ("more 4", "more like name 4"),
@@ -52,9 +52,11 @@ COMMANDS = tuple(dict.fromkeys(word for line, _ in HELP for word in re.findall(r
 
 
 def taste_lines(session: Session) -> list[str]:
-    """The preferences that steer the next pages, in words."""
+    """The preferences that steer the next pages, in words: of what was kept, dropped, or asked for more or less of."""
     lines = []
-    for title, factors in (("words", session.words), ("ways of making", session.constructions)):
+    said = {step.construction for step in session.steps if step.kind in ("keep", "more", "drop", "less")}
+    ways = {way: factor for way, factor in session.constructions.items() if way in said}
+    for title, factors in (("words", session.words), ("ways of making", ways)):
         liked = [text for text, factor in sorted(factors.items(), key=lambda item: -item[1]) if factor > 1]
         disliked = [text for text, factor in sorted(factors.items(), key=lambda item: item[1]) if factor < 1]
         lines += [f"  more of these {title}: {', '.join(liked)}"] if liked else []
@@ -62,9 +64,9 @@ def taste_lines(session: Session) -> list[str]:
     lines += [f"  names like: {', '.join(session.models)}"] if session.models else []
     added = [concept.word for concept in session.added if not concept.senses]
     lines += [f"  added: {', '.join(added)}"] if added else []
-    ways = {step.text: step.how for step in session.steps if step.kind == "add"}
+    how = {step.text: step.how for step in session.steps if step.kind == "add"}
     for one in session.added:
-        lines += [f"  {one.word} {ways[one.word] or f'as {some(one.senses)}'}"] if one.senses else []
+        lines += [f"  {one.word} {how[one.word] or f'as {some(one.senses)}'}"] if one.senses else []
     lines += [f"  without: {', '.join(session.without)}"] if session.without else []
     lines += [f"  {word} without the meaning {' '.join(meanings)}" for word, meanings in session.left.items()]
     return lines or ["  Nothing yet: keep, drop, more and less do."]

@@ -9,7 +9,7 @@ import pytest
 
 from namescreen.brief import Brief, Concept
 from namescreen.cli.steer_words import sense_lines
-from namescreen.generation import Step
+from namescreen.generation import Step, brainstorm
 from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.steering import read_journal
 from tests.conftest import Run
@@ -199,3 +199,18 @@ def test_a_meaning_that_was_left_brings_no_names_and_makes_no_concept() -> None:
 )
 def test_the_meaning_that_the_goods_have_stands_first(word: str, goods: str, meaning: str) -> None:
     assert meaning in sense_lines(word, Brief(goods=goods))[0]
+
+
+def test_names_are_parted_by_commas_and_those_of_the_plain_list_are_known(sit: Sit) -> None:
+    one = sit(brief=TOPS)
+    listed = brainstorm(TOPS, limit=40)[30].text
+    assert listed not in one.names
+    assert one.say(f"keep {one.names[0]}, {listed}").startswith("Kept")
+    assert listed in one.desk.session.kept
+    assert "'Zorb Blax' is no name" in one.say(f"keep Zorb Blax, {one.names[1]}")
+    assert "'Zorblax' is no name" in one.say("why Zorblax")
+    told = one.say("taste")
+    assert "less of" not in told
+    before = one.names
+    one.say("more")
+    assert one.names != before
