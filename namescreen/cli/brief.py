@@ -36,7 +36,8 @@ def explain() -> None:
     unions = ", ".join(f"{name} {code}" for code, (name, _) in UNIONS.items())
     countries = ", ".join(f"{office} {code}" for office, (code,) in sorted(told.items()))
     for text in (
-        f"tone: {', '.join(sorted(TONES))}.",
+        f"tone: {', '.join(sorted(TONES))}. It only decides which affixes come first; names of other kinds are "
+        "the same for every tone.",
         f"classes: {list_of_classes().removeprefix('The classes: ')}",
         f"markets: the two-letter code of each country (ISO 3166-1), in capitals: {countries}. States of the European "
         f"Union: {', '.join(sorted(EU_MEMBERS))}. A union whose mark is one for all its members: "

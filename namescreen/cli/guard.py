@@ -22,7 +22,7 @@ LIMIT_EXCEEDED, BAD_INPUT, NOT_CHECKED, STOPPED, PIPE_CLOSED = 1, 2, 3, 130, 141
 
 EXIT_CODES = {
     0: "done",
-    LIMIT_EXCEEDED: "a limit that you asked for is exceeded (--fail-above)",
+    LIMIT_EXCEEDED: "a limit you asked for is exceeded (--fail-above)",
     BAD_INPUT: "the command or its input cannot be used",
     NOT_CHECKED: "some check could not be made (with --strict)",
     STOPPED: "stopped with Ctrl-C; what was finished is kept",

@@ -56,6 +56,12 @@ _ROOM_FOR_REMARKS = 64
 _NEAREST = 3
 """Marks without a level that are named; JSON Lines and CSV have all."""
 
+WITHOUT_GOODS = (
+    "goods ?: your list does not say what the mark is for, so it counts as for the same goods; a CSV with columns name "
+    "and goods tells"
+)
+"""What is said once where a list has marks without goods."""
+
 _CHECK_WORDS = {
     "marks": "existing marks",
     "distinctiveness": "distinctiveness",
@@ -97,9 +103,10 @@ def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> l
     if form in (Format.csv, Format.jsonl):
         write_rows(rows(), form)
     else:
-        done = []
+        done: list[Screening] = []
+        said: set[str] = set()
         for one in found:
-            _show_one(one, brief.goods, form)
+            _show_one(one, brief.goods, form, said)
             done.append(one)
         outcomes = [Outcome.of(one.to_json()) for one in done]
         _show_not_checked(done, form)
@@ -153,7 +160,8 @@ def _told(found: Finding, title: str) -> str:
     return found.words if found.label not in ("", title) else found.evidence
 
 
-def _show_one(one: Screening, goods: str, form: Format) -> None:
+def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
+    """Write all about a name; what holds for several names is told once, and kept in `said`."""
     from namescreen.report.assembly import entry_of
     from namescreen.report.findings import worst_words
 
@@ -165,12 +173,17 @@ def _show_one(one: Screening, goods: str, form: Format) -> None:
     elif not one.close_marks:
         say_point("no mark in the lists came near it", form)
     else:
+        if goods and WITHOUT_GOODS not in said and any(_unknown_goods(mark) for mark in one.close_marks):
+            said.add(WITHOUT_GOODS)
+            say_point(WITHOUT_GOODS, form)
         _show_marks(entry, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
         say_point(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
-        if one.distinctiveness.laws:
-            say_point(f"law, from memory: {'; '.join(one.distinctiveness.laws)}", form)
+        laws = "; ".join(one.distinctiveness.laws)
+        if laws and laws not in said:
+            said.add(laws)
+            say_point(f"law, from memory: {laws}", form)
     if not isinstance(one.readings, NotChecked):
         bad = [reading for reading in one.readings if reading.severity > 0]
         for reading in bad[:3]:
@@ -219,6 +232,10 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
             say_point(f"{gravest.mark.text}: {reason}", form)
     if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods):
         say_point(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
+
+
+def _unknown_goods(close: CloseMark) -> bool:
+    return isinstance(close.goods_relatedness, NotChecked)
 
 
 def _briefly(close: CloseMark) -> str:
