@@ -10,7 +10,10 @@ from pathlib import Path
 from ..errors import Problem
 from .problems import ProblemLog
 
-__all__ = ["KINDS_NOT_READ", "no_list", "question_delimiters"]
+__all__ = ["KINDS_NOT_READ", "bullet_of", "no_list", "question_delimiters"]
+
+_BULLETS = frozenset("-*+•‣·–—")
+"""Signs that stand before the lines of a list."""
 
 _SHEET = "a spreadsheet (Excel or the like)", "Save it as CSV there (Save as, CSV UTF-8), and give that file"
 _LETTER = "a text with layout", "Save the list as plain text, one a line, or as CSV"
@@ -79,3 +82,11 @@ def question_delimiters(first: Sequence[tuple[int, str]], log: ProblemLog, word:
                 line=having[0],
             )
             return
+
+
+def bullet_of(lines: Sequence[str]) -> str:
+    """The sign with which every line of a list typed by hand begins; "" if there is none."""
+    begins = {line.split()[0] for line in lines if line.strip() and not line.startswith("#")}
+    alone = next(iter(begins)) if len(begins) == 1 else ""
+    several = sum(1 for line in lines if line.strip()) > 1
+    return alone if several and alone in _BULLETS else ""

@@ -14,7 +14,7 @@ from ..plain_text import some
 from .dates import order_of, plain_date
 from .fields import DATES, FIELD_NAMES, OPTION_NAMES, Columns, class_flags, columns_of, countries_in
 from .json_lines import json_rows
-from .other_kinds import question_delimiters
+from .other_kinds import bullet_of, question_delimiters
 from .problems import ProblemLog
 from .side_tables import SideTables
 from .tables import NUMBERED, SideTable, TableLayout, by_number, folded, side_of, table_of
@@ -26,8 +26,6 @@ Row = tuple[int, Values]
 """A line number, and the text of each field found there."""
 
 _DELIMITERS = (",", "\t", ";", "|")
-_BULLETS = frozenset("-*+•‣·–—")
-"""Signs that stand before the lines of a list."""
 LONGEST_RECORD = 2000
 """The most lines of a CSV record; a longer one has a quotation mark that was never closed."""
 LOOKED_AT = 5000
@@ -102,21 +100,13 @@ def read_lines(
         yield from _table_rows(rest, delimiter, log, columns or {}, sides or SideTables(), names=names)
     else:
         question_delimiters(first, log, "name" if names else "mark")
-        bullet = _bullet_of([line for _, line in first])
+        bullet = bullet_of([line for _, line in first])
         if bullet:
             log.note(f"every line begins with {bullet!r}, which is read as a sign of the list and no part of it")
         for number, whole in rest:
             line = whole.lstrip().removeprefix(bullet) if bullet else whole
             if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
                 yield number, {"text": line}
-
-
-def _bullet_of(lines: Sequence[str]) -> str:
-    """The sign with which every line of a list typed by hand begins; "" if there is none."""
-    begins = {line.split()[0] for line in lines if line.strip() and not line.startswith("#")}
-    alone = next(iter(begins)) if len(begins) == 1 else ""
-    several = sum(1 for line in lines if line.strip()) > 1
-    return alone if several and alone in _BULLETS else ""
 
 
 def put_aside(
