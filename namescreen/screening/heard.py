@@ -16,7 +16,6 @@ from typing import TYPE_CHECKING
 from ..lexicon.language_codes import language_name
 from ..plain_text import number, some
 from ..policy import NEAR_IN_APPEARANCE, NEAR_IN_SOUND
-from ..pronunciation import language_neutral_reading, sound_similarity
 from ..text import parse
 
 if TYPE_CHECKING:
@@ -87,6 +86,8 @@ def _with_readings(told: str, reason: str) -> str:
 
 def _by_letters(name: str, mark: str) -> float:
     """How alike two names sound, in [0, 1], every letter with its international value, as an invented word is read."""
+    from ..pronunciation import language_neutral_reading, sound_similarity
+
     codes = ["".join(one.code for word in parse(text).words if (one := language_neutral_reading(word)))
              for text in (name, mark)]  # fmt: skip
     return sound_similarity(codes[0], codes[1]) if all(codes) else 0.0
