@@ -30,6 +30,7 @@ from .talk import counted, progress, say
 
 if TYPE_CHECKING:
     from namescreen.generation import Candidate, Candidates
+    from namescreen.lexicon import Sense
     from namescreen.register import Register
 
 __all__ = ["COLUMNS", "app", "show_candidates"]
@@ -220,7 +221,6 @@ def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:
         show(({"left_out": one.candidate.text, "because": one.because} for one in found.left_out), (), form)
 
 
-SENSES = (Column("concept", "concept", shrink=False), Column("meaning", "meaning"), Column("used", "used"))
 IDEAS = (
     Column("word", "word", shrink=False),
     Column("why", "what it is, and what for"),
@@ -242,13 +242,21 @@ def show_ideas(brief: Brief, limit: int, form: Format) -> None:
     show(rows, IDEAS, form)
     if form is Format.table:
         sys.stdout.write("\n")
-        senses = [
-            {"concept": concept.word, "meaning": sense.label, "used": sense in chosen_senses(concept)}
-            for concept in brief.concepts
-            for sense in lexicon().senses(concept.word)
-        ]
-        show(senses, SENSES if not all(row["used"] for row in senses) else SENSES[:-1], form)
+        say_below("The meanings of each concept", indent="")
+        for concept in brief.concepts:
+            used = chosen_senses(concept)
+            others = _meanings(sense for sense in lexicon().senses(concept.word) if sense not in used)
+            say_below(f"{concept.word}: {_meanings(used)}" + (f". Not used: {others}" if others else ""))
         say_below("A meaning is picked with --concept word=meaning, or in the brief.")
+
+
+def _meanings(senses: Iterable[Sense]) -> str:
+    """What senses mean, each once; not those of things of one name (an organization called hum), unless all are."""
+    from namescreen.lexicon import lexicon
+
+    told = list(senses)
+    kinds = [sense for sense in told if not lexicon().related_ids(sense.id, "@i")] or told
+    return "; ".join(dict.fromkeys(sense.label.partition("(")[2].rstrip(")") or sense.label for sense in kinds))
 
 
 def _fine(name: str) -> Column:

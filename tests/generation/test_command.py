@@ -66,10 +66,14 @@ def test_all_names_that_are_counted_as_left_out_are_listed(run: Run, tmp_path: P
 def test_the_words_that_names_are_made_from_come_before_the_meanings(run: Run) -> None:
     shown = run(*ASKED, "--ideas", "--limit", "5").stdout
     assert shown.splitlines()[0].startswith("word")
-    assert shown.index("what it is, and what for") < shown.index("meaning")
-    picked = run("brainstorm", "--concept", "spring=season", "--ideas", "--limit", "5").stdout
-    heads = [next(line for line in text.splitlines() if line.startswith("concept")) for text in (shown, picked)]
-    assert ["used" in head for head in heads] == [False, True]  # where every meaning is, it needs no column
+    assert shown.index("what it is, and what for") < shown.index("The meanings of each concept")
+    assert shown.count("  herb: ") == 1
+    assert "Not used" not in shown
+    told = " ".join(run("brainstorm", "-c", "spring=season", "-c", "hum", "--ideas", "--limit", "5").stdout.split())
+    assert "spring: season. Not used: to jump, leap;" in told
+    meanings = told.partition("hum: ")[2].partition(". ")[0].split("; ")
+    assert len(meanings) == len(set(meanings)) > 3  # each once
+    assert not any("organization" in one for one in meanings)  # which is called so, and is no hum
 
 
 def test_a_tone_in_other_words_is_told(run: Run) -> None:
@@ -98,9 +102,7 @@ def test_the_demo_brief_works_and_its_options_go_before_it(run: Run) -> None:
 def test_ideas_show_meanings_and_distances(run: Run) -> None:
     done = run("brainstorm", "--concept", "spring=season", "--ideas", "--limit", "10")
     assert done.returncode == 0, done.stderr
-    used = [line for line in done.stdout.splitlines() if line.rstrip().endswith("yes")]
-    assert len(used) == 1
-    assert "season" in used[0]
+    assert "  spring: season. Not used: " in done.stdout
     lines = run("brainstorm", "--concept", "spring=season", "--ideas", "--format", "jsonl").stdout.splitlines()
     rows = [json.loads(line) for line in lines]
     assert [row["why"] for row in rows if row["kind"] == "concept"] == ["a concept"]
