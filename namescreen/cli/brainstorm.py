@@ -25,7 +25,7 @@ from .options import (
     language_list,
     make_app,
 )
-from .output import PARTS_SHOWN, Column, Format, Row, print_disclaimer, say_below, show
+from .output import BELOW, PARTS_SHOWN, Column, Format, Row, print_disclaimer, say_below, show, width
 from .talk import counted, progress, say
 
 if TYPE_CHECKING:
@@ -39,6 +39,8 @@ app = make_app("Make candidate names from concept words.")
 
 LIMIT = 40
 """Names shown unless told otherwise: what fits two screens."""
+_ROOM_FOR_WHY = 72
+"""Columns from which the reason stands beside a name; in a narrower terminal it stands below it."""
 TELLING = 10
 """The fewest names of which it means something that none is about a concept (set by judgement)."""
 
@@ -186,8 +188,12 @@ def show_candidates(found: Sequence[Candidate], form: Format) -> None:
 
         show(map(_row, found), (*CSV, *(_fine(name) for name in PARTS), Column("flags", "flags")), form)
     else:
-        columns = COLUMNS if any(candidate.flags for candidate in found) else COLUMNS[:-1]
-        show(map(_row, found), columns, form)
+        whole = form is Format.markdown
+        narrow = not whole and width() < _ROOM_FOR_WHY
+        columns = [column for column in COLUMNS if not narrow or column.key != "made"]
+        # a column of remarks would leave the others little room
+        rows = ({**_row(one), BELOW: "; ".join((one.how, *one.flags)[not narrow :])} for one in found)
+        show(rows, columns if whole and any(one.flags for one in found) else columns[:-1], form)
 
 
 def tell_missed(found: Candidates, names: Sequence[Candidate]) -> None:

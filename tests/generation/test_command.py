@@ -271,3 +271,10 @@ def test_a_broken_session_file_is_refused(terminal: Callable[[], Terminal], tmp_
     desk = terminal()
     assert "is not a session" in desk.read(until="\0")
     assert desk.end() == 2
+
+
+def test_in_a_narrow_terminal_a_name_takes_two_lines_or_three(run: Run) -> None:
+    shown = run(*ASKED, "--limit", "25", env={"COLUMNS": "60"}).stdout.splitlines()
+    assert max(map(len, shown)) <= 60
+    assert shown[0].split() == ["name", "score", "evokes", "says", "indirect"]
+    assert len(shown) < 25 * 3
