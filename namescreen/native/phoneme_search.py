@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Mapping, Sequence
-from ctypes import c_double, c_int64, c_void_p
+from ctypes import c_int64, c_void_p
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -21,8 +21,7 @@ if TYPE_CHECKING:
 __all__ = ["CodeArrays"]
 
 _PARTS = {
-    "blob": np.uint8, "weights": np.uint8, "start": np.uint32, "whole": np.uint16, "present": np.uint16,
-    "syllables": np.uint8,
+    "blob": np.uint8, "weights": np.uint8, "start": np.uint32, "whole": np.uint16, "syllables": np.uint8,
 }  # fmt: skip
 """The parts of the arrays, in the order of the C structure."""
 
@@ -35,23 +34,17 @@ class CodeArrays:
     """The codes of `register.phoneme_index.Codes`: their parts, and the codes of each word (`ids`, `ids_start`)."""
 
     def __init__(self, library: ctypes.CDLL, arrays: Mapping[str, NDArray[np.generic]], costs: PhonemeCosts) -> None:
-        self._similarity_of, self._sound_measures = library.phonemes_similarity_of, library.phonemes_sound_measures
-        self._similarity_of.restype = self._sound_measures.restype = c_int64
+        self._sound_measures = library.phonemes_sound_measures
+        self._sound_measures.restype = c_int64
         self._costs = costs
         self._held = [np.ascontiguousarray(arrays[part].view(kind)) for part, kind in _PARTS.items()]
-        blob, weights, start, whole, present, syllables = map(len, self._held)
-        if not (weights == blob and start == whole + 1 and present == 3 * whole and syllables == whole):
+        blob, weights, start, whole, syllables = map(len, self._held)
+        if not (weights == blob and start == whole + 1 and syllables == whole):
             raise IndexError("the parts of the phoneme codes differ in length")
         self._arrays = _Arrays(*map(address, self._held), whole, blob)
         self._ids, self._ids_start = (
             np.ascontiguousarray(arrays[part].view(np.uint32)) for part in ("ids", "ids_start")
         )
-
-    def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
-        """The similarity of the closest of `codes` and the closest of each word's; below `least` it may be 0."""
-        values, words = np.empty(len(words)), np.ascontiguousarray(words, np.int64)
-        check(self._similarity_of(*self._query(codes, words), c_double(least), address(values)))
-        return values
 
     def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
         """For each word `closeness.sound.sound_measures` of `codes` and its own, in two rows; NaN where it has none."""

@@ -7,20 +7,16 @@
 
 #include "kernel.h"
 
-enum { BYTES = 256, LONGEST_QUERY = 64, LONGEST_CODE = 65535, COLUMNS = 6, GROUP = 16, NEVER = 1 << 30 };
+enum { BYTES = 256, LONGEST_QUERY = 64, LONGEST_CODE = 65535, NEVER = 1 << 30 };
 
 /* _Table in phonemes.py: the facts on every phoneme. */
 typedef struct {
     const uint8_t *difference; /* of two letters, in hundredths: BYTES rows of BYTES */
     const uint8_t *weight;     /* of a letter, in quarters of a full phone */
     const uint8_t *vowel;      /* 1 for a vowel */
-    const uint8_t *letter;     /* the letter of each bit of a phoneme set, 0 for none; 8 * COLUMNS of them */
     int64_t first, clustered;  /* added to the first phoneme; taken from one that is easily lost */
     double rhythm;             /* the share lost for a missing syllable */
 } PhonemeTable;
-
-/* The smallest differences of up to GROUP phonemes, side by side. */
-typedef int8_t Differences __attribute__((vector_size(GROUP)));
 
 /* One reading of the name that is searched for. */
 typedef struct {
@@ -28,28 +24,17 @@ typedef struct {
     int64_t size, whole, syllables; /* `whole` is the sum of its weights */
     int32_t weight[LONGEST_QUERY];
     const uint8_t *difference[LONGEST_QUERY]; /* the row of each phoneme in the table */
-    uint8_t nearest[BYTES];                   /* a letter's difference from the nearest phoneme of the reading */
-    int64_t kinds;                            /* distinct phonemes */
-    int kind[LONGEST_QUERY];                  /* which of them each phoneme is */
-    int32_t kind_weight[LONGEST_QUERY];       /* the sum of their weights */
-    /* Their differences from the nearest phoneme in each byte of a phoneme set. */
-    Differences nearest_in_set[LONGEST_QUERY / GROUP][COLUMNS][BYTES];
-    double budget[BYTES]; /* the greatest cost that still reaches a similarity, per hundredth of both weights, by
-                             syllables */
 } Reading;
 
-/* The other code of an alignment. `aside` is the part of each phoneme's cost that no alignment avoids; `row` has room
-   for size + 1 numbers. */
+/* The other code of an alignment; `row` has room for size + 1 numbers. */
 typedef struct {
     const uint8_t *code, *weight;
     int64_t size, whole, syllables;
-    int32_t *aside, *row;
-    int8_t reading_aside[LONGEST_QUERY]; /* the same for the reading's kinds, in hundredths of their weight */
+    int32_t *row;
 } Other;
 
 HIDDEN int64_t phoneme_weights(const PhonemeTable *table, const uint8_t *code, int64_t size, int32_t *weight);
 HIDDEN int64_t phoneme_syllables(const PhonemeTable *table, const uint8_t *code, int64_t size);
-HIDDEN void phoneme_plain_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading);
 HIDDEN void phoneme_reading(const PhonemeTable *table, const uint8_t *code, int64_t size, Reading *reading);
 HIDDEN int32_t phoneme_alignment_cost(const Reading *reading, const Other *other, int32_t most);
 

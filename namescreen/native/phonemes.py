@@ -17,7 +17,7 @@ Closest = Callable[[tuple[str, ...], tuple[str, ...], float], float]
 
 class _Table(ctypes.Structure):
     _fields_ = [
-        ("difference", c_void_p), ("weight", c_void_p), ("vowel", c_void_p), ("letter", c_void_p), ("first", c_int64),
+        ("difference", c_void_p), ("weight", c_void_p), ("vowel", c_void_p), ("first", c_int64),
         ("clustered", c_int64), ("rhythm", c_double),
     ]  # fmt: skip
 
@@ -25,8 +25,8 @@ class _Table(ctypes.Structure):
 class PhonemeCosts:
     """What an alignment of phoneme codes costs, as `table` for the compiled code.
 
-    `differences` are in hundredths, in the order of the bits of a phoneme set from bit 1 on; `weights` are in quarters
-    of a full phone. `pronunciation.alignment` says what each means.
+    `differences` are in hundredths, `weights` in quarters of a full phone. `pronunciation.alignment` says what each
+    means.
     """
 
     def __init__(
@@ -39,13 +39,13 @@ class PhonemeCosts:
         clustered: int,
         rhythm: float,
     ) -> None:
-        difference, weight, vowel, letters = bytearray(b"d" * 256 * 256), bytearray(256), bytearray(256), bytearray(48)
-        for bit, (letter, others) in enumerate(differences.items(), start=1):
-            letters[bit] = at = ord(letter)
+        difference, weight, vowel = bytearray(b"d" * 256 * 256), bytearray(256), bytearray(256)
+        for letter, others in differences.items():
+            at = ord(letter)
             weight[at], vowel[at] = weights[letter], letter in vowels
             for other, percent in others.items():
                 difference[256 * at + ord(other)] = percent
-        self._held = [(ctypes.c_uint8 * len(one)).from_buffer(one) for one in (difference, weight, vowel, letters)]
+        self._held = [(ctypes.c_uint8 * len(one)).from_buffer(one) for one in (difference, weight, vowel)]
         self._table = _Table(*map(ctypes.addressof, self._held), first, clustered, rhythm)
         self.table = ctypes.byref(self._table)
 

@@ -12,9 +12,9 @@ import numpy as np
 
 from ..marks.columns import ROWS_A_BLOCK
 from ..marks.status import STATUSES
+from ..pronunciation.articulatory_features import percent_differences
 from ..tables import open_table
 from .bigram_index import BIGRAMS
-from .phoneme_search import PHONEME_BITS, SET_COLUMNS
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -134,12 +134,11 @@ class _Checked:
         count = len(self.array(f"{name}_whole", np.uint16))
         blob = self.array(name, np.uint8)
         letters = np.zeros(256, bool)
-        letters[[ord(letter) for letter in PHONEME_BITS]] = True
+        letters[[ord(letter) for letter in percent_differences()]] = True
         self.that(bool(letters[blob].all()), name)
         self.array(f"{name}_weights", np.uint8, len(blob))
         self.boundaries(f"{name}_start", np.uint32, len(blob), count, least=1)
         self.array(f"{name}_syllables", np.uint8, count)
-        self.array(f"{name}_present", np.uint16, SET_COLUMNS * count)
         self.ascend(f"{name}_whole", 1 << 16)
         self.lists(f"{name}_ids", words, count)
         self.lists(f"{name}_owners", count, words)

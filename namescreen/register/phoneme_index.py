@@ -9,9 +9,10 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..pronunciation.alignment import phone_weights
+from ..pronunciation.articulatory_features import percent_differences
 from ..pronunciation.phones import VOWEL_LETTERS
 from .packing import RaggedArray, boundaries, pack_inverse
-from .phoneme_search import PHONEME_BITS, SET_COLUMNS, phoneme_search
+from .phoneme_search import phoneme_search
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -20,7 +21,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Codes", "code_arrays"]
 
-_PARTS = ("weights", "start", "whole", "present", "syllables", "ids", "ids_start")
+_PARTS = ("weights", "start", "whole", "syllables", "ids", "ids_start")
 
 _SORTED = 32
 """The letters of a code that one sort compares: a multiple of eight."""
@@ -29,9 +30,9 @@ _SORTED = 32
 def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequence[Sequence[str]]) -> None:
     """Pack the codes of a list of words or names: each distinct code once, in order of its whole weight.
 
-    Adds `NAME` (blob), `NAME_weights` (of each of its phonemes), `NAME_start`, `NAME_whole`, `NAME_present` (a bit for
-    each phoneme, sixteen to a column, one column after another) and `NAME_syllables` for the distinct codes, and which
-    word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with its `_start`.
+    Adds `NAME` (blob), `NAME_weights` (of each of its phonemes), `NAME_start`, `NAME_whole` and `NAME_syllables` for
+    the distinct codes, and which word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with
+    its `_start`.
     """
     # In order of first use: codes that are looked up together lie side by side in memory.
     distinct = list(dict.fromkeys(chain.from_iterable(lists)))
@@ -40,15 +41,13 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     place = np.empty(len(distinct), np.uint32)
     place[order] = np.arange(len(distinct), dtype=np.uint32)
     distinct = [distinct[at] for at in order.tolist()]
-    weights, whole, syllables, present = _summed(distinct)
+    weights, whole, syllables = _summed(distinct)
     starts = boundaries(np.fromiter(map(len, distinct), np.int64, len(distinct)))
     arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
     arrays[f"{name}_weights"] = weights
     arrays[f"{name}_start"] = starts
     arrays[f"{name}_whole"] = np.minimum(whole, 65535).astype(np.uint16)
     arrays[f"{name}_syllables"] = np.minimum(syllables, 255).astype(np.uint8)
-    columns = [(present >> np.uint64(16 * column)).astype(np.uint16) for column in range(SET_COLUMNS)]
-    arrays[f"{name}_present"] = np.concatenate(columns)
     ends = boundaries(np.fromiter(map(len, lists), np.int64, len(lists)))
     ids = place[np.fromiter(map(number.__getitem__, chain.from_iterable(lists)), np.uint32, int(ends[-1]))]
     arrays[f"{name}_ids"], arrays[f"{name}_ids_start"] = ids, ends
@@ -65,14 +64,14 @@ def _in_order(codes: list[str], whole: NDArray[np.int64]) -> NDArray[np.int64]:
     return np.lexsort((rest, *columns.T[::-1], whole))
 
 
-def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64], NDArray[np.uint64]]:
-    """For these codes (none empty) the `phone_weights` of every phoneme; and for each code their sum, `syllables_in`,
-    and a bit for each phoneme."""
+def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64]]:
+    """For these codes (none empty) the `phone_weights` of every phoneme; and for each code their sum and
+    `syllables_in`."""
     if not codes:
-        return np.zeros(0, np.uint8), np.zeros(0, np.int64), np.zeros(0, np.int64), np.zeros(0, np.uint64)
-    bits, vowel, weight = np.zeros(256, np.uint64), np.zeros(256, bool), np.zeros(256, np.int64)
-    for letter, bit in PHONEME_BITS.items():
-        bits[ord(letter)], vowel[ord(letter)] = 1 << bit, letter in VOWEL_LETTERS
+        return np.zeros(0, np.uint8), np.zeros(0, np.int64), np.zeros(0, np.int64)
+    vowel, weight = np.zeros(256, bool), np.zeros(256, np.int64)
+    for letter in percent_differences():
+        vowel[ord(letter)] = letter in VOWEL_LETTERS
         weight[ord(letter)] = phone_weights(f"A{letter}A")[1]
     blob = np.frombuffer("".join(codes).encode("ascii"), np.uint8)
     sizes = np.fromiter(map(len, codes), np.int64, len(codes))
@@ -90,7 +89,6 @@ def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDA
         weights.astype(np.uint8),
         np.add.reduceat(weights, starts),
         np.add.reduceat(vowel[blob].astype(np.int64), starts),
-        np.bitwise_or.reduceat(bits[blob], starts),
     )
 
 
@@ -103,7 +101,7 @@ class Codes:
         self.ids, self.owners = RaggedArray(arrays, f"{name}_ids"), RaggedArray(arrays, f"{name}_owners")
         parts = {"blob": arrays[name], **{part: arrays[f"{name}_{part}"] for part in _PARTS}}
         search = phoneme_search(parts, self.ids)
-        self.similarity_of, self.sound_measures = search.similarity_of, search.sound_measures
+        self.sound_measures = search.sound_measures
 
     def __len__(self) -> int:
         return len(self._start) - 1

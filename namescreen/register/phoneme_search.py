@@ -28,23 +28,14 @@ if TYPE_CHECKING:
     Places = NDArray[np.int64]
     Similarities = NDArray[np.float64]
 
-__all__ = ["PHONEME_BITS", "SET_COLUMNS", "PhonemeSearch", "phoneme_search"]
-
-PHONEME_BITS = {letter: bit for bit, letter in enumerate(percent_differences(), start=1)}
-"""The bit of each phoneme in a phoneme set."""
-SET_COLUMNS = (len(PHONEME_BITS) + 1 + 15) // 16
-"""Numbers of sixteen bits that a phoneme set takes."""
+__all__ = ["PhonemeSearch", "phoneme_search"]
 
 
 class PhonemeSearch(Protocol):
     """The readings of one name against the codes of a register."""
 
-    def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
-        """The similarity of the closest of `codes` and the closest of each word's (or name's); below `least` it may be
-        0."""
-
     def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
-        """For each word (or name) `closeness.sound.sound_measures` of `codes` and its own, in two rows; NaN where it
+        """For each word `closeness.sound.sound_measures` of `codes` and its own, in two rows; NaN where it
         has none."""
 
 
@@ -64,12 +55,6 @@ class CompiledSearch:
     def __init__(self, library: CDLL, parts: Parts, otherwise: ArraySearch) -> None:
         self._compiled, self._otherwise = CodeArrays(library, parts, phoneme_costs()), otherwise
 
-    def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
-        """As `PhonemeSearch.similarity_of`."""
-        if not codes or terminated(tuple(codes)) is None:
-            return self._otherwise.similarity_of(codes, words, least)
-        return self._compiled.similarity_of(codes, words, least)
-
     def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
         """As `PhonemeSearch.sound_measures`."""
         if terminated(tuple(codes)) is None:
@@ -83,13 +68,6 @@ class ArraySearch:
     def __init__(self, parts: Parts, ids: RaggedArray) -> None:
         self._blob, self._weights = (parts[part].view(np.uint8) for part in ("blob", "weights"))
         self._start, self._ids = parts["start"].view(np.uint32), ids
-
-    def similarity_of(self, codes: Sequence[str], words: Places, least: float) -> Similarities:
-        """As `PhonemeSearch.similarity_of`."""
-        if not codes:
-            return np.zeros(len(words))
-        values = self._closest(words, lambda places: self._similarity(codes, places)[None])[0]
-        return np.where(values >= least, values, 0.0)
 
     def sound_measures(self, codes: Sequence[str], words: Places) -> Similarities:
         """As `PhonemeSearch.sound_measures`."""
@@ -148,7 +126,7 @@ class ArraySearch:
 def _translations() -> tuple[bytes, bytes]:
     """Tables that translate the bytes of codes: to the number of the phoneme, and to whether it is a vowel."""
     number, vowel = np.zeros(256, np.uint8), np.zeros(256, bool)
-    for letter in PHONEME_BITS:
+    for letter in percent_differences():
         number[ord(letter)] = prepare_codes([letter]).sounds[0, 0]
         vowel[ord(letter)] = letter in VOWEL_LETTERS
     return number.tobytes(), vowel.tobytes()

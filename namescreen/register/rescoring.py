@@ -1,6 +1,6 @@
 """The names that a search brings, scored in full and put in order.
 
-`nearest` goes by a score that can be bounded; what it brings, more than is wanted, is scored here as `closeness.score`
+`nearest` goes by a plainer score; what it brings, more than is wanted, is scored here as `closeness.score`
 scores any two names (`closeness.many`), from what the register keeps of its names.
 """
 

@@ -143,7 +143,6 @@ def test_arrays_of_a_forged_register_end_in_an_error_or_an_answer(name: str, dat
             strings.find(text)
             lemmas.find(text)
         for reading in ("mos", "kOrn"):
-            codes.similarity_of((reading,), everything, 0.4)
             codes.sound_measures((reading,), everything)
             search.estimates(Word("herbwik", (reading,), Weight(0.5, 0.5)), everything)
             search.holding(everything, np.full(len(WORDS), 9, np.uint16), None, 3)

@@ -32,7 +32,6 @@ codes = st.text("".join(percent_differences()), min_size=1, max_size=9)
 long_codes = st.text("".join(percent_differences()), min_size=30, max_size=400)
 longer_codes = st.text("".join(percent_differences()), min_size=1, max_size=24)
 longer_words = st.text("abcehilmnrs", min_size=1, max_size=80)
-levels = st.sampled_from((0.5, 0.6, 0.75, 0.9, 1.0))
 
 
 def strings_of(texts: list[str], compiled: bool) -> Strings:
@@ -74,37 +73,6 @@ def test_measures_of_letters_are_those_of_single_pairs(compiled: bool, texts: li
 
 
 @both_paths
-@given(st.lists(st.lists(codes, max_size=3), min_size=1, max_size=12), st.lists(codes, max_size=3), st.floats(0.3, 1.0))
-def test_sounds_of_words_are_those_of_the_closest_readings(
-    compiled: bool, words: list[list[str]], own: list[str], least: float
-) -> None:
-    table = phoneme_codes_of([tuple(each) for each in words], compiled)
-    assert sorted(table.texts(np.arange(len(table)))) == sorted({code for each in words for code in each})
-    assert table.lists() == list(map(tuple, words))
-    similarity = table.similarity_of(own, np.arange(len(words)), least)
-    for each, value in zip(words, similarity.tolist(), strict=True):
-        exact = max((sound_similarity(mine, other) for mine in own for other in each), default=0.0)
-        assert value == exact or (value == 0 and exact < least)
-
-
-@both_paths
-@settings(max_examples=40, deadline=None)
-@given(st.lists(st.one_of(codes, longer_codes), min_size=70, max_size=700), longer_codes, levels)
-def test_sounds_of_many_words_are_those_of_single_pairs(
-    compiled: bool, others: list[str], own: str, least: float
-) -> None:
-    """Enough of them that codes are dealt with side by side, with some left over."""
-    readings = (own, others[0] + others[1], others[2])
-    words = [(other, others[at // 2]) for at, other in enumerate(others)]
-    table = phoneme_codes_of(words, compiled)
-    similarity = table.similarity_of(readings, np.arange(len(words)), least)
-    exact = {code: max(sound_similarity(mine, code) for mine in readings) for code in set(others)}
-    for word, value in zip(words, similarity.tolist(), strict=True):
-        best = max(exact[code] for code in word)
-        assert value == best or (best < least and value < least)
-
-
-@both_paths
 @settings(deadline=None)
 @given(
     st.lists(st.lists(codes | longer_codes | long_codes, max_size=3), min_size=1, max_size=12),
@@ -114,6 +82,8 @@ def test_both_measures_of_sounds_are_those_of_single_pairs(
     compiled: bool, words: list[list[str]], own: list[str]
 ) -> None:
     table = phoneme_codes_of([tuple(each) for each in words], compiled)
+    assert sorted(table.texts(np.arange(len(table)))) == sorted({code for each in words for code in each})
+    assert table.lists() == list(map(tuple, words))
     found = table.sound_measures(own, np.arange(len(words))).T
     for each, values in zip(words, found.tolist(), strict=True):
         if each:
@@ -132,20 +102,6 @@ def test_the_closest_of_two_lists_of_readings(compiled: bool, one: list[str], ot
             patch.setattr("namescreen.native.library", lambda: None)
         assert closest_similarity(tuple(one), tuple(other), least) == (value if value >= least else 0.0)
     alignment._closest.cache_clear()
-
-
-@both_paths
-@given(st.lists(long_codes, min_size=1, max_size=4), long_codes, levels)
-def test_sounds_of_very_long_names_are_those_of_single_pairs(
-    compiled: bool, others: list[str], own: str, least: float
-) -> None:
-    own = own if len(own) % 2 else own[:40]
-    others = [*others, own + others[0][:5], own[3:]]
-    table = phoneme_codes_of([(code,) for code in others], compiled)
-    exact = np.array([sound_similarity(own, other) for other in others])
-    similarity = table.similarity_of([own], np.arange(len(others)), least)
-    assert np.array_equal(similarity[exact >= least], exact[exact >= least])
-    assert not similarity[exact < least].any()
 
 
 @both_paths
