@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import re
 from functools import cache, lru_cache
+from itertools import pairwise
 
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
@@ -28,6 +29,10 @@ _ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
 _PURE = frozenset("solid pure real genuine true fine all massive".split())
 _MADE_IN = re.compile(r"\b(?:in|from) (.+)")
 _SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour"))
+WITHOUT = frozenset(
+    "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
+)
+"""How a name says in languages of Europe that goods lack something; from memory."""
 LONGEST_CLAIM = 3
 OF_ONE_SORT = 120
 """The most senses below one that foods of one sort have in common: berries, not foods."""
@@ -128,12 +133,19 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
                 other = next((one for one in ruled if _states(one, text) and one not in words), "")
                 if other:
                     found.setdefault(run, f'promises "{run}", and the goods are stated to be or hold "{other}"')
-    for word in (base_form(one) for one in words if one not in {part for run in found for part in run.split()}):
+    taken = {part for run in found for part in run.split()} | _said_to_lack(words)
+    for word in (base_form(one) for one in words if one not in taken):
         false = next((f"{one} {word}" for one in _FALSE if f" {one} {word} " in text), "")
         outside = next((f"{word} {one}" for one in _ONLY_OUTSIDE if f" {word} {one} " in text), "")
         if false or (outside and set(words) & _PURE and outside not in " ".join(words)):
             found.setdefault(word, f'promises "{word}", and the goods are "{false or outside}"')
     return list(found.items())
+
+
+def _said_to_lack(words: tuple[str, ...]) -> set[str]:
+    """The words of a name that say what goods do not hold: sugar free and sans sucre promise no sugar."""
+    pairs = [*pairwise(words)]
+    return {what for what, after in pairs if after == "free"} | {what for no, what in pairs if no in WITHOUT}
 
 
 def _states(word: str, text: str) -> bool:

@@ -30,7 +30,7 @@ from .trade_words import TradeTerm, called, term_for
 __all__ = [
     "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
     "describe_in_conflict", "describe_plainly", "in_context", "is_material", "most_associated", "named_goods",
-    "of_a_kind", "of_kind", "of_term",
+    "of_a_kind", "of_kind", "of_term", "says_what_is_kept_away",
 ]  # fmt: skip
 
 DESCRIBES, SURNAMES = "1209.01(b)", "1211"
@@ -58,6 +58,8 @@ RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
 NAMES = frozenset(("surname", "given name"))
 PHRASE, KIND_IN_TRADE, LEAST_TERM = 0.75, 0.85, 0.5
 SAME_GROUP, SAME_MARKET = 0.75, 0.55
+KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested".split())
+"""What makes a quality of the word before it: tangle free, chew proof, oven ready."""
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
@@ -177,6 +179,7 @@ def describe(word: str, goods: str) -> Evidence:
         found += [
             _in_phrase(word, around, goods),
             _quality(word),
+            of_kind("quality") if says_what_is_kept_away(word) else NOTHING,
             _material(word, goods),
             Evidence(_tendency(word)),
         ]
@@ -217,6 +220,12 @@ def _quality(word: str) -> Evidence:
     like = quality_like(word)
     why = "a quality that many goods may have" if like == word else f'a quality, much like "{like}"'
     return Evidence(LIKE_A_QUALITY, why, section=DESCRIBES) if like else NOTHING
+
+
+def says_what_is_kept_away(phrase: str) -> bool:
+    """Whether folded words say what goods lack or withstand: sugar free, chew proof."""
+    what, _, how = phrase.rpartition(" ")
+    return how in KEPT_AWAY and lexicon().known(what)
 
 
 def _material(word: str, goods: str) -> Evidence:

@@ -39,6 +39,8 @@ from .phrases import goods_words, items, plain_words
 from .placement import (
     BARRED_SCORE,
     NO_CONTENT_WORD,
+    SAYING,
+    SAYINGS,
     bounded,
     category_of,
     chances_of,
@@ -204,7 +206,7 @@ def _distinctiveness(
     meant = {(part, one.meaning.language) for one in judged if one.meaning for part in one.word.split()}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     told = (unknown_meaning(word, one) for word, one in unknown.items())
-    reasons = (*_reasons(judged, worst, signs, surname=surname, american=american), *told)
+    reasons = (*_reasons(name, judged, worst, signs, surname=surname, american=american), *told)
     return Distinctiveness(
         weakest.category,
         weakest.score,
@@ -307,6 +309,7 @@ def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[Lan
 
 
 def _reasons(
+    name: str,
     judged: tuple[Judged, ...],
     worst: LanguageFinding,
     signs: tuple[ProtectedSign, ...],
@@ -314,21 +317,24 @@ def _reasons(
     surname: str,
     american: bool,
 ) -> tuple[str, ...]:
-    """The reasons in words: serious signs first, and what each other word says; that the name is a `surname`, if no
-    word has said so."""
+    """The reasons in words: serious signs first, beside which no other word is told as merely to be disclaimed, and
+    what each other word says; that the name is a `surname`, if no word has said so."""
     serious = [one for one in signs if one.serious]
     taken = {word for one in serious if one.kind != "evocation" for word in one.sign.split()}
     parts = composition(judged)
     registrable = worst.category not in CATEGORIES[:2]
-    free = (*parts.shared, *(parts.places if registrable else ()))
-    shared = [one for one in free if one.word not in {sign.sign for sign in serious}]
+    free = (*parts.shared, *(parts.places if registrable else ())) if not serious else ()
+    written = {*plain_words(name)}  # a closed word is one mark, of which no part is disclaimed (TMEP 1213.05(a))
+    shared = [one for one in free if written.issuperset(plain_words(one.word))]
     said = of_the_trade(american=american)
     own = ((one, one.reason(american=american)) for one in judged if one.word not in taken)
     told = [f"{reason}; {said}" if one in shared else reason for one, reason in own]
     if worst.language != "en":
         told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
     told = told if judged else [NO_CONTENT_WORD]
-    if worst.reason == SLOGAN:
+    if worst.reason == SAYING:
+        told = [under_law(SAYING, SAYINGS, american=american)]
+    elif worst.reason == SLOGAN:
         told.insert(0, under_law(SLOGAN, SLOGANS, american=american))
     if surname and not any("a surname" in reason for reason in told):
         told.insert(0, surname)

@@ -31,6 +31,7 @@ from .description import (
     named_goods,
     of_a_kind,
     of_kind,
+    says_what_is_kept_away,
 )  # fmt: skip
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
 from .phrases import base_form, items, plain_words
@@ -65,8 +66,6 @@ _SAYING = frozenset(("quality", "colour", "number", "taste", "people", "laudator
 """Kinds of word that say something of any goods."""
 _PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
 _SAYS_WORD_FOR = re.compile(r".*\b(?:word|name|term) for (?:an? |the )?")
-KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested".split())
-"""What makes a quality of the word before it: tangle free, chew proof, oven ready."""
 TOLD = 0.8
 """How plainly the meaning of a rare word must describe the goods to be told: few buyers know it."""
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}
@@ -126,7 +125,7 @@ def _with_lack(judged: tuple[Judged, ...]) -> tuple[Judged, ...]:
     """The words as judged, one before "free" and the like by what both say: tangle free tells what goods do not do."""
     told = [*judged]
     for at, (what, how) in enumerate(pairwise(judged)):
-        if how.word in KEPT_AWAY and lexicon().known(what.word) and not what.coined:
+        if not what.coined and says_what_is_kept_away(f"{what.word} {how.word}"):
             told[at] = _as_told(what, of_kind("quality"))
     return tuple(told)
 
@@ -302,7 +301,7 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
                 _same_class(word, goods),
                 heard,
                 "laudatory" in of_kind,
-                "quality" in of_kind or ("taste" in of_kind and around.food),
+                "quality" in of_kind or ("taste" in of_kind and around.food) or says_what_is_kept_away(word),
                 "people" in of_kind,
                 "generic head" in of_kind,
                 "number" in of_kind or word.isdecimal(),

@@ -11,7 +11,7 @@ from rapidfuzz.distance import LCSseq
 from ..lexicon import lexicon, zipf
 from ..tables import open_table
 from .coinage import sounds_alike
-from .grounds import grounds_for
+from .grounds import grounds_for, protecting_first
 from .known_places import LONGEST_PLACE, known_places
 from .places import place_of
 from .signs import EVOKING, ORIGIN, ProtectedSign
@@ -81,7 +81,8 @@ def _told(
     sign: str, what: str, territory: str, kind: str, markets: tuple[str, ...] | None, *, serious: bool
 ) -> ProtectedSign:
     """The sign with its reason; of a serious one the grounds are those of the laws that bar what evokes."""
-    grounds = tuple(one for one in grounds_for(kind, markets) if not serious or one.market in EVOKING)
+    found = protecting_first(kind, markets, territory)
+    grounds = tuple(one for one in found if not serious or one.market in EVOKING)
     reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
     return ProtectedSign(sign, "evocation", territory, serious, reason, _ASK, grounds)
 

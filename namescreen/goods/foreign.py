@@ -126,7 +126,10 @@ def _listed(
         return None
     leading = max(one.score for one in plain)
     fit = [one for one in plain if one.score == leading or is_quality(one.english) or plain[one] >= TOLD]
-    best = max(fit, key=lambda one: (one.score * plain[one], one.score, one.source == "labels"))
+    def order(one: Translation) -> tuple[float, float, bool, int]:  # iron before flat iron
+        return one.score * plain[one], one.score, one.source == "labels", -one.english.count(" ")
+
+    best = max(fit, key=order)
     plainly = plain[best]
     plainer = plainly > max(NO_TIE, describe_plainly(word, goods).weight)  # else its English meaning says as much
     beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem

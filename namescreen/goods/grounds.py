@@ -21,6 +21,7 @@ __all__ = [
     "law_on",
     "laws_of",
     "of_the_trade",
+    "protecting_first",
     "under_law",
     "views_of",
 ]
@@ -200,6 +201,26 @@ _OTHERWISE = {"evocation": "origin"}
 """The kind whose ground is told where a law has none of its own here."""
 
 
+_STATE_OF = {
+    **dict.fromkeys(("UK", "United Kingdom"), "GB"), **dict.fromkeys(("US", "United States"), "US"),
+    "Switzerland": "CH", "Japan": "JP", "Australia": "AU", "EU": "EU", "Austria": "AT", "Belgium": "BE",
+    "Bulgaria": "BG", "Croatia": "HR", "Cyprus": "CY", "Czechia": "CZ", "Denmark": "DK", "Estonia": "EE",
+    "Finland": "FI", "France": "FR", "Germany": "DE", "Greece": "GR", "Hungary": "HU", "Ireland": "IE", "Italy": "IT",
+    "Latvia": "LV", "Lithuania": "LT", "Luxembourg": "LU", "Malta": "MT", "Netherlands": "NL", "Poland": "PL",
+    "Portugal": "PT", "Romania": "RO", "Slovakia": "SK", "Slovenia": "SI", "Spain": "ES", "Sweden": "SE",
+}  # fmt: skip
+"""The territories of the lists of signs whose law is told here."""
+_CRAFTS_AT_HOME = {
+    "DE": "MarkenG s. 126 to 139 on indications of origin, under which Solingen has an ordinance of its own; s. 8(2) "
+          "no. 4 and 9",
+    "FR": "CPI, articles L721-2 to L721-10 on indications of crafts and industry; L711-2",
+    "IT": "Codice della proprietà industriale, articles 29 and 30 on indications of origin; 14(1)",
+    "CZ": "act 452/2001 on designations of origin, which takes in crafts",
+    "HU": "act XI of 1997 on marks and indications of origin, which takes in crafts",
+}  # fmt: skip
+"""The laws of states of the Union on names of crafts that come from there."""
+
+
 @dataclass(frozen=True, slots=True)
 class Ground:
     """The law of one market (US, EU, GB or another ISO code) for one kind of finding; from memory."""
@@ -260,6 +281,16 @@ def grounds_for(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...
         for law in laws_of(markets)
         for held in (_LAWS.get(law, {}),)
     )
+
+
+def protecting_first(kind: str, markets: tuple[str, ...] | None, where: str) -> tuple[Ground, ...]:
+    """As `grounds_for`, the law of the states that protect the sign first (`where`: their names, parted by commas); of
+    a craft also the state's own, if it is one of the `markets`."""
+    states = [_STATE_OF[one] for one in where.split(", ") if one in _STATE_OF]
+    asked = set(map(territory, markets or ()))
+    own = [Ground(one, _CRAFTS_AT_HOME[one]) for one in states if kind == "craft" and one in asked & {*_CRAFTS_AT_HOME}]
+    laws = set(map(law_of, states))
+    return (*own, *sorted(grounds_for(kind, markets), key=lambda one: one.market not in laws))
 
 
 def languages_under(law: str, held: Iterable[str], markets: Iterable[str] | None) -> frozenset[str]:

@@ -25,7 +25,10 @@ from .phrases import plain_words
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
-__all__ = ["BARRED_SCORE", "NO_CONTENT_WORD", "bounded", "category_of", "chances_of", "finding_of", "is_geographic"]
+__all__ = [
+    "BARRED_SCORE", "NO_CONTENT_WORD", "SAYING", "SAYINGS", "bounded", "category_of", "chances_of", "finding_of",
+    "is_geographic",
+]  # fmt: skip
 
 NOTHING_OWN = 0.1
 """The score of a name without a word that could identify anyone."""
@@ -46,6 +49,7 @@ RANGES = {"generic": (0.0, 0.1), "descriptive": (0.0, 0.45), "suggestive": (0.4,
           "fanciful": (0.65, 1.0)}  # fmt: skip
 """Between which scores a name of each category lies, so that one does not contradict the other: the likeliest category
 is not always where the mean of all is."""
+SAYING, SAYINGS = "the whole is a set saying, with a sense of its own beside what its words say", "1213.05(c)"
 NO_CONTENT_WORD = "it holds nothing but small words, company forms or domain endings"
 
 
@@ -135,8 +139,11 @@ def finding_of(
                                              or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
-    if category in CATEGORIES[:2] and not translated and _has_two_senses(name, goods, judged):
-        category, points = "suggestive", OWN_SCORE
+    why = strongest.reason(american=american) if strongest else NO_CONTENT_WORD
+    tied = category in CATEGORIES[:2] or any(one.evidence.is_told for one in judged)
+    if tied and not translated and _has_two_senses(name, goods, judged):
+        why = SAYING
+        category, points = ("suggestive", OWN_SCORE) if category in CATEGORIES[:2] else (category, points)
     least, most = RANGES[category]
     points = min(max(points, least), most)
     return LanguageFinding(
@@ -145,6 +152,6 @@ def finding_of(
         round(points, 4),
         strongest.word if strongest else "",
         strongest.meaning.english if strongest and strongest.meaning else "",
-        strongest.reason(american=american) if strongest else NO_CONTENT_WORD,
+        why,
         round(sure, 4),
     )

@@ -12,7 +12,7 @@ from ..text import fold, parse
 from .classification import likely_classes
 from .deception import misleading
 from .evocation import evoked
-from .grounds import grounds_for
+from .grounds import protecting_first
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
@@ -105,7 +105,7 @@ def _found(
             known_for and kind in SERIOUS,
             _reason(kind, territory, known_for),
             _ASK[kind],
-            grounds_for(kind, markets),
+            protecting_first(kind, markets, territory),
         )
         for (kind, sign), (territory, known_for) in found.items()
     ]

@@ -12,6 +12,7 @@ __all__ = ["broken_phrases", "fixed_phrases", "is_saying"]
 
 LONGEST = 5
 """The most words of a phrase that is looked for."""
+_BEFORE_NUMBERS = ("in", "on", "at", "by")
 
 
 @cache
@@ -30,9 +31,14 @@ def fixed_phrases(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     return tuple(each for each in stretches if lexicon().known(text := " ".join(each)) or text in _familiar())
 
 
+@lru_cache(maxsize=1 << 14)
 def is_saying(phrase: str) -> bool:
-    """Whether folded words are a familiar saying or set phrase with a sense of its own (forty winks)."""
-    return " " in phrase and phrase in _familiar()
+    """Whether folded words are a familiar saying or set phrase with a sense of its own (forty winks), or the rest of
+    one from its number on (two shakes, of: in two shakes)."""
+    table = open_table("naming_ideas.tsv")
+    counted = "number" in kinds(phrase.partition(" ")[0])
+    whole = (f"saying {phrase}", *(f"saying {before} {phrase}" for before in _BEFORE_NUMBERS if counted))
+    return " " in phrase and (phrase in _familiar() or any(one in table for one in whole))
 
 
 def broken_phrases(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:

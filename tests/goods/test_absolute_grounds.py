@@ -44,7 +44,7 @@ def test_a_slogan_is_praise_that_any_maker_may_use() -> None:
     ("name", "goods"),
     [
         ("Mothproof", "wool jumpers"), ("Seedless", "jam"), ("Tangle Free", "dog leads"),
-        ("Fold Away", "camping stools"),
+        ("Fold Away", "camping stools"), ("Sugar Free", "jam without sugar"), ("Salt Free", "crackers without salt"),
         ("Slow Risen", "bread"), ("Five Star", "pet food"), ("XXL", "shirts"), ("Snuffle", "mats for dogs"),
         ("Balance", "bicycles without pedals"), ("Rocking", "chairs"), ("Needle Nose", "pliers"),
     ],
@@ -83,11 +83,35 @@ def test_what_goods_lack_is_not_what_they_are() -> None:
 
 
 @pytest.mark.parametrize(
-    ("name", "goods"), [("Forty Winks", "pillows"), ("Green Thumb", "garden gloves"), ("Hat Trick", "hats")]
+    ("name", "goods"), [("Forty Winks", "pillows"), ("Green Thumb", "garden gloves"), ("Hat Trick", "hats"),
+                      ("Two Shakes", "salt shakers"), ("Two Ticks", "clocks")]
 )
 def test_a_saying_with_a_sense_of_its_own_has_two(name: str, goods: str) -> None:
     """A double entendre is no mere description: TMEP 1213.05(c), from memory."""
-    assert judged(name, goods).category not in BARRED
+    found = judged(name, goods)
+    assert found.category not in BARRED
+    assert not any("a number" in one for one in found.reasons)
+
+
+def test_a_number_of_things_that_is_no_saying_is_counted() -> None:
+    assert "a number" in judged("Two Shakers", "salt shakers").reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [("Sugar Free", "jam without sugar", "US"), ("Sans Gluten", "bread without gluten", "FR"),
+     ("Sin Lactosa", "milk without lactose", "ES"), ("No Salt", "crackers without salt", "GB")],
+)  # fmt: skip
+def test_to_say_what_goods_lack_promises_nothing_that_they_are_not(name: str, goods: str, market: str) -> None:
+    found = judged(name, goods, market)
+    assert found.category in BARRED
+    assert found.protected == ()
+
+
+def test_what_a_closed_word_holds_is_not_told_as_to_be_disclaimed() -> None:
+    """A closed compound is one mark, of which no part is disclaimed: TMEP 1213.05(a), from memory."""
+    assert not any("disclaim" in one for one in judged("Emberhand", "hand-forged knives", "US").reasons)
+    assert any("disclaim" in one for one in judged("Ember Knives", "hand-forged knives", "US").reasons)
 
 
 @pytest.mark.parametrize(("name", "goods"), [("Kwikdri", "towels"), ("Krispkrust", "bread"), ("Doggeybed", "dog beds")])

@@ -26,7 +26,7 @@ def test_a_serious_sign_comes_first_with_its_reason_and_whom_to_ask(name: str, g
     assert (first.kind, first.serious) == (kind, True)
     assert "from memory" in first.reason
     assert first.ask
-    assert [ground.market for ground in first.grounds] == ["US", "EU", "GB"]
+    assert {ground.market for ground in first.grounds} == {"US", "EU", "GB"}
     found = distinctiveness(name, goods)
     assert isinstance(found, Distinctiveness)
     assert found.protected[0] == first
@@ -105,3 +105,29 @@ def test_a_sign_with_its_own_law_is_found_in_a_closed_name(name: str) -> None:
 @pytest.mark.parametrize("name", ["Interplanta", "Limpico", "Olympia", "Polymera"])
 def test_letters_by_chance_are_no_sign(name: str) -> None:
     assert not [one for one in protected_signs(name, "bicycle lamps") if one.serious]
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "markets", "laws"),
+    [
+        ("Solinger Glut", "kitchen knives", ("US", "GB", "DE"), ["DE", "EU", "US", "GB"]),
+        ("Harris Tweed Hounds", "coats", ("US", "FR", "GB"), ["GB", "US", "EU"]),
+        ("Rioja Nights", "wine", ("US", "GB", "FR"), ["EU", "US", "GB"]),
+        ("Glen Ardroch", "whisky", ("US", "IE", "GB"), ["GB", "EU"]),
+    ],
+)
+def test_the_law_of_the_state_that_protects_a_sign_comes_first(
+    name: str, goods: str, markets: tuple[str, ...], laws: list[str]
+) -> None:
+    """MarkenG s. 126 to 139 and the ordinance on Solingen; the Harris Tweed Act 1993; from memory."""
+    assert [ground.market for ground in protected_signs(name, goods, markets=markets)[0].grounds] == laws
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Solinger Knives", "kitchen knives"), ("Harris Tweed Moth Coats", "coats"),
+                        ("Rioja Larkspur Wine", "wine")]
+)  # fmt: skip
+def test_no_word_is_merely_to_be_disclaimed_beside_a_bar(name: str, goods: str) -> None:
+    found = distinctiveness(name, goods, markets=("US", "GB", "DE"))
+    assert isinstance(found, Distinctiveness)
+    assert not any("disclaim" in one or "by itself" in one for one in found.reasons)
