@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from .doors import lazy_door
 
-__version__ = "0.9.0"
+__version__ = "0.10.0"
 
 if TYPE_CHECKING:
     from .brief import Brief as Brief
