@@ -1,5 +1,5 @@
 /* The words of a register that are likeliest to be like one word, by a rough measure of their letters and phonemes, and
-   the names that hold most of the words that are. Equal to register/word_search.py. */
+   the ways to divide names that hold most of the words that are. Equal to register/word_search.py. */
 
 #include <stdlib.h>
 #include <string.h>
@@ -197,12 +197,12 @@ CLONES int64_t words_estimates(const Strings *words, const Strings *codes, const
     return 0;
 }
 
-/* Add up what some words add to the rows that hold them, and write down the names of the rows with the greatest sums, at
-   most `most` rows, none of them of a name that is left out. `sums` holds noughts for each row. Returns how many were
+/* Add up what some words add to the rows that hold them, and write down the rows with the greatest sums, at most
+   `most`, none of them of a name that is left out. `sums` holds noughts for each row. Returns how many were
    written, or an error. */
 int64_t words_held(const Lists *rows_of_word, const int64_t *words, const uint16_t *adds, int64_t count,
                    const uint32_t *row_name, int64_t row_count, const uint8_t *left_out, int64_t name_count,
-                   int64_t most, uint16_t *sums, int64_t *names)
+                   int64_t most, uint16_t *sums, int64_t *held)
 {
     enum { LEVELS = UINT16_MAX + 1 };
     int64_t room = 0, touched = 0, found = 0, result = 0, least = LEVELS;
@@ -237,7 +237,7 @@ int64_t words_held(const Lists *rows_of_word, const int64_t *words, const uint16
         sum += reached[least - 1];
     for (int64_t at = 0; at < touched && !result; at++)
         if (sums[rows[at]] >= least)
-            names[found++] = row_name[rows[at]];
+            held[found++] = rows[at];
     free(rows);
     free(reached);
     return result ? result : found;

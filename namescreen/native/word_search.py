@@ -1,5 +1,5 @@
-"""`word_search.c` called from Python: how alike words of a register are to one, by a rough measure, and the names that
-hold most of some words."""
+"""`word_search.c` called from Python: how alike words of a register are to one, by a rough measure, and the
+rows that hold most of some words."""
 
 from __future__ import annotations
 
@@ -63,18 +63,18 @@ class WordArrays:
         return values
 
     def holding(self, words: Places, adds: Steps, left_out: NDArray[np.bool_] | None, most: int) -> Places:
-        """The names of at most `most` rows, in no order; a name may come more than once."""
+        """At most `most` rows, in no order."""
         words, adds = np.ascontiguousarray(words, np.int64), np.ascontiguousarray(adds, np.uint16)
         skipped = None if left_out is None else np.ascontiguousarray(left_out)
-        sums, names = np.zeros(len(self._row_name), np.uint16), np.empty(min(most, len(self._row_name)), np.int64)
+        sums, rows = np.zeros(len(self._row_name), np.uint16), np.empty(min(most, len(self._row_name)), np.int64)
         found = check(
             self._held_by(
                 ctypes.byref(self._rows_of_word), address(words), address(adds), c_int64(len(words)),
                 address(self._row_name), c_int64(len(self._row_name)), None if skipped is None else address(skipped),
-                c_int64(self._names), c_int64(len(names)), address(sums), address(names),
+                c_int64(self._names), c_int64(len(rows)), address(sums), address(rows),
             )
         )  # fmt: skip
-        return names[:found].copy()
+        return rows[:found].copy()
 
     def _array(self, arrays: Arrays, name: str) -> _Array:
         kind = np.uint8 if name in ("word", "word_code") else np.uint32

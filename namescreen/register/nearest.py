@@ -2,8 +2,9 @@
 
 1. Each word of the name is compared with the words of the register that are likeliest to be like it (`word_search`),
    and with those that are related to it in meaning (`word_scores`).
-2. Of the names that hold them those are taken that hold most, and of the names that share most bigrams with the whole,
-   without spaces (thyme pot, thymepot), those too.
+2. Of the names that hold them those are taken that have most in common with the name, by what is covered of both
+   (`_holding`), and of the names that share most bigrams with the whole, without spaces (thyme pot, thymepot), those
+   too.
 3. What these have in common with the name is put together as `closeness` does, with what they have in common as said in
    English (`said_in_english`), but for what rests on the sound of the whole and on phrases.
 
@@ -36,8 +37,9 @@ if TYPE_CHECKING:
 
 __all__ = ["nearest"]
 
-HOLDING, SHARING = 1000, 300
-"""The names that hold most of the words alike, and those that share most of the rarer bigrams of the whole."""
+LOOKED_AT, HOLDING, SHARING = 8000, 700, 300
+"""The ways to divide names that hold most of the name's words; those of them that are kept by what is covered of both;
+and the names that share most of the rarer bigrams of the whole."""
 STEPS = 1000
 """How finely it is told what a word adds to the names that hold it."""
 
@@ -67,14 +69,24 @@ def _holding(
     index: Index, name: Features, scores: dict[str, WordScores], said: SaidInEnglish,
     left_out: NDArray[np.bool_] | None,
 ) -> Places:  # fmt: skip
-    """The names that hold most of the words that are like those of the name."""
-    found = [said.adds]
+    """The names of which words that are like those of the name cover most of both, each by the shares of its words:
+    where many names hold as much of the name, a single word like it comes before one beside others."""
+    in_english, close = said.adds
+    found = [(in_english, close, close)]
     for segmentation in name.segmentations:
         for word, share in zip(segmentation, weights_of(segmentation).counts, strict=True):
             compared = scores[word.letters]
-            found.append((compared.places, share * compared.arrays.overall))
-    places, adds = highest(*map(np.concatenate, zip(*found, strict=True)))
-    return index.word_search.holding(places, np.rint(STEPS * adds).astype(np.uint16), left_out, HOLDING)
+            found.append((compared.places, share * compared.arrays.overall, compared.arrays.overall))
+    words, covers, alike = map(np.concatenate, zip(*found, strict=True))
+    places, adds = highest(words, covers)
+    rows = index.word_search.holding(places, np.rint(STEPS * adds).astype(np.uint16), left_out, LOOKED_AT)
+    held, ends = index.row_words.gather(rows)
+    own, theirs = np.zeros((2, len(index.words)))
+    own[places], theirs[places] = adds, highest(words, alike)[1]
+    weight, start = index.dominance[held], ends[:-1]
+    covered = np.minimum(1.0, np.add.reduceat(own[held], start))
+    covered += np.add.reduceat(theirs[held] * weight, start) / np.add.reduceat(weight, start)
+    return index.row_name[rows[_greatest(covered, HOLDING)]].astype(np.int64)
 
 
 def _overall(

@@ -51,7 +51,7 @@ if TYPE_CHECKING:
 
 __all__ = ["FETCHED", "LEAST_FETCHED", "Compared", "Found", "best_of", "fetched"]
 
-FETCHED, LEAST_FETCHED = 3, 150
+FETCHED, LEAST_FETCHED = 4, 200
 """How many times as many names as are wanted are scored in full, and at least how many. How many of the 50 closest that
 misses is measured in tests/bench/bench_recall.py."""
 SCORED_WHOLE = 300

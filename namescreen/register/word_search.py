@@ -1,5 +1,5 @@
-"""Which words of a register are likeliest to be like one word, by a rough measure, and which names hold most of the
-words that are.
+"""Which words of a register are likeliest to be like one word, by a rough measure, and which ways to divide names
+hold most of the words that are.
 
 The measure is a weighted mean of the letters that two words have in common in their order, over their mean length, and
 of the share of equal phonemes of the two readings that are most alike.
@@ -17,7 +17,7 @@ from rapidfuzz.process import cdist
 
 from ..native import choose
 from ..native.word_search import MOST_LETTERS, MOST_PHONEMES, MOST_READINGS, WordArrays
-from .packing import RaggedArray, distinct
+from .packing import RaggedArray
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -44,8 +44,8 @@ class WordSearch(Protocol):
         """How alike some words of the index are to `word`, in thousandths."""
 
     def holding(self, words: Places, adds: Steps, left_out: NDArray[np.bool_] | None, most: int) -> Places:
-        """The names that hold most of some words, ascending, none of them `left_out`; `adds` says what each word adds.
-        At most `most` ways to divide names are taken; equal ones at the end are all taken or all left."""
+        """The ways to divide names (rows of the index) that hold most of some words, ascending, at most `most`, none of
+        a name that is `left_out`; `adds` says what each word adds. Equal ones at the end are all taken or all left."""
 
 
 def word_search(arrays: Arrays) -> WordSearch:
@@ -75,7 +75,7 @@ class CompiledWordSearch:
 
     def holding(self, words: Places, adds: Steps, left_out: NDArray[np.bool_] | None, most: int) -> Places:
         """As `WordSearch.holding`."""
-        return distinct(self._arrays.holding(words, adds, left_out, most))
+        return np.sort(self._arrays.holding(words, adds, left_out, most))
 
 
 class ArrayWordSearch:
@@ -112,7 +112,7 @@ class ArrayWordSearch:
             sums[left_out[self._row_name]] = 0
         reached = np.bincount(sums, minlength=65536)[::-1].cumsum()[::-1]
         least = max(int(np.searchsorted(-reached, -most)), 1)
-        return distinct(self._row_name[sums >= least].astype(np.int64))
+        return (sums >= least).nonzero()[0]
 
 
 def _measured(
