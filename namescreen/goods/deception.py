@@ -12,8 +12,9 @@ from ..plain_text import some
 from ..tables import open_table
 from .broader import leading_senses
 from .context import FOOD_CLASSES
-from .description import is_material, of_a_kind
+from .description import of_a_kind
 from .grounds import grounds_for
+from .materials import is_material
 from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
 from .qualities import is_quality

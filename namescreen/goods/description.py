@@ -21,6 +21,7 @@ from .context import ASSOCIATED, Context, Near, context
 from .grounds import under_law
 from .groups import is_listed, ties
 from .known_places import comes_from
+from .materials import is_material, is_sort_of_stuff
 from .phrases import Item, base_form, items
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
@@ -29,7 +30,7 @@ from .trade_words import TradeTerm, called, term_for
 
 __all__ = [
     "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
-    "describe_in_conflict", "describe_plainly", "in_context", "is_material", "most_associated", "named_goods",
+    "describe_in_conflict", "describe_plainly", "in_context", "most_associated", "named_goods",
     "of_a_kind", "of_kind", "of_term", "says_what_is_kept_away",
 ]  # fmt: skip
 
@@ -230,18 +231,14 @@ def says_what_is_kept_away(phrase: str) -> bool:
 
 def _material(word: str, goods: str) -> Evidence:
     """The word is a material that is thought of with goods of this kind: wool with scarves, beeswax with balms."""
+    if is_sort_of_stuff(base_form(word), goods):
+        return Evidence(INGREDIENT, MATERIAL, kind=EvidenceKind.MATERIAL, section=DESCRIBES)
     if not is_material(word, ("noun.substance",)):  # foods are ingredients
         return NOTHING
     tied = most_associated(base_form(word), {*named_goods(goods), *(item.head for item in items(goods))})
     if tied < THOUGHT_OF_WITH:
         return NOTHING
     return Evidence(INGREDIENT, MATERIAL, kind=EvidenceKind.MATERIAL, section=DESCRIBES)
-
-
-def is_material(word: str, fields: tuple[str, ...] = ("noun.substance", "noun.food")) -> bool:
-    """Whether a leading sense of `word` is something that things are made of or hold, in these of WordNet's fields."""
-    leading = leading_senses(base_form(word), 2)
-    return any(lexicon().domain(sense_id) in fields for sense_id, _ in leading)
 
 
 def _from(word: str) -> str:

@@ -10,13 +10,11 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
-from ..lexicon import frequency_languages, zipf
 from ..outcome import NotChecked
 from ..plain_text import some
-from ..territories import EU_MEMBERS, understood_in
 from .composition import composition, has_other_own_word, is_surname_alone
 from .continuum import CATEGORIES, score
-from .description import COMMON_SURNAME, SURNAMES, EvidenceKind, is_material
+from .description import COMMON_SURNAME, SURNAMES, EvidenceKind
 from .evidence import read
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, SURE, known_languages, read_by_law, reading_in
@@ -32,6 +30,8 @@ from .grounds import (
     views_of,
 )
 from .judged import Judged
+from .known_english import is_understood
+from .materials import is_material
 from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
@@ -59,9 +59,6 @@ GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
-EVERYDAY_ENGLISH, LOAN = 3.9, 2.8
-"""Zipf values from which an English word is taken to be understood by those who learnt some English at school, and from
-which a language uses it itself: ours; common practice, no source."""
 SLOGAN_SCORE = 0.35
 """The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
 SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
@@ -191,8 +188,9 @@ def _distinctiveness(
     judged = readings.get(worst.language, plain)
     native = tuple(word for word, one in unknown.items() if one.is_sure)
     if native and worst.category not in CATEGORIES[:2]:
-        if not any(one.serious for one in signs) and not has_other_own_word(judged, native):
-            rest = (one.reason(american=american) for one in judged if one.word not in native)
+        beside = readings.get(unknown[native[0]].language, judged)  # as those read it who may know the word
+        if not any(one.serious for one in signs) and not has_other_own_word(beside, native):
+            rest = (one.reason(american=american) for one in beside if one.word not in native)
             return NotChecked("distinctiveness", "; ".join((unknown_meaning(native[0], unknown[native[0]]), *rest)))
         findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
         worst = findings[0]
@@ -203,7 +201,8 @@ def _distinctiveness(
     by_law = _by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
-    meant = {(part, one.meaning.language) for one in judged if one.meaning for part in one.word.split()}
+    said = ((one.word, one.meaning) for one in judged)
+    meant = {(part, by.language) for words, by in said if by is not None and not by.about for part in words.split()}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     told = (unknown_meaning(word, one) for word, one in unknown.items())
     reasons = (*_reasons(name, judged, worst, signs, surname=surname, american=american), *told)
@@ -239,7 +238,7 @@ def _by_each_law(
         others = [one for one in readings if one not in by_law_alone]
         heard = languages_under(law, readings if law in TRANSLATING else others, markets)
         first = next(one for one in findings if one.language in heard)
-        if first.language == "en" and first.category in CATEGORIES[:2] and not _is_understood(readings["en"], law):
+        if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
             strange = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
             known = (one for one in findings if one.language in heard and one.language != "en")
             first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
@@ -251,16 +250,6 @@ def _by_each_law(
         geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
         found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
     return found
-
-
-def _is_understood(plain: tuple[Judged, ...], law: str) -> bool:
-    """Whether buyers of a state read the English words of a name: all do where English is a language or widely known,
-    elsewhere everyday words and those that their own texts use (T-435/07, New Look, on who knows English)."""
-    if law not in EU_MEMBERS or understood_in(law, "en"):
-        return True
-    own = [one for one in languages_of((law,)) if one in frequency_languages()]
-    words = [part for one in plain for part in (one.heard or one.word).split()]
-    return all(zipf(word) >= EVERYDAY_ENGLISH or any(zipf(word, one) >= LOAN for one in own) for word in words)
 
 
 def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:

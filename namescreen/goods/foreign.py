@@ -49,6 +49,8 @@ MANY_FORMS = frozenset(("et", "fi", "hu", "tr"))
 _DOUBLED = re.compile(r"([aeiou])\1")
 INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
+ACCENTED = frozenset(("fr", "es", "it", "pt"))
+"""Languages that write accents by rule, as English does not."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
 PLAIN_PART = 5
@@ -71,7 +73,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     runs = (" ".join(words[start:end]) for start in range(len(words)) for end in range(start + 2, len(words) + 1))
     taken = {part for run in (*found, *filter(_has_own_sense, runs)) for part in run.split()}  # a red herring is no red
     for word in words:
-        in_english = lexicon().known(word) or is_trade_word(word)
+        accented = asked and word in written and language in ACCENTED  # forgé is no English forge
+        in_english = not accented and (lexicon().known(word) or is_trade_word(word))
         english = in_english and (not asked or (not in_language and _is_english_beside(word, words, language)))
         if word in taken or english:
             continue
@@ -80,7 +83,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
             continue
         if in_english and describe_plainly(word, goods).names_goods and not (said and said.names_goods):
             continue
-        meaning = _listed(word, goods, language, asked, said, in_english=in_english, in_language=in_language)
+        meaning = _listed(word, goods, language, asked, said, in_english=in_english,
+                          in_language=in_language, accented=accented)  # fmt: skip
         if asked and not in_english and told("excellent", goods) > (told(meaning.english, goods) if meaning else 0.0):
             meaning = Meaning("excellent", language) if is_praise(word, language) else meaning
         if meaning is None and asked and is_coined(word):
@@ -115,10 +119,12 @@ def _listed(
     *,
     in_english: bool,
     in_language: bool,
+    accented: bool,
 ) -> Meaning | None:
     """What a table says that a word means, or labels of such goods (`said`); None if neither says anything, if buyers
     read the word as English or as a place, or if the meaning is no more than a guess."""
-    sure = [one for one in _sure(word, language, asked) if is_gloss(word, one)]  # else the word is read as English
+    found = _sure(word, language, asked)
+    sure = [one for one in found if is_gloss(word, one, accented=accented)]  # else the word is read as English
     plain = {one: told(one.english, goods) for one in sure}
     if said is not None and said.weight and said.english != word:
         plain[Translation(language, said.english, 1.0, "labels")] = max(said.weight, told(said.english, goods))
@@ -181,9 +187,10 @@ def _only_there(word: str, language: str) -> bool:
     return not known and _is_of(word, language)
 
 
-def is_gloss(word: str, translation: Translation) -> bool:
+def is_gloss(word: str, translation: Translation, *, accented: bool = False) -> bool:
     """Whether a translation tells what a word means: it is another word, not a form or spelling of the same one, and no
-    name of a person or product; the name of a place is (Bayern)."""
+    name of a person or product; the name of a place is (Bayern). A word that is written with an accent of its language
+    (`accented`) is no English one."""
     english = translation.english
     if english == word or _is_name(english):
         return False
@@ -191,7 +198,7 @@ def is_gloss(word: str, translation: Translation) -> bool:
         lexicon().known(word) or place_of(word) is not None or _is_misspelling(word, english)
     ):
         return False
-    if not lexicon().known(word):
+    if accented or not lexicon().known(word):
         return True
     same = max(lexicon().neighbours(form).get(english, 0.0) for form in _forms(word)) >= SYNONYM
     return not same and not _forms(word) & _forms(english)

@@ -29,6 +29,8 @@ class Meaning:
     sure: float = 1.0
     guessed: bool = False
     """Whether no table has the word, and its parts or its spelling say so."""
+    about: bool = False
+    """Whether only that is known from which it is derived: it is about it, and may be a maker, a place or a quality."""
     said: Evidence = NOTHING
     """What labels say with it of such goods."""
 

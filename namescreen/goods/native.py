@@ -7,6 +7,7 @@ It is no coinage."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, kinds, zipf
@@ -70,7 +71,8 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
             return Meaning(english, language, min(part.senses[0].score for part in parts), guessed=True)
         return _meaning((head,) if _names_goods(head, goods) else (*modifiers, head), goods, language)
     bases = derived(word, language)
-    return _meaning((_fitting(bases, goods),), goods, language) if bases else None
+    found = _meaning((_fitting(bases, goods),), goods, language) if bases else None
+    return replace(found, about=True) if found else None
 
 
 def _meaning(telling: Iterable[Translation], goods: str, language: str) -> Meaning | None:

@@ -130,12 +130,13 @@ def finding_of(
     strongest = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
     plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
     category, points = category_of(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
-    if names_goods(judged, goods) or is_name_on_labels(judged):
+    derived = any(one.meaning and one.meaning.about for one in judged)
+    if not derived and (names_goods(judged, goods) or is_name_on_labels(judged)):
         category, points = "generic", GENERIC_SCORE if any(one.heard for one in judged) else min(points, GENERIC_SCORE)
-    elif category == "generic" and not may_name_goods(judged):
+    elif category == "generic" and (derived or not may_name_goods(judged)):
         category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
     elif category not in CATEGORIES[:2] and (is_geographic(judged, signs) or only_colours(judged, goods)
-                                             or (translated and only_describes(judged))
+                                             or ((translated or len(judged) == 1) and only_describes(judged))
                                              or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)

@@ -141,3 +141,36 @@ def test_what_ends_in_a_foreign_name_of_the_goods_is_no_coinage() -> None:
 def test_a_number_is_read_as_one_whatever_game_it_belongs_to() -> None:
     reasons = judged("Seven Larks", "fireplace pokers").reasons
     assert "a number" in reasons[0]
+
+
+@pytest.mark.parametrize("name", ["Applewood", "Pearwood", "Oak"])
+def test_a_sort_of_the_stuff_that_goods_are_of_describes_them(name: str) -> None:
+    assert judged(name, "wooden spinning tops", "GB").category in BARRED
+    assert judged(name, "knitted scarves", "GB").category not in BARRED
+
+
+def test_no_rare_sense_of_a_word_of_the_product_is_a_material() -> None:
+    """WordNet has puddle as a mixture of clay first; nobody makes coats of it."""
+    product = "a waxed cotton coat for dogs that hop through puddles"
+    found = distinctiveness("Puddlehop", "coats for dogs", markets=("GB", "DE"), product=product)
+    assert isinstance(found, Distinctiveness)
+    assert found.category not in BARRED
+    cotton = distinctiveness("Cotton", "parasols", markets=("GB",), product="a parasol of cotton")
+    assert isinstance(cotton, Distinctiveness)
+    assert cotton.category in BARRED
+
+
+def test_compounds_of_everyday_english_are_understood_by_those_who_learnt_it() -> None:
+    markets = judged("Weatherproof Hound", "dog coats", "GB", "DE").markets
+    assert all(one.category in BARRED for one in markets)
+
+
+def test_what_is_written_with_an_accent_is_no_english_word() -> None:
+    assert judged("Fer Forgé", "wrought iron gates", "FR").category in BARRED
+
+
+def test_beside_a_word_for_the_goods_an_unknown_word_of_that_language_is_not_judged() -> None:
+    """Read in Slovenian, fer would be fair, and an own word; those who may know battu read iron."""
+    found = distinctiveness("Fer Battu", "iron pans", markets=("FR",))
+    assert isinstance(found, NotChecked)
+    assert "battu" in found.because

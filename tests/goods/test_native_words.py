@@ -52,12 +52,20 @@ def test_a_word_of_the_market_is_no_plain_coinage(case: str) -> None:
         ("NL", "saws", "Zaagwerk", "generic"),
         ("IT", "soap", "Saponificio", "descriptive"),
         ("PL", "soap", "Mydlarnia", "generic"),
+        ("ES", "dog coats", "Abrigado", "descriptive"),
         ("FR", "knife sharpeners", "Aiguiserie", "descriptive"),
     ],
 )
 def test_it_is_judged_by_parts_that_tell_of_the_goods(market: str, goods: str, word: str, said: str) -> None:
     assert found(word, goods, market) == said
     assert found(word, "insurance", market) != said
+
+
+def test_what_is_only_known_by_its_base_is_asked_about() -> None:
+    """A derivation may be a maker, a place or a quality: Spanish abrigado is no coat, but sheltered."""
+    one = distinctiveness("Abrigado", "dog coats", markets=["ES"])
+    assert isinstance(one, Distinctiveness)
+    assert any("ask someone who speaks it" in missing.because for missing in one.not_assessed)
 
 
 def test_what_it_looks_like_is_said() -> None:
