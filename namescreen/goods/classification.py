@@ -82,6 +82,10 @@ _SMALL = frozenset(
     "a all an and are as at be being by etc for from in including is its kinds namely not of on or other such than "
     "that the their to use used via which with".split()
 )
+_QUALIFIES = re.compile(
+    r"(?:not|for|of|made|with|without|in|on|by|being|adapted|other)\b|non\b|[\w-]*electric(?:al)?$", re.IGNORECASE
+)
+"""What is said of goods after a comma, and is no item of a list: junctions, not of metal, for pipes."""
 _ENDS_HEAD = frozenset(
     "adapted and as being by for from in including namely not of on or other relating that to via which with".split()
 )
@@ -144,7 +148,14 @@ def _statements(goods: str) -> Iterator[str]:
 
 
 def _parts(text: str) -> list[str]:
-    return [part.strip() for part in re.split(r",|\band\b|\bor\b", text) if part.strip()]
+    """The items of a statement, each with what is said of it after a comma."""
+    found: list[str] = []
+    for part in filter(None, map(str.strip, re.split(r",|\band\b|\bor\b", text))):
+        if found and _QUALIFIES.match(part):
+            found[-1] = f"{found[-1]}, {part}"
+        else:
+            found.append(part)
+    return found
 
 
 def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:

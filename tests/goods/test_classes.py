@@ -166,3 +166,15 @@ def test_each_item_of_a_list_has_its_class() -> None:
     found = {guess.number for guess in classes("peelers, trivets and fireplace pokers of hand-forged steel")}
     assert {8, 21} <= found
     assert classes("retail services featuring hats, shoes and bags")[0].number == 35
+
+
+@pytest.mark.parametrize(
+    ("goods", "number"),
+    [
+        ("couplings, not of metal, for garden hoses", 17), ("coffee grinders, electric, for household purposes", 7),
+        ("hooks, not of metal, for curtains and clothes", 20),
+    ],
+)  # fmt: skip
+def test_what_is_said_of_goods_after_a_comma_is_no_item_of_a_list(goods: str, number: int) -> None:
+    """Headings of classes 17 and 20 (not of metal), note to class 7 (electric kitchen appliances)."""
+    assert numbers(goods)[0] == number
