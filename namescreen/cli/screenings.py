@@ -326,7 +326,8 @@ def _of_these_words(close: CloseMark) -> str:
     ended = sum(other.mark.is_dead for other in close.others)
     dead = "" if not ended else ", dead" if close.marks == 2 else f", {ended} of them dead"
     more = f"and {plural(close.marks - 1, 'more mark')} of these words{dead}"
-    further = ((close.others[place].level.words, some(markets)) for place, markets in close.elsewhere)
+    alike = ((close.others[place], some(markets)) for place, markets in close.elsewhere)
+    further = (("knockout" if one.knockout else one.level.words, markets) for one, markets in alike)
     biting = "".join(f"; {level} in {markets}" for level, markets in further)
     if not classes:
         return more + biting

@@ -7,6 +7,7 @@ identical (Meric, T-133/05, from memory)."""
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import lru_cache
 from itertools import islice
 
@@ -78,7 +79,9 @@ def _says_no_less(broad: Item, narrow: Item) -> bool:
     """Whether `narrow` is called as `broad`, and each word that `broad` says of it is met: it may say more, such as
     what it is made of, how, or for whom."""
     theirs = {*narrow.modifiers, *narrow.rest}
-    return broad.head == narrow.head and all(_is_met(word, theirs) for word in (*broad.modifiers, *broad.rest))
+    if broad.head != narrow.head or not all(_is_met(word, theirs) for word in broad.modifiers):
+        return False
+    return all(_is_met(word, theirs) for word in broad.rest) or _is_met(" ".join(broad.rest), theirs)
 
 
 def one_ware(broad: Item, narrow: Item) -> bool:
@@ -89,10 +92,24 @@ def one_ware(broad: Item, narrow: Item) -> bool:
         return True
     if not _says_no_less(broad, narrow):
         return False
-    if is_listed(broad) and is_listed(narrow) and not groups_of(broad) & groups_of(narrow):
+    if _listed_apart(broad, narrow):
         return False
     senses = _senses_of(_name(narrow)) if narrow.modifiers else ()
     return not senses or any(not _heads(broad.head).isdisjoint(ancestors(sense)) for sense in senses)
+
+
+def _listed_apart(one: Item, other: Item) -> bool:
+    """Whether the lists hold both, by the longest part of their names that is listed, and in no group together: coats,
+    and dog coats, whatever they are made of."""
+    if not (_listed_name(one) and _listed_name(other)) or _listed_name(one) == _listed_name(other):
+        return False
+    return not groups_of(one) & groups_of(other)
+
+
+def _listed_name(item: Item) -> str:
+    """The longest end of the name of an item that a list of groups holds; "" if none."""
+    ends = (replace(item, modifiers=item.modifiers[at:]) for at in range(len(item.modifiers) + 1))
+    return next((_name(end) for end in ends if is_listed(end)), "")
 
 
 def _is_kind(broad: Item, narrow: Item) -> bool:
@@ -147,7 +164,8 @@ def _is_broader(word: str, narrow: str) -> bool:
 
 
 def _is_met(word: str, said: Iterable[str]) -> bool:
-    """Whether one of the words `said` of goods says as much as `word`: a collar for a dog is one for an animal."""
+    """Whether one of the words `said` of goods says as much as `word`, which may be several words: a collar for a dog
+    is one for an animal, and for household pets."""
     word = MADE_OF.get(word, word)
     return any(word == one or _is_broader(word, one) for one in (MADE_OF.get(one, one) for one in said))
 

@@ -13,6 +13,7 @@ from itertools import dropwhile
 
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
+from .broader import leading_senses, names_above
 from .wording import in_english
 from .words import base_form, is_noun, plain_words
 
@@ -50,6 +51,9 @@ _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
     being relating containing without where whose who when during under between into onto inside around through against
 """)
+_MADE = _words("of from in")
+# What materials are to a dictionary, which are goods of their own in general (fabrics, metals).
+_MATERIALS = frozenset(("material", "fabric", "ceramic ware", "metallic element"))
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
 _NOT_THESE = re.compile(r"\b(?:other than|except|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
@@ -116,7 +120,43 @@ def _with_last(listed: str) -> list[str]:
     ends = _ADAPTED.search(listed)
     if ends:
         return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])
-    return _completed([part.strip() for part in _BETWEEN.split(listed)])
+    return _completed(_of_materials([part.strip() for part in _BETWEEN.split(listed)]))
+
+
+def _of_materials(parts: list[str]) -> list[str]:
+    """Items with all that they are made of: a material after "of" or "in" and a further one (coats of wool and silk) is
+    no list of goods."""
+    found: list[str] = []
+    for part in parts:
+        if found and _is_bare_material(plain_words(part)) and _ends_in_material(found[-1]):
+            found[-1] += f" and {part}"
+        else:
+            found.append(part)
+    return found
+
+
+def _ends_in_material(part: str) -> bool:
+    """Whether goods, which are no material themselves, are said last to be made of one."""
+    words = plain_words(part)
+    at = max((at for at, word in enumerate(words) if word in _ENDS_PHRASE), default=0)
+    if not at or words[at] not in _MADE or not _is_material(words[-1]):
+        return False
+    item = _item(part)
+    return item is not None and not item.dealing and item.head != base_form(words[-1])
+
+
+def _is_bare_material(words: tuple[str, ...]) -> bool:
+    """Whether words name a material and nothing else: waxed cotton."""
+    return bool(words) and _is_material(words[-1]) and not any(
+        word in _ENDS_PHRASE or (is_noun(word) and not _is_material(word)) for word in words
+    )
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_material(word: str) -> bool:
+    """Whether a leading sense of a word is something that things are made of: leather, tweed, porcelain."""
+    named = [names_above(sense) for sense, _ in leading_senses(base_form(word), 2)]
+    return base_form(word) not in _MATERIALS and any(not _MATERIALS.isdisjoint(names) for names in named)
 
 
 def _completed(parts: list[str]) -> list[str]:

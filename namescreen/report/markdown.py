@@ -97,9 +97,9 @@ def _in_short(report: Report) -> Iterable[str]:
     looked = [row for row in order if not isinstance(entries[row.name].marks, NotChecked)]
     rest = [row.name for row in looked if row.group < Level.SERIOUS]
     barred = [name for name in rest if _distinctiveness_level(entries[name]) >= Level.LOOK]
-    near = [name for name in rest if name not in barred and _mark_level(entries[name]) is Level.LOOK]
-    if near:
-        told_of = "; ".join(f"{_few([name])} ({cell(findings(entries[name])[0].evidence)})" for name in near)
+    near = [name for name in rest if _mark_level(entries[name]) is Level.LOOK]
+    if near:  # beside what a name is, too
+        told_of = "; ".join(f"{_few([name])} ({_marks(entries[name])})" for name in near)
         yield f"Look closer at the marks near {told_of}."
     for name in barred:
         found = next(one for one in findings(entries[name]) if one.check == "distinctiveness")
@@ -128,6 +128,11 @@ def _knocked_out(entries: Sequence[NameEntry]) -> Iterable[str]:
         if names:
             verb = "meets" if len(names) == 1 else "meet"
             yield f"{_few(names)} {verb} an identical or nearly identical mark {goods}."
+
+
+def _marks(entry: NameEntry) -> str:
+    """The finding on existing marks, in a few words."""
+    return cell(next(found.evidence for found in findings(entry) if found.check == "marks"))
 
 
 def _serious(entry: NameEntry) -> str:

@@ -282,7 +282,8 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
         return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
     held = next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ")), "")
     if held and max(found.appearance, found.sound) < ALIKE:
-        return f"says something alike ({shorten(held, 80)}): would the shared idea alone be held against {name}"
+        read = shorten(held.partition("; ")[0], 130)
+        return f"says something alike ({read}): would the shared idea alone be held against {name}"
     forms = [word for word in parse(found.mark.text).words if any(_are_forms(word, our) for our in parse(name).words)]
     if forms:
         return f"has {some(forms)}, a form of the same word: {asked}"

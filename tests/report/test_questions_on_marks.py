@@ -8,6 +8,7 @@ import pytest
 
 from namescreen.marks import Mark
 from namescreen.outcome import NotChecked
+from namescreen.policy import STEPS
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
 from namescreen.report.mark_choice import marks_shown
@@ -58,6 +59,22 @@ def test_a_place_with_no_serious_mark_is_not_told_as_clean(report: Report) -> No
     short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
     assert "Torvale: no serious mark, but look closer at what the name is: geographic" in short
     assert "Nothing serious was found against Duskfall." in short
+
+
+def test_what_a_name_is_hides_no_mark_to_look_closer_at(report: Report) -> None:
+    place = Distinctiveness("descriptive", 0.3, called="geographic")
+    near = replace(close("TORVALLE", 0.55), concern=STEPS[1][0] + 0.01)
+    names = (entry(near, name="Torvale", distinctiveness=place), entry(name="Duskfall"))
+    short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
+    assert "Look closer at the marks near Torvale (TORVALLE" in short
+    assert "Torvale: no serious mark, but look closer at what the name is: geographic" in short
+
+
+def test_what_a_mark_says_alike_is_asked_in_whole_clauses(report: Report) -> None:
+    held = 'In English "abendrotglanz" may be read as "sunset glow"; "glow" says little of the maker.'
+    found = replace(close("ABENDROTGLANZ", 0.6), appearance=0.3, sound=0.3, meaning=0.9, reasons=(held,))
+    (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
+    assert '(In English "abendrotglanz" may be read as "sunset glow"): would' in question
 
 
 @pytest.mark.parametrize(
