@@ -41,6 +41,8 @@ class Near:
     names_goods: bool = False
     loose: bool = False
     """Whether a dictionary only relates it."""
+    brought: bool = False
+    """Whether it only brings the goods to mind."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,9 +74,10 @@ def context(goods: str) -> Context:
     near: dict[str, Near] = {}
     senses: dict[str, Near] = {}
 
-    def add(word: str, weight: float, why: str, names_goods: bool = False, *, loose: bool = False) -> None:
+    def add(word: str, weight: float, why: str, names_goods: bool = False, *, loose: bool = False,
+            brought: bool = False) -> None:  # fmt: skip
         if word not in near or weight > near[word].weight:
-            near[word] = Near(weight, why, names_goods, loose)
+            near[word] = Near(weight, why, names_goods, loose, brought)
 
     for one in words:
         add(one.word, NAMES_GOODS if one.head else MODIFIER, f'"{one.word}" is a word for the goods', one.head)
@@ -86,7 +89,7 @@ def context(goods: str) -> Context:
             elif closeness >= 0.4:
                 add(other, RELATED, f'related to "{one.word}"', loose=True)
         for other, strength in associated(one.word).items() if one.word not in parts else ():
-            add(other, ASSOCIATED * strength, f'brings "{one.word}" to mind')
+            add(other, ASSOCIATED * strength, f'brings "{one.word}" to mind', brought=True)
         for sense_id, strength in leading_senses(one.word, 2):
             if lexicon().entry(sense_id).below < WIDE and sense_id not in senses:
                 weight = (CLOSE if one.head else RELATED) * strength

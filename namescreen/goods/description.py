@@ -83,6 +83,7 @@ class EvidenceKind(Enum):
     SURNAME = "a surname"
     MATERIAL = "a material"
     LOOSE = "a loose relation in a dictionary"
+    ASSOCIATED = "brings the goods to mind"
     TERM = "a term of the trade"
     DOMAIN_ENDING = "a domain ending"
     PLACE = "a place that the goods may come from"
@@ -262,7 +263,8 @@ def _near(word: str, around: Context) -> Evidence:
 
 
 def _from_near(near: Near) -> Evidence:
-    kind = EvidenceKind.LOOSE if near.loose else EvidenceKind.OTHER
+    other = EvidenceKind.ASSOCIATED if near.brought else EvidenceKind.OTHER
+    kind = EvidenceKind.LOOSE if near.loose else other
     return Evidence(near.weight, near.why, near.names_goods, kind=kind)
 
 
@@ -296,7 +298,7 @@ def _associated(word: str, around: Context) -> Evidence:
             continue
         weight = ASSOCIATED * associated(word).get(one.word, 0.0)
         if weight > best.weight:
-            best = Evidence(weight, f'brings "{one.word}" to mind')
+            best = Evidence(weight, f'brings "{one.word}" to mind', kind=EvidenceKind.ASSOCIATED)
     return best
 
 

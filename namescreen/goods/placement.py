@@ -17,7 +17,7 @@ from .composition import (
     only_describes,
 )
 from .continuum import CATEGORIES, chances, inherent, score
-from .description import describe
+from .description import EvidenceKind, describe
 from .evidence import values
 from .findings import LanguageFinding
 from .judged import Judged
@@ -110,6 +110,14 @@ def _has_two_senses(name: str, goods: str, judged: tuple[Judged, ...]) -> bool:
     return is_saying(saying) and as_one.weight < SAID_OF_GOODS and not names_goods(judged, goods)
 
 
+def _is_loosely_tied(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name has a word without a tie to the goods, and all that ties the others is a loose relation or what
+    they bring to mind: that takes a thought more than a description (TMEP 1209.01(a))."""
+    told = [one.evidence for one in judged if one.evidence.is_told]
+    loose = (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED)
+    return 0 < len(told) < len(judged) and all(one.kind in loose for one in told)
+
+
 def finding_of(
     language: str,
     name: str,
@@ -141,6 +149,8 @@ def finding_of(
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
     why = strongest.reason(american=american) if strongest else NO_CONTENT_WORD
+    if category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged):
+        category, points = "suggestive", OWN_SCORE
     tied = category in CATEGORIES[:2] or any(one.evidence.is_told for one in judged)
     if tied and not translated and _has_two_senses(name, goods, judged):
         why = SAYING

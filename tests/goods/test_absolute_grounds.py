@@ -174,3 +174,11 @@ def test_beside_a_word_for_the_goods_an_unknown_word_of_that_language_is_not_jud
     found = distinctiveness("Fer Battu", "iron pans", markets=("FR",))
     assert isinstance(found, NotChecked)
     assert "battu" in found.because
+
+
+def test_a_loose_tie_beside_a_word_without_any_is_no_ground() -> None:
+    """A name that takes a thought to reach the goods is suggestive: TMEP 1209.01(a), from memory. A word for a part of
+    them describes."""
+    assert judged("Morning Clapper", "bells").category not in BARRED
+    assert judged("Clapper", "bells").category in BARRED
+    assert judged("Quick Clapper", "bells").category in BARRED
