@@ -135,3 +135,16 @@ def test_a_limit_that_is_no_number_is_refused_as_nothing_would_exceed_it(run: Ru
     done = run("screen", "--name", "Sprigwick", "--register", "marks.csv", "--fail-above", "nan")
     assert done.returncode == 2
     assert "--fail-above" in done.stderr
+
+
+def test_a_knockout_in_a_further_market_is_called_so(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "marks.csv").write_text(
+        "mark,number,office,territory,classes,goods,status\nDUSKFALL,1,GB,GB,21,herb planters,registered\n"
+        "DUSKFALL,2,DE,DE,21,herb planters,registered\n"
+    )
+    (tmp_path / "b.toml").write_text(
+        'goods = "herb planters"\nclasses = [21]\nmarkets = ["GB", "DE"]\nmarks = ["marks.csv"]\n'
+    )
+    done = run("screen", "--brief", "b.toml", "--name", "Duskfall")
+    assert done.returncode == 0, done.stderr
+    assert "1 more mark of these words: class 21; knockout in " in done.stdout
