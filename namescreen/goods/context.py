@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
-from ..lexicon import associated, lexicon
+from ..lexicon import associated, association, lexicon, zipf
 from .broader import leading_senses
 from .classification import likely_classes
 from .nice import CLASSES
@@ -28,6 +28,9 @@ MODIFIER = 0.95  # a word of the goods text that is not the goods themselves
 # The weights above say how plainly such a word describes the goods, in [0, 1]: an ordering, set by reasons as in
 # `description`, not fitted.
 FOOD_CLASSES = frozenset((29, 30, 31, 32, 33, 43))
+EVERYDAY, BELONGS = 3.0, 0.05
+"""Zipf value from which texts tell what a word belongs with, and the least association of two that do: a sense of
+which they know nothing (wax, to rise) is a rare one. Ours; common practice, no source."""
 WIDE = 3000
 """A sense with more senses than this below it (artifact, person) is too general to describe goods."""
 
@@ -84,6 +87,8 @@ def context(goods: str) -> Context:
         for other, closeness in lexicon().neighbours(one.word).items():
             if closeness >= 0.85:
                 add(other, SYNONYM, f'another word for "{one.word}"', one.head)
+            elif _in_rare_sense(other, one.word):
+                continue
             elif closeness >= 0.6:
                 add(other, CLOSE, f'close in meaning to "{one.word}"')
             elif closeness >= 0.4:
@@ -100,6 +105,12 @@ def context(goods: str) -> Context:
             if lexicon().entry(sense_id).below < WIDE:
                 senses.setdefault(sense_id, Near(SUBJECT * strength, f'a kind of "{subject}"'))
     return Context(words, near, senses, classes, parts)
+
+
+def _in_rare_sense(other: str, word: str) -> bool:
+    """Whether two everyday words that a dictionary relates never go together: one of them has a rare sense there."""
+    everyday = min(zipf(other), zipf(word)) >= EVERYDAY
+    return everyday and (association(*sorted((other, word))) or 0.0) < BELONGS
 
 
 def _subjects(words: tuple[GoodsWord, ...], classes: tuple[int, ...]) -> list[tuple[str, float, bool]]:

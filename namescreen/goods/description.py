@@ -269,13 +269,15 @@ def _from_near(near: Near) -> Evidence:
 
 
 def _through(word: str, around: Context) -> Evidence:
-    """A word close to it in meaning is in the context of the goods."""
+    """A word close to it in meaning is in the context of the goods; what is only related to them carries no further."""
     best = NOTHING
     for other, closeness in lexicon().neighbours(word).items():
         near = around.near.get(other) if closeness >= 0.6 else None
-        if near is not None and near.weight >= 0.4 and THROUGH * closeness * near.weight > best.weight:
+        if near is None or near.loose or near.weight < 0.4:
+            continue
+        if THROUGH * closeness * near.weight > best.weight:
             bridge = f', through "{other}"' if zipf(other) >= FAMILIAR else ""
-            loose = EvidenceKind.LOOSE if near.loose or bridge else EvidenceKind.OTHER
+            loose = EvidenceKind.LOOSE if bridge else EvidenceKind.OTHER
             best = Evidence(THROUGH * closeness * near.weight, near.why + bridge, kind=loose)
     return best
 

@@ -131,6 +131,23 @@ def test_english_that_few_learn_bars_nothing_where_it_is_not_spoken() -> None:
     assert bars("ES", "Garden")
 
 
+WAXED = "dog coats of waxed cotton and tweed; dog beds"
+
+
+@pytest.mark.parametrize("name", ["Puddle", "Puddlehop", "Rise", "Climb", "Hop"])
+def test_a_rare_sense_or_a_chain_of_senses_is_no_ground(name: str) -> None:
+    """Puddle is clay to who builds ponds, and wax, as the moon does, is to rise: TMEP 1209.01(b) asks what buyers take
+    from the word for such goods."""
+    found = judged(name, WAXED, "GB")
+    assert found.category not in BARRED
+    assert not any("material" in one or "wax" in one for one in found.reasons)
+
+
+@pytest.mark.parametrize(("name", "goods"), [("Beeswax", "hand balms"), ("Wool", "scarves"), ("Leather", "belts")])
+def test_a_material_of_the_trade_is_one(name: str, goods: str) -> None:
+    assert judged(name, goods, "GB").category in BARRED
+
+
 def test_what_ends_in_a_foreign_name_of_the_goods_is_no_coinage() -> None:
     """Dutch tol is a spinning top: what bromtol says no table here tells."""
     found = distinctiveness("Bromtol", "wooden spinning tops", markets=("NL",))
