@@ -13,7 +13,7 @@ from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_si
 from .features import Features, Word
 from .name_similarity import Scores, said_in_english, shared_meaning
 from .sound import readings_of
-from .vocabulary import are_opposite, meaning
+from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
 __all__ = ["Explanation", "Pair", "explain", "reasons"]

@@ -28,7 +28,8 @@ from .name_similarity import (
     weights_of,
 )
 from .sound import FLOOR, LETTERS
-from .vocabulary import OPPOSITE, RELATED, TRANSLATED
+from .vocabulary import TRANSLATED
+from .word_meaning import OPPOSITE, RELATED
 from .word_similarity import (
     CHANCE,
     DIFFERENT,
@@ -70,7 +71,7 @@ def meanings(
     related: Values, said: Values, opposite: NDArray[np.bool_], comparable: NDArray[np.bool_],
     english: NDArray[np.bool_], same: NDArray[np.bool_],
 ) -> Values:  # fmt: skip
-    """`vocabulary.meaning` from the similarity in meaning (0 where none is known), what it says `combine_meaning` with
+    """One of `word_meaning.meanings` from the similarity in meaning (0 where none is known), what it says together with
     association and thesaurus, and which words are opposites; `comparable` are those of which both have senses and that
     are not both surnames, `english` those of which both have base forms."""
     known = comparable & ((related >= RELATED) | english)
@@ -87,21 +88,22 @@ class WordArrays(NamedTuple):
 
 
 def word_arrays(
-    look: Values, sound: Values, meaning: Values, is_known: bool, known: NDArray[np.bool_],
+    look: Values, sound: Values, idea: Values, same: Values, is_known: bool, known: NDArray[np.bool_],
     familiar: NDArray[np.bool_], inflected: NDArray[np.bool_],
 ) -> WordArrays:  # fmt: skip
-    """`word_similarity.word_similarity` from the three aspects, of which sound and meaning may be NaN; whether the word
-    `is_known`, which of the others are `known`, in which pairs one is `familiar`, and which others are `inflected`
-    forms of it (`text.inflection.other_number`)."""
+    """`word_similarity.word_similarity` from look, sound (which may be NaN) and both of `word_meaning.meanings` (NaN
+    where there are none); whether the word `is_known`, which of the others are `known`, in which pairs one is
+    `familiar`, and which others are `inflected` forms of it (`text.inflection.other_number`)."""
     heard = np.where(np.isnan(sound), look, sound)
     share = np.where(known, SEEN, SEEN_IF_GUESSED) if is_known else SEEN_IF_GUESSED
     form = STRONGER * np.maximum(look, heard) + (1 - STRONGER) * (share * look + (1 - share) * heard)
     form = np.maximum(0.0, (form - CHANCE) / (1 - CHANCE))
-    unknown = np.isnan(meaning)
-    least = np.where(inflected & (unknown | (meaning >= ONE_WORD)), ONE_WORD, 0.0)
-    said = np.where(unknown, np.maximum(least, np.where(known != is_known, recalled_meaning(heard), 0.0)), meaning)
-    form = np.where(unknown | ~familiar, form, form * (1 - DIFFERENT * (1 - said)))
-    return WordArrays(look, heard, said, np.maximum(np.maximum(form, SAID_OTHERWISE * said), least))
+    unknown = np.isnan(idea)
+    least = np.where(inflected & (unknown | (idea >= ONE_WORD)), ONE_WORD, 0.0)
+    recalled = np.maximum(least, np.where(known != is_known, recalled_meaning(heard), 0.0))
+    idea, same = np.where(unknown, recalled, idea), np.where(unknown, recalled, same)
+    form = np.where(unknown | ~familiar, form, form * (1 - DIFFERENT * (1 - same)))
+    return WordArrays(look, heard, idea, np.maximum(np.maximum(form, SAID_OTHERWISE * same), least))
 
 
 class Weights(NamedTuple):

@@ -21,8 +21,9 @@ from .features import Features, Word
 from .letters import in_any_order, look, spelled_alike
 from .model import Model, shipped_model
 from .sound import FLOOR, LETTERS, LETTERS_OF_NAME, sound
-from .vocabulary import TRANSLATED, english_readings, has_senses, is_known, meaning, spellings
+from .vocabulary import TRANSLATED, english_readings, has_senses, is_known, spellings
 from .weights import LEAST, word_weight
+from .word_meaning import meaning
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
 __all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "said_in_english",

@@ -7,7 +7,7 @@ from functools import lru_cache
 from itertools import chain, pairwise
 from typing import NamedTuple
 
-from ..lexicon import association, equivalents, kinds, lexicon, one_name, possible_meanings, thesaurus_similarity, zipf
+from ..lexicon import equivalents, kinds, lexicon, one_name, possible_meanings, zipf
 from ..lexicon.association import form_defined
 from ..lexicon.combining_forms import combining_form
 from ..lexicon.derivation import derived_words, is_derived
@@ -17,21 +17,18 @@ from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
 from ..text import best_split, tokenize
 from ..text.segmentation import LONGEST
-from .appearance import Numbers, positive_part
 from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
 
 __all__ = [
     "TRANSLATED",
     "WordFacts",
-    "are_opposite",
     "base_forms",
     "english_choices",
     "english_readings",
     "has_senses",
     "is_known",
     "is_surname",
-    "meaning",
     "meaning_keys",
     "meaning_similarity_of_words",
     "meant",
@@ -248,8 +245,9 @@ def spellings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
 
 @lru_cache(maxsize=1 << 13)
 def related_words(word: str) -> dict[str, float]:
-    """By its `meaning_keys`, what a word's `meaning_similarity_of_words` with `word`, at least `RELATED`, is: the most
-    that any of its keys has here. Values below `RELATED` are those of the lexicon's neighbours; 0 for a word not found.
+    """By its `meaning_keys`, what a word's `meaning_similarity_of_words` with `word`, at least `word_meaning.RELATED`,
+    is: the most that any of its keys has here. Values below that are those of the lexicon's neighbours; 0 for a word
+    not found.
     """
     found: dict[str, float] = {}
     for start in dict.fromkeys((word, *said_in_english(word))):
@@ -314,74 +312,8 @@ def _lemmas(english: str) -> tuple[str, ...]:
     return (english,) if words.is_lemma(english) else words.bases(english) or (english,)
 
 
-ASSOCIATED, LISTED = 0.5, 0.5
-"""The closeness in meaning of the most strongly associated words, and of words in the same entries of a thesaurus:
-words that go together (salt, pepper) share an idea and need not mean the same. Of the values tried, those that follow
-people's judgement of similarity best (SimLex-999; 0.70)."""
-RELATED = 0.4
-"""The similarity from which relations of senses count: below it, two words are no neighbours in the lexicon, and there
-is only a distant common ancestor, which says little. Words that go together follow people's judgement better with it
-than with 0.5 or 0.6 (SimLex-999: 0.72)."""
-SAME_NAME = 0.9
-"""The similarity from which two surnames are one name."""
 DERIVED = 0.75
 """The least similarity of a word and one derived from it (sun, sunny), as that which WordNet joins mostly has."""
-OPPOSITE = 0.4
-"""The highest closeness in meaning of opposites (hot, cold)."""
-
-
-def combine_meaning(related: Numbers, associated: Numbers, listed: Numbers) -> Numbers:
-    """The closeness in meaning from relations of senses, association and a thesaurus, each in [0, 1], as independent
-    grounds (noisy or)."""
-    return 1 - (1 - related) * (1 - ASSOCIATED * associated) * (1 - LISTED * listed)
-
-
-@lru_cache(maxsize=1 << 17)
-def meaning(one: str, other: str) -> float | None:
-    """The closeness of two words in meaning, in [0, 1], 1 = the same word; symmetric. None if either is not known, and
-    for two surnames, whose meanings do not relate unless they are one name (William, Guglielmo).
-
-    It rests on the relations between their senses, in English or translated, on their association and on the entries of
-    a thesaurus that they share, as independent grounds (noisy or); opposites only share an idea.
-    """
-    if one == other:
-        return 1.0
-    if not (has_senses(one) and has_senses(other)):
-        return None
-    related = meaning_similarity_of_words(one, other, RELATED) or 0.0
-    if related < SAME_NAME and is_surname(one) and is_surname(other):
-        return None
-    if related < RELATED:
-        if not (base_forms(one) and base_forms(other)):
-            return None  # a word that only another language knows need not be read as that
-        related = 0.0
-    value = combine_meaning(
-        related, association(one, other) or 0.0, positive_part(thesaurus_similarity(one, other) or 0.0)
-    )
-    return min(value, OPPOSITE) if value > OPPOSITE and are_opposite(one, other) else value
-
-
-def are_opposite(one: str, other: str) -> bool:
-    """Whether two words are opposites (hot, cold; dawn, dusk). A word is none of its own, though one sense of it may be
-    of another, nor one derived from it, though WordNet joins both to the same opposite (beauty, beautiful, ugly), nor a
-    compound that it is part of (ebb, ebb tide)."""
-    return (
-        one != other
-        and lexicon().are_opposite(one, other)
-        and not is_derived(one, other)
-        and not _is_compound_of(one, other)
-        and not _is_compound_of(other, one)
-    )
-
-
-NEGATING = frozenset(("non", "anti", "less", "counter", "mis", "dis", "out", "under", "over"))
-"""Parts that turn a word into its opposite."""
-
-
-def _is_compound_of(word: str, part: str) -> bool:
-    """Whether a closed word is another and a known word beside it."""
-    rest = word.removeprefix(part) if word.startswith(part) else word.removesuffix(part)
-    return len(part) > 2 and 2 < len(rest) < len(word) and rest not in NEGATING and is_known(rest)
 
 
 @lru_cache(maxsize=1 << 14)

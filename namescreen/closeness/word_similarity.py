@@ -10,7 +10,8 @@ from .appearance import Numbers, positive_part
 from .features import Word
 from .letters import look
 from .sound import sound
-from .vocabulary import is_familiar, is_known, meaning
+from .vocabulary import is_familiar, is_known
+from .word_meaning import meanings
 
 __all__ = ["ONE_WORD", "SAME_MEANING", "WordSimilarity", "recalled_meaning", "word_similarity"]
 
@@ -34,12 +35,12 @@ really confused are found best with 0.75 for the second, which costs decided pai
 CHANCE = 0.38
 """Form at or below which two words share no more than chance gives any two."""
 DIFFERENT = 0.4
-"""Share of form that is lost if the meanings of two known words have nothing in common, one of which readers know
+"""Share of form that is lost if two known words say nothing of the same, one of which readers know
 (conceptual difference counteracts if one has a clear meaning: EUIPO Guidelines, part C, section 2, chapter 4). Of 0.15
 to 0.6 the value that serves ratings and decisions together (held out: rated overall 0.695, with 0.25 0.693; US, clear:
 0.774, 0.771)."""
 SAID_OTHERWISE = 0.85
-"""The similarity of two different words with the same meaning."""
+"""The similarity of two different words that say the same."""
 
 
 class WordSimilarity(NamedTuple):
@@ -74,18 +75,19 @@ def _similarity(
     heard = sound(letters, codes, other_letters, other_codes)
     if heard is None:
         heard = seen
-    said = meaning(letters, other_letters)
+    said = meanings(letters, other_letters)
     known, other_known = is_known(letters), is_known(other_letters)
     share = SEEN if known and other_known else SEEN_IF_GUESSED
     form = STRONGER * max(seen, heard) + (1 - STRONGER) * (share * seen + (1 - share) * heard)
     form = max(0.0, (form - CHANCE) / (1 - CHANCE))
-    one_word = other_letters in other_number(letters) and (said is None or said >= ONE_WORD)
+    one_word = other_letters in other_number(letters) and (said is None or said.idea >= ONE_WORD)
     least = ONE_WORD if one_word else 0.0
     if said is None:
-        said = max(least, recalled_meaning(heard) if known != other_known else 0.0)
-    elif is_familiar(letters) or is_familiar(other_letters):
-        form *= 1 - DIFFERENT * (1 - said)
-    return WordSimilarity(seen, heard, said, max(form, SAID_OTHERWISE * said, least))
+        recalled = max(least, recalled_meaning(heard) if known != other_known else 0.0)
+        return WordSimilarity(seen, heard, recalled, max(form, SAID_OTHERWISE * recalled, least))
+    if is_familiar(letters) or is_familiar(other_letters):
+        form *= 1 - DIFFERENT * (1 - said.same)
+    return WordSimilarity(seen, heard, said.idea, max(form, SAID_OTHERWISE * said.same, least))
 
 
 def recalled_meaning(sound: Numbers) -> Numbers:

@@ -17,12 +17,7 @@ from ..closeness.appearance import positive_part
 from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, says_something
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
-    OPPOSITE,
-    RELATED,
-    SAME_NAME,
-    are_opposite,
     base_forms,
-    combine_meaning,
     english_readings,
     has_senses,
     is_familiar,
@@ -30,6 +25,7 @@ from ..closeness.vocabulary import (
     is_surname,
     spellings,
 )
+from ..closeness.word_meaning import OPPOSITE, RELATED, SAME_NAME, are_opposite, combine_meaning, say_the_same
 from ..lexicon import broken_phrases, lexicon
 from ..text.inflection import other_number
 from .candidates import Candidates, taken
@@ -167,7 +163,7 @@ class Compared:
             compared += [(way, candidates.said, candidates.foreign) for way in spellings(own)]
         for words, others, names in compared:
             if words:
-                meanings = {word: self._meaning(word) for word in words}
+                meanings = {word: self._meaning(word)[0] for word in words}
                 found = many.parts_translated(plain_words(words), meanings, others)
                 best[:, :, names] = np.maximum(best[:, :, names], found)
         return best
@@ -198,12 +194,12 @@ class Compared:
             measures = index.words.measures(word.letters, held)
             sound = sounds(index.word_codes, word.phoneme_codes, held, measures, same)
             known = (index.flags[held] & IS_KNOWN) > 0
-            meaning = self._meaning(word.letters)[at]
+            idea, same_said = self._meaning(word.letters)[:, at]
             familiar = ((index.flags[held] & IS_FAMILIAR) > 0) | is_familiar(word.letters)
             look = many.looks(measures, same)
             others = [index.words.find(form) for form in other_number(word.letters)]
             inflected = np.isin(held, [other for other in others if other is not None])
-            arrays = many.word_arrays(look, sound, meaning, is_known(word.letters), known, familiar, inflected)
+            arrays = many.word_arrays(look, sound, idea, same_said, is_known(word.letters), known, familiar, inflected)
             every = np.zeros((len(arrays), len(self.candidates.words)))
             every[:, at] = arrays
             found[word.letters] = many.WordArrays(*every)
@@ -217,7 +213,7 @@ class Compared:
         return has_further_readings(self.index, words, is_translated, len(rows) > 1)
 
     def _meaning(self, letters: str) -> Values:
-        """`closeness.vocabulary.meaning` of a word and every word that is compared."""
+        """`closeness.word_meaning.meanings` of a word and every word that is compared, NaN for None."""
         if letters not in self._meanings:
             self._meanings[letters] = self._find_meaning(letters)
         return self._meanings[letters]
@@ -227,7 +223,7 @@ class Compared:
         places = index.words_of_lemma(letters)
         same = np.isin(words, places[[index.word(at) == letters for at in places.tolist()]])
         if not has_senses(letters):
-            return np.where(same, 1.0, np.nan)
+            return np.tile(np.where(same, 1.0, np.nan), (2, 1))
         related = np.zeros(len(words))
         keyed, values = index.related(letters)
         at = np.minimum(np.searchsorted(words, keyed), len(words) - 1)
@@ -240,11 +236,12 @@ class Compared:
         vectors = self.candidates.vectors
         associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.key))
         listed = positive_part(np.nan_to_num(vectors.thesaurus_similarities(letters)))
-        said = combine_meaning(np.where(related < RELATED, 0.0, related), associated, listed)
+        grounds = np.where(related < RELATED, 0.0, related), associated, listed
+        said = combine_meaning(*grounds), say_the_same(*grounds, english.astype(np.float64))
         opposite = np.zeros(len(words), bool)
-        similar = np.flatnonzero(comparable & ~same & (said > OPPOSITE)).tolist()
+        similar = np.flatnonzero(comparable & ~same & (said[0] > OPPOSITE)).tolist()
         if len(similar) >= WORTH_EXPECTING:
             lexicon().expect_opposites(letters)
         for one in similar:
             opposite[one] = are_opposite(letters, index.word(int(words[one])))
-        return many.meanings(related, said, opposite, comparable, english, same)
+        return np.array([many.meanings(related, one, opposite, comparable, english, same) for one in said])

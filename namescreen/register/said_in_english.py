@@ -10,7 +10,8 @@ import numpy as np
 
 from ..closeness import many
 from ..closeness.name_similarity import plain_words, weights_of
-from ..closeness.vocabulary import RELATED, TRANSLATED, english_readings, spellings
+from ..closeness.vocabulary import TRANSLATED, english_readings, spellings
+from ..closeness.word_meaning import RELATED
 from ..closeness.word_similarity import SAID_OTHERWISE
 from .candidates import taken
 from .packing import highest

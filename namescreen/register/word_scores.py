@@ -10,16 +10,8 @@ import numpy as np
 from ..closeness import Word, many
 from ..closeness.appearance import positive_part
 from ..closeness.sound import LETTERS
-from ..closeness.vocabulary import (
-    RELATED,
-    SAME_NAME,
-    base_forms,
-    combine_meaning,
-    has_senses,
-    is_familiar,
-    is_known,
-    is_surname,
-)
+from ..closeness.vocabulary import base_forms, has_senses, is_familiar, is_known, is_surname
+from ..closeness.word_meaning import RELATED, SAME_NAME, combine_meaning
 from ..closeness.word_similarity import CHANCE
 from .bigram_index import bigrams_of
 from .packing import distinct, highest
@@ -124,10 +116,11 @@ class WordScores:
         sound = sounds(index.word_codes, word.phoneme_codes, places, measures, same)
         familiar = ((flags & IS_FAMILIAR) > 0) | is_familiar(word.letters)
         none = np.zeros(len(places), bool)
-        return many.word_arrays(look, sound, self._meaning(same), is_known(word.letters), known, familiar, none)
+        said = self._meaning(same)
+        return many.word_arrays(look, sound, said, said, is_known(word.letters), known, familiar, none)
 
     def _meaning(self, same: NDArray[np.bool_]) -> Values:
-        """`closeness.vocabulary.meaning` of the words, as far as it is known here; opposites are not told apart."""
+        """`closeness.word_meaning.meaning` of the words, as far as it is known here; opposites are not told apart."""
         index, letters, places = self._index, self._word.letters, self.places
         if not has_senses(letters):
             return np.where(same, 1.0, np.nan)

@@ -13,7 +13,8 @@ from namescreen.closeness.calibration import calibration
 from namescreen.closeness.letters import spelled_alike
 from namescreen.closeness.model import shipped_model
 from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
-from namescreen.closeness.vocabulary import are_opposite, english_readings
+from namescreen.closeness.vocabulary import english_readings
+from namescreen.closeness.word_meaning import are_opposite
 from namescreen.policy import Level, level_of
 
 WORDS = ("terra", "thirst", "herb", "garden", "sill", "wick", "pot", "basil", "sun", "blue", "zarvo", "mellin", "quik",

@@ -11,7 +11,8 @@ import pytest
 from namescreen import compare
 from namescreen.closeness.features import features
 from namescreen.closeness.respelling import heard_parts
-from namescreen.closeness.vocabulary import meaning, meant
+from namescreen.closeness.vocabulary import meant
+from namescreen.closeness.word_meaning import meaning
 
 
 @pytest.mark.parametrize(

@@ -46,10 +46,11 @@ def _names(row: Row) -> set[str]:
 
 
 def drawn_pairs() -> list[Row]:
-    """Further pairs, most of them drawn by rule (`closeness_pairs`) or invented in the style of disputes, rated for the
-    project by two readers (runs of a language model) from names and goods alone."""
+    """Further pairs, drawn by rule (`closeness_pairs`) or invented in the style of disputes, the last of which share a
+    word, rated for the project by two readers (runs of a language model) from names and goods alone."""
     folder = wordlists_folder() / "curated"
-    return [row for name in ("rated_pairs", "invented_pairs") for row in rows(folder / f"{name}.csv")]
+    files = ("rated_pairs", "invented_pairs", "word_sharing_pairs")
+    return [row for name in files for row in rows(folder / f"{name}.csv")]
 
 
 def confused_names() -> list[tuple[str, str]]:

@@ -24,8 +24,11 @@ from namescreen.closeness.sound import FLOOR
 SEED, FOLDS = 20261128, 10
 STRENGTH = 0.15
 """Strength of L2: from 0.05 to 0.2 rated overall rises by 0.005, decided pairs fall by 0.003."""
-DRAWN = {"1": 0.3, "2": 0.5}
-"""What a drawn pair, and one invented in the style of disputes, count beside one that was decided."""
+DRAWN = {"1": 0.3, "2": 0.5, "3": 0.5}
+"""What a drawn pair, one invented in the style of disputes, and one invented to share a word count beside one that was
+decided."""
+KINDS = {"rated": "", "drawn": "1", "invented": "2", "word-sharing": "3"}
+"""The kinds of rated pairs, and what marks their rows as drawn."""
 LABELS = 1.0
 """What the logarithmic loss of decisions counts beside ten times the squared error of ratings. Of the values tried (0.3
 to 3, drawn pairs 0.03 to 1) those that serve ratings and decisions together."""
@@ -191,9 +194,9 @@ def name_figures(sets: Sequence[Pairs], found: Sequence[dict[str, Numbers]]) -> 
     drawn = np.array([row.get("drawn", "") for row in rated.rows])
     figures = {
         f"{kind} pairs, {aspect}, rank correlation": spearman(
-            of_rated[aspect][chosen], np.array([rating(row, aspect) for row in rated.rows])[chosen]
+            of_rated[aspect][drawn == mark], np.array([rating(row, aspect) for row in rated.rows])[drawn == mark]
         )
-        for kind, chosen in (("rated", drawn == ""), ("drawn", drawn == "1"), ("invented", drawn == "2"))
+        for kind, mark in KINDS.items()
         for aspect in ASPECT.values()
     }
     for aspect, column in evidence.ASPECTS.items():
