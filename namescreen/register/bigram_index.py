@@ -12,7 +12,7 @@ import numpy as np
 
 from ..native import choose
 from ..native.bigrams import BigramArrays
-from .packing import distinct
+from .packing import distinct, least_of_most
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -38,7 +38,6 @@ class Bigrams(Protocol):
     def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
         """At most `count` strings that share most of these bigrams (by Dice's coefficient), ascending, none of them
         `left_out`. Equally alike ones at the end are all given or all left. None where there are no bigrams."""
-
 
     def rarer_half(self, keys: Keys) -> Keys:
         """The half of these bigrams that fewest strings hold: most of the time goes into the others, which tell
@@ -119,6 +118,4 @@ class ArrayBigrams(_Held):
         places = enough.nonzero()[0]
         sizes = self._text_start[places + 1].astype(np.int64) - self._text_start[places] + 1
         level = np.minimum(2 * LEVELS * shared[places] // (sizes + len(keys)), LEVELS)
-        reached = np.bincount(level, minlength=LEVELS + 1)[::-1].cumsum()[::-1]
-        least = int(np.searchsorted(-reached, -count))
-        return np.asarray(places[level >= least], np.int64)
+        return np.asarray(places[level >= least_of_most(level, count)], np.int64)

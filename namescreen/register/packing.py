@@ -16,7 +16,8 @@ if TYPE_CHECKING:
 Number = TypeVar("Number", bound="np.generic")
 
 __all__ = [
-    *("RaggedArray", "boundaries", "distinct", "highest", "pack_inverse", "pack_lists", "pack_strings", "stretches"),
+    *("RaggedArray", "boundaries", "distinct", "found_among", "highest", "least_of_most", "pack_inverse", "pack_lists"),
+    *("pack_strings", "stretches"),
 ]
 
 
@@ -42,6 +43,22 @@ def highest(
     most = np.zeros(len(once))
     np.maximum.at(most, np.searchsorted(once, places), values)
     return once, most
+
+
+def found_among(
+    held: NDArray[np.int64], places: NDArray[np.integer]
+) -> tuple[NDArray[np.int64], NDArray[np.bool_]]:
+    """Where each of some places stands among those that are `held`, which ascend, and whether it is one of them."""
+    if not len(held):
+        return np.zeros(len(places), np.int64), np.zeros(len(places), bool)
+    at = np.minimum(np.searchsorted(held, places), len(held) - 1)
+    return at, held[at] == places
+
+
+def least_of_most(values: NDArray[np.integer], count: int) -> int:
+    """The least whole number that at most `count` of these, none below 0, reach."""
+    reached = np.bincount(values)[::-1].cumsum()[::-1]
+    return int(np.searchsorted(-reached, -count))
 
 
 def pack_strings(arrays: Arrays, name: str, strings: list[str], *, lengths: bool = True) -> None:

@@ -32,7 +32,7 @@ from .candidates import Candidates, taken
 from .hit import Wanted
 from .in_english import has_further_readings
 from .nearest import nearest
-from .packing import distinct
+from .packing import distinct, found_among
 from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
 from .word_scores import sounds
 
@@ -207,10 +207,11 @@ class Compared:
 
     def needs_all_readings(self, chosen: int) -> bool:
         """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""
-        rows = range(*map(int, self.index.name_rows[self.candidates.places[chosen] + np.arange(2)]))
-        words = self.index.row_words.one(rows[0]).tolist()
+        place = self.candidates.places[chosen]
+        first, end = self.index.name_rows[place : place + 2].tolist()
+        words = self.index.row_words.one(first).tolist()
         is_translated = bool(english_readings(self._name.name.words))
-        return has_further_readings(self.index, words, is_translated, len(rows) > 1)
+        return has_further_readings(self.index, words, is_translated, end - first > 1)
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.word_meaning.meanings` of a word and every word that is compared, NaN for None."""
@@ -226,8 +227,7 @@ class Compared:
             return np.tile(np.where(same, 1.0, np.nan), (2, 1))
         related = np.zeros(len(words))
         keyed, values = index.related(letters)
-        at = np.minimum(np.searchsorted(words, keyed), len(words) - 1)
-        here = words[at] == keyed
+        at, here = found_among(words, keyed)
         np.maximum.at(related, at[here], values[here])
         comparable = index.known[words] > 0
         if is_surname(letters):

@@ -14,7 +14,7 @@ from ..closeness.vocabulary import TRANSLATED, english_readings, spellings
 from ..closeness.word_meaning import RELATED
 from ..closeness.word_similarity import SAID_OTHERWISE
 from .candidates import taken
-from .packing import highest
+from .packing import found_among, highest
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -69,8 +69,7 @@ class SaidInEnglish:
             meanings = {word: np.zeros(len(held)) for word in way}
             for word, values in meanings.items():
                 places, close = self._related[word, translated]
-                at = np.minimum(np.searchsorted(held, places), len(held) - 1)
-                here = held[at] == places
+                at, here = found_among(held, places)
                 values[at[here]] = close[here]
             if any(values.any() for values in meanings.values()):
                 translations = many.parts_translated(plain_words(way), meanings, others)

@@ -14,7 +14,7 @@ from ..closeness.vocabulary import base_forms, has_senses, is_familiar, is_known
 from ..closeness.word_meaning import RELATED, SAME_NAME, combine_meaning
 from ..closeness.word_similarity import CHANCE
 from .bigram_index import bigrams_of
-from .packing import distinct, highest
+from .packing import distinct, found_among, highest, least_of_most
 from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
 from .word_search import WHOLE
 
@@ -62,11 +62,9 @@ class WordScores:
         form = FORM + FORM_OF_ESTIMATE / WHOLE * self._estimates[words].astype(np.float64)
         nothing = np.zeros(len(words))
         found = many.WordArrays(form, form.copy(), nothing, np.maximum(0.0, (form - CHANCE) / (1 - CHANCE)))
-        if len(self.places):
-            at = np.minimum(np.searchsorted(self.places, words), len(self.places) - 1)
-            here = self.places[at] == words
-            for values, exact in zip(found, self.arrays, strict=True):
-                values[here] = exact[at[here]]
+        at, here = found_among(self.places, words)
+        for values, exact in zip(found, self.arrays, strict=True):
+            values[here] = exact[at[here]]
         return found
 
     def _likeliest(self) -> Places:
@@ -85,9 +83,7 @@ class WordScores:
         estimates = index.word_search.estimates(word, places)
         self._estimates = np.zeros(len(index.words), np.uint16)
         self._estimates[places] = estimates
-        reached = np.bincount(estimates, minlength=WHOLE + 1)[::-1].cumsum()[::-1]
-        least = int(np.searchsorted(-reached, -likely))
-        return places[estimates >= max(least, 1)]
+        return places[estimates >= max(least_of_most(estimates, likely), 1)]
 
     def _related_words(self) -> tuple[Places, Values]:
         """The words that are close to it in meaning, and how close; in a register of more than few words only by

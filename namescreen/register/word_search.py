@@ -17,7 +17,7 @@ from rapidfuzz.process import cdist
 
 from ..native import choose
 from ..native.word_search import MOST_LETTERS, MOST_PHONEMES, MOST_READINGS, WordArrays
-from .packing import RaggedArray
+from .packing import RaggedArray, least_of_most
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -110,8 +110,7 @@ class ArrayWordSearch:
         sums = counted.clip(max=65535).astype(np.int64)
         if left_out is not None:
             sums[left_out[self._row_name]] = 0
-        reached = np.bincount(sums, minlength=65536)[::-1].cumsum()[::-1]
-        least = max(int(np.searchsorted(-reached, -most)), 1)
+        least = max(least_of_most(sums, most), 1)
         return (sums >= least).nonzero()[0]
 
 
