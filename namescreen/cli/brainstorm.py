@@ -262,7 +262,7 @@ def _meanings(senses: Iterable[Sense]) -> str:
 
     told = list(senses)
     kinds = [sense for sense in told if not lexicon().related_ids(sense.id, "@i")] or told
-    return "; ".join(dict.fromkeys(sense.label.partition("(")[2].rstrip(")") or sense.label for sense in kinds))
+    return "; ".join(dict.fromkeys(sense.tag or sense.label for sense in kinds))
 
 
 def _fine(name: str) -> Column:

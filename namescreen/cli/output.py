@@ -236,9 +236,8 @@ def folded(text: str, indent: str = "", further: str = "  ", **options: Any) -> 
 
 def say_point(text: str, form: Format, *, apart: bool = False) -> None:
     """Write a remark: a point of a list in Markdown, `apart` from what is before it, else below what it is about."""
-    gap = "\n" if apart else ""
     if form is Format.markdown:
-        _line(f"{gap}- {cell(text)}")
+        _line(("\n" if apart else "") + f"- {cell(text)}")
     else:
         say_below(text)
 

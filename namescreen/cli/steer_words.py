@@ -110,14 +110,14 @@ def _telling(sense: Sense, word: str) -> list[str]:
 
 def _told(sense: Sense) -> str:
     """What a sense is, in words: its label without the word, and its synonyms."""
-    label = sense.label.partition("(")[2].rstrip(")")
+    label = sense.tag
     others = [one for one in sense.words if one not in label and fold(one) != fold(sense.label.partition(" (")[0])]
     return "; ".join(filter(None, (label, ", ".join(others[:2]))))
 
 
 def _key_words(sense: Sense) -> list[str]:
     """The words that pick a sense: those of its label in brackets, without "to" before a verb."""
-    label = sense.label.partition("(")[2].rstrip(")").removeprefix("to ")
+    label = sense.tag.removeprefix("to ")
     return [one for piece in label.split(", ") for one in piece.split() if len(one) > 2]
 
 
@@ -125,7 +125,7 @@ def done_words(word: str, step: Step) -> str:
     """What is said after a concept was added or left, or one meaning of it."""
     if word == "without" and step.senses:
         away = chosen_senses(Concept(step.text, step.senses))
-        left = dict.fromkeys(sense.label.partition("(")[2].rstrip(")") for sense in away)
+        left = dict.fromkeys(sense.tag for sense in away)
         return f"Going on with {step.text}, without the meaning {' '.join(step.senses)} ({'; '.join(left)})."
     as_what = f" as {', '.join(step.senses)}" if step.senses else ""
     return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."

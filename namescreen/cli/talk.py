@@ -85,7 +85,8 @@ def progress(label: str) -> Iterator[Progress]:
     finally:
         waiting.cancel()
         waiting.join()
-        bar.stop()
+        if bar.live.is_started:  # else it would leave an empty line where no bar can move (TERM=dumb)
+            bar.stop()
 
 
 def counted(items: Iterable[Item], total: int | None, label: str) -> Iterator[Item]:

@@ -62,12 +62,12 @@ def other_meanings(word: str, left: Sequence[str]) -> tuple[str, ...]:
     """What the meanings of a word are but for those that `left` tells."""
     away = chosen_senses(Concept(word, tuple(left)))
     return tuple(told for sense in lexicon().senses(word) if sense not in away
-                 if (told := sense.label.partition("(")[2].rstrip(")")))  # fmt: skip
+                 if (told := sense.tag))  # fmt: skip
 
 
 def _told(senses: Sequence[Sense]) -> str:
     """What senses mean, in words, each once: the first few."""
-    labels = list(dict.fromkeys(sense.label.partition("(")[2].rstrip(")") or sense.label for sense in senses))
+    labels = list(dict.fromkeys(sense.tag or sense.label for sense in senses))
     more = len(labels) - _MOST_TOLD
     return "; ".join([*labels[:_MOST_TOLD], *([f"and {more} more"] if more > 0 else [])])
 
@@ -82,7 +82,7 @@ def _fit(sense: Sense, concept: Concept) -> float:
 
 def _named(sense: Sense, wanted: str) -> float:
     """How surely a word names a sense: as a synonym, a neighbour or a broader word of it; 0 if it is none."""
-    if any(wanted in fold(word).split() for word in (*sense.words[0:], sense.label.partition("(")[2].rstrip(")"))):
+    if any(wanted in fold(word).split() for word in (*sense.words, sense.tag)):
         return 1.0
     book = lexicon()
     if wanted in _around(sense):

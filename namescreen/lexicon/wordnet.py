@@ -55,6 +55,11 @@ class Sense:
     count: int
     label: str
 
+    @property
+    def tag(self) -> str:
+        """What tells the sense apart in its label (season); empty if it is the word's only one, or not labelled."""
+        return self.label.partition("(")[2].rstrip(")")
+
 
 @dataclass(frozen=True, slots=True)
 class Relation:
