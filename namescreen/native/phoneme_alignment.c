@@ -41,8 +41,8 @@ void phoneme_reading(const PhonemeTable *table, const uint8_t *code, int64_t siz
         reading->difference[at] = table->difference + code[at] * BYTES;
 }
 
-/* The cost of the cheapest alignment; NEVER where that is above `most`. Only the stretch of a row that is not above it is gone through (E. Ukkonen, "Algorithms for approximate string matching",
-   1985). */
+/* The cost of the cheapest alignment; NEVER where that is above `most`. Only the stretch of a row that is not above it is
+   gone through (E. Ukkonen, "Algorithms for approximate string matching", 1985). */
 int32_t phoneme_alignment_cost(const Reading *reading, const Other *other, int32_t most)
 {
     const uint8_t *code = other->code;

@@ -160,7 +160,8 @@ int64_t phonemes_sound_measures(const PhonemeTable *table, const CodeArrays *arr
         for (int64_t pair = 0; pair < (after - first) * readings && !search.error; pair++) {
             if (pair % readings == 0)
                 turn_to(&search, ids[first + pair / readings]);
-            double value = search.error ? 0 : share_of_equal(&search.readings[pair % readings], places[pair % readings], &search.other);
+            int64_t number = pair % readings;
+            double value = search.error ? 0 : share_of_equal(&search.readings[number], places[number], &search.other);
             if (value > same[at]) {
                 same[at] = value;
                 likeliest = pair;

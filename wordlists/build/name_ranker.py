@@ -104,6 +104,8 @@ def read(data: Path, briefs: Path) -> list[Rated]:
         rating = (float(row["maker"]) + float(row["consultant"])) / 14
         found.append(Rated(row["brief"], form_of(proposal), judge.knowing(ideas).parts(proposal), rating))
     return found
+
+
 def _inferred(name: str) -> tuple[str, str]:
     """The kind and the words of a name of which only its text is known: a word of our lists as it is, two words or a
     closed compound a pair, any other word coined."""
