@@ -13,19 +13,16 @@ from rapidfuzz.fuzz import token_set_ratio, token_sort_ratio
 from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
-from ..closeness.appearance import positive_part
 from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, says_something
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
-    base_forms,
     english_readings,
     has_senses,
     is_familiar,
     is_known,
-    is_surname,
     spellings,
 )
-from ..closeness.word_meaning import OPPOSITE, RELATED, SAME_NAME, are_opposite, combine_meaning, say_the_same
+from ..closeness.word_meaning import OPPOSITE, RELATED, are_opposite, combine_meaning, say_the_same
 from ..lexicon import broken_phrases, lexicon
 from ..text.inflection import other_number
 from .candidates import Candidates, taken
@@ -33,8 +30,8 @@ from .hit import Wanted
 from .in_english import has_further_readings
 from .nearest import nearest
 from .packing import distinct, found_among
-from .word_entries import HAS_BASE_FORMS, IS_FAMILIAR, IS_KNOWN, IS_SURNAME
-from .word_scores import sounds
+from .word_entries import IS_FAMILIAR, IS_KNOWN
+from .word_scores import comparable_words, grounds_of_meaning, sounds
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -220,7 +217,7 @@ class Compared:
         return self._meanings[letters]
 
     def _find_meaning(self, letters: str) -> Values:
-        index, words, flags = self.index, self.candidates.words, self.candidates.flags
+        index, words = self.index, self.candidates.words
         places = index.words_of_lemma(letters)
         same = np.isin(words, places[[index.word(at) == letters for at in places.tolist()]])
         if not has_senses(letters):
@@ -229,14 +226,9 @@ class Compared:
         keyed, values = index.related(letters)
         at, here = found_among(words, keyed)
         np.maximum.at(related, at[here], values[here])
-        comparable = index.known[words] > 0
-        if is_surname(letters):
-            comparable &= ((flags & IS_SURNAME) == 0) | (related >= SAME_NAME)
-        english = (flags & HAS_BASE_FORMS) > 0 if base_forms(letters) else np.zeros(len(words), bool)
-        vectors = self.candidates.vectors
-        associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.key))
-        listed = positive_part(np.nan_to_num(vectors.thesaurus_similarities(letters)))
-        grounds = np.where(related < RELATED, 0.0, related), associated, listed
+        comparable, english = comparable_words(index, letters, words, related)
+        by_senses = np.where(related < RELATED, 0.0, related)
+        grounds = grounds_of_meaning(index, self.candidates.vectors, letters, words, by_senses)
         said = combine_meaning(*grounds), say_the_same(*grounds, english.astype(np.float64))
         opposite = np.zeros(len(words), bool)
         similar = np.flatnonzero(comparable & ~same & (said[0] > OPPOSITE)).tolist()

@@ -21,13 +21,14 @@ from .word_search import WHOLE
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
+    from ..lexicon.association import Vectors
     from .index import Index
     from .phoneme_index import Codes
 
     Places = NDArray[np.int64]
     Values = NDArray[np.float64]
 
-__all__ = ["WordScores", "sounds"]
+__all__ = ["WordScores", "comparable_words", "grounds_of_meaning", "sounds"]
 
 FEW_WORDS, MANY_WORDS = 32_768, 131_072
 CONSIDERED, CONSIDERED_OF_MANY = 10_000, 6_000
@@ -98,9 +99,7 @@ class WordScores:
             return places, related
         said = np.zeros(count)
         said[places] = related
-        associated = np.nan_to_num(index.vectors.associations(letters, index.form_defined[:count], index.key))
-        listed = positive_part(np.nan_to_num(index.vectors.thesaurus_similarities(letters)))
-        said = combine_meaning(said, associated, listed)
+        said = combine_meaning(*grounds_of_meaning(index, index.vectors, letters, np.arange(count), said))
         places = (said >= MEANT).nonzero()[0]
         return places, said[places]
 
@@ -122,11 +121,28 @@ class WordScores:
             return np.where(same, 1.0, np.nan)
         said = np.zeros(len(places))
         said[np.searchsorted(places, self._related)] = self._said
-        flags, comparable = index.flags[places], index.known[places] > 0
-        if is_surname(letters):
-            comparable &= ((flags & IS_SURNAME) == 0) | (said >= SAME_NAME)
-        english = (flags & HAS_BASE_FORMS) > 0 if base_forms(letters) else np.zeros(len(places), bool)
+        comparable, english = comparable_words(index, letters, places, said)
         return many.meanings(said, said, np.zeros(len(places), bool), comparable, english, same)
+
+
+def grounds_of_meaning(
+    index: Index, vectors: Vectors, letters: str, words: Places, related: Values
+) -> tuple[Values, Values, Values]:
+    """How close words of the index, with these vectors, are to one by relations of senses, in texts and in the
+    thesaurus: what `closeness.vocabulary.combine_meaning` combines."""
+    associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.key))
+    listed = positive_part(np.nan_to_num(vectors.thesaurus_similarities(letters)))
+    return related, associated, listed
+
+
+def comparable_words(
+    index: Index, letters: str, words: Places, related: Values
+) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+    """Which words of the index have a meaning to compare with that of one, and which are English as it is."""
+    flags, comparable = index.flags[words], index.known[words] > 0
+    if is_surname(letters):
+        comparable &= ((flags & IS_SURNAME) == 0) | (related >= SAME_NAME)
+    return comparable, (flags & HAS_BASE_FORMS) > 0 if base_forms(letters) else np.zeros(len(words), bool)
 
 
 def sounds(
