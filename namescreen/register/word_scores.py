@@ -129,7 +129,7 @@ def grounds_of_meaning(
     index: Index, vectors: Vectors, letters: str, words: Places, related: Values
 ) -> tuple[Values, Values, Values]:
     """How close words of the index, with these vectors, are to one by relations of senses, in texts and in the
-    thesaurus: what `closeness.vocabulary.combine_meaning` combines."""
+    thesaurus: what `closeness.word_meaning.combine_meaning` combines."""
     associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.key))
     listed = positive_part(np.nan_to_num(vectors.thesaurus_similarities(letters)))
     return related, associated, listed
