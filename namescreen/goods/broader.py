@@ -1,4 +1,5 @@
-"""The broader terms of a word's senses: whatever goes up the lexicon's kinds for goods goes through this module."""
+"""The broader terms of a word's senses, and what they are part of: whatever goes up the lexicon for goods goes through
+this module."""
 
 from __future__ import annotations
 
@@ -17,14 +18,16 @@ def leading_senses(word: str, most: int) -> list[tuple[str, float]]:
     return sorted(nouns, key=lambda pair: -pair[1])[:most]
 
 
-def layers_above(senses: Iterable[str]) -> Iterator[list[str]]:
-    """These senses, then those one step above them, and so on; each sense once, as soon as it is met."""
+def layers_above(senses: Iterable[str], *relations: str) -> Iterator[list[str]]:
+    """These senses, then those one step above them, and so on; no sense again once its layer is passed. Up go the
+    `relations` (WordNet's pointers), those to broader terms if none are given."""
+    steps = relations or ("@", "@i")
     layer = [*senses]
     seen: set[str] = set()
     while layer:
         yield layer
         seen.update(layer)
-        layer = [up for one in layer for up in lexicon().related_ids(one, "@", "@i") if up not in seen]
+        layer = [up for one in layer for up in lexicon().related_ids(one, *steps) if up not in seen]
 
 
 @lru_cache(maxsize=1 << 14)

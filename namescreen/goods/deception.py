@@ -10,7 +10,8 @@ from itertools import pairwise
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
 from ..tables import open_table
-from .broader import leading_senses
+from .broader import layers_above, leading_senses, names_of
+from .classification import likely_classes
 from .context import FOOD_CLASSES
 from .description import of_a_kind
 from .grounds import grounds_for
@@ -89,8 +90,6 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
 def _other_foods(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str]]]:
     """The foods in a name where the goods are stated to be of another of the same sort, and not of these: cherry, for
     jam of plums."""
-    from .classification import likely_classes
-
     if not set(likely_classes(goods)[:1]) & FOOD_CLASSES:
         return []
     said = {one.word: one.head for one in goods_words(goods)}
@@ -120,8 +119,6 @@ def _claims() -> tuple[tuple[bool, frozenset[str], tuple[str, ...]], ...]:
 
 def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
     """The promises of a name that the goods rule out in so many words."""
-    from .classification import likely_classes
-
     stated = plain_words(goods)
     text = f" {' '.join(stated)} "
     food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
@@ -204,11 +201,5 @@ def _may_be_one(one: Place, other: Place) -> bool:
 @lru_cache(maxsize=1 << 10)
 def _around(name: str) -> frozenset[str]:
     """The names of a place and of all that it is part of, in the lexicon; empty if it is not there."""
-    layer = [sense_id for sense_id, _ in leading_senses(name.lower().removeprefix("the "), 1)]
-    found: set[str] = set()
-    seen: set[str] = set()
-    while layer:
-        seen.update(layer)
-        found.update(word.lower() for one in layer for word in lexicon().entry(one).words)
-        layer = [up for one in layer for up in lexicon().related_ids(one, "#p", "#m") if up not in seen]
-    return frozenset(found)
+    own = (sense_id for sense_id, _ in leading_senses(name.lower().removeprefix("the "), 1))
+    return frozenset(names_of(one for layer in layers_above(own, "#p", "#m") for one in layer))

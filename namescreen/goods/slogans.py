@@ -33,7 +33,7 @@ _PROMISED = (
 
 
 def _any(words: str) -> str:
-    return f"(?:{'|'.join(words.replace('|', ' ').split())})"
+    return f"(?:{'|'.join(words.split())})"
 
 
 @cache

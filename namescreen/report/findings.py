@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from .. import policy
@@ -71,11 +71,10 @@ def _gravest_first(found: CloseMark) -> tuple[float, ...]:
     return -mark_level(found), over, is_of_other_goods(found), _in_meaning_alone(found), -found.concern
 
 
-def tells_weak_words(found: CloseMark) -> Callable[[str], bool]:
-    """A test whether a reason tells that words of a mark are weak: words that stand in it as such, for a part of a
-    coined word that happens to be a word (kinder in larkinder) makes no weak mark."""
-    words = set(parse(found.mark.text).words)
-    return lambda reason: reason.startswith(WEAK) and not words.isdisjoint(_QUOTED.findall(reason))
+def tells_weak_words(reason: str, found: CloseMark) -> bool:
+    """Whether a reason tells that words of a mark are weak: words that stand in it as such, for a part of a coined word
+    that happens to be a word (kinder in larkinder) makes no weak mark."""
+    return reason.startswith(WEAK) and not set(parse(found.mark.text).words).isdisjoint(_QUOTED.findall(reason))
 
 
 def is_over(found: CloseMark) -> bool:

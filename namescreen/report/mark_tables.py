@@ -50,8 +50,6 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         told = [_briefly(found, why_named(found, entry, report.goods)) for found in nearest]
         yield f"{head} Nothing found. What came nearest: {cell(some(told))}."
         yield from _below(entry, report, nearest)
-        if met := met_in_the_union(entry, report):
-            yield cell(met)
         return
     shown = marks_shown(entry, asked)
     yield "**Closest marks**" + _by_market(ordered, report)
@@ -64,8 +62,6 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         more = [f"{len(mild) - _ALSO:,} more"] if len(mild) > _ALSO else []
         yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
     yield from _below(entry, report, shown)
-    if met := met_in_the_union(entry, report):
-        yield cell(met)
     first, words = shown[0], (entry.category, entry.words)
     if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
@@ -113,12 +109,15 @@ def _named(texts: Sequence[str]) -> str:
 
 
 def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iterable[str]:
-    """The marks below all levels that an adviser would miss, and how many more there are."""
+    """The marks below all levels that an adviser would miss, how many more there are, and what an EU filing would
+    meet."""
     below = [found for found in worth_a_word(entry, report.goods) if found not in shown]
     named = [_briefly(found, why_named(found, entry, report.goods)) for found in below[:_BELOW]]
     more = [f"{len(below) - _BELOW:,} more"] if len(below) > _BELOW else []
     if named:
         yield f"Further off, below minor: {cell(some([*named, *more]))}."
+    if met := met_in_the_union(entry, report):
+        yield cell(met)
 
 
 def _briefly(found: CloseMark, why: str = "") -> str:
@@ -205,7 +204,7 @@ def _telling(reason: str, found: CloseMark) -> bool:
     """Whether a reason says more than the number beside it, as the readings of what sounds alike do."""
     aspect, _, told = reason.partition(": ")
     if reason.startswith(WEAK):
-        return tells_weak_words(found)(reason)
+        return tells_weak_words(reason, found)
     if aspect == "Shared":
         return not any(other.startswith("Taken over ") for other in found.reasons)
     if aspect in ("Appearance", "Meaning"):

@@ -79,4 +79,3 @@ def _briefly(found: CloseMark) -> str:
         f"{shorten(found.mark.text, 40)} (no. {shorten(found.mark.number, 24)}, {where}, closeness "
         f"{number(found.overall)}, {_level_there(found).words} if it held in a market)"
     )
-

@@ -303,7 +303,7 @@ def _close_in(aspects: str, found: CloseMark) -> str:
 def _though_weak(found: CloseMark, report: Report) -> str:
     """That a mark whose words are weak counts for something while it is registered; "" for others."""
     source = on_weak_marks(held_in(found.mark, report))
-    if not source or found.mark.status != "live" or not any(map(tells_weak_words(found), found.reasons)):
+    if not source or found.mark.status != "live" or not any(tells_weak_words(one, found) for one in found.reasons):
         return ""
     return f"Its words are weak for such goods, but a registered mark counts for something ({source}). "
 
