@@ -176,11 +176,11 @@ class Conflict:
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
-        reach beyond them; for other goods it stands low in it. No mark for other goods has more: without a reputation
-        it reaches only similar ones. A mark that has ended and cannot be renewed counts half, and so does one that
-        holds outside the markets. A mark for the
-        same or close goods, held too alike by half of past cases, has at least the level "look closer". A registered
-        mark taken over whole for identical goods has at least the level "look closer" (`CREDITED`).
+        reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
+        without a reputation it reaches only similar ones. A mark that has ended and cannot be renewed counts half, and
+        so does one that holds outside the markets. A mark for the same or close goods, held too alike by half of past
+        cases, has at least the level "look closer". A registered mark taken over whole for identical goods has at least
+        the level "look closer" (`CREDITED`).
         """
         if self.knockout:
             return 1.0

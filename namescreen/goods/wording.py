@@ -116,7 +116,7 @@ class Wording:
 def in_english(goods: str) -> Wording:
     """`goods` in English words; unchanged if they are English or no word of them can be read."""
     parts = _ITEMS.split(goods)
-    language = _language_of(tuple(_words(goods))) if _is_foreign(goods) else "en"
+    language = _own_language(goods)
     own = _languages_of(parts, language)
     if set(own) == {language}:
         return Wording(goods) if language == "en" else _translated(goods, language)
@@ -132,14 +132,17 @@ def in_english(goods: str) -> Wording:
 def _languages_of(parts: list[str], language: str) -> list[str]:
     """The language of each item of a list and of each separator between them: that of the list, unless it has too few
     of the items for one language."""
-    if language == "en":
-        return [_language_of(tuple(_words(part))) if _is_foreign(part) else "en" for part in parts]
-    said = {part: tuple(_words(part)) for part in parts}
-    values = {part: _values(words) for part, words in said.items() if words}
-    fits = [NEAR * max(of.values(), default=0) <= of.get(language, 0) for of in values.values()]
-    if sum(fits) >= ONE_LANGUAGE * len(fits):
-        return [language for _ in parts]
-    return [_language_of(said[part]) if _is_foreign(part) else "en" for part in parts]
+    if language != "en":
+        values = [_values(words) for part in dict.fromkeys(parts) if (words := tuple(_words(part)))]
+        fits = [NEAR * max(of.values(), default=0) <= of.get(language, 0) for of in values]
+        if sum(fits) >= ONE_LANGUAGE * len(fits):
+            return [language for _ in parts]
+    return [_own_language(part) for part in parts]
+
+
+def _own_language(text: str) -> str:
+    """The language of goods or one item of them by itself; "" if it is foreign and none has its words."""
+    return _language_of(tuple(_words(text))) if _is_foreign(text) else "en"
 
 
 def not_read(goods: str) -> str:
