@@ -101,9 +101,8 @@ def one_ware(broad: Item, narrow: Item) -> bool:
 def _listed_apart(one: Item, other: Item) -> bool:
     """Whether the lists hold both, by the longest part of their names that is listed, and in no group together: coats,
     and dog coats, whatever they are made of."""
-    if not (_listed_name(one) and _listed_name(other)) or _listed_name(one) == _listed_name(other):
-        return False
-    return not groups_of(one) & groups_of(other)
+    name, other_name = _listed_name(one), _listed_name(other)
+    return bool(name and other_name) and name != other_name and not groups_of(one) & groups_of(other)
 
 
 def _listed_name(item: Item) -> str:

@@ -19,7 +19,8 @@ from .materials import is_material
 from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
 from .qualities import is_quality
-from .signs import ProtectedSign
+from .signs import ProtectedSign, with_law
+from .words import runs
 
 __all__ = ["misleading"]
 
@@ -35,7 +36,8 @@ WITHOUT = frozenset(
     "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
 )
 """How a name says in languages of Europe that goods lack something; from memory."""
-LONGEST_CLAIM = 3
+LONGEST_CLAIM, LONGEST_NAME = 3, 3
+"""The most words of a promise, and of the name of a place, that are looked for."""
 OF_ONE_SORT = 120
 """The most senses below one that foods of one sort have in common: berries, not foods."""
 _ASK = {
@@ -56,7 +58,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     for sign, (kind, what) in found.items():
         grounds = grounds_for(kind, markets)
         asked = f"{what}: it would mislead" if plainly else f"{what}: would it mislead?"
-        reason = "; ".join((asked, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
+        reason = with_law(asked, grounds)
         told.append(ProtectedSign(sign, kind, "worldwide", plainly, reason, _ASK[kind], grounds))
     return told
 
@@ -123,9 +125,7 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
     text = f" {' '.join(stated)} "
     food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
     found: dict[str, str] = {}
-    sizes = range(LONGEST_CLAIM, 0, -1)
-    runs = [" ".join(words[at : at + size]) for size in sizes for at in range(len(words) - size + 1)]
-    for run in runs:
+    for run in (" ".join(each) for _, each in runs(words, LONGEST_CLAIM)):
         for of_food, said, ruled in _claims():
             if run in said and (food or not of_food) and f" {run} " not in text:
                 other = next((one for one in ruled if _states(one, text) and one not in words), "")
@@ -157,9 +157,8 @@ def _states(word: str, text: str) -> bool:
 
 def _elsewhere(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
     """The places of a name where the goods are stated to come from another, that is neither in it nor around it."""
-    runs = [words[at : at + size] for size in (3, 2, 1) for at in range(len(words) - size + 1)]
-    phrases = {word for run in runs if len(run) > 1 and lexicon().known(" ".join(run)) for word in run}  # a Swiss roll
-    free = (" ".join(run) for run in runs if phrases.isdisjoint(run))
+    phrases = {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
+    free = (" ".join(run) for _, run in runs(words, LONGEST_NAME) if phrases.isdisjoint(run))  # in no Swiss roll
     named = {run: place for run in free if (place := place_of(run)) is not None and place.home}
     stated = _stated_places(goods) if named else []
     told = some([one.name for one in stated])
@@ -186,8 +185,8 @@ def _stated_places(goods: str) -> list[Place]:
 
 def _first_place(text: str) -> Place | None:
     words = text.split()
-    runs = (" ".join(words[:size]) for size in (3, 2, 1))
-    return next((place for run in runs if (place := place_of(run)) is not None), None)
+    first = (" ".join(words[:size]) for size in range(LONGEST_NAME, 0, -1))
+    return next((place for run in first if (place := place_of(run)) is not None), None)
 
 
 def _may_be_one(one: Place, other: Place) -> bool:

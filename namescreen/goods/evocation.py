@@ -14,7 +14,8 @@ from .coinage import sounds_alike
 from .grounds import grounds_for, protecting_first
 from .known_places import LONGEST_PLACE, known_places
 from .places import place_of
-from .signs import EVOKING, ORIGIN, ProtectedSign
+from .signs import EVOKING, ORIGIN, ProtectedSign, with_law
+from .words import runs
 
 __all__ = ["evoked"]
 
@@ -45,12 +46,11 @@ def evoked(
     """What a name evokes: serious under a law that bars it, where the name of origin holds the place, courts have found
     the word to evoke it, or the word is made like it; else worth a question. One finding for each word."""
     found: dict[str, ProtectedSign] = {}
-    for size in range(LONGEST_PLACE, 0, -1):
-        for run in (" ".join(words[at : at + size]) for at in range(len(words) - size + 1)):
-            for one in known_places(run, goods):
-                if one.names:
-                    sign = _by_place(run, one.names, one.territory, one.kind, markets, barred=one.evokes)
-                    found.setdefault(run, sign)
+    for run in (" ".join(each) for _, each in runs(words, LONGEST_PLACE)):
+        for one in known_places(run, goods):
+            if one.names:
+                sign = _by_place(run, one.names, one.territory, one.kind, markets, barred=one.evokes)
+                found.setdefault(run, sign)
     for word in words:
         if word not in found and (like := _alike(word, classes)):
             name, territory, plainly = like
@@ -83,8 +83,7 @@ def _told(
     """The sign with its reason; of a serious one the grounds are those of the laws that bar what evokes."""
     found = protecting_first(kind, markets, territory)
     grounds = tuple(one for one in found if not serious or one.market in EVOKING)
-    reason = "; ".join((what, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))
-    return ProtectedSign(sign, "evocation", territory, serious, reason, _ASK, grounds)
+    return ProtectedSign(sign, "evocation", territory, serious, with_law(what, grounds), _ASK, grounds)
 
 
 @lru_cache(maxsize=1 << 12)

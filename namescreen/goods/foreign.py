@@ -23,6 +23,7 @@ from .proper_names import is_trade_name
 from .qualities import is_praise, is_quality
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
 from .wording import small_words
+from .words import runs
 
 __all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]
 
@@ -100,13 +101,12 @@ def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Mea
     """The runs of words that labels say as one of such goods, the longest first."""
     found: dict[str, Meaning] = {}
     taken: set[int] = set()
-    for size in range(LONGEST_TERM, 1, -1):
-        for at in range(len(words) - size + 1):
-            run = " ".join(words[at : at + size])
-            term = label_term(run, goods, language)
-            if term is not None and term.weight and taken.isdisjoint(range(at, at + size)):
-                taken.update(range(at, at + size))
-                found[run] = Meaning(term.english, language, said=of_term(term))
+    for at, each in runs(words, LONGEST_TERM, 2):
+        run, places = " ".join(each), range(at, at + len(each))
+        term = label_term(run, goods, language)
+        if term is not None and term.weight and taken.isdisjoint(places):
+            taken.update(places)
+            found[run] = Meaning(term.english, language, said=of_term(term))
     return found
 
 
@@ -132,6 +132,7 @@ def _listed(
         return None
     leading = max(one.score for one in plain)
     fit = [one for one in plain if one.score == leading or is_quality(one.english) or plain[one] >= TOLD]
+
     def order(one: Translation) -> tuple[float, float, bool, int]:  # iron before flat iron
         return one.score * plain[one], one.score, one.source == "labels", -one.english.count(" ")
 

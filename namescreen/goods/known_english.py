@@ -22,7 +22,7 @@ def is_understood(plain: tuple[Judged, ...], law: str) -> bool:
     elsewhere words that are not seldom, or that their own texts use (T-435/07, New Look, on who knows English)."""
     if law not in EU_MEMBERS or understood_in(law, "en"):
         return True
-    read = ["en", *(one for one in languages_of((law,)) if one != "en" and one in frequency_languages())]
+    read = [one for one in languages_of((law,)) if one in frequency_languages()]  # English first
 
     def known(word: str) -> bool:
         return any(zipf(word, one) >= KNOWN for one in read)

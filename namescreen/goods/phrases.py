@@ -15,7 +15,7 @@ from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .broader import leading_senses, names_above
 from .wording import in_english
-from .words import base_form, is_noun, plain_words
+from .words import base_form, is_noun, plain_words, runs
 
 __all__ = ["GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
 
@@ -282,10 +282,8 @@ def _joined(phrase: list[str]) -> list[str]:
     """Runs of two or three words that are one entry of the lexicon, in base form."""
     words = lexicon()
     found = []
-    for size in (3, 2):
-        for at in range(len(phrase) - size + 1):
-            run = phrase[at : at + size]
-            singular = (*run[:-1], base_form(run[-1]))
-            tried = (" ".join(run), " ".join(singular), "".join(singular))
-            found += [one for one in dict.fromkeys(tried) if words.is_lemma(one)][:1]
+    for _, run in runs(phrase, 3, 2):
+        singular = (*run[:-1], base_form(run[-1]))
+        tried = (" ".join(run), " ".join(singular), "".join(singular))
+        found += [one for one in dict.fromkeys(tried) if words.is_lemma(one)][:1]
     return found

@@ -3,12 +3,13 @@ common."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
 from .grounds import Ground
 
-__all__ = ["EVOKING", "ORIGIN", "ProtectedSign"]
+__all__ = ["EVOKING", "ORIGIN", "ProtectedSign", "with_law"]
 
 ORIGIN = frozenset(("origin", "craft"))
 """Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
@@ -42,3 +43,8 @@ class ProtectedSign:
             "grounds": [ground.to_json() for ground in self.grounds],
             "source": "from memory",
         }
+
+
+def with_law(what: str, grounds: Iterable[Ground]) -> str:
+    """What a sign is, with the law of each market."""
+    return "; ".join((what, *(f"{one.market}: {one.law}" for one in grounds), "from memory"))

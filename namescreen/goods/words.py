@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
 from ..lexicon import lexicon, zipf
@@ -10,7 +11,7 @@ from ..lexicon.morphology import DETACHMENTS
 from ..tables import open_table
 from ..text import parse
 
-__all__ = ["base_form", "is_noun", "is_trade_word", "plain_words", "without_possessives"]
+__all__ = ["base_form", "is_noun", "is_trade_word", "plain_words", "runs", "without_possessives"]
 
 _POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
@@ -23,6 +24,14 @@ def plain_words(text: str) -> tuple[str, ...]:
 def without_possessives(text: str) -> str:
     """`text` without possessive endings: women's, girls' -> women, girls."""
     return _POSSESSIVE.sub("", text)
+
+
+def runs(words: Sequence[str], most: int, least: int = 1) -> Iterator[tuple[int, Sequence[str]]]:
+    """The runs of `most` to `least` words in a row, each with the place of its first word: the longest first, of one
+    length from left to right."""
+    for size in range(most, least - 1, -1):
+        for at in range(len(words) - size + 1):
+            yield at, words[at : at + size]
 
 
 @lru_cache(maxsize=1 << 14)

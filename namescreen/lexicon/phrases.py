@@ -35,10 +35,13 @@ def fixed_phrases(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
 def is_saying(phrase: str) -> bool:
     """Whether folded words are a familiar saying or set phrase with a sense of its own (forty winks), or the rest of
     one from its number on (two shakes, of: in two shakes)."""
+    if " " not in phrase:
+        return False
+    if phrase in _familiar():
+        return True
+    befores = _BEFORE_NUMBERS if "number" in kinds(phrase.partition(" ")[0]) else ()
     table = open_table("naming_ideas.tsv")
-    counted = "number" in kinds(phrase.partition(" ")[0])
-    whole = (f"saying {phrase}", *(f"saying {before} {phrase}" for before in _BEFORE_NUMBERS if counted))
-    return " " in phrase and (phrase in _familiar() or any(one in table for one in whole))
+    return any(f"saying {whole}" in table for whole in (phrase, *(f"{before} {phrase}" for before in befores)))
 
 
 def broken_phrases(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:

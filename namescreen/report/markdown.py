@@ -12,7 +12,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from ..outcome import DISCLAIMER, NotChecked
 from ..plain_text import cell, number, plural, shorten, some, table
-from ..policy import Level
+from ..policy import Finding, Level
 from .comparison import LEAST, Changes
 from .coverage import unsearched_markets
 from .figure import alternative
@@ -99,10 +99,10 @@ def _in_short(report: Report) -> Iterable[str]:
     barred = [name for name in rest if _distinctiveness_level(entries[name]) >= Level.LOOK]
     near = [name for name in rest if _mark_level(entries[name]) is Level.LOOK]
     if near:  # beside what a name is, too
-        told_of = "; ".join(f"{_few([name])} ({_marks(entries[name])})" for name in near)
+        told_of = "; ".join(f"{_few([name])} ({cell(_finding(entries[name], 'marks').evidence)})" for name in near)
         yield f"Look closer at the marks near {told_of}."
     for name in barred:
-        found = next(one for one in findings(entries[name]) if one.check == "distinctiveness")
+        found = _finding(entries[name], "distinctiveness")
         yield f"{_few([name])}: no serious mark, but look closer at what the name is: {cell(found.evidence)}."
     unjudged = [name for name in rest if name not in barred and unread(entries[name].distinctiveness)]
     for name in unjudged:
@@ -130,9 +130,9 @@ def _knocked_out(entries: Sequence[NameEntry]) -> Iterable[str]:
             yield f"{_few(names)} {verb} an identical or nearly identical mark {goods}."
 
 
-def _marks(entry: NameEntry) -> str:
-    """The finding on existing marks, in a few words."""
-    return cell(next(found.evidence for found in findings(entry) if found.check == "marks"))
+def _finding(entry: NameEntry, check: str) -> Finding:
+    """What one of the checks found of a name."""
+    return next(found for found in findings(entry) if found.check == check)
 
 
 def _serious(entry: NameEntry) -> str:
@@ -167,11 +167,11 @@ def _but(entry: NameEntry) -> str:
 
 
 def _distinctiveness_level(entry: NameEntry) -> Level:
-    return next(one.level for one in findings(entry) if one.check == "distinctiveness")
+    return _finding(entry, "distinctiveness").level
 
 
 def _mark_level(entry: NameEntry) -> Level:
-    return findings(entry)[0].level
+    return _finding(entry, "marks").level
 
 
 def _names_the_goods(entry: NameEntry) -> bool:

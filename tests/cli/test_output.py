@@ -200,21 +200,32 @@ def test_a_narrow_terminal_loses_no_column_and_breaks_no_word(cells: list[list[s
         assert set(head.split()) <= set(words)
 
 
-@pytest.mark.skipif(sys.platform == "win32", reason="needs a pseudo-terminal")
-def test_data_goes_where_it_is_sent_while_a_bar_is_shown(tmp_path: Path) -> None:
+def beside_a_terminal(code: str, folder: Path) -> tuple[bytes, bytes]:
+    """What `code` sends to stdout, and what it shows on the terminal that its stderr is."""
     import pty
 
     terminal, side = pty.openpty()
+    done = subprocess.run(
+        [sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=side, check=True, env=clean_environment(folder)
+    )
+    os.close(side)
+    os.set_blocking(terminal, False)
+    try:
+        shown = os.read(terminal, 4096)
+    except OSError:  # nothing is there
+        shown = b""
+    os.close(terminal)
+    return done.stdout, shown
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a pseudo-terminal")
+def test_data_goes_where_it_is_sent_while_a_bar_is_shown(tmp_path: Path) -> None:
     code = (
         "from namescreen.cli import talk\ntalk.PATIENCE = 0.0\nwith talk.progress('Work') as advance:\n"
         "    for at in (1, 2):\n        advance(at, 2)\n        print('row', at)\n"
     )
-    done = subprocess.run(
-        [sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=side, check=True, env=clean_environment(tmp_path)
-    )
-    os.close(side)
-    os.close(terminal)
-    assert done.stdout == b"row 1\nrow 2\n"
+    sent, _ = beside_a_terminal(code, tmp_path)
+    assert sent == b"row 1\nrow 2\n"
 
 
 def test_the_head_of_addresses_stays_within_a_narrow_width(run: Run) -> None:
@@ -224,18 +235,10 @@ def test_the_head_of_addresses_stays_within_a_narrow_width(run: Run) -> None:
 
 @pytest.mark.skipif(sys.platform == "win32", reason="needs a pseudo-terminal")
 def test_a_bar_is_shown_before_the_first_item_is_done(tmp_path: Path) -> None:
-    import pty
-
-    terminal, side = pty.openpty()
     code = (
         "import time\nfrom namescreen.cli import talk\ntalk.PATIENCE = 0.1\n"
         "with talk.progress('Working hard'):\n    time.sleep(1.5)\n"
     )
-    done = subprocess.run(
-        [sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=side, check=True, env=clean_environment(tmp_path)
-    )
-    os.close(side)
-    shown = os.read(terminal, 4096)
-    os.close(terminal)
+    sent, shown = beside_a_terminal(code, tmp_path)
     assert b"Working hard" in shown
-    assert done.stdout == b""
+    assert sent == b""
