@@ -62,6 +62,15 @@ WITHOUT_GOODS = (
 )
 """What is said once where a list has marks without goods."""
 
+LEGEND = (
+    "overall, look, sound, meaning: closeness from 0 (nothing alike) to 1 (the same); coined: no meaning to compare",
+    "goods: how related what both are for is, from 0 (not at all) to 1 (the same)",
+    "levels, gravest first: knockout, serious, look closer, minor; marks without one are further off. The order is "
+    "that of concern: overall, up to halved the less related the goods are, and halved for a mark that is dead or of "
+    "other markets",
+)
+"""What stands in the table of marks, said once below all of them."""
+
 _CHECK_WORDS = {
     "marks": "existing marks",
     "distinctiveness": "distinctiveness",
@@ -109,6 +118,10 @@ def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> l
             _show_one(one, brief.goods, form, said)
             done.append(one)
         outcomes = [Outcome.of(one.to_json()) for one in done]
+        if any(one.close_marks and not isinstance(one.close_marks, NotChecked) for one in done):
+            _head("How to read the marks", form)
+            for line in LEGEND:
+                say_point(line, form)
         _show_not_checked(done, form)
         if len(done) > 1:
             show_ranking(done, form, brief)
@@ -209,17 +222,17 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     ordered = [of[id(mark.mark)] for mark in matters(entry)]  # the report's order and choice
     shown = [of[id(mark.mark)] for mark in marks_shown(entry)]
     telling = ordered[0].level > Level.NOTHING
-    show([_mark_row(mark) for mark in shown], MARKS, form)
+    rows = [_mark_row(mark) for mark in shown]
+    show(rows, [column for column in MARKS if column.key != "classes" or any(row["classes"] for row in rows)], form)
     if form is Format.markdown:
         sys.stdout.write("\n")
         for mark in shown:
             if below := _below(mark):
                 say_point(f"{mark.mark.text}: {below}", form)
-    for head, further in (
-        ("also, minor", [mark for mark in ordered if mark.level > Level.NOTHING and mark not in shown]),
-        (f"further off{', below minor' if telling else ''}",
-         [mark for mark in ordered if mark.level is Level.NOTHING and mark not in shown]),
-    ):  # fmt: skip
+    heads = {level: f"also {level.words}" for level in sorted(Level, reverse=True) if level > Level.NOTHING}
+    heads[Level.NOTHING] = "further off, below minor" if telling else "further off"
+    for level, head in heads.items():
+        further = [mark for mark in ordered if mark.level is level and mark not in shown]
         if further:
             named = [_briefly(mark) for mark in further[:_NEAREST]]
             more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
@@ -239,8 +252,9 @@ def _unknown_goods(close: CloseMark) -> bool:
 
 
 def _briefly(close: CloseMark) -> str:
-    remark = _remark(close)
-    return f"{close.mark.text} ({number(close.closeness.overall)}{remark and f', {remark}'})"
+    """A mark in a line whose head says its level."""
+    standing = _standing(close)
+    return f"{close.mark.text} ({number(close.closeness.overall)}{standing and f', {standing}'})"
 
 
 def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
@@ -290,9 +304,15 @@ def _mark_row(close: CloseMark) -> Row:
 
 
 def _remark(close: CloseMark) -> str:
-    """What the reader should know of a mark first."""
+    """What the reader should know of a mark first: its level, if it has one, and what makes it milder."""
+    level = "knockout" if close.knockout else close.level.words if close.level > Level.NOTHING else ""
+    return ", ".join(filter(None, (level, _standing(close))))
+
+
+def _standing(close: CloseMark) -> str:
+    """What makes a mark milder than its closeness, or near though it is not close; "" if nothing does."""
     if close.knockout:
-        return "knockout, probably lapsed" if close.lapsed else "knockout"
+        return "probably lapsed" if close.lapsed else ""
     if close.renewable_until:
         return f"can be renewed until {close.renewable_until}"
     if close.mark.is_dead:

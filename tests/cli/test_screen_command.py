@@ -148,3 +148,35 @@ def test_a_knockout_in_a_further_market_is_called_so(run: Run, tmp_path: Path) -
     done = run("screen", "--brief", "b.toml", "--name", "Duskfall")
     assert done.returncode == 0, done.stderr
     assert "1 more mark of these words: class 21; knockout in " in done.stdout
+
+
+def test_every_mark_near_a_name_is_shown_with_its_own_level(run: Run, tmp_path: Path) -> None:
+    """Those for which the table has no room stand in a line that says their level: a serious one is never minor."""
+    wares = "mugs,cups,bowls,plates,teapots,teacups,saucers,dishes,jugs,vases,spoons,sunglasses,motor oils".split(",")
+    rows = [f"Quorvane {letter},{ware}" for letter, ware in zip("ABCDEFGHIJKLM", wares, strict=True)]
+    rows += ["Morvane,bowls", "Torvine,jugs", "Zelkip,mugs"]
+    (tmp_path / "marks.csv").write_text("\n".join(["name,goods", *rows]))
+    command = ("screen", "--name", "Quorvane", "--register", "marks.csv", "--goods", "ceramic mugs", "--top", "40")
+    marks = json.loads(run(*command, "--format", "jsonl").stdout)["close_marks"]
+    shown = run(*command, env={"COLUMNS": "200"}).stdout
+    levels = {mark["mark"]: "knockout" if mark["knockout"] else mark["level"] for mark in marks}
+    assert {"serious", "nothing found"} < set(levels.values())
+    tail = [line for line in shown.splitlines() if line.startswith(("  also ", "  further"))]
+    below = {line.split(": ")[0].strip(): line for line in tail}
+    assert "also serious" in below  # more of them than the table has room for
+    for mark, level in levels.items():
+        row = next((line for line in shown.splitlines() if line.startswith(f"{mark} ")), "")
+        if row:
+            assert level in row or level == "nothing found"
+        else:
+            head = "further off, below minor" if level == "nothing found" else f"also {level}"
+            assert f" {mark} (" in below[head] or " more" in below[head]
+    assert "levels, gravest first: knockout, serious, look closer, minor" in shown
+
+
+def test_a_column_that_no_mark_fills_is_left_out(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "typed.csv").write_text("name,goods\nFernholt,mugs\n")
+    (tmp_path / "classed.csv").write_text("name,goods,classes\nFernholt,mugs,21\n")
+    for listed, there in (("typed.csv", False), ("classed.csv", True)):
+        shown = run("screen", "--name", "Fernhold", "--register", listed, "--goods", "mugs").stdout
+        assert ("  class" in next(line for line in shown.splitlines() if line.startswith("mark "))) is there
