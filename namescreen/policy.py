@@ -20,7 +20,7 @@ from enum import IntEnum
 __all__ = [
     *("CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND"),
     *("OTHER_GOODS", "SAME_GOODS", "STEPS"),
-    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "level_of", "most_concern", "worst"),
+    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "is_close", "level_of", "most_concern", "worst"),
 ]
 
 
@@ -54,6 +54,9 @@ OTHER_GOODS = 0.3
 LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at
 random reaches it. Ours, not fitted."""
+LEAST_CLOSE_IN_MEANING, SAYS_MUCH_THE_SAME = 0.2, 0.5
+"""The same for a mark that says much the same as the name, as far as it has this closeness in meaning. Ours, not
+fitted."""
 
 MARKS_CHECK, OWN_CHECK = "marks", "distinctiveness"
 """The checks for existing marks, and for what a name is for its goods, as findings name them."""
@@ -107,6 +110,11 @@ memory)."""
 def level_of(concern: float) -> Level:
     """The level of a mark's concern, in [0, 1]."""
     return next((level for least, level in STEPS if concern >= least), Level.NOTHING)
+
+
+def is_close(overall: float, meaning: float) -> bool:
+    """Whether a mark is listed as close to a name, from its closeness overall and in meaning, in [0, 1]."""
+    return overall >= (LEAST_CLOSE_IN_MEANING if meaning >= SAYS_MUCH_THE_SAME else LEAST_CLOSE)
 
 
 def most_concern(overall: float) -> float:

@@ -68,16 +68,17 @@ def compare(
         if len(text) > MAX_LENGTH:
             raise InputError(Problem(f"a name has {len(text):,} characters", f"At most {MAX_LENGTH} are compared"))
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
-    written, found = as_readers_divide(name, mark, found, name_goods=goods)
+    written, other, found = as_readers_divide(name, mark, found, name_goods=goods)
     if goods and _is_coined(name, goods):
         found = without_meaning(found)
-    evidence = explain(written, mark, name_goods=goods, mark_goods=mark_goods)
+    evidence = explain(written, other, name_goods=goods, mark_goods=mark_goods)
     if form is Format.jsonl:
-        sys.stdout.write(json_line({**_whole(name, mark, found, evidence), "compared_as": written}) + "\n")
+        forms = {"compared_as": written, "mark_compared_as": other}
+        sys.stdout.write(json_line(_whole(name, mark, found, evidence) | forms) + "\n")
     elif form is Format.csv:
         show(_scores(found), SCORES, form)
     else:
-        _show(name, mark, written, found, evidence, form)
+        _show((name, mark), (written, other), found, evidence, form)
     print_disclaimer(form)
 
 
@@ -111,12 +112,15 @@ def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
     ]
 
 
-def _show(name: str, mark: str, written: str, found: Closeness, evidence: Explanation, form: Format) -> None:
-    _head(f"{name} / {mark}", form, level=2)
+def _show(
+    names: tuple[str, str], written: tuple[str, str], found: Closeness, evidence: Explanation, form: Format
+) -> None:
+    _head(" / ".join(names), form, level=2)
     show(_scores(found), SCORES, form)
     sys.stdout.write("\n")
-    if written != name:
-        say_point(f"Compared as {written}: readers see these words in it.", form)
+    for name, divided in zip(names, written, strict=True):
+        if divided != name:
+            say_point(f"{name} is compared as {divided}: readers see these words in it.", form)
     for sentence in found.reasons:
         say_point(sentence, form)
     say_point(found.calibration.statement, form)
@@ -126,7 +130,7 @@ def _show(name: str, mark: str, written: str, found: Closeness, evidence: Explan
         _head("Sound by sound", form)
         say_point(f"read as {' and '.join(evidence.readings)}", form)
         _pairs(evidence.sounds)
-    for text, words in zip((written, mark), evidence.pairs, strict=True):
+    for text, words in zip(written, evidence.pairs, strict=True):
         _head(f"Words of {text}", form)
         show(_words(words), WORDS, form)
 

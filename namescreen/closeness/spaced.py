@@ -1,10 +1,10 @@
-"""A closed name as the words that readers see in it (thicketlamp: thicket lamp), and whether it is closer to a mark
-so."""
+"""A closed name as the words that readers see in it (thicketlamp: thicket lamp), and two names that are closer so."""
 
 from __future__ import annotations
 
 from functools import lru_cache
-from typing import TYPE_CHECKING
+from itertools import product
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..text import parse, split_closed_compound
 from ..text.segmentation import RECOGNISED
@@ -12,7 +12,7 @@ from ..text.segmentation import RECOGNISED
 if TYPE_CHECKING:
     from . import Closeness
 
-__all__ = ["as_readers_divide", "divided"]
+__all__ = ["Divided", "as_readers_divide", "divided"]
 
 LONG = 5
 """Letters from which a rare dictionary word is seen inside a name."""
@@ -39,15 +39,31 @@ def _familiarity(word: str) -> float:
     return max(found, RECOGNISED) if known and found >= SEEN_INSIDE else found
 
 
+class Divided(NamedTuple):
+    """Two names as they are compared, and how close they are so."""
+
+    name: str
+    mark: str
+    closeness: Closeness
+
+
 @lru_cache(maxsize=1 << 14)
-def as_readers_divide(name: str, mark: str, closeness: Closeness, *, name_goods: str | None) -> tuple[str, Closeness]:
-    """The form of `name` that is compared with `mark`, and how close that is: as it stands with `closeness`, or with
-    spaces where readers see words in it, one of them is in the mark, and so it is closer."""
+def as_readers_divide(name: str, mark: str, closeness: Closeness, *, name_goods: str | None) -> Divided:
+    """Two names as they stand with `closeness`, or with spaces where readers see words in one that the other has too,
+    and so they are closer."""
     from . import compare
 
-    words, written = divided(name), parse(name).words
-    if words == written or set(words).isdisjoint(divided(mark)) or closeness.appearance >= 1:
-        return name, closeness
-    spaced = " ".join(words)
-    found = compare(spaced, mark, name_goods=name_goods)
-    return (spaced, found) if found.overall > closeness.overall else (name, closeness)
+    best = Divided(name, mark, closeness)
+    if closeness.appearance >= 1 or set(divided(name)).isdisjoint(divided(mark)):
+        return best
+    for one, other in list(product(_forms(name), _forms(mark)))[1:]:
+        found = compare(one, other, name_goods=name_goods)
+        if found.overall > best.closeness.overall:
+            best = Divided(one, other, found)
+    return best
+
+
+def _forms(name: str) -> tuple[str, ...]:
+    """A name as it stands and, where readers see words in it, with spaces between them."""
+    words = divided(name)
+    return (name,) if words == parse(name).words else (name, " ".join(words))

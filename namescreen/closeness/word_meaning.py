@@ -8,7 +8,7 @@ from typing import NamedTuple
 from ..lexicon import association, lexicon, thesaurus_similarity
 from ..lexicon.derivation import is_derived
 from .appearance import Numbers, positive_part
-from .vocabulary import base_forms, has_senses, is_known, is_surname, meaning_similarity_of_words
+from .vocabulary import RELATED, base_forms, has_senses, is_known, is_surname, meaning_similarity_of_words
 
 __all__ = [
     "OPPOSITE", "RELATED", "SAME_NAME", "Meaning", "are_opposite", "combine_meaning", "meaning", "meanings",
@@ -23,10 +23,6 @@ SAID_ASSOCIATED, SAID_LISTED, UNSUPPORTED = 0.37, 0.28, 0.61
 """How far such words say the same, and the share that a relation of senses loses where two English words neither go
 together nor stand in the same entries, because one is seldom meant so (crock: soot). Fitted on pairs of single words
 that two readers rated (wordlists/build/closeness_word_likeness.py)."""
-RELATED = 0.4
-"""The similarity from which relations of senses count: below it, two words are no neighbours in the lexicon, and there
-is only a distant common ancestor, which says little. Words that go together follow people's judgement better with it
-than with 0.5 or 0.6 (SimLex-999: 0.72)."""
 SAME_NAME = 0.9
 """The similarity from which two surnames are one name."""
 OPPOSITE = 0.4

@@ -14,7 +14,7 @@ from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
-from ..policy import LEAST_CLOSE, NEAR_IN_APPEARANCE, Level, level_of, most_concern
+from ..policy import NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
 from ..territories import languages_of, understood_in
 from ..text import parse
 from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
@@ -151,9 +151,9 @@ class Checks:
             closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
-        _, closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods)
+        closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods).closeness
         language, held = self._translated(name, marks[0], closeness)
-        if closeness.overall < LEAST_CLOSE and not language:
+        if not is_close(closeness.overall, closeness.meaning) and not language:
             return None
         closeness = _told_first(held, closeness)
         judged = (self._judged(name, mark, closeness, language) for mark in marks)

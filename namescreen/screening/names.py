@@ -73,9 +73,9 @@ def screen(
 
     The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
     asks for a closer look, with up to `FURTHER` that are of more concern than one of these; those that ask for most
-    attention come first, and among those of one level the closest. Marks less close than `LEAST_CLOSE` are left out,
-    save translations of the name into the buyers' languages. Without a register, and wherever else something is
-    missing, the check is `NotChecked`.
+    attention come first, and among those of one level the closest. Marks that are not close (`policy.is_close`) are
+    left out, save translations of the name into the buyers' languages. Without a register, and wherever else something
+    is missing, the check is `NotChecked`.
     """
     wanted = list(names)
     addressed = tuple(endings), tuple(handle_lengths)

@@ -13,8 +13,9 @@ from namescreen.closeness.calibration import calibration
 from namescreen.closeness.letters import spelled_alike
 from namescreen.closeness.model import shipped_model
 from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
+from namescreen.closeness.spaced import as_readers_divide
 from namescreen.closeness.vocabulary import english_readings
-from namescreen.closeness.word_meaning import are_opposite
+from namescreen.closeness.word_meaning import are_opposite, meanings
 from namescreen.policy import Level, level_of
 
 WORDS = ("terra", "thirst", "herb", "garden", "sill", "wick", "pot", "basil", "sun", "blue", "zarvo", "mellin", "quik",
@@ -347,3 +348,23 @@ def test_names_that_differ_in_shapes_easily_confused_look_almost_the_same() -> N
 def test_words_in_another_order_look_closer_than_other_words() -> None:
     swapped, other = (compare("Zarvo Mellin", other).appearance for other in ("Mellin Zarvo", "Mellot Zirva"))
     assert swapped > other
+
+
+@pytest.mark.parametrize(("one", "other"), [("gravel", "rocky"), ("icy", "frost"), ("sugary", "syrup")])
+def test_what_is_derived_from_a_word_shares_what_it_is_close_to(one: str, other: str) -> None:
+    """Ordinary English, from memory of dictionaries."""
+    found, turned = meanings(one, other), meanings(other, one)
+    assert found is not None
+    assert found.idea > 0.5
+    assert found == turned
+
+
+@pytest.mark.parametrize(("closed", "spaced"), [("Thicketlamp", "Thicket Lamp & Co"), ("Yanfell", "Yan Fell Farm")])
+def test_a_closed_name_is_divided_on_either_side(closed: str, spaced: str) -> None:
+    for one, other in ((closed, spaced), (spaced, closed)):
+        found = as_readers_divide(one, other, compare(one, other), name_goods=None)
+        assert closed not in found[:2]
+        assert found.closeness.overall == compare(found.name, found.mark).overall
+    here, there = (as_readers_divide(*names, compare(*names), name_goods=None).closeness for names in (
+        (closed, spaced), (spaced, closed)))  # fmt: skip
+    assert here.overall == pytest.approx(there.overall)
