@@ -16,12 +16,12 @@ from itertools import islice, pairwise
 from ..lexicon import lexicon
 from ..tables import open_table
 from ..text import parse
-from .broader import layers_above, names_of
+from .broader import layers_above, leading_senses, names_above, names_of
 from .nice import CLASSES
 from .wording import in_english
 from .words import base_form
 
-__all__ = ["STEP", "ZERO", "ClassGuess", "classes", "features", "guesses", "likely_classes"]
+__all__ = ["STEP", "ZERO", "ClassGuess", "classes", "features", "guesses", "likely_classes", "worn_by_animals"]
 
 Weights = Callable[[str], str | None]
 """Feature -> a row of 45 characters, one a class; None for a feature that is not known."""
@@ -68,6 +68,10 @@ _FRAMED = re.compile(
     r"\b(?:namely|featuring|including|includes?|being|except|other than|in the field|related)\b", re.IGNORECASE
 )
 """What comes after such words is part of what stands before."""
+CLOTHING, FOR_ANIMALS = 25, 18
+_WORN_BY = re.compile(
+    r"(?:.*\bfor (?:[\w-]+ ){0,2}?(?P<who>[\w-]+)|(?P<pet>dog|cat|pet|puppy) [\w-]+)\s*", re.IGNORECASE
+)
 PRESERVED = 29
 _PREPARED = re.compile(
     r"\b(?:pickled|preserved|canned|tinned|bottled|jarred|frozen|(?:freeze-|sun-)?dried|dehydrated|desiccated|cooked|stewed"
@@ -182,15 +186,18 @@ def _of_statement(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
     """The chance of each class, and what speaks for it most; empty if nothing is known.
 
-    Four principles outweigh single words (Nice Classification, notes to classes 9, 12 and 35, general remarks, heading
-    of class 29): to sell the goods of others is in class 35, what is downloaded is in class 9, what is adapted for one
-    thing goes with that thing, and fruits and vegetables that are preserved, frozen, dried or cooked are in class
-    29."""
+    Five principles outweigh single words (Nice Classification, notes to classes 9, 12 and 35, general remarks, headings
+    of classes 18 and 29): to sell the goods of others is in class 35, what is downloaded is in class 9, clothing for
+    animals is in class 18, what is adapted for one thing goes with that thing, and fruits and vegetables that are
+    preserved, frozen, dried or cooked are in class 29."""
     found = _by_features(text, weights)
     if found and (sold := _RETAIL.search(text)):
         return _moved(found, {SELLING: 1.0}, f'"{sold[0]}"')
     if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
         return _moved(found, {DATA: 1.0}, '"downloadable"')
+    if found and worn_by_animals(text):
+        clothing, animals = found[CLOTHING], found[FOR_ANIMALS]
+        return found | {CLOTHING: (0.0, ""), FOR_ANIMALS: (clothing[0] + animals[0], '"for animals"')}
     prepared = _PREPARED.search(text)
     if found and prepared and not _SERVICE.search(text) and _is_produce(_head(text.lower())):
         return _moved(found, {PRESERVED: 1.0}, f'"{prepared[0]}"')
@@ -201,6 +208,20 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         if leading in TAKES_ITS_PARTS and whole[leading] >= 0.5:
             return _moved(found, whole, f'"for {adapted[2]}"')
     return found
+
+
+@lru_cache(maxsize=1 << 13)
+def worn_by_animals(goods: str) -> bool:
+    """Whether goods are said to be for animals, and would else be clothing: jumpers for whippets."""
+    found = _WORN_BY.fullmatch(goods)
+    if not found:
+        return False
+    who = base_form((found["who"] or found["pet"]).lower())
+    if not any("animal" in names_above(sense) for sense, _ in leading_senses(who, 1)):
+        return False
+    what = goods[: found.start("who")].rpartition(" for ")[0] if found["who"] else goods[found.end("pet") :]
+    chances = _by_features(what, open_table("class_weights.tsv").get)
+    return bool(chances) and max(chances, key=lambda number: chances[number][0]) == CLOTHING
 
 
 def _is_produce(word: str) -> bool:

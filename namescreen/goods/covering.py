@@ -14,11 +14,13 @@ from itertools import islice
 from ..lexicon import association, lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
-from .broader import ancestors, layers_above, leading_senses, names_of
+from .broader import ancestors, layers_above, leading_senses, names_above, names_of
+from .classification import worn_by_animals
 from .groups import groups_of, is_listed
 from .phrases import Item
+from .words import base_form
 
-__all__ = ["covers", "one_ware"]
+__all__ = ["covers", "made_otherwise", "one_ware"]
 
 SENSES = 4
 """The leading senses of a name among which the one of the goods is looked for."""
@@ -43,6 +45,12 @@ MADE_OF = {
 }  # fmt: skip
 """The English adjectives of materials, with the noun that a list may have after "of" instead."""
 
+STUFFS = frozenset(
+    "fabric,yarn,fiber,plant fiber,leather,animal skin,wood,wickerwork,paper,plastic,rubber,wax,ceramic,ceramic ware,"
+    "enamel,glass,metal,metallic element,alloy,rock,stone,gem,jewel,bone".split(",")
+)
+"""What WordNet calls the kinds of stuff that wares are made of; from memory."""
+
 
 def _name(item: Item) -> str:
     return " ".join((*item.modifiers, item.head))
@@ -50,7 +58,9 @@ def _name(item: Item) -> str:
 
 def covers(broad: Item, narrow: Item) -> float:
     """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it. What only
-    takes the place of a thing (vegetarian sausages, artificial flowers) is none."""
+    takes the place of a thing (vegetarian sausages, artificial flowers) is none; clothing for dogs is no clothing."""
+    if worn_by_animals(narrow.text) and not worn_by_animals(broad.text):
+        return 0.0
     instead = INSTEAD.intersection(narrow.modifiers).difference(broad.modifiers)
     if instead and not (instead == {TOY} and any(name.startswith(OF_TOYS) for name in groups_of(broad))):
         return 0.0
@@ -96,6 +106,23 @@ def one_ware(broad: Item, narrow: Item) -> bool:
         return False
     senses = _senses_of(_name(narrow)) if narrow.modifiers else ()
     return not senses or any(not _heads(broad.head).isdisjoint(ancestors(sense)) for sense in senses)
+
+
+def made_otherwise(one: Item, other: Item) -> bool:
+    """Whether two items differ only in what they are made of: mugs of enamel, stoneware mugs. A name of its own (paper
+    clip) tells more than that."""
+    if one.head != other.head or one.dealing != other.dealing:
+        return False
+    mine, theirs = ({*item.modifiers, *item.rest} for item in (one, other))
+    apart = mine ^ theirs
+    named = any(_senses_of(_name(item)) for item in (one, other) if item.modifiers)
+    return bool(mine and theirs and apart) and not named and all(map(_is_stuff, apart))
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_stuff(word: str) -> bool:
+    base = base_form(MADE_OF.get(word, word))
+    return any(not STUFFS.isdisjoint(names_above(sense)) for sense, _ in leading_senses(base, 2))
 
 
 def _listed_apart(one: Item, other: Item) -> bool:

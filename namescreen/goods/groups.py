@@ -13,7 +13,7 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
 from .broader import layers_above, leading_senses
-from .classification import classes
+from .classification import classes, worn_by_animals
 from .nice import is_service
 from .phrases import Item
 from .trade_table import goods_of
@@ -34,6 +34,8 @@ STEPS = 2
 def groups_of(item: Item) -> frozenset[str]:
     """The groups ("market|group") of what an item names: of its longest name that is listed; empty if none is, or if
     its words point to other classes."""
+    if worn_by_animals(item.text):
+        return _listed("pet clothing")
     words = (*item.modifiers, item.head)
     names = [" ".join(words[at:]) for at in range(len(words))]
     if item.modifiers and item.head in OF_MANY_KINDS:

@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from ..tables import open_table
 from .broader import leading_senses
 from .classification import classes
-from .covering import covers, one_ware
+from .covering import covers, made_otherwise, one_ware
 from .groups import groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items
@@ -156,6 +156,8 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     reasons = [f'"{low}" and "{high}"' if low != high else f'both name "{low}"']
     if told["covers"] >= COVERS:
         reasons.append("one is the same as the other, or covers it")
+    elif told["made otherwise"]:
+        reasons.append("they differ in what they are made of")
     elif told["covers in dealing"] >= 0.5:
         reasons.append("goods, and a service that deals in them")
     elif told["words"] >= 0.4:
@@ -180,6 +182,8 @@ def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
     """All evidence; under names of its own where no list says that the goods are made or sold together, for then words
     and classes weigh more."""
     found = {**_by_words(one, other), **by_class.evidence}
+    if found.pop("made otherwise") and by_class.same >= 0.5:
+        found["covers"] = max(found["covers"], NOT_QUITE)
     if by_class.same < ONE_CLASS and not (one_ware(one, other) or one_ware(other, one)):
         found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
@@ -211,6 +215,7 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
         "worked on": covered if dealt and trades - {"", SALE, BY_CHANNEL} else 0.0,
         "words": max(near, _associated(one, other)),
         "said alike": said_alike(one, other),
+        "made otherwise": float(made_otherwise(one, other)),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
 

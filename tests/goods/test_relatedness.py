@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.goods import GRADES, Relatedness, goods_words, items, relatedness
+from namescreen.goods import GRADES, Relatedness, goods_words, items, likely_classes, relatedness
 from namescreen.goods.labels import said_alike
 from namescreen.goods.phrases import base_form
 from namescreen.outcome import NotChecked
@@ -374,3 +374,37 @@ def test_a_head_of_two_senses_is_taken_in_the_one_that_fits() -> None:
     assert isinstance(game, Relatedness)
     assert fire.grade == "identical"
     assert game.grade == "none"
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("pewter tankards", "glass tankards"), ("linen aprons", "aprons of denim"), ("oak stools", "steel stools")],
+)
+def test_what_goods_are_made_of_makes_no_other_goods(one: str, other: str) -> None:
+    """Goods of one purpose for the same buyers; common practice, no source."""
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert found.grade == "high"
+
+
+def test_a_name_of_its_own_is_told_apart_by_its_stuff() -> None:
+    found = relatedness("paper clips", "bone clips")
+    assert isinstance(found, Relatedness)
+    assert found.score < 0.8
+
+
+@pytest.mark.parametrize("goods", ["waistcoats for spaniels", "dog cardigans", "scarves for cats"])
+def test_clothing_for_animals_is_no_clothing(goods: str) -> None:
+    """Nice Classification, heading of class 18: collars, leashes and clothing for animals."""
+    assert likely_classes(goods)[0] == 18
+    beside_clothing, beside_others = relatedness(goods, "clothing"), relatedness(goods, "dog coats")
+    assert isinstance(beside_clothing, Relatedness)
+    assert isinstance(beside_others, Relatedness)
+    assert beside_clothing.score < 0.5 < beside_others.score
+
+
+@pytest.mark.parametrize(
+    ("goods", "number"), [("bowls for cats", 21), ("boots for horse riding", 25), ("hats for children", 25)]
+)
+def test_other_goods_for_animals_keep_their_class(goods: str, number: int) -> None:
+    assert likely_classes(goods)[0] == number
