@@ -6,10 +6,9 @@ that `import namescreen` costs next to nothing.
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from .doors import lazy_door
 
+TYPE_CHECKING = False  # that of `typing`, whose import would be half of this one
 __version__ = "0.10.0"
 
 if TYPE_CHECKING:

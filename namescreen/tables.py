@@ -31,8 +31,8 @@ _FACTS = rb"\S+ rows=(\d{1,12}) sha256=([0-9a-f]{64})(?: bytes=(\d{1,15}))?"
 MOST_PROBES = 1 << 14
 """Places of a table whose keys are cached: every search begins at the same ones, so some 14 of its 20 steps do not read
 the file."""
-SMALL = 1 << 17
-"""Bytes of a table that is loaded at its first look-up: that takes 2 ms at most, a search 5 us."""
+SMALL, OFTEN = 1 << 17, 200
+"""Bytes of a table that is loaded once it has been asked so often: that takes 2 ms at most, a search 3 us."""
 REMEDY = "Install namescreen again; to rebuild the tables from their sources, see wordlists/SOURCES.md"
 """What to do about a table that is missing or damaged."""
 
@@ -77,7 +77,7 @@ class Table:
             lambda: self._which,
         )
         """Which of some keys are stored."""
-        self._is_small = len(self._map) <= SMALL
+        self._looked_up = 0 if len(self._map) <= SMALL else -(1 << 62)
         self._probes: dict[int, tuple[int, int, bytes]] = {}
         self._kept: dict[str, str] | None = None
 
@@ -85,17 +85,16 @@ class Table:
         return self._rows
 
     def __contains__(self, key: str) -> bool:
-        if self._kept is None and not self._is_small:
+        if self._kept is None:
+            self._count()
             return self._find(key.encode(errors="surrogatepass")) >= 0
-        return self.get(key) is not None
+        return key in self._kept
 
     def get(self, key: str) -> str | None:
         """The value stored under `key`, or None if there is none."""
         if self._kept is not None:
             return self._kept.get(key)
-        if self._is_small:
-            self.preload()
-            return self.get(key)
+        self._count()
         wanted = key.encode("utf-8", "surrogatepass")
         at = self._find(wanted)
         if at < 0:
@@ -113,6 +112,11 @@ class Table:
         """Where the line of `key` begins among the `lines`; None if there is none."""
         at = self._find(key.encode(errors="surrogatepass"))
         return at - self._start if at >= 0 else None
+
+    def _count(self) -> None:
+        self._looked_up += 1
+        if self._looked_up > OFTEN:
+            self.preload()
 
     def preload(self) -> None:
         """Load the whole table into memory, for work with many look-ups. It takes some ten times the table's size, and

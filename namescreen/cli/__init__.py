@@ -25,6 +25,7 @@ from namescreen.errors import InputError, Problem
 from namescreen.outcome import DISCLAIMER
 
 from .guard import EXIT_CODES, guarded
+from .narrow import Context
 
 __all__ = ["COMMANDS", "app", "main"]
 
@@ -65,11 +66,12 @@ COMMANDS = {
 }
 
 
-def _refuse_bytes(command: Any) -> None:
-    """Make a command refuse arguments with invalid bytes, which would silently be left out of a name. The path of a
-    file may hold some."""
+def _adapt(command: Any) -> None:
+    """Let help fit narrow terminals, and refuse arguments with invalid bytes, which would silently be
+    left out of a name. The path of a file may hold some."""
+    command.context_class = Context
     for inner in getattr(command, "commands", {}).values():
-        _refuse_bytes(inner)
+        _adapt(inner)
     for param in command.params:
         if type(param.type).__name__ == "StringParamType":  # Click's, or Typer's own copy of it
             param.type_cast_value = partial(_text_of, param, param.type_cast_value)
@@ -88,13 +90,15 @@ def _text_of(param: Any, cast: Callable[[Any, Any], Any], ctx: Any, given: Any) 
 class _LazyGroup(TyperGroup):
     """A group whose commands are only summaries until one is called."""
 
+    context_class = Context
+
     def resolve_command(self, ctx: Any, args: list[str]) -> Any:
         name, command, rest = super().resolve_command(ctx, args)
         if name in COMMANDS:
             module = import_module(f".{COMMANDS[name].module}", __name__)
             command = typer.main.get_command(module.app)
             command.name = name
-            _refuse_bytes(command)
+            _adapt(command)
             command.epilog = "\n\n".join(filter(None, (command.epilog, DISCLAIMER)))
         return name, command, rest
 

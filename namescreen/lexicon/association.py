@@ -20,9 +20,7 @@ from .embedding import (
     frequent_rank,
     frequent_vectors,
     product,
-    row_of,
     rows_at,
-    scaled_row,
     vector,
 )
 from .wordnet import lexicon
@@ -59,16 +57,9 @@ class _Known(NamedTuple):
 
 @lru_cache(maxsize=1 << 14)
 def _known(word: str) -> _Known:
-    form = form_defined(word)
-    text, bases = word.lower(), lexicon().bases
-    row = row_of(text, bases)
-    if row >= 0:
-        found = scaled_row(row)
-    else:
-        several = vector(text, bases) if " " in text else None
-        if several is None:
-            return _Known(None, None, form)
-        found = array("d", several.tolist())
+    form, found = form_defined(word), vector(word, lexicon().bases)
+    if found is None:
+        return _Known(None, None, form)
     listed = found[CONTEXT:]
     length = product(listed, listed) ** 0.5
     return _Known(found, array("d", [number / length for number in listed]) if length else None, form)

@@ -2,8 +2,8 @@
 
 Drawn by wordlists/build/embedding.py from GloVe (Pennington, Socher and Manning 2014), the Moby Thesaurus and the words
 that WordNet's definitions mention together. A row is a context vector and a thesaurus vector side by side, in 8-bit
-integers. The file is mapped; rows are scaled to length one when they are read. The vector of one word is read without
-numpy, whose import would take a fifth of a comparison of two names."""
+integers. The file is mapped; rows are scaled to length one when they are read. Single vectors are read without numpy,
+whose import would take a third of a comparison of two names."""
 
 from __future__ import annotations
 
@@ -140,17 +140,26 @@ def row_of(word: str, bases: Bases) -> int:
 
 
 @lru_cache(maxsize=1 << 14)
-def vector(text: str, bases: Bases) -> Vector | None:
-    """The vector of a word or of its base form, or the sum for several words; None if unknown.
+def vector(text: str, bases: Bases) -> array[float] | None:
+    """The vector of a word or of its base form, or the sum for several words, of length one and in numbers of single
+    precision; None if unknown.
 
     `bases` gives the base forms of a word (`Lexicon.bases`).
     """
     text = text.lower()
     row = row_of(text, bases)
     if row >= 0:
-        return _scaled(_rows()[row])
+        return scaled_row(row)
     parts = [part for word in text.split()[:8] if (part := vector(word, bases)) is not None] if " " in text else []
-    return _scaled(sum(parts[1:], parts[0])) if parts else None
+    return _sum(parts) if parts else None
+
+
+def _sum(parts: list[array[float]]) -> array[float]:
+    found = parts[0]
+    for part in parts[1:]:
+        found = array("d", array("f", map(add, found, part)))
+    length = max(sqrt(product(found, found)), 1e-6)
+    return array("d", array("f", [number / length for number in found]))
 
 
 def thesaurus_cosine(word_a: str, word_b: str, bases: Bases) -> float | None:
@@ -159,8 +168,8 @@ def thesaurus_cosine(word_a: str, word_b: str, bases: Bases) -> float | None:
     if one is None or other is None:
         return None
     one, other = one[CONTEXT:], other[CONTEXT:]
-    lengths = float(one @ one) * float(other @ other)
-    return float(one @ other) / lengths**0.5 if lengths else None
+    lengths = product(one, one) * product(other, other)
+    return product(one, other) / lengths**0.5 if lengths else None
 
 
 @cache

@@ -24,7 +24,7 @@ def compiled_find(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callabl
 def _search(search: Any, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
     search.argtypes, search.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64), c_int64
     size = len(table)
-    held = (ctypes.c_char * size).from_buffer(table)
+    held = ctypes.c_char.from_buffer(table)
     address = ctypes.addressof(held)
 
     def offset(wanted: bytes, held: object = held) -> int:
@@ -39,7 +39,7 @@ def compiled_among(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callab
     among = library.table_among
     among.argtypes, among.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64, c_char_p), None
     size = len(table)
-    held = (ctypes.c_char * size).from_buffer(table)
+    held = ctypes.c_char.from_buffer(table)
     address = ctypes.addressof(held)
 
     def which(keys: Sequence[bytes], held: object = held) -> bytes:

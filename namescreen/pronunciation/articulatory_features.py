@@ -19,6 +19,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import cache
+from itertools import combinations_with_replacement
 from operator import mul
 
 from ..tables import open_table
@@ -171,10 +172,11 @@ def percent_differences() -> dict[str, dict[str, int]]:
     phones = {LETTER_OF[phone]: phone for phone in (*CONSONANT, *VOWEL)}
     assert phones[SCHWA] == "AH0"
 
-    def percent(one: str, other: str) -> int:
-        return round(100 * difference(*sorted((phones[one], phones[other]))))  # each two phones once
-
-    return {one: {other: percent(one, other) for other in phones} for one in phones}
+    found: dict[str, dict[str, int]] = {one: {} for one in phones}
+    for one, other in combinations_with_replacement(phones, 2):
+        percent = round(100 * difference(*sorted((phones[one], phones[other]))))
+        found[one][other] = found[other][one] = percent
+    return found
 
 
 def feature_differences(one: str, other: str) -> tuple[str, tuple[float, ...]] | None:

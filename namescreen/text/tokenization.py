@@ -21,9 +21,9 @@ LEET_LETTERS = {"!": "i", "$": "s", "@": "a", "0": "o", "1": "i", "3": "e", "5":
 """Digits and symbols that stand for a letter inside a word (sh0p)."""
 
 
-_ELISION = re.compile(
-    r"(?<![^\W_])(d|l|j|m|n|s|t|c|(?:jus|lors|puis)?qu|(?:d|n)ell|[ads]ull|d?all|quell|bell|sant|un)['’‘`´](?=[aeiouyhœæà-öø-ÿ][^\W\d_])",
-    re.IGNORECASE,
+_ELISION = (
+    r"(?<![^\W_])(d|l|j|m|n|s|t|c|(?:jus|lors|puis)?qu|(?:d|n)ell|[ads]ull|d?all|quell|bell|sant|un)"
+    r"['’‘`´](?=[aeiouyhœæà-öø-ÿ][^\W\d_])"
 )
 """A French or Italian word that has lost its vowel before another word: d'hiver, l'étoile, dell'orto."""
 
@@ -39,7 +39,7 @@ def tokenize(text: str) -> tuple[str, ...]:
         return tuple(text.lower().split())
     text = re.sub(r"(?<=\w)[!$@](?=\w)", lambda m: LEET_LETTERS[m[0]], text)
     text = re.sub(r"\b((?:[^\W\d_]\.\s?){2,}[^\W\d_]?)(?![^\W\d_])", lambda m: re.sub(r"[.\s]", "", m[1]) + " ", text)
-    text = _ELISION.sub(r"\1 ", text)
+    text = re.sub(_ELISION, r"\1 ", text, flags=re.IGNORECASE)
     text = re.sub(r"(?<=[^\W\d_])['’‘`´](?=[^\W\d_])", "", text)
     text = re.sub(r"(?<=[a-zß-ÿ])(?=[A-ZÀ-Þ])", " ", text)
     for symbol, word in _SYMBOLS.items():

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -81,6 +82,39 @@ def test_every_command_explains_itself_with_an_example(run: Run, arguments: tupl
     assert all(len(line) <= 80 for line in done.stdout.splitlines())
     if "Commands:" not in done.stdout:
         assert "Example" in done.stdout
+
+
+@pytest.mark.parametrize("columns", [40, 51, 60])
+@pytest.mark.parametrize("arguments", [(), ("screen",), ("brief", "new"), ("register", "prepare")])
+def test_help_fits_a_narrow_terminal(run: Run, arguments: tuple[str, ...], columns: int) -> None:
+    help_text = run(*arguments, "--help", env={"COLUMNS": str(columns)}).stdout
+    assert [line for line in help_text.splitlines() if len(line) > columns] == []
+    assert " ".join(help_text.split()).replace("- ", "-") == " ".join(
+        run(*arguments, "--help").stdout.split()
+    ).replace("- ", "-")  # nothing is lost; a word with hyphens may be divided there
+
+
+INTERRUPTED = """
+import sys
+class Interrupting:
+    def find_spec(self, name, path=None, target=None):
+        if name == {module!r}:
+            raise KeyboardInterrupt
+sys.meta_path.insert(0, Interrupting())
+from namescreen.__main__ import main
+sys.argv = ["namescreen", "compare", "Loamlet", "Timelow"]
+main()
+"""
+
+
+@pytest.mark.parametrize("module", ["typer", "namescreen.cli.guard", "namescreen.cli.compare", "rich.console"])
+def test_ctrl_c_while_the_program_is_loaded_gives_no_traceback(tmp_path: Path, module: str) -> None:
+    script = INTERRUPTED.format(module=module)
+    done = subprocess.run(
+        [sys.executable, "-c", script], capture_output=True, text=True, env=clean_environment(tmp_path), check=False
+    )
+    assert done.returncode == 130
+    assert re.fullmatch("namescreen: Stopped.*\n", done.stderr)
 
 
 def test_without_arguments_there_is_help(run: Run) -> None:
