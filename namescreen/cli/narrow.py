@@ -48,7 +48,7 @@ class _Formatter(TyperGroup.context_class.formatter_class):  # type: ignore[misc
         )
 
 
-class Context(TyperGroup.context_class):  # type: ignore[misc,name-defined]
+class Context(TyperGroup.context_class):  # type: ignore[misc,valid-type]
     """What a command runs in; its help fits narrow terminals too."""
 
     formatter_class = _Formatter
