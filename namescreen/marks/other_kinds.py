@@ -1,19 +1,14 @@
-"""Files that are no lists of marks or names, by their endings and contents; plain lists that may be meant as tables."""
+"""Files that are no lists of marks or names, by their endings and contents."""
 
 from __future__ import annotations
 
 import zipfile
-from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
 
 from ..errors import Problem
-from .problems import ProblemLog
 
-__all__ = ["KINDS_NOT_READ", "bullet_of", "no_list", "question_delimiters"]
-
-_BULLETS = frozenset("-*+•‣·–—")
-"""Signs that stand before the lines of a list."""
+__all__ = ["KINDS_NOT_READ", "no_list"]
 
 _SHEET = "a spreadsheet (Excel or the like)", "Save it as CSV there (Save as, CSV UTF-8), and give that file"
 _LETTER = "a text with layout", "Save the list as plain text, one a line, or as CSV"
@@ -38,7 +33,6 @@ _INSIDE = {"xl/workbook.xml": _SHEET, "word/document.xml": _LETTER}
 """Files in an archive by which an office program's document is known (ECMA-376, part 2: from memory)."""
 _OPEN_DOCUMENT = b"mimetypeapplication/vnd.oasis.opendocument."
 """What an OpenDocument file holds from byte 30 on (OpenDocument 1.2, part 3, 3.3: from memory)."""
-_SIGNS = {",": "a comma", "\t": "a tab", ";": "a semicolon", "|": "an upright stroke"}
 LARGEST_SETTINGS = 1 << 17
 """The most bytes of a file of another ending that is tried as TOML; a brief has a few thousand."""
 
@@ -68,25 +62,3 @@ def _kind_inside(path: Path) -> tuple[str, str] | None:
             found = tomllib.loads(path.read_text("utf-8-sig"))
             return _SETTINGS if any(value != {} for value in found.values()) else None
     return None
-
-
-def question_delimiters(first: Sequence[tuple[int, str]], log: ProblemLog, word: str) -> None:
-    """Note that most lines of a plain list hold a delimiter: each counts whole, and may be meant as several columns."""
-    given = [(number, line) for number, line in first if line.strip() and not line.startswith("# ")]
-    for sign, called in _SIGNS.items():
-        having = [number for number, line in given if sign in line.strip().strip(sign)]
-        if len(having) > len(given) / 2:
-            log.note(
-                f"most lines hold {called}, and each line was read whole, as one {word}",
-                f"If what follows it are goods, make it a CSV: a first line {word}{sign}goods, and .csv as its ending",
-                line=having[0],
-            )
-            return
-
-
-def bullet_of(lines: Sequence[str]) -> str:
-    """The sign with which every line of a list typed by hand begins; "" if there is none."""
-    begins = {line.split()[0] for line in lines if line.strip() and not line.startswith("#")}
-    alone = next(iter(begins)) if len(begins) == 1 else ""
-    several = sum(1 for line in lines if line.strip()) > 1
-    return alone if several and alone in _BULLETS else ""

@@ -14,10 +14,10 @@ from ..plain_text import some
 from .dates import order_of, plain_date
 from .fields import DATES, FIELD_NAMES, OPTION_NAMES, Columns, class_flags, columns_of, countries_in
 from .json_lines import json_rows
-from .other_kinds import bullet_of, question_delimiters
 from .problems import ProblemLog
 from .side_tables import SideTables
 from .tables import NUMBERED, SideTable, TableLayout, by_number, folded, side_of, table_of
+from .typed_lists import DELIMITERS, cells_of, delimiter_below, signs_before, typed_rows
 from .xml_records import Values
 
 __all__ = ["Row", "header_of", "put_aside", "read_lines", "shape_of"]
@@ -25,7 +25,6 @@ __all__ = ["Row", "header_of", "put_aside", "read_lines", "shape_of"]
 Row = tuple[int, Values]
 """A line number, and the text of each field found there."""
 
-_DELIMITERS = (",", "\t", ";", "|")
 LONGEST_RECORD = 2000
 """The most lines of a CSV record; a longer one has a quotation mark that was never closed."""
 LOOKED_AT = 5000
@@ -45,8 +44,8 @@ def shape_of(first_lines: Sequence[str], suffix: str, columns: Columns | None = 
     if suffix in (".jsonl", ".ndjson", ".json") or re.match(r'\s*[\[{]\s*(?:["{]|$)', head):
         return "json", ""
     best = ("", 0, 0)
-    for delimiter in _DELIMITERS:
-        names = _cells(head, delimiter)
+    for delimiter in DELIMITERS:
+        names = cells_of(head, delimiter)
         fields = columns_of(names, columns)
         known = table_of(names) or side_of(names)
         score = (delimiter, 99 if known else len(fields) if "text" in fields else 0, len(names))
@@ -64,14 +63,7 @@ def shape_of(first_lines: Sequence[str], suffix: str, columns: Columns | None = 
 def header_of(line: str, suffix: str, columns: Columns | None = None) -> list[str]:
     """The names of a table's columns; [] if its first line is not that of a table."""
     shape, delimiter = shape_of([line], suffix, columns)
-    return _cells(line, delimiter) if shape == "table" else []
-
-
-def _cells(line: str, delimiter: str) -> list[str]:
-    try:
-        return [cell.strip() for cell in next(csv.reader([line], delimiter=delimiter), [])]
-    except csv.Error:
-        return []
+    return cells_of(line, delimiter) if shape == "table" else []
 
 
 def read_lines(
@@ -97,16 +89,12 @@ def read_lines(
         rows = json_rows(rest, log, columns or {})
         yield from rows if names else _settled(rows, log, "the field of the marks")
     elif shape == "table":
-        yield from _table_rows(rest, delimiter, log, columns or {}, sides or SideTables(), names=names)
+        below = delimiter_below([line for _, line in first], delimiter, log)
+        before = signs_before([pair for pair in first if pair[1].strip()][1:], log)
+        bare = ((at, before.sub("", line, count=1)) for at, line in rest)
+        yield from _table_rows(bare, delimiter, below, log, columns or {}, sides or SideTables(), names=names)
     else:
-        question_delimiters(first, log, "name" if names else "mark")
-        bullet = bullet_of([line for _, line in first])
-        if bullet:
-            log.note(f"every line begins with {bullet!r}, which is read as a sign of the list and no part of it")
-        for number, whole in rest:
-            line = whole.lstrip().removeprefix(bullet) if bullet else whole
-            if line.strip() and not line.startswith("# "):  # a remark, as lists typed by hand hold them
-                yield number, {"text": line}
+        yield from typed_rows(first, rest, log, "name" if names else "mark")
 
 
 def put_aside(
@@ -122,7 +110,7 @@ def put_aside(
         return
     first = list(islice(numbered, 1))
     _, delimiter = shape_of([line for _, line in first], suffix)
-    header = [folded(name) for name in _cells(first[0][1], delimiter)]
+    header = [folded(name) for name in cells_of(first[0][1], delimiter)]
     for _, row in _rows_of(numbered, header, delimiter, log, quoted=True, spills=""):
         cells = dict(zip(header, row, strict=False))
         if side.columns <= cells.keys():
@@ -133,6 +121,7 @@ def put_aside(
 def _table_rows(
     numbered: Iterator[tuple[int, str]],
     delimiter: str,
+    below: str,
     log: ProblemLog,
     columns: Columns,
     sides: SideTables,
@@ -142,16 +131,16 @@ def _table_rows(
     header: list[str] = []
     for _, line in numbered:
         if line.strip():
-            header = _cells(line, delimiter)
+            header = cells_of(line, delimiter)
             break
     if not header:
         return
     layout = table_of(header)
     if layout is not None and "text" not in columns:
-        rows = _known_table(numbered, header, delimiter, log, layout, sides)
+        rows = _known_table(numbered, header, below, log, layout, sides)
         yield from _settled(rows, log, f"the column {next(iter(layout.columns))!r}")
     else:
-        yield from _unknown_table(numbered, header, delimiter, log, columns, sides, names=names)
+        yield from _unknown_table(numbered, header, below, log, columns, sides, names=names)
 
 
 def _known_table(
@@ -200,7 +189,7 @@ def _unknown_table(
         missing = f"no column {absent[0]!r}" if absent else "no column of marks"
         raise InputError(
             Problem(
-                f"has {missing}; its columns are {', '.join(header)[:300]}",
+                f"has {missing}; its columns are {', '.join(name or '(one without a name)' for name in header)[:300]}",
                 "Call one of them mark, or say which it is with --column; a plain list of one mark a line "
                 "should end in .txt",
                 log.source,

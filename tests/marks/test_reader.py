@@ -56,7 +56,7 @@ def test_a_plain_list_whose_lines_look_like_columns_is_read_whole_with_a_remark(
     assert texts(register) == contents.splitlines()
     (told,) = register.problems
     assert f"most lines hold a {sign}" in told.what
-    assert ".csv" in told.remedy
+    assert "say so in a first line: mark" in told.remedy
     assert told.line == 1
 
 
