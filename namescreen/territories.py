@@ -12,7 +12,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import lru_cache
 
-__all__ = ["COUNTRIES", "EU_MEMBERS", "UNIONS", "languages_of", "law_of", "members_of", "territory", "understood_in"]
+__all__ = ["COUNTRIES", "EU_MEMBERS", "UNIONS", "domain_endings", "languages_of", "law_of", "members_of", "territory",
+           "understood_in"]  # fmt: skip
 
 COUNTRIES = frozenset((
     "AD AE AF AG AI AL AM AO AQ AR AS AT AU AW AX AZ BA BB BD BE BF BG BH BI BJ BL BM BN BO BQ BR BS BT BV BW BY BZ "
@@ -74,6 +75,22 @@ def law_of(code: str) -> str:
     laws are harmonised (Directive (EU) 2015/2436); else its own code."""
     own = territory(code)
     return "EU" if own in EU_MEMBERS or own == "BX" else own
+
+
+_SHOPS_UNDER = {
+    "GB": "co.uk", "AU": "com.au", "NZ": "co.nz", "ZA": "co.za", "BR": "com.br", "TR": "com.tr", "IL": "co.il",
+    "OA": "", "AP": "", "US": "", "XK": "",
+}  # fmt: skip
+"""The domain endings of shops where they are not the country's own code, "" where there is none or few use it; common
+practice, no source."""
+
+
+def domain_endings(markets: Iterable[str]) -> tuple[str, ...]:
+    """The domain endings of a shop that sells in `markets`: com, and each country's own (RFC 1591, section 2: those of
+    countries are their codes in ISO 3166-1), of a union its own or those of its members."""
+    owns = (territory(code) for code in markets)
+    places = (place for own in owns for place in (members_of(own) if own == "BX" else (own,)))
+    return tuple(dict.fromkeys(filter(None, ("com", *(_SHOPS_UNDER.get(one, one.lower()) for one in places)))))
 
 
 @lru_cache(maxsize=256)

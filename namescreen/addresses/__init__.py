@@ -10,14 +10,13 @@ The estimate is exported here. The check uses the network and is imported separa
 
 from __future__ import annotations
 
-from .estimate import DEFAULT_ENDINGS, Domain, Estimate, estimate
+from .estimate import Domain, Estimate, estimate
 from .handles import COMMON_LENGTHS, Handle, handle_problem, handles_of
 from .keys import effort, lookalike_labels, slips
 from .labels import Label, a_label, ascii_name, full_name_problem, label_problem, labels_of
 
 __all__ = [
     "COMMON_LENGTHS",
-    "DEFAULT_ENDINGS",
     "Domain",
     "Estimate",
     "Handle",

@@ -9,16 +9,14 @@ from functools import lru_cache
 from ..goods import items
 from ..lexicon import zipf
 from ..pronunciation.predictability import spelled_by_heart
+from ..territories import domain_endings
 from ..text import Name, parse, split_closed_compound
 from .handles import COMMON_LENGTHS, Handle, handles_of, spare_handles
 from .joins import doubled_at_join, parts_of, unlucky_break
 from .keys import effort, lookalike_labels, slips
 from .labels import MOST_IN_ALL, Label, ascii_name, labels_of, plain_label
 
-__all__ = ["DEFAULT_ENDINGS", "Domain", "Estimate", "estimate"]
-
-DEFAULT_ENDINGS = ("com",)
-"""Used when no ending is named; the commonest one, from memory."""
+__all__ = ["Domain", "Estimate", "estimate"]
 
 SHORT, LONG = 8, 24
 """The lengths in letters at which a label is short enough, and too long; common practice, no source."""
@@ -107,7 +105,7 @@ def estimate(
     limits = tuple(handle_lengths) or COMMON_LENGTHS
     handles = handles_of(parsed, limits)
     handle_fit = sum(handle.fit for handle in handles) / len(handles) if handles else 0.0
-    domains = tuple(_domains(labels, tuple(endings) or DEFAULT_ENDINGS))
+    domains = tuple(_domains(labels, tuple(endings) or domain_endings(())))
     everywhere = handles[0].text if handles else ""
     if not labels:
         reasons = (_why_no_label(parsed),)

@@ -77,7 +77,10 @@ def _concept(checker: Checker, value: Any, place: Place) -> Concept:
 
 
 def _country(checker: Checker, value: Any, place: Place) -> str:
-    remedy = "Write two letters as in ISO 3166-1: NL, DE, GB; or a union: EU"
+    remedy = "Write its code of two letters: NL, DE, GB; or a union: EU. `namescreen brief help` lists them"
+    named = _code_of_country(value)
+    if named:
+        raise WrongError(f"{shown(value)} is not a country code", f"The code of {value.strip()} is {named}")
     code: str = matching("[A-Z]{2}", "a country code", remedy, str.upper)(checker, value, place)
     if code == "UK":
         raise WrongError("'UK' is not a country code", "The code of the United Kingdom is GB")
@@ -85,6 +88,27 @@ def _country(checker: Checker, value: Any, place: Place) -> str:
     if found not in COUNTRIES and not members_of(found):
         raise WrongError(f"{shown(code)} is the code of no country", remedy)
     return found
+
+
+def _code_of_country(value: Any) -> str:
+    """The code of a country or office that is given by its usual name; "" for what is a code, or not known."""
+    from ..marks.territory import office_code
+
+    found = office_code(value) if isinstance(value, str) and len(value.strip()) > 2 else ""
+    code = territory(found)
+    return code if code in COUNTRIES or members_of(code) else ""
+
+
+def _language(checker: Checker, value: Any, place: Place) -> str:
+    from ..lexicon.language_codes import code_named
+
+    named = code_named(value) if isinstance(value, str) else ""
+    if named:
+        called = value.strip().capitalize()
+        raise WrongError(f"{shown(value)} is not a language's code", f"The code of {called} is {named}")
+    remedy = "Write its code: nl, de, pt-BR. `namescreen brief help` lists them"
+    tag: str = matching(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*", "a language's code", remedy)(checker, value, place)
+    return tag
 
 
 def _path(checker: Checker, value: Any, place: Place) -> Path:
@@ -161,8 +185,7 @@ TOP: dict[str, Read] = {
     "avoid": list_of(read_word),
     "tone": list_of(read_word),
     "markets": list_of(_country),
-    "languages": list_of(matching(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*", "a language tag",
-                                    "Write it as in BCP 47: nl, de, pt-BR")),
+    "languages": list_of(_language),
     "marks": list_of(_path),
     "columns": _columns,
     "shortlist": _shortlist,

@@ -13,7 +13,7 @@ from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.plain_text import cell, number, plural, some, visible
 
 from .guard import NOT_CHECKED
-from .inputs import usable_names
+from .inputs import names_or_shortlist
 from .options import BriefOption, FormatOption, GoodsOption, StrictOption, brief_with, make_app
 from .output import Column, Format, Row, folded, print_disclaimer, say_point, show
 from .talk import counted, progress, say
@@ -80,7 +80,7 @@ def addresses(
         bool, typer.Option("--spare", help="With --check: ask also about domains that add a word to the name.")
     ] = False,
     refresh: Annotated[bool, typer.Option("--refresh", help="Ask again, even where an answer is stored.")] = False,
-    offline: Annotated[bool, typer.Option("--offline", help="Use stored answers only; ask nobody.")] = False,
+    offline: Annotated[bool, typer.Option("--offline", help="Ask nobody; with --check, use stored answers.")] = False,
     most_requests: Annotated[
         int, typer.Option("--most-requests", min=1, max=10_000, help="The most requests this run may send.")
     ] = 200,
@@ -106,6 +106,7 @@ def addresses(
     --check, stderr first lists who will be asked, and how often. Every server that is asked learns the names.
     """
     from namescreen.addresses import estimate
+    from namescreen.territories import domain_endings
 
     settled = brief_with(
         brief,
@@ -113,15 +114,15 @@ def addresses(
         handle_lengths=tuple(handle_length) if handle_length else None,
         goods=goods,
     )
-    if not check and (refresh or offline or spare):
+    if not check and (refresh or spare):
         remedy = "Without --check nobody is asked: leave them out, or add --check"
-        raise InputError(Problem("--spare, --refresh and --offline are for a check", remedy))
-    wanted, remarks = usable_names(names or _shortlist(settled))
-    say(*map(str, remarks))
+        raise InputError(Problem("--spare and --refresh are for a check", remedy))
+    wanted = names_or_shortlist(names, settled)
+    endings = settled.endings or domain_endings(settled.markets)
     fits = [
         _Fit(
             name,
-            estimate(name, endings=settled.endings, handle_lengths=settled.handle_lengths, goods=settled.goods),
+            estimate(name, endings=endings, handle_lengths=settled.handle_lengths, goods=settled.goods),
         )
         for name in counted(wanted, len(wanted), "Reading names")
     ]
@@ -153,19 +154,6 @@ def _endings(given: Sequence[str] | None) -> tuple[str, ...] | None:
         remedy = "Write it like com or co.uk"
         raise InputError([Problem(f"{ending!r} is not a domain ending", remedy, "--ending") for ending in wrong])
     return endings
-
-
-def _shortlist(brief: Brief) -> tuple[str, ...]:
-    """The brief's shortlist, for a run without names; raises `InputError` if there is none."""
-    if brief.shortlist_file is None:
-        if not brief.shortlist:
-            raise InputError(Problem("no names are given", "Write them after the command, or in a brief's shortlist"))
-        return brief.shortlist
-    from namescreen.marks import read_names
-
-    found, remarks = read_names(brief.shortlist_file)
-    say(*map(str, remarks))
-    return found
 
 
 def _with_bootstrap(settings: Settings, url: str | None) -> Settings:

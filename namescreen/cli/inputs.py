@@ -25,6 +25,7 @@ __all__ = [
     "existing_marks",
     "file_not_name",
     "looked_through",
+    "names_or_shortlist",
     "settings_of",
     "usable_names",
 ]
@@ -56,6 +57,13 @@ def chosen_names(source: str | None, given: Sequence[str] | None, brief: Brief) 
         raise InputError(Problem("no names are given", "Give a file of names, --name, or a brief with a shortlist"))
     say(*map(str, remarks))
     return wanted
+
+
+def names_or_shortlist(given: Sequence[str] | None, brief: Brief) -> tuple[str, ...]:
+    """The names after a command, or without any the brief's shortlist."""
+    if not given and brief.shortlist_file is None and not brief.shortlist:
+        raise InputError(Problem("no names are given", "Write them after the command, or in a brief's shortlist"))
+    return chosen_names(None, given, brief)
 
 
 def _names_in(source: str | Path) -> tuple[tuple[str, ...], tuple[Problem, ...]]:

@@ -72,7 +72,7 @@ EncodingOption = Annotated[
 GoodsOption = Annotated[str | None, typer.Option("--goods", help="The goods, in plain words.")]
 ClassesOption = Annotated[str | None, typer.Option("--classes", help="Nice classes of the goods, such as 21,31.")]
 LanguagesOption = Annotated[
-    str | None, typer.Option("--languages", help="Languages of the buyers, such as de,fr,pt-BR.")
+    str | None, typer.Option("--languages", help="Codes of the buyers' languages, such as de,fr,pt-BR.")
 ]
 FormatOption = Annotated[Format, typer.Option("--format", help="How the result is written.")]
 StrictOption = Annotated[bool, typer.Option("--strict", help="End with exit code 3 if some check could not be made.")]
@@ -120,10 +120,16 @@ def language_list(text: str | None) -> tuple[str, ...] | None:
     tags = [tag for tag in re.split(r"[,;\s]+", text) if tag]
     wrong = [tag for tag in tags if not re.fullmatch(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*", tag)]
     if wrong or not tags:
+        from namescreen.lexicon.language_codes import code_named
+
+        named = [f"the code of {word.capitalize()} is {code}" for word in wrong if (code := code_named(word))]
+        codes = f"{'; '.join(named)}. `namescreen brief help` lists them" if named else ""
         raise InputError(
             Problem(
-                f"{', '.join(wrong) or repr(text)} is no language tag",
-                "Write codes of two letters: de,fr; pt-BR for the Portuguese of Brazil",
+                f"{', '.join(wrong) or repr(text)} is no code of a language",
+                codes[:1].upper() + codes[1:]
+                or "Write codes of two letters: de,fr; pt-BR for the Portuguese of Brazil; `namescreen brief help` "
+                "lists them",
                 "--languages",
             )
         )

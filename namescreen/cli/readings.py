@@ -10,11 +10,12 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from namescreen.lexicon.language_codes import code
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, some, visible
 
 from .guard import NOT_CHECKED
-from .inputs import usable_names
+from .inputs import names_or_shortlist
 from .options import BriefOption, FormatOption, LanguagesOption, StrictOption, brief_with, language_list, make_app
 from .output import Column, Format, Row, print_disclaimer, say_point, show
 from .talk import counted, say
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
 
 app = make_app("See how a name reads in other languages.")
 
+ENGLISH = "en"
 CONTENT_WARNING = "Some of these words are coarse or hurtful; --mild masks the severe ones."
 
 
@@ -67,7 +69,8 @@ class _Found:
     "namescreen readings Loamlet Sprigwick --format csv --mild"
 )
 def readings(
-    names: Annotated[list[str], typer.Argument(help="One name or several.")],
+    names: Annotated[list[str] | None, typer.Argument(help="One name or several; the brief's shortlist if left out.")]
+    = None,
     languages: LanguagesOption = None,
     brief: BriefOption = None,
     dictionary: Annotated[
@@ -88,24 +91,25 @@ def readings(
     """See what a name says to readers of other languages, the worst first, and how readily they say it.
 
     Severity is from 0 to 3: ordinary, mild, awkward, severe; it is lower than the word's own where the name
-    only holds or recalls the word. Without --languages or a brief every shipped language is looked through.
+    only holds or recalls the word. English is always looked through; without --languages or a brief every
+    shipped language is too.
     """
-    from namescreen.connotations import coverage, ease, lookalikes
+    from namescreen.connotations import coverage, ease, english_coverage, english_readings, lookalikes
     from namescreen.connotations import readings as readings_of
     from namescreen.connotations.dictionaries import opened
     from namescreen.screening.placed import with_places
 
     settled = brief_with(brief, languages=language_list(languages))
-    asked: tuple[str, ...] | None = tuple(settled.languages) or None
-    wanted, remarks = usable_names(names)
-    say(*map(str, remarks))
+    asked = tuple(tag for tag in settled.languages if code(tag) != ENGLISH) if settled.languages else None
+    wanted = names_or_shortlist(names, settled)
     named = dictionary or (() if shipped_only else None)
-    covered = coverage(asked, named)
+    covered = [english_coverage(), *coverage(asked, named)]
     sources = _opened(opened(named), asked)
 
     def each() -> Iterator[_Found]:
         for name in counted(wanted, len(wanted), "Reading names"):
-            met = with_places(readings_of(name, languages=asked, dictionaries=sources))
+            others = with_places(readings_of(name, languages=asked, dictionaries=sources))
+            met = sorted((*english_readings(name, settled.markets), *others), key=lambda one: one.order)
             yield _Found(
                 name,
                 [reading.mild() for reading in met] if mild else met,
@@ -122,9 +126,8 @@ def readings(
         everything = list(each())
         if not mild and any(reading.base_severity == 3 for found in everything for reading in found.readings):
             say(CONTENT_WARNING)
-        looked = any(not isinstance(part, NotChecked) for part in covered)
         for found in everything:
-            _show_one(found, form, looked=looked)
+            _show_one(found, form, _scope(covered, asked))
         _show_coverage(covered, asked, form)
     print_disclaimer(form)
     if strict and any(isinstance(part, NotChecked) for part in covered):
@@ -141,15 +144,35 @@ def _opened(sources: Sequence[Dictionary], asked: Sequence[str] | None) -> tuple
     return tuple(useful)
 
 
-def _show_one(found: _Found, form: Format, *, looked: bool) -> None:
+@dataclass(frozen=True, slots=True)
+class _Scope:
+    """The languages that names were looked up in, and those asked for that they could not be, in words."""
+
+    looked: str
+    missed: str
+
+
+def _scope(covered: Sequence[Coverage | NotChecked], asked: Sequence[str] | None) -> _Scope:
+    from namescreen.connotations import language_name
+
+    looked = [part.language for part in covered if not isinstance(part, NotChecked)]
+    missed = [language_name(tag) for tag in asked or () if code(tag) not in looked]
+    named = [language_name(tag) for tag in looked]
+    every = ["English", f"{len(looked) - 1} other languages"]
+    return _Scope(some(every if asked is None else named), some(missed))
+
+
+def _show_one(found: _Found, form: Format, scope: _Scope) -> None:
     _head(found.name, form)
     if found.lookalikes:
         say_point(f"look-alike letters: {found.lookalikes}", form, apart=True)
+    if scope.missed:
+        say_point(f"Not looked at: {scope.missed}; see below.", form, apart=True)
     unlucky = [reading for reading in found.readings if reading.severity > 0]
     if unlucky:
         show([_row(reading) for reading in unlucky], READINGS, form)
     else:
-        say_point("No unlucky word found." if looked else "Not checked for unlucky words: see below.", form, apart=True)
+        say_point(f"No unlucky word found in {scope.looked}.", form, apart=True)
     ordinary = [reading for reading in found.readings if reading.severity == 0]
     if ordinary:
         say_point(f"Also met: {'; '.join(_ordinary(ordinary))}", form, apart=True)

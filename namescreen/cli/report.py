@@ -187,13 +187,14 @@ def write_report(
     `given` are the options that repeat it, by name; None stands for one that was not given.
     """
     import namescreen.report as reports  # what is asked of it is imported then
-    from namescreen.addresses import COMMON_LENGTHS, DEFAULT_ENDINGS
+    from namescreen.addresses import COMMON_LENGTHS
+    from namescreen.territories import domain_endings
 
     today, date_from = day_of(settled, asked_day)
     settings = (
         ("close marks kept for each name", str(given.get("--top") or TOP)),
         ("marks that their list calls dead", "left out" if given.get("--live") else "kept"),
-        ("domain endings", ", ".join(settled.endings or DEFAULT_ENDINGS)),
+        ("domain endings", ", ".join(settled.endings or domain_endings(settled.markets))),
         ("handle lengths", ", ".join(map(str, settled.handle_lengths or COMMON_LENGTHS))),
     )
     drawn = reports.assemble(

@@ -118,6 +118,8 @@ class Coverage:
 
     def __str__(self) -> str:
         sounds = "read aloud by its spelling rules" if self.sounds else "heard by its transcription only"
+        if self.language == "en":
+            sounds = "looked up as they are spelled"
         return (f"{self.language}: {self.words:,} words, {self.unlucky:,} unlucky words with meanings, {sounds}; "
                 f"meanings from {', '.join(self.meanings)}")  # fmt: skip
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-__all__ = ["COMPOUNDING", "LANGUAGES", "OTHER_SCRIPTS", "code", "language_name", "wanted"]
+__all__ = ["COMPOUNDING", "LANGUAGES", "OTHER_SCRIPTS", "code", "code_named", "language_name", "wanted"]
 
 LANGUAGES = {
     "de": "German", "fr": "French", "es": "Spanish", "it": "Italian", "pt": "Portuguese", "nl": "Dutch",
@@ -44,6 +44,12 @@ def code(tag: str) -> str:
 def language_name(tag: str) -> str:
     """The English name of a language, or the tag itself for one that nothing here is about."""
     return LANGUAGES.get(code(tag)) or _NAMED_ONLY.get(code(tag), tag)
+
+
+def code_named(name: str) -> str:
+    """The code of a language given by its English name: German -> de; "" if it is none that is known here."""
+    plain = name.strip().casefold()
+    return next((tag for tag, known in (LANGUAGES | _NAMED_ONLY).items() if known.casefold() == plain), "")
 
 
 def wanted(languages: Iterable[str] | None) -> tuple[str, ...]:

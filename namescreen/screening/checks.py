@@ -15,7 +15,7 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
 from ..policy import NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
-from ..territories import languages_of, understood_in
+from ..territories import domain_endings, languages_of, understood_in
 from ..text import parse
 from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
 from .heard import SOME_SOUND, as_heard
@@ -254,7 +254,8 @@ class Checks:
     def _addresses(self, name: str) -> Estimate | NotChecked:
         from ..addresses import estimate
 
-        return estimate(name, endings=self.endings, handle_lengths=self.handle_lengths, goods=self.goods)
+        endings = self.endings or domain_endings(self.markets)
+        return estimate(name, endings=endings, handle_lengths=self.handle_lengths, goods=self.goods)
 
 
 def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, float]:

@@ -141,7 +141,7 @@ def test_a_damaged_store_is_said_once(run: Run, server: LoopbackServer, tmp_path
     ("options", "told"),
     [
         (("Loamlet", "--ending", "no good"), "'no good' is not a domain ending"),
-        (("Loamlet", "--offline"), "Without --check nobody is asked"),
+        (("Loamlet", "--refresh"), "Without --check nobody is asked"),
         (("Loamlet", "--check", "--bootstrap", "file:///etc/passwd"), "only http and https are asked, not file"),
         (("Loamlet", "--check", "--bootstrap", "https://user:pw@pots.example/"), "user name or password"),
         (("!!!",), "no letters or digits"),
@@ -195,3 +195,17 @@ def test_help_asks_for_nothing_heavy(tmp_path: Path) -> None:
         [sys.executable, "-c", script], capture_output=True, text=True, env=clean_environment(tmp_path), check=True
     )
     assert done.stdout.strip() == "[]"
+
+
+def test_without_a_check_offline_changes_nothing(run: Run) -> None:
+    plain, offline = run("addresses", "Loamlet"), run("addresses", "Loamlet", "--offline")
+    assert offline.returncode == 0, offline.stderr
+    assert offline.stdout == plain.stdout
+
+
+def test_endings_are_those_of_the_markets_unless_they_are_stated(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "b.toml").write_text('markets = ["GB", "DE"]\n')
+    assert "also .co.uk .de" in run("addresses", "Loamlet", "--brief", "b.toml").stdout
+    assert "loamlet.com, loamlet.co.uk" in run("screen", "--name", "Loamlet", "--brief", "b.toml").stdout
+    (tmp_path / "c.toml").write_text('markets = ["GB", "DE"]\n[addresses]\nendings = ["shop"]\n')
+    assert ".co.uk" not in run("addresses", "Loamlet", "--brief", "c.toml").stdout

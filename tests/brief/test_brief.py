@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from namescreen.brief import Brief, Concept, CostItem, Costs, load_brief, parse_brief, starter
 from namescreen.errors import InputError, Problem
 from namescreen.goods import list_of_classes
-from namescreen.territories import COUNTRIES, UNIONS
+from namescreen.territories import COUNTRIES, UNIONS, domain_endings
 from tests.conftest import Run
 
 WHOLE = """
@@ -150,8 +150,8 @@ marks = -1
         ("avoid = 'a'", 1, "avoid", "Write it in brackets: avoid = [...]"),
         ("avoid = ['']", 1, "avoid, item 1", "is empty"),
         ("markets = ['UK']", 1, "markets, item 1", "GB"),
-        ("markets = ['Holland']", 1, "markets, item 1", "ISO 3166-1"),
-        ("languages = ['Dutch!']", 1, "languages, item 1", "BCP 47"),
+        ("markets = ['Holland']", 1, "markets, item 1", "two letters: NL"),
+        ("languages = ['Dutch!']", 1, "languages, item 1", "pt-BR"),
         ("date = '31-05-2026'", 1, "date", "2026-05-31"),
         ("shortlist = 3", 1, "shortlist", "names.txt"),
         ("\n[addresses]\nendings = ['-x']", 3, "addresses.endings, item 1", "co.uk"),
@@ -206,7 +206,7 @@ def test_a_byte_order_mark_and_windows_line_ends_do_no_harm(tmp_path: Path) -> N
 
 def test_the_starter_is_a_brief_that_names_every_key() -> None:
     brief = parse_brief(starter())
-    assert brief.endings == ("com",)
+    assert brief.endings == ()
     # Every line in its remarks is a line that works: take the marks off and it still reads.
     woken = "\n".join(line.removeprefix("#   ") if line.startswith("#   ") else line for line in starter().split("\n"))
     kept: list[str] = []
@@ -351,3 +351,37 @@ def test_every_country_and_union_may_be_a_market(tmp_path: Path) -> None:
     assert len(COUNTRIES) == 250  # ISO 3166-1 has 249 codes (from memory), and XK
     path.write_text(f"markets = {codes}\n")
     assert set(load_brief(path).markets) == set(codes)
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ('languages = ["german"]', "The code of German is de"),
+        ('languages = ["en", "Czech"]', "item 2: 'Czech' is not a language's code. The code of Czech is cs"),
+        ('languages = ["klingonese"]', "`namescreen brief help` lists them"),
+        ('markets = ["Germany"]', "The code of Germany is DE"),
+        ('markets = ["GB", "european union"]', "The code of european union is EU"),
+        ('markets = ["Freedonia"]', "`namescreen brief help` lists them"),
+    ],
+)
+def test_what_is_written_out_is_answered_with_its_code(tmp_path: Path, line: str, told: str) -> None:
+    path = tmp_path / "brief.toml"
+    path.write_text(line + "\n")
+    with pytest.raises(InputError) as refused:
+        load_brief(path)
+    assert told in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("markets", "endings"),
+    [
+        ((), ("com",)),
+        (("DE", "IE"), ("com", "de", "ie")),  # RFC 1591, section 2: the codes of ISO 3166-1
+        (("GB", "NZ", "AU"), ("com", "co.uk", "co.nz", "com.au")),  # common practice, no source
+        (("EU",), ("com", "eu")),
+        (("BX", "NL"), ("com", "be", "lu", "nl")),
+        (("US", "OA"), ("com",)),
+    ],
+)
+def test_domain_endings_follow_the_markets(markets: tuple[str, ...], endings: tuple[str, ...]) -> None:
+    assert domain_endings(markets) == endings

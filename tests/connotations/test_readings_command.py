@@ -7,6 +7,7 @@ import io
 import json
 import subprocess
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 
@@ -65,8 +66,36 @@ def test_bad_input_is_said_plainly(run: Run) -> None:
         assert "Traceback" not in done.stderr
 
 
-def test_nothing_looked_through_is_not_nothing_found(run: Run) -> None:
-    done = run("readings", "Mistpatch", "--languages", "en", "--shipped-only")
+def test_what_was_not_looked_at_is_said_before_what_was_not_found(run: Run) -> None:
+    done = run("readings", "Mistpatch", "--languages", "en,sw,et", "--shipped-only")
     assert done.returncode == 0, done.stderr
-    assert "Not checked for unlucky words" in done.stdout
-    assert "No unlucky word found" not in done.stdout
+    missed, found = done.stdout.index("Not looked at: sw and Estonian"), done.stdout.index("No unlucky word found")
+    assert missed < found
+    assert "No unlucky word found in English.\n" in done.stdout
+    every = run("readings", "Basil", "--shipped-only").stdout
+    assert "No unlucky word found in English and 25 other languages." in every
+    assert "Not looked at" not in every
+
+
+@pytest.mark.parametrize("languages", [("--languages", "de"), ("--languages", "en"), ()])
+@pytest.mark.parametrize("name", ["Bollocks", "Wanker", "Arsenal Arse", "Puke"])
+def test_english_is_read_as_the_screen_reads_it(run: Run, name: str, languages: tuple[str, ...]) -> None:
+    shown = run("readings", name, *languages, "--shipped-only", "--format", "jsonl").stdout
+    screened = run("screen", "--name", name, *languages, "--format", "jsonl").stdout
+    told, said = (
+        [one for one in json.loads(text)["readings"] if one["language"] == "en"] for text in (shown, screened)
+    )
+    assert told
+    assert told == said
+    assert "No unlucky word found" not in run("readings", name, *languages, "--shipped-only").stdout
+
+
+def test_the_names_are_those_of_the_shortlist_where_none_is_given(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "names.txt").write_text("Wanker\nLoamlet\n")
+    (tmp_path / "b.toml").write_text('markets = ["US"]\nlanguages = ["de"]\nshortlist = "names.txt"\n')
+    rows = run("readings", "--brief", "b.toml", "--shipped-only", "--format", "jsonl").stdout.splitlines()
+    assert [json.loads(row)["name"] for row in rows] == ["Wanker", "Loamlet"]
+    (tmp_path / "empty.toml").write_text('languages = ["de"]\n')
+    done = run("readings", "--brief", "empty.toml")
+    assert done.returncode == 2
+    assert "in a brief's shortlist" in done.stderr
