@@ -12,6 +12,7 @@ from .animals import is_animal
 from .context import context
 from .description import PROVIDER, EvidenceKind
 from .judged import Judged
+from .materials import is_stuff
 from .phrases import base_form, items
 from .places import place_of
 from .proper_names import has_form_of_surname, is_surname
@@ -144,12 +145,18 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
     if len(judged) == 1:
-        return judged[0].evidence.kind is EvidenceKind.MATERIAL and " " not in judged[0].stands_for
+        return _is_material_of_goods(judged[0]) and " " not in judged[0].stands_for
     qualities = [is_quality(one.stands_for) for one in judged]
     if any(quality and _names_image(one.stands_for) for quality, one in zip(qualities, judged, strict=True)):
         return False  # a gentle giant is someone, however large
     tied = all(quality or _weighs(one) >= TIED for quality, one in zip(qualities, judged, strict=True))
     return tied and any(qualities)
+
+
+def _is_material_of_goods(one: Judged) -> bool:
+    """Whether a word is a material of the goods, or one that labels of the like say."""
+    said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED and is_stuff(base_form(one.stands_for))
+    return said or one.evidence.kind is EvidenceKind.MATERIAL
 
 
 def only_colours(judged: tuple[Judged, ...], goods: str) -> bool:

@@ -10,7 +10,7 @@ from itertools import pairwise
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
 from ..tables import open_table
-from .broader import layers_above, leading_senses, names_of
+from .broader import layers_above, leading_senses, names_above, names_of
 from .classification import likely_classes
 from .context import FOOD_CLASSES
 from .description import of_a_kind
@@ -31,6 +31,18 @@ _ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
 """What goods state before or after a word if they do not have what it says, or only look so."""
 _PURE = frozenset("solid pure real genuine true fine all massive".split())
 _MADE_IN = re.compile(r"\b(?:in|from) (.+)")
+_CONTAINING = re.compile(r"\bcontaining\b", re.IGNORECASE)
+_MIXED = frozenset(("care", "food"))
+"""Sorts of stuff of which goods have several in them at once, so that one excludes no other; foods do only where
+they are told by something else."""
+_CLOTH = frozenset((18, 20, 22, 23, 24, 25, 26, 27))
+_HELD_BY = {
+    "care": frozenset((3, 5)), "food": frozenset((3, 29, 30, 31, 32, 33)), "fibre": _CLOTH, "leather": _CLOTH,
+    "wood": frozenset((15, 16, 19, 20, 21)), "metal": frozenset((6, 8, 14, 21)), "stone": frozenset((14, 19, 21)),
+    "clay": frozenset((19, 21)), "wax": frozenset((4,)), "glass": frozenset((11, 14, 21)),
+}  # fmt: skip
+"""The Nice classes of goods that may be made of a sort of stuff, or hold it, so that buyers care; from memory."""
+_COUNTRIES = frozenset(("country", "national capital"))
 _SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour"))
 WITHOUT = frozenset(
     "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
@@ -48,19 +60,36 @@ _ASK = {
 
 def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
     """What a name says that the goods contradict: serious if the name says nothing else of its own, so that buyers take
-    it at its word, else worth a question."""
-    found = {one: ("misleading", what) for one, what in (*_opposed(words, goods), *_elsewhere(words, goods))}
+    it at its word, or says another country than they come from; else worth a question. What it only says and they do
+    not state is asked about: goods as stated are no full recipe."""
+    found = {one: ("misleading", what) for one, what in _opposed(words, goods)}
+    abroad = _elsewhere(words, goods)
+    found |= {one: ("misleading", what) for one, what, _ in abroad}
     for word, others in (*_other_materials(words, goods), *_other_foods(words, goods)):
         found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
     taken = {part for sign in found for part in sign.split()}
     plainly = all(word in taken or _says_little(word, goods) for word in words)
+    firm = {one for one, _, of_country in abroad if of_country}
     told = []
     for sign, (kind, what) in found.items():
-        grounds = grounds_for(kind, markets)
-        asked = f"{what}: it would mislead" if plainly else f"{what}: would it mislead?"
-        reason = with_law(asked, grounds)
-        told.append(ProtectedSign(sign, kind, "worldwide", plainly, reason, _ASK[kind], grounds))
+        serious = plainly or sign in firm
+        asked = f"{what}: it would mislead" if serious else f"{what}: would it mislead?"
+        told.append(_told(sign, kind, asked, markets, serious=serious))
+    if not told and (stuffs := _unstated(words, goods)):
+        listed = " and ".join(f'"{one}"' for one in stuffs)
+        asked = f"says that there is {listed} in the goods, which do not state it: if there is none, it would mislead"
+        told.append(_told(" ".join(stuffs), "material", asked, markets, serious=False))
+    if not abroad and (place := _country(words, goods)):
+        asked = f"says that the goods come from {place[1].name}: if they do not, it may mislead"
+        told.append(_told(place[0], "misleading", asked, markets, serious=False))
     return told
+
+
+def _told(
+    sign: str, kind: str, asked: str, markets: tuple[str, ...] | None, *, serious: bool
+) -> ProtectedSign:
+    grounds = grounds_for(kind, markets)
+    return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds)
 
 
 def _says_little(word: str, goods: str) -> bool:
@@ -79,13 +108,35 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
     """The materials in a name where the goods state others of the same sort, and not these: oak, for toys of ash."""
     table = open_table("naming_stuffs.tsv")
     said = {one.word: one.head for one in goods_words(goods)}
-    stated = {word: table.get(word) for word, head in said.items() if not head and word not in MATERIALS_AT_LARGE}
+    food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
+    made = {one.word for one in goods_words(_CONTAINING.split(goods)[0])}  # what else is in them excludes nothing
+    stated = {one: table.get(one) for one, head in said.items() if not head and one in made - MATERIALS_AT_LARGE}
     found = []
     for word in map(base_form, words):
         sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in said else None
-        others = [one for one, of_sort in stated.items() if {*(of_sort or "").split()} & {*(sort or "").split()}]
+        sorts = {*(sort or "").split()} - ({"care"} if food else _MIXED)
+        others = [one for one, of_sort in stated.items() if {*(of_sort or "").split()} & sorts]
         if others and is_material(word, ("noun.substance", "noun.plant")):
             found.append((word, others))
+    return found
+
+
+def _unstated(words: tuple[str, ...], goods: str) -> list[str]:
+    """The stuffs that a name holds, of which goods of the class may be or have some in them, and that these do not
+    state: argan, of soap."""
+    of_class = set(likely_classes(goods)[:1])
+    said = {*plain_words(goods), *(one.word for one in goods_words(goods))}
+    phrases = {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
+    lacking = _said_to_lack(words)
+    found = []
+    for word in (one for one in words if one not in phrases):
+        base = base_form(word)
+        sorts = (open_table("naming_stuffs.tsv").get(base) or "").split()
+        held = any(of_class & _HELD_BY[one] for one in sorts if one in _HELD_BY)
+        whole = any(lexicon().known(f"{one} {base}") for one in said)  # a coffee bean
+        known = {word, base} & said or whole or base in MATERIALS_AT_LARGE or word in lacking
+        if held and not known:
+            found.append(word)
     return found
 
 
@@ -155,15 +206,42 @@ def _states(word: str, text: str) -> bool:
     )
 
 
-def _elsewhere(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
-    """The places of a name where the goods are stated to come from another, that is neither in it nor around it."""
+def _places(words: tuple[str, ...]) -> dict[str, Place]:
+    """The places of a name, by the words that say them."""
     phrases = {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
     free = (" ".join(run) for _, run in runs(words, LONGEST_NAME) if phrases.isdisjoint(run))  # in no Swiss roll
-    named = {run: place for run in free if (place := place_of(run)) is not None and place.home}
+    return {run: place for run in free if (place := place_of(run)) is not None and place.home}
+
+
+def _country(words: tuple[str, ...], goods: str) -> tuple[str, Place] | None:
+    """The country that a name says beside a word of its own, with the word that says it: Swiss meadow; None if it says
+    none, or the goods state that they come from there."""
+    if all(_says_little(word, goods) for word in words if place_of(word) is None):
+        return None  # the place is all it says
+    stated = _stated_places(goods)
+    told = ((run, place) for run, place in _places(words).items() if _is_country(place) and place not in stated)
+    return next(told, None)
+
+
+@lru_cache(maxsize=1 << 10)
+def _is_country(place: Place) -> bool:
+    """Whether a place is a state or its capital: what comes from there is known to buyers as such."""
+    own = [one for one, _ in leading_senses(place.name.lower().removeprefix("the "), 1)]
+    return bool(_COUNTRIES & {name for one in own for name in names_above(one)})
+
+
+def _elsewhere(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
+    """The places of a name where the goods are stated to come from another, that is neither in it nor around it; and
+    whether each is a country."""
+    named = _places(words)
     stated = _stated_places(goods) if named else []
     told = some([one.name for one in stated])
     return [
-        (run, f"says that the goods come from {place.name}, and they are stated to come from {told}")
+        (
+            run,
+            f"says that the goods come from {place.name}, and they are stated to come from {told}",
+            _is_country(place),
+        )
         for run, place in named.items()
         if stated and not any(_may_be_one(place, one) for one in stated)
     ]

@@ -19,6 +19,7 @@ from .evidence import read
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .foreign import COMMON, SURE, known_languages, read_by_law, reading_in
 from .grounds import (
+    ANY_LANGUAGE,
     SURNAME_BARS,
     TRANSLATING,
     is_foreign,
@@ -30,7 +31,6 @@ from .grounds import (
     views_of,
 )
 from .judged import Judged
-from .known_english import is_understood
 from .materials import is_material
 from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
@@ -50,6 +50,7 @@ from .placement import (
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
 from .slogans import slogan_in
+from .understood import is_like_own, is_understood
 from .wording import in_english, not_read, remark
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
@@ -162,8 +163,9 @@ def _distinctiveness(
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
     english = finding_of("en", name, goods, plain, plain, signs, american=american)
-    barred = english.category in CATEGORIES[:2]
-    by_law_alone = () if barred or markets is None else read_by_law(views_of(markets), held)
+    everywhere = all(is_understood(plain, law) for law in views_of(markets))
+    settled = english.category in CATEGORIES[:2] and everywhere
+    by_law_alone = () if settled or markets is None else read_by_law(views_of(markets), held)
     for language in by_law_alone:  # a minority's language counts as if it had been asked for
         found = reading_in(name, goods, language, asked=language in languages_of(markets or ()), surnames=False)
         readings |= {language: found} if found else {}
@@ -205,7 +207,8 @@ def _distinctiveness(
     meant = {(part, by.language) for words, by in said if by is not None and not by.about for part in words.split()}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     told = (unknown_meaning(word, one) for word, one in unknown.items())
-    reasons = (*_reasons(name, judged, worst, signs, surname=surname, american=american), *told)
+    said_in = [one.language for one in findings if (one.meaning, one.category) == (worst.meaning, worst.category)]
+    reasons = (*_reasons(name, judged, worst, signs, said_in=said_in, surname=surname, american=american), *told)
     return Distinctiveness(
         weakest.category,
         weakest.score,
@@ -237,6 +240,10 @@ def _by_each_law(
     for law in views_of(markets):
         others = [one for one in readings if one not in by_law_alone]
         heard = languages_under(law, readings if law in TRANSLATING else others, markets)
+        barring = [one for one in findings if one.language in readings and one.category in CATEGORIES[:2]]
+        heard |= {one.language for one in barring if is_like_own(readings[one.language], law)}
+        if law in ANY_LANGUAGE:
+            heard |= {one.language for one in barring if one.category == "generic"}
         first = next(one for one in findings if one.language in heard)
         if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
             strange = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
@@ -287,9 +294,13 @@ def _with_slogan(findings: list[LanguageFinding], language: str) -> list[Languag
 
 def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:
     """The findings in order, by category before score, so that a further language never makes a name look better. A
-    `misspelt` English word is no plainer than the word of another language that it is."""
-    meant = min((one.score for one in findings if one.meaning), default=0.0)
-    told = [replace(one, score=max(one.score, meant)) if misspelt and not one.meaning else one for one in findings]
+    `misspelt` English word is told as the word of another language that it is, and is as plain so."""
+    heard = min((one.score for one in findings if misspelt and one.language == "en"), default=1.0)
+    barred = [one.category for one in findings if one.language == "en" and one.category in CATEGORIES[:2]]
+    told = [
+        replace(one, score=min(one.score, heard)) if one.meaning and one.category in barred else one
+        for one in findings
+    ]
     def order(one: LanguageFinding) -> tuple[int, float, bool, bool, str]:
         rank = CATEGORIES.index(one.category)
         return rank, one.score, misspelt and not one.meaning, one.language != "en", one.language
@@ -303,11 +314,13 @@ def _reasons(
     worst: LanguageFinding,
     signs: tuple[ProtectedSign, ...],
     *,
+    said_in: Sequence[str],
     surname: str,
     american: bool,
 ) -> tuple[str, ...]:
-    """The reasons in words: serious signs first, beside which no other word is told as merely to be disclaimed, and
-    what each other word says; that the name is a `surname`, if no word has said so."""
+    """The reasons in words, the worst with the languages that have it (`said_in`): serious signs first, beside which no
+    other word is told as merely to be disclaimed, and what each other word says; that the name is a `surname`, if no
+    word has said so."""
     serious = [one for one in signs if one.serious]
     taken = {word for one in serious if one.kind != "evocation" for word in one.sign.split()}
     parts = composition(judged)
@@ -319,7 +332,7 @@ def _reasons(
     own = ((one, one.reason(american=american)) for one in judged if one.word not in taken)
     told = [f"{reason}; {said}" if one in shared else reason for one, reason in own]
     if worst.language != "en":
-        told = [f"{worst.language}: {reason}" if reason == worst.reason else reason for reason in told]
+        told = [f"{', '.join(said_in)}: {reason}" if reason == worst.reason else reason for reason in told]
     told = told if judged else [NO_CONTENT_WORD]
     if worst.reason == SAYING:
         told = [under_law(SAYING, SAYINGS, american=american)]

@@ -36,7 +36,7 @@ from .description import (
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
-from .proper_names import is_surname
+from .proper_names import is_proper, is_surname
 from .qualities import is_praise
 from .quantities import quantity
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
@@ -82,9 +82,10 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2 and len(way) < len(plain) + 2]
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
+    borne = _after_given_name(plain)
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
-        content = _content_words(words, goods, meanings)
+        content = _content_words(words, goods, meanings, borne)
         each = tuple(_judge(word, goods, personal, surnames, meanings.get(word)) for word in content)
         judged = _with_lack(_with_quantities(each, goods))
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
@@ -147,6 +148,15 @@ def _as_surnames(name: str) -> tuple[str, ...]:
         return plain
     pairs = zip(plain, spelled, strict=True)
     return tuple(other if is_surname(other) and not is_surname(word) else word for word, other in pairs)
+
+
+def _after_given_name(words: tuple[str, ...]) -> str:
+    """The word after a first name, as whose surname it is read whatever it is made of: the name is someone's as a whole
+    (TMEP 1211.01(b)(iii)). "" if the first word is more than a first name."""
+    if len(words) != 2 or "given name" not in kinds(words[0]):
+        return ""
+    ordinary = any(not is_proper(one, words[0]) for one in lexicon().senses(words[0], labelled=False))
+    return "" if ordinary or place_of(words[0]) is not None else words[1]
 
 
 def _with_prefix(words: tuple[str, ...]) -> tuple[str, ...]:
@@ -328,9 +338,13 @@ def _same_class(word: str, goods: str) -> float:
     return min(1.0, sum(guess.score * theirs.get(guess.number, 0.0) for guess in classes(word, limit=45)))
 
 
-def _content_words(words: tuple[str, ...], goods: str, meanings: Mapping[str, Meaning]) -> tuple[str, ...]:
-    """The words that carry a name: compounds divided; small words, company forms and domain endings left out."""
-    units = [part for word in words for part in ((word,) if word in meanings else _divided(word, goods))]
+def _content_words(
+    words: tuple[str, ...], goods: str, meanings: Mapping[str, Meaning], borne: str = ""
+) -> tuple[str, ...]:
+    """The words that carry a name: compounds divided, but for one that someone bears (`borne`); small words, company
+    forms and domain endings left out."""
+    whole = {*meanings, borne}
+    units = [part for word in words for part in ((word,) if word in whole else _divided(word, goods))]
     small = {"function word", "company form", "domain ending"}
     content = tuple(one for one in units if (meanings[one].english if one in meanings else not kinds(one) & small))
     return content or tuple(unit for unit in units if "generic head" in kinds(unit))
@@ -369,7 +383,8 @@ def _is_name(run: str, goods: str) -> bool:
     """Whether several words are a place, a set phrase of praise or of a quality, a term told of such goods, or of what
     kind they are, or a fixed phrase that gives a picture (an early bird is no bird)."""
     term = term_for(run, goods)
-    told = bool(kinds(run) & {"laudatory", "quality"}) or place_of(run) is not None or is_picture(run)
+    praised = bool(kinds(run) & {"laudatory", "quality"}) or is_praise(run, "la")
+    told = praised or place_of(run) is not None or is_picture(run)
     return told or bool(of_a_kind(run, goods)) or (term is not None and term.weight > 0)
 
 

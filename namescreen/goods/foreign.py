@@ -15,6 +15,7 @@ from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
 from .composition import IMAGES, NO_TIE, is_picture
 from .description import NOTHING, describe_plainly, of_term
 from .evidence import is_trade_word, read
+from .grounds import ANY_LANGUAGE
 from .judged import Judged, Meaning
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, told
 from .phrases import plain_words
@@ -98,15 +99,17 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
 
 
 def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Meaning]:
-    """The runs of words that labels say as one of such goods, the longest first."""
+    """The runs of words that labels say as one of such goods, or that are praise, the longest first."""
     found: dict[str, Meaning] = {}
     taken: set[int] = set()
     for at, each in runs(words, LONGEST_TERM, 2):
         run, places = " ".join(each), range(at, at + len(each))
         term = label_term(run, goods, language)
-        if term is not None and term.weight and taken.isdisjoint(places):
+        said = Meaning(term.english, language, said=of_term(term)) if term is not None and term.weight else None
+        meaning = said or (Meaning("excellent", language) if is_praise(run, language) else None)
+        if meaning is not None and taken.isdisjoint(places):
             taken.update(places)
-            found[run] = Meaning(term.english, language, said=of_term(term))
+            found[run] = meaning
     return found
 
 
@@ -269,8 +272,9 @@ def in_every_language(name: str, goods: str) -> tuple[Judged, ...]:
 
 def read_by_law(laws: Iterable[str], held: Iterable[str]) -> tuple[str, ...]:
     """The languages beyond those `held` in which a name is read under `laws`, whatever languages its maker states: in
-    the European Union all of its own, elsewhere the common ones, which some buyers there may understand."""
-    read = {"EU": languages_of(("EU",))}
+    the European Union all of its own, in the United States and Canada all that are known here, elsewhere the common
+    ones, which some buyers there may understand."""
+    read = {"EU": languages_of(("EU",)), **dict.fromkeys(("US", *ANY_LANGUAGE), languages())}
     codes = dict.fromkeys(code for law in laws for code in read.get(law, COMMON))
     return tuple(code for code in codes if code in languages() and code not in held and code != "en")
 

@@ -11,6 +11,7 @@ from ..plain_text import some
 from ..territories import languages_of, law_of, members_of, territory
 
 __all__ = [
+    "ANY_LANGUAGE",
     "SURNAME_BARS",
     "TRANSLATING",
     "Ground",
@@ -172,6 +173,8 @@ _UNKNOWN = "not known here: ask the local office"
 TRANSLATING = frozenset(("US", "EU"))
 """Where a word of another language stands for what it means, whoever reads it there (TMEP 1209.03(g); EUTMR Article
 7(2))."""
+ANY_LANGUAGE = frozenset(("CA",))
+"""Where the name of the goods is refused in whatever language (Trademarks Act s. 12(1)(c))."""
 _ENGLISH_TOO = frozenset(("US", "EU", "CA", "IE", "MT", "IN", "SG", "ZA", "HK", "PH"))
 """Where English is one of several languages of the state; from memory."""
 SURNAME_BARS = frozenset(("US", "CA"))

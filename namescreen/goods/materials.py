@@ -7,7 +7,7 @@ from ..tables import open_table
 from .broader import leading_senses, names_above
 from .phrases import base_form, goods_words
 
-__all__ = ["is_material", "is_sort_of_stuff"]
+__all__ = ["is_material", "is_sort_of_stuff", "is_stuff"]
 
 AT_LARGE = {"wood": "wood", "wooden": "wood", "timber": "wood", "metal": "metal", "cloth": "fabric",
             "fabric": "fabric", "textile": "fabric"}  # fmt: skip
@@ -22,6 +22,11 @@ def is_sort_of_stuff(word: str, goods: str) -> bool:
     return bool(above & stated) or any({*_fields(first)} & {"noun.plant", "noun.food"} for first in made)
 
 
+def is_stuff(word: str) -> bool:
+    """Whether a word in base form is first of all a fibre, a wood, a stone or another sort of stuff."""
+    return word in open_table("naming_stuffs.tsv")
+
+
 def _fields(word: str) -> tuple[str, ...]:
     """WordNet's fields of the leading noun senses of a word."""
     return tuple(lexicon().domain(sense_id) for sense_id, _ in leading_senses(word, 2))
@@ -32,6 +37,6 @@ def is_material(word: str, fields: tuple[str, ...] = ("noun.substance", "noun.fo
     not in a rare sense beside others (puddle, of clay)."""
     base = base_form(word)
     leading = [sense_id for sense_id, _ in leading_senses(base, 2)]
-    plain = base in open_table("naming_stuffs.tsv") or all(lexicon().domain(one) in fields for one in leading)
+    plain = is_stuff(base) or all(lexicon().domain(one) in fields for one in leading)
     attested = {one.id for one in lexicon().senses(base, "n", labelled=False) if one.count}
     return any(lexicon().domain(one) in fields and (plain or one in attested) for one in leading)

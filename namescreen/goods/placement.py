@@ -35,7 +35,9 @@ NOTHING_OWN = 0.1
 TRANSLATED_LINE = 0.25
 """The chance of being inherently distinctive below which a translated name counts as descriptive or generic, lower than
 in English: a word has many meanings, and the one that fits the goods is chosen. Not where the meaning is `PLAIN`."""
-PLAIN = 0.8
+PLAIN, ON_LABELS = 0.8, 0.75
+"""How plainly a meaning describes the goods where no other is weighed against it; of what labels of such goods say,
+which is no choice among the senses of a dictionary, less is enough."""
 GENERIC_SCORE = 0.05
 """The most that the name of the goods themselves scores."""
 SAID_OF_GOODS = 0.5
@@ -118,6 +120,11 @@ def _is_loosely_tied(judged: tuple[Judged, ...]) -> bool:
     return 0 < len(told) < len(judged) and all(one.kind in loose for one in told)
 
 
+def _is_plain(one: Judged) -> bool:
+    """Whether the evidence of a word is so plain that no other meaning counts beside it."""
+    return one.evidence.weight >= (ON_LABELS if one.evidence.kind is EvidenceKind.TERM else PLAIN)
+
+
 def finding_of(
     language: str,
     name: str,
@@ -136,7 +143,7 @@ def finding_of(
         as_it_stands = chances_of(name, plain)
         found = tuple(sure * a + (1 - sure) * b for a, b in zip(found, as_it_stands, strict=True))
     strongest = max(translated or judged, key=lambda one: one.evidence.weight, default=None)
-    plainly = min((one.evidence.weight for one in judged), default=0.0) >= PLAIN
+    plainly = all(_is_plain(one) for one in judged)
     category, points = category_of(found, 0.5 if plainly or not translated else TRANSLATED_LINE), score(found)
     derived = any(one.meaning and one.meaning.about for one in judged)
     if not derived and (names_goods(judged, goods) or is_name_on_labels(judged)):

@@ -80,7 +80,7 @@ def test_a_word_made_like_a_protected_name_is_no_place_and_bars_nothing_in_the_u
         ("Cherry", "plum jam", "cherry", True),
         ("Leather Heron", "vegan belts", "leather", False),
         ("Swiss Roll", "cakes from Leeds", "", False),
-        ("Nordic Wool", "Norwegian jumpers", "", False),
+        ("Nordic Wool", "Norwegian jumpers", "wool", False),
         ("Plain Gold", "rings of gold", "", False),
         ("Real Leather", "leather belts", "", False),
         ("Genuine Swiss", "watches made in Switzerland", "", False),
