@@ -11,7 +11,7 @@ from ..lexicon import kinds, lexicon, name_rank
 from .animals import is_animal
 from .context import context
 from .description import PROVIDER, EvidenceKind
-from .judged import Judged
+from .judged import Judged, is_acronym
 from .materials import is_stuff
 from .phrases import base_form, items
 from .places import place_of
@@ -145,7 +145,7 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
     if len(judged) == 1:
-        return _is_material_of_goods(judged[0]) and " " not in judged[0].stands_for
+        return _is_material_or_grade(judged[0]) and " " not in judged[0].stands_for
     qualities = [is_quality(one.stands_for) for one in judged]
     if any(quality and _names_image(one.stands_for) for quality, one in zip(qualities, judged, strict=True)):
         return False  # a gentle giant is someone, however large
@@ -153,10 +153,12 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     return tied and any(qualities)
 
 
-def _is_material_of_goods(one: Judged) -> bool:
-    """Whether a word is a material of the goods, or one that labels of the like say."""
-    said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED and is_stuff(base_form(one.stands_for))
-    return said or one.evidence.kind is EvidenceKind.MATERIAL
+def _is_material_or_grade(one: Judged) -> bool:
+    """Whether a word is a material of the goods, or one that labels of the like say; also a letter, figure or code that
+    is a size or grade of them."""
+    code = len(one.word) == 1 or not one.word.isalpha() or is_acronym(one.word)
+    said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED
+    return (said and (code or is_stuff(base_form(one.stands_for)))) or one.evidence.kind is EvidenceKind.MATERIAL
 
 
 def only_colours(judged: tuple[Judged, ...], goods: str) -> bool:

@@ -9,7 +9,7 @@ from functools import lru_cache
 from ..tables import open_table
 from ..text import fold
 from .places import place_of
-from .trade_words import names_of
+from .trade_words import covered_names
 
 __all__ = ["LONGEST_PLACE", "KnownPlace", "comes_from", "known_places"]
 
@@ -38,17 +38,9 @@ def known_places(words: str, goods: str) -> tuple[KnownPlace, ...]:
     found = []
     for entry in dict.fromkeys(entry for key in keys for entry in (table.get(key) or "").split()):
         territory, known_for, names, kind = str(table.get(f"*{entry.rstrip('!')}")).split("|")
-        if not _called(goods).isdisjoint(known_for.split(",")):
+        if not covered_names(goods).isdisjoint(known_for.split(",")):
             found.append(KnownPlace(kind, territory, names, entry.endswith("!")))
     return tuple(found)
-
-
-@lru_cache(maxsize=256)
-def _called(goods: str) -> frozenset[str]:
-    """What the items of a list are called, and the terms that cover them at once (a mug: crockery)."""
-    names = names_of(goods)
-    above = (open_table("broader_goods.tsv").get(name) or "" for name in names)
-    return names.union(up for row in above for up in row.split(",") if up)
 
 
 def comes_from(word: str, goods: str) -> bool:

@@ -41,6 +41,11 @@ class Area:
     what: str
     is_ware: bool
 
+    @property
+    def is_narrow(self) -> bool:
+        """Whether its terms name no goods, and are told of these goods alone."""
+        return self.classes == (0,)
+
 
 @dataclass(frozen=True, slots=True)
 class LabelSense:

@@ -7,8 +7,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import islice
 
 from ..lexicon import lexicon
+from ..tables import open_table
+from .animals import is_animal
+from .broader import layers_above, leading_senses, names_of
 from .context import context
 from .groups import ties
 from .phrases import Item, items
@@ -16,9 +20,15 @@ from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, l
 from .words import base_form
 
 __all__ = [
-    "LONGEST_TERM", "TradeTerm", "called", "is_term", "is_unsaid", "label_term", "meaning_of", "names_of", "term_for",
+    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_term", "is_unsaid", "label_term", "meaning_of",
+    "term_for",
 ]  # fmt: skip
 
+STEPS_UP = 2
+"""How many steps up a dictionary a word for goods still stands for them: opener, hand tool, tool."""
+_THINGS = frozenset(("noun.artifact", "noun.food", "noun.substance", "noun.plant"))
+"""WordNet's fields of what goods are."""
+_FOR_ANIMALS = frozenset(("animal", "pet"))
 NAMED, NEAR = 0.95, 0.85
 """How plainly a term describes the goods it is told of, named as such or by a near word; as in `context`, ours."""
 ORDINARY = 0.8
@@ -54,7 +64,9 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     """What the term says of `goods`, in the area where it says most; None if it is no term of any trade, nor part or
     another form of one that labels say of such goods."""
     ordinary = lexicon().known(words)
-    told = _told(words, areas_of(words), goods, ordinary=ordinary)
+    single = areas_of(base_form(words)) if " " not in words else ()  # welders, of gloves for a welder
+    areas = dict.fromkeys((*areas_of(words), *(one for one in single if one.is_narrow)))
+    told = _told(words, tuple(areas), goods, ordinary=ordinary)
     if told is not None and told.weight >= PART:
         return told
     kept = PART * (ORDINARY if ordinary else 1.0)
@@ -113,14 +125,6 @@ def called(goods: str) -> frozenset[str]:
     return frozenset(one for item in items(goods) for one in _called(item))
 
 
-@lru_cache(maxsize=256)
-def names_of(goods: str) -> frozenset[str]:
-    """What the items of a list are called, and the other names of these wares."""
-    said = called(goods)
-    wares = (area for name in said for area in areas_of(name) if area.is_ware and name in area.names)
-    return said.union(*(area.names for area in wares))
-
-
 def _called(item: Item) -> tuple[str, ...]:
     """What an item is called, with all and with fewer of its modifiers."""
     words = (*item.modifiers, item.head)
@@ -141,6 +145,8 @@ def _is_of_class(area: Area, goods: str) -> bool:
 def _nearness(area: Area, goods: str) -> float:
     """How near the goods are to those that a term is told of, 0 for others."""
     around = context(goods)
+    if area.is_narrow:
+        return NAMED if _covers(area, goods) else 0.0
     if not area.is_ware:
         if {one.word for one in around.words} & {*area.names}:
             return NAMED
@@ -154,6 +160,36 @@ def _nearness(area: Area, goods: str) -> float:
             return SORT
     near = (around.near[one] for one in area.names if one in around.near)
     return NEAR if any(one.names_goods and one.weight >= NEAR for one in near) else 0.0
+
+
+def _covers(area: Area, goods: str) -> bool:
+    """Whether goods are called as those of an area, or by a word that these cover: a beanie is headgear; of goods for
+    an animal also by their head (bedding for hamsters: animal bedding)."""
+    heads = {item.head for item in items(goods)}
+    if not (covered_names(goods) | _broader(frozenset(heads))).isdisjoint(area.names):
+        return True
+    parted = (name.partition(" ") for name in area.names)
+    served = any(first in _FOR_ANIMALS and head in heads for first, _, head in parted)
+    return served and any(is_animal(one.word) for one in context(goods).words)
+
+
+@lru_cache(maxsize=256)
+def _broader(heads: frozenset[str]) -> frozenset[str]:
+    """The broader words of a dictionary for what goods are, a few steps up: a gauntlet is a glove."""
+    things = ([one for one, _ in leading_senses(head, 3) if lexicon().domain(one) in _THINGS] for head in heads)
+    leading = [one for each in things for one in each[:1]]
+    return frozenset(names_of(one for layer in islice(layers_above(leading), STEPS_UP + 1) for one in layer))
+
+
+@lru_cache(maxsize=256)
+def covered_names(goods: str) -> frozenset[str]:
+    """What the items of a list are called, the other names of these wares, and the terms that cover them at once (a
+    mug: crockery)."""
+    said = called(goods)
+    wares = (area for name in said for area in areas_of(name) if area.is_ware and name in area.names)
+    names = said.union(*(area.names for area in wares))
+    above = (open_table("broader_goods.tsv").get(name) or "" for name in names)
+    return names.union(up for row in above for up in row.split(",") if up)
 
 
 def _is_near(ware: Item, item: Item) -> bool:

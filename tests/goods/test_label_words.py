@@ -6,7 +6,7 @@ import pytest
 
 from namescreen.goods import Distinctiveness, distinctiveness, weakness
 from namescreen.goods.trade_table import areas_of, label_senses
-from namescreen.goods.trade_words import label_term, names_of, term_for
+from namescreen.goods.trade_words import covered_names, label_term, term_for
 
 
 @pytest.mark.parametrize(
@@ -76,8 +76,8 @@ def test_an_everyday_word_says_little_of_other_wares() -> None:
     assert other is None or other.weight < 0.5
 
 
-def test_names_of_one_ware_go_together() -> None:
-    assert {"cider", "perry"} <= names_of("cider")
+def test_covered_names_one_ware_go_together() -> None:
+    assert {"cider", "perry"} <= covered_names("cider")
     term = label_term("poiré", "cider", "fr")
     assert term is not None
     assert term.english == "perry"

@@ -1,5 +1,5 @@
-"""Turn wordlists/curated/trade_words.txt and label_words*.txt into wordlists/trade_words.tsv: words of trades -> where
-they are told of.
+"""Turn trade_words.txt, ground_terms.txt and label_words*.txt of wordlists/curated into wordlists/trade_words.tsv:
+words of trades -> where they are told of.
 
 python wordlists/build/trade_words.py [--to FOLDER]
 
@@ -40,7 +40,7 @@ def build() -> tuple[bytes, str]:
     """The table, and what it holds, in words."""
     areas: dict[str, str] = {}
     terms: dict[str, list[str]] = defaultdict(list)
-    for of_classes, goods, what, words in _lines("trade_words.txt"):
+    for of_classes, goods, what, words in (*_lines("trade_words.txt"), *_lines("ground_terms.txt")):
         number = _number(areas, of_classes, goods, what)
         for word in dict.fromkeys(_as_name(one) for one in words.split(",")):
             terms[word].append(number)
@@ -191,9 +191,9 @@ def main() -> None:
     print(told)
     write_table(
         to, "trade_words.tsv", contents,
-        source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, and label_words*.txt, what "
-        "labels and shops say of wares in nine languages, with the English sense; written for namescreen from memory, "
-        "no list was copied",
+        source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, ground_terms.txt, stuffs, "
+        "sorts, users, occasions and qualities, ware by ware, and label_words*.txt, what labels and shops say of wares "
+        "in nine languages, with the English sense; written for namescreen from memory, no list was copied",
         version=told, licence="MIT, as namescreen", build="python wordlists/build/trade_words.py",
     )  # fmt: skip
 
