@@ -36,7 +36,7 @@ from .description import (
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
-from .proper_names import is_proper, is_surname
+from .proper_names import after_given_name, is_surname
 from .qualities import is_praise
 from .quantities import quantity
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
@@ -82,7 +82,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said = [way for way in spoken if sum(word in _LETTERS for word in way) < 2 and len(way) < len(plain) + 2]
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
-    borne = _after_given_name(plain)
+    borne = after_given_name(plain)
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         content = _content_words(words, goods, meanings, borne)
@@ -150,15 +150,6 @@ def _as_surnames(name: str) -> tuple[str, ...]:
     return tuple(other if is_surname(other) and not is_surname(word) else word for word, other in pairs)
 
 
-def _after_given_name(words: tuple[str, ...]) -> str:
-    """The word after a first name, as whose surname it is read whatever it is made of: the name is someone's as a whole
-    (TMEP 1211.01(b)(iii)). "" if the first word is more than a first name."""
-    if len(words) != 2 or "given name" not in kinds(words[0]):
-        return ""
-    ordinary = any(not is_proper(one, words[0]) for one in lexicon().senses(words[0], labelled=False))
-    return "" if ordinary or place_of(words[0]) is not None else words[1]
-
-
 def _with_prefix(words: tuple[str, ...]) -> tuple[str, ...]:
     """`words` with Mc, Mac and O' joined to the surname that they begin: McTavish is one word."""
     joined: list[str] = []
@@ -224,11 +215,20 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     return Judged(word, evidence, coined, told, heard=as_goods if _names_goods(as_goods, goods) else "", own=own)
 
 
+def _as_told_nothing(one: Judged) -> Judged:
+    asked = [*one.asked]
+    asked[WORD.index("tie")] = asked[WORD.index("names the goods")] = 0.0
+    return replace(one, evidence=NOTHING, asked=tuple(asked))
+
+
 def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
     """A word of another language, judged by what it means; None if its meaning has no content word."""
     meant = judge_phrase(meaning.english, goods) or judge_phrase(word, goods)
     if meant is None:
         return None
+    term = term_for(meaning.english, goods) if meant.evidence.kind is EvidenceKind.TERM else None
+    if term is not None and term.by_image and is_picture(meaning.english):  # a moon bag is no bolso luna
+        meant = _as_told_nothing(meant)
     evidence, asked = meant.evidence, [*meant.asked]
     if meaning.said.weight > evidence.weight:
         evidence = replace(meaning.said, names_goods=meaning.said.names_goods or evidence.names_goods)

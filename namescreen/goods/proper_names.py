@@ -10,7 +10,9 @@ from ..text.inflection import other_number
 from .broader import names_above
 from .places import place_of
 
-__all__ = ["has_form_of_surname", "is_proper", "is_surname", "is_trade_name", "listed_surname"]
+__all__ = [
+    "after_given_name", "has_form_of_surname", "is_proper", "is_surname", "is_trade_name", "listed_surname",
+]  # fmt: skip
 
 SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
                    "shvili", "dottir", "ovich", "evich", "enko", "strom", "ingham", "huizen", "meyer",
@@ -92,3 +94,12 @@ def listed_surname(word: str) -> tuple[str, int | None]:
     bearers = other_number(word) if len(word) > SHORTEST_NAME and not lexicon().known(word) else ()
     either = (word, *sorted(one for one in bearers if len(one) < len(word)))
     return next(((one, rank) for one in either if (rank := name_rank(one)) is not None), (word, None))
+
+
+def after_given_name(words: tuple[str, ...]) -> str:
+    """The word after a first name, as whose surname it is read whatever it is made of: the name is someone's as a whole
+    (TMEP 1211.01(b)(iii)). "" if the first word is more than a first name."""
+    if len(words) != 2 or "given name" not in kinds(words[0]):
+        return ""
+    ordinary = any(not is_proper(one, words[0]) for one in lexicon().senses(words[0], labelled=False))
+    return "" if ordinary or place_of(words[0]) is not None else words[1]

@@ -57,6 +57,8 @@ class TradeTerm:
     english: str = ""
     of_labels: bool = False
     """Whether labels say it of the goods, and it is no kind of them."""
+    by_image: bool = False
+    """Whether an everyday word of the language stands for it: what it translates to elsewhere does not."""
 
 
 @lru_cache(maxsize=1 << 14)
@@ -99,7 +101,8 @@ def _told(
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
         what = one.what.replace("said of", "a name for goods like", 1) if kind and one.is_ware else one.what
-        told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind))
+        by_image = ordinary and not one.is_ware and not one.is_narrow
+        told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind, by_image))
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 
 

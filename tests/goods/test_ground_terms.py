@@ -27,7 +27,7 @@ def category(name: str, goods: str) -> str:
         ("Beekeepers", "protective gauntlets"),
         ("Huggable", "soft toys"),
         ("Tarnishproof", "silver rings"),
-        ("HB", "pencils"),
+        ("4B", "pencils"),
         ("VSOP", "brandy"),
         ("P240", "sandpaper"),
         ("XL", "sweatshirts"),
