@@ -26,7 +26,7 @@ from .options import (
     make_app,
 )
 from .output import BELOW, PARTS_SHOWN, Column, Format, Row, print_disclaimer, say_below, show, width
-from .talk import counted, progress, say
+from .talk import counted, say
 
 if TYPE_CHECKING:
     from namescreen.generation import Candidate, Candidates
@@ -121,8 +121,9 @@ def brainstorm(
     What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers
     beside it run from 0 to 1, 1 the better end: how much of the brief its sources bring to mind (evokes), how usual its
     letters and sounds are (says), how indirectly it speaks of the goods (indirect; how distinctive a name is, screen
-    judges). A name with an unlucky reading in the brief's languages, or all but the same as a mark, is left out; how
-    many were is told, and --all lists them. Names beyond the brief's lengths are not counted.
+    judges). A name with an unlucky reading in the brief's languages, all but the same as a mark, or (of the first 400)
+    one that screen would call descriptive, a surname or a place in a market, is left out; how many were is told, and
+    --all lists them. Names beyond the brief's lengths are not counted.
     """
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of
@@ -151,8 +152,7 @@ def brainstorm(
 
         steer_session(settled, session, shortlist, marks)
         return
-    with progress("Brainstorming"):
-        found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
+    found = candidates(settled, constructions=construction, like=like or (), starts=starts, register=marks)
     names = _first(found, limit)
     show_candidates(names, form)
     print_disclaimer(form)
@@ -215,6 +215,8 @@ def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:
     counts += [f"{wares} for naming the goods or a ware like them"] if wares else []
     avoided = sum(one.kind == "avoid" for one in found.left_out)
     counts += [f"{avoided} for what is to be avoided"] if avoided else []
+    refused = sum(one.kind == "refused" for one in found.left_out)
+    counts += [f"{refused} for what an office may refuse (descriptive, a surname, a place)"] if refused else []
     counts += [f"{count} for an unlucky reading in {language}" for language, count in sorted(read.items())]
     way = f"Left out on the way to {'this name' if given == 1 else f'these {given:,} names'}"
     say(f"{way}: {'; '.join(counts)}." + ("" if form else " --all lists them."))

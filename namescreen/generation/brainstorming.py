@@ -7,12 +7,14 @@ hand is bounded, and so is the memory of what was already seen; asking for more 
 
 from __future__ import annotations
 
+import heapq
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations, islice
 from typing import TYPE_CHECKING, TypedDict, Unpack
 from zlib import crc32
 
+from ..ahead import Ahead
 from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import zipf
@@ -43,6 +45,11 @@ _PATIENCE = 20  # waves without a name that fits, after which an endless constru
 _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
+_SCREENED = 20
+"""Pages without names that an office may refuse for what they are, as far as a screening can tell: to ask it of every
+name that a brief has to give would take minutes."""
+_LAST_OF_MOST = "saying"  # the last of the constructions that most names of a page come from
+_LOOKED_AT = 40  # names that a page is likely chosen from
 _NAMES_THE_GOODS = 0.15  # the part "indirect" at which a word names the goods
 _HARD_TO_OWN = {**dict.fromkeys(AS_IT_IS, 0.7), "saying": 0.85}
 """The factor then, but for one that pleased much for these goods: nobody could own it (TMEP 1209.01); a saying has a
@@ -54,13 +61,17 @@ _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word alr
 
 @dataclass(frozen=True, slots=True)
 class LeftOut:
-    """A name that was good enough to be shown but was not, and why: for a "mark", for the "goods", for what the brief
-    would "avoid", or for a "reading" in a `language`."""
+    """A name that was good enough to be shown but was not, and why: for a "mark", for the "goods", for what it may be
+    "refused" for by an office, for what the brief would "avoid", or for a "reading" in a `language`."""
 
     candidate: Candidate
     because: str
     kind: str
     language: str = ""
+
+
+_Asked = tuple[Proposal, float, bool]
+"""A name, how it pleased for these goods, and whether it is screened: see `Flags.of`."""
 
 
 class Choices(TypedDict, total=False):
@@ -162,31 +173,39 @@ class Candidates(Iterator[Candidate]):
     ) -> None:  # fmt: skip
         self.left_out: list[LeftOut] = []
         self._brief, self._taste, self._starts, self._seed = brief, taste, starts, seed
-        without = tuple(word for text in taste.without for word in tokenize(text))
-        liking = Liking(taste, words_of(brief) if taste.models else ())
-        self._material: Material = gather(brief, seed=seed, without=without, weigh=liking.weight, left=taste.left)
-        self._ideas = {idea.word: idea for idea in reversed(self._material.ideas)}
-        self._judge = Judge(weights_of(brief), self._material.brief_terms, self._material.ideas, brief.goods)
-        self._flags = Flags(brief, register)
-        self._streams = {
-            name: propose(self._material)
-            for name, propose in CONSTRUCTIONS.items()
+        self._constructions = [
+            name for name in CONSTRUCTIONS
             if (name not in ON_REQUEST if constructions is None else name in constructions)
-        }
+        ]  # fmt: skip
+        self._weights = weights_of(brief)
+        flags = Flags(brief, register)
+        self._flags = Ahead[_Asked, "tuple[str, ...] | Refusal"](lambda asked: flags.of(*asked), flags.get_ready)
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
-        self._liking = liking.among(self._ideas)
         self._shares = FURTHER if taste.worn else FIRST
         self._seen = _BloomFilter()
+        self._given = 0  # pages
         self._pages = self._turn()
+
+    def _gather(self) -> None:
+        """What the names are made of: the costliest step, left until the first one is asked for."""
+        brief, taste = self._brief, self._taste
+        without = tuple(word for text in taste.without for word in tokenize(text))
+        liking = Liking(taste, words_of(brief) if taste.models else ())
+        self._material: Material = gather(brief, seed=self._seed, without=without, weigh=liking.weight, left=taste.left)
+        self._ideas = {idea.word: idea for idea in reversed(self._material.ideas)}
+        self._judge = Judge(self._weights, self._material.brief_terms, self._material.ideas, brief.goods)
+        self._streams = {name: CONSTRUCTIONS[name](self._material) for name in self._constructions}
+        self._liking = liking.among(self._ideas)
 
     def __next__(self) -> Candidate:
         return next(self._pages)
 
     def _turn(self) -> Iterator[Candidate]:
         """Candidates, page by page; the first wave is scored before the first candidate is given out."""
+        self._gather()
         in_hand: list[Judged] = []
-        fruitless = given = 0
+        fruitless = 0
         while self._streams or in_hand:
             fresh = self._wave() if self._streams else []
             fruitless = 0 if fresh else fruitless + 1
@@ -195,10 +214,11 @@ class Candidates(Iterator[Candidate]):
             in_hand += fresh
             in_hand.sort(key=lambda entry: (-entry.rank, entry.candidate.text))
             del in_hand[_IN_HAND:]
+            self._flags.expect(map(self._asked, in_hand[:_LOOKED_AT]))
             # early pages are the best of all candidates; later ones come from fewer, so that they come sooner
-            for _ in range(1 + given // _EAGER):
+            for _ in range(1 + self._given // _EAGER):
                 page, in_hand = choose(in_hand, self._checked, self._shares)
-                given += 1
+                self._given += 1
                 yield from page
                 if not page:
                     break
@@ -214,7 +234,14 @@ class Candidates(Iterator[Candidate]):
                     found.append(self._judged(proposal))
             if drawn < _QUOTA[name] * narrow:
                 del self._streams[name]
+            if name == _LAST_OF_MOST:
+                likely = heapq.nsmallest(_LOOKED_AT, found, key=lambda entry: -entry.worth)
+                self._flags.expect(map(self._asked, likely))
         return found
+
+    def _asked(self, entry: Judged) -> _Asked:
+        """What is asked of the flags."""
+        return entry.proposal, entry.candidate.parts["chosen"], self._given < _SCREENED
 
     def _judged(self, proposal: Proposal) -> Judged:
         parts = self._judge.parts(proposal)
@@ -288,7 +315,7 @@ class Candidates(Iterator[Candidate]):
         verdict = (
             Refusal("avoid", f"holds {avoided}, which is to be avoided")
             if avoided
-            else self._flags.of(proposal, candidate.parts["chosen"])
+            else self._flags(self._asked(entry))
         )
         if isinstance(verdict, Refusal):
             self.left_out.append(LeftOut(candidate, verdict.because, verdict.kind, verdict.language))

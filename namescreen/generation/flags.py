@@ -1,4 +1,5 @@
-"""Remarks on a candidate: unlucky readings, and marks that it nearly equals."""
+"""Remarks on a candidate, and why it must not be shown: unlucky readings, marks that it nearly equals, wares that it
+names, and what an office may refuse it for."""
 
 from __future__ import annotations
 
@@ -8,11 +9,13 @@ from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..connotations import readings
+from ..outcome import NotChecked
 from ..policy import NEAR_IN_SOUND
 from ..pronunciation import pronounce_words, sound_similarity
 from ..pronunciation.predictability import spellings
 from ..text import fold, tokenize
 from .candidate import Proposal
+from .material import title
 from .wares import Wares
 
 if TYPE_CHECKING:
@@ -38,7 +41,8 @@ _AS_THEY_ARE = frozenset(("found", "saying", "foreign", "figure", "changed"))  #
 
 @dataclass(frozen=True, slots=True)
 class Refusal:
-    """Why a name must not be shown: a `kind` ("mark", "goods", "avoid", or "reading" in a `language`), and why."""
+    """Why a name must not be shown: a `kind` ("mark", "goods", "refused", "avoid", or "reading" in a `language`), and
+    why."""
 
     kind: str
     because: str
@@ -50,13 +54,18 @@ class Flags:
 
     def __init__(self, brief: Brief, register: Register | None) -> None:
         self._languages = tuple(dict.fromkeys(("en", *brief.languages)))
-        self._wares = Wares(brief)
-        self._marks = {_letters(mark.text): mark.text for mark in register.marks} if register is not None else {}
+        self._brief, self._register = brief, register
 
-    def of(self, proposal: Proposal, pleased: float = 0.0) -> tuple[str, ...] | Refusal:
+    def get_ready(self) -> None:
+        """Meet what every name needs, with a name that says what the brief says."""
+        concept = title(self._brief.concepts[0].word)
+        self.of(Proposal(concept, (concept.casefold(),), "found", "", (), ""))
+
+    def of(self, proposal: Proposal, pleased: float = 0.0, screened: bool = True) -> tuple[str, ...] | Refusal:
         """Remarks on a name; or why it must not be shown: it reads badly in one of the brief's languages, or
         is all but the same as an existing mark, or names the goods, another ware like them (see `Wares.named_by` for
-        `pleased`) or a stuff that they are not made of."""
+        `pleased`) or a stuff that they are not made of; or, where it is `screened`, an office may refuse it for what it
+        is, as a screening would tell the maker."""
         ware = self._wares.named_by(proposal, pleased)
         if ware:
             return Refusal("goods", ware)
@@ -73,10 +82,39 @@ class Flags:
                 return Refusal("reading", because, reading.language)
             if reading.severity >= _MILD:
                 remarks.append(because)
+        refused = self._refused(proposal.text) if screened else ""
+        if refused:
+            return Refusal("refused", refused)
         taken_for = _taken_for(proposal)
         if taken_for:
             remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
+
+    def _refused(self, text: str) -> str:
+        """For what an office in a market of the brief may refuse a name, as `namescreen.goods` finds it for a
+        screening: generic, descriptive, a surname, a place, or a sign that may not be registered; "" if for nothing."""
+        from ..goods import CATEGORIES, distinctiveness
+
+        brief = self._brief
+        if not brief.goods:
+            return ""
+        found = distinctiveness(
+            text, brief.goods, languages=brief.languages or None, markets=brief.markets, classes=brief.classes,
+            product=brief.product,
+        )  # fmt: skip
+        if isinstance(found, NotChecked):
+            return ""
+        serious = next((f'"{sign.sign}": {sign.reason}' for sign in found.protected if sign.serious), "")
+        return serious or (f"{found.called}: {found.reasons[0]}" if found.category in CATEGORIES[:2] else "")
+
+    @cached_property
+    def _wares(self) -> Wares:
+        return Wares(self._brief)
+
+    @cached_property
+    def _marks(self) -> dict[str, str]:
+        """The marks by their letters."""
+        return {_letters(mark.text): mark.text for mark in self._register.marks} if self._register is not None else {}
 
     @cached_property
     def _by_sound(self) -> dict[str, str]:

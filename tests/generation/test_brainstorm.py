@@ -16,6 +16,7 @@ from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
 from namescreen.generation.brainstorming import Candidates
 from namescreen.generation.senses import unfit
+from namescreen.goods import Distinctiveness, distinctiveness
 from namescreen.lexicon import association
 from namescreen.pronunciation import pronounce_words
 from namescreen.pronunciation.phones import is_vowel
@@ -195,6 +196,25 @@ def test_what_is_left_out_is_told_with_the_reason(studio: Brief, tmp_path: Path)
             assert readings(one.candidate.text, languages=(one.language,), dictionaries=())
 
 
+@pytest.mark.parametrize("markets", [(), ("GB",), ("US", "DE")])
+def test_no_name_is_offered_that_a_screening_would_refuse_for_what_it_is(markets: tuple[str, ...]) -> None:
+    brief = Brief(goods="cooking spoons of cherry wood", concepts=tuple(map(Concept, ("stir", "grain", "hearth"))),
+                  markets=markets)  # fmt: skip
+
+    def refused(name: str) -> bool:
+        told = distinctiveness(name, brief.goods, markets=markets)
+        assert isinstance(told, Distinctiveness)
+        return told.category in ("generic", "descriptive") or any(sign.serious for sign in told.protected)
+
+    found = candidates(brief)
+    shown = [candidate.text for candidate in islice(found, 40)]
+    left = {one.candidate.text: one.because for one in found.left_out if one.kind == "refused"}
+    assert not any(map(refused, shown))
+    assert left
+    assert all(map(refused, left))
+    assert 'descriptive: "spurtle": said of "wooden spoon" on labels (from memory)' in left.values()
+
+
 def test_another_ware_of_the_same_trade_is_left_out_with_the_reason() -> None:
     found = candidates(Brief(goods="bags for bicycles", concepts=(Concept("carry"), Concept("ride"))))
     shown = {candidate.text for candidate in islice(found, 60)}
@@ -264,8 +284,9 @@ def test_a_saying_with_the_goods_own_word_stands_back() -> None:
 
     def indirect(goods: str) -> float:
         brief = Brief(goods=goods, concepts=(Concept("breakfast"), Concept("bread")))
-        found = islice(candidates(brief, constructions=("saying",)), 200)
-        return next(one.parts["indirect"] for one in found if one.text == "Bread and Butter")
+        found = candidates(brief, constructions=("saying",))
+        met = [*islice(found, 200), *(one.candidate for one in found.left_out)]
+        return next(one.parts["indirect"] for one in met if one.text == "Bread and Butter")
 
     assert indirect("butter dishes") == 0
     assert indirect("egg cups") > 0
