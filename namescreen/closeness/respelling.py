@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator
 from functools import cache, lru_cache
 
 from ..lexicon import lexicon, zipf
@@ -103,10 +102,13 @@ def _is(part: str, said: str) -> bool:
     return part == said or heard_word(part) == said
 
 
-def _everyday(code: str, least: float) -> Iterator[tuple[str, float]]:
+@lru_cache(maxsize=1 << 14)
+def _everyday(code: str, least: float) -> tuple[tuple[str, float], ...]:
     """The known words with this sound, and with an r that the spelling leaves out (supa: super), and how common they
     are on the Zipf scale."""
-    for said in (code, code[:-1] + "R") if code[-1:] in ("x", "A") else (code,):
-        for word, frequency in words_heard(said).items():
-            if frequency >= least and len(word) > 2 and lexicon().bases(word):
-                yield word, frequency
+    return tuple(
+        (word, frequency)
+        for said in ((code, code[:-1] + "R") if code[-1:] in ("x", "A") else (code,))
+        for word, frequency in words_heard(said).items()
+        if frequency >= least and len(word) > 2 and lexicon().bases(word)
+    )

@@ -248,6 +248,8 @@ def spellings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     """English words as written, and with what is also written as one word (hair pin, hairpin) or as two."""
     pairs = ((at, first + second) for at, (first, second) in enumerate(pairwise(words)))
     joined = ((*words[:at], one, *words[at + 2 :]) for at, one in pairs if is_known(one))
+    if all(map(is_known, words)):  # known words are not divided
+        return tuple(dict.fromkeys((words, *joined)))
     apart = tuple(part for word in words for part in segmentations(word)[-1])
     divided = apart if all(map(is_known, apart)) else words
     return tuple(dict.fromkeys((words, *joined, divided)))

@@ -31,6 +31,7 @@ _INHABITANTS = {
 }
 """Endings of words for what comes from a place, or lives there, in Spanish, Italian, Portuguese, German, French and
 English, and in what the place's own name may end instead; from memory of their grammars."""
+_ENDINGS = tuple(ending for endings in _INHABITANTS for ending in endings)
 LEAST_NAME, LEAST_STEM = 5, 4
 """The fewest letters of a place's name, and of what is left of it, by which readers know it again."""
 
@@ -55,7 +56,7 @@ def place_of(word: str) -> Place | None:
 
 @lru_cache(maxsize=1 << 14)
 def _from_its_name(word: str) -> Place | None:
-    if kinds(word) or lexicon().known(word) or f"find {word}" in open_table("naming_ideas.tsv"):
+    if not word.endswith(_ENDINGS) or kinds(word) or lexicon().known(word) or f"find {word}" in open_table("naming_ideas.tsv"):
         return None
     for endings, instead in _INHABITANTS.items():
         for ending in endings:

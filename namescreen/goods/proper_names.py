@@ -70,8 +70,10 @@ def is_surname(word: str) -> bool:
     """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
     word, rank = listed_surname(word)
     if rank is None:  # an ending alone makes no surname: someone must be found to bear it
+        if not has_form_of_surname(word):
+            return False
         borne = word.startswith(SURNAME_BEGINNINGS) or any(zipf(word, one) for one in ("en", *frequency_languages()))
-        return borne and has_form_of_surname(word) and not lexicon().known(word) and place_of(word) is None
+        return borne and not lexicon().known(word) and place_of(word) is None
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
         return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not is_proper(sense, word)]

@@ -10,8 +10,8 @@ from collections.abc import Callable
 from functools import cache, lru_cache
 
 __all__ = [
-    "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "endings_of", "is_feminine_of", "made_small",
-    "possible_bases", "possible_stems", "shared_with", "skeleton", "stems", "stems_by_language",
+    "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "endings_of", "is_feminine_of", "languages_by_stem",
+    "made_small", "possible_bases", "possible_stems", "shared_with", "skeleton",
 ]  # fmt: skip
 
 _ENDINGS = {
@@ -82,10 +82,11 @@ _CHANGING = {
 _LONGEST_CHANGE = 8
 _ALL_ENDINGS = {code: frozenset(("", *text.split())) for code, text in _ENDINGS.items()}
 _WITH_ENDING = {
-    ending: [code for code, endings in _ALL_ENDINGS.items() if ending in endings]
+    ending: frozenset([code for code, endings in _ALL_ENDINGS.items() if ending in endings])
     for ending in frozenset[str]().union(*_ALL_ENDINGS.values())
 }
 _LONGEST_ENDING = max(map(len, _WITH_ENDING))
+_EVERY_LANGUAGE, _NO_LANGUAGE = frozenset(_ENDINGS), frozenset[str]()
 _CHANGED_IN_DUTCH = {"v": "f", "z": "s"}
 _DOUBLED = re.compile(r"(.)\1")
 _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
@@ -135,13 +136,18 @@ def made_small(word: str, language: str) -> list[str]:
     language's endings for them."""
     if language not in _DIMINUTIVES:
         return []
-    ending, endings = _DIMINUTIVES[language]
-    match = re.fullmatch(f"(.{{2,}}){ending}", word)
+    pattern, endings = _diminutives()[language]
+    match = pattern.fullmatch(word)
     if not match:
         return []
     stem = match[1]
     stems = [stem[: len(stem) - len(now)] + before for now, before in _RESTORED if stem.endswith(now)]
     return list(dict.fromkeys(one + match.expand(ending) for one in stems for ending in endings))
+
+
+@cache
+def _diminutives() -> dict[str, tuple[re.Pattern[str], tuple[str, ...]]]:
+    return {code: (re.compile(f"(.{{2,}}){ending}"), endings) for code, (ending, endings) in _DIMINUTIVES.items()}
 
 
 def base_stem(word: str, language: str) -> str:
@@ -154,31 +160,33 @@ def possible_stems(word: str, language: str) -> tuple[str, ...]:
 
     A stem is a form without its ending, doubled letters and final vowels: forms of one word share one for regular
     inflection; other words may share it by chance."""
-    plain, inflected = stems_by_language(word)
-    return inflected.get(language, plain)
+    found = (stem for one in restored(word, language) for stem in _stems_by_ending(one, language))
+    return tuple(dict.fromkeys(found))
 
 
 @lru_cache(maxsize=1 << 16)
-def stems_by_language(
-    word: str, among: frozenset[str] = frozenset(_ENDINGS)
-) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
-    """The stems of `word` in the languages of which it shows no ending, and in each of the others `among` some."""
+def languages_by_stem(word: str) -> dict[str, frozenset[str]]:
+    """The `possible_stems` of `word`, each with the languages in which it is one; do not change the result.
+
+    Most languages take the same endings off in the same way, so this is found for all of them at once.
+    """
     if len(word) < SHORTEST:
-        return (word,), {}
-    bare = _bare(word)
-    found: dict[str, list[str]] = {}
+        return {word: _EVERY_LANGUAGE}
+    found = {_bare(word): _EVERY_LANGUAGE}
     for size in range(min(_LONGEST_ENDING, len(word) - SHORTEST), 0, -1):
-        for language in _WITH_ENDING.get(word[-size:], ()):
-            if language in among:
-                found.setdefault(language, []).append(_bare(word[:-size]))
-    inflected = {language: tuple(dict.fromkeys((*stems, bare))) for language, stems in found.items()}
-    # where more than the ending changes
-    for language in _CHANGING.get(word[-1], frozenset()) & among:
-        if len(restored(word, language)) > 1:
-            inflected[language] = _stems_in(word, language)
-    if "nl" in among and ("nl" in inflected or bare[-1] in _CHANGED_IN_DUTCH):
-        inflected["nl"] = _stems_in(word, "nl")
-    return (bare,), inflected
+        languages = _WITH_ENDING.get(word[-size:])
+        if languages:
+            stem = _bare(word[:-size])
+            found[stem] = found.get(stem, _NO_LANGUAGE) | languages
+    apart = [language for language in _changing(word) if len(restored(word, language)) > 1]
+    if any(stem[-1] in _CHANGED_IN_DUTCH for stem in found):
+        apart.append("nl")
+    if apart:
+        found = {stem: languages.difference(apart) for stem, languages in found.items()}
+        for language in apart:
+            for stem in possible_stems(word, language):
+                found[stem] = found.get(stem, _NO_LANGUAGE) | {language}
+    return found
 
 
 @cache
@@ -186,20 +194,27 @@ def _changes(language: str) -> tuple[tuple[re.Pattern[str], str], ...]:
     return tuple((re.compile(pattern), new) for pattern, new in _CHANGES[language])
 
 
+@cache
+def _any_change(last: str) -> re.Pattern[str]:
+    """What is found in a word with this last letter where more than its ending may have changed in some language."""
+    return re.compile("|".join(pattern for code in _CHANGING[last] for pattern, _ in _CHANGES[code]))
+
+
+def _changing(word: str) -> frozenset[str]:
+    """The languages in which more than the ending of `word` may have changed: none for most words."""
+    last = word[-1:]
+    changed = last in _CHANGING and _any_change(last).search(word[-_LONGEST_CHANGE:])
+    return _CHANGING[last] if changed else _NO_LANGUAGE
+
+
 @lru_cache(maxsize=1 << 16)
 def restored(word: str, language: str) -> tuple[str, ...]:
     """What `word` may have come from where more changes than the ending (lapices, lapiz); last, itself."""
-    if language not in _CHANGING.get(word[-1:], ()):
+    if language not in _changing(word):
         return (word,)
     kept, end = word[:-_LONGEST_CHANGE], word[-_LONGEST_CHANGE:]
-    matches = ((pattern.search(end), new) for pattern, new in _changes(language))
-    found = [kept + end[: match.start()] + match.expand(new) for match, new in matches if match]
+    found = [kept + pattern.sub(new, end) for pattern, new in _changes(language) if pattern.search(end)]
     return (*(one for one in found if len(one) >= SHORTEST), word)
-
-
-def _stems_in(word: str, language: str) -> tuple[str, ...]:
-    found = (stem for one in restored(word, language) for stem in _stems_by_ending(one, language))
-    return tuple(dict.fromkeys(found))
 
 
 def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
@@ -215,7 +230,7 @@ def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=1 << 16)
 def _undoubled(word: str) -> str:
-    return _DOUBLED.sub(r"\1", word)
+    return _DOUBLED.sub(r"\1", word) if _DOUBLED.search(word) else word  # most have none, and a search costs less
 
 
 @lru_cache(maxsize=1 << 16)
@@ -267,28 +282,19 @@ def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int
     return same if len(lost) <= MOST_LOST and ending in endings else 0
 
 
-def stems(word: str, languages: tuple[str, ...]) -> dict[str, list[str]]:
-    """The possible stems of `word` in each language: the languages by stem."""
-    found: dict[str, list[str]] = {}
-    plain, inflected = stems_by_language(word)
-    for language in languages:
-        for one in inflected.get(language, plain):
-            found.setdefault(one, []).append(language)
-    return found
-
-
 _SPELLINGS = (
     (r"[tcz]ion(e|er|en|es|s)?$|zioni$|cao$|coes$|ties?$|cj[ae]$|ciok?$|tiot?$|sjon$|cij[aei]$", "sion"),
     (r"i(tat|dad|dade|teit|tet|teet|tate)(en|er|es|s)?$", "iti"),
-    (r"sch|sh|sz|sj", "s"), (r"ph", "f"), (r"th", "t"), (r"qu|ck|ch", "k"), (r"c(?=[eiy])|z", "s"), (r"c|q", "k"),
-    (r"x", "ks"), (r"[yj]", "i"), (r"w", "v"), (r"ae|oe", "e"), (r"ou|eu", "u"), (r"(.)\1", r"\1"),
-    (r"[aeiou]*r?[aeiou]*$", lambda end: "r" if "r" in end[0] else ""), (r"f$", "v"),
+    (r"sch|sh|sz|sj", "s"), (r"ph", "f"), (r"th", "t"), (r"qu|ck|ch", "k"), (r"c(?=[eiy])|z", "s"),
 )  # fmt: skip
+_LETTERS = str.maketrans({"c": "k", "q": "k", "x": "ks", "y": "i", "j": "i", "w": "v"})
+_TWO_VOWELS = ((r"ae|oe", "e"), (r"ou|eu", "u"))
+"""Spellings of one sound, and the one that stands for them; where several rows apply, in this order."""
 
 
 @cache
-def _respelled() -> tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...]:
-    return tuple((re.compile(pattern), new) for pattern, new in _SPELLINGS)
+def _respelled(spellings: tuple[tuple[str, str], ...]) -> tuple[tuple[Callable[[str, str], str], str], ...]:
+    return tuple((re.compile(pattern).sub, new) for pattern, new in spellings)
 
 
 @lru_cache(maxsize=1 << 14)
@@ -296,6 +302,12 @@ def skeleton(word: str) -> str:
     """What an international word keeps in all spellings: chronometer, Kronometer, cronómetro, all kronomet r.
 
     The spellings of Greek and Latin sounds are made one, and the ending's vowels left out."""
-    for pattern, new in _respelled():
-        word = pattern.sub(new, word)
-    return word
+    for respelled, new in _respelled(_SPELLINGS):
+        word = respelled(new, word)
+    word = word.translate(_LETTERS)
+    for respelled, new in _respelled(_TWO_VOWELS):
+        word = respelled(new, word)
+    word = _undoubled(word).rstrip("aeiou")
+    if word.endswith("r"):
+        return word[:-1].rstrip("aeiou") + "r"
+    return word[:-1] + "v" if word.endswith("f") else word

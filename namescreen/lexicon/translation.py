@@ -20,12 +20,11 @@ from .foreign_forms import (
     COMPOUNDING,
     WITH_DIMINUTIVES,
     is_feminine_of,
+    languages_by_stem,
     made_small,
     possible_stems,
     shared_with,
     skeleton,
-    stems,
-    stems_by_language,
 )
 from .frequency import frequency_languages, zipf
 
@@ -66,6 +65,7 @@ SENSES_OF_A_PART = 5
 UNLIKELY = 0.85
 """The factor on the score of a compound whose parts, so translated, have nothing to do with each other."""
 MOST = 24
+_NO_LANGUAGE = frozenset[str]()
 _SOURCES = {
     "g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling",
     "d": "diminutive",
@@ -107,10 +107,10 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     folded = fold(word)
     found = list(listed_translations(folded, language))
     known = {one.language for one in found}
-    plain, inflected = stems_by_language(folded)
+    guessable = WITH_DIMINUTIVES.union(*_respelled(folded).values())
     for code in _asked(language):
-        if code not in known:
-            guessed = _diminutive(folded, code) or _international(inflected.get(code, plain))
+        if code in guessable and code not in known:
+            guessed = _diminutive(folded, code) or _international(folded, code)
             found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in guessed]
     return _best(found)
 
@@ -131,7 +131,7 @@ def _without_compounds(folded: str, language: str | None) -> tuple[Translation, 
 def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...]:
     found = list(_of_entries(folded, language))
     cuts = range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1)
-    may = frozenset[str]().union(*(_possible_in(folded[:cut]) for cut in cuts))
+    may = _NO_LANGUAGE.union(*(_possible_in(folded[:cut]) for cut in cuts))
     may -= {one.language for one in found}
     for code in _asked(language):
         if code in may:
@@ -145,11 +145,14 @@ def _of_entries(folded: str, language: str | None) -> tuple[Translation, ...]:
     return tuple([Translation(code, english, score, _SOURCES[source]) for code, (english, score, source) in found])
 
 
+@lru_cache(maxsize=64)
 def _asked(language: str | None) -> tuple[str, ...]:
     return languages() if language is None else tuple(code for code in languages() if code == language)
 
 
 def _best(found: list[Translation]) -> tuple[Translation, ...]:
+    if len(found) < 2:
+        return tuple(found)
     return tuple(sorted(found, key=lambda one: (-one.score, one.language, one.english))[:MOST])
 
 
@@ -184,7 +187,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     it stands before another part of a compound."""
     found: dict[str, dict[str, tuple[str, float, str]]] = {}
     of_masculine: dict[str, Senses] = {}
-    for key, codes in stems(word, asked).items():
+    for key, codes in _listed_stems(word, asked):
         for code, listed, senses in _row(key):
             if code in codes and is_feminine_of(word, listed, code):
                 of_masculine[code] = [(english, score * INFLECTED, source) for english, score, source in _read(senses)]
@@ -200,6 +203,20 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     return of_masculine | {code: list(best.values()) for code, best in found.items()}
 
 
+def _listed_stems(word: str, asked: tuple[str, ...]) -> list[tuple[str, frozenset[str]]]:
+    """The stems of `word` that are in the table, each with the languages among those `asked` in which it is one. Those
+    of the first language come first, the longest ending first: of equally good senses the first counts."""
+    by_stem = languages_by_stem(word)
+    found = [(stem, by_stem[stem].intersection(asked)) for stem in by_stem if _row(stem)]
+
+    def place(one: tuple[str, frozenset[str]]) -> tuple[int, int]:
+        first = min(map(asked.index, one[1]))
+        return first, possible_stems(word, asked[first]).index(one[0])
+
+    found = [one for one in found if one[1]]
+    return sorted(found, key=place) if len(found) > 1 else found
+
+
 def is_in_use(word: str, language: str) -> bool:
     """Whether the folded `word`, in whatever form, is in the list of frequencies of a language; not so without one."""
     return language in frequency_languages() and zipf(word, language) > 0
@@ -208,10 +225,8 @@ def is_in_use(word: str, language: str) -> bool:
 @lru_cache(maxsize=1 << 16)
 def _languages_of_part(part: str) -> frozenset[str]:
     """The languages in whose compounds `part` may stand."""
-    plain, inflected = stems_by_language(part, COMPOUNDING)
-    found = _languages_of_stem(plain[0]).difference(inflected)
-    return found.union(
-        language for language, parts in inflected.items() if any(language in _languages_of_stem(stem) for stem in parts)
+    return _NO_LANGUAGE.union(
+        *(_languages_of_stem(stem) & languages for stem, languages in languages_by_stem(part).items())
     )
 
 
@@ -225,13 +240,10 @@ def _languages_of_stem(stem: str) -> frozenset[str]:
 def _possible_in(part: str) -> frozenset[str]:
     """The languages in which `part` may be a part of a compound, an international word in another spelling included."""
     if part[0] == part[1]:  # honungs-sked, not honung-ssked
-        return frozenset()
+        return _NO_LANGUAGE
     found = _languages_of_part(part)
     if len(part) > SHORTEST_COGNATE:
-        plain, inflected = stems_by_language(part, COMPOUNDING)
-        if _spelt_otherwise(plain[0]):
-            found |= COMPOUNDING.difference(inflected)
-        found |= {language for language, parts in inflected.items() if any(map(_spelt_otherwise, parts))}
+        found |= COMPOUNDING.intersection(_NO_LANGUAGE.union(*_respelled(part).values()))
     return found
 
 
@@ -308,11 +320,18 @@ def _diminutive(word: str, language: str) -> Senses:
     return []
 
 
-@lru_cache(maxsize=1 << 10)
-def _international(stems: tuple[str, ...]) -> Senses:
-    """The English words of which a word with these `possible_stems` is another spelling: kronometer, chronometer."""
-    found = next(filter(None, map(_spelt_otherwise, stems)), ())
-    return [(english, COGNATE, "i") for english in found]
+def _international(word: str, language: str) -> Senses:
+    """The English words of which a word of a language is another spelling: kronometer, chronometer."""
+    stems = [stem for stem, languages in _respelled(word).items() if language in languages]
+    if len(stems) > 1:
+        stems.sort(key=possible_stems(word, language).index)
+    return [(english, COGNATE, "i") for english in _spelt_otherwise(stems[0])] if stems else []
+
+
+@lru_cache(maxsize=1 << 14)
+def _respelled(word: str) -> dict[str, frozenset[str]]:
+    """The stems of `word` that may be another spelling of an English word, each with its languages."""
+    return {stem: languages for stem, languages in languages_by_stem(word).items() if _spelt_otherwise(stem)}
 
 
 @lru_cache(maxsize=1 << 15)
@@ -329,6 +348,6 @@ def _part(part: str, language: str, linked: bool) -> Senses:
     if language not in _possible_in(part):
         return []
     if language not in _languages_of_part(part):
-        return _international(possible_stems(part, language))
+        return _international(part, language)
     senses = _entries(part, (language,), linked).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []

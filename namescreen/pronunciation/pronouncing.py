@@ -51,7 +51,7 @@ class Pronunciation:
     @property
     def code(self) -> str:
         """One letter a phone, without stress (see `namescreen.pronunciation.phones`)."""
-        return code_of(self.phones)
+        return _code_of(self.phones)
 
     @property
     def stress(self) -> str:
@@ -62,6 +62,9 @@ class Pronunciation:
     def syllables(self) -> tuple[Syllable, ...]:
         """The syllables, each with onset, nucleus, coda and stress."""
         return syllabify(self.phones)
+
+
+_code_of = lru_cache(maxsize=1 << 14)(code_of)
 
 
 def pronounce(word: str, limit: int = 3) -> tuple[Pronunciation, ...]:

@@ -50,7 +50,7 @@ WORTH_PRELOADING = 2_000
 """The number of words from which it pays to preload the tables that they are looked up in (0.3 s)."""
 TABLES = (
     "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv", "word_kinds.tsv",
-    "foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv",
+    "foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv", "words_by_sound.tsv",
 )  # fmt: skip
 
 

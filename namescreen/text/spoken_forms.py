@@ -70,7 +70,7 @@ def ways_to_say(word: str, known: Callable[[str], bool] | None = None) -> tuple[
         return ((_SOUND_SPELLINGS[word],), spelled_out)
     if not (word.isascii() and word.isalnum()):
         return ((word,),)
-    if any(c.isdigit() for c in word):
+    if not word.isalpha():
         as_sounds = re.sub(r"\d", lambda m: f" {_DIGIT_SOUNDS.get(m[0], (_ONES[int(m[0])],))[0]} ", word).split()
         one_by_one = tuple(part for piece in as_sounds for part in (_by_letter(piece) if len(piece) == 1 else (piece,)))
         ways = [one_by_one, ("".join(LEET_LETTERS.get(c, c) for c in word),)]

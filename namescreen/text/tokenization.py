@@ -13,8 +13,9 @@ MAX_LENGTH = 300
 """Longer names are cut to this length: no office registers word marks near this length (common
 practice, no source), and every cost below is bounded by it."""
 
-_PLAIN = re.compile(r"[A-Z]*[a-z]*(?: +[A-Z]*[a-z]*)*")
-"""Names that are split at their spaces alone, as most are."""
+_PLAIN = re.compile(r"[A-Z]*[a-z]*(?: [A-Z]*[a-z]*)*")
+"""Names that are split at their spaces alone, as most are; one space at a time, so that many of them can be met in one
+way only."""
 
 _SYMBOLS = {"&": " and ", "+": " plus ", "@": " at ", "%": " percent ", "#": " number ", "№": " number "}
 LEET_LETTERS = {"!": "i", "$": "s", "@": "a", "0": "o", "1": "i", "3": "e", "5": "s", "7": "t"}
