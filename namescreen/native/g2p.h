@@ -138,6 +138,9 @@ int32_t g2p_context(struct model *model, const char *name, size_t size);
 /* The units that may follow a context where these letters come next, cheapest first; false without memory. */
 bool g2p_step(struct model *model, uint32_t context, int first, int second, struct step *step);
 
+/* That this step will be asked for: most of the time of a step goes into waiting for memory. */
+void g2p_expect(const struct model *model, uint32_t context, int first, int second);
+
 /* The readings that end at the last place, ranked: how many, with their texts in `answer`, a line each; or NONE. */
 long g2p_ranked(struct model *model);
 

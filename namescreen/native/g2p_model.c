@@ -137,10 +137,23 @@ static bool wanted(const struct unit *unit, int first, int second)
     return letter(unit->letters[0]) == first && (unit->letters_size == 1 || letter(unit->letters[1]) == second);
 }
 
+static uint64_t step_key(uint32_t context, int first, int second)
+{
+    return ((uint64_t)context << 2 * LETTER_BITS | (unsigned)first << LETTER_BITS | (unsigned)second) + 1;
+}
+
+void g2p_expect(const struct model *model, uint32_t context, int first, int second)
+{
+#ifdef __GNUC__
+    if (model->step_slot_count)
+        __builtin_prefetch(&model->steps[mixed(step_key(context, first, second)) & (model->step_slot_count - 1)]);
+#endif
+}
+
 /* It calls itself once for each unit of the context, at most nine deep. */
 bool g2p_step(struct model *model, uint32_t context, int first, int second, struct step *step)
 {
-    uint64_t key = ((uint64_t)context << 2 * LETTER_BITS | (unsigned)first << LETTER_BITS | (unsigned)second) + 1;
+    uint64_t key = step_key(context, first, second);
     if (model->step_slot_count) {
         const struct known_step *known = &model->steps[step_slot(model, key)];
         if (known->key) {
