@@ -14,7 +14,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
-from functools import cache, cached_property, reduce
+from functools import cache, cached_property, lru_cache, reduce
 from operator import add, itemgetter
 from typing import TYPE_CHECKING, Any, Protocol
 
@@ -45,6 +45,8 @@ _SHORT_ROW = 80
 """The longest row that is scanned each time; a longer one is parsed once and kept."""
 _REMEMBERED = 50_000
 """Steps, and rows of the table, cached before the cache is cleared: some 30 megabytes."""
+_WORDS_REMEMBERED = 1 << 10
+"""Words whose readings are held: other parts of the program ask for those of a word again, soon after."""
 _SILENT = 3
 """Units without a phone that may stand in a row when a sound is spelled: the g, h and t of a silent -ght."""
 
@@ -79,6 +81,7 @@ class JointModel:
         for identity, value in units.items():
             letters, phones = value.split(" ")
             self._units[identity] = (letters, "" if phones == NO_PHONES else phones)
+        self._found = lru_cache(maxsize=_WORDS_REMEMBERED)(self._readings)
         self._sought: dict[str, str | None] = {}
         self._by_letters: dict[str, Node] = {}
         self._by_phones: dict[str, Node] = {}
@@ -89,7 +92,10 @@ class JointModel:
         """The `limit` most probable readings of `word` (letters a to z), as marked codes, each with its probability
         among all that the search kept, most probable first. Empty if no sequence of units spells the word. `beam` is at
         least 1."""
-        return self._search.readings(word, beam, within)[:limit]
+        return self._found(word, beam, within)[:limit]
+
+    def _readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
+        return self._search.readings(word, beam, within)
 
     def preload(self) -> None:
         """Make ready for many words."""

@@ -51,11 +51,15 @@ def read_meanings(words: list[str]) -> list[WordEntry]:
 def read_words(words: list[str]) -> list[WordEntry]:
     """The entries of some words."""
     from ..closeness.sound import phoneme_codes_of
-    from ..closeness.vocabulary import segmentations, word_facts
+    from ..closeness.vocabulary import is_known, segmentations, word_facts
     from ..closeness.weights import own_weight
+    from ..lexicon import equivalents, possible_meanings
 
     # One step after another for all words, so that its memory stays in the cache: the search through the spelling
-    # alone goes through more memory than all the rest.
+    # alone goes through more memory than all the rest. The first steps are those of `word_facts`, which remembers them.
+    for step in (is_known, equivalents, possible_meanings):
+        for word in words:
+            step(word)
     read_as_one = [_has_one_reading_aloud(word) for word in words]
     readings = [_language_neutral_codes(word) if whole else () for word, whole in zip(words, read_as_one, strict=True)]
     facts = list(map(word_facts, words))
