@@ -56,7 +56,9 @@ def place_of(word: str) -> Place | None:
 
 @lru_cache(maxsize=1 << 14)
 def _from_its_name(word: str) -> Place | None:
-    if not word.endswith(_ENDINGS) or kinds(word) or lexicon().known(word) or f"find {word}" in open_table("naming_ideas.tsv"):
+    if not word.endswith(_ENDINGS):
+        return None
+    if kinds(word) or lexicon().known(word) or f"find {word}" in open_table("naming_ideas.tsv"):
         return None
     for endings, instead in _INHABITANTS.items():
         for ending in endings:

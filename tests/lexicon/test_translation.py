@@ -7,10 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.lexicon import equivalents, equivalents_in, languages, lexicon, translations
-from namescreen.lexicon.foreign_forms import possible_stems, skeleton
+from namescreen.lexicon.foreign_forms import languages_by_stem, possible_stems, skeleton
 from namescreen.tables import open_table
 
 REQUIRED = "de fr es it pt nl sv da nb fi pl cs hu ro el tr".split()
+CHANGED = "toare ori ces eaux euses kset det tta larna kare cker bnik ele ives vende huizen druiven nsk ova".split()
+"""Ends of words in which more than an ending may change, in some language."""
 ENGLISH = [english for english, _ in open_table("foreign_of.tsv").items()][::997]
 
 
@@ -106,6 +108,17 @@ class TestForms:
         assert found
         assert len(set(found)) == len(found)
         assert all(stem for stem in found)
+
+    @given(
+        st.one_of(
+            st.text("abcdefghijklmnoprstuvz", min_size=1, max_size=14),
+            st.builds(str.__add__, st.text("aeioubklnrstvz", max_size=6), st.sampled_from(CHANGED)),
+        )
+    )
+    def test_stems_in_all_languages_at_once_are_those_of_each(self, word: str) -> None:
+        at_once = languages_by_stem(word)
+        for language in languages():
+            assert {stem for stem, those in at_once.items() if language in those} == {*possible_stems(word, language)}
 
 
 class TestEquivalents:

@@ -120,6 +120,11 @@ def test_letters_of_scripts_without_case_are_kept(text: str) -> None:
     assert parse(text).letters
 
 
+def test_many_spaces_cost_no_more_than_one() -> None:
+    # Tried in every way in which they can be told apart, they would take years.
+    assert tokenize("Fen" + 100 * " " + "9") == ("fen", "9")
+
+
 def test_a_very_long_name_costs_no_more_than_a_long_one() -> None:
     assert len(parse("ab " * 100_000).text) <= MAX_LENGTH
 
