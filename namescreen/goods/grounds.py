@@ -23,6 +23,7 @@ __all__ = [
     "laws_of",
     "of_the_trade",
     "protecting_first",
+    "states_named",
     "under_law",
     "views_of",
 ]
@@ -74,7 +75,8 @@ _LAWS = {
         "royal arms": "EUTMR Article 7(1)(g) and (h); Paris Convention, Article 6ter",
         "royal": "EUTMR Article 7(1)(g) and (i)",
         "controlled": "national law on names of businesses",
-        "olympic": "EUTMR Article 7(1)(f) and (i); national laws on the Olympic words",
+        "olympic": "no law of the Union on these words; EUTMR Article 7(1)(f), (g) or (i) only where the name calls "
+                   "the movement to mind",
         "stem": "the EMA's review of names; WHA resolution 46.19",
         "cure": "EUTMR Article 7(1)(g): deceptive; Regulation (EC) 1924/2006 on health claims",
     },
@@ -191,6 +193,8 @@ _STATES = {
     "IT": ("Codice della proprietà industriale, article", {"b": "13(1)", "c": "13(1)(b)", "d": "13(1)(a)",
                                                           "f": "14(1)(a)"}),
     "BX": ("Benelux Convention (BCIP), article 2.2bis(1)", {}),
+    "IE": ("TMA 1996 s.", {"b": "8(1)(b)", "c": "8(1)(c)", "d": "8(1)(d)", "f": "8(3)(a)"}),
+    "AT": ("MSchG s. 4(1)", {"b": "no. 3", "c": "no. 4", "d": "no. 5", "f": "no. 7"}),
 }  # fmt: skip
 """The acts of states of the Union that are known here, and where in them each point stands, if not by its letter."""
 _DIRECTIVE = "its law after Directive (EU) 2015/2436, Article 4(1)"
@@ -286,10 +290,15 @@ def grounds_for(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...
     )
 
 
+def states_named(where: str) -> tuple[str, ...]:
+    """The territories of a list of signs as codes, of their names, parted by commas; those not known here left out."""
+    return tuple(_STATE_OF[one] for one in where.split(", ") if one in _STATE_OF)
+
+
 def protecting_first(kind: str, markets: tuple[str, ...] | None, where: str) -> tuple[Ground, ...]:
     """As `grounds_for`, the law of the states that protect the sign first (`where`: their names, parted by commas); of
     a craft also the state's own, if it is one of the `markets`."""
-    states = [_STATE_OF[one] for one in where.split(", ") if one in _STATE_OF]
+    states = states_named(where)
     asked = set(map(territory, markets or ()))
     own = [Ground(one, _CRAFTS_AT_HOME[one]) for one in states if kind == "craft" and one in asked & {*_CRAFTS_AT_HOME}]
     laws = set(map(law_of, states))

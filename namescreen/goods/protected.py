@@ -7,12 +7,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import cache, lru_cache
 
+from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, parse
 from .classification import likely_classes
 from .deception import misleading
 from .evocation import evoked
 from .grounds import protecting_first
+from .olympic import kept_in, laws_on
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
@@ -53,7 +55,7 @@ _ASK = {
     "royal arms": "the Lord Chamberlain's Office; leave it out unless you hold the warrant",
     "royal": "the office and, in the United Kingdom, the Lord Chamberlain's Office",
     "controlled": "the company register and the authority for that trade",
-    "olympic": "the national Olympic committee; leave it out",
+    "olympic": "the national Olympic committee",
     "stem": "the authority for medicines, which reviews such names, and the WHO's list of stems",
     "cure": "the authority for medicines or food: what may be said of health is listed",
     "illness": "the authority for medicines or food: what may be said of health is listed",
@@ -97,19 +99,26 @@ def _found(
     elif not set(classes) & HEALTH:
         found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
     found = {key: value for key, value in found.items() if key[0] != "relief"}
-    signs = [
-        ProtectedSign(
-            sign,
-            kind,
-            territory,
-            known_for and kind in SERIOUS,
-            _reason(kind, territory, known_for),
-            _ASK[kind],
-            protecting_first(kind, markets, territory),
-        )
-        for (kind, sign), (territory, known_for) in found.items()
-    ]
+    found = {key: value for key, value in found.items() if not _kept_elsewhere_only(key[0], value[0], markets)}
+    signs = [_sign(sign, kind, *value, markets) for (kind, sign), value in found.items()]
     return tuple(sorted(signs, key=lambda one: (not one.serious, one.sign, one.kind)))
+
+
+def _kept_elsewhere_only(kind: str, territory: str, markets: tuple[str, ...] | None) -> bool:
+    """Whether a word is kept by the law of some states alone, of which none is a market."""
+    return kind == "olympic" and territory != "worldwide" and not kept_in(markets, territory)
+
+
+def _sign(sign: str, kind: str, territory: str, known_for: bool, markets: tuple[str, ...] | None) -> ProtectedSign:
+    """A sign as it is told; a word that only some laws keep is serious where one of the markets has such a law."""
+    serious, reason = known_for and kind in SERIOUS, _reason(kind, territory, known_for)
+    if kind != "olympic":
+        return ProtectedSign(sign, kind, territory, serious, reason, _ASK[kind],
+                             protecting_first(kind, markets, territory))  # fmt: skip
+    bars = kept_in(markets, territory)
+    where = f" in {some(bars)}" if bars else ", though by no law of your markets known here"
+    reason = reason.replace("; from memory", f"{where}; from memory")
+    return ProtectedSign(sign, kind, territory, serious and bool(bars), reason, _ASK[kind], laws_on(markets), bars)
 
 
 def _reason(kind: str, territory: str, known_for: bool) -> str:
@@ -172,7 +181,7 @@ def _kept_by_law() -> tuple[tuple[str, str], ...]:
     """The signs of these kinds that are long enough to be seen in a word."""
     rows = open_table("protected_signs.tsv").items()
     kept = (row for row in rows if row[1].split("|")[0] in WITHIN and len(row[0].replace(" ", "")) >= SHORTEST_WITHIN)
-    return tuple((sign, entry) for sign, entry in kept if "-" not in sign)
+    return tuple((sign, entry) for sign, entry in kept if "-" not in sign and not entry.startswith("olympic|Germany"))
 
 
 def _stems(words: tuple[str, ...]) -> list[tuple[str, str]]:

@@ -21,7 +21,8 @@ EVOKING = frozenset(("EU", "GB", "CH"))
 @dataclass(frozen=True, slots=True)
 class ProtectedSign:
     """A sign found in a name. `serious` if it is likely to stand in the way for these goods, else worth a question.
-    `reason` says what it is, from memory; `ask` whom to ask; `grounds` the law by market."""
+    `reason` says what it is, from memory; `ask` whom to ask; `grounds` the law by market; `bars` the markets whose law
+    keeps it, or () where all of them do that know it."""
 
     sign: str
     kind: str
@@ -30,6 +31,7 @@ class ProtectedSign:
     reason: str
     ask: str
     grounds: tuple[Ground, ...] = ()
+    bars: tuple[str, ...] = ()
 
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary, the same for the same input."""
@@ -40,6 +42,7 @@ class ProtectedSign:
             "serious": self.serious,
             "reason": self.reason,
             "ask": self.ask,
+            "bars": list(self.bars),
             "grounds": [ground.to_json() for ground in self.grounds],
             "source": "from memory",
         }

@@ -184,7 +184,7 @@ def _mark(found: screening.CloseMark) -> CloseMark:
 def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:
     if isinstance(found, NotChecked):
         return found
-    signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask) for one in found.protected)
+    signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask, one.bars) for one in found.protected)
     called = found.called if found.called != found.category else ""
     reasons = tuple(found.reasons)
     markets = tuple(MarketView(one.market, one.called, _score(one.score), one.law) for one in found.markets)

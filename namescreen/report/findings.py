@@ -171,7 +171,7 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
         told = f'"{first.sign}": {clauses(first.reason, 90)}'
         if first.serious:  # however distinctive it is, others may not register it
-            return Finding("distinctiveness", level, told, 0.0, bars=True, label=part.shown)
+            return Finding("distinctiveness", level, told, 0.0, bars=True, label=_kept(part))
         return Finding("distinctiveness", level, told, part.score)
     return Finding(
         "distinctiveness",
@@ -181,6 +181,11 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         bars,
         _unbarred(part) if level is Level.NOTHING and not bars else "",
     )
+
+
+def _kept(part: Distinctiveness) -> str:
+    """That the law bars a name, and where, if not in every market."""
+    return part.shown + (f" in {some(part.barred_in)}" if part.barred_in else "")
 
 
 def holds_a_kept_sign(entry: NameEntry) -> bool:

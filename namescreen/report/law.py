@@ -55,8 +55,8 @@ class Practice:
 _PRACTICES = (
     Practice(
         ("EU", *sorted(EU_MEMBERS)), "European Union (EU marks)", False,
-        "does not refuse; owners oppose. An EU mark holds in every state of the Union, and an earlier mark of any one "
-        "state can stop it",
+        "an EU mark is not refused over them; owners oppose. It holds in every state of the Union, and an earlier mark "
+        "of any one state can stop it",
         "three months from publication", 5, _FIVE, "EU Regulation 2017/1001, articles 8, 18, 46, 47",
     ),
     Practice(
@@ -85,8 +85,26 @@ _PRACTICES = (
         "three months from publication of the registration", 5, _FIVE_LATER, "MSchG, sections 21, 29a, 33a",
     ),
     Practice(
-        ("FI", "PT", "SE"), "Finland, Portugal, Sweden", True, "refuse, each by its own examination",
-        "two to three months, by country", 5, _FIVE, "national trade mark acts",
+        ("IE",), "Ireland", True,
+        "examines, and refuses a national mark over an earlier Irish, EU or international mark that is identical or "
+        "confusingly similar; its owner may consent",
+        "three months from publication", 5, _FIVE, "Trade Marks Act 1996, sections 10, 42, 43, 51",
+    ),
+    Practice(
+        ("CY",), "Cyprus", True, "examines, and refuses a national mark over a similar earlier one",
+        "two months from publication", 5, _FIVE, "Trade Marks Law, chapter 268",
+    ),
+    Practice(
+        ("FI", "PT", "SE"), "Finland, Portugal, Sweden", True,
+        "examine, and refuse a national mark over a similar earlier one",
+        "two to three months, by country", 5, _FIVE,
+        "Finland: Trademarks Act 544/2019; Sweden: Varumärkeslag (2010:1877), chapter 2; Portugal: Código da "
+        "Propriedade Industrial (2018), article 232",
+    ),
+    Practice(
+        ("MT",), "Malta", False, "searches, tells you and then the owners of earlier Maltese marks, and does not "
+        "refuse; owners oppose", "60 working days from publication", 5, _FIVE,
+        "Trademarks Act (chapter 597) and its rules on search and opposition", notifies=True,
     ),
     Practice(
         ("GB",), "United Kingdom", False,

@@ -88,7 +88,8 @@ def _in_short(report: Report) -> Iterable[str]:
     kept = [name for name, entry in entries.items() if holds_a_kept_sign(entry)]
     if kept:
         verb = "holds" if len(kept) == 1 else "hold"
-        yield f"{_few(kept)} {verb} words that the law keeps for others, or a claim that it forbids."
+        where = _kept_where([entries[name] for name in kept])
+        yield f"{_few(kept)} {verb} words that the law keeps for others{where}, or a claim that it forbids."
     told = {*out, *named, *kept}
     serious = [entries[row.name] for row in order if row.group >= Level.SERIOUS and row.name not in told]
     if serious:
@@ -116,6 +117,17 @@ def _in_short(report: Report) -> Iterable[str]:
     missing = unsearched_markets(report)
     if missing:
         yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
+
+
+def _kept_where(entries: Sequence[NameEntry]) -> str:
+    """In which markets the law keeps the words of some names, as an aside; "" where it does in all."""
+    found = {
+        entry.name: entry.distinctiveness.barred_in
+        for entry in entries
+        if not isinstance(entry.distinctiveness, NotChecked) and entry.distinctiveness.barred_in
+    }
+    told = some(f"{cell(shorten(name, 40))} in {some(where)}" for name, where in found.items())
+    return f" ({told if len(entries) > 1 else told.partition(' in ')[2]})" if found else ""
 
 
 def _knocked_out(entries: Sequence[NameEntry]) -> Iterable[str]:

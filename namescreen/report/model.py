@@ -100,12 +100,13 @@ class CloseMark:
 @dataclass(frozen=True, slots=True)
 class ProtectedSign:
     """A sign in a name that the law protects, or that misleads: what it is, whether it is likely to stand in the way,
-    and whom to ask."""
+    and whom to ask; `bars` are the markets whose law keeps it, or () where all of them do that know it."""
 
     sign: str
     serious: bool
     reason: str
     ask: str
+    bars: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +146,12 @@ class Distinctiveness:
         """What readers are told that the name is: of a sign that the law keeps, that first."""
         kept = any(one.serious for one in self.protected) and self.category != "generic"
         return KEPT if kept else self.called or self.category
+
+    @property
+    def barred_in(self) -> tuple[str, ...]:
+        """The markets whose law bars the name; () where all of them do, or none."""
+        serious = [one.bars for one in self.protected if one.serious]
+        return tuple(dict.fromkeys(market for bars in serious for market in bars)) if all(serious) else ()
 
 
 @dataclass(frozen=True, slots=True)

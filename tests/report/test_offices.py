@@ -1,0 +1,39 @@
+"""Which offices refuse a name over earlier marks, and which leave it to their owners: Trade Marks Act 1996 (IE),
+sections 10 and 42, as read; the others from memory and from public accounts of their law."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods.grounds import law_on
+from namescreen.report.law import objection, practices
+
+
+@pytest.mark.parametrize(
+    ("markets", "asked"),
+    [
+        (["IE"], "would an examiner refuse Brindle because of it"),
+        (["FI"], "would an examiner refuse Brindle because of it"),
+        (["CY"], "would an examiner refuse Brindle because of it"),
+        (["MT"], "would its owner have good grounds to oppose Brindle"),
+        (["EE"], "would its owner have good grounds to oppose Brindle"),
+        (["IE", "EU", "DE"], "would an examiner refuse Brindle because of it (IE), or its owner have good grounds to "
+         "oppose it (EU and DE)"),
+    ],
+)  # fmt: skip
+def test_the_question_asks_who_would_object(markets: list[str], asked: str) -> None:
+    assert objection("Brindle", markets) == asked
+
+
+def test_a_state_that_refuses_has_a_row_beside_the_unions() -> None:
+    rows = {one.office: one.earlier_marks for one in practices(["IE"])}
+    assert "refuses a national mark" in rows["Ireland"]
+    assert "an EU mark is not refused" in rows["European Union (EU marks)"]
+
+
+@pytest.mark.parametrize(
+    ("kind", "law"),
+    [("descriptive", "TMA 1996 s. 8(1)(c) and 8(1)(b)"), ("vulgar", "TMA 1996 s. 8(3)(a)")],
+)
+def test_irelands_own_act_is_named(kind: str, law: str) -> None:
+    assert law_on(kind, "IE") == law
