@@ -19,7 +19,7 @@ from enum import IntEnum
 
 __all__ = [
     *("CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND"),
-    *("OTHER_GOODS", "SAME_GOODS", "STEPS"),
+    *("OTHER_GOODS", "SAME_GOODS", "SOLD_TOGETHER", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "is_close", "level_of", "most_concern", "worst"),
 ]
 
@@ -50,6 +50,10 @@ shared class alone (`goods.relatedness.BY_CLASS_ALONE`). Ours, not fitted."""
 
 OTHER_GOODS = 0.3
 """Relatedness below which goods are called other goods (common practice, no source)."""
+
+SOLD_TOGETHER = "sold together?"
+"""What is said of goods that may be sold or used with ours and are no sort of them: complementary goods may be similar
+(Canon, C-39/97)."""
 
 LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at

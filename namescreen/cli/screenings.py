@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from namescreen.lexicon.language_codes import language_name
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
-from namescreen.policy import OTHER_GOODS, Level
+from namescreen.policy import OTHER_GOODS, SAME_GOODS, SOLD_TOGETHER, Level
 
 from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, say_point, show, width
 
@@ -324,7 +324,9 @@ def _standing(close: CloseMark) -> str:
     if close.translation:
         return f"the name in {language_name(close.translation)}"
     related = close.goods_relatedness
-    return "other goods" if not isinstance(related, NotChecked) and related.score < OTHER_GOODS else ""
+    if isinstance(related, NotChecked) or related.score >= SAME_GOODS:
+        return ""
+    return SOLD_TOGETHER if related.together else "other goods" if related.score < OTHER_GOODS else ""
 
 
 def _below(close: CloseMark) -> str:

@@ -20,7 +20,7 @@ from .groups import groups_of, is_listed
 from .phrases import Item
 from .words import base_form
 
-__all__ = ["covers", "made_otherwise", "one_ware"]
+__all__ = ["covers", "is_stuff", "made_otherwise", "one_ware"]
 
 SENSES = 4
 """The leading senses of a name among which the one of the goods is looked for."""
@@ -44,6 +44,10 @@ MADE_OF = {
     "earthen": "earth", "leathern": "leather", "flaxen": "flax", "hempen": "hemp", "waxen": "wax",
 }  # fmt: skip
 """The English adjectives of materials, with the noun that a list may have after "of" instead."""
+_STUFF = frozenset(("matter", "toiletry", "coating"))
+"""WordNet's broader terms of what comes in portions."""
+_IN_FORM = frozenset("bar stick powder liquid block brick tablet capsule cube flake solid loose pressed".split())
+"""In which form a stuff comes, where that stands before it: block cheese. Ours."""
 
 STUFFS = frozenset(
     "fabric,yarn,fiber,plant fiber,leather,animal skin,wood,wickerwork,paper,plastic,rubber,wax,ceramic,ceramic ware,"
@@ -61,6 +65,7 @@ def covers(broad: Item, narrow: Item) -> float:
     takes the place of a thing (vegetarian sausages, artificial flowers) is none; clothing for dogs is no clothing."""
     if worn_by_animals(narrow.text) and not worn_by_animals(broad.text):
         return 0.0
+    broad = _in_any_form(broad, narrow)
     instead = INSTEAD.intersection(narrow.modifiers).difference(broad.modifiers)
     if instead and not (instead == {TOY} and any(name.startswith(OF_TOYS) for name in groups_of(broad))):
         return 0.0
@@ -85,6 +90,23 @@ def covers(broad: Item, narrow: Item) -> float:
     return max(by_sense, default=0.0) * (APART if apart else 1.0)
 
 
+def _in_any_form(broad: Item, narrow: Item) -> Item:
+    """A stuff without the form that it comes in: each sort of it may come so too (block cheese, goat cheese), and goods
+    that are both are identical as far as they are. A form that is listed as goods of its own, or is said of both, tells
+    them apart."""
+    named = _IN_FORM.intersection(broad.modifiers)
+    if not named or broad.head != narrow.head or is_listed(broad) or _IN_FORM.intersection(narrow.modifiers):
+        return broad
+    kept = tuple(word for word in broad.modifiers if word not in named)
+    return replace(broad, modifiers=kept) if is_stuff(broad.head) else broad
+
+
+@lru_cache(maxsize=1 << 12)
+def is_stuff(word: str) -> bool:
+    """Whether a word is first of all a stuff, such as a food: something that comes in pieces or portions of any size."""
+    return any(not _STUFF.isdisjoint(names_above(sense)) for sense, _ in leading_senses(word, 1))
+
+
 def _says_no_less(broad: Item, narrow: Item) -> bool:
     """Whether `narrow` is called as `broad`, and each word that `broad` says of it is met: it may say more, such as
     what it is made of, how, or for whom."""
@@ -98,6 +120,7 @@ def one_ware(broad: Item, narrow: Item) -> bool:
     """Whether `broad` is a term of the trade or the plain name of `narrow`, so that a guess at classes tells them not
     apart: what goods are made of, how, or for whom makes them no other goods. A name of its own (hot dog, shoe tree) is
     another ware unless it is a kind of what its last word names, and so is one that the lists have in other groups."""
+    broad = _in_any_form(broad, narrow)
     if _is_called(broad, _broader_terms(_name(narrow))):
         return True
     if not _says_no_less(broad, narrow):

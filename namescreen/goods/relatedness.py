@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from ..tables import open_table
 from .broader import leading_senses
 from .classification import classes
-from .covering import covers, made_otherwise, one_ware
+from .covering import covers, is_stuff, made_otherwise, one_ware
 from .groups import groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items
@@ -46,6 +46,8 @@ COVERED, MOST = 0.95, 0.85
 BY_CLASS_ALONE = 0.45
 """The most that a shared class alone says, short of 0.5: goods are not similar because they are in one class
 (EUTMR Article 33(7)). Ours, not fitted."""
+TOGETHER = frozenset(("one range", "one market", "used together"))
+"""The ties of goods that are sold or used with one another, and do not take each other's place."""
 TIES = {
     "one group": "they serve one purpose",
     "one range": "often one firm's range",
@@ -70,7 +72,8 @@ ONE_CLASS = 0.2
 @dataclass(frozen=True, slots=True)
 class Relatedness:
     """`score` in [0, 1], 1 = the same goods, 0 = nothing found in common; `reasons` say what was found, the wording of
-    both sides first.
+    both sides first; `together` says that by the lists or by their names the goods are sold or used together, and
+    neither is a sort of the other (honey, honey dippers).
 
     The weights are fitted on the pairs of tests/published/related_goods.csv, graded as offices grade; Spearman's rho
     with these grades, each pair left out in turn, is in wordlists/relatedness_weights.tsv. A screening aid: an office
@@ -79,6 +82,7 @@ class Relatedness:
 
     score: float
     reasons: tuple[str, ...] = ()
+    together: bool = False
 
     @property
     def grade(self) -> str:
@@ -164,9 +168,20 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         reasons.append(f"the words belong together ({told['words']:.2f} of 1)")
     elif told["said alike"] >= MUCH:
         reasons.append("labels and shops say much the same of both")
-    if tied := next((TIES[name] for name, value in (ties(one, other) or {}).items() if value and name in TIES), ""):
-        reasons.append(tied)
-    return Relatedness(score, (*reasons, *([found.why] if found.why else ())))
+    tie = next((name for name, value in (ties(one, other) or {}).items() if value and name in TIES), "")
+    is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
+    if is_for:
+        reasons.append("by its name one is for the other")
+    if tie:
+        reasons.append(TIES[tie])
+    together = is_for or tie in TOGETHER
+    return Relatedness(score, (*reasons, *([found.why] if found.why else ())), together and told["covers"] < COVERS)
+
+
+def _is_for(one: Item, other: Item) -> bool:
+    """Whether a thing is called after what it is for: a soap dish, a honey dipper; of stuffs the word before says what
+    they hold (tomato sauce)."""
+    return other.head in one.modifiers and one.head != other.head and not one.dealing and not is_stuff(one.head)
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:

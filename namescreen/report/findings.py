@@ -16,8 +16,8 @@ from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "findings", "holds_a_kept_sign",
-    "is_of_other_goods", "is_over", "mark_level", "matters", "tells_weak_words", "unread", "words_read", "worst",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "findings", "goes_with_ours",
+    "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level", "matters", "other_goods_words", "tells_weak_words", "unread", "words_read", "worst",
     "worst_title", "worst_words",
 ]  # fmt: skip
 
@@ -252,12 +252,26 @@ def aside(found: CloseMark) -> str:
         return ", other markets"
     if found.translation:
         return f", the name in {language_name(found.translation)}"
-    return ", other goods" if is_of_other_goods(found) else ""
+    return f", {what}" if (what := other_goods_words(found)) else ""
+
+
+def other_goods_words(found: CloseMark) -> str:
+    """What is said of a mark whose goods are no sort of ours, in a word or two; "" for others."""
+    return "other goods" if is_of_other_goods(found) else policy.SOLD_TOGETHER if goes_with_ours(found) else ""
 
 
 def is_of_other_goods(found: CloseMark) -> bool:
     """Whether a mark stands for goods that have little to do with ours."""
-    return not isinstance(found.goods, NotChecked) and found.goods.score < policy.OTHER_GOODS
+    if isinstance(found.goods, NotChecked):
+        return False
+    return found.goods.score < policy.OTHER_GOODS and not found.goods.together
+
+
+def goes_with_ours(found: CloseMark) -> bool:
+    """Whether a mark stands for goods that may be sold or used with ours, and are not the same or closely related."""
+    if isinstance(found.goods, NotChecked):
+        return False
+    return found.goods.together and found.goods.score < policy.SAME_GOODS
 
 
 def _reading_finding(entry: NameEntry) -> Finding:

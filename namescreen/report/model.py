@@ -46,10 +46,12 @@ CHECKS = {
 
 @dataclass(frozen=True, slots=True)
 class Goods:
-    """How related a mark's goods are to the maker's: `score` in [0, 1], 1 = the same goods."""
+    """How related a mark's goods are to the maker's: `score` in [0, 1], 1 = the same goods; `together` says that they
+    may be sold or used with them."""
 
     score: float
     reasons: tuple[str, ...] = ()
+    together: bool = False
 
 
 @dataclass(frozen=True, slots=True)

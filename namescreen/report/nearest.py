@@ -7,9 +7,9 @@ from collections.abc import Iterable
 
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
-from ..policy import OTHER_GOODS, Level, level_of
+from ..policy import Level, level_of
 from ..territories import EU_MEMBERS, territory
-from .findings import is_over, mark_level, matters
+from .findings import is_of_other_goods, is_over, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .register_facts import held_in
 
@@ -43,7 +43,7 @@ def nearest_unasked(
 
 
 def _is_like_ours(found: CloseMark) -> bool:
-    return not isinstance(found.goods, NotChecked) and found.goods.score >= OTHER_GOODS
+    return not isinstance(found.goods, NotChecked) and not is_of_other_goods(found)
 
 
 def met_in_the_union(entry: NameEntry, report: Report) -> str:

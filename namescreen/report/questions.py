@@ -16,6 +16,7 @@ from .findings import (
     ALIKE,
     NEAR_DESCRIPTIVE,
     conflict_of,
+    goes_with_ours,
     is_of_other_goods,
     mark_level,
     matters,
@@ -210,8 +211,9 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
             f"{_ways_out(found, report)}?"
         )
     elif near and not is_of_other_goods(found):
+        such = "not the same as ours" if goes_with_ours(found) else "that may be held similar to ours"
         question = (
-            f"{title} is {same}, for goods that may be held similar to ours: "
+            f"{title} is {same}, for goods {such}: "
             f"{objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
         )
     elif near:
@@ -326,6 +328,8 @@ def _goods_clause(found: CloseMark) -> str:
         return ", once its goods are known"
     if found.goods.score >= 0.7:
         return ", the goods being the same or close"
+    if goes_with_ours(found):
+        return ", and do buyers expect its goods, which may be sold or used with ours, from one maker"
     if found.goods.score >= 0.3:
         return ", and are its goods related to ours"
     return ", its goods lying far from ours"

@@ -408,3 +408,46 @@ def test_clothing_for_animals_is_no_clothing(goods: str) -> None:
 )
 def test_other_goods_for_animals_keep_their_class(goods: str, number: int) -> None:
     assert likely_classes(goods)[0] == number
+
+
+@pytest.mark.parametrize(
+    ("form", "sort"),
+    [
+        ("block cheeses", "goat's cheese"), ("loose teas", "fruit tea"), ("bar soaps", "soap for cleaning saddles"),
+        ("stick deodorants", "deodorants for men"), ("powder paints", "paints for children"),
+    ],
+)  # fmt: skip
+def test_a_stuff_in_some_form_covers_its_sorts(form: str, sort: str) -> None:
+    """What is both is identical, and the form makes goods no others (Meric, T-133/05, from memory)."""
+    found = relatedness(form, sort)
+    assert isinstance(found, Relatedness)
+    assert found.score >= SAME_GOODS + 0.3
+    assert not found.together
+
+
+@pytest.mark.parametrize(("one", "other"), [("bar stools", "piano stools"), ("tablet computers", "laptop computers")])
+def test_a_word_of_form_before_a_thing_is_no_form(one: str, other: str) -> None:
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert found.score < 0.9
+
+
+@pytest.mark.parametrize(
+    ("goods", "used_with"),
+    [("honey", "honey dippers"), ("coffee", "coffee filters"), ("wine", "wine glasses"), ("butter", "butter dishes"),
+     ("shampoos", "hair brushes"), ("yarn", "knitting needles")],
+)  # fmt: skip
+def test_complementary_goods_are_told_as_sold_together(goods: str, used_with: str) -> None:
+    """Court of Justice, C-39/97, Canon: complementary goods may be similar; the pairs are common practice, no source."""
+    found = relatedness(goods, used_with)
+    assert isinstance(found, Relatedness)
+    assert found.together
+
+
+@pytest.mark.parametrize(
+    ("one", "other"), [("tomatoes", "tomato sauce"), ("honey", "insurance"), ("cheese", "goat's cheese"), ("tea", "tea")]
+)
+def test_stuffs_sorts_and_other_goods_are_not_sold_together(one: str, other: str) -> None:
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert not found.together

@@ -277,3 +277,13 @@ def test_where_a_mark_holds_is_told_at_a_glance_if_not_in_all_markets() -> None:
 def test_words_of_equal_length_are_no_forms_of_one_another(report: Report) -> None:
     found = replace(close("DUSKFALO", 0.75), appearance=0.8, sound=0.8, meaning=0.2, concern=0.7)
     assert "a form of the same word" not in questions(entry(found, name="Duskfaly", words=("duskfaly",)), report)[0]
+
+
+@pytest.mark.parametrize("score", [0.2, 0.45])
+def test_goods_sold_with_ours_are_asked_about_as_such(report: Report, score: float) -> None:
+    """Canon, C-39/97: whether complementary goods are similar turns on what buyers expect, not on how known a mark is."""
+    found = replace(close("DUSKFALL", 1.0, score), appearance=1.0, knockout=False)
+    found = replace(found, goods=replace(found.goods, together=True))
+    (question, *_) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
+    assert "do buyers expect its goods, which may be sold or used with ours, from one maker" in question
+    assert "known well enough" not in question
