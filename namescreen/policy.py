@@ -111,6 +111,11 @@ marks have some protection in the United States too (King Candy v. Eunice King's
 memory)."""
 
 
+MOST_BY_DESCRIPTION = 0.5
+"""The most concern of a mark that shares with the name only words which describe the goods: minor, for such words keep
+nobody out (TMEP 1207.01(b)(viii)). Ours, not fitted."""
+
+
 def level_of(concern: float) -> Level:
     """The level of a mark's concern, in [0, 1]."""
     return next((level for least, level in STEPS if concern >= least), Level.NOTHING)
@@ -138,8 +143,9 @@ class Conflict:
     of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
     and `free` that the name is generic for the goods, so that others may use what it shares. `credited` says that the
-    name takes over the whole of a registered mark that does not name its own goods, and `abroad` that few buyers where
-    the mark holds know both its language and that of the name.
+    name takes over the whole of a registered mark that does not name its own goods, `descriptive` that it shares with
+    the name only words that describe the goods, and `abroad` that few buyers where the mark holds know both its
+    language and that of the name.
     """
 
     appearance: float
@@ -155,6 +161,7 @@ class Conflict:
     free: bool = False
     credited: bool = False
     abroad: bool = False
+    descriptive: bool = False
 
     @property
     def identical(self) -> bool:
@@ -192,7 +199,8 @@ class Conflict:
         without a reputation it reaches only similar ones. A mark that has ended and cannot be renewed counts half, and
         so does one that holds outside the markets. A mark for the same or close goods, held too alike by half of past
         cases, has at least the level "look closer". A registered mark taken over whole for identical goods has at least
-        the level "look closer" (`CREDITED`).
+        the level "look closer" (`CREDITED`), and one that shares only words
+        which describe the goods at most the level "minor".
         """
         if self.knockout:
             return 1.0
@@ -210,6 +218,8 @@ class Conflict:
             value = max(value, EVEN)
         if self.identical:
             value = max(value, IDENTICAL if share >= OTHER_GOODS else STEPS[1][0])
+        if self.descriptive and not self.near_identical:
+            value = min(value, MOST_BY_DESCRIPTION)
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)
         if share < OTHER_GOODS:

@@ -15,6 +15,7 @@ from .explanation import COINED, COINED_MEANING, UNREAD, Explanation, Pair, reas
 from .explanation import explain as _explain
 from .features import Features, Word, features, goods_words
 from .name_similarity import Scores, score
+from .telling import ADDED, left_out, telling_part
 from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
@@ -29,7 +30,8 @@ class Closeness:
     `meaning` is the share of meaning known to be in common: where meaning could not be judged it is 0.0 and
     `not_checked` says so; `overall` then rests on the other aspects alone. So it is with `sound`, where a name is in
     a script that cannot be read aloud here. `overall` does not include the goods,
-    except that words which describe them count less; how related the goods are is a number of its own.
+    except that words which describe them count less, and those that name them next to nothing; how related the goods
+    are is a number of its own.
     `reasons` says in words what the numbers rest on.
     """
 
@@ -40,6 +42,8 @@ class Closeness:
     explained: tuple[str, ...] | Callable[[], tuple[str, ...]] = field(repr=False, compare=False)
     """The reasons, or what works them out when they are asked for."""
     not_checked: tuple[NotChecked, ...] = ()
+    telling: tuple[float, float] = (0.0, 0.0)
+    """Closeness in appearance and in sound without the words that name the goods; 0 where none were left out."""
 
     @property
     def reasons(self) -> tuple[str, ...]:
@@ -48,7 +52,7 @@ class Closeness:
 
     def __reduce__(self) -> tuple[type[Closeness], tuple[object, ...]]:  # a worker process sends the reasons as text
         numbers = self.appearance, self.sound, self.meaning, self.overall
-        return Closeness, (*numbers, self.reasons, self.not_checked)
+        return Closeness, (*numbers, self.reasons, self.not_checked, self.telling)
 
     @property
     def calibration(self) -> Calibration:
@@ -64,14 +68,38 @@ class Closeness:
 def compare(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Closeness:
     """How close `name` is to the existing `mark`; symmetric. The goods of each, in plain words, are optional."""
     goods = goods_words(name_goods, mark_goods)
-    return closeness(features(name, goods), features(mark, goods))
+    found = closeness(features(name, goods), features(mark, goods))
+    return _beside_goods_words(name, mark, found, (name_goods, mark_goods))
 
 
 def closeness_from(name: str, mark: str, scores: Scores, *, name_goods: str | None = None) -> Closeness:
     """As `compare`, where the scores are known; both names must have words."""
     goods = goods_words(name_goods, None)
-    return _closeness(
+    found = _closeness(
         scores, lambda: closeness(features(name, goods), features(mark, goods)).reasons, scores.sound is None
+    )
+    return _beside_goods_words(name, mark, found, (name_goods, None))
+
+
+def _beside_goods_words(
+    name: str, mark: str, found: Closeness, goods: tuple[str | None, str | None]
+) -> Closeness:
+    """`found` as it stands, or as close overall as the names are without the words that name the goods, next to nothing
+    less."""
+    named = "; ".join(filter(None, goods))
+    forms = telling_part(name, named), telling_part(mark, named)
+    if forms == (name, mark) or found.appearance >= 1:
+        return found
+    weighed = goods_words(*goods)
+    bare = closeness(*(features(form, weighed) for form in forms))
+    if ADDED * bare.overall <= found.overall:
+        return found
+    told = left_out((name, mark), forms)
+    return replace(
+        found,
+        overall=ADDED * bare.overall,
+        telling=(bare.appearance, bare.sound),
+        explained=cache(lambda: (told, *found.reasons)),
     )
 
 

@@ -103,7 +103,7 @@ def _in_any_form(broad: Item, narrow: Item) -> Item:
 
 @lru_cache(maxsize=1 << 12)
 def is_stuff(word: str) -> bool:
-    """Whether a word is first of all a stuff, such as a food: something that comes in pieces or portions of any size."""
+    """Whether a word is first of all a stuff, such as a food: what comes in pieces or portions of any size."""
     return any(not _STUFF.isdisjoint(names_above(sense)) for sense, _ in leading_senses(word, 1))
 
 

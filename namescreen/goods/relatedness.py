@@ -48,6 +48,8 @@ BY_CLASS_ALONE = 0.45
 (EUTMR Article 33(7)). Ours, not fitted."""
 TOGETHER = frozenset(("one range", "one market", "used together"))
 """The ties of goods that are sold or used with one another, and do not take each other's place."""
+LEAST_TOGETHER = 0.3
+"""The score from which such a tie is told: what is known to come from one hand only now and then is not."""
 TIES = {
     "one group": "they serve one purpose",
     "one range": "often one firm's range",
@@ -174,7 +176,7 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         reasons.append("by its name one is for the other")
     if tie:
         reasons.append(TIES[tie])
-    together = is_for or tie in TOGETHER
+    together = is_for or (tie in TOGETHER and score >= LEAST_TOGETHER)
     return Relatedness(score, (*reasons, *([found.why] if found.why else ())), together and told["covers"] < COVERS)
 
 

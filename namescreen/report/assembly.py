@@ -165,7 +165,9 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         meaning=meaning if isinstance(meaning, NotChecked) else _score(meaning),
         overall=_score(near.overall),
         concern=_score(found.concern),
-        goods=related if isinstance(related, NotChecked) else Goods(_score(related.score), tuple(related.reasons), related.together),
+        goods=related
+        if isinstance(related, NotChecked)
+        else Goods(_score(related.score), tuple(related.reasons), related.together),
         knockout=found.knockout,
         reasons=tuple(near.reasons),
         others=tuple(other.mark for other in found.others),

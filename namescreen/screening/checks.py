@@ -14,10 +14,10 @@ from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
-from ..policy import NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
+from ..policy import EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
 from ..territories import domain_endings, languages_of, understood_in
 from ..text import parse
-from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
+from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND, as_heard
 from .results import CloseMark, Screening, is_knockout
 from .taken_over import is_credited, taken_over
@@ -125,7 +125,7 @@ class Checks:
             one = self._close_mark(name, hit)
             return crowded(one) if one and shared and several else one
 
-        minor = _surely_minor(name, hits, top)
+        minor = _surely_minor(name, hits, top, self.goods)
         each = [None if at in minor else judged(hit) for at, hit in enumerate(hits)]
         gravest = max((one.concern for one in each if one), default=0.0)
         for at, concern in minor.items():
@@ -189,8 +189,12 @@ class Checks:
             over_whole=whole is not None and not whole.further,
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
             credited=whole is not None and not lapsed and is_credited(whole, mark),
+            descriptive=most_concern(closeness.overall) >= EVEN and self._shares_only_description(name, mark.text),
             abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
         )  # fmt: skip
+
+    def _shares_only_description(self, name: str, mark: str) -> bool:
+        return bool(self.goods) and _made("meaning", lambda: shares_only_description(name, mark, self.goods)) is True
 
     def _may_bite(self, mark: Mark) -> bool:
         return bites_in(mark, self.markets) is not False
@@ -258,13 +262,17 @@ class Checks:
         return estimate(name, endings=endings, handle_lengths=self.handle_lengths, goods=self.goods)
 
 
-def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, float]:
+def _surely_minor(name: str, hits: Sequence[Hit], top: int | None, goods: str) -> dict[int, float]:
     """Which hits are neither among the `top` closest nor ask for a closer look, whatever else is found of them, each
     with the most concern that it can be of."""
+    from ..closeness.telling import telling_part, words_for_goods
+
     own = {at: hit.scores for at, hit in enumerate(hits) if hit.name == name and hit.scores is not None}
     if not top or len(own) < top or divided(name) != parse(name).words:  # a divided name may be closer
         return {}
-    letters = "".join(parse(name).words)
+    if telling_part(name, goods) != name:  # and so may one without the words for the goods
+        return {}
+    letters, named = "".join(parse(name).words), words_for_goods(goods)
     least = nlargest(top, (round(scores.overall, 9) for scores in own.values()))[-1]
     return {
         at: concern
@@ -275,6 +283,7 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None) -> dict[int, 
         and (scores.sound or 0.0) < SOME_SOUND
         and (scores.meaning or 0.0) < SOME_MEANING
         and not (scores.appearance >= SOME_APPEARANCE and hits[at].letters in letters)  # a whole mark in it is graver
+        and not any(word in hits[at].letters for word in named)
     }
 
 

@@ -8,7 +8,7 @@ from operator import attrgetter
 from typing import TYPE_CHECKING
 
 from ..outcome import NotChecked
-from ..policy import Level
+from ..policy import EVEN, Level
 from ..processes import on_all_processors
 from ..team import shared_out, team
 from .checks import Checks
@@ -143,11 +143,14 @@ class _Screener:
         return found
 
     def _marks(self, name: str, register: Register) -> tuple[tuple[CloseMark, ...], tuple[SharedWord, ...]]:
+        from ..closeness.telling import telling_part
         from ..register import Wanted
 
         wanted = [Wanted(name, max(self.top * OVER_FETCH, LEAST_JUDGED), goods=self.checks.goods)]
         other_forms = self.checks.other_forms(name)
         wanted += [Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in other_forms]
+        if (telling := telling_part(name, self.checks.goods)) != name:  # a word for the goods keeps no marks apart
+            wanted.append(Wanted(telling, MOST_TRANSLATIONS, EVEN))
         hits = [hit for found in register.find(wanted) for hit in found]
         shared = self.checks.shared_words(name, register)
         close = self.checks.close_marks(name, hits, shared, self.top)

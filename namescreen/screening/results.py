@@ -25,13 +25,19 @@ WORD_FOR_WORD = 0.8
 weighs small words too (of, the), which translations add and leave out. Ours, not fitted."""
 
 
+NOT_IDENTICAL = 0.99
+"""The most closeness in an aspect of names that are the same but for words for the goods; ours."""
+
+
 def _conflict(
     mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None, **further: Any
 ) -> Conflict:
-    """A mark as the policy looks at it; `further` is the rest of it."""
+    """A mark as the policy looks at it; `further` is the rest of it. A word for the goods keeps no name from being
+    near-identical, though it makes it another than the mark."""
+    seen, heard = (min(one, NOT_IDENTICAL) for one in closeness.telling)
     return Conflict(
-        closeness.appearance,
-        closeness.sound,
+        max(closeness.appearance, seen),
+        max(closeness.sound, heard),
         closeness.overall,
         None if isinstance(goods_relatedness, NotChecked) else goods_relatedness.score,
         mark.is_dead,
@@ -61,7 +67,8 @@ class CloseMark:
     all of them do. `crowded` says that it shares with the name only a word
     that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
     `free` that the name is generic for the goods; `credited` that the name takes over the whole of a registered mark,
-    and `abroad` that few buyers where it holds know both languages (see `policy.Conflict`). `holds` are all the markets
+    `descriptive` that they share only words which describe the goods, and `abroad` that few buyers where it holds know
+    both languages (see `policy.Conflict`). `holds` are all the markets
     where it holds; () where that is not stated, or in none.
     """
 
@@ -81,6 +88,7 @@ class CloseMark:
     free: bool = False
     credited: bool = False
     abroad: bool = False
+    descriptive: bool = False
     holds: tuple[str, ...] = ()
 
     def with_namesakes(self, **changes: Any) -> CloseMark:
@@ -108,7 +116,7 @@ class CloseMark:
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
-            credited=self.credited, abroad=self.abroad,
+            credited=self.credited, abroad=self.abroad, descriptive=self.descriptive,
         )  # fmt: skip
 
     @property

@@ -438,14 +438,15 @@ def test_a_word_of_form_before_a_thing_is_no_form(one: str, other: str) -> None:
      ("shampoos", "hair brushes"), ("yarn", "knitting needles")],
 )  # fmt: skip
 def test_complementary_goods_are_told_as_sold_together(goods: str, used_with: str) -> None:
-    """Court of Justice, C-39/97, Canon: complementary goods may be similar; the pairs are common practice, no source."""
+    """Canon, C-39/97: complementary goods may be similar; the pairs are common practice, no source."""
     found = relatedness(goods, used_with)
     assert isinstance(found, Relatedness)
     assert found.together
 
 
 @pytest.mark.parametrize(
-    ("one", "other"), [("tomatoes", "tomato sauce"), ("honey", "insurance"), ("cheese", "goat's cheese"), ("tea", "tea")]
+    ("one", "other"),
+    [("tomatoes", "tomato sauce"), ("honey", "insurance"), ("cheese", "goat's cheese"), ("tea", "tea")],
 )
 def test_stuffs_sorts_and_other_goods_are_not_sold_together(one: str, other: str) -> None:
     found = relatedness(one, other)

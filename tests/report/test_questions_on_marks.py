@@ -281,7 +281,7 @@ def test_words_of_equal_length_are_no_forms_of_one_another(report: Report) -> No
 
 @pytest.mark.parametrize("score", [0.2, 0.45])
 def test_goods_sold_with_ours_are_asked_about_as_such(report: Report, score: float) -> None:
-    """Canon, C-39/97: whether complementary goods are similar turns on what buyers expect, not on how known a mark is."""
+    """Canon, C-39/97: whether complementary goods are similar turns on what buyers expect, not on fame."""
     found = replace(close("DUSKFALL", 1.0, score), appearance=1.0, knockout=False)
     found = replace(found, goods=replace(found.goods, together=True))
     (question, *_) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)

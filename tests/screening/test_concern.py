@@ -212,3 +212,39 @@ def test_which_marks_are_credited(mark: str, goods: str, status: str, credited: 
     stated = Mark(mark, "1", "GB", (28,), goods, status)
     whole = taken_over("Kozee Toys Harbour", stated, "string")
     assert (whole is not None and is_credited(whole, stated)) is credited
+
+
+LAMPS = "mark,number,classes,goods,status,owner\n"
+
+
+def _only(tmp_path: Path, name: str, mark: str, goods: str) -> CloseMark:
+    path = tmp_path / "lamps.csv"
+    path.write_text(f"{LAMPS}{mark},1,11,{goods},registered,A\n")
+    (one,) = screen([name], read_register([path]), goods=goods, classes=[11], languages=["nl"])
+    (found,) = marks_of(one)
+    return found
+
+
+def test_the_name_of_the_goods_beside_it_saves_no_near_identical_name(tmp_path: Path) -> None:
+    """TMEP 1207.01(b)(iii): adding a generic word seldom avoids confusion."""
+    for name in ("Orrelin", "Orrelin Lamp", "Orrelin Desk Lamps"):
+        assert _only(tmp_path, name, "ORRELLIN", "desk lamps").knockout
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "goods"),
+    [
+        ("Honey Otter", "HONEYWICK", "honey candles"),
+        ("Brass Lamp", "BRASSLY", "brass lamps"),
+        ("Lavender Loft", "LAVENDER LEDGE", "lavender candles"),
+    ],
+)
+def test_a_mark_that_shares_only_a_word_for_the_goods_is_minor_at_most(
+    tmp_path: Path, name: str, mark: str, goods: str
+) -> None:
+    """TMEP 1207.01(b)(viii): words that describe the goods say little of the maker."""
+    assert _only(tmp_path, name, mark, goods).level <= Level.MINOR
+
+
+def test_a_shared_word_that_says_nothing_of_the_goods_is_looked_at(tmp_path: Path) -> None:
+    assert _only(tmp_path, "Otter Loft", "OTTER LEDGE", "brass lamps").level >= Level.LOOK
