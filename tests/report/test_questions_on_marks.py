@@ -13,7 +13,7 @@ from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
 from namescreen.report.mark_choice import marks_shown
 from namescreen.report.mark_tables import close_marks
-from namescreen.report.model import KEPT, Distinctiveness, ProtectedSign
+from namescreen.report.model import KEPT, Distinctiveness, Goods, ProtectedSign
 from namescreen.report.questions import asked_about, questions
 from tests.report.test_worksheets import close, entry
 
@@ -282,8 +282,7 @@ def test_words_of_equal_length_are_no_forms_of_one_another(report: Report) -> No
 @pytest.mark.parametrize("score", [0.2, 0.45])
 def test_goods_sold_with_ours_are_asked_about_as_such(report: Report, score: float) -> None:
     """Canon, C-39/97: whether complementary goods are similar turns on what buyers expect, not on fame."""
-    found = replace(close("DUSKFALL", 1.0, score), appearance=1.0, knockout=False)
-    found = replace(found, goods=replace(found.goods, together=True))
+    found = replace(close("DUSKFALL", 1.0), goods=Goods(score, together=True), appearance=1.0, knockout=False)
     (question, *_) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
     assert "do buyers expect its goods, which may be sold or used with ours, from one maker" in question
     assert "known well enough" not in question
