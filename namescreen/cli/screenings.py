@@ -243,6 +243,8 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     for reason in gravest.closeness.reasons:
         if reason not in _of_the_whole(gravest):  # else it stands under its mark
             say_point(f"{gravest.mark.text}: {reason}", form)
+    if gravest.level < Level.LOOK:
+        return
     if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods):
         say_point(gravest.closeness.calibration.statement_for(gravest.mark.text), form)
 

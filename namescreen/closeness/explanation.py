@@ -7,12 +7,15 @@ from dataclasses import dataclass
 
 from rapidfuzz.distance import Levenshtein
 
-from ..lexicon import broken_phrases
+from ..lexicon import broken_phrases, kinds
+from ..lexicon.foreign_phrases import phrase_equivalents
+from ..lexicon.translation import listed_translations
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
 from .features import Features, Word
 from .name_similarity import Scores, said_in_english, shared_meaning
 from .sound import readings_of
+from .vocabulary import ARTICLES
 from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
@@ -21,6 +24,9 @@ __all__ = ["Explanation", "Pair", "explain", "reasons"]
 CLOSE, PARTLY = 0.7, 0.4
 """The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
 score."""
+
+CARRIES = 0.6
+"""The share of meaning in common from which an English reading of a foreign name is told: it carries the finding."""
 
 WEAK = 0.3
 """The strength below which a word that both names have is told as weak. Common practice, no source."""
@@ -101,8 +107,13 @@ def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pr
     )
     return max(
         ((mine, yours) for mine in ours for yours in theirs),
-        key=lambda pair: sound_similarity(pair[0].code, pair[1].code),
+        key=lambda pair: (sound_similarity(pair[0].code, pair[1].code), _said_alike(*pair)),
     )
+
+
+def _said_alike(one: Pronunciation, other: Pronunciation) -> bool:
+    """Whether two readings are told alike, but for the stress."""
+    return say(one.phones).casefold() == say(other.phones).casefold()
 
 
 def _align_letters(one: str, other: str) -> Aligned:
@@ -176,9 +187,13 @@ def _about_sound(one: Features, other: Features, scores: Scores) -> str:
         return f"Sound: unknown, {UNREAD}."
     if scores.sound < PARTLY:
         return f"Sound: {_band(scores.sound)}."
-    first, second = _closest_readings(one, other)
-    told = "sounds the same" if scores.sound >= 1 else _band(scores.sound)
-    return f"Sound: {told} ({say(first.phones)} / {say(second.phones)})."
+    closest = _closest_readings(one, other)
+    first, second = (say(reading.phones) for reading in closest)
+    if scores.sound < 1:
+        return f"Sound: {_band(scores.sound)} ({first} / {second})."
+    if _said_alike(*closest):
+        return f"Sound: sounds the same ({first})."
+    return "Sound: sounds the same, as some will say both."
 
 
 def _about_words(ours: Side, theirs: Side, words: Sequence[str], others: Sequence[str]) -> str:
@@ -224,12 +239,13 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
 
 
 def _about_languages(one: Features, other: Features) -> str:
-    """What a foreign name says in English, where that is more like the other name than its words as they stand, and
-    which words that both then have say little of the maker."""
-    ways = list(said_in_english(one.name.words, other.name.words))
-    said, written = max(ways, key=lambda way: shared_meaning(*way), default=((), ()))
+    """What a foreign name says in English, where one language has all of it, and that carries the closeness in
+    meaning; and which words that both then have say little of the maker."""
+    words = one.name.words
+    read = (way for way in said_in_english(words, other.name.words) if _in_one_language(words, way[0]))
+    said, written = max(read, key=lambda way: shared_meaning(*way), default=((), ()))
     as_it_stands = shared_meaning(one.name.words, other.name.words)
-    if not said or shared_meaning(said, written) < max(PARTLY, as_it_stands):
+    if not said or shared_meaning(said, written) < max(CARRIES, as_it_stands):
         return ""
     weak = [
         f'"{word.letters}"'
@@ -237,7 +253,24 @@ def _about_languages(one: Features, other: Features) -> str:
         if word.weight.strength < WEAK and any((meaning(word.letters, match) or 0) >= SAME_MEANING for match in said)
     ]
     told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
-    return f'In English "{" ".join(one.name.words)}" may be read as "{" ".join(said)}"{told}.'
+    return f'In English "{" ".join(one.name.words)}" may be read as "{" ".join(_without_small_words(said))}"{told}.'
+
+
+def _in_one_language(words: Sequence[str], said: Sequence[str]) -> bool:
+    """Whether one language has every content word of a name, and what it `said` in English is what they mean there."""
+    if any(one.english.split() == list(said) for one in phrase_equivalents(tuple(words))):
+        return True
+    heard = set(said)
+    spoken = [
+        {one.language for one in listed_translations(word, compounds=True) if heard.issuperset(one.english.split())}
+        for word in _without_small_words(words)
+    ]
+    return bool(spoken) and bool(set.intersection(*spoken))
+
+
+def _without_small_words(words: Sequence[str]) -> list[str]:
+    """Words without articles and the like, which one language has and another has not."""
+    return [word for word in words if word not in ARTICLES and "function word" not in kinds(word)]
 
 
 def _about_strength(ours: Side, theirs: Side) -> str:

@@ -10,7 +10,7 @@ from .mark import Mark
 from .status import ran_out
 from .territory import office_code
 
-__all__ = ["GRACE_MONTHS", "grace_ends", "probably_lapsed", "renewable_until"]
+__all__ = ["GRACE_MONTHS", "grace_ends", "months_after", "probably_lapsed", "renewable_until"]
 
 GRACE_MONTHS = 6
 """Months after its term in which a mark can be renewed: the least that the Paris Convention, article 5bis(1), asks of
@@ -34,7 +34,12 @@ def probably_lapsed(mark: Mark, today: str) -> bool:
 
 def grace_ends(expires: str) -> str:
     """The last day (YYYY-MM-DD) on which a mark whose term ran out on the day `expires` can be renewed."""
-    expired = datetime.date.fromisoformat(expires)
-    years, month = divmod(expired.month - 1 + GRACE_MONTHS, 12)
-    last = calendar.monthrange(expired.year + years, month + 1)[1]
-    return datetime.date(expired.year + years, month + 1, min(expired.day, last)).isoformat()
+    return months_after(expires, GRACE_MONTHS)
+
+
+def months_after(day: str, months: int) -> str:
+    """The day (YYYY-MM-DD) so many months after another, the last of its month where that is shorter."""
+    first = datetime.date.fromisoformat(day)
+    years, month = divmod(first.month - 1 + months, 12)
+    last = calendar.monthrange(first.year + years, month + 1)[1]
+    return datetime.date(first.year + years, month + 1, min(first.day, last)).isoformat()

@@ -36,6 +36,7 @@ from .model import (
     SharedWord,
     Weights,
 )
+from .uk_marks import from_eu_marks
 
 if TYPE_CHECKING:
     import numpy as np
@@ -312,6 +313,7 @@ def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched
         part = columns.arrays["source"] == number.get(source.name, -1)
         classes, offices, latest = _covered(searched, part)
         remarks = _remarks(searched, source)
+        held = Selection(columns, part.nonzero()[0])
         lists.append(
             ListSearched(
                 name=_shown(source.name, home),
@@ -326,7 +328,8 @@ def _lists(searched: register.Register, home: Path | None) -> tuple[ListSearched
                 remarks=remarks,
                 rows_of=offices,
                 layout=source.format,
-                marks=fingerprints(Selection(columns, part.nonzero()[0])),
+                marks=fingerprints(held),
+                uk_from_eu=from_eu_marks(held),
             )
         )
     return tuple(lists)

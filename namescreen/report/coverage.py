@@ -53,12 +53,15 @@ def market_cover(report: Report) -> tuple[MarketCover, ...]:
             rows.count += counts.get(office, 0)
             rows.counted &= office in counts
             rows.own_form += counts.get(office, 0) if searched.layout else 0
-    return tuple(_cover(territory(market), held) for market in report.markets)
+    came = sum(searched.uk_from_eu for searched in report.lists)
+    return tuple(_cover(territory(market), held, came) for market in report.markets)
 
 
-def _cover(market: str, held: Mapping[str, _Rows]) -> MarketCover:
+def _cover(market: str, held: Mapping[str, _Rows], came: int) -> MarketCover:
     registers = list(_registers(market))
     searched = [told for name, codes in registers if (told := _told(name, codes, held))]
+    if market == "GB" and came:
+        searched.append(f"UK marks that came from EU marks registered before 2021, told with those: {came:,}")
     missing = [told for name, codes in registers if (told := _lacking(name, codes, held))]
     own = _any(registers[0][1], held)
     return MarketCover(market, own, market in EU_MEMBERS and _any(_EUROPEAN[1], held), tuple(searched), tuple(missing))

@@ -63,7 +63,7 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
     yield from _below(entry, report, shown)
     first, words = shown[0], (entry.category, entry.words)
-    if past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
+    if mark_level(first) >= Level.LOOK and past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
     yield from _register(shown, report, asked)
 

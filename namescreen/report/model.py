@@ -237,7 +237,8 @@ class ListSearched:
     """A list of marks that was searched. `dated` is its own date where it states one; `latest` the latest
     filing or registration date among its marks; both ISO 8601, empty when not stated. `marks` remembers which marks
     it held (see `fingerprints`); empty for a long list. `rows_of` counts the rows of each of the `offices`; `layout`
-    names the office's form that the list has, empty for a table of one's own."""
+    names the office's form that the list has, empty for a table of one's own. `uk_from_eu` is of how many of its EU
+    marks a UK mark came in 2021, of a list that is not long."""
 
     name: str
     sha256: str
@@ -252,6 +253,7 @@ class ListSearched:
     marks: str = ""
     rows_of: tuple[OfficeRows, ...] = ()
     layout: str = ""
+    uk_from_eu: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..marks.mark import Mark
 from ..plain_text import shorten, some
-from ..policy import IDENTICAL, Level
+from ..policy import IDENTICAL, Level, level_of
 from ..territories import law_of
 from .findings import conflict_of, is_of_other_goods, mark_level
 from .law import objection
@@ -31,10 +31,26 @@ def _on_elsewhere(found: CloseMark, one: Elsewhere, name: str, report: Report) -
     stand = {"live": "are registered", "pending": "are applied for", "opposed": "are applied for, and opposed"}
     words, day = stand.get(mark.status, "stand in the list"), mark.priority or mark.filed
     ranks = f", and rank from {day}" if mark.status in ("pending", "opposed") and day else ""
+    if _is_the_same_matter(found, one, report):
+        alike = f"The same is to be asked in {some(one.markets)}, where its owner has the same words"
+        only = {"pending": ", applied for", "opposed": ", applied for and opposed"}.get(mark.status, "")
+        return " ".join((f"{alike} as {_cited(mark)}{only}{ranks}.", *in_force_notes(mark, report)))
     far = conflict_of(found).identical and one.concern <= IDENTICAL
     question = "is it known beyond its goods there" if far else objection(name, one.markets)
     asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}?"
     return " ".join((asked, *in_force_notes(mark, report)))
+
+
+def _is_the_same_matter(found: CloseMark, one: Elsewhere, report: Report) -> bool:
+    """Whether a further mark of the same owner raises the question of the first one again: as grave, and of a knockout
+    whether there is any room, or whether the same would object."""
+    mark = found.others[one.place]
+    if not mark.owner or mark.owner.casefold() != found.mark.owner.casefold() or found.mark.is_dead or found.lapsed:
+        return False
+    if found.knockout:
+        return one.concern >= 1.0
+    same_who = objection("", one.markets).split(" (")[0] == objection("", held_in(found.mark, report)).split(" (")[0]
+    return level_of(one.concern) is mark_level(found) and same_who
 
 
 def _on_live_namesakes(found: CloseMark, report: Report) -> str:
@@ -89,6 +105,7 @@ def _said(found: CloseMark) -> str:
 
 def _cited(mark: Mark) -> str:
     """A further mark of the same words, as briefly as it can be found by."""
-    classes = f"class {' '.join(map(str, mark.classes))}" if mark.classes else ""
+    word = "class" if len(mark.classes) == 1 else "classes"
+    classes = f"{word} {some(map(str, mark.classes))}" if mark.classes else ""
     about = ", ".join(filter(None, (mark.office, shorten(mark.owner, 40), classes)))
     return shorten(mark.number or mark.text, 24) + (f" ({about})" if about else "")

@@ -5,8 +5,8 @@ from __future__ import annotations
 
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
-from ..plain_text import clauses, in_one_sentence, number, shorten, some
-from ..policy import Level
+from ..plain_text import number, shorten, some
+from ..policy import Level, flaw_of_its_own
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
 from ..screening.translated import known_to_buyers
@@ -14,20 +14,20 @@ from ..text import parse
 from .coverage import unsearched_markets
 from .findings import (
     ALIKE,
-    NEAR_DESCRIPTIVE,
     conflict_of,
+    findings,
     goes_with_ours,
     is_of_other_goods,
     mark_level,
     matters,
     tells_weak_words,
-    unread,
 )
 from .law import objection, on_added_words, on_translation, on_weak_marks
 from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
 from .nearest import nearest_unasked
+from .own_questions import on_distinctiveness
 from .owners import on_shared_words
 from .reading_questions import on_readings
 from .register_facts import (
@@ -57,12 +57,16 @@ _ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
-    """At most `MOST` questions on one name, what weighs most first; plain text, not escaped."""
+    """At most `MOST` questions on one name, what weighs most first; plain text, not escaped. What an office may refuse
+    the name for whatever marks there are stands first where it is serious."""
+    own = on_distinctiveness(entry, report)
+    first = own if own and flaw_of_its_own(findings(entry)) >= Level.SERIOUS else []
     asked = [
+        *first,
         *_on_marks(entry, report),
         *_on_further_marks(entry, report),
         *_on_undesignated_marks(entry, report),
-        *_on_distinctiveness(entry, report),
+        *(own if not first else []),
         *on_readings(entry, report),
         *on_shared_words(entry, report),
         *_on_addresses(entry),
@@ -269,7 +273,7 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
     if generic:
         return f"is close, but {name} is the name of the goods: could what they share count at all, and {asked}"
     if whole := taken_over(name, found.mark, report.goods):
-        keeps = "may be too little" if whole.further else "seldom suffices"
+        keeps = "may be too little" if whole.further or whole.second else "seldom suffices"
         holds = f"{found.mark.text} holds {name}" if whole.by_mark else f"{name} holds it"
         source = on_added_words(held_in(found.mark, report))
         return (
@@ -339,55 +343,6 @@ def _same_goods(found: CloseMark) -> str:
     if isinstance(found.goods, NotChecked):
         return ", and its goods could not be compared"
     return ", for goods that overlap"
-
-
-def _on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
-    found = entry.distinctiveness
-    name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
-    if isinstance(found, NotChecked):
-        return [_on_what_was_not_judged(name, goods, told)] if (told := unread(found)) else []
-    if found.protected:
-        first = found.protected[0]
-        told, asked = clauses(first.reason, 120), f"may it be used for {goods} at all?"
-        if not first.serious:  # the law is part of the question
-            told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
-        return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
-    reasons = in_one_sentence(found.reasons)
-    because = f" ({clauses(reasons, 160)})" if reasons else ""
-    if found.category == "generic":
-        return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
-    if found.called == "surname":
-        where = some(one.market for one in found.markets if one.called == "surname") or "a market of ours"
-        return [
-            f"{name} reads as a surname: would it be refused in {where} until buyers know it as a mark? And is it your "
-            "own name, or that of a living person who would have to agree?"
-        ]
-    if found.called == "geographic":
-        return [
-            f"{name} reads as where {goods} come from{because}: would it be refused, and would it mislead if they come "
-            "from elsewhere?"
-        ]
-    if found.category == "descriptive":
-        return [
-            f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "
-            "disclaimer or proof of use?"
-        ]
-    if told := unread(found):
-        return [_on_what_was_not_judged(name, goods, told)]
-    if found.category == "suggestive" and found.score < NEAR_DESCRIPTIVE:
-        return [
-            f"{name} lies near the line between suggesting and describing{because}: on which side would the "
-            "office put it?"
-        ]
-    return []
-
-
-def _on_what_was_not_judged(name: str, goods: str, because: str) -> str:
-    why = clauses(in_one_sentence([because]), 160)
-    return (
-        f"What {name} says of {goods} could not be judged ({why}): does it name or describe them, or say where they "
-        "come from, in a language of the markets, and would it then be refused?"
-    )
 
 
 def _on_addresses(entry: NameEntry) -> list[str]:

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from ..marks import territory
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
-from ..marks.term import grace_ends, probably_lapsed, renewable_until
+from ..marks.term import GRACE_MONTHS, grace_ends, months_after, probably_lapsed, renewable_until
 from ..marks.territory import INTERNATIONAL, UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
 from ..plain_text import shorten, some
 from .law import unused_years
@@ -22,9 +22,9 @@ __all__ = [
 LACKS = "not stated"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _YEARS = {3: "three", 5: "five"}
-_DECLARED_BY, _RENEWED_BY = 6, 10
-"""Years after registration by which use is to be declared (15 USC 1058(a)(1)), and by which that is done again to renew
-(1058(a)(2), 1059; from memory): a mark that is older and in force has been declared."""
+_DECLARED_FROM, _DECLARED_BY, _RENEWED_BY = 5, 6, 10
+"""Years after registration from which and by which use is to be declared (15 USC 1058(a)(1)), and by which that is done
+again to renew (1058(a)(2), 1059; from memory): a mark that is older and in force has been declared."""
 _COUNTED_FROM = {
     "EU": "in the EU from its second republication, EUTMR article 203",
     "GB": "in the UK from its protection there",
@@ -193,10 +193,25 @@ def _use(mark: Mark, report: Report) -> list[str]:
             if owner_shows
             else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
         )
-    age = _months_between(mark.registered, report.date) // 12
-    if _DECLARED_BY <= age < _RENEWED_BY and "US" in held_in(mark, report):
-        told.append("Has its owner declared use, due by the sixth year (US; 15 USC 1058)?")
-    return told
+    return told + (_declaration(mark, report.date) if "US" in held_in(mark, report) else [])
+
+
+def _declaration(mark: Mark, today: str) -> list[str]:
+    """What is asked of the declaration of use that a registration of the United States needs between the fifth and the
+    sixth year, or for a fee in the six months after: whether it has been made, or that it is overdue."""
+    if not 12 * _DECLARED_FROM <= _months_between(mark.registered, today) < 12 * _RENEWED_BY:
+        return []
+    due = months_after(mark.registered, 12 * _DECLARED_BY)
+    last = months_after(due, GRACE_MONTHS)
+    if today <= due:
+        return [f"Has its owner declared use, which is due by {due} (US; 15 USC 1058)? Else it lapses."]
+    if today <= last:
+        late = f"Its declaration of use was due by {due}, and can be made late until {last} (US; 15 USC 1058)"
+        return [f"{late}: has it been made?"]
+    return [
+        f"Its declaration of use is overdue unless it was made by {last} (US; 15 USC 1058): if the register shows "
+        "none, it has lapsed. Does it?"
+    ]
 
 
 def _international(mark: Mark, report: Report) -> str:

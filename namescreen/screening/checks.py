@@ -186,7 +186,7 @@ class Checks:
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
             mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until, lapsed=lapsed,
-            over_whole=whole is not None and not whole.further,
+            over_whole=whole is not None and not (whole.further or whole.second),
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
             credited=whole is not None and not lapsed and is_credited(whole, mark),
             descriptive=most_concern(closeness.overall) >= EVEN and self._shares_only_description(name, mark.text),

@@ -18,6 +18,8 @@ from .crowd import divided, says_little
 
 __all__ = ["TakenOver", "is_credited", "taken_over"]
 
+_JOINING = frozenset(("and", "und", "et", "y", "e", "en", "och", "og"))
+"""What joins two names, & among them, which is read as "and"."""
 SHORTEST, SHORTEST_WORD = 4, 2
 """Letters of the shortest element that is told: shorter ones stand in many words by chance. And of one that stands as
 written, as initials do."""
@@ -26,8 +28,9 @@ written, as initials do."""
 @dataclass(frozen=True, slots=True)
 class TakenOver:
     """The element `common` to both, which is all of one of them but for words that say little (`left_out`); the words
-    that the other adds: `plain` ones that name the goods or say little, `house` ones of the owner's name, and `further`
-    ones. `by_mark` says that the mark is the one that adds."""
+    that the other adds: `plain` ones that name the goods or say little, `house` ones of the owner's name, `second`
+    ones a second name beside it (Hart & Lowe), and `further` ones. `by_mark` says that the mark is the one that
+    adds."""
 
     common: str
     by_mark: bool
@@ -35,6 +38,7 @@ class TakenOver:
     house: tuple[str, ...] = ()
     further: tuple[str, ...] = ()
     left_out: tuple[str, ...] = ()
+    second: tuple[str, ...] = ()
 
     @property
     def how_much(self) -> str:
@@ -43,13 +47,16 @@ class TakenOver:
 
     @property
     def added(self) -> str:
-        """What is added, each word with what it is."""
+        """What is added, each word with what it is; an "and" beside others is not told."""
+        others = self.house or self.second or self.further
+        plain = tuple(word for word in self.plain if not (others and word in _JOINING))
         told = [
             f"{_quoted(words)}{what}"
             for words, what in (
                 (self.house, " (its owner's name, so a house mark)"),
+                (self.second, " (a second name)"),
                 (self.further, ""),
-                (self.plain, " (common in names, or a word for the goods)"),
+                (plain, " (common in names, or a word for the goods)"),
             )
             if words
         ]
@@ -121,5 +128,19 @@ def _told(
     if common.replace(" ", "") in "".join(owners):
         owners = ()  # the owner is called after all of the mark
     house = tuple(word for word in added if word in owners and word not in plain)
-    further = tuple(word for word in added if word not in plain and word not in house)
-    return TakenOver(common, by_mark, plain, house, further, left_out)
+    left = tuple(word for word in added if word not in plain and word not in house)
+    second = tuple(word for word in left if _is_second_name(word, common, joined=not _JOINING.isdisjoint(added)))
+    further = tuple(word for word in left if word not in second)
+    return TakenOver(common, by_mark, plain, house, further, left_out, second)
+
+
+def _is_second_name(word: str, common: str, *, joined: bool) -> bool:
+    """Whether a word that is added is a name of equal rank: a surname beside another, or, joined by "and", a surname or
+    a word that no dictionary has beside a word of that sort."""
+    from ..goods.proper_names import is_surname
+    from ..lexicon import lexicon
+
+    def is_name(one: str) -> bool:
+        return is_surname(one) or (joined and not lexicon().known(one))
+
+    return (joined or is_surname(word)) and is_name(word) and is_name(common)

@@ -29,8 +29,12 @@ what schools teach (common practice, no source)."""
 COGNATE = 0.6
 """The share of letters in common from which a word of one language shows what one of another means. Ours, not
 fitted."""
-_LONG = 5
-"""Letters of a word that is looked for in a compound, and that such a compound has more; ours."""
+NAMED_EARLY, _LEADING = 3.7, 2
+_PICTURED = frozenset(("noun.animal", "noun.plant", "noun.food", "noun.body", "noun.artifact"))
+"""Zipf frequency from which one of the leading senses of an English word is known as what schools name and picture
+early: animals, plants, food, the body, things about the house (common practice, no source)."""
+THEIR_TEXTS = 3.0
+"""Zipf frequency of an English word in texts of another language from which its readers know it. Ours."""
 
 _MOST_WORDS = 3  # a longer name is a phrase, whose words do not add up to a compound
 ENGLISH = "en"
@@ -124,7 +128,9 @@ def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]
     if not places or any(law_of(place) == "US" for place in places):
         return True
     in_english = mark.text if language == ENGLISH else name
-    everyday = _all_known(in_english, name if language == ENGLISH else mark.text)
+    foreign = name if language == ENGLISH else mark.text
+    spoken_there = dict.fromkeys(one for place in places for one in _own_languages(place))
+    everyday = _all_known(in_english, foreign, (language,) if language != ENGLISH else tuple(spoken_there))
     spoken = (place for place in places if everyday or understood_in(place, ENGLISH))
     if language == ENGLISH:  # the name is foreign: is it so in a language of the place?
         return any(translated_in(mark.text, name, _own_languages(place)) for place in spoken)
@@ -136,29 +142,49 @@ def _own_languages(place: str) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=1 << 12)
-def _all_known(english: str, foreign: str) -> bool:
-    """Whether buyers know each word of an English name that says a `foreign` one: it is an everyday word, in whatever
-    form, or spelled much like a word of theirs (raven, Rabe)."""
+def _all_known(english: str, foreign: str, languages: tuple[str, ...]) -> bool:
+    """Whether buyers know each word of an English name that says a `foreign` one in one of `languages`: it is an
+    everyday word, in whatever form; a thing that schools name early, which texts name less often (a goose); one that
+    their own texts use; or spelled much like their word for it (raven, Rabe)."""
     from ..lexicon import zipf
+    from ..lexicon.derivation import nouns_of
 
-    theirs = [fold(form) for word in _words(foreign) for form in _bases(word)]
+    theirs = tuple(fold(form) for word in _words(foreign) for form in _bases(word))
+    together = "".join(theirs)
 
     def known(word: str) -> bool:
-        forms = _bases(word)
-        alike = (_shared(fold(one), other) for one in forms for other in theirs)
-        return max(map(zipf, forms)) >= EVERYDAY or max(alike, default=0.0) >= COGNATE
+        forms = _bases(word).union(nouns_of(word))  # of wood, wooden
+        common = max(map(zipf, forms))
+        if common >= EVERYDAY or (common >= NAMED_EARLY and _is_thing_of_school_books(word)):
+            return True
+        if any(zipf(one, language) >= THEIR_TEXTS for one in forms for language in languages):
+            return True
+        said = (*theirs, *_meant_in(word, together, languages))
+        alike = (_alike(fold(one), other) for one in forms for other in said)
+        return max(alike, default=0.0) >= COGNATE
 
     return all(map(known, _words(english)))
 
 
-def _shared(word: str, other: str) -> float:
-    """How much of a word stands in another, in [0, 1], or in what is as long in it, if that is a compound by its
-    length."""
-    from rapidfuzz import fuzz
+def _meant_in(word: str, compound: str, languages: tuple[str, ...]) -> list[str]:
+    """The words for an English one that stand in a compound of one of `languages`."""
+    from ..lexicon import equivalents_in
+
+    return [said for one in languages for said in map(fold, equivalents_in(word, one)) if said in compound]
+
+
+def _is_thing_of_school_books(word: str) -> bool:
+    from ..lexicon import lexicon
+
+    senses = lexicon().senses(word, "n", labelled=False)[:_LEADING]
+    return any(lexicon().domain(one.id) in _PICTURED for one in senses)
+
+
+def _alike(word: str, other: str) -> float:
+    """The share of letters that two words have in common, in [0, 1]."""
     from rapidfuzz.distance import Levenshtein
 
-    within = len(word) >= _LONG and len(other) >= len(word) + _LONG
-    return fuzz.partial_ratio(word, other) / 100 if within else float(Levenshtein.normalized_similarity(word, other))
+    return float(Levenshtein.normalized_similarity(word, other))
 
 
 def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
@@ -219,11 +245,14 @@ def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: 
     """Whether the words `theirs`, read in `language`, say all of `ours` and nothing else: in English, or what `ours`
     mean in one of the other languages `asked`."""
     from ..lexicon import lexicon
+    from ..lexicon.derivation import nouns_of
 
     heard = [_senses(word, language) for word in theirs]
     if not any(heard):
         return False
-    meant = [_bases(word).union(*(_senses(word, one) for one in asked if one != language)) for word in ours]
+    meant = [
+        _bases(word).union(nouns_of(word), *(_senses(word, one) for one in asked if one != language)) for word in ours
+    ]
     kept = {word for word in ours if word in theirs and not lexicon().known(word)}
     said = frozenset().union(*heard)
     wanted = frozenset().union(*meant)

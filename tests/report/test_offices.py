@@ -3,10 +3,16 @@ sections 10 and 42, as read; the others from memory and from public accounts of 
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from namescreen.goods.grounds import law_on
+from namescreen.marks import Mark
+from namescreen.report import Report
+from namescreen.report.coverage import market_cover
 from namescreen.report.law import objection, practices
+from namescreen.report.uk_marks import from_eu_marks
 
 
 @pytest.mark.parametrize(
@@ -37,3 +43,18 @@ def test_a_state_that_refuses_has_a_row_beside_the_unions() -> None:
 )
 def test_irelands_own_act_is_named(kind: str, law: str) -> None:
     assert law_on(kind, "IE") == law
+
+
+def test_uk_marks_that_came_from_eu_marks_are_counted(report: Report) -> None:
+    """Withdrawal agreement, article 54(1)(a): they stand in no list of EU marks by themselves."""
+    marks = [
+        Mark("A", territories=("EU",), registered="2019-05-01", status="live"),
+        Mark("B", territories=("EU",), registered="2021-05-01", status="live"),
+        Mark("C", territories=("EU",), registered="2019-05-01", status="dead"),
+        Mark("D", territories=("DE",), registered="2019-05-01", status="live"),
+    ]
+    assert from_eu_marks(marks) == 1
+    held = replace(report, markets=("GB", "DE"), lists=(replace(report.lists[0], uk_from_eu=1),))
+    british, german = market_cover(held)
+    assert any("came from EU marks registered before 2021, told with those: 1" in told for told in british.searched)
+    assert not any("came from EU marks" in told for told in german.searched)

@@ -13,7 +13,7 @@ from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
 from namescreen.report.mark_choice import marks_shown
 from namescreen.report.mark_tables import close_marks
-from namescreen.report.model import KEPT, Distinctiveness, Goods, ProtectedSign
+from namescreen.report.model import KEPT, Distinctiveness, Elsewhere, Goods, ProtectedSign
 from namescreen.report.questions import asked_about, questions
 from tests.report.test_worksheets import close, entry
 
@@ -286,3 +286,31 @@ def test_goods_sold_with_ours_are_asked_about_as_such(report: Report, score: flo
     (question, *_) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
     assert "do buyers expect its goods, which may be sold or used with ours, from one maker" in question
     assert "known well enough" not in question
+
+
+@pytest.mark.parametrize(("score", "first"), [(0.1, True), (0.4, False)])
+def test_what_an_office_refuses_for_itself_is_asked_first_where_it_is_serious(
+    report: Report, score: float, first: bool
+) -> None:
+    found = close("DUSKFALL HARBOUR", 0.8)
+    asked = questions(entry(found, name="Duskfall", distinctiveness=Distinctiveness("descriptive", score)), report)
+    assert [question.startswith("Duskfall reads as describing") for question in asked] == [first, not first]
+
+
+@pytest.mark.parametrize(("owner", "joined"), [("Osterlin AB", True), ("Another Ltd", False)])
+def test_marks_of_one_owner_with_the_same_words_raise_one_question(report: Report, owner: str, joined: bool) -> None:
+    found = replace(close("DUSKFAL", 0.96, knockout=True, owner="Osterlin AB"), held=("GB",))
+    found = replace(found, mark=replace(found.mark, territories=("GB",)))
+    other = Mark("DUSKFAL", status="live", owner=owner, classes=(3, 21), territories=("EU",))
+    found = replace(found, others=(other,), elsewhere=(Elsewhere(0, ("DE",), 1.0),))
+    (asked,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), replace(report, markets=("GB", "DE")))
+    assert ("The same is to be asked in DE, where its owner has the same words" in asked) is joined
+    assert "classes 3 and 21" in asked
+    assert asked.count("grounds to oppose") == (0 if joined else 1)
+
+
+def test_past_cases_are_not_told_beside_a_minor_mark(report: Report) -> None:
+    mild = replace(close("DUSKER", 0.5), concern=STEPS[-1][0])
+    grave = replace(close("DUSKER", 0.7), concern=0.7)
+    told = ["\n".join(close_marks(entry(one, name="Duskfall"), report)) for one in (mild, grave)]
+    assert ["past cases" in one for one in told] == [False, True]

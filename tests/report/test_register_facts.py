@@ -6,6 +6,8 @@ import re
 from dataclasses import replace
 from pathlib import Path
 
+import pytest
+
 from namescreen.marks.mark import Mark
 from namescreen.register import read_register
 from namescreen.report import Report, to_markdown
@@ -49,7 +51,7 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     unstated = replace(american, office="WO", territories=())  # an international registration: where it holds is open
     assert not any("use" in remark for remark in remarks(unstated, of_us))
     old = replace(american, registered="2019-01-01")  # 15 USC 1058(a)(1): use is declared by the sixth year
-    assert remarks(old, of_us)[-1] == "Has its owner declared use, due by the sixth year (US; 15 USC 1058)?"
+    assert remarks(old, of_us)[-1].startswith("Its declaration of use is overdue unless it was made by 2025-07-01 (US")
     fresh = Mark("M", status="pending", filed="2026-09-01")
     assert "for six months its owner can claim that day" in remarks(fresh, report)[0]
     assert status(replace(fresh, status="opposed")) == "applied for, opposed"
@@ -73,8 +75,8 @@ def test_an_international_registration_s_times_are_not_counted_from_its_date(rep
     assert "in DE from when it can no longer be refused" in german
     assert "EUTMR" not in german
     national = replace(mark, office="US", territories=("US",))
-    assert any("declared use" in told for told in remarks(national, today))
-    assert not any("declared use" in told for told in remarks(replace(national, registered="2014-01-01"), today))
+    assert any("declaration of use" in told for told in remarks(national, today))
+    assert not any("declaration" in told for told in remarks(replace(national, registered="2014-01-01"), today))
 
 
 def test_german_time_without_use_counts_from_the_end_of_opposition(report: Report) -> None:
@@ -247,3 +249,23 @@ def test_what_holds_in_most_countries_cites_the_acts_of_the_markets() -> None:
     assert "EU Regulation 2017/1001, article 8(4)" in dict(everywhere(("DE",)))["Company names and unregistered use"]
     assert "struck from the register." in dict(everywhere(("US",)))["Bad faith"]
     assert all("{" not in text for _, text in everywhere(()))
+
+
+@pytest.mark.parametrize(
+    ("registered", "says"),
+    [
+        ("2021-08-01", ""),  # not yet five years old
+        ("2021-06-30", "Has its owner declared use, which is due by 2027-06-30"),
+        ("2020-07-01", "Has its owner declared use, which is due by 2026-07-01"),
+        ("2020-03-01", "was due by 2026-03-01, and can be made late until 2026-09-01"),
+        ("2019-08-31", "is overdue unless it was made by 2026-02-28"),
+        ("2016-06-01", ""),  # renewed, and so declared
+    ],
+)
+def test_a_declaration_of_use_is_asked_for_by_its_days(report: Report, registered: str, says: str) -> None:
+    """15 USC 1058(a): within the year before the end of six years, or with a fee in the six months after."""
+    of_us = replace(report, date="2026-07-01", markets=("US",))
+    mark = Mark("M", status="live", territories=("US",), registered=registered)
+    told = [one for one in remarks(mark, of_us) if "1058" in one]
+    assert bool(told) == bool(says)
+    assert not says or says in told[0]

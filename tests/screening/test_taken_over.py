@@ -39,6 +39,24 @@ def test_what_is_common_and_what_is_added(
     assert (found.plain, found.house, found.further) == (plain, house, further)
 
 
+@pytest.mark.parametrize(
+    ("name", "mark", "added"),
+    [
+        ("Brandreth", "BRANDRETH & COLE", '"cole" (a second name)'),
+        ("Oldershaw", "WINTERBOTTOM AND OLDERSHAW", '"winterbottom" (a second name)'),
+        ("Quelvany", "QUELVANY & HOSKYN", '"hoskyn" (a second name)'),  # of words that no dictionary has
+        ("Brandreth", "BRANDRETH WINTERBOTTOM", '"winterbottom" (a second name)'),
+        ("Brandreth", "BRANDRETH & LANTERN", '"lantern"'),
+        ("Duskfall", "DUSKFALL & COMPANY", '"and" and "company" (common in names, or a word for the goods)'),
+    ],
+)
+def test_a_name_of_equal_rank_is_told_as_a_second_name(name: str, mark: str, added: str) -> None:
+    """Two surnames joined: neither is a house mark or a word that says little."""
+    found = taken_over(name, Mark(mark), GOODS)
+    assert found is not None
+    assert found.added == added
+
+
 def test_words_that_say_little_and_are_not_taken_over_are_told() -> None:
     found = taken_over("Duskfall Panniers", Mark("DUSKFALL COMPANY"), GOODS)
     assert str(found).startswith('Taken over but for "panniers": "duskfall"; the mark adds "company"')

@@ -14,6 +14,11 @@ from namescreen.screening.translated import known_to_buyers
         ("Silver Lantern", "SILBERLATERNE", "de", "DE", True),  # spelled much alike: Germanic and Latin cognates
         ("Red House", "MAISON ROUGE", "fr", "FR", True),  # everyday words, which schools teach
         ("Thimble Moth", "FINGERHUT MOTTE", "de", "DE", False),
+        ("Winter Swan", "WINTERSCHWAN", "de", "DE", True),  # what schools name early
+        ("Grey Owl", "GRAUE EULE", "de", "AT", True),
+        ("Wooden Spoon", "HOLZLÖFFEL", "de", "DE", True),
+        ("Grey Heron", "GRAUREIHER", "de", "DE", False),  # a rarer bird, and not spelled alike
+        ("Anvil Thrush", "ENCLUME GRIVE", "fr", "FR", False),
         ("Thimble Moth", "FINGERHUT MOTTE", "de", "US", True),  # TMEP 1207.01(b)(vi): an examiner translates
     ],
 )

@@ -1,0 +1,61 @@
+"""The question for the adviser on what a name itself is for the goods: kept for others, descriptive, a surname, a
+place."""
+
+from __future__ import annotations
+
+from ..outcome import NotChecked
+from ..plain_text import clauses, in_one_sentence, shorten, some
+from .findings import NEAR_DESCRIPTIVE, unread
+from .model import NameEntry, Report
+
+__all__ = ["on_distinctiveness"]
+
+
+def on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
+    """The question that the name raises for what it is, the gravest; [] for none."""
+    found = entry.distinctiveness
+    name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
+    if isinstance(found, NotChecked):
+        return [_on_what_was_not_judged(name, goods, told)] if (told := unread(found)) else []
+    if found.protected:
+        first = found.protected[0]
+        told, asked = clauses(first.reason, 120), f"may it be used for {goods} at all?"
+        if not first.serious:  # the law is part of the question
+            told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
+        return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
+    reasons = in_one_sentence(found.reasons)
+    because = f" ({clauses(reasons, 160)})" if reasons else ""
+    if found.category == "generic":
+        return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
+    if found.called == "surname":
+        where = some(one.market for one in found.markets if one.called == "surname") or "a market of ours"
+        return [
+            f"{name} reads as a surname: would it be refused in {where} until buyers know it as a mark? And is it your "
+            "own name, or that of a living person who would have to agree?"
+        ]
+    if found.called == "geographic":
+        return [
+            f"{name} reads as where {goods} come from{because}: would it be refused, and would it mislead if they come "
+            "from elsewhere?"
+        ]
+    if found.category == "descriptive":
+        return [
+            f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "
+            "disclaimer or proof of use?"
+        ]
+    if told := unread(found):
+        return [_on_what_was_not_judged(name, goods, told)]
+    if found.category == "suggestive" and found.score < NEAR_DESCRIPTIVE:
+        return [
+            f"{name} lies near the line between suggesting and describing{because}: on which side would the "
+            "office put it?"
+        ]
+    return []
+
+
+def _on_what_was_not_judged(name: str, goods: str, because: str) -> str:
+    why = clauses(in_one_sentence([because]), 160)
+    return (
+        f"What {name} says of {goods} could not be judged ({why}): does it name or describe them, or say where they "
+        "come from, in a language of the markets, and would it then be refused?"
+    )
