@@ -49,7 +49,7 @@ from .placement import (
 )
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
-from .slogans import slogan_in
+from .slogans import message_in, slogan_in
 from .understood import is_like_own, is_understood
 from .wording import in_english, not_read, remark
 
@@ -179,7 +179,7 @@ def _distinctiveness(
         for code, read_so in readings.items()
         if code != "en"
     )
-    slogan = slogan_in(plain_words(name))
+    slogan = slogan_in(plain_words(name)) or message_in(plain_words(name), goods)
     findings = _worst_first(
         _with_slogan([english, *others], slogan if slogan in (*held, "en") else ""),
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),

@@ -190,7 +190,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     found = [in_context(describe(word, goods), word, goods)]
     if is_trade_word(word) and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
-    if is_praise(word, "la"):
+    if is_praise(word, "la") or is_praise(word, "en"):
         found.append(of_kind("laudatory"))
     if sort := _sort_of_goods(word, goods):
         found.append(Evidence(SORT_OF_GOODS, f'a kind of "{sort}" by its last part', names_goods=True))
@@ -383,7 +383,7 @@ def _is_name(run: str, goods: str) -> bool:
     """Whether several words are a place, a set phrase of praise or of a quality, a term told of such goods, or of what
     kind they are, or a fixed phrase that gives a picture (an early bird is no bird)."""
     term = term_for(run, goods)
-    praised = bool(kinds(run) & {"laudatory", "quality"}) or is_praise(run, "la")
+    praised = bool(kinds(run) & {"laudatory", "quality"}) or is_praise(run, "la") or is_praise(run, "en")
     told = praised or place_of(run) is not None or is_picture(run)
     return told or bool(of_a_kind(run, goods)) or (term is not None and term.weight > 0)
 

@@ -10,8 +10,11 @@ from functools import cache, lru_cache
 
 from ..lexicon import kinds, lexicon
 from ..lexicon.phrases import fixed_phrases
+from ..tables import open_table
+from .classification import likely_classes
+from .places import place_of
 
-__all__ = ["slogan_in"]
+__all__ = ["message_in", "slogan_in"]
 
 _MADE = (
     "made built crafted designed meant engineered baked brewed blended forged woven knitted sewn roasted cooked "
@@ -30,6 +33,12 @@ _PROMISED = (
     "like want matter happy well more right perfect quality skin hands body family dog cat pet feet hair kitchen "
     "garden sleep"
 )
+
+
+WORN_OR_GIVEN = frozenset((4, 14, 16, 18, 20, 21, 24, 25, 26, 28))
+"""The Nice classes of goods that carry messages: clothing, mugs, cards, candles. Common practice, no source."""
+LONGEST_ROLE = 2
+"""The most words that differ in a message: proud to be a pastry chef."""
 
 
 def _any(words: str) -> str:
@@ -110,3 +119,20 @@ def slogan_in(words: tuple[str, ...]) -> str:
     ordinary = all(lexicon().known(word) or kinds(word) & {"function word", "laudatory", "quality"} for word in words)
     held = (language for language, formula in _formulas() if formula.fullmatch(text))
     return next((language for language in held if language != "en" or ordinary), "")
+
+
+@lru_cache(maxsize=1 << 12)
+def message_in(words: tuple[str, ...], goods: str) -> str:
+    """The language of the message that folded words are, which all makers put on such goods, and which tells no maker
+    (TMEP 1202.04): proud to be a farmer; "" if they are none, or the goods are not to wear, to give or to put up."""
+    if len(words) < 2 or not set(likely_classes(goods)[:1]) & WORN_OR_GIVEN:
+        return ""
+    cuts = ((at, at + size) for size in range(1, LONGEST_ROLE + 1) for at in range(len(words) - size + 1))
+    ways = ((*words[:at], "*", *words[end:]) for at, end in cuts if all(map(_is_common, words[at:end])))
+    table = open_table("praise.tsv")
+    found = (table.get(f"!{' '.join(way)}") for way in (words, *ways))
+    return next((row.split()[0] for row in found if row), "")
+
+
+def _is_common(word: str) -> bool:
+    return lexicon().known(word) or place_of(word) is not None

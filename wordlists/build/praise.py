@@ -1,4 +1,5 @@
-"""Turn wordlists/curated/praise.txt into wordlists/praise.tsv: word of praise -> the languages that have it.
+"""Turn praise.txt and messages.txt of wordlists/curated into wordlists/praise.tsv: word of praise -> the languages that
+have it; !MESSAGE -> the same, with * for a word or two that differ.
 
 python wordlists/build/praise.py [--to FOLDER]
 
@@ -12,8 +13,8 @@ from pathlib import Path
 
 from sources import folder_to_write, write_table
 
+from namescreen.goods.words import plain_words
 from namescreen.tables import table_bytes
-from namescreen.text import parse
 
 HERE = Path(__file__).resolve().parent.parent
 
@@ -22,17 +23,24 @@ def main() -> None:
     """Write the table and its source record."""
     to = folder_to_write(__doc__, HERE)
     found: dict[str, set[str]] = defaultdict(set)
-    for line in (HERE / "curated" / "praise.txt").read_text(encoding="utf-8").splitlines():
-        if line and not line.startswith("#"):
-            language, _, words = line.partition(":")
-            for word in words.split(","):
-                found[" ".join(parse(word.strip()).words)].add(language)
+    for file, mark in (("praise.txt", ""), ("messages.txt", "!")):
+        for line in (HERE / "curated" / file).read_text(encoding="utf-8").splitlines():
+            if line and not line.startswith("#"):
+                language, _, phrases = line.partition(":")
+                for phrase in phrases.split(","):
+                    found[mark + _folded(phrase)].add(language)
     write_table(
         to, "praise.tsv", table_bytes("praise", ((word, " ".join(sorted(found[word]))) for word in found)),
-        source="wordlists/curated/praise.txt, words of praise of 24 languages, written for namescreen from memory; no "
-        "list was copied",
-        version=f"{len(found)} words", licence="MIT, as namescreen", build="python wordlists/build/praise.py",
+        source="wordlists/curated/praise.txt, words of praise of 24 languages, and messages.txt, what all makers "
+        "put on goods to wear and to give, written for namescreen from memory; no list was copied",
+        version=f"{len(found)} words and phrases",
+        licence="MIT, as namescreen", build="python wordlists/build/praise.py",
     )  # fmt: skip
+
+
+def _folded(phrase: str) -> str:
+    before, differs, after = phrase.partition("*")
+    return " ".join((*plain_words(before), *differs, *plain_words(after)))
 
 
 if __name__ == "__main__":

@@ -1,0 +1,40 @@
+"""Messages that all makers put on goods, and praise of several words; the names are ours, common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods.slogans import message_in
+from namescreen.goods.words import plain_words
+
+
+def category(name: str, goods: str, market: str) -> str:
+    found = distinctiveness(name, goods, markets=[market])
+    assert isinstance(found, Distinctiveness)
+    return found.category
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("World's Best Goalkeeper", "mugs", "GB"),
+        ("Proud to Be a Pastry Chef", "aprons", "US"),
+        ("Simply the Best", "socks", "GB"),
+        ("Best of the Best", "tyres", "US"),
+        ("Frohe Ostern", "Kerzen", "DE"),
+        ("Nur das Beste", "Möbel", "DE"),
+        ("Tylko najlepsze", "noże", "PL"),
+    ],
+)
+def test_what_any_maker_may_say_is_no_name(name: str, goods: str, market: str) -> None:
+    """TMEP 1202.04(b), 1209.03(k); EUTMR Article 7(1)(b)."""
+    assert category(name, goods, market) in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("World's Best Velmura", "mugs"), ("Proud to Be a Baker", "tyres"), ("Baker", "mugs"), ("Quiet Otter", "mugs")],
+)
+def test_a_coined_word_and_other_goods_make_no_message(name: str, goods: str) -> None:
+    assert not message_in(plain_words(name), goods)
