@@ -49,6 +49,7 @@ from .placement import (
 )
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
+from .shop_words import OF_SHOPS, read_in_shops, read_under
 from .slogans import message_in, slogan_in
 from .understood import is_like_own, is_understood
 from .wording import in_english, not_read, remark
@@ -169,6 +170,9 @@ def _distinctiveness(
     for language in by_law_alone:  # a minority's language counts as if it had been asked for
         found = reading_in(name, goods, language, asked=language in languages_of(markets or ()), surnames=False)
         readings |= {language: found} if found else {}
+    for language, found in read_in_shops(name, goods, () if settled else views_of(markets)).items():
+        told = finding_of(language, name, goods, found, plain, signs, american=american)
+        readings |= {language: found} if told.category in CATEGORIES[:2] else {}
     if plain and len(readings) == 1 and all(one.coined and not one.word.isascii() for one in plain):
         return NotChecked("distinctiveness", "the words of this script are not known here")
     minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
@@ -206,9 +210,9 @@ def _distinctiveness(
     said = ((one.word, one.meaning) for one in judged)
     meant = {(part, by.language) for words, by in said if by is not None and not by.about for part in words.split()}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
-    told = (unknown_meaning(word, one) for word, one in unknown.items())
+    unsaid = (unknown_meaning(word, one) for word, one in unknown.items())
     said_in = [one.language for one in findings if (one.meaning, one.category) == (worst.meaning, worst.category)]
-    reasons = (*_reasons(name, judged, worst, signs, said_in=said_in, surname=surname, american=american), *told)
+    reasons = (*_reasons(name, judged, worst, signs, said_in=said_in, surname=surname, american=american), *unsaid)
     return Distinctiveness(
         weakest.category,
         weakest.score,
@@ -238,8 +242,9 @@ def _by_each_law(
     """How the name stands under each law, by the worst of the `findings` in a language that counts there."""
     worst, found = findings[0], []
     for law in views_of(markets):
-        others = [one for one in readings if one not in by_law_alone]
-        heard = languages_under(law, readings if law in TRANSLATING else others, markets)
+        whole = [one for one in readings if one not in OF_SHOPS]
+        others = [one for one in whole if one not in by_law_alone]
+        heard = languages_under(law, whole if law in TRANSLATING else others, markets) | read_under(law) & {*readings}
         barring = [one for one in findings if one.language in readings and one.category in CATEGORIES[:2]]
         heard |= {one.language for one in barring if is_like_own(readings[one.language], law)}
         if law in ANY_LANGUAGE:

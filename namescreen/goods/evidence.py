@@ -34,6 +34,7 @@ from .description import (
     says_what_is_kept_away,
 )  # fmt: skip
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
+from .known_places import comes_from
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import after_given_name, is_surname
@@ -384,7 +385,7 @@ def _is_name(run: str, goods: str) -> bool:
     kind they are, or a fixed phrase that gives a picture (an early bird is no bird)."""
     term = term_for(run, goods)
     praised = bool(kinds(run) & {"laudatory", "quality"}) or is_praise(run, "la") or is_praise(run, "en")
-    told = praised or place_of(run) is not None or is_picture(run)
+    told = praised or place_of(run) is not None or is_picture(run) or comes_from(run, goods)
     return told or bool(of_a_kind(run, goods)) or (term is not None and term.weight > 0)
 
 

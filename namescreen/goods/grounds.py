@@ -263,6 +263,8 @@ def is_foreign(language: str, law: str) -> bool:
     """Whether a word of `language` is judged under `law` as one of another language: of states by what buyers there
     read; in the US and the EU whatever is translated. English is read everywhere, and is one where it is no language of
     the state."""
+    if language.startswith("en-"):
+        return False
     if language == "en":
         return law not in _ENGLISH_TOO and len(languages_of((law,))) > 1
     return law in TRANSLATING or language not in languages_of((law,))

@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from ..tables import open_table
 from ..text import fold
+from .classification import likely_classes
 from .places import place_of
 from .trade_words import covered_names
 
@@ -15,6 +16,8 @@ __all__ = ["LONGEST_PLACE", "KnownPlace", "comes_from", "known_places"]
 
 LONGEST_PLACE = 4
 KNOWN = "known"
+OF_THE_LAND = frozenset((29, 30, 31, 32, 33))
+"""The Nice classes of food and drink. That small places are expected to bring forth no more is ours, after practice."""
 _TABLE = "protected_signs.tsv"
 
 
@@ -44,5 +47,8 @@ def known_places(words: str, goods: str) -> tuple[KnownPlace, ...]:
 
 
 def comes_from(word: str, goods: str) -> bool:
-    """Whether the folded `word` is a place that buyers of such goods know for them, be it wild or small."""
-    return any(one.kind == KNOWN or place_of(word) is not None for one in known_places(word, goods))
+    """Whether the folded `word` is a place that buyers of such goods know for them, be it wild or small; of food and
+    drink any place that they know (Windsurfing Chiemsee, C-108/97: what they may come to connect with it)."""
+    place = place_of(word)
+    local = place is not None and place.small and bool(set(likely_classes(goods)[:1]) & OF_THE_LAND)
+    return local or any(one.kind == KNOWN or place is not None for one in known_places(word, goods))

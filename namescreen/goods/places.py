@@ -41,10 +41,12 @@ IN_A_DICTIONARY = 0.8
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """A place that a word names or is made from; `home` if people live and make things there, and buyers know of it."""
+    """A place that a word names or is made from; `home` if people live and make things there, and buyers know of it;
+    `small` if they know it and expect no more than food and drink to come from it."""
 
     name: str
     home: bool
+    small: bool = False
 
 
 @lru_cache(maxsize=1 << 14)
@@ -82,7 +84,7 @@ def _named(word: str) -> Place | None:
     listed = open_table("places.tsv").get(word)
     if listed:
         kind, _, name = listed.partition("|")
-        return Place(name, kind == "home")
+        return Place(name, kind == "home", kind == "small")
     if len(word) < 3 or "place" not in kinds(word):  # va and ca are states only on envelopes
         return None
     senses = lexicon().senses(word, labelled=False)

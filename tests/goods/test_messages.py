@@ -1,4 +1,5 @@
-"""Messages that all makers put on goods, and praise of several words; the names are ours, common practice, no source."""
+"""Messages that all makers put on goods, and praise of several words; the names are ours, common practice, no
+source."""
 
 from __future__ import annotations
 
