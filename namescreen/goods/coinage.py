@@ -22,6 +22,7 @@ from .trade_words import term_for
 
 __all__ = [
     "SOUNDS_LIKE",
+    "as_heard",
     "divided",
     "heard_as",
     "heard_word",
@@ -271,6 +272,23 @@ def _by_analogy(word: str) -> list[str]:
     cuts = (cut for cut in (1, 2) if set(word[:cut]) <= ONSETS and len(word) - cut >= 3)
     known = (cut for cut in cuts if lexicon().known(word[cut:]) and not lexicon().known(word))
     return [word[:cut].replace("c", "k") + way.code for cut in known for way in pronounce(word[cut:], 1)]
+
+
+@lru_cache(maxsize=1 << 12)
+def as_heard(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
+    """The words of a name, each strange one as the everyday word that it sounds just like, where another is heard as a
+    word for the goods: buyers read the rest of a misspelt phrase by ear too (kleer vew, of lenses)."""
+    strange = [one for one in words if not lexicon().known(one)]
+    misspelt = [one for one in strange if heard_as(one, goods).weight >= LEAST_DESCRIBING]
+    if not misspelt or len(words) < 2:
+        return words
+    rest = {one: _everyday_homophone(one) for one in strange if one not in misspelt}
+    return tuple(rest.get(one) or one for one in words)
+
+
+def _everyday_homophone(word: str) -> str:
+    known = [one for one in _homophones(word) if lexicon().known(one) and zipf(one) >= EVERYDAY]
+    return max(known, key=zipf, default="")
 
 
 def initials_of(word: str, goods: str) -> Evidence:

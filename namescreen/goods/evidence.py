@@ -17,7 +17,7 @@ from ..tables import open_table
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import classes
-from .coinage import divided, heard_as, heard_word, initials_of, is_coined, understood
+from .coinage import as_heard, divided, heard_as, heard_word, initials_of, is_coined, understood
 from .composition import is_picture
 from .context import context
 from .description import (
@@ -84,6 +84,8 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
     borne = after_given_name(plain)
+    heard = as_heard(plain, goods)
+    said += [heard] if heard != plain and not meanings else []
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         content = _content_words(words, goods, meanings, borne)
@@ -228,7 +230,7 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
     if meant is None:
         return None
     term = term_for(meaning.english, goods) if meant.evidence.kind is EvidenceKind.TERM else None
-    if term is not None and term.by_image and is_picture(meaning.english):  # a moon bag is no bolso luna
+    if term is not None and term.by_image:  # a moon bag is no bolso luna
         meant = _as_told_nothing(meant)
     evidence, asked = meant.evidence, [*meant.asked]
     if meaning.said.weight > evidence.weight:

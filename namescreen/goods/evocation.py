@@ -26,9 +26,9 @@ FAMILIES = (frozenset((29, 30)), frozenset((32, 33)))
 """Classes of food and of drink whose goods hold one another: crackers of class 30 with the cheese of class 29."""
 EVERYDAY = 4.0
 """Zipf value from which a short name of origin is an everyday word first (port)."""
-SOUNDS_LIKE, LETTERS_ALIKE = 0.82, 0.5
+SOUNDS_LIKE, LETTERS_ALIKE, MOST_LETTERS = 0.82, 0.5, 0.8
 """Similarity in sound from which a word is heard as the name; and the share of common letters, in order, from which one
-that ends alike is asked about. Ours: courts ask for the whole impression."""
+that ends alike is asked about, and one that begins alike is made like it. Ours: courts ask for the whole impression."""
 _ENDINGS = frozenset(
     """
     a e i o y s aki akia ella elle elli ello ette etta etti etto ina ine ini ino ita ito illa ille illo ola ole oli olo
@@ -90,7 +90,7 @@ def _told(
 def _alike(word: str, classes: tuple[int, ...]) -> tuple[str, str, bool] | None:
     """The name of origin known for goods of these classes that a word in no dictionary is made like, its territory, and
     whether plainly; None if there is none."""
-    if lexicon().known(word) or len(word) <= SHORTEST:
+    if lexicon().known(word) or word in open_table("shop_words.tsv") or len(word) <= SHORTEST:
         return None
     own = _names(classes)
     near = (one for one in _names(_family(classes)) if word.startswith(one[0]))
@@ -111,12 +111,13 @@ def _likeness(word: str, name: str) -> float:
         own = bool(endings & _ENDINGS) or (len(rest) > 2 and lexicon().known(rest))
         made = start > SHORTEST or (zipf(name) < EVERYDAY and own)
         return 1.0 + start if made else 0.0
-    if start > SHORTEST and start >= LEAST_BEGINNING * len(name):
+    alike = LCSseq.normalized_similarity(word, name)
+    if start > SHORTEST and (start >= LEAST_BEGINNING * len(name) or alike >= MOST_LETTERS):
         return 1.0 + start
     if len(name) > SHORTEST and word[0] == name[0] and sounds_alike(word, name) >= SOUNDS_LIKE:
         return 1.0
     end = next((at for at in range(min(len(word), len(name))) if word[-1 - at] != name[-1 - at]), len(name))
-    return end / 100 if end >= SHORTEST and LCSseq.normalized_similarity(word, name) >= LETTERS_ALIKE else 0.0
+    return end / 100 if end >= SHORTEST and alike >= LETTERS_ALIKE else 0.0
 
 
 def _family(classes: tuple[int, ...]) -> tuple[int, ...]:

@@ -17,7 +17,7 @@ from .description import NOTHING, describe_plainly, of_term
 from .evidence import is_trade_word, read
 from .grounds import ANY_LANGUAGE
 from .judged import Judged, Meaning
-from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, told
+from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, is_native, told
 from .phrases import plain_words
 from .places import place_of
 from .proper_names import is_trade_name
@@ -55,9 +55,9 @@ ACCENTED = frozenset(("fr", "es", "it", "pt"))
 """Languages that write accents by rule, as English does not."""
 GUESSED = frozenset(("compound", "spelling"))
 """Sources that are used only in a language that is asked for."""
-PLAIN_PART = 5
+PLAIN_PART, NATIVE_PART = 5, 4
 """A guess is told of a name if it describes the goods, or if its parts have so many letters: shorter ones are found in
-coined words by chance (Tessivane: te, si, vane)."""
+coined words by chance (Tessivane: te, si, vane). In a word that looks native a letter less is enough."""
 
 
 @lru_cache(maxsize=1 << 13)
@@ -146,7 +146,9 @@ def _listed(
     stays = in_english and not (plainer and (beside or _as_foreign(word, language) or plainly >= TOLD))
     place = place_of(word) is not None and place_of(best.english) is not None  # a place is read as it stands
     guess = best.source in GUESSED and plainly < DESCRIBES
-    chance = guess and min(map(len, best.parts), default=0) < PLAIN_PART
+    shortest = min(map(len, best.parts), default=0)
+    native = best.source == "compound" and shortest >= NATIVE_PART and is_native(word, language)
+    chance = guess and shortest < PLAIN_PART and not native
     if stays or place or chance or (guess and _is_partly_told(best, goods)):
         return None
     evidence = of_term(said) if said is not None and best.source == "labels" else NOTHING

@@ -23,7 +23,7 @@ from .judged import Judged, Meaning
 from .qualities import is_quality
 from .trade_words import called
 
-__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "told", "unknown_meaning", "unknown_words"]
+__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "is_native", "told", "unknown_meaning", "unknown_words"]
 
 LEAST_SURE = 0.45
 """How sure a translation must be to be gone by in a language of the buyers; less is a minor sense of a word."""
@@ -49,10 +49,21 @@ FORMS_OF_GOODS = frozenset(
 which. Ours; common practice, no source."""
 
 
+TIMES = frozenset(("time", "hour", "break"))
+"""What the last part of a compound says that tells the occasion on which goods are used."""
+
+
 def told(english: str, goods: str) -> float:
     """How plainly a meaning describes the goods; a little more if it names them."""
     found = judge_phrase(english, goods)
     return 0.0 if found is None else found.evidence.weight + 0.1 * found.evidence.names_goods
+
+
+@lru_cache(maxsize=1 << 13)
+def is_native(word: str, language: str) -> bool:
+    """Whether an unknown word is surely one of the language by its form, and of parts that it has."""
+    found = native_word(word, (language,))
+    return found is not None and found.is_sure and bool(found.parts)
 
 
 @lru_cache(maxsize=1 << 13)
@@ -64,7 +75,7 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     parts = compound_of(word, language)
     if parts:
         *modifiers, head = (_fitting(part.senses, goods) for part in parts)
-        if _is_form_of_goods(parts[-1].senses):
+        if _is_form_of_goods(parts[-1].senses) or _is_time(parts[-1].senses):
             return _meaning(modifiers, goods, language)
         if _say_nothing(parts, goods):
             english = " ".join(part.senses[0].english for part in parts)
@@ -113,6 +124,11 @@ def _is_form_of_goods(senses: tuple[Translation, ...]) -> bool:
     """Whether a leading sense is one that goods of any kind have, or a form of business."""
     leading = {one.english for one in senses if one.score >= TOLD}
     return any(word in FORMS_OF_GOODS or "generic head" in kinds(word) for one in leading for word in one.split()[:1])
+
+
+def _is_time(senses: tuple[Translation, ...]) -> bool:
+    """Whether the last part is a time, for what the first says: bath time, an hour for reading."""
+    return any(one.english in TIMES and one.score >= LEAST_SURE for one in senses)
 
 
 @lru_cache(maxsize=1 << 12)

@@ -24,6 +24,8 @@ __all__ = [
     "term_for",
 ]  # fmt: skip
 
+_SORT = "a sort"
+"""How the description of terms begins that are sorts of goods."""
 STEPS_UP = 2
 """How many steps up a dictionary a word for goods still stands for them: opener, hand tool, tool."""
 _THINGS = frozenset(("noun.artifact", "noun.food", "noun.substance", "noun.plant"))
@@ -58,7 +60,7 @@ class TradeTerm:
     of_labels: bool = False
     """Whether labels say it of the goods, and it is no kind of them."""
     by_image: bool = False
-    """Whether an everyday word of the language stands for it: what it translates to elsewhere does not."""
+    """Whether an everyday word stands for a sort of the goods: a word of another language that means it does not."""
 
 
 @lru_cache(maxsize=1 << 14)
@@ -101,7 +103,7 @@ def _told(
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
         what = one.what.replace("said of", "a name for goods like", 1) if kind and one.is_ware else one.what
-        by_image = ordinary and not one.is_ware and not one.is_narrow
+        by_image = ordinary and one.what.startswith(_SORT)
         told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind, by_image))
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
 

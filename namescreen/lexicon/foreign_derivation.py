@@ -57,6 +57,8 @@ _PARTICIPLES = {
     "hu": "t ott ett",
 }  # fmt: skip
 _INFINITIVES = {"de": "en n eln ern", "nl": "en", "sv": "a", "da": "e", "nb": "e", "fi": "aa a", "hu": ""}
+_ADJECTIVES = {"de": "ig", "nl": "ig", "sv": "ig", "da": "ig", "nb": "ig"}
+"""What makes an adjective of a stem that may begin a compound as well: kuschelig, Kuscheltier."""
 DERIVED = 0.9
 """The factor on the score of the base."""
 SHORTEST_BASE, SHORTEST_PART, SHORTEST_MODIFIER = 4, 3, 2
@@ -123,12 +125,13 @@ def _as_head(part: str, language: str) -> tuple[Translation, ...]:
 
 
 def _as_modifier(part: str, language: str) -> tuple[Translation, ...]:
-    """The senses of the first part: a word, with a linking element or without, or the stem of a verb."""
+    """The senses of the first part: a word, with a linking element or without, or the stem of a verb or adjective."""
     if len(part) < SHORTEST_PART:
         senses = listed_translations(part, language, compounds=False)
         return tuple(one for one in senses if one.source in COMMON_KNOWLEDGE and one.score == 1)
     plain = [part.removesuffix(link) for link in LINKING[language] if part.endswith(link) and len(part) - len(link) > 2]
-    return _senses((part, *plain), [part + one for one in _INFINITIVES[language].split()], language)
+    endings = f"{_INFINITIVES[language]} {_ADJECTIVES.get(language, '')}"
+    return _senses((part, *plain), [part + one for one in endings.split()], language)
 
 
 def _senses(words: Iterable[str], verbs: Iterable[str], language: str) -> tuple[Translation, ...]:

@@ -147,3 +147,13 @@ def test_a_place_of_crafts_is_told_under_the_law_on_crafts() -> None:
     assert "2023/2411" in found.reason
     assert "2024/1143" not in found.reason
     assert not found.serious
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "serious"),
+    [("Gorgonella", "blue cheese", True), ("Prosetto", "sparkling wine", True), ("Bainne", "milk", False)],
+)
+def test_a_word_made_of_most_letters_of_a_name_of_origin_evokes_it(name: str, goods: str, serious: bool) -> None:
+    """Gorgonzola and Cambozola, C-87/97; an Irish word for milk is none, however like one it looks."""
+    found = [one for one in protected_signs(name, goods, markets=["EU"]) if one.kind == "evocation"]
+    assert any(one.serious for one in found) is serious

@@ -52,3 +52,14 @@ def test_a_broader_word_covers_the_goods(word: str) -> None:
     assert told is not None
     assert told.weight > 0.5
     assert not told.names_goods
+
+
+@pytest.mark.parametrize("name", ["Kwik Kutt Syzzers", "Shaarp Blaid Syzzers"])
+def test_a_misspelt_phrase_is_read_by_ear(name: str) -> None:
+    """TMEP 1209.03(j): every word of it as the one that it sounds like."""
+    assert category(name, "scissors with sharp blades") in BARRED
+
+
+@pytest.mark.parametrize("name", ["Velmora Syzzers", "Kleer Fox"])
+def test_an_own_word_stays_one_beside_a_misspelling(name: str) -> None:
+    assert category(name, "scissors") not in BARRED

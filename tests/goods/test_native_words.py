@@ -100,3 +100,19 @@ def test_what_is_known_of_a_name_is_told_in_every_market() -> None:
     missing = distinctiveness("Finest Ofenlaut", "bread", markets=["DE"])
     assert isinstance(missing, NotChecked)
     assert "praise" in missing.because
+
+
+@pytest.mark.parametrize(("name", "goods"), [("Lesestunde", "Leselampen"), ("Badezeit", "bath salts")])
+def test_a_time_for_what_the_goods_are_used_for_describes_them(name: str, goods: str) -> None:
+    """The occasion of use; common practice, no source."""
+    found = distinctiveness(name, goods, markets=["DE"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(("name", "goods"), [("Pfefferkatze", "soft toys"), ("Zimtfuchs", "soft toys")])
+def test_a_compound_of_known_words_that_gives_a_picture_is_judged(name: str, goods: str) -> None:
+    """An own name of two words that everybody knows is no unknown word; common practice, no source."""
+    found = distinctiveness(name, goods, markets=["DE"])
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("suggestive", "arbitrary")
