@@ -6,12 +6,14 @@ lead to words in the table, so a missing ending costs a word and a superfluous o
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from functools import cache, lru_cache
 
+from rapidfuzz.distance import Prefix
+
 __all__ = [
-    "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "endings_of", "is_feminine_of", "languages_by_stem",
-    "made_small", "possible_bases", "possible_stems", "shared_with", "skeleton",
+    "BITS", "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "bits_of", "endings_of", "is_feminine_of",
+    "languages_by_stem", "made_small", "possible_bases", "possible_stems", "shared_with", "skeleton",
 ]  # fmt: skip
 
 _ENDINGS = {
@@ -81,12 +83,21 @@ _CHANGING = {
 }
 _LONGEST_CHANGE = 8
 _ALL_ENDINGS = {code: frozenset(("", *text.split())) for code, text in _ENDINGS.items()}
+BITS = {code: 1 << at for at, code in enumerate(_ENDINGS)}
+"""The languages, each as one bit of a number: where millions of sets of them are made, a set is such a number."""
+
+
+def bits_of(languages: Iterable[str]) -> int:
+    """A set of languages as a number."""
+    return sum(map(BITS.__getitem__, frozenset(languages)))
+
+
 _WITH_ENDING = {
-    ending: frozenset([code for code, endings in _ALL_ENDINGS.items() if ending in endings])
+    ending: bits_of(code for code, endings in _ALL_ENDINGS.items() if ending in endings)
     for ending in frozenset[str]().union(*_ALL_ENDINGS.values())
 }
 _LONGEST_ENDING = max(map(len, _WITH_ENDING))
-_EVERY_LANGUAGE, _NO_LANGUAGE = frozenset(_ENDINGS), frozenset[str]()
+_EVERY_LANGUAGE = bits_of(_ENDINGS)
 _CHANGED_IN_DUTCH = {"v": "f", "z": "s"}
 _DOUBLED = re.compile(r"(.)\1")
 _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
@@ -165,8 +176,8 @@ def possible_stems(word: str, language: str) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=1 << 16)
-def languages_by_stem(word: str) -> dict[str, frozenset[str]]:
-    """The `possible_stems` of `word`, each with the languages in which it is one; do not change the result.
+def languages_by_stem(word: str) -> dict[str, int]:
+    """The `possible_stems` of `word`, each with the languages in which it is one (`BITS`); do not change the result.
 
     Most languages take the same endings off in the same way, so this is found for all of them at once.
     """
@@ -177,15 +188,16 @@ def languages_by_stem(word: str) -> dict[str, frozenset[str]]:
         languages = _WITH_ENDING.get(word[-size:])
         if languages:
             stem = _bare(word[:-size])
-            found[stem] = found.get(stem, _NO_LANGUAGE) | languages
-    apart = [language for language in _changing(word) if len(restored(word, language)) > 1]
+            found[stem] = found.get(stem, 0) | languages
+    apart = [*_changed(word)]
     if any(stem[-1] in _CHANGED_IN_DUTCH for stem in found):
         apart.append("nl")
     if apart:
-        found = {stem: languages.difference(apart) for stem, languages in found.items()}
+        regular = _EVERY_LANGUAGE - bits_of(apart)
+        found = {stem: languages & regular for stem, languages in found.items()}
         for language in apart:
             for stem in possible_stems(word, language):
-                found[stem] = found.get(stem, _NO_LANGUAGE) | {language}
+                found[stem] = found.get(stem, 0) | BITS[language]
     return found
 
 
@@ -200,21 +212,23 @@ def _any_change(last: str) -> re.Pattern[str]:
     return re.compile("|".join(pattern for code in _CHANGING[last] for pattern, _ in _CHANGES[code]))
 
 
-def _changing(word: str) -> frozenset[str]:
-    """The languages in which more than the ending of `word` may have changed: none for most words."""
-    last = word[-1:]
-    changed = last in _CHANGING and _any_change(last).search(word[-_LONGEST_CHANGE:])
-    return _CHANGING[last] if changed else _NO_LANGUAGE
-
-
 @lru_cache(maxsize=1 << 16)
+def _changed(word: str) -> dict[str, list[str]]:
+    """The languages in which more than the ending of `word` may have changed, each with what it may have come from."""
+    end, found = word[-_LONGEST_CHANGE:], dict[str, list[str]]()
+    if word[-1:] not in _CHANGING or not _any_change(word[-1]).search(end):
+        return found
+    for language in _CHANGING[word[-1]]:
+        for pattern, new in _changes(language):
+            one = word[:-_LONGEST_CHANGE] + pattern.sub(new, end) if pattern.search(end) else ""
+            if len(one) >= SHORTEST:
+                found.setdefault(language, []).append(one)
+    return found
+
+
 def restored(word: str, language: str) -> tuple[str, ...]:
     """What `word` may have come from where more changes than the ending (lapices, lapiz); last, itself."""
-    if language not in _changing(word):
-        return (word,)
-    kept, end = word[:-_LONGEST_CHANGE], word[-_LONGEST_CHANGE:]
-    found = [kept + pattern.sub(new, end) for pattern, new in _changes(language) if pattern.search(end)]
-    return (*(one for one in found if len(one) >= SHORTEST), word)
+    return (*_changed(word).get(language, ()), word)
 
 
 def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
@@ -228,12 +242,10 @@ def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(bare)) or (word,)
 
 
-@lru_cache(maxsize=1 << 16)
 def _undoubled(word: str) -> str:
     return _DOUBLED.sub(r"\1", word) if _DOUBLED.search(word) else word  # most have none, and a search costs less
 
 
-@lru_cache(maxsize=1 << 16)
 def _bare(rest: str) -> str:
     rest = _undoubled(rest)
     return rest[: max(len(rest.rstrip(_VOWELS)), SHORTEST)]
@@ -244,11 +256,8 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
     language, or none; else 0. To be asked of words with one stem. If `linked`, it stands before another part of a
     compound, and ends as words do there."""
     endings = (_ALL_LINKING if linked else _ALL_ENDINGS)[language]
-    return max(
-        _shared(one, listed, language, endings)
-        for one in restored(word, language)
-        for listed in restored(base, language)  # goods lists are mostly in the plural
-    )
+    ours, theirs = restored(word, language), restored(base, language)  # goods lists are mostly in the plural
+    return max([_shared(one, listed, language, endings) for one in ours for listed in theirs])
 
 
 def endings_of(language: str) -> tuple[str, ...]:
@@ -274,8 +283,7 @@ def is_feminine_of(word: str, base: str, language: str) -> bool:
 def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int:
     if language in _DOUBLING:  # kat, katte; maan, manen
         word, base = _undoubled(word), _undoubled(base)
-    pairs = enumerate(zip(word, base, strict=False))
-    same = next((at for at, (one, other) in pairs if one != other), min(len(word), len(base)))
+    same = Prefix.similarity(word, base)
     ending, lost = word[same:], base[same:]
     if len(lost) == 1 and ending[:1] not in _VOWELS:  # druif, druiven: the last consonant changes
         ending = ending[1:]

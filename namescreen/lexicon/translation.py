@@ -9,16 +9,19 @@ an international word in another spelling (Kronometer), or a compound, written a
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache, lru_cache, reduce
 from itertools import pairwise, product
+from operator import or_
 
 from ..errors import DataError
 from ..tables import open_table
 from ..text import fold
 from .association import association
 from .foreign_forms import (
+    BITS,
     COMPOUNDING,
     WITH_DIMINUTIVES,
+    bits_of,
     is_feminine_of,
     languages_by_stem,
     made_small,
@@ -65,7 +68,7 @@ SENSES_OF_A_PART = 5
 UNLIKELY = 0.85
 """The factor on the score of a compound whose parts, so translated, have nothing to do with each other."""
 MOST = 24
-_NO_LANGUAGE = frozenset[str]()
+_COMPOUNDING, _WITH_DIMINUTIVES = bits_of(COMPOUNDING), bits_of(WITH_DIMINUTIVES)
 _SOURCES = {
     "g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling",
     "d": "diminutive",
@@ -107,9 +110,9 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     folded = fold(word)
     found = list(listed_translations(folded, language))
     known = {one.language for one in found}
-    guessable = WITH_DIMINUTIVES.union(*_respelled(folded).values())
+    guessable = reduce(or_, _respelled(folded).values(), _WITH_DIMINUTIVES)
     for code in _asked(language):
-        if code in guessable and code not in known:
+        if BITS[code] & guessable and code not in known:
             guessed = _diminutive(folded, code) or _international(folded, code)
             found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in guessed]
     return _best(found)
@@ -130,11 +133,12 @@ def _without_compounds(folded: str, language: str | None) -> tuple[Translation, 
 @lru_cache(maxsize=1 << 14)
 def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...]:
     found = list(_of_entries(folded, language))
-    cuts = range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1)
-    may = _NO_LANGUAGE.union(*(_possible_in(folded[:cut]) for cut in cuts))
-    may -= {one.language for one in found}
+    may = 0
+    for cut in range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1):
+        may |= _possible_in(folded[:cut])
+    may &= ~bits_of(one.language for one in found)
     for code in _asked(language):
-        if code in may:
+        if BITS[code] & may:
             found += _compound(folded, code)
     return _best(found)
 
@@ -189,9 +193,11 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     of_masculine: dict[str, Senses] = {}
     for key, codes in _listed_stems(word, asked):
         for code, listed, senses in _row(key):
-            if code in codes and is_feminine_of(word, listed, code):
+            if not BITS[code] & codes:
+                continue
+            if is_feminine_of(word, listed, code):
                 of_masculine[code] = [(english, score * INFLECTED, source) for english, score, source in _read(senses)]
-            same = 0 if code not in codes else len(word) if listed == word else shared_with(word, listed, code, linked)
+            same = len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
                 rarer = kept if listed == word or is_in_use(word, code) else kept * UNSEEN
@@ -203,17 +209,18 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     return of_masculine | {code: list(best.values()) for code, best in found.items()}
 
 
-def _listed_stems(word: str, asked: tuple[str, ...]) -> list[tuple[str, frozenset[str]]]:
+def _listed_stems(word: str, asked: tuple[str, ...]) -> list[tuple[str, int]]:
     """The stems of `word` that are in the table, each with the languages among those `asked` in which it is one. Those
     of the first language come first, the longest ending first: of equally good senses the first counts."""
-    by_stem = languages_by_stem(word)
-    found = [(stem, by_stem[stem].intersection(asked)) for stem in by_stem if _row(stem)]
+    wanted = bits_of(asked)
+    found = [
+        (stem, both) for stem, those in languages_by_stem(word).items() if (both := those & wanted) and _row(stem)
+    ]
 
-    def place(one: tuple[str, frozenset[str]]) -> tuple[int, int]:
-        first = min(map(asked.index, one[1]))
+    def place(one: tuple[str, int]) -> tuple[int, int]:
+        first = next(at for at, code in enumerate(asked) if one[1] & BITS[code])
         return first, possible_stems(word, asked[first]).index(one[0])
 
-    found = [one for one in found if one[1]]
     return sorted(found, key=place) if len(found) > 1 else found
 
 
@@ -223,28 +230,27 @@ def is_in_use(word: str, language: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 16)
-def _languages_of_part(part: str) -> frozenset[str]:
-    """The languages in whose compounds `part` may stand."""
-    return _NO_LANGUAGE.union(
-        *(_languages_of_stem(stem) & languages for stem, languages in languages_by_stem(part).items())
-    )
+def _languages_of_part(part: str) -> int:
+    """The languages (`BITS`) in whose compounds `part` may stand."""
+    found = 0
+    for stem, languages in languages_by_stem(part).items():
+        found |= languages & _languages_of_stem(stem)
+    return found
 
 
 @lru_cache(maxsize=1 << 15)
-def _languages_of_stem(stem: str) -> frozenset[str]:
+def _languages_of_stem(stem: str) -> int:
     """The languages in which a word with this stem may stand in a compound."""
-    return frozenset((open_table("foreign_parts.tsv").get(stem) or "").split())
+    return bits_of((open_table("foreign_parts.tsv").get(stem) or "").split())
 
 
 @lru_cache(maxsize=1 << 16)
-def _possible_in(part: str) -> frozenset[str]:
+def _possible_in(part: str) -> int:
     """The languages in which `part` may be a part of a compound, an international word in another spelling included."""
     if part[0] == part[1]:  # honungs-sked, not honung-ssked
-        return _NO_LANGUAGE
-    found = _languages_of_part(part)
-    if len(part) > SHORTEST_COGNATE:
-        found |= COMPOUNDING.intersection(_NO_LANGUAGE.union(*_respelled(part).values()))
-    return found
+        return 0
+    respelled = _respelled(part).values() if len(part) > SHORTEST_COGNATE else ()
+    return _languages_of_part(part) | (_COMPOUNDING & reduce(or_, respelled, 0))
 
 
 def _compound(word: str, language: str) -> list[Translation]:
@@ -290,16 +296,20 @@ def compound_parts(word: str, language: str) -> list[Part]:
 def _split(word: str, language: str, most: int) -> list[Part]:
     """The best split of `word` into known parts: few, long and reliable ones; empty if there is none."""
     best: tuple[float, list[Part]] = (0.0, [])
+    bit = BITS[language]
     for cut in range(SHORTEST_PART, len(word) - SHORTEST_PART + 1):
-        left = _part(word[:cut], language, linked=True)
+        first, rest = word[:cut], word[cut:]
+        # What is remembered is asked first: beginnings are those of other words, and every cut of a rest has its end.
+        if most > 2 and not (bit & _possible_in(first) and _part(first, language, True)):
+            continue
+        last = _part(rest, language, False) if bit & _possible_in(rest) else []
+        last = last or [(english, SMALL_PART, source) for english, _, source in _diminutive(rest, language)]
+        left = _part(first, language, True) if last or most > 2 else []
         if not left:
             continue
-        rest = word[cut:]
-        last = _part(rest, language, linked=False)
-        last = last or [(english, SMALL_PART, source) for english, _, source in _diminutive(rest, language)]
         tail = [(rest, last)] if last else _split(rest, language, most - 1) if most > 2 and cut > SHORTEST_PART else []
         if tail:
-            parts = [(word[:cut], left), *tail]
+            parts = [(first, left), *tail]
             lengths = [len(part) for part, _ in parts]
             reliable = [max(score for _, score, _ in senses) for _, senses in parts]
             value = min(lengths) + RELIABILITY * min(reliable) - FURTHER_PART * (len(parts) - 2)
@@ -322,14 +332,14 @@ def _diminutive(word: str, language: str) -> Senses:
 
 def _international(word: str, language: str) -> Senses:
     """The English words of which a word of a language is another spelling: kronometer, chronometer."""
-    stems = [stem for stem, languages in _respelled(word).items() if language in languages]
+    stems = [stem for stem, languages in _respelled(word).items() if BITS[language] & languages]
     if len(stems) > 1:
         stems.sort(key=possible_stems(word, language).index)
     return [(english, COGNATE, "i") for english in _spelt_otherwise(stems[0])] if stems else []
 
 
 @lru_cache(maxsize=1 << 14)
-def _respelled(word: str) -> dict[str, frozenset[str]]:
+def _respelled(word: str) -> dict[str, int]:
     """The stems of `word` that may be another spelling of an English word, each with its languages."""
     return {stem: languages for stem, languages in languages_by_stem(word).items() if _spelt_otherwise(stem)}
 
@@ -345,9 +355,9 @@ def _spelt_otherwise(stem: str) -> tuple[str, ...]:
 @lru_cache(maxsize=1 << 14)
 def _part(part: str, language: str, linked: bool) -> Senses:
     """The senses of a part of a compound, which carries a linking element where another follows, or is inflected."""
-    if language not in _possible_in(part):
+    if not BITS[language] & _possible_in(part):
         return []
-    if language not in _languages_of_part(part):
+    if not BITS[language] & _languages_of_part(part):
         return _international(part, language)
     senses = _entries(part, (language,), linked).get(language, [])
     return senses if len(part) > SHORTEST_PART or any(source in "go" for _, _, source in senses) else []

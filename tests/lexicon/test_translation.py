@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.lexicon import equivalents, equivalents_in, languages, lexicon, translations
-from namescreen.lexicon.foreign_forms import languages_by_stem, possible_stems, skeleton
+from namescreen.lexicon.foreign_forms import BITS, languages_by_stem, possible_stems, skeleton
 from namescreen.tables import open_table
 
 REQUIRED = "de fr es it pt nl sv da nb fi pl cs hu ro el tr".split()
@@ -117,8 +117,11 @@ class TestForms:
     )
     def test_stems_in_all_languages_at_once_are_those_of_each(self, word: str) -> None:
         at_once = languages_by_stem(word)
-        for language in languages():
-            assert {stem for stem, those in at_once.items() if language in those} == {*possible_stems(word, language)}
+        for language, bit in BITS.items():
+            assert {stem for stem, those in at_once.items() if bit & those} == {*possible_stems(word, language)}
+
+    def test_every_language_with_a_table_has_endings(self) -> None:
+        assert {*languages()} == {*BITS}
 
 
 class TestEquivalents:
