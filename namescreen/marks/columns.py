@@ -123,8 +123,8 @@ class MarkWriter:
         self.places.append(source)
 
     def _identify(self, office: str, number: str, registration: str, source: str, event: Event) -> None:
-        self.identities.append(identity(office, number, source) if number != registration else 0)
-        self.registrations.append(identity(office, registration, source))
+        self.identities.append(identity(office, number, source) if number and number != registration else 0)
+        self.registrations.append(identity(office, registration, source) if registration else 0)
         self.events.append(event)
 
     def _flush(self) -> None:

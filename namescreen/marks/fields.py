@@ -185,7 +185,7 @@ def nice_classes(text: str) -> tuple[tuple[int, ...], tuple[str, ...]]:
 
 
 def _date(given: str, field: str, note: Callable[[str, str, str], None]) -> str:
-    date = plain_date(given) if given else ""
+    date = plain_date(given)
     if not date and given.strip("0-/. "):  # zeros stand for no class
         note(
             f"{given.strip()[:30]!r} is no date that can be, or may be two days",
@@ -218,8 +218,8 @@ def mark_from(
     if registration == number:
         registration = ""
     countries = get("territories", "")
-    held = countries_in(countries)
-    if countries.strip() and not held:
+    held = countries_in(countries) if countries else ()
+    if not held and countries.strip():
         note(
             f"{one_line(countries)[:40]!r} holds what is not a country",
             "Write codes or usual names, such as DE; FR: the mark was kept as if it were not said where it holds",
@@ -227,15 +227,16 @@ def mark_from(
         )
     words, kind = get("text", ""), get("mark_type", "")
     kind = mark_type(kind) if kind else ""
-    given_dates = {field: _date(get(field, ""), field, note) for field in DATES}
-    dates = believed(given_dates, latest, note, extended=office_code(office) in INTERNATIONAL)
+    given_dates = dates = {field: _date(given, field, note) if (given := get(field)) else "" for field in DATES}
+    if any(given_dates.values()):
+        dates = believed(given_dates, latest, note, extended=office_code(office) in INTERNATIONAL)
     return Mark(
         words,
         number or registration,
         office,
         classes,
         goods,
-        _standing(status, office_code(office), given_dates["registered"]),
+        _standing(status, office_code(office), given_dates["registered"]) if status else UNKNOWN,
         status,
         owner,
         dates["filed"],
@@ -253,7 +254,7 @@ def mark_from(
 
 def _standing(status: str, office: str, registered: str) -> str:
     """The status; a mark that its own office registered and that is opposed is in force: opposition came after."""
-    found = standing(status, office) if status else UNKNOWN
+    found = standing(status, office)
     return LIVE if found == OPPOSED and registered and office and territories_of(office) else found
 
 
