@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 from functools import cache, lru_cache
+from operator import itemgetter
 
 from rapidfuzz.distance import Prefix
 
@@ -99,7 +100,7 @@ _WITH_ENDING = {
 _LONGEST_ENDING = max(map(len, _WITH_ENDING))
 _EVERY_LANGUAGE = bits_of(_ENDINGS)
 _CHANGED_IN_DUTCH = {"v": "f", "z": "s"}
-_DOUBLED = re.compile(r"(.)\1")
+_DOUBLED, _THE_LETTER = re.compile(r"(.)\1"), itemgetter(1)
 _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
 """Languages whose letters are doubled or not with the ending."""
 _VOWELS = "aeiouyαεηιουωаеиоуыэюяі"
@@ -243,7 +244,7 @@ def _stems_by_ending(word: str, language: str) -> tuple[str, ...]:
 
 
 def _undoubled(word: str) -> str:
-    return _DOUBLED.sub(r"\1", word) if _DOUBLED.search(word) else word  # most have none, and a search costs less
+    return _DOUBLED.sub(_THE_LETTER, word) if _DOUBLED.search(word) else word  # most have none, and a search costs less
 
 
 def _bare(rest: str) -> str:

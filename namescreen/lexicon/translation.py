@@ -136,7 +136,8 @@ def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...
     may = 0
     for cut in range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1):
         may |= _possible_in(folded[:cut])
-    may &= ~bits_of(one.language for one in found)
+    for one in found:
+        may &= ~BITS[one.language]
     for code in _asked(language):
         if BITS[code] & may:
             found += _compound(folded, code)
@@ -147,6 +148,9 @@ def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...
 def _of_entries(folded: str, language: str | None) -> tuple[Translation, ...]:
     found = ((code, sense) for code, read in _entries(folded, _asked(language)).items() for sense in read)
     return tuple([Translation(code, english, score, _SOURCES[source]) for code, (english, score, source) in found])
+
+
+_bits_of = lru_cache(maxsize=64)(bits_of)
 
 
 @lru_cache(maxsize=64)
@@ -212,7 +216,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
 def _listed_stems(word: str, asked: tuple[str, ...]) -> list[tuple[str, int]]:
     """The stems of `word` that are in the table, each with the languages among those `asked` in which it is one. Those
     of the first language come first, the longest ending first: of equally good senses the first counts."""
-    wanted = bits_of(asked)
+    wanted = _bits_of(asked)
     found = [
         (stem, both) for stem, those in languages_by_stem(word).items() if (both := those & wanted) and _row(stem)
     ]

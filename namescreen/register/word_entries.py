@@ -60,8 +60,8 @@ def read_words(words: list[str]) -> list[WordEntry]:
     for step in (is_known, equivalents, possible_meanings):
         for word in words:
             step(word)
-    read_as_one = [_has_one_reading_aloud(word) for word in words]
-    readings = [_language_neutral_codes(word) if whole else () for word, whole in zip(words, read_as_one, strict=True)]
+    read_as_one = _read_aloud_as_one(words)
+    readings = _readings_as_written(words, read_as_one)
     facts = list(map(word_facts, words))
     parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
@@ -69,21 +69,28 @@ def read_words(words: list[str]) -> list[WordEntry]:
     return list(map(WordEntry, codes, weights, facts, parts, readings, read_as_one))
 
 
-def _has_one_reading_aloud(word: str) -> bool:
-    """Whether a word is read aloud in one way, as written."""
+def _read_aloud_as_one(words: list[str]) -> list[bool]:
+    """Which words are read aloud in one way, as written."""
     from ..text import parse, ways_to_say
 
-    letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
-    return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
+    def ways(word: str) -> tuple[tuple[str, ...], ...]:
+        letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
+        return ways_to_say(word) if letters else parse(word).spoken
+
+    return [ways(word) == ((word,),) for word in words]
 
 
-def _language_neutral_codes(word: str) -> tuple[Reading, ...]:
+def _readings_as_written(words: list[str], read_as_one: list[bool]) -> list[tuple[Reading, ...]]:
+    """The readings of the words that are read as one; none of the others."""
     from ..closeness.sound import READINGS
     from ..pronunciation import pronounce
 
-    return tuple(
-        [(merge_double_phonemes(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)]
-    )
+    return [
+        tuple([(merge_double_phonemes(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)])
+        if as_one
+        else ()
+        for word, as_one in zip(words, read_as_one, strict=True)
+    ]
 
 
 def combined_codes(choices: list[tuple[Reading, ...]]) -> tuple[str, ...]:
