@@ -217,9 +217,7 @@ def _listed_stems(word: str, asked: tuple[str, ...]) -> list[tuple[str, int]]:
     """The stems of `word` that are in the table, each with the languages among those `asked` in which it is one. Those
     of the first language come first, the longest ending first: of equally good senses the first counts."""
     wanted = _bits_of(asked)
-    found = [
-        (stem, both) for stem, those in languages_by_stem(word).items() if (both := those & wanted) and _row(stem)
-    ]
+    found = [(stem, both) for stem, those in languages_by_stem(word).items() if (both := those & wanted) and _row(stem)]
 
     def place(one: tuple[str, int]) -> tuple[int, int]:
         first = next(at for at, code in enumerate(asked) if one[1] & BITS[code])
