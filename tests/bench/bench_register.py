@@ -136,13 +136,14 @@ def main() -> None:
     parser.add_argument("--register", type=Path, help="a prepared register to use instead of synthetic marks")
     given = parser.parse_args()
     folder = Path(tempfile.mkdtemp())
-    path = given.register
+    path, spent = given.register, 0.0
     if path is None:
         (folder / "marks.txt").write_text("\n".join(synthetic(given.marks)))
         path = folder / "marks.nsr"
         taken = wall(lambda: prepare(folder / "marks.txt", path))
         own, others = (resource.getrusage(who) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
-        print(f"prepare: {taken:.0f} s wall, {own.ru_utime + others.ru_utime:.0f} s CPU in all processes; at most "
+        spent = own.ru_utime + others.ru_utime
+        print(f"prepare: {taken:.0f} s wall, {spent:.0f} s CPU in all processes; at most "
               f"{own.ru_maxrss / 1e6:.1f} GB, and {others.ru_maxrss / 1e6:.1f} GB a worker")  # fmt: skip
     register = open_prepared(path)
     size = len(register)
@@ -158,6 +159,8 @@ def main() -> None:
         for name in few
     )
     print(f"one plain pass: {1e3 * plain:.1f} ms CPU (= 1.00)")
+    if spent:
+        print(f"prepare: {spent / plain:.0f} (CPU in all processes)")
     print(f"FTS5 trigrams, 500 rescored: {trigrams(marks, few) / plain:.2f}")
     every = [cpu(lambda name=name: exhaustive(index, name)) for name in few[:3]]  # type: ignore[misc]
     print(f"every mark scored, in arrays: {statistics.median(every) / plain:.1f}")
