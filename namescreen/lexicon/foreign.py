@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from .frequency import zipf
-from .translation import Translation, listed_translations, translations
+from .translation import Translation, english_senses, listed_translations
 from .wordnet import lexicon
 
 __all__ = ["Equivalent", "equivalents", "possible_meanings"]
@@ -68,4 +68,4 @@ def possible_meanings(word: str) -> tuple[str, ...]:
     if it is read as English. Use them to compare words, not to state a meaning."""
     if len(word) < SHORTEST or _read_as_english(word):
         return ()
-    return tuple(dict.fromkeys(one.english for one in translations(word) if one.english != word))
+    return tuple([english for english in english_senses(word) if english != word])

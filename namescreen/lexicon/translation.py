@@ -8,6 +8,7 @@ an international word in another spelling (Kronometer), or a compound, written a
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache, lru_cache, reduce
 from itertools import pairwise, product
@@ -34,6 +35,7 @@ from .frequency import frequency_languages, zipf
 __all__ = [
     "Translation",
     "compound_parts",
+    "english_senses",
     "equivalents_in",
     "is_in_use",
     "languages",
@@ -108,14 +110,30 @@ def translations(word: str, language: str | None = None) -> tuple[Translation, .
     Empty if nothing is known, or if the language has no table: `languages()` tells the two apart.
     """
     folded = fold(word)
-    found = list(listed_translations(folded, language))
-    known = {one.language for one in found}
+    listed = listed_translations(folded, language)
+    return _best([*listed, *(Translation(*one) for one in _guessed(folded, language, listed))])
+
+
+def english_senses(word: str) -> tuple[str, ...]:
+    """The English of the `translations` of a word, each once, the best first."""
+    folded = fold(word)
+    listed = listed_translations(folded)
+    rows = [(-score, code, english) for code, english, score, _ in _guessed(folded, None, listed)]
+    rows += [(-one.score, one.language, one.english) for one in listed]
+    rows.sort()
+    return tuple(dict.fromkeys([english for _, _, english in rows[:MOST]]))
+
+
+def _guessed(folded: str, language: str | None, listed: Iterable[Translation]) -> list[tuple[str, str, float, str]]:
+    """What a word may be in languages in which it is not listed, as the first fields of `Translation`s."""
+    known = {one.language for one in listed}
     guessable = reduce(or_, _respelled(folded).values(), _WITH_DIMINUTIVES)
-    for code in _asked(language):
-        if BITS[code] & guessable and code not in known:
-            guessed = _diminutive(folded, code) or _international(folded, code)
-            found += [Translation(code, english, score, _SOURCES[source]) for english, score, source in guessed]
-    return _best(found)
+    return [
+        (code, english, score, _SOURCES[source])
+        for code in _asked(language)
+        if BITS[code] & guessable and code not in known
+        for english, score, source in _diminutive(folded, code) or _international(folded, code)
+    ]
 
 
 def listed_translations(folded: str, language: str | None = None, compounds: bool = True) -> tuple[Translation, ...]:
