@@ -19,21 +19,26 @@ from namescreen.generation.paging import good_names, least_score
 from namescreen.generation.senses import doubt, meaning_found, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
 from namescreen.lexicon import lexicon
-from namescreen.plain_text import bounded, plural, shorten, visible
+from namescreen.plain_text import bounded, plural, shorten, some, visible
 from namescreen.text import fold
 
-from .output import PARTS_SHOWN, Column, definitions, folded, say_below, show_table
+from .output import PARTS_SHOWN, definitions, folded, say_below
 from .outputs import unfit_output
 from .steer_input import PipedLines, names_in
+from .steer_names import name_key, named_in
+from .steer_page import show_page
 from .steer_words import (
     COMMANDS,
     FEW_LEFT,
     HELP,
     HINT,
+    SHORT,
     concept_step,
     done_words,
+    last_words,
     sense_lines,
     taste_lines,
+    undo_words,
 )
 from .talk import progress
 
@@ -52,15 +57,6 @@ LISTED = 40
 """Names of the plain list that are known here: as many as it shows."""
 MOST_REFUSED = 100
 """Lines of a pipe that ask for nothing known, after which it is taken for something else than a session."""
-
-_COLUMNS = (
-    Column("number", "", right=True),
-    Column("name", "name", shrink=False),
-    Column("score", "score", right=True),
-    Column("how", "how it was made"),
-    Column("flags", "remarks"),
-)
-
 
 @dataclass
 class Desk:
@@ -140,6 +136,7 @@ class Desk:
 
     def obey(self, word: str, rest: str) -> None:
         """Carry out one line."""
+        word = SHORT.get(word, word)
         if word[:1].isdecimal():
             word, rest = "keep", f"{word} {rest}"
         if word in ("", "next") or (word == "more" and not rest):
@@ -161,7 +158,7 @@ class Desk:
             kept += [f"  {name}  in {self.shortlist_file} already" for name in self._others()]
             self._write_lines(kept or ["  Nothing yet. `keep 3` puts name 3 on it."])
         elif word == "taste":
-            self._write_lines(taste_lines(self.session))
+            self._write_lines([*taste_lines(self.session), undo_words(self.session)])
         elif word == "save":
             self.save(Path(rest) if rest else self.shortlist_file)
         elif word in ("help", "?"):
@@ -195,44 +192,37 @@ class Desk:
         return f"{shorten(word, 40)!r} is not understood here.{meant} `help` lists what is."
 
     def _about(self, kind: str, rest: str) -> None:
-        chosen = self._chosen(rest)
-        if isinstance(chosen, str) or not chosen:
-            what = f"{chosen!r} is no name shown so far, so nothing is changed. " if chosen else ""
+        chosen: list[Candidate | Step]
+        chosen, unknown = named_in(rest, self._known())
+        if not chosen:
             takes = f"{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7"
-            own = f". A name of your own goes into {self.shortlist_file}" if chosen and kind == "keep" else ""
-            self._refuse(f"{what}{takes}{own}")
+            self._refuse(" ".join(filter(None, (self._no_names(unknown, kind), takes))))
             return
         steps = [Step.about(kind, one) for one in chosen]
         self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
         total = len(self.session.kept) + len(self._others())
         self.say(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
+        if unknown:
+            self._refuse(self._no_names(unknown, kind))
         self.stream = None
         if kind in ("more", "less"):
             self.anew = True
             self.next_page()
 
+    def _no_names(self, unknown: Sequence[str], kind: str) -> str:
+        """What is said of pieces of a line that are no names known here."""
+        numbers = [one for one in unknown if one[0].isdecimal()]
+        others = [repr(one) for one in unknown if one not in numbers]
+        beyond = f"this page has 1 to {len(self.page)}, and not {some(numbers)}" if numbers else ""
+        strange = f"{some(others)} {'is' if len(others) == 1 else 'are'} no name shown so far" if others else ""
+        own = f"; a name of your own goes into {self.shortlist_file}" if others and kind == "keep" else ""
+        told = "; ".join(filter(None, (beyond, strange + own)))
+        return f"{told[:1].upper()}{told[1:]}." if told else ""
+
     def _others(self) -> list[str]:
         """The names in the shortlist file that are no doing of this session's."""
         own = {fold(name) for name in (*self.session.kept, *self.session.saved)}
         return [name for name in dict.fromkeys(names_in(self.shortlist_file)[1]) if fold(name) not in own]
-
-    def _chosen(self, rest: str) -> list[Candidate | Step] | str:
-        """The names that a line means: numbers and ranges of the page, and names in words, parted by commas. The first
-        that is not known is returned as it was typed."""
-        found: list[Candidate | Step] = []
-        for piece in filter(None, map(str.strip, rest.split(","))):
-            whole = self._named(piece) or self._listed(piece)
-            tokens = [piece] if whole is not None or ("," in rest and not piece[0].isdecimal()) else piece.split()
-            for token in tokens:
-                first, dash, last = token.partition("-")
-                if dash and first.isdecimal() and last.isdecimal() and len(first + last) < _DIGITS:
-                    several = [self._named(str(number)) for number in range(int(first), int(last) + 1)]
-                else:
-                    several = [whole or self._named(token)]
-                if not several or None in several:
-                    return token
-                found += [one for one in several if one is not None and one not in found]
-        return found
 
     def _concept(self, word: str, rest: str) -> None:
         step = concept_step(word, rest)
@@ -254,11 +244,13 @@ class Desk:
 
     def _undo(self) -> None:
         last, stood = self.session.last, self.session.stood
+        if not last:
+            self.say("There is nothing to take back.")
+            return
         self._step(Step("undo"))
         self.stream = None
-        names = ", ".join(step.text for step in last)
-        self.say(f"Taken back: {last[0].kind} {names}." if last else "There is nothing to take back.")
-        if last and last[0].kind not in ("keep", "unkeep", "drop"):
+        self.say(f"Taken back: {last_words(last)}.\n{undo_words(self.session)}")
+        if last[0].kind not in ("keep", "unkeep", "drop"):
             self._show_again(stood)
             self.anew = True
 
@@ -277,7 +269,7 @@ class Desk:
         self._show_page()
 
     def _explain(self, rest: str) -> None:
-        one = self._named(rest) or self._listed(rest)
+        one = self._named(rest)
         if one is None:
             what = f"{rest!r} is no name shown so far. " if rest else ""
             self._refuse(f"{what}Say which, by number or name: why 3 (1 to {len(self.page)}).")
@@ -291,20 +283,31 @@ class Desk:
             say_below(line)
 
     def _named(self, token: str) -> Candidate | Step | None:
-        """A name of the page by its number, or any name shown so far by its text."""
-        if token.isdecimal():
-            return self.page[int(token) - 1] if len(token) < _DIGITS and 1 <= int(token) <= len(self.page) else None
-        shown = (one for page in (self.page, *self.pages) for one in page if fold(one.text) == fold(token))
-        return next(shown, None) or self.session.met(token)
+        """A name of the page by its number, or any name shown here or in the plain list by its text."""
+        return self._known()(token)
 
-    def _listed(self, token: str) -> Candidate | None:
+    def _known(self) -> Callable[[str], Candidate | Step | None]:
+        """Tells the name that a text means: a number of the page, or a name as it may be typed."""
+        about = (step for step in self.session.steps if step.kind not in ("add", "without", "saved", "page", "undo"))
+        shown: dict[str, Candidate | Step] = {name_key(step.text): step for step in about}
+        for page in (*self.pages, self.page):
+            shown.update((name_key(one.text), one) for one in page)
+
+        def known(text: str) -> Candidate | Step | None:
+            if text.isdecimal():
+                return self.page[int(text) - 1] if len(text) < _DIGITS and 1 <= int(text) <= len(self.page) else None
+            return shown.get(name_key(text)) or self._listed(text)
+
+        return known
+
+    def _listed(self, text: str) -> Candidate | None:
         """A name that is not shown here, but that the plain `brainstorm` lists."""
-        if not any(map(str.isalpha, token)):
+        if not any(map(str.isalpha, text)):
             return None
         if self.listed is None:
             first = candidates(self.brief, register=self.register) if self.brief.concepts else ()
-            self.listed = {fold(one.text): one for one in islice(first, LISTED)}
-        return self.listed.get(fold(token))
+            self.listed = {name_key(one.text): one for one in islice(first, LISTED)}
+        return self.listed.get(name_key(text))
 
     def next_page(self) -> None:
         """Show the next page; what was learned since the last one counts from here on."""
@@ -328,17 +331,15 @@ class Desk:
             self.pages.append(page)
             self.at, self.anew = len(self.pages) - 1, False
             self._step(*Session.page_of(page))
+            if self.at:
+                self.say(f"Page {self.at + 1}, new.")
             self._show_page()
         if weaker and len(page) < PAGE:
             self.stream, self.lowered = None, self.lowered + 1
             self.say(FEW_LEFT.format(floor=floor))
 
     def _show_page(self) -> None:
-        rows = [
-            {"number": number, "name": one.text, "score": f"{one.score:.2f}", "how": one.how, "flags": one.flags}
-            for number, one in enumerate(self.page, 1)
-        ]
-        show_table(rows, _COLUMNS if any(one.flags for one in self.page) else _COLUMNS[:-1])
+        show_page(self.page, self.session)
 
     def _step(self, *steps: Step) -> None:
         self.session = self.session.after(*steps)

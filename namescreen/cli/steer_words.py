@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation import Session, Step
@@ -13,8 +14,8 @@ from namescreen.plain_text import some
 from namescreen.text import fold
 
 __all__ = [
-    *("COMMANDS", "FEW_LEFT", "HELP", "HINT"),
-    *("concept_step", "done_words", "sense_lines", "taste_lines"),
+    *("COMMANDS", "FEW_LEFT", "HELP", "HINT", "SHORT"),
+    *("concept_step", "done_words", "last_words", "sense_lines", "taste_lines", "undo_words"),
 ]
 
 _MOST_SENSES = 8
@@ -30,7 +31,7 @@ HELP = (
                    "keep Fernwick, Sip Sill; names of your own are added to the file by hand"),
     ("unkeep NAME", "take a name off the shortlist again"),
     ("drop 2", "never show name 2 again, and less of what it is made of"),
-    ("more 4", "more like name 4"),
+    ("more 4", "more like name 4: on a new page, which follows at once, as after less, add and without"),
     ("less 4", "fewer like it"),
     ("add WORD", "another concept; add spring=season picks a meaning"),
     ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
@@ -41,14 +42,30 @@ HELP = (
     ("why 5", "how name 5 was made, and from what"),
     ("list", "what is on the shortlist"),
     ("taste", "what steers the next pages"),
-    ("undo", "take the last line back"),
+    ("undo", "take back the last keep, unkeep, drop, more, less, add or without, and stand on the page where it was "
+             "typed; it says what the next undo takes back"),
     ("save [FILE]", "write the shortlist, for `screen` and `report`"),
     ("stop", "save and end; the same command takes the session up again"),
+    ("k d m n b u", "short for keep, drop, more, next, back and undo"),
 )  # fmt: skip
 """What may be typed, and what it does."""
 
-COMMANDS = tuple(dict.fromkeys(word for line, _ in HELP for word in re.findall(r"\b[a-z]+\b", line)))
+SHORT = {"k": "keep", "d": "drop", "m": "more", "n": "next", "b": "back", "u": "undo"}
+"""Single letters that stand for what is typed most."""
+
+COMMANDS = tuple(dict.fromkeys(word for line, _ in HELP for word in re.findall(r"\b[a-z]{3,}\b", line)))
 """The words that a line may begin with."""
+
+
+def last_words(steps: Sequence[Step]) -> str:
+    """What was typed for steps that stood on one line: keep Fernwick, Sip Sill."""
+    names = (f"{step.text}={' '.join(step.senses)}" if step.senses else step.text for step in steps)
+    return f"{steps[0].kind} {', '.join(names)}"
+
+
+def undo_words(session: Session) -> str:
+    """What the next undo takes back."""
+    return f"undo takes back: {last_words(session.last)}" if session.last else "There is nothing for undo to take back."
 
 
 def taste_lines(session: Session) -> list[str]:

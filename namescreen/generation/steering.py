@@ -169,12 +169,6 @@ class Session:
         gone = set(wishes[len(wishes) - back :])
         return Session().after(*(step for place, step in enumerate(self.steps) if place not in gone)) if back else self
 
-    def met(self, text: str) -> Step | None:
-        """The last step about the name `text`, in any case; None if it was never shown."""
-        wanted = fold(text)
-        about = (step for step in reversed(self.steps) if step.kind not in ("add", "without", "saved", "page"))
-        return next((step for step in about if fold(step.text) == wanted), None)
-
     @property
     def constructions(self) -> dict[str, float]:
         """A factor around 1 for each construction met: above 1 if more of its names were liked than of others."""

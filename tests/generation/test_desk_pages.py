@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from namescreen.brief import Brief, Concept
+from namescreen.cli.steer_names import name_key, named_in
 from namescreen.cli.steer_words import sense_lines
 from namescreen.generation import Step, brainstorm
 from namescreen.generation.brief_terms import BriefTerms
@@ -116,7 +117,7 @@ def test_until_something_steers_pages_are_those_of_one_long_list(sit: Sit, studi
     assert [name.text for name in brainstorm(studio, limit=len(shown))] == shown
     again.say("drop 1")
     again.say("next")
-    assert [name.text for name in brainstorm(studio, limit=len(shown) + 12)][len(shown):] != again.names
+    assert [name.text for name in brainstorm(studio, limit=len(shown) + 12)][len(shown) :] != again.names
 
 
 def test_where_good_names_are_few_the_page_is_short_and_says_so(sit: Sit) -> None:
@@ -214,3 +215,109 @@ def test_names_are_parted_by_commas_and_those_of_the_plain_list_are_known(sit: S
     before = one.names
     one.say("more")
     assert one.names != before
+
+
+NAMES = ["Miller's Wharf", "Salt and Thread", "Nest & Fern", "Alder", "Birch", "Café Noir"]
+
+
+def _known(text: str) -> str | None:
+    if text.isdecimal():
+        return NAMES[int(text) - 1] if 1 <= int(text) <= len(NAMES) else None
+    return next((name for name in NAMES if name_key(name) == name_key(text)), None)
+
+
+@pytest.mark.parametrize(
+    ("line", "names", "unknown"),
+    [
+        ("millers wharf", ["Miller's Wharf"], []),
+        ("Miller\u2019s Wharf, cafe noir", ["Miller's Wharf", "Café Noir"], []),
+        ("salt and thread and alder", ["Salt and Thread", "Alder"], []),
+        ("alder and birch", ["Alder", "Birch"], []),
+        ("Alder, Birch, and Nest and Fern", ["Alder", "Birch", "Nest & Fern"], []),
+        ("Alder, Zorblax, Birch", ["Alder", "Birch"], ["Zorblax"]),
+        ("Zorblax Alder", [], ["Zorblax Alder"]),  # it may be a name of the maker's own
+        ("Zorblax and Alder", ["Alder"], ["Zorblax"]),
+        ("alder birch 3-4", ["Alder", "Birch", "Nest & Fern"], []),
+        ("2 4-5", ["Salt and Thread", "Alder", "Birch"], []),
+        ("2 40", ["Salt and Thread"], ["40"]),
+        ("5-9", [], ["5-9"]),
+        ("", [], []),
+    ],
+)
+def test_names_are_known_as_people_type_them(line: str, names: list[str], unknown: list[str]) -> None:
+    assert named_in(line, _known) == (names, unknown)
+
+
+def test_what_is_known_is_kept_and_the_rest_is_told(sit: Sit) -> None:
+    one = sit()
+    first, second = one.names[:2]
+    told = one.say(f"keep {first}, Zorblax, {second}")
+    assert list(one.desk.session.kept) == [first, second]
+    assert "'Zorblax' is no name shown so far; a name of your own goes into" in told
+    told = one.say("keep 3 40")
+    assert one.names[2] in one.desk.session.kept
+    assert "This page has 1 to 12, and not 40." in told
+    assert "and not 77" in one.say("drop 77")
+
+
+def test_a_page_shown_again_says_what_was_kept_and_dropped(sit: Sit, capsys: pytest.CaptureFixture[str]) -> None:
+    one = sit()
+    names = one.names
+    one.say("keep 2")
+    one.say("drop 5")
+    one.say("next")
+    capsys.readouterr()
+    one.say("back")
+    rows = {
+        row.split(None, 1)[0]: row for row in capsys.readouterr().out.splitlines() if row.split(None, 1)[0].isdecimal()
+    }
+    assert names[1] in rows["2"]
+    assert "  kept  " in rows["2"]
+    assert "  dropped  " in rows["5"]
+    assert not any(" kept " in rows[number] or " dropped " in rows[number] for number in ("1", "3", "4"))
+
+
+def test_a_page_that_comes_unasked_is_called_new(sit: Sit) -> None:
+    one = sit()
+    for line in ("more 7", "less 5", "add moss", "without clay"):
+        assert f"Page {len(one.desk.pages) + 1}, new." in one.say(line)
+
+
+def test_what_undo_takes_back_is_told_ahead(sit: Sit) -> None:
+    one = sit()
+    assert "nothing for undo" in one.say("taste")
+    first = one.names[0]
+    one.say("keep 1")
+    one.say("without clay")
+    assert "undo takes back: without clay" in one.say("taste")
+    told = one.say("undo")
+    assert "Taken back: without clay." in told
+    assert f"undo takes back: keep {first}" in told
+    assert "nothing for undo" in one.say("undo")
+
+
+@pytest.mark.parametrize(("short", "kind"), [("k 2", "keep"), ("d 2", "drop"), ("m 2", "more")])
+def test_single_letters_stand_for_what_is_typed_most(short: str, kind: str, sit: Sit) -> None:
+    one = sit()
+    one.say(short)
+    assert [step.kind for step in one.desk.session.last] == [kind]
+    one.say("u")
+    assert not one.desk.session.last
+
+
+@pytest.mark.parametrize("columns", [40, 60])
+def test_a_page_is_stacked_where_the_terminal_is_narrow(
+    columns: int, sit: Sit, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setenv("COLUMNS", str(columns))
+    one = sit(brief=TOPS)
+    one.say("keep 1")
+    one.say("next")
+    capsys.readouterr()
+    one.say("back")
+    lines = capsys.readouterr().out.splitlines()
+    assert max(map(len, lines)) <= columns
+    assert len(lines) <= 4 * len(one.names)  # few lines a name: the reason takes the whole width
+    for at, candidate in enumerate(one.desk.page, 1):
+        row = next(line for line in lines if line.split()[:1] == [str(at)])
+        assert candidate.text in row
