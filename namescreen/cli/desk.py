@@ -53,8 +53,8 @@ PAGE = 12
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
 _DIGITS = 5  # no page has numbers so long
-LISTED = 40
-"""Names of the plain list that are known here: as many as it shows."""
+LISTED = 120
+"""Names of the plain list that are known here: three times what it shows unless told otherwise."""
 MOST_REFUSED = 100
 """Lines of a pipe that ask for nothing known, after which it is taken for something else than a session."""
 
