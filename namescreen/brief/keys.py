@@ -64,7 +64,7 @@ def _concept(checker: Checker, value: Any, place: Place) -> Concept:
         found = checker.table(value, {"word": read_word, "senses": list_of(read_word)}, place)
         if "word" not in found:
             raise WrongError("has no `word`", 'Write { word = "spring", senses = ["season"] }')
-        return Concept(found["word"], found.get("senses", ()))
+        return _of_one_word(Concept(found["word"], found.get("senses", ())))
     if not isinstance(value, str):
         raise WrongError(
             f"must be a word, not {shown(value)}",
@@ -73,6 +73,16 @@ def _concept(checker: Checker, value: Any, place: Place) -> Concept:
     concept = Concept.read(read_word(checker, value, place))
     if not concept.word:
         raise WrongError(f"{shown(value)} has no word before its meaning", 'Write "spring=season"')
+    return _of_one_word(concept)
+
+
+def _of_one_word(concept: Concept) -> Concept:
+    """The concept; refused if it gives one meaning to several words."""
+    words = concept.word.split()
+    if len(words) > 1 and concept.senses:
+        meaning = " ".join(concept.senses)
+        remedy = f'Give each word alone, with its own meaning if it has several: "{words[0]}={meaning}", "{words[-1]}"'
+        raise WrongError(f"{shown(concept.word)} has several words and one meaning", remedy)
     return concept
 
 

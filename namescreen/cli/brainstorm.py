@@ -200,8 +200,9 @@ def tell_missed(found: Candidates, names: Sequence[Candidate]) -> None:
     """Say which concepts none of the names is about, and what to do about it."""
     missed = found.missed(names) if len(names) >= TELLING else []
     if missed:
-        say(f"None of these names is plainly about {some(missed, 'or')}: give a nearer everyday word, or pick a "
-            f"meaning (in the brief, or --concept {missed[0]}=WORD).")  # fmt: skip
+        single = next((word for word in missed if " " not in word), "")
+        pick = f", or pick a meaning (in the brief, or --concept {single}=WORD)" if single else ""
+        say(f"None of these names is plainly about {some(missed, 'or')}: give a nearer everyday word{pick}.")
 
 
 def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:
@@ -240,7 +241,7 @@ def show_ideas(brief: Brief, limit: int, form: Format) -> None:
     """Write the words names are made from, the weightiest first, then the meanings of the concepts."""
     from namescreen.generation.brief_terms import BriefTerms
     from namescreen.generation.ideas import ideas_of
-    from namescreen.generation.senses import chosen_senses
+    from namescreen.generation.senses import chosen_senses, is_coarse
     from namescreen.lexicon import lexicon
 
     rows = [
@@ -253,8 +254,10 @@ def show_ideas(brief: Brief, limit: int, form: Format) -> None:
         say_below("The meanings of each concept", indent="")
         for concept in brief.concepts:
             used = chosen_senses(concept)
-            others = _meanings(sense for sense in lexicon().senses(concept.word) if sense not in used)
-            say_below(f"{concept.word}: {_meanings(used)}" + (f". Not used: {others}" if others else ""))
+            left = (sense for sense in lexicon().senses(concept.word) if sense not in used)
+            others = _meanings(sense for sense in left if not is_coarse(sense, concept.word))
+            decent = sorted(used, key=lambda sense: is_coarse(sense, concept.word))
+            say_below(f"{concept.word}: {_meanings(decent)}" + (f". Not used: {others}" if others else ""))
         say_below("A meaning is picked with --concept word=meaning, or in the brief.")
 
 
@@ -305,9 +308,14 @@ def _fields(brief: Brief) -> dict[str, object]:
 
 
 def _concept(text: str) -> Concept:
+    from namescreen.generation.senses import meaning_of_several
+
     concept = Concept.read(text)
     if not concept.word:
         raise InputError(Problem(f"{text!r} is no concept", "Write a word, or word=meaning", "--concept"))
+    instead = meaning_of_several(concept) if concept.senses else ""
+    if instead:
+        raise InputError(Problem(f"{text!r} gives a meaning to several words", instead, "--concept"))
     return concept
 
 

@@ -16,7 +16,7 @@ from namescreen.errors import Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
 from namescreen.generation.paging import good_names, least_score
-from namescreen.generation.senses import doubt, meaning_found, usable_words
+from namescreen.generation.senses import doubt, meaning_found, meaning_of_several, usable_words
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
 from namescreen.lexicon import lexicon
 from namescreen.plain_text import bounded, plural, shorten, some, visible
@@ -230,6 +230,10 @@ class Desk:
             self._refuse(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
             return
         asked = Concept.read(rest)
+        instead = meaning_of_several(asked)
+        if instead:
+            self._refuse(f"{rest!r} gives a meaning to several words. {instead}. Nothing is changed.")
+            return
         if not meaning_found(asked) and lexicon().known(asked.word):
             unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
             self._refuse(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")

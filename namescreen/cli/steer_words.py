@@ -7,8 +7,8 @@ from collections.abc import Sequence
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation import Session, Step
-from namescreen.generation.brief_terms import likely_guides, words_of
-from namescreen.generation.senses import chosen_senses, likeliest_sense, other_meanings
+from namescreen.generation.brief_terms import goods_words, likely_guides, words_of
+from namescreen.generation.senses import chosen_senses, is_coarse, key_of, likeliest_sense, other_meanings
 from namescreen.lexicon import Sense, association, lexicon
 from namescreen.plain_text import some
 from namescreen.text import fold
@@ -104,19 +104,28 @@ def sense_lines(text: str, brief: Brief) -> list[str]:
                 for one in senses if _key_words(one)}  # fmt: skip
     guides = likely_guides(fold(word), about)
     meant = likeliest_sense(Concept(word, guides)) if guides else None
-    order = sorted(nearness, key=lambda one: (one is not meant, -nearness[one]))
+    coarse = {one for one in senses if is_coarse(one, word)}
+    thing = fold(word) in goods_words(brief)  # goods are named by nouns, and by adjectives before them
+    order = sorted(
+        nearness, key=lambda one: (one in coarse, one is not meant, thing and one.pos not in "na", -nearness[one])
+    )
     chief: dict[tuple[str, str], Sense] = {}
     for sense in (*order[:1], *nearness):
-        chief.setdefault((sense.pos, sense.domain), sense)
-    shown = list(senses) if every else [one for one in order if one in chief.values()][:_MOST_SENSES]
-    taken: set[str] = set()
+        if sense not in coarse or sense is meant:
+            chief.setdefault((sense.pos, sense.domain), sense)
+    last = sorted(senses, key=lambda one: one in coarse)
+    shown = last if every else [one for one in order if one in chief.values()][:_MOST_SENSES]
     lines = []
+    told: set[str] = set()
     for sense in shown:
-        key = next((one for one in _key_words(sense) if one not in taken), " ".join(_key_words(sense)[:1]))
-        taken.add(key)
-        lines.append(f"{word}={key}  {_told(sense)}")
-    if len(shown) < len(senses):
-        lines.append(f"The other {len(senses) - len(shown)}: senses {word} all")
+        if sense.id in told:
+            continue
+        key, picked = key_of(sense, word)
+        told.update(one.id for one in picked)
+        typed = f"{word}={key}" if key else "(no word picks it)"
+        lines.append(f"{typed}  {' / '.join(dict.fromkeys(map(_told, picked)))}")
+    if len(told) < len(senses):
+        lines.append(f"The other {len(senses) - len(told)}: senses {word} all")
     return [*lines, f"To go on with one of them: add {word}=WORD"] if len(senses) > 1 else lines
 
 

@@ -15,7 +15,7 @@ from ..text import parse, split_closed_compound
 from .results import Coverage, Reading
 from .spelled_matches import SHIPPED, spans
 
-__all__ = ["ENGLISH", "english_coverage", "english_readings"]
+__all__ = ["ENGLISH", "english_coverage", "english_readings", "kind_of"]
 
 ENGLISH = "en"
 _TABLE = "english_ill_words.tsv"
@@ -36,6 +36,12 @@ def _listed(word: str) -> _IllWord | None:
         return None
     kind, severity, markets, meaning = entry.split("|")
     return _IllWord(kind, int(severity), frozenset(markets.split()), meaning)
+
+
+def kind_of(word: str) -> str:
+    """The kind of an English word that offends or repels (sex, vulgar, insult ...); "" for any other."""
+    found = _listed(word)
+    return found.kind if found else ""
 
 
 def english_readings(name: str, markets: Iterable[str] = ()) -> list[Reading]:

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import cache, lru_cache
 
 from ..brief import Concept
-from ..lexicon import Sense, association, lexicon
+from ..lexicon import Sense, association, lexicon, zipf
+from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, tokenize
 
-__all__ = ["chosen_senses", "doubt", "guide_words", "likeliest_sense", "meaning_found", "other_meanings", "unfit",
-           "usable_words"]  # fmt: skip
+__all__ = ["chosen_senses", "doubt", "guide_words", "is_coarse", "key_of", "likeliest_sense", "meaning_found",
+           "meaning_of_several", "other_meanings", "unfit", "usable_words"]  # fmt: skip
 
 
 _HIGHEST, _STEP = 9, 0.07
@@ -19,7 +20,11 @@ _HIGHEST, _STEP = 9, 0.07
 _BESIDE = 12  # the most neighbouring senses considered
 _NEARLY = 0.6  # of the association with a sense's words, where no broader word is the one that is wanted
 _FITS = 0.3  # least fit of a meaning
+_ALIKE = 0.1  # difference in fit up to which meanings are taken together
 _MOST_TOLD = 8  # meanings
+_COARSE = frozenset(("sex", "vulgar", "excrement"))
+"""Kinds of ill words that make a meaning coarse; what WordNet calls sexual is too."""
+_SHORTEST_KEY = 3  # letters
 
 
 def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
@@ -27,7 +32,7 @@ def chosen_senses(concept: Concept) -> tuple[Sense, ...]:
     senses = lexicon().senses(fold(concept.word))
     scores = [_fit(sense, concept) for sense in senses]
     best = max(scores, default=0.0)
-    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(_FITS, best - 0.1)) or senses
+    return tuple(s for s, score in zip(senses, scores, strict=True) if score >= max(_FITS, best - _ALIKE)) or senses
 
 
 def likeliest_sense(concept: Concept) -> Sense | None:
@@ -44,7 +49,11 @@ def meaning_found(concept: Concept) -> bool:
 def doubt(concept: Concept) -> str:
     """What a maker should know of a concept before names are made from it: that its word is not known here, or that no
     meaning of it is the one wanted, and which there are. Empty if all is well."""
-    if not any(map(lexicon().known, usable_words(concept.word))):
+    several = usable_words(concept.word)
+    if len(several) > 1 and any(map(lexicon().known, several)):
+        return (f"{concept.word!r} is taken as {some(several)}, a concept each. If one of them is not meant, give the "
+                "others alone.")  # fmt: skip
+    if not any(map(lexicon().known, several)):
         return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
     senses = lexicon().senses(fold(concept.word))
     if not concept.senses or any(_named(sense, word) for sense in senses for word in _wanted(concept)):
@@ -56,6 +65,54 @@ def doubt(concept: Concept) -> str:
     others = [sense for sense in senses if sense not in taken]
     further = f"; others are {_told(others)}" if others else ""
     return f"{wanted} names no meaning of {word}. The nearest is taken: {_told(taken)}{further}. --ideas lists them."
+
+
+def meaning_of_several(concept: Concept) -> str:
+    """What to do instead where one meaning is wanted of several words: each may have its own. "" where it is of one."""
+    several = usable_words(concept.word)
+    if len(several) < 2 or not concept.senses:
+        return ""
+    meaning = " ".join(concept.senses)
+    return f"Give each word alone, with its own meaning if it has several: {several[0]}={meaning}, {several[-1]}"
+
+
+def is_coarse(sense: Sense, word: str) -> bool:
+    """Whether a sense of `word` is of sex, or otherwise coarse, by the other words for it and for what it is a kind
+    of."""
+    from ..connotations.english import kind_of
+
+    book = lexicon()
+    above = book.related_ids(sense.id, "@", "@i")
+    further = [one for broader in above for one in book.related_ids(broader, "@", "@i", "+")]
+    words = (*sense.words, *(word for one in (*above, *further) for word in book.entry(one).words))
+    own = (fold(word), *book.bases(fold(word)))
+    others = {fold(one) for one in words} - {*own}
+    return any("sexual" in one.split() or kind_of(one) in _COARSE for one in others)
+
+
+def key_of(sense: Sense, word: str) -> tuple[str, tuple[Sense, ...]]:
+    """The word that picks a sense of `word` from among its others, and all senses that it picks: no others, if there is
+    such a word, and "" if no word picks it. It is one of its label, its synonyms or what it is a kind of, the first
+    that serves best, else the commonest word of the senses beside it."""
+    senses = lexicon().senses(fold(word))
+    own = (fold(word), *lexicon().bases(fold(word)))
+    near = _keys((sense.tag.removeprefix("to "), *sense.words, *_broader(sense)), own)
+    beside = sorted(_keys(_around(sense), own), key=lambda key: -zipf(key))
+    best: tuple[str, tuple[Sense, ...]] = ("", (sense,))
+    for key in dict.fromkeys((*near, *beside)):
+        scores = [_named(one, key) for one in senses]
+        picked = tuple(one for one, score in zip(senses, scores, strict=True) if score >= max(scores) - _ALIKE)
+        if sense in picked and (not best[0] or len(picked) < len(best[1])):
+            best = key, picked
+        if len(best[1]) == 1:
+            break
+    return best
+
+
+def _keys(texts: Iterable[str], own: Sequence[str]) -> list[str]:
+    """The words of some texts that may pick a sense: none that is too short, nor a form of the word itself."""
+    tokens = (token for text in texts for token in tokenize(fold(text)))
+    return [token for token in tokens if len(token) >= _SHORTEST_KEY and token not in own]
 
 
 def other_meanings(word: str, left: Sequence[str]) -> tuple[str, ...]:
