@@ -6,7 +6,8 @@ import unicodedata
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from namescreen.lexicon import zipf
+from namescreen.lexicon import proper_name, zipf
+from namescreen.tables import open_table
 from namescreen.text import Name, fold, split_closed_compound
 
 from ..lexicon.language_codes import COMPOUNDING, OTHER_SCRIPTS
@@ -177,8 +178,10 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
     edges = {0}
     breaks: set[int] = {0}
     seen: set[tuple[int, int]] = set()  # halves of a coined compound, which a reader sees as words
+    places: list[tuple[int, int]] = []  # known names, in which nobody reads another word: Connemara
     for part in name.words:
         start = max(edges)
+        places += [(start, start + len(part))] if _is_place(part) else []
         breaks |= {start + at for at in syllable_boundaries(part)}
         edges.add(start + len(part))
         halves = split_closed_compound(part, zipf)
@@ -193,6 +196,8 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
         for end in range(start + least, min(size, start + _LONGEST) + 1):
             if start in edges and end in edges and (end - start == size or not any(start < e < end for e in edges)):
                 continue  # the whole name or one of its words: read already
+            if any(first <= start and end <= last for first, last in places):
+                continue
             ends = (start in breaks) + (end in breaks)
             if ends == 2 or (ends and end - start >= 6):
                 for word in spelled(letters[start:end]):
@@ -202,6 +207,10 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
                             severity = max(severity, word.base_severity - 1)
                         if severity > 0:
                             yield found(word, severity, "inside", _place(start, end, size, edges))
+
+
+def _is_place(word: str) -> bool:
+    return word in open_table("places.tsv") or "place" in proper_name(word)
 
 
 def _weight(word: Unlucky, letters: str, start: int, end: int, edges: set[int]) -> int:

@@ -144,3 +144,8 @@ def test_what_a_sign_is_read_as_is_no_word_that_anyone_sees(name: str) -> None:
     """Danish has ånd, spirit: the and of a sign spells nothing."""
     found = readings(name, languages=["da", "nb", "sv"])
     assert not any(one.where in ("the word and", "the word plus") for one in found)
+
+
+@pytest.mark.parametrize(("name", "read"), [("Connecticut Soap", False), ("Connelida Soap", True)])
+def test_no_word_is_read_inside_the_name_of_a_known_place(name: str, read: bool) -> None:
+    assert any(one.word == "conne" for one in met(name, "fr", match="inside")) is read

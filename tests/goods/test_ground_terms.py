@@ -45,6 +45,11 @@ def test_other_goods_are_told_nothing(name: str, goods: str) -> None:
     assert category(name, goods) not in BARRED
 
 
+@pytest.mark.parametrize(("goods", "barred"), [("dog coats", True), ("herbal tea", False), ("raincoats", False)])
+def test_goods_for_animals_are_those_that_name_one(goods: str, barred: bool) -> None:
+    assert (category("Spaniel", goods) in BARRED) is barred
+
+
 @pytest.mark.parametrize("word", ["beekeeper", "beekeepers"])
 def test_a_broader_word_covers_the_goods(word: str) -> None:
     """A gauntlet is a glove (WordNet 3.0); the speech act of that name is no goods."""
