@@ -45,7 +45,12 @@ TELLING = 10
 """The fewest names of which it means something that none is about a concept (set by judgement)."""
 
 
-MADE = "Only names made in this way, or several: found, saying, pair, changed, figure, affix, foreign; blend only so."
+MADE = (
+    "Only names made in this way; repeat it: found (a word one step from the goods), saying (a set phrase), "
+    "pair (two short words), changed (a saying with a word of yours), figure (a person or creature of lore), foreign "
+    "(a word of another language), affix (a word with a beginning or ending), blend (two words run together; made only "
+    "if asked for)."
+)
 
 
 def _part(name: str, title: str) -> Column:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from namescreen.errors import InputError, Problem
-from namescreen.plain_text import cell, visible
+from namescreen.plain_text import cell, number, visible
 from namescreen.plain_text import width as columns
 
 from .inputs import file_not_name
@@ -52,7 +52,7 @@ def compare(
     """Compare two names by eye, ear and meaning, and show what each number rests on.
 
     Closeness is from 0 to 1, where 1 is identical. With --goods, words that merely describe the goods count
-    less.
+    less. With --mark-goods too it is told how related the goods are, which no closeness counts.
     """
     from namescreen.closeness import compare as closeness_of
     from namescreen.closeness import explain, without_meaning
@@ -72,13 +72,14 @@ def compare(
     if goods and _is_coined(name, goods):
         found = without_meaning(found)
     evidence = explain(written, other, name_goods=goods, mark_goods=mark_goods)
+    related = _related(goods, mark_goods) if goods and mark_goods else None
     if form is Format.jsonl:
-        forms = {"compared_as": written, "mark_compared_as": other}
+        forms = {"compared_as": written, "mark_compared_as": other, "goods_relatedness": related and related[0]}
         sys.stdout.write(json_line(_whole(name, mark, found, evidence) | forms) + "\n")
     elif form is Format.csv:
         show(_scores(found), SCORES, form)
     else:
-        _show((name, mark), (written, other), found, evidence, form)
+        _show((name, mark), (written, other), found, evidence, related[1] if related else "", form)
     print_disclaimer(form)
 
 
@@ -89,6 +90,18 @@ def _is_coined(name: str, goods: str) -> bool:
 
     judged = distinctiveness(name, goods)
     return not isinstance(judged, NotChecked) and judged.category == "fanciful"
+
+
+def _related(goods: str, mark_goods: str) -> tuple[float | None, str]:
+    """How related the goods of both are, and the same in words, with the reasons."""
+    from namescreen.goods import relatedness
+    from namescreen.outcome import NotChecked
+
+    found = relatedness(goods, mark_goods)
+    if isinstance(found, NotChecked):
+        return None, f"Goods: not checked, because {found.because}"
+    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons)
+    return found.score, f"Goods: {number(found.score)} related, from 0 to 1 ({found.grade}): {reasons}."
 
 
 def _scores(found: Closeness) -> list[dict[str, object]]:
@@ -113,7 +126,12 @@ def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
 
 
 def _show(
-    names: tuple[str, str], written: tuple[str, str], found: Closeness, evidence: Explanation, form: Format
+    names: tuple[str, str],
+    written: tuple[str, str],
+    found: Closeness,
+    evidence: Explanation,
+    related: str,
+    form: Format,
 ) -> None:
     _head(" / ".join(names), form, level=2)
     show(_scores(found), SCORES, form)
@@ -123,6 +141,8 @@ def _show(
             say_point(f"{name} is compared as {divided}: readers see these words in it.", form)
     for sentence in found.reasons:
         say_point(sentence, form)
+    if related:
+        say_point(related, form)
     say_point(found.calibration.statement, form)
     _head("Letter by letter", form)
     _pairs(evidence.letters)

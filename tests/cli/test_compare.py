@@ -11,6 +11,9 @@ from hypothesis import strategies as st
 
 from namescreen.cli.compare import _aligned
 from namescreen.closeness import compare, explain
+from namescreen.goods import relatedness
+from namescreen.outcome import NotChecked
+from namescreen.plain_text import number
 from namescreen.plain_text import width as columns
 from tests.conftest import Run
 
@@ -81,3 +84,17 @@ def test_compare_says_what_the_screen_says(run: Run, tmp_path: Path, name: str, 
     for aspect in ("overall", "appearance", "sound"):
         assert told[aspect] == pytest.approx(near[aspect], abs=1e-3)
     assert isinstance(near["meaning"], float) == isinstance(told["meaning"], float)
+
+
+@pytest.mark.parametrize(("goods", "other"), [("clay vases", "flower pots"), ("clay vases", "motor oil")])
+def test_how_related_the_goods_are_is_told_where_both_are_stated(run: Run, goods: str, other: str) -> None:
+    command = ("compare", "Thymelow", "Timelo", "--goods", goods, "--mark-goods", other)
+    expected = relatedness(goods, other)
+    assert not isinstance(expected, NotChecked)
+    row = json.loads(run(*command, "--format", "jsonl").stdout)
+    assert row["goods_relatedness"] == expected.score
+    told = " ".join(run(*command).stdout.split())
+    assert f"Goods: {number(expected.score)} related, from 0 to 1 ({expected.grade})" in told
+    assert "Goods: " not in run(*command[:5]).stdout
+    unread = run("compare", "Thymelow", "Timelo", "--goods", goods, "--mark-goods", "zzxq").stdout
+    assert "Goods: not checked, because" in " ".join(unread.split())

@@ -17,6 +17,7 @@ from pathlib import Path
 
 import pytest
 
+from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.outcome import DISCLAIMER
 
 Run = Callable[..., "subprocess.CompletedProcess[str]"]
@@ -278,3 +279,9 @@ def test_in_a_narrow_terminal_a_name_takes_two_lines_or_three(run: Run) -> None:
     assert max(map(len, shown)) <= 60
     assert shown[0].split() == ["name", "score", "evokes", "says", "indirect"]
     assert len(shown) < 25 * 3
+
+
+def test_the_help_says_what_each_construction_is(run: Run) -> None:
+    told = " ".join(run("brainstorm", "--help", env={"COLUMNS": "200"}).stdout.split())
+    for made in CONSTRUCTIONS:
+        assert f"{made} (" in told
