@@ -225,7 +225,9 @@ def test_on_a_terminal_back_keep_and_next_stay_in_their_row(terminal: Callable[[
     assert "Kept: " in desk.say("keep 2")
     again = desk.say("next")
     assert "Page 2 of 2." in again
-    assert second.splitlines()[2] in again
+    rows = [line for line in second.splitlines() if line[:3].strip().isdecimal()]
+    assert rows
+    assert all(row in again for row in rows)
 
 
 def test_a_session_steers_saves_and_is_taken_up_again(
