@@ -84,8 +84,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
     borne = after_given_name(plain)
-    heard = as_heard(plain, goods)
-    said += [heard] if heard != plain and not meanings else []
+    said += [way for way in (as_heard(plain, goods),) if way != plain and not meanings]
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         content = _content_words(words, goods, meanings, borne)
@@ -219,9 +218,9 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
 
 
 def _as_told_nothing(one: Judged) -> Judged:
-    asked = [*one.asked]
-    asked[WORD.index("tie")] = asked[WORD.index("names the goods")] = 0.0
-    return replace(one, evidence=NOTHING, asked=tuple(asked))
+    gone = ("tie", "names the goods")
+    kept = tuple(0.0 if what in gone else value for what, value in zip(WORD, one.asked, strict=True))
+    return replace(one, evidence=NOTHING, asked=kept)
 
 
 def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
@@ -276,10 +275,14 @@ def _misspelt(word: str, heard: str, goods: str) -> Judged:
 def judge_phrase(english: str, goods: str) -> Judged | None:
     """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
     describes them least; None if it has no content word."""
-    parts = [
-        _as_meant(_judge(part, goods, False, False, None))
-        for part in _content_words(_entries(tuple(english.split()), goods, {}), goods, {})
-    ]
+    joined = _entries(plain := tuple(english.split()), goods, {})
+    ways = {joined} if all(map(lexicon().known, joined)) else {joined, plain}  # a term that labels have as one
+    found = (_as_one(words, goods) for words in sorted(ways))
+    return max(filter(None, found), key=lambda one: one.evidence.weight, default=None)
+
+
+def _as_one(words: tuple[str, ...], goods: str) -> Judged | None:
+    parts = [_as_meant(_judge(one, goods, False, False, None)) for one in _content_words(words, goods, {})]
     if parts and parts[-1].evidence.names_goods:
         return parts[-1]
     return min(parts, key=lambda one: one.evidence.weight, default=None)

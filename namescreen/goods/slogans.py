@@ -106,7 +106,10 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"bo .+ .+", r"(?:smak|radosc|sztuka) \w+", r"stworzone .+", r"wiecej niz .+", r"najlepsz[eya](?: .+)?",
         ),
     }  # fmt: skip
-    return tuple((language, re.compile(one)) for language, ways in told.items() for one in ways)
+    since = {"en": "since|est|established", "de": "seit", "fr": "depuis", "es": "desde", "it": "dal", "nl": "sinds",
+             "sv": "sedan", "pl": "od"}  # fmt: skip
+    dated = tuple((language, re.compile(rf"(?:{ways}) \d{{4}}")) for language, ways in since.items())
+    return dated + tuple((language, re.compile(one)) for language, ways in told.items() for one in ways)
 
 
 @lru_cache(maxsize=1 << 12)
@@ -116,7 +119,8 @@ def slogan_in(words: tuple[str, ...]) -> str:
     if len(words) < 2 or any("".join(words) == "".join(each) for each in fixed_phrases(words)):
         return ""
     text = " ".join(words)
-    ordinary = all(lexicon().known(word) or kinds(word) & {"function word", "laudatory", "quality"} for word in words)
+    said = [word for word in words if not word.isdecimal()]
+    ordinary = all(lexicon().known(word) or kinds(word) & {"function word", "laudatory", "quality"} for word in said)
     held = (language for language, formula in _formulas() if formula.fullmatch(text))
     return next((language for language in held if language != "en" or ordinary), "")
 

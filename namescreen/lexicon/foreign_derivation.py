@@ -19,11 +19,12 @@ __all__ = ["SUFFIXES", "Part", "compound_of", "derived"]
 SUFFIXES = {
     "it": "eria erie ificio ista isti aio aia iere iera tore trice tori toio ino ina ini etto etta etti ello ella "
           "uccio uzzo one oso osa ale ico ica esco ato ata ati ito ita uto zione mento aggio tura ura ezza ita abile "
-          "ibile ante ente ame ume iero",
+          "issimo issima issimi issime ibile ante ente ame ume iero",
     "es": "eria ista ero era eros eras dor dora dores doras dero torio ito ita illo illa uelo oso osa al ico ica ado "
-          "ada ados idos ido ida cion miento aje ura eza dad able ible ante iente ado azo mente",
+          "ada ados idos ido ida cion miento aje ura eza dad able ible ante iente ado azo mente "
+          "isimo isima",
     "pt": "aria eria ista eiro eira dor dora douro inho inha zinho zinha oso osa al ico ica ado ada ido ida cao mento "
-          "agem ura eza dade avel ivel ante ente mente",
+          "agem ura eza dade avel ivel ante ente mente issimo issima",
     "fr": "erie eries eur eurs euse euses ateur atrice ier iere iers ieres iste oir oire ette ettes et on eux al ique "
           "ee e ant ante ation tion ement age ages ure ite able ible ard aison eraie",
     "ro": "arie arii erie ar ari tor tori toare ist ica uta ut el os oasa at ata it ita tie tii ment are ire ere tate "

@@ -39,3 +39,14 @@ def test_what_any_maker_may_say_is_no_name(name: str, goods: str, market: str) -
 )
 def test_a_coined_word_and_other_goods_make_no_message(name: str, goods: str) -> None:
     assert not message_in(plain_words(name), goods)
+
+
+@pytest.mark.parametrize(("name", "goods", "market"), [("Seit 1904", "knives", "DE"), ("Since 1877", "tea", "GB")])
+def test_a_date_of_founding_is_what_any_house_may_say(name: str, goods: str, market: str) -> None:
+    assert category(name, goods, market) in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(("name", "market"), [("Morbidissimo", "IT"), ("Blandísimo", "ES")])
+def test_a_superlative_says_what_its_adjective_says(name: str, market: str) -> None:
+    """Very soft; a dictionary has the adjective alone."""
+    assert category(name, "bath towels", market) in ("generic", "descriptive")
