@@ -48,7 +48,7 @@ class Idea:
     `written` is the word with its apostrophe, "" if it has none;
     `chosen` in [0, 1] how it pleased that reader for what the brief speaks of, by our short lists; 0 if on none;
     `listed` the same for all words of the brief together, as `weight` is; `against` how much it speaks against a
-    concept.
+    concept; `matched` how well it would do for all words of the brief by what pleased for other subjects.
     """
 
     word: str
@@ -66,6 +66,7 @@ class Idea:
     ties: Associations | None = field(default=None, compare=False, repr=False)
     listed: float = 0.0
     against: float = 0.0
+    matched: float = 0.0
 
     @property
     def facts(self) -> Word:
@@ -148,6 +149,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     # a name for what is only said in passing of the goods tells little of them
     chosen *= np.minimum(1.0, brief_terms.weights / NAMED) ** 2
     picked, listed = chosen.max(axis=1, initial=0.0), brief_terms.relevances(chosen)
+    matched = brief_terms.relevances(sources.matched)
     says_the_brief, contrary = defined(brief_terms), against(brief_terms, ties)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
@@ -158,7 +160,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
                 float(picked[place]), known.delight, known.worn, bool(says_the_brief[place]), known.written,
-                ties[place], float(listed[place]), float(contrary[place]),
+                ties[place], float(listed[place]), float(contrary[place]), float(matched[place]),
             )  # fmt: skip
 
 

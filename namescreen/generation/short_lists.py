@@ -14,7 +14,7 @@ from .vocabulary import places
 if TYPE_CHECKING:
     from .brief_terms import Associations
 
-__all__ = ["NAMED_AS", "on_short_lists"]
+__all__ = ["NAMED_AS", "met_by_lists", "on_short_lists", "unlisted"]
 
 NAMED_AS = 0.9
 """A tie from which a term names the subject of a list, as itself or a synonym does."""
@@ -39,7 +39,22 @@ def _picks() -> tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...
     )
 
 
-def on_short_lists(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Associations]]:
+def met_by_lists(brief_terms: BriefTerms) -> list[Associations]:
+    """How strongly each term is associated with each name of the subject of each short list."""
+    return [_met(brief_terms, about) for about, _ in _picks()]
+
+
+def unlisted(met: Iterable[Associations]) -> list[int]:
+    """The places of the terms that no short list is for, by what `met_by_lists` gives."""
+    import numpy as np
+
+    best = np.max([of_list.max(axis=1, initial=0.0) for of_list in met], axis=0)
+    return [int(place) for place in (best < _CHOSEN).nonzero()[0]]
+
+
+def on_short_lists(
+    brief_terms: BriefTerms, met_by_list: Iterable[Associations]
+) -> dict[str, tuple[Associations, Associations]]:
     """The words of the short lists for what the terms name, each with its association with each term, and that times
     how it pleased.
 
@@ -50,8 +65,8 @@ def on_short_lists(brief_terms: BriefTerms) -> dict[str, tuple[Associations, Ass
     import numpy as np
 
     rows = []
-    for about, words in _picks():
-        with_each = np.sort(_met(brief_terms, about), axis=1)
+    for met_here, (_, words) in zip(met_by_list, _picks(), strict=True):
+        with_each = np.sort(met_here, axis=1)
         met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
         named = np.where(met >= _CHOSEN, met, np.float32(0))
         if named.any():

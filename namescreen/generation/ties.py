@@ -11,8 +11,9 @@ from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .brief_terms import BriefTerms, informative
-from .short_lists import NAMED_AS, on_short_lists
+from .brief_terms import NAMED, BriefTerms, informative
+from .matching import matches
+from .short_lists import NAMED_AS, met_by_lists, on_short_lists, unlisted
 from .vocabulary import frequencies, places
 
 if TYPE_CHECKING:
@@ -30,6 +31,8 @@ _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind fo
 _SURE = 0.6  # as much for a word of the goods, which may only say what they are made of
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
+_STAND_INS = 24  # words that stand in for a short list
+_LIKELY, _PLEASING = 0.6, 0.4  # how surely one that matches in full is tied to its term, and how it would please
 _MOSTLY = 0.5  # the share of the words of a meaning that the brief says itself, from which it describes
 
 
@@ -120,6 +123,21 @@ def _words_of_phrases() -> Lists:
 
 
 @cache
+def words_of_names() -> Lists:
+    """The words that say something of each existing word or phrase: itself, or those of the phrase."""
+    import numpy as np
+
+    phrases, (single, at) = _words_of_phrases(), _single_finds()
+    counts = np.zeros(len(known_words()), np.int64)
+    counts[phrases.owners] = np.diff(np.append(phrases.starts, len(phrases.places)))
+    owners = np.concatenate([np.repeat(np.arange(len(counts)), counts), np.array(single, np.int64)])
+    counts[single] = 1
+    order = np.argsort(owners, kind="stable")
+    here = np.concatenate([phrases.places, np.array(at, np.int64)])[order]
+    return _lists(counts, here, np.ones(len(here), np.float32))
+
+
+@cache
 def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
     rows = (value.split("|") for _, value in open_table("naming_suits.tsv").items())
     return tuple((tuple(about.split()), tuple(words.split(", "))) for about, words in rows)
@@ -128,7 +146,8 @@ def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
 class Sources(NamedTuple):
     """How strongly each existing word is tied to each term of a brief, in [0, 1], by its `meaning`, by `itself`, as a
     phrase by what a word of it has `said`, by what it is `apt` for, by the lists of what is `suited` to a product, and
-    as `listed` on short lists; `chosen` is the last times how it pleased there. A row for each word."""
+    as `listed` on short lists; `chosen` is the last times how it pleased there, and `matched` how well it would do by
+    what pleased for other subjects (`matching`). A row for each word."""
 
     meaning: Associations
     itself: Associations
@@ -137,6 +156,7 @@ class Sources(NamedTuple):
     suited: Associations
     listed: Associations
     chosen: Associations
+    matched: Associations
 
     @property
     def seen(self) -> Associations:
@@ -193,13 +213,28 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
         if len(facets.owners):
             told = term.associations[facets.places] ** _FACET_SHARPER * facets.weights
             apt[facets.owners, place] = np.maximum.reduceat(told, facets.starts)
-    suited, picked = _suited(brief_terms), on_short_lists(brief_terms)
+    met = met_by_lists(brief_terms)
+    suited, picked = _suited(brief_terms), on_short_lists(brief_terms, met)
     for place, one in enumerate(known_words()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             suits[place] = associations
         if one.kind not in ("first", "title") and (both := picked.get(one.word.casefold())) is not None:
             listed[place], chosen[place] = both
-    return Sources(meaning, itself, said, apt, suits, listed, chosen)
+    matched = matches([term.word for term in brief_terms.terms], words_of_names(), keys, len(known_words()))
+    for place in unlisted(met):
+        if brief_terms.terms[place].weight >= NAMED:
+            _stand_in(matched[:, place], listed[:, place], chosen[:, place])
+    return Sources(meaning, itself, said, apt, suits, listed, chosen, matched)
+
+
+def _stand_in(matched: Associations, listed: Associations, chosen: Associations) -> None:
+    """Put the words that match a term best in place of the short list that it lacks."""
+    import numpy as np
+
+    of_names = np.where([one.kind == "find" for one in known_words()], matched, 0.0)
+    best = np.argsort(-of_names, kind="stable")[:_STAND_INS]
+    share = of_names[best].clip(0.0, 1.0)
+    listed[best], chosen[best] = np.maximum(listed[best], _LIKELY * share), np.maximum(chosen[best], _PLEASING * share)
 
 
 def defined(brief_terms: BriefTerms) -> Associations:

@@ -99,6 +99,12 @@ def _among() -> tuple[Among, list[int]]:
     return Among([text for text, _, _ in rows], [int(row) for _, _, row in rows]), [place for _, place, _ in rows]
 
 
+def vectors() -> tuple[Row, list[int]]:
+    """The vectors of the words that have one, a row for each, and the places of these words."""
+    words, at = _among()
+    return words.vectors, at
+
+
 def associations(texts: Sequence[str]) -> Row:
     """How strongly each text is associated with the word at each place, in [0, 1]: a row for each."""
     import numpy as np

@@ -183,7 +183,7 @@ class Among:
     def __init__(self, names: Sequence[str], places: Sequence[int]) -> None:
         self._names = tuple(names)
         self._at = {name: at for at, name in enumerate(self._names)}
-        self._vectors = rows_at(places)
+        self.vectors = rows_at(places)
 
     def associations(self, words: Sequence[str]) -> Vector:
         """The `association` of each word with each of these: a row for each word, zeros if it is unknown."""
@@ -193,7 +193,7 @@ class Among:
         known = [(row, one) for row, one in enumerate(map(_known, words)) if one.vector is not None]
         if not known:
             return found
-        values = np.array([one.vector for _, one in known], np.float32) @ self._vectors.T
+        values = np.array([one.vector for _, one in known], np.float32) @ self.vectors.T
         values -= UNRELATED
         values /= _SPREAD
         found[[row for row, _ in known]] = values.clip(0.0, 1.0, out=values)

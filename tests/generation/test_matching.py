@@ -1,0 +1,61 @@
+"""Words for goods that no list names: by what pleased for other subjects."""
+
+from __future__ import annotations
+
+import re
+from itertools import islice
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from namescreen.brief import Brief, Concept
+from namescreen.generation import candidates
+from namescreen.generation.brief_terms import BriefTerms
+from namescreen.generation.matching import matches
+from namescreen.generation.short_lists import met_by_lists, unlisted
+from namescreen.generation.ties import keys_of_meanings, known_words, sources_of, words_of_names
+
+ROOT = Path(__file__).parents[2]
+
+
+def goods(text: str) -> BriefTerms:
+    return BriefTerms.of(Brief(goods=text))
+
+
+def test_matches_keep_their_range_and_nothing_is_known_of_a_word_without_a_vector() -> None:
+    found = matches(["harbour", "qzxqzx"], words_of_names(), keys_of_meanings(), len(known_words()))
+    assert found.shape == (len(known_words()), 2)
+    assert found.min() >= 0
+    assert found.max() <= 1
+    assert found[:, 0].any()
+    assert not found[:, 1].any()
+
+
+def test_what_matches_one_term_has_nothing_to_do_with_the_others() -> None:
+    together, alone = (
+        matches(texts, words_of_names(), keys_of_meanings(), len(known_words()))[:, 0]
+        for texts in (["harbour", "thread"], ["harbour"])
+    )
+    assert np.allclose(together, alone, atol=1e-3)
+
+
+@pytest.mark.parametrize("ware", ["bongos", "briefcases", "braziers", "goblets"])
+def test_goods_without_a_list_bring_names_of_their_own(ware: str) -> None:
+    terms = goods(ware)
+    assert unlisted(met_by_lists(terms)) == [0]
+    assert (sources_of(terms).chosen > 0).sum() >= 20
+    found = candidates(Brief(goods=ware, concepts=(Concept(ware.removesuffix("s")),)), constructions=["found"])
+    assert len(list(islice(found, 12))) == 12
+
+
+def test_goods_with_a_list_keep_to_it() -> None:
+    assert not unlisted(met_by_lists(goods("candles")))
+
+
+def test_the_record_says_how_well_it_does_on_subjects_it_was_not_fitted_on() -> None:
+    record = (ROOT / "wordlists" / "SOURCES.md").read_text("utf-8").split("## naming_matches.npy\n", 1)[1]
+    told = re.search(r"a fifth in turn left out: ROC-AUC .* ([\d.]+); of the best 20 .* ([\d.]+) are", record)
+    assert told is not None
+    assert float(told[1]) > 0.75
+    assert float(told[2]) > 0.07
