@@ -182,7 +182,7 @@ class Desk:
 
     def _not_understood(self, word: str, rest: str) -> str:
         """What is said of a line that asks for nothing known: a name alone, or a slip of the keys."""
-        named = self._named(f"{word} {rest}".strip())
+        named = self._known(listed=False)(f"{word} {rest}".strip())  # a slip of the keys needs no list made
         if named is not None:
             return f"What about {named.text}? To keep it: keep {named.text}. Or: drop, more, less, why {named.text}"
         if word in ("add", "without", "senses"):
@@ -290,8 +290,9 @@ class Desk:
         """A name of the page by its number, or any name shown here or in the plain list by its text."""
         return self._known()(token)
 
-    def _known(self) -> Callable[[str], Candidate | Step | None]:
-        """Tells the name that a text means: a number of the page, or a name as it may be typed."""
+    def _known(self, *, listed: bool = True) -> Callable[[str], Candidate | Step | None]:
+        """Tells the name that a text means: a number of the page, or a name as it may be typed, of those shown and, if
+        `listed`, of the plain list."""
         about = (step for step in self.session.steps if step.kind not in ("add", "without", "saved", "page", "undo"))
         shown: dict[str, Candidate | Step] = {name_key(step.text): step for step in about}
         for page in (*self.pages, self.page):
@@ -300,7 +301,7 @@ class Desk:
         def known(text: str) -> Candidate | Step | None:
             if text.isdecimal():
                 return self.page[int(text) - 1] if len(text) < _DIGITS and 1 <= int(text) <= len(self.page) else None
-            return shown.get(name_key(text)) or self._listed(text)
+            return shown.get(name_key(text)) or (self._listed(text) if listed else None)
 
         return known
 

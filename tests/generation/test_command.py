@@ -152,7 +152,7 @@ def test_lines_of_a_pipe_that_ask_for_nothing_known_are_told_with_their_number(r
     assert "standard input: 4 lines asked for nothing that could be done" in done.stderr
     said = done.stdout
     assert "Line 2: 'sing' is not understood here" in said
-    assert "Line 3: '99' is no name shown so far" in said
+    assert "Line 3: This page has 1 to 12, and not 99." in said
     assert "Line 4: That line holds what is no text" in said
     assert "Line 5: " in said
     assert "Line 6" not in said
