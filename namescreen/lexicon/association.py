@@ -47,22 +47,25 @@ DEFINED = 0.7
 
 
 class _Known(NamedTuple):
-    """The data on one word: its vector, its thesaurus vector of length one, and the form that definitions use, by which
-    the words that they mention with it are looked up when wanted."""
+    """The data on one word: its vector, and the form that definitions use, by which the words that they mention with it
+    are looked up when wanted."""
 
     vector: array[float] | None
-    listed: array[float] | None
     form: str
 
 
 @lru_cache(maxsize=1 << 14)
 def _known(word: str) -> _Known:
-    form, found = form_defined(word), vector(word, lexicon().bases)
-    if found is None:
-        return _Known(None, None, form)
-    listed = found[CONTEXT:]
+    return _Known(vector(word, lexicon().bases), form_defined(word))
+
+
+@lru_cache(maxsize=1 << 13)
+def _listed(word: str) -> array[float] | None:
+    """The thesaurus vector of a word, of length one."""
+    found = _known(word).vector
+    listed = found[CONTEXT:] if found is not None else array("d")
     length = product(listed, listed) ** 0.5
-    return _Known(found, array("d", [number / length for number in listed]) if length else None, form)
+    return array("d", [number / length for number in listed]) if length else None
 
 
 def form_defined(word: str) -> str:
@@ -90,7 +93,7 @@ def association(a: str, b: str) -> float | None:
 def thesaurus_similarity(a: str, b: str) -> float | None:
     """How much the thesaurus entries that list two words have in common: a cosine, in [-1, 1]; None where either has
     none; symmetric."""
-    one, other = _known(a).listed, _known(b).listed
+    one, other = _listed(a), _listed(b)
     return None if one is None or other is None else product(one, other)
 
 
@@ -135,7 +138,7 @@ class Vectors:
         import numpy as np
 
         values = np.full(self._size, np.nan)
-        own = _known(word).listed
+        own = _listed(word)
         if own is not None:
             some = self._lengths > 0
             cosines = self._listed @ np.array(own) / np.where(some, self._lengths, 1.0)
