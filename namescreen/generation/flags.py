@@ -8,7 +8,7 @@ from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
-from ..connotations import readings
+from ..connotations import english_readings, readings
 from ..outcome import NotChecked
 from ..policy import NEAR_IN_SOUND
 from ..pronunciation import pronounce_words, sound_similarity
@@ -25,7 +25,8 @@ __all__ = ["Flags", "Refusal"]
 
 _MILD, _AWKWARD = 1, 2
 """Severities (0 to 3) from which a reading in a language of the brief keeps a name out: where it stands as a word, and
-where it only stands inside one or is a letter away; there a mild one is a remark."""
+where it only stands inside one or is a letter away; there a mild one is a remark. English words with a coarse second
+sense alone (lemon, fairy) pass."""
 _SAME, _NEAR = 0.9, 0.8
 """Similarity of letters to a mark (1 - edit distance / longer length) from which a name is left out as nearly the same,
 and from which it gets a remark: one letter in ten, one in five. Meaning and goods are looked at when the shortlist is
@@ -76,7 +77,9 @@ class Flags:
         if plainly:
             return Refusal("goods", said)
         remarks = [*near, "labels say it"] if said else list(near)
-        for reading in readings(proposal.text, languages=self._languages, dictionaries=()):
+        text = proposal.text
+        coarse = [one for one in english_readings(text, self._brief.markets) if one.severity >= _AWKWARD]
+        for reading in (*readings(text, languages=self._languages, dictionaries=()), *coarse):
             because = f"{reading.language}: {reading.word} ({reading.meaning})"
             if reading.severity >= (_MILD if reading.stands else _AWKWARD):
                 return Refusal("reading", because, reading.language)

@@ -15,6 +15,8 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
 from namescreen.generation.brainstorming import Candidates
+from namescreen.generation.candidate import Proposal
+from namescreen.generation.flags import Flags, Refusal
 from namescreen.generation.senses import unfit
 from namescreen.goods import Distinctiveness, distinctiveness
 from namescreen.lexicon import association
@@ -171,8 +173,6 @@ def test_json_holds_every_part(hundred: list[Candidate]) -> None:
 
 
 def test_a_coined_name_that_is_heard_as_a_word_is_remarked_on(studio: Brief) -> None:
-    from namescreen.generation.candidate import Proposal
-    from namescreen.generation.flags import Flags
 
     flags = Flags(replace(studio, languages=()), None)
     springe = Proposal("Springe", ("springe",), "blend", "", ("spring", "hinge"), "spri",
@@ -213,6 +213,16 @@ def test_no_name_is_offered_that_a_screening_would_refuse_for_what_it_is(markets
     assert left
     assert all(map(refused, left))
     assert 'descriptive: "spurtle": said of "wooden spoon" on labels (from memory)' in left.values()
+
+
+@pytest.mark.parametrize(
+    ("name", "because"), [("Pussyfoot", "en: pussy (sexual, coarse)"), ("Windfall", ""), ("Frog", "")]
+)
+def test_a_coarse_english_word_keeps_a_name_out_as_a_screening_tells_it(name: str, because: str) -> None:
+    told = Flags(Brief(goods="felt slippers", languages=("de",)), None).of(
+        Proposal(name, (name.casefold(),), "found", "", (name.casefold(),), "")
+    )
+    assert (told.because if isinstance(told, Refusal) else "") == because
 
 
 def test_another_ware_of_the_same_trade_is_left_out_with_the_reason() -> None:
@@ -293,8 +303,6 @@ def test_a_saying_with_the_goods_own_word_stands_back() -> None:
 
 
 def test_a_name_heard_as_a_mark_is_left_out_as_one_spelled_like_it(tmp_path: Path) -> None:
-    from namescreen.generation.candidate import Proposal
-    from namescreen.generation.flags import Flags, Refusal
 
     marks = tmp_path / "marks.txt"
     marks.write_text("PIROUET\nSOLE MAIT\nTOWN LYFE\nOTHER THING\n", "utf-8")
