@@ -292,12 +292,14 @@ def _explains(word: str, senses: Sequence[Sense]) -> bool:
 
 
 def _known_phrase(name: str) -> str:
-    """What a name of several words means as a whole, where the lexicon or the namer's vocabulary has it; "" if not."""
+    """What a name of several words, or of one that dictionaries lack, means as a whole, where the lexicon or the
+    namer's vocabulary has it; "" if not."""
     from ..tables import open_table
 
     words = parse(name).words
     phrase = " ".join(words)
-    if len(words) < 2 or not (listed := open_table("naming_ideas.tsv").get(f"find {phrase}")):
+    told = len(words) > 1 or not lexicon().senses(phrase)  # of a known word the namer may have meant another sense
+    if not told or not (listed := open_table("naming_ideas.tsv").get(f"find {phrase}")):
         senses = lexicon().senses(phrase) if len(words) > 1 else ()
         return _leading(senses).label if senses else ""
     return f"{phrase} ({str(listed).partition('|')[0]})"

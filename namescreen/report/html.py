@@ -14,12 +14,12 @@ from importlib.resources import files
 from typing import Any
 
 from ..outcome import DISCLAIMER
-from ..plain_text import visible
 from .comparison import Changes
 from .figure import to_svg
 from .mark_tables import MARK_HEADS, REGISTER_HEADS
 from .markdown import to_markdown
 from .model import Report
+from .record import title_of
 
 __all__ = ["to_html"]
 
@@ -45,7 +45,7 @@ def to_html(report: Report, *, changes: Changes | None = None) -> str:
     parser.add_render_rule("image", image)
     body = parser.renderer.render(tokens, parser.options, env)
     body = re.sub(r"<table.*?</table>", _framed, body, flags=re.DOTALL)
-    title = escape(f"Name screening: {visible(report.product) or 'product not stated'}")
+    title = escape(title_of(report))
     style = files(__package__).joinpath("page.css").read_text("utf-8").replace("DISCLAIMER", DISCLAIMER)
     return (
         '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'

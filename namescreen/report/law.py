@@ -14,8 +14,8 @@ from ..plain_text import some
 from ..territories import EU_MEMBERS, law_of, territory
 
 __all__ = [
-    *("EU_OR_STATE", "UNDESCRIBED", "Practice", "everywhere", "objection", "on_added_words", "on_translation"),
-    *("on_weak_marks", "practices", "unused_years"),
+    *("EU_OR_STATE", "UNDESCRIBED", "Practice", "everywhere", "objection", "on_added_words", "on_citing_offices"),
+    *("on_translation", "on_weak_marks", "practices", "unused_years"),
 ]
 
 _FIVE = (
@@ -249,6 +249,12 @@ def objection(name: str, markets: Iterable[str]) -> str:
         refused = f"would an examiner refuse {name} because of it ({some(refusing)})"
         return f"{refused}, or its owner have good grounds to oppose it ({some(opposing)})"
     return f"would it bar {name} in {some(markets)}" if markets else f"would it bar {name} where we sell"
+
+
+def on_citing_offices(markets: Iterable[str]) -> str:
+    """That offices refuse by themselves over the same mark, as a sentence; "" where none of `markets` has such one."""
+    citing = [market for market in markets if _examining(market)]
+    return f" In {some(citing)} the office itself would cite it." if citing else ""
 
 
 def on_added_words(markets: Iterable[str]) -> str:

@@ -16,7 +16,7 @@ from .findings import WEAK, aside, conflict_of, mark_level, matters, tells_weak_
 from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .nearest import met_in_the_union
-from .register_facts import LACKS, dates, held_in, remarks, status, where
+from .register_facts import LACKS, dates, held_in, never_stated, remarks, status, where
 
 __all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "register_cells"]
 
@@ -131,7 +131,8 @@ def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseM
     listed = [mark for found in shown for mark in (found.mark, *found.others[:_MOST_OTHERS])]
     rows = [register_cells(mark, report.date, report.markets) for mark in listed]
     kept = [at for at in range(len(REGISTER_HEADS)) if not at or any(row[at] != LACKS for row in rows)]
-    lacking = [head.lower() for at, head in enumerate(REGISTER_HEADS) if at not in kept]
+    never = never_stated(report)
+    lacking = [head.lower() for at, head in enumerate(REGISTER_HEADS) if at not in kept and head.lower() not in never]
     if len(kept) > 1:
         yield table([REGISTER_HEADS[at] for at in kept], [[row[at] for at in kept] for row in rows])
     told = [f"{some(lacking).capitalize()}: {LACKS} in the list."] if lacking else []

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 
 from ..outcome import DISCLAIMER, NotChecked
-from ..plain_text import cell, number, plural, shorten, some, table
+from ..plain_text import cell, number, plural, shorten, some, table, visible
 from ..policy import Finding, Level
 from .comparison import LEAST, Changes
 from .coverage import unsearched_markets
@@ -20,7 +20,7 @@ from .findings import MISSED, findings, holds_a_kept_sign, unread, worst_title, 
 from .model import CHECKS, KEPT, NameEntry, Report
 from .pages import name_pages
 from .questions import general_questions
-from .record import costs_worksheet, law_page, next_steps, record, terms
+from .record import costs_worksheet, law_page, next_steps, record, terms, title_of
 from .sensitivity import Standing, moves, places, standings, weighed
 
 __all__ = ["to_markdown"]
@@ -49,8 +49,10 @@ def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = N
 
 
 def _head(report: Report, changes: Changes | None) -> Iterable[str]:
-    yield f"# Name screening: {cell(report.product) or 'product not stated'}"
+    yield f"# {cell(title_of(report))}"
+    cut = visible(report.product) not in title_of(report)
     facts = [
+        *([("Product", report.product)] if cut else []),
         ("Date", f"{report.date}, from {report.date_from}; made with namescreen {report.version}"),
         ("Goods", report.goods),
         ("Nice classes", ", ".join(map(str, report.classes))),

@@ -7,7 +7,7 @@ from ..plain_text import shorten, some
 from ..policy import IDENTICAL, Level, level_of
 from ..territories import law_of
 from .findings import conflict_of, is_of_other_goods, mark_level
-from .law import objection
+from .law import objection, on_citing_offices
 from .model import CloseMark, Elsewhere, Report
 from .register_facts import held_in, in_force_notes
 
@@ -34,7 +34,8 @@ def _on_elsewhere(found: CloseMark, one: Elsewhere, name: str, report: Report) -
     if _is_the_same_matter(found, one, report):
         alike = f"The same is to be asked in {some(one.markets)}, where its owner has the same words"
         only = {"pending": ", applied for", "opposed": ", applied for and opposed"}.get(mark.status, "")
-        return " ".join((f"{alike} as {_cited(mark)}{only}{ranks}.", *in_force_notes(mark, report)))
+        cites = on_citing_offices(one.markets) if found.knockout else ""
+        return " ".join((f"{alike} as {_cited(mark)}{only}{ranks}.{cites}", *in_force_notes(mark, report)))
     far = conflict_of(found).identical and one.concern <= IDENTICAL
     question = "is it known beyond its goods there" if far else objection(name, one.markets)
     asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}?"

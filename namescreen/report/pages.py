@@ -14,6 +14,7 @@ from .mark_tables import close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Report
 from .owners import crowds
 from .questions import asked_about, questions
+from .register_facts import never_stated
 from .sensitivity import standings
 
 __all__ = ["name_pages"]
@@ -35,6 +36,11 @@ def name_pages(report: Report) -> Iterable[str]:
         "first; those of less concern are left to the JSON and CSV forms. Law is cited from memory. Nobody was asked "
         f"about a domain or handle unless it says so.{read}"
     )
+    if never := never_stated(report):
+        yield (
+            f"Your lists state nothing of {cell(some(never, 'or'))} for any mark near a name: look up in the registers "
+            "whether each is in force, whose it is and where it holds."
+        )
     entries = {entry.name: entry for entry in report.names}
     common = never_checked(report)
     hinted: set[str] = set()
@@ -51,7 +57,7 @@ def _name(
     made = [
         part
         for part in (
-            f"Construction: {cell(clauses(entry.construction, 200))}." if entry.construction else "",
+            f"Construction: {cell(clauses(entry.construction, 200))}." if _tells_more(entry) else "",
             f"Meaning, a nearby word in brackets: {cell(clauses(entry.meaning, 200))}." if entry.meaning else "",
             f"Worst finding: **{worst_words(entry)}**.",
         )
@@ -74,6 +80,11 @@ def _name(
     if own:
         yield "**Not checked**"
         yield "\n".join(f"- {not_checked_words(item)}" for item in own)
+
+
+def _tells_more(entry: NameEntry) -> bool:
+    """Whether the construction says more than the name itself, whose words stand side by side."""
+    return entry.construction not in ("", f"{some(entry.words)} side by side", "one English word")
 
 
 def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:

@@ -11,6 +11,7 @@ from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
 from ..screening.translated import known_to_buyers
 from ..text import parse
+from ..text.inflection import other_number
 from .coverage import unsearched_markets
 from .findings import (
     ALIKE,
@@ -22,7 +23,7 @@ from .findings import (
     matters,
     tells_weak_words,
 )
-from .law import objection, on_added_words, on_translation, on_weak_marks
+from .law import objection, on_added_words, on_citing_offices, on_translation, on_weak_marks
 from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
@@ -212,7 +213,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
     if near and found.knockout:
         question = (
             f"{title} is {same}{_same_goods(found)}: is there any room left for {name}, by "
-            f"{_ways_out(found, report)}?"
+            f"{_ways_out(found, report)}?{on_citing_offices(held_in(found.mark, report))}"
         )
     elif near and not is_of_other_goods(found):
         such = "not the same as ours" if goes_with_ours(found) else "that may be held similar to ours"
@@ -282,7 +283,12 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
         )
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
-    shared = [word for word in parse(found.mark.text).words if word in parse(name).words]
+    ours = set(parse(name).words)
+    shared = [  # one of several words in whatever number: a form of the whole name is asked about as that
+        word
+        for word in parse(found.mark.text).words
+        if word in ours or (len(ours) > 1 and not ours.isdisjoint(other_number(word)))
+    ]
     telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
     if telling:
         return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"

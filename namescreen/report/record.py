@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from ..outcome import NotChecked
-from ..plain_text import cell, shorten, some, table, visible
+from ..plain_text import cell, clauses, shorten, some, table, visible
 from ..territories import UNIONS, law_of, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
@@ -16,7 +16,14 @@ from .glossary import GLOSSARY
 from .law import EU_OR_STATE, UNDESCRIBED, Practice, everywhere, practices
 from .model import NameEntry, Report
 
-__all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms"]
+__all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms", "title_of"]
+
+_TITLE = 90  # characters of the product in the title; a longer one is told in full below it
+
+
+def title_of(report: Report) -> str:
+    """The title of a report: the product, as far as it goes into a line."""
+    return f"Name screening: {clauses(report.product, _TITLE) or 'product not stated'}"
 
 
 def record(report: Report) -> Iterable[str]:

@@ -3,23 +3,34 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from ..marks import territory
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
 from ..marks.term import GRACE_MONTHS, grace_ends, months_after, probably_lapsed, renewable_until
 from ..marks.territory import INTERNATIONAL, UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
+from ..outcome import NotChecked
 from ..plain_text import shorten, some
 from .law import unused_years
 from .model import Report
 
 __all__ = [
-    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "is_international"),
+    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "is_international", "never_stated"),
     *("lapsed_words", "remarks", "status", "uk_mark_of_its_own", "use_is_due", "where"),
 ]
 
 LACKS = "not stated"
+_FACTS: dict[str, Callable[[Mark], object]] = {
+    "number": lambda mark: mark.number,
+    "owner": lambda mark: mark.owner,
+    "classes": lambda mark: mark.classes,
+    "goods": lambda mark: mark.goods,
+    "status": lambda mark: mark.status_as_given or mark.stated_status,
+    "dates": lambda mark: mark.filed or mark.registered or mark.expires or mark.priority,
+    "where": lambda mark: mark.territories,
+}
+"""What a register says of a mark, by the heading under which it stands."""
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _YEARS = {3: "three", 5: "five"}
 _DECLARED_FROM, _DECLARED_BY, _RENEWED_BY = 5, 6, 10
@@ -36,6 +47,13 @@ _AFTER_OPPOSITION = {"DE": 3, "AT": 3, "CH": 3}
 26(5) and 42(1); Austrian MSchG 29a and 33a; Swiss MSchG, articles 12(1) and 31(2); from memory)."""
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
+
+
+def never_stated(report: Report) -> tuple[str, ...]:
+    """What the lists state of no mark near any name: told once, and not beside each."""
+    found = [found for entry in report.names if not isinstance(entry.marks, NotChecked) for found in entry.marks]
+    every = [mark for one in found for mark in (one.mark, *one.others)]
+    return tuple(what for what, fact in _FACTS.items() if every and not any(map(fact, every)))
 
 
 def status(mark: Mark, today: str = "") -> str:
@@ -235,6 +253,8 @@ def is_international(mark: Mark) -> bool:
 
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
     """What is to be asked beside the question that a mark raises, as sentences."""
+    if "status" in never_stated(report):
+        return ()
     if not mark.stated_status:
         given = shorten(mark.status_as_given, 30)
         doubt = f'calls it "{given}": is it in force?' if given else "does not say whether it is in force."

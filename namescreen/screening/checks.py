@@ -17,7 +17,7 @@ from ..outcome import NotChecked
 from ..policy import EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
 from ..territories import domain_endings, languages_of, understood_in
 from ..text import parse
-from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
+from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND, as_heard
 from .results import CloseMark, Screening, is_knockout
 from .taken_over import is_credited, taken_over
@@ -183,14 +183,15 @@ class Checks:
         until, lapsed = renewable_until(mark, self.today), probably_lapsed(mark, self.today)
         held = held_in(mark, self.markets)
         whole = taken_over(name, mark, self.goods)
+        descriptive = most_concern(closeness.overall) >= EVEN and self._shares_only_description(name, mark.text)
+        closeness = _told_first(ONLY_DESCRIPTION if descriptive else "", closeness)
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
             mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until, lapsed=lapsed,
             over_whole=whole is not None and not (whole.further or whole.second),
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
             credited=whole is not None and not lapsed and is_credited(whole, mark),
-            descriptive=most_concern(closeness.overall) >= EVEN and self._shares_only_description(name, mark.text),
-            abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
+            descriptive=descriptive, abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
         )  # fmt: skip
 
     def _shares_only_description(self, name: str, mark: str) -> bool:

@@ -16,8 +16,8 @@ if TYPE_CHECKING:
     from ..register import Register
 
 __all__ = [
-    "CROWD", "SharedWord", "crowded_in", "divided", "past_cases_tell", "says_little", "shared_words", "shares_only",
-    "shares_only_description",
+    "CROWD", "ONLY_DESCRIPTION", "SharedWord", "crowded_in", "divided", "past_cases_tell", "says_little",
+    "shared_words", "shares_only", "shares_only_description",
 ]  # fmt: skip
 
 CROWD = 3
@@ -31,6 +31,8 @@ SHORTEST, SURE = 3, 5
 """Letters of the shortest word that is counted; and from which it is seen at an end of any word: a shorter one only
 where the word divides there (owl in mossowl; ring not in spring)."""
 
+ONLY_DESCRIPTION = "All that both share describes the goods."
+"""What is told of a mark that shares only such words."""
 DESCRIBES = 0.5
 """How plainly a word describes the goods from which it is called descriptive of them (`goods.description`). Ours."""
 LEAST_ALIKE = STEPS[-1][0]

@@ -212,11 +212,14 @@ def test_columns_that_no_mark_states_are_left_out_and_named(report: Report) -> N
         else entry
         for entry in report.names
     )
-    section = to_markdown(replace(report, names=typed)).split("### Herbwell")[1].split("\n### ")[0]
+    text = to_markdown(replace(report, names=typed))
+    section = text.split("### Herbwell")[1].split("\n### ")[0]
     heads = next(tables(READER.parse(section)))[0]
     assert heads == list(MARK_HEADS)
     assert "In the register" not in section
-    assert "Number, owner, classes, goods, status, dates and where: not stated in the list." in section
+    assert text.count("Your lists state nothing of number, owner, classes, goods, status, dates or where") == 1
+    assert "not stated in the list" not in section
+    assert "whether it is in force" not in section
     assert "| Owner" in to_markdown(report)
 
 
@@ -300,3 +303,12 @@ def test_a_hint_stands_with_the_first_name_that_it_is_for(report: Report) -> Non
     one = replace(report.names[0], distinctiveness=found)
     text = to_markdown(replace(report, names=(one, replace(one, name="Other"))))
     assert text.count("Hint: Say it aloud.") == 1
+
+
+def test_a_long_product_is_cut_in_the_title_and_told_below(report: Report) -> None:
+    product = "A planter of glazed stoneware that waters herbs for two weeks, " * 3
+    first, *rest = to_markdown(replace(report, product=product)).splitlines()
+    assert first.startswith("# Name screening: A planter of glazed stoneware")
+    assert len(first) < 120
+    assert any(line.startswith("- Product: A planter") and line.endswith("two weeks,") for line in rest)
+    assert "- Product:" not in to_markdown(replace(report, product="A planter"))

@@ -12,7 +12,9 @@ from namescreen.marks import Mark
 from namescreen.report import Report
 from namescreen.report.coverage import market_cover
 from namescreen.report.law import objection, practices
+from namescreen.report.questions import questions
 from namescreen.report.uk_marks import from_eu_marks
+from tests.report.test_worksheets import close, entry
 
 
 @pytest.mark.parametrize(
@@ -58,3 +60,13 @@ def test_uk_marks_that_came_from_eu_marks_are_counted(report: Report) -> None:
     british, german = market_cover(held)
     assert any("came from EU marks registered before 2021, told with those: 1" in told for told in british.searched)
     assert not any("came from EU marks" in told for told in german.searched)
+
+
+@pytest.mark.parametrize(("places", "cites"), [(("IE",), True), (("EU",), True), (("DE",), False)])
+def test_of_a_knockout_it_is_told_where_the_office_itself_cites_it(
+    report: Report, places: tuple[str, ...], cites: bool
+) -> None:
+    found = close("DUSKFAL", 0.96, knockout=True)
+    found = replace(found, mark=replace(found.mark, territories=places), held=("IE",))
+    (asked,) = questions(entry(found, name="Duskfall"), replace(report, markets=("IE", "DE")))
+    assert ("In IE the office itself would cite it." in asked) is cites

@@ -314,3 +314,9 @@ def test_past_cases_are_not_told_beside_a_minor_mark(report: Report) -> None:
     grave = replace(close("DUSKER", 0.7), concern=0.7)
     told = ["\n".join(close_marks(entry(one, name="Duskfall"), report)) for one in (mild, grave)]
     assert ["past cases" in one for one in told] == [False, True]
+
+
+def test_a_word_that_both_share_in_another_number_is_named(report: Report) -> None:
+    found = replace(close("HERONS REST", 0.7), appearance=0.7, sound=0.7)
+    (question,) = questions(entry(found, name="Heron Rest", words=("heron", "rest")), report)
+    assert "shares herons and rest with Heron Rest" in question

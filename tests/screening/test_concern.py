@@ -17,6 +17,7 @@ from namescreen.outcome import NotChecked
 from namescreen.policy import Conflict, Level, level_of
 from namescreen.register import Register, read_register
 from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, is_knockout, screen
+from namescreen.screening.crowd import ONLY_DESCRIPTION
 from namescreen.screening.taken_over import is_credited, taken_over
 from tests.conftest import Run
 from tests.screening.conftest import GOODS, marks_of, validate
@@ -243,7 +244,9 @@ def test_a_mark_that_shares_only_a_word_for_the_goods_is_minor_at_most(
     tmp_path: Path, name: str, mark: str, goods: str
 ) -> None:
     """TMEP 1207.01(b)(viii): words that describe the goods say little of the maker."""
-    assert _only(tmp_path, name, mark, goods).level <= Level.MINOR
+    found = _only(tmp_path, name, mark, goods)
+    assert found.level <= Level.MINOR
+    assert (ONLY_DESCRIPTION in found.closeness.reasons) is found.descriptive
 
 
 def test_a_shared_word_that_says_nothing_of_the_goods_is_looked_at(tmp_path: Path) -> None:
