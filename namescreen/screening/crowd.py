@@ -27,6 +27,8 @@ RELATED = 0.4
 (0.5), as buyers meet a word in a whole field. Ours, not fitted."""
 MOST = 60
 """The most marks with one word whose goods are compared; of more, the count is the least that there are."""
+LONGEST_ENDING = 3
+"""Letters of an ending with which a word for the goods is the same word; ours."""
 SHORTEST, SURE = 3, 5
 """Letters of the shortest word that is counted; and from which it is seen at an end of any word: a shorter one only
 where the word divides there (owl in mossowl; ring not in spring)."""
@@ -116,7 +118,10 @@ def shares_only_description(name: str, mark: str, goods: str) -> bool:
 
 
 def _is_one_word(one: str, other: str) -> bool:
-    return one == other or other in other_number(one)
+    """Whether two words are the same in either number, or one is the other with an ending (herbal, herbally)."""
+    shorter, longer = sorted((one, other), key=len)
+    ends = len(shorter) > SHORTEST and longer.startswith(shorter) and len(longer) - len(shorter) <= LONGEST_ENDING
+    return one == other or other in other_number(one) or ends
 
 
 def _holds(mark: str, word: str) -> bool:

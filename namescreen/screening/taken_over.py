@@ -135,12 +135,12 @@ def _told(
 
 
 def _is_second_name(word: str, common: str, *, joined: bool) -> bool:
-    """Whether a word that is added is a name of equal rank: a surname beside another, or, joined by "and", a surname or
-    a word that no dictionary has beside a word of that sort."""
-    from ..goods.proper_names import is_surname
+    """Whether a word that is added is a name of equal rank: a surname beside another, or, joined by "and", one that
+    people bear or a word that no dictionary has, beside a surname or such a word."""
+    from ..goods.proper_names import is_surname, listed_surname
     from ..lexicon import lexicon
 
-    def is_name(one: str) -> bool:
-        return is_surname(one) or (joined and not lexicon().known(one))
-
-    return (joined or is_surname(word)) and is_name(word) and is_name(common)
+    first = is_surname(common) or (joined and not lexicon().known(common))
+    if not joined:
+        return first and is_surname(word)
+    return first and (listed_surname(word)[1] is not None or not lexicon().known(word))

@@ -238,6 +238,7 @@ def test_the_name_of_the_goods_beside_it_saves_no_near_identical_name(tmp_path: 
         ("Honey Otter", "HONEYWICK", "honey candles"),
         ("Brass Lamp", "BRASSLY", "brass lamps"),
         ("Lavender Loft", "LAVENDER LEDGE", "lavender candles"),
+        ("Brass Otter", "BRASSY", "brass lamps"),
     ],
 )
 def test_a_mark_that_shares_only_a_word_for_the_goods_is_minor_at_most(

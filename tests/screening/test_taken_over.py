@@ -46,6 +46,7 @@ def test_what_is_common_and_what_is_added(
         ("Oldershaw", "WINTERBOTTOM AND OLDERSHAW", '"winterbottom" (a second name)'),
         ("Quelvany", "QUELVANY & HOSKYN", '"hoskyn" (a second name)'),  # of words that no dictionary has
         ("Brandreth", "BRANDRETH WINTERBOTTOM", '"winterbottom" (a second name)'),
+        ("Oldershaw", "OLDERSHAW & PIKE", '"pike" (a second name)'),  # a fish as well
         ("Brandreth", "BRANDRETH & LANTERN", '"lantern"'),
         ("Duskfall", "DUSKFALL & COMPANY", '"and" and "company" (common in names, or a word for the goods)'),
     ],
