@@ -122,7 +122,8 @@ def screen(
         outcomes = _to_file(output, form, wanted, existing, options)
     else:
         with progress("Screening names") as advance:
-            found = screen_names(wanted, existing, progress=advance, **options)
+            every = form in _BEGINNINGS  # a table tells the reasons of few marks
+            found = screen_names(wanted, existing, progress=advance, with_reasons=every, **options)
             shown = kept(found, len(wanted), "names; those are shown, whole.")
             outcomes = show_screenings(shown, form, settled)
     if existing is not None:

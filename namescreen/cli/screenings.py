@@ -98,6 +98,13 @@ class Outcome:
             tuple(_plainly(NotChecked(one["check"], one["because"])) for one in missing),
         )
 
+    @classmethod
+    def found(cls, one: Screening) -> Outcome:
+        """The outcome in a screening."""
+        from namescreen.screening.json import number as rounded
+
+        return cls(one.name, rounded(one.closest), tuple(map(_plainly, one.not_checked)))
+
 
 def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> list[Outcome]:
     """Write screenings as they come, then, for a reader, all of them in the order of the brief's weights."""
@@ -117,7 +124,7 @@ def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> l
         for one in found:
             _show_one(one, brief.goods, form, said)
             done.append(one)
-        outcomes = [Outcome.of(one.to_json()) for one in done]
+        outcomes = list(map(Outcome.found, done))
         if any(one.close_marks and not isinstance(one.close_marks, NotChecked) for one in done):
             _head("How to read the marks", form)
             for line in LEGEND:
@@ -142,7 +149,7 @@ def show_ranking(found: Iterable[Screening], form: Format, brief: Brief) -> None
     from namescreen.report.assembly import entry_of, weights_of
     from namescreen.report.sensitivity import standings_of
 
-    entries = {one.name: entry_of(one) for one in found}
+    entries = {one.name: entry_of(one, with_reasons=False) for one in found}
     _head("At a glance, least against it first", form)
     order = standings_of(entries.values(), weights_of(brief))
     show([_ranking_row(entries[row.name]) for row in order], RANKING, form)
@@ -178,7 +185,7 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
     from namescreen.report.assembly import entry_of
     from namescreen.report.findings import worst_words
 
-    entry = entry_of(one)
+    entry = entry_of(one, with_reasons=False)
     _head(one.name, form)
     say_point(f"worst finding: {worst_words(entry)}", form)
     if isinstance(one.close_marks, NotChecked):

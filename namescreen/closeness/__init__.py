@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
-from functools import cache, partial
+from typing import Any
 
 from ..outcome import NotChecked
 from .calibration import Calibration, calibration
@@ -20,7 +20,26 @@ from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
            "closeness_from", "compare", "explain", "features", "goods_words", "score",
-           "without_meaning", "word_similarity"]  # fmt: skip
+           "with_reasons", "without_meaning", "word_similarity"]  # fmt: skip
+
+
+class _Reasons:
+    """Sentences that are worked out when they are first asked for. Another process is sent what was found, or how to
+    find it: `work` and all that is `given` to it can be pickled."""
+
+    __slots__ = ("_found", "_given", "_work")
+
+    def __init__(self, work: Callable[..., tuple[str, ...]], *given: Any) -> None:
+        self._work, self._given = work, given
+        self._found: tuple[str, ...] | None = None
+
+    def __call__(self) -> tuple[str, ...]:
+        if self._found is None:
+            self._found = self._work(*self._given)
+        return self._found
+
+    def __reduce__(self) -> tuple[Callable[..., object], tuple[object, ...]]:
+        return (_Reasons, (self._work, *self._given)) if self._found is None else (_Reasons, (tuple, self._found))
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,10 +69,6 @@ class Closeness:
         """One sentence an aspect; worked out when asked for, as they cost more than the numbers."""
         return self.explained() if callable(self.explained) else self.explained
 
-    def __reduce__(self) -> tuple[type[Closeness], tuple[object, ...]]:  # a worker process sends the reasons as text
-        numbers = self.appearance, self.sound, self.meaning, self.overall
-        return Closeness, (*numbers, self.reasons, self.not_checked, self.telling)
-
     @property
     def calibration(self) -> Calibration:
         """What so overall close has meant in decided cases, with its spread."""
@@ -74,10 +89,7 @@ def compare(name: str, mark: str, *, name_goods: str | None = None, mark_goods: 
 
 def closeness_from(name: str, mark: str, scores: Scores, *, name_goods: str | None = None) -> Closeness:
     """As `compare`, where the scores are known; both names must have words."""
-    goods = goods_words(name_goods, None)
-    found = _closeness(
-        scores, lambda: closeness(features(name, goods), features(mark, goods)).reasons, scores.sound is None
-    )
+    found = _closeness(scores, _Reasons(_reasons_for, name, mark, name_goods, scores), scores.sound is None)
     return _beside_goods_words(name, mark, found, (name_goods, None))
 
 
@@ -94,20 +106,34 @@ def _beside_goods_words(
     bare = closeness(*(features(form, weighed) for form in forms))
     if ADDED * bare.overall <= found.overall:
         return found
-    told = left_out((name, mark), forms)
-    return replace(
-        found,
-        overall=ADDED * bare.overall,
-        telling=(bare.appearance, bare.sound),
-        explained=cache(lambda: (told, *found.reasons)),
-    )
+    told = with_reasons(found, _first, left_out((name, mark), forms))
+    return replace(told, overall=ADDED * bare.overall, telling=(bare.appearance, bare.sound))
+
+
+def _first(sentence: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
+    return (sentence, *reasons)
 
 
 def closeness(one: Features, other: Features) -> Closeness:
     """The closeness of two names whose features are at hand."""
     scores = score(one, other)
     unheard = scores.sound is None and bool(one.name.words and other.name.words)
-    return _closeness(scores, partial(reasons, one, other, scores), unheard)
+    return _closeness(scores, _Reasons(reasons, one, other, scores), unheard)
+
+
+def with_reasons(closeness: Closeness, told: Callable[..., tuple[str, ...]], *given: Any) -> Closeness:
+    """`closeness` with other reasons: what `told` makes of its own, after what is `given`, once they are asked for.
+    Both can be pickled."""
+    return replace(closeness, explained=_Reasons(_told_otherwise, closeness, told, *given))
+
+
+def _told_otherwise(closeness: Closeness, told: Callable[..., tuple[str, ...]], *given: Any) -> tuple[str, ...]:
+    return told(*given, closeness.reasons)
+
+
+def _reasons_for(name: str, mark: str, name_goods: str | None, scores: Scores) -> tuple[str, ...]:
+    goods = goods_words(name_goods, None)
+    return reasons(features(name, goods), features(mark, goods), scores)
 
 
 def _closeness(scores: Scores, explained: Callable[[], tuple[str, ...]], unheard: bool) -> Closeness:
@@ -115,7 +141,7 @@ def _closeness(scores: Scores, explained: Callable[[], tuple[str, ...]], unheard
     if unheard:
         unknown.append(NotChecked("sound", UNREAD))
     numbers = scores.appearance, scores.sound or 0.0, scores.meaning or 0.0, scores.overall
-    return Closeness(*numbers, cache(explained), tuple(unknown))
+    return Closeness(*numbers, explained, tuple(unknown))
 
 
 def without_meaning(closeness: Closeness) -> Closeness:
@@ -123,11 +149,12 @@ def without_meaning(closeness: Closeness) -> Closeness:
     if closeness.appearance >= 1 or any(one.check == "meaning" for one in closeness.not_checked):
         return closeness
     unknown = (NotChecked("meaning", COINED), *closeness.not_checked)
+    told = with_reasons(closeness, _with_no_meaning)
+    return replace(told, meaning=0.0, not_checked=unknown)
 
-    def reasons() -> tuple[str, ...]:
-        return tuple(COINED_MEANING if one.startswith("Meaning:") else one for one in closeness.reasons)
 
-    return replace(closeness, meaning=0.0, not_checked=unknown, explained=cache(reasons))
+def _with_no_meaning(reasons: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(COINED_MEANING if one.startswith("Meaning:") else one for one in reasons)
 
 
 def explain(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Explanation:

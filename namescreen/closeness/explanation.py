@@ -11,8 +11,9 @@ from ..lexicon import broken_phrases, kinds
 from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import listed_translations
 from ..plain_text import some
-from ..pronunciation import Pronunciation, align, pronounce_words, say, sound_similarity
+from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
 from .features import Features, Word
+from .model import shipped_model
 from .name_similarity import Scores, said_in_english, shared_meaning
 from .sound import readings_of
 from .vocabulary import ARTICLES
@@ -86,6 +87,8 @@ def explain(one: Features, other: Features, scores: Scores) -> Explanation:
 
 def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
     """The pair of segmentations in which the two names have most in common."""
+    if len(one.segmentations) == 1 == len(other.segmentations):
+        return one.segmentations[0], other.segmentations[0]
 
     def shared(pair: tuple[Side, Side]) -> float:
         return min(_share(*pair), _share(*reversed(pair)))
@@ -107,7 +110,7 @@ def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pr
     )
     return max(
         ((mine, yours) for mine in ours for yours in theirs),
-        key=lambda pair: (sound_similarity(pair[0].code, pair[1].code), _said_alike(*pair)),
+        key=lambda pair: (closest_similarity((pair[0].code,), (pair[1].code,)), _said_alike(*pair)),
     )
 
 
@@ -160,7 +163,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
             _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores),
-            "" if scores.meaning is None else _about_languages(one, other) or _about_languages(other, one),
+            _about_languages(one, other) or _about_languages(other, one) if _may_be_translated(scores) else "",
             _about_strength(ours, theirs),
         )
         if sentence
@@ -238,14 +241,19 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
     return f"Meaning: {_band(scores.meaning)}{': ' if told else ''}{'; '.join(told)}."
 
 
+def _may_be_translated(scores: Scores) -> bool:
+    """Whether names are so close in meaning that an English reading of one may carry that (`CARRIES`): such readings
+    count in their meaning."""
+    return scores.meaning is not None and scores.meaning >= shipped_model().meaning(CARRIES, CARRIES, 0.0) - 1e-9
+
+
 def _about_languages(one: Features, other: Features) -> str:
     """What a foreign name says in English, where one language has all of it, and that carries the closeness in
     meaning; and which words that both then have say little of the maker."""
     words = one.name.words
     read = (way for way in said_in_english(words, other.name.words) if _in_one_language(words, way[0]))
     said, written = max(read, key=lambda way: shared_meaning(*way), default=((), ()))
-    as_it_stands = shared_meaning(one.name.words, other.name.words)
-    if not said or shared_meaning(said, written) < max(CARRIES, as_it_stands):
+    if not said or shared_meaning(said, written) < max(CARRIES, shared_meaning(words, other.name.words)):
         return ""
     weak = [
         f'"{word.letters}"'

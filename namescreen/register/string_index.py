@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Mapping
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -45,16 +45,20 @@ class Texts:
 
     def with_part(self, part: str) -> list[int]:
         """The places of the strings that are `part`, or begin or end with it, ascending."""
-        wanted, found = re.compile(re.escape(part.encode())), dict[int, None]()
-        match = wanted.search(self._blob)
-        while match is not None:
-            at, after = match.span()
-            place = bisect_right(self._start, at) - 1
+        blob, wanted, found = self._bytes, part.encode(), dict[int, None]()
+        at = blob.find(wanted)
+        while at >= 0:
+            place, after = bisect_right(self._start, at) - 1, at + len(wanted)
             start, end = int(self._start[place]), int(self._start[place + 1])
             if after <= end and (at == start or after == end):
                 found[place] = None
-            match = wanted.search(self._blob, at + 1)
+            at = blob.find(wanted, at + 1)
         return list(found)
+
+    @cached_property
+    def _bytes(self) -> bytes:
+        """A copy of the blob, which is searched in half the time."""
+        return bytes(self._blob)
 
 
 class OrderedTexts(Texts):

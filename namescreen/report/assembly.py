@@ -106,8 +106,11 @@ def weights_of(naming: brief.Brief) -> Weights:
     return Weights(**{check: float(naming.comparison_weights.get(check, 1.0)) for check in CHECKS})
 
 
-def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> NameEntry:
-    """A screening in the report's own words: see `assemble` for `made` and `mild`."""
+def entry_of(
+    found: screening.Screening, made: str = "", mild: bool = False, *, with_reasons: bool = True
+) -> NameEntry:
+    """A screening in the report's own words: see `assemble` for `made` and `mild`. Without the reasons of its marks,
+    most of which a short answer does not show, it takes half the time."""
     words = divided(found.name)
     construction, meaning = _made_of(found.name, _as_judged(found, words))
     if len(words) == 1 and not isinstance(found.distinctiveness, NotChecked):
@@ -119,7 +122,7 @@ def entry_of(found: screening.Screening, made: str = "", mild: bool = False) -> 
         words=words,
         marks=found.close_marks
         if isinstance(found.close_marks, NotChecked)
-        else tuple(map(_mark, found.close_marks)),
+        else tuple(_mark(one, with_reasons) for one in found.close_marks),
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
@@ -156,7 +159,7 @@ def _score(value: float) -> float:
     return round(min(1.0, max(0.0, float(value))), 4)
 
 
-def _mark(found: screening.CloseMark) -> CloseMark:
+def _mark(found: screening.CloseMark, with_reasons: bool) -> CloseMark:
     near, related = found.closeness, found.goods_relatedness
     meaning = found.meaning
     return CloseMark(
@@ -170,7 +173,7 @@ def _mark(found: screening.CloseMark) -> CloseMark:
         if isinstance(related, NotChecked)
         else Goods(_score(related.score), tuple(related.reasons), related.together),
         knockout=found.knockout,
-        reasons=tuple(near.reasons),
+        reasons=near.reasons if with_reasons else (),
         others=tuple(other.mark for other in found.others),
         marks=found.marks,
         bites=found.bites,

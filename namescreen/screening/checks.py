@@ -119,6 +119,8 @@ class Checks:
         def crowded(close: CloseMark) -> CloseMark:
             words = crowded_in(shared, held_in(close.mark, self.markets))
             alone = bool(words) and only(close.mark.text, words)
+            if not alone and not close.others:  # most marks
+                return close
             return dataclasses.replace(close, crowded=alone, others=tuple(map(crowded, close.others)))
 
         def judged(hit: Hit) -> CloseMark | None:
@@ -158,7 +160,7 @@ class Checks:
         closeness = _told_first(held, closeness)
         judged = (self._judged(name, mark, closeness, language) for mark in marks)
         first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
-        return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks))
+        return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks)) if len(hit.marks) > 1 else first
 
     def _translated(self, name: str, mark: Mark, closeness: Closeness) -> tuple[str, str]:
         """The language in which `mark` says `name`, those of the market where it holds first; or, where it says less,
@@ -331,11 +333,13 @@ def _told_first(sentence: str, closeness: Closeness) -> Closeness:
     """`closeness` with a sentence, if there is one, as its first reason."""
     if not sentence:
         return closeness
+    from ..closeness import with_reasons
 
-    def reasons() -> tuple[str, ...]:
-        return (sentence, *closeness.reasons)
+    return with_reasons(closeness, _first, sentence)
 
-    return dataclasses.replace(closeness, explained=reasons)
+
+def _first(sentence: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
+    return (sentence, *reasons)
 
 
 def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
@@ -67,6 +68,7 @@ class SharedWord:
         return {name: getattr(self, name) for name in self.__slots__}
 
 
+@lru_cache(maxsize=1 << 14)
 def says_little(word: str, goods: str) -> bool:
     """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
     from ..goods import goods_words

@@ -71,15 +71,16 @@ def as_heard(
 
 
 def _sounding(closeness: Closeness, sound: float, told: str) -> Closeness:
-    def reasons() -> tuple[str, ...]:
-        return tuple(_with_readings(told, reason) for reason in closeness.reasons)
+    from ..closeness import with_reasons
 
-    return dataclasses.replace(closeness, sound=sound, explained=reasons)
+    return dataclasses.replace(with_reasons(closeness, _with_readings, told), sound=sound)
 
 
-def _with_readings(told: str, reason: str) -> str:
-    if not reason.startswith("Sound:"):
-        return reason
+def _with_readings(told: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(_of_sound(told, one) if one.startswith("Sound:") else one for one in reasons)
+
+
+def _of_sound(told: str, reason: str) -> str:
     at = reason.find(" (")
     return f"Sound: {told.format(reason[at:].rstrip('.') if at >= 0 else '')}."
 

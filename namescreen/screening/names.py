@@ -62,6 +62,7 @@ def screen(
     handle_lengths: Sequence[int] = (),
     top: int = 10,
     today: str = "",
+    with_reasons: bool = True,
     progress: Callable[[int, int | None], None] | None = None,
 ) -> Iterator[Screening]:
     """Every check for each of `names`, in order, as the results come.
@@ -69,7 +70,8 @@ def screen(
     `goods` (plain words) and `classes` (Nice) are those of the `product`, which is told in the seller's
     words; `languages` those of its buyers (BCP 47; None: all that are covered); `markets` the territories where it will
     be sold (see `namescreen.territories`); `endings` and `handle_lengths` what domains and handles are estimated for.
-    On the day `today` (YYYY-MM-DD) a mark may be renewable though its term ran out.
+    On the day `today` (YYYY-MM-DD) a mark may be renewable though its term ran out. The reasons of closeness are worked
+    out beside the rest, on all processors; not `with_reasons` each is when it is asked for, for who reads few.
 
     The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
     asks for a closer look, with up to `FURTHER` that are of more concern than one of these; those that ask for most
@@ -80,7 +82,7 @@ def screen(
     wanted = list(names)
     addressed = tuple(endings), tuple(handle_lengths)
     checks = Checks(goods, tuple(classes), languages, tuple(markets), *addressed, product, today)
-    for done, found in enumerate(_screened(wanted, _Screener(register, checks, top)), 1):
+    for done, found in enumerate(_screened(wanted, _Screener(register, checks, top, with_reasons)), 1):
         yield found
         if progress:
             progress(done, len(wanted))
@@ -96,30 +98,32 @@ def _screened(names: list[str], screener: _Screener) -> Iterator[Screening]:
         if register is not None:
             register.index()  # made before workers start, so that they share it
         if members and screener.can_be_sent:
-            yield from shared_out(screener.told, names)
+            yield from shared_out(screener.shared, names)
             return
     if register is not None:
         from ..register.search import preload
 
         preload(len(names))
-    anew = (attrgetter("screening"), (screener,)) if screener.can_be_sent else None
-    yield from on_all_processors(screener.screening, names, most=len(names), anew=anew)
+    anew = (attrgetter("shared"), (screener,)) if screener.can_be_sent else None
+    yield from on_all_processors(screener.shared, names, most=len(names), anew=anew)
 
 
 @dataclass(frozen=True, slots=True)
 class _Screener:
-    """Where names are looked for, what they are checked for, and how many close marks are kept of each."""
+    """Where names are looked for, what they are checked for, how many close marks are kept of each, and whether a name
+    that is `shared` out comes with the reasons of its marks."""
 
     register: Register | None
     checks: Checks
     top: int
+    with_reasons: bool = True
 
     def __reduce__(self) -> tuple[Callable[..., _Screener], tuple[object, ...]]:
         """Sent to another process, it opens the prepared register anew."""
         register = self.register
         if register is None:
-            return _Screener, (None, self.checks, self.top)
-        return _screener_by, (register.path, register.filter, self.checks, self.top)
+            return _Screener, (None, self.checks, self.top, self.with_reasons)
+        return _screener_by, (register.path, register.filter, self.checks, self.top, self.with_reasons)
 
     @property
     def can_be_sent(self) -> bool:
@@ -133,13 +137,13 @@ class _Screener:
         marks, shared = self._marks(name, self.register)
         return replace(self.checks.screening(name, marks), shared_words=shared)
 
-    def told(self, name: str) -> Screening:
-        """As `screening`, with the reasons worked out, as they are where a screening is sent: else those of one process
-        would be left for the end."""
+    def shared(self, name: str) -> Screening:
+        """As `screening`, with the reasons worked out if they are wanted: else they would be left for one process."""
         found = self.screening(name)
-        for mark in () if isinstance(found.close_marks, NotChecked) else found.close_marks:
-            for one in (mark, *mark.others):
-                _ = one.closeness.reasons
+        if self.with_reasons and not isinstance(found.close_marks, NotChecked):
+            for mark in found.close_marks:
+                for one in (mark, *mark.others):
+                    _ = one.closeness.reasons
         return found
 
     def _marks(self, name: str, register: Register) -> tuple[tuple[CloseMark, ...], tuple[SharedWord, ...]]:
@@ -162,7 +166,7 @@ class _Screener:
         return tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
 
 
-def _screener_by(path: Path, chosen: Filter, checks: Checks, top: int) -> _Screener:
+def _screener_by(path: Path, chosen: Filter, checks: Checks, top: int, with_reasons: bool) -> _Screener:
     from ..register import open_prepared
 
-    return _Screener(open_prepared(path).with_filter(chosen), checks, top)
+    return _Screener(open_prepared(path).with_filter(chosen), checks, top, with_reasons)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
@@ -53,7 +54,7 @@ def is_knockout(
     return _conflict(mark, closeness, goods_relatedness, bites).knockout
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class CloseMark:
     """An existing mark near a name: how close the names are, and how related the goods.
 
@@ -125,7 +126,7 @@ class CloseMark:
         missing = (one for one in self.closeness.not_checked if one.check == "meaning")
         return next(missing, self.closeness.meaning)
 
-    @property
+    @cached_property
     def concern(self) -> float:
         """How much the mark asks for attention, in [0, 1], 1 = most: see `policy.Conflict`."""
         return self.conflict.concern

@@ -8,7 +8,16 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from namescreen.closeness import Closeness, closeness, compare, explain, features, score, word_similarity
+from namescreen.closeness import (
+    Closeness,
+    closeness,
+    compare,
+    explain,
+    explanation,
+    features,
+    score,
+    word_similarity,
+)
 from namescreen.closeness.calibration import calibration
 from namescreen.closeness.letters import spelled_alike
 from namescreen.closeness.model import shipped_model
@@ -196,6 +205,19 @@ def test_what_a_foreign_name_says_in_english_is_told_and_which_of_its_words_are_
     told = " ".join(compare("Ebb & Fudge", "Karamellkuste", name_goods=goods, mark_goods=goods).reasons)
     assert 'In English "karamellkuste" may be read as "' in told
     assert '"fudge" says little of the maker' in told
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("Jardin Bleu", "Blue Garden"), ("Le Chat", "The Cat"), ("Stern", "Star"), ("Casa Verde", "Green House Lamps"),
+     ("Bonne Nuit", "Herb Night"), ("Herbgarten", "Garden Herb"), ("Zonnewijzer", "Sundial"), ("Loamlet", "Timelow")],
+)  # fmt: skip
+def test_an_english_reading_is_looked_for_wherever_there_may_be_one(
+    one: str, other: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    found = compare(one, other).reasons
+    monkeypatch.setattr(explanation, "_may_be_translated", lambda scores: scores.meaning is not None)
+    assert found == compare(one, other).reasons
 
 
 def test_a_word_that_both_names_have_is_not_its_own_opposite() -> None:

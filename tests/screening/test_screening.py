@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import pickle
 import re
 from collections.abc import Iterator
 from typing import Any
@@ -175,6 +176,19 @@ def test_progress_counts_the_names(register: Register) -> None:
     for source in (register, None):
         list(screen(["a", "b"], source, languages=["nl"], progress=lambda done, total: told.append((done, total))))
         assert told.pop() == (2, 2)
+
+
+def test_reasons_that_wait_are_those_that_come_with_the_rest(
+    register: Register, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    names = ["Sprigwick", "Rainsip", "Fernsill", "Wickby Planter", "Loamlet"]
+    monkeypatch.setattr("namescreen.processes.processors", lambda: 2)
+    waiting, ready = (
+        list(screen(names, register, goods=GOODS, classes=[21], languages=["nl"], with_reasons=with_reasons))
+        for with_reasons in (False, True)
+    )
+    assert [one.to_json() for one in pickle.loads(pickle.dumps(waiting))] == [one.to_json() for one in ready]
+    assert [one.to_json() for one in waiting] == [one.to_json() for one in ready]
 
 
 def test_many_processes_find_what_one_finds(register: Register, monkeypatch: pytest.MonkeyPatch) -> None:
