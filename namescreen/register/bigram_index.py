@@ -43,6 +43,10 @@ class Bigrams(Protocol):
         """The half of these bigrams that fewest strings hold: most of the time goes into the others, which tell
         least."""
 
+    def with_rarest(self, part: str) -> Places:
+        """The strings, ascending, that hold the bigram of a text that fewest hold, the spaces around it left out; of a
+        single byte all that are not empty."""
+
 
 def bigrams(arrays: Arrays, name: str) -> Bigrams:
     """Over arrays that `pack_bigrams` has made."""
@@ -51,7 +55,8 @@ def bigrams(arrays: Arrays, name: str) -> Bigrams:
     )
 
     def compiled(library: CDLL) -> Bigrams:
-        return CompiledBigrams(BigramArrays(library, postings, start, text_start, LEVELS, LEAST_SHARED), start)
+        held = BigramArrays(library, postings, start, text_start, LEVELS, LEAST_SHARED)
+        return CompiledBigrams(held, postings, start)
 
     return choose(compiled, lambda: ArrayBigrams(postings, start, text_start))
 
@@ -76,22 +81,32 @@ def bigrams_of(*texts: str) -> Keys:
 
 
 class _Held:
-    """How many strings hold each bigram."""
+    """Which strings hold each bigram."""
 
-    def __init__(self, start: NDArray[np.uint32]) -> None:
-        self._start = start
+    def __init__(self, postings: NDArray[np.uint32], start: NDArray[np.uint32]) -> None:
+        self._postings, self._start = postings, start
 
     def rarer_half(self, keys: Keys) -> Keys:
         """As `Bigrams.rarer_half`."""
         sizes = self._start[keys.astype(np.int64) + 1].astype(np.int64) - self._start[keys]
         return np.sort(keys[np.argsort(sizes, kind="stable")[: (len(keys) + 1) // 2]])
 
+    def with_rarest(self, part: str) -> Places:
+        """As `Bigrams.with_rarest`."""
+        letters = np.frombuffer(part.encode(), np.uint8).astype(np.int64)
+        keys = letters[:-1] * 256 + letters[1:]
+        if not len(keys):
+            return distinct(self._postings.astype(np.int64))
+        starts, ends = (self._start[at].astype(np.int64) for at in (keys, keys + 1))
+        rarest = (ends - starts).argmin()
+        return distinct(self._postings[starts[rarest] : ends[rarest]].astype(np.int64))
+
 
 class CompiledBigrams(_Held):
     """Counted in compiled code."""
 
-    def __init__(self, arrays: BigramArrays, start: NDArray[np.uint32]) -> None:
-        super().__init__(start)
+    def __init__(self, arrays: BigramArrays, postings: NDArray[np.uint32], start: NDArray[np.uint32]) -> None:
+        super().__init__(postings, start)
         self._compiled = arrays
 
     def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
@@ -103,8 +118,8 @@ class ArrayBigrams(_Held):
     """Counted in numpy."""
 
     def __init__(self, postings: NDArray[np.uint32], start: NDArray[np.uint32], text_start: NDArray[np.uint32]) -> None:
-        super().__init__(start)
-        self._postings, self._text_start = postings, text_start
+        super().__init__(postings, start)
+        self._text_start = text_start
 
     def sharing_most(self, keys: Keys, count: int, left_out: NDArray[np.bool_] | None = None) -> Places:
         """As `Bigrams.sharing_most`."""

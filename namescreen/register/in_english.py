@@ -15,7 +15,6 @@ from ..lexicon import phrase_equivalents
 from .packing import stretches
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
 
     from numpy.typing import NDArray
 
@@ -68,10 +67,13 @@ def _same_words(words: Places, rows: Places, written: Rows, owner: Places) -> ND
     return same
 
 
-def has_further_readings(index: Index, words: Sequence[int], is_translated: bool, is_divided: bool) -> bool:
+def has_further_readings(index: Index, place: int, is_translated: bool) -> bool:
     """Whether a name of the register may be read in ways that `as_said` does not have: with `spellings` across its
     words, with words that are only read as foreign beside others, or as a foreign phrase. Of how it is written only
-    where the other name is read in English too (`is_translated`); unless it `is_divided`, no word of it is one."""
+    where the other name is read in English too (`is_translated`)."""
+    first, end = index.name_rows[place : place + 2].tolist()
+    words = index.row_words.one(first).tolist()
+    is_divided = end - first > 1  # else no word of it is
     if len(words) == 1:
         return False
     written = tuple(map(index.word, words))

@@ -18,6 +18,7 @@ from ..lexicon.association import Vectors
 from .bigram_index import bigrams
 from .candidates import Candidates
 from .goods_weights import GoodsWeights
+from .in_english import has_further_readings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
@@ -65,6 +66,7 @@ class Index:
         self.english = lru_cache(maxsize=1 << 14)(self._english)
         self.weights_for = lru_cache(maxsize=4)(partial(GoodsWeights, self))
         """What its words count for some goods, described by these words."""
+        self.has_further_readings = lru_cache(maxsize=1 << 14)(partial(has_further_readings, self))
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
 
@@ -139,7 +141,8 @@ class Index:
 
     def names_with_part(self, part: str) -> Places:
         """The names with a word that is `part`, or begins or ends with it, ascending; as written, not divided."""
-        rows, _ = self.postings.gather(np.array(self.words.with_part(part), np.int64))
+        words = self.words.with_part(part, self.word_bigrams.with_rarest(part))
+        rows, _ = self.postings.gather(words)
         names = self.row_name[rows]
         return distinct(names[self.name_rows[names] == rows].astype(np.int64))
 

@@ -27,7 +27,6 @@ from ..lexicon import broken_phrases, lexicon
 from ..text.inflection import other_number
 from .candidates import Candidates, taken
 from .hit import Wanted
-from .in_english import has_further_readings
 from .nearest import nearest
 from .packing import distinct, found_among
 from .word_entries import IS_FAMILIAR, IS_KNOWN
@@ -117,6 +116,7 @@ class Compared:
         self.index, self._name, self.candidates = index, name, candidates
         self._meanings: dict[str, Values] = {}
         self._breaks = self._break_phrases()
+        self._is_translated = bool(english_readings(name.name.words))
         self._arrays = self._word_arrays()
         places = candidates.places
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
@@ -204,11 +204,7 @@ class Compared:
 
     def needs_all_readings(self, chosen: int) -> bool:
         """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""
-        place = self.candidates.places[chosen]
-        first, end = self.index.name_rows[place : place + 2].tolist()
-        words = self.index.row_words.one(first).tolist()
-        is_translated = bool(english_readings(self._name.name.words))
-        return has_further_readings(self.index, words, is_translated, end - first > 1)
+        return self.index.has_further_readings(int(self.candidates.places[chosen]), self._is_translated)
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.word_meaning.meanings` of a word and every word that is compared, NaN for None."""

@@ -17,6 +17,7 @@ from namescreen.closeness.many import ManyScores
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter, Selection
 from namescreen.register import Register, open_prepared, prepare, read_register, rescoring, word_scores
+from namescreen.register.bigram_index import bigrams, pack_bigrams
 from namescreen.register.packing import pack_strings
 from namescreen.register.string_index import Texts
 from namescreen.text import tokenize
@@ -247,13 +248,14 @@ def test_names_without_words_and_names_like_nothing(prepared: Path) -> None:
         assert all(hit.overall > 0 for hit in hits)
 
 
-def test_strings_with_a_part_are_found_where_it_seems_to_stand_across_two() -> None:
+@pytest.mark.parametrize("part", ["ana", "aa", "a", "å", "nan", "zz"])
+def test_strings_with_a_part_are_found_where_it_seems_to_stand_across_two(part: str) -> None:
     arrays: dict[str, np.ndarray[Any, np.dtype[np.generic]]] = {}
-    strings = ["xan", "anab", "aaa", "bananas", "ana"]
+    strings = ["xan", "anab", "aaa", "bananas", "ana", "åna"]
     pack_strings(arrays, "word", strings)
-    found = Texts(arrays, "word").with_part("ana")
-    assert [strings[at] for at in found] == ["anab", "ana"]
-    assert [strings[at] for at in Texts(arrays, "word").with_part("aa")] == ["aaa"]
+    pack_bigrams(arrays, "word")
+    found = Texts(arrays, "word").with_part(part, bigrams(arrays, "word").with_rarest(part))
+    assert [strings[at] for at in found] == [one for one in strings if one.startswith(part) or one.endswith(part)]
 
 
 def test_a_name_that_says_the_same_in_another_language_is_among_those_scored(
