@@ -7,8 +7,6 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-import jellyfish
-
 from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from ..tables import open_table
 from ..text import best_split
@@ -183,9 +181,11 @@ def _vicinity(goods: str) -> tuple[str, ...]:
 @lru_cache(maxsize=256)
 def _by_sound(goods: str) -> dict[str, list[str]]:
     """The vicinity by the rough consonant code of jellyfish's metaphone, to look sounds up by."""
+    from jellyfish import metaphone
+
     found: dict[str, list[str]] = {}
     for word in _vicinity(goods):
-        found.setdefault(jellyfish.metaphone(word), []).append(word)
+        found.setdefault(metaphone(word), []).append(word)
     return found
 
 
@@ -211,9 +211,11 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     own = context(goods).near.get(word)
     if own is not None and own.weight >= PLAIN:  # spelt as in the goods
         return heard, best
+    from jellyfish import metaphone
+
     known = lexicon().known(word) and not is_trade_name(word)
     for form in (word, word[:-1]) if word[-1] == "z" or (word[-1] == "s" and len(word) > LEAST_PART) else (word,):
-        near = _by_sound(goods).get(jellyfish.metaphone(form), ())
+        near = _by_sound(goods).get(metaphone(form), ())
         respelt = _respelt(form)
         meant = (*_homophones(form), *respelt, *(one for way in respelt for one in _homophones(way)))
         for other in dict.fromkeys((*near, *_own_words(goods), *meant)):

@@ -14,7 +14,6 @@ from ..errors import InputError, Problem
 from .dates import believed, plain_date
 from .identity import real_number
 from .mark import Mark
-from .st66 import mark_type
 from .status import LIVE, OPPOSED, UNKNOWN, standing
 from .territory import INTERNATIONAL, office_code, territories_of
 
@@ -226,7 +225,10 @@ def mark_from(
             "territories",
         )
     words, kind = get("text", ""), get("mark_type", "")
-    kind = mark_type(kind) if kind else ""
+    if kind:
+        from .st66 import mark_type  # the layouts of XML are not loaded for the columns of a table
+
+        kind = mark_type(kind)
     given_dates = dates = {field: _date(given, field, note) if (given := get(field)) else "" for field in DATES}
     if any(given_dates.values()):
         dates = believed(given_dates, latest, note, extended=office_code(office) in INTERNATIONAL)
