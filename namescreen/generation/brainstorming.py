@@ -20,15 +20,17 @@ from ..errors import InputError, Problem
 from ..lexicon import zipf
 from ..text import fold, tokenize
 from .brief_terms import words_of
+from .buyers import english_share, local_languages, understood
 from .candidate import Candidate, Proposal, form_of
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
+from .local_names import languages_held
 from .material import Material, gather
 from .name_sounds import syllables
-from .ranking import AS_IT_IS, WHOLE, Judge, weights_of
+from .ranking import AS_IT_IS, LOCAL, WHOLE, Judge, weights_of
 from .senses import unfit, usable_words
 from .taste import Liking, Taste
-from .variety import FIRST, FURTHER, Judged, choose, judged
+from .variety import Judged, choose, judged, shares
 from .wares import PLEASED_MUCH
 
 if TYPE_CHECKING:
@@ -37,7 +39,8 @@ if TYPE_CHECKING:
 __all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates"]
 
 _QUOTA = {
-    "found": 300, "saying": 100, "pair": 200, "changed": 80, "figure": 60, "affix": 60, "foreign": 60, "blend": 150,
+    "found": 300, "saying": 100, "pair": 200, "changed": 80, "figure": 60, "affix": 60, "foreign": 60, "local": 200,
+    "blend": 150,
 }  # fmt: skip
 """Proposals of each construction in a wave."""
 
@@ -55,6 +58,7 @@ _HARD_TO_OWN = {**dict.fromkeys(AS_IT_IS, 0.7), "saying": 0.85}
 """The factor then, but for one that pleased much for these goods: nobody could own it (TMEP 1209.01); a saying has a
 second meaning, which leaves it some way to be owned (TMEP 1213.05(c); set by judgement)."""
 _CARRIED_BY_MANY = 0.88  # the factor for a word that firms of every trade carry (set by readings)
+_NOT_UNDERSTOOD = 0.6  # what a name loses for buyers who do not understand it (set by judgement)
 _PLAINLY = 0.5  # a tie from which a name is plainly about a term
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
@@ -182,7 +186,8 @@ class Candidates(Iterator[Candidate]):
         self._flags = Ahead[_Asked, "tuple[str, ...] | Refusal"](lambda asked: flags.of(*asked), flags.get_ready)
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
-        self._shares = FURTHER if taste.worn else FIRST
+        self._local, self._english = local_languages(brief), english_share(brief)
+        self._shares = shares(self._english, further=bool(taste.worn))
         self._seen = _BloomFilter()
         self._given = 0  # pages
         self._pages = self._turn()
@@ -253,6 +258,7 @@ class Candidates(Iterator[Candidate]):
             score *= _HARD_TO_OWN.get(proposal.construction, 1.0)
         if proposal.construction in AS_IT_IS and not parts["unworn"]:
             score *= _CARRIED_BY_MANY
+        score *= 1 - _NOT_UNDERSTOOD * (1 - self._understood(proposal))
         stir = _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
         origins = tuple(idea.reason for idea in map(self._ideas.get, proposal.sources) if idea is not None)
         candidate = Candidate(
@@ -261,6 +267,13 @@ class Candidates(Iterator[Candidate]):
         )  # fmt: skip
         rank = self._liking.rank(proposal, score, kinship) - stir
         return judged(candidate, proposal, rank, self.about(candidate), self._liking.wear(candidate))
+
+    def _understood(self, proposal: Proposal) -> float:
+        """How far the buyers of the brief understand a name, in [0, 1]; 1 where all of them read English."""
+        if proposal.construction == LOCAL:
+            return 1 - self._english
+        abroad = 1 - self._english
+        return 1 - abroad * (1 - understood(proposal.words, self._local)) if self._local else 1.0
 
     def about(self, candidate: Candidate) -> frozenset[str]:
         """The terms of the brief that a candidate is plainly about, by any of its sources."""
@@ -278,6 +291,10 @@ class Candidates(Iterator[Candidate]):
         met = {term for one in names for term in self.about(one)}
         written = ((concept.word, usable_words(concept.word)) for concept in self._brief.concepts)
         return [word for word, parts in written if met.isdisjoint(parts)]
+
+    def not_held(self) -> list[str]:
+        """The languages of buyers who do not read English in which no names are known."""
+        return [language for language in self._local if language not in languages_held()]
 
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""

@@ -69,8 +69,13 @@ _NO_ORIGINAL, _NOTHING_BEHIND = 0.6, 0.3
 _NEIGHBOUR = 0.9  # how plainly another ware of the same kind tells of the goods
 _WHOLE = (0.0, 0.7, 0.2, 0.6, 1.0)  # by the words of an original: two are seldom a whole of their own
 _NAMED_SO = 0.9  # how plainly a word tells of goods that are what it means
-AS_IT_IS = frozenset(("found", "foreign", "figure"))  # constructions that take words as they are
+AS_IT_IS = frozenset(("found", "foreign", "local", "figure"))  # constructions that take words as they are
 WHOLE = AS_IT_IS | {"saying"}
+LOCAL = "local"  # found in the buyers' language: weighed as what is found in English
+_NOT_ENGLISH = {
+    "known": 1.0, "untraded": 1.0, "picture": 0.6, "pleasant": 0.6, "charm": 0.5, "fresh": 0.7, "sayable": 0.8,
+}  # fmt: skip
+"""What the parts that only English words have are for words of the buyers' language: as for a good name, roughly."""
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
@@ -94,6 +99,7 @@ def default_weights() -> Weights:
         if part == "level":
             continue
         found.setdefault(form, dict.fromkeys(PARTS, 0.0))[part] = float(value)
+    found[LOCAL] = found["found"]
     return {kind: {part: weights[part] for part in PARTS} for kind, weights in found.items()}
 
 
@@ -101,7 +107,8 @@ def default_weights() -> Weights:
 def levels() -> Mapping[str, float]:
     """What the part "kind" is for each form of name."""
     rows = ((*key.rpartition(" "), value) for key, value in open_table("name_ranker.tsv").items())
-    return {form: float(value) for form, _, part, value in rows if part == "level"}
+    found = {form: float(value) for form, _, part, value in rows if part == "level"}
+    return found | {LOCAL: found["found"]}
 
 
 def weights_of(brief: Brief) -> Weights:
@@ -157,7 +164,7 @@ class Judge:
         together = reduce(np.maximum, associations)
         ties = self._ties_of(known, associations[0]) if proposal.construction in WHOLE else together
         sense = self._brief_terms.relevance(together)
-        return {
+        found = {
             "sense": sense,
             "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
             "many": min(1.0, float((ties / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
@@ -191,6 +198,7 @@ class Judge:
             "open": float(len(proposal.words) > 1),
             "kind": levels().get(form_of(proposal), 0.5),
         }
+        return found | _NOT_ENGLISH if proposal.construction == LOCAL else found
 
     def score(self, parts: Mapping[str, float], form: str) -> float:
         """The weighted mean of the parts, in [0, 1]: about the share of full marks that readers would give."""

@@ -14,7 +14,7 @@ from .vocabulary import places
 if TYPE_CHECKING:
     from .brief_terms import Associations
 
-__all__ = ["NAMED_AS", "met_by_lists", "on_short_lists", "unlisted"]
+__all__ = ["NAMED_AS", "ShortLists", "english_lists", "met_by_lists", "on_short_lists", "pleased", "unlisted"]
 
 NAMED_AS = 0.9
 """A tie from which a term names the subject of a list, as itself or a synonym does."""
@@ -28,20 +28,26 @@ _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 
 
+ShortLists = tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]
+"""Subjects, each with the words of its short list, and how each pleased for it, as a share."""
+
+
 @cache
-def _picks() -> tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]:
-    """Each subject with the words of its short list, and how each pleased for it as a share."""
+def english_lists() -> ShortLists:
+    """The short lists of English words."""
     rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
     rated = ((about.split(), (entry.rpartition(" ") for entry in words.split(", "))) for about, words in rows)
-    return tuple(
-        (tuple(about), tuple((word, (float(rating) - _DULL) / (_BEST - _DULL)) for word, _, rating in words))
-        for about, words in rated
-    )
+    return tuple((tuple(about), tuple((word, pleased(rating)) for word, _, rating in words)) for about, words in rated)
 
 
-def met_by_lists(brief_terms: BriefTerms) -> list[Associations]:
+def pleased(rating: str) -> float:
+    """A rating as a share: 0 = dull, 1 = the best."""
+    return (float(rating) - _DULL) / (_BEST - _DULL)
+
+
+def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> list[Associations]:
     """How strongly each term is associated with each name of the subject of each short list."""
-    return [_met(brief_terms, about) for about, _ in _picks()]
+    return [_met(brief_terms, about) for about, _ in lists]
 
 
 def unlisted(met: Iterable[Associations]) -> list[int]:
@@ -53,9 +59,9 @@ def unlisted(met: Iterable[Associations]) -> list[int]:
 
 
 def on_short_lists(
-    brief_terms: BriefTerms, met_by_list: Iterable[Associations]
+    brief_terms: BriefTerms, met_by_list: Iterable[Associations], lists: ShortLists
 ) -> dict[str, tuple[Associations, Associations]]:
-    """The words of the short lists for what the terms name, each with its association with each term, and that times
+    """The words of short lists for what the terms name, each with its association with each term, and that times
     how it pleased.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
@@ -65,7 +71,7 @@ def on_short_lists(
     import numpy as np
 
     rows = []
-    for met_here, (_, words) in zip(met_by_list, _picks(), strict=True):
+    for met_here, (_, words) in zip(met_by_list, lists, strict=True):
         with_each = np.sort(met_here, axis=1)
         met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
         named = np.where(met >= _CHOSEN, met, np.float32(0))
@@ -82,8 +88,8 @@ def on_short_lists(
         once = np.zeros_like(agreed)
         best_term = int((agreed * brief_terms.weights).argmax())
         once[best_term] = agreed[best_term]
-        for one, pleased in words:
-            both = agreed * np.float32(_LISTED + (1 - _LISTED) * pleased), once * np.float32(pleased)
+        for one, share in words:
+            both = agreed * np.float32(_LISTED + (1 - _LISTED) * share), once * np.float32(share)
             if one in found:
                 both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
             found[one] = both

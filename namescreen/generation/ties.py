@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from ..tables import open_table
 from .brief_terms import NAMED, BriefTerms, informative
 from .matching import matches
-from .short_lists import NAMED_AS, met_by_lists, on_short_lists, unlisted
+from .short_lists import NAMED_AS, english_lists, met_by_lists, on_short_lists, unlisted
 from .vocabulary import frequencies, places
 
 if TYPE_CHECKING:
@@ -213,8 +213,9 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
         if len(facets.owners):
             told = term.associations[facets.places] ** _FACET_SHARPER * facets.weights
             apt[facets.owners, place] = np.maximum.reduceat(told, facets.starts)
-    met = met_by_lists(brief_terms)
-    suited, picked = _suited(brief_terms), on_short_lists(brief_terms, met)
+    lists = english_lists()
+    met = met_by_lists(brief_terms, lists)
+    suited, picked = _suited(brief_terms), on_short_lists(brief_terms, met, lists)
     for place, one in enumerate(known_words()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             suits[place] = associations

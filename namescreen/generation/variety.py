@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from .candidate import Candidate, Proposal, form_of
 
-__all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose", "judged"]
+__all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose", "judged", "shares"]
 
 PAGE = 20
 """Variety is looked after within a page of this many."""
@@ -34,17 +34,26 @@ class Judged(NamedTuple):
 
 FIRST = {
     "found": 22, "saying": 3.5, "pair": 1.0, "pair joined": 1.0, "changed": 1.0, "figure": 1.0, "affix": 0.6,
-    "foreign": 0.6,
+    "foreign": 0.6, "local": 22,
 }  # fmt: skip
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-FURTHER = {**FIRST, "found": 4.5, "saying": 2}
+FURTHER = {**FIRST, "found": 4.5, "saying": 2, "local": 4.5}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
+_ABROAD = 0.1
+"""What is left of English words where no buyer reads English; ours."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _MOST_SAME_WORD = 2  # names with one word in a page
 _SAME_BEGINNING = 5  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
+
+
+def shares(english: float, *, further: bool) -> Mapping[str, float]:
+    """How many of each construction a page holds where this share of the markets reads English."""
+    held = FURTHER if further else FIRST
+    factor = english + _ABROAD * (1 - english)
+    return {kind: many * ((1 - english) ** 2 if kind == "local" else factor) for kind, many in held.items()}
 
 
 def judged(candidate: Candidate, proposal: Proposal, rank: float, about: frozenset[str], worn: float) -> Judged:

@@ -18,8 +18,9 @@ from namescreen.generation.brainstorming import Candidates
 from namescreen.generation.candidate import Proposal
 from namescreen.generation.flags import Flags, Refusal
 from namescreen.generation.senses import unfit
-from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods import distinctiveness
 from namescreen.lexicon import association
+from namescreen.outcome import NotChecked
 from namescreen.pronunciation import pronounce_words
 from namescreen.pronunciation.phones import is_vowel
 from namescreen.register import read_register
@@ -82,6 +83,7 @@ def test_any_number_can_be_asked_for(studio: Brief) -> None:
 @pytest.mark.parametrize("name", list(CONSTRUCTIONS))
 def test_one_construction_can_be_asked_for(name: str, studio: Brief) -> None:
     wide = replace(studio, most_words=3, most_syllables=None, least_letters=3, most_letters=20)
+    wide = replace(wide, markets=("DE",)) if name == "local" else wide
     found = brainstorm(wide, limit=5, constructions=[name])
     assert len(found) == 5
     assert {candidate.construction for candidate in found} == {name}
@@ -203,7 +205,8 @@ def test_no_name_is_offered_that_a_screening_would_refuse_for_what_it_is(markets
 
     def refused(name: str) -> bool:
         told = distinctiveness(name, brief.goods, markets=markets)
-        assert isinstance(told, Distinctiveness)
+        if isinstance(told, NotChecked):  # a word of the buyers' language that no dictionary here has
+            return False
         return told.category in ("generic", "descriptive") or any(sign.serious for sign in told.protected)
 
     found = candidates(brief)

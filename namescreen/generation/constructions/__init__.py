@@ -18,6 +18,7 @@ CONSTRUCTIONS: dict[str, Callable[[Material], Iterator[Proposal]]] = {
     "figure": figure.propose,
     "affix": affixation.propose,
     "foreign": found.propose_foreign,
+    "local": found.propose_local,
     "blend": blend.propose,
 }
 """Every construction by its name; each proposes lazily, the weightiest ideas first."""

@@ -5,12 +5,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ...text import tokenize
 from ..candidate import Proposal
 from ..ideas import Idea
 from ..material import Material, title
 from ..vocabulary import word as facts
 
-__all__ = ["as_it_is", "propose", "propose_foreign"]
+__all__ = ["as_it_is", "propose", "propose_foreign", "propose_local"]
 
 
 def propose(material: Material) -> Iterator[Proposal]:
@@ -21,6 +22,13 @@ def propose(material: Material) -> Iterator[Proposal]:
 def propose_foreign(material: Material) -> Iterator[Proposal]:
     """Words of other languages, by what they mean there."""
     return (as_it_is(idea, "foreign") for idea in material.of_kind("foreign"))
+
+
+def propose_local(material: Material) -> Iterator[Proposal]:
+    """Words and turns of phrase of the buyers' own language, as they are written there."""
+    for idea in material.of_kind("local"):
+        words = tokenize(idea.word)
+        yield Proposal(idea.word, words, "local", idea.why, (idea.word,), words[0])
 
 
 def as_it_is(idea: Idea, construction: str) -> Proposal:
