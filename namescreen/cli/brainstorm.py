@@ -46,15 +46,10 @@ TELLING = 10
 
 
 MADE = (
-<<<<<<< HEAD
     "Only names made in this way; repeat it: found (a word one step from the goods), saying (a set phrase), "
     "pair (two short words), changed (a saying with a word of yours), figure (a person or creature of lore), foreign "
-    "(a word of another language), affix (a word with a beginning or ending), blend (two words run together; made only "
-    "if asked for)."
-=======
-    "Only names made in this way, or several: found, saying, pair, changed, figure, affix, foreign, local (in the "
-    "buyers' language); blend only so."
->>>>>>> 4c553c08 (Offer names in the buyers' own language where they do not read English, and put English words back there)
+    "(a word of another language), local (in the buyers' own), affix (a word with a beginning or ending), blend (two "
+    "words run together; made only if asked for)."
 )
 
 
@@ -210,19 +205,14 @@ def tell_missed(found: Candidates, names: Sequence[Candidate]) -> None:
     """Say which concepts none of the names is about and what to do about it, and in which language none is."""
     missed = found.missed(names) if len(names) >= TELLING else []
     if missed:
-<<<<<<< HEAD
         single = next((word for word in missed if " " not in word), "")
         pick = f", or pick a meaning (in the brief, or --concept {single}=WORD)" if single else ""
         say(f"None of these names is plainly about {some(missed, 'or')}: give a nearer everyday word{pick}.")
-=======
-        say(f"None of these names is plainly about {some(missed, 'or')}: give a nearer everyday word, or pick a "
-            f"meaning (in the brief, or --concept {missed[0]}=WORD).")  # fmt: skip
     if lacking := found.not_held():
         from namescreen.lexicon.language_codes import language_name
 
         say(f"No names in {some(map(language_name, lacking), 'or')} are known here: the names are English, those first "
             "that are words there too.")  # fmt: skip
->>>>>>> 4c553c08 (Offer names in the buyers' own language where they do not read English, and put English words back there)
 
 
 def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:

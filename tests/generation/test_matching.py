@@ -13,7 +13,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.generation import candidates
 from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.matching import matches
-from namescreen.generation.short_lists import met_by_lists, unlisted
+from namescreen.generation.short_lists import english_lists, met_by_lists, unlisted
 from namescreen.generation.ties import keys_of_meanings, known_words, sources_of, words_of_names
 
 ROOT = Path(__file__).parents[2]
@@ -43,14 +43,14 @@ def test_what_matches_one_term_has_nothing_to_do_with_the_others() -> None:
 @pytest.mark.parametrize("ware", ["bongos", "briefcases", "braziers", "goblets"])
 def test_goods_without_a_list_bring_names_of_their_own(ware: str) -> None:
     terms = goods(ware)
-    assert unlisted(met_by_lists(terms)) == [0]
+    assert unlisted(met_by_lists(terms, english_lists())) == [0]
     assert (sources_of(terms).chosen > 0).sum() >= 20
     found = candidates(Brief(goods=ware, concepts=(Concept(ware.removesuffix("s")),)), constructions=["found"])
     assert len(list(islice(found, 12))) == 12
 
 
 def test_goods_with_a_list_keep_to_it() -> None:
-    assert not unlisted(met_by_lists(goods("candles")))
+    assert not unlisted(met_by_lists(goods("candles"), english_lists()))
 
 
 def test_the_record_says_how_well_it_does_on_subjects_it_was_not_fitted_on() -> None:
