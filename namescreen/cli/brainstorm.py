@@ -211,8 +211,8 @@ def tell_missed(found: Candidates, names: Sequence[Candidate]) -> None:
     if lacking := found.not_held():
         from namescreen.lexicon.language_codes import language_name
 
-        say(f"No names in {some(map(language_name, lacking), 'or')} are known here: the names are English, those first "
-            "that are words there too.")  # fmt: skip
+        say(f"No names in {language_name(lacking)} are known here: the names are English, those first that are words "
+            "there too.")  # fmt: skip
 
 
 def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:

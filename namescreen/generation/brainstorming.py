@@ -20,7 +20,7 @@ from ..errors import InputError, Problem
 from ..lexicon import zipf
 from ..text import fold, tokenize
 from .brief_terms import words_of
-from .buyers import english_share, local_languages, understood
+from .buyers import local_language, understood
 from .candidate import Candidate, Proposal, form_of
 from .constructions import CONSTRUCTIONS, ON_REQUEST
 from .flags import Flags, Refusal
@@ -186,8 +186,8 @@ class Candidates(Iterator[Candidate]):
         self._flags = Ahead[_Asked, "tuple[str, ...] | Refusal"](lambda asked: flags.of(*asked), flags.get_ready)
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
-        self._local, self._english = local_languages(brief), english_share(brief)
-        self._shares = shares(self._english, further=bool(taste.worn))
+        self._local = local_language(brief)
+        self._shares = shares(local=bool(self._local), further=bool(taste.worn))
         self._seen = _BloomFilter()
         self._given = 0  # pages
         self._pages = self._turn()
@@ -258,7 +258,8 @@ class Candidates(Iterator[Candidate]):
             score *= _HARD_TO_OWN.get(proposal.construction, 1.0)
         if proposal.construction in AS_IT_IS and not parts["unworn"]:
             score *= _CARRIED_BY_MANY
-        score *= 1 - _NOT_UNDERSTOOD * (1 - self._understood(proposal))
+        if self._local and proposal.construction != LOCAL:
+            score *= 1 - _NOT_UNDERSTOOD * (1 - understood(proposal.words, self._local))
         stir = _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
         origins = tuple(idea.reason for idea in map(self._ideas.get, proposal.sources) if idea is not None)
         candidate = Candidate(
@@ -267,13 +268,6 @@ class Candidates(Iterator[Candidate]):
         )  # fmt: skip
         rank = self._liking.rank(proposal, score, kinship) - stir
         return judged(candidate, proposal, rank, self.about(candidate), self._liking.wear(candidate))
-
-    def _understood(self, proposal: Proposal) -> float:
-        """How far the buyers of the brief understand a name, in [0, 1]; 1 where all of them read English."""
-        if proposal.construction == LOCAL:
-            return 1 - self._english
-        abroad = 1 - self._english
-        return 1 - abroad * (1 - understood(proposal.words, self._local)) if self._local else 1.0
 
     def about(self, candidate: Candidate) -> frozenset[str]:
         """The terms of the brief that a candidate is plainly about, by any of its sources."""
@@ -292,9 +286,9 @@ class Candidates(Iterator[Candidate]):
         written = ((concept.word, usable_words(concept.word)) for concept in self._brief.concepts)
         return [word for word, parts in written if met.isdisjoint(parts)]
 
-    def not_held(self) -> list[str]:
-        """The languages of buyers who do not read English in which no names are known."""
-        return [language for language in self._local if language not in languages_held()]
+    def not_held(self) -> str:
+        """The language of buyers who do not read English, if no names in it are known; else ""."""
+        return "" if self._local in languages_held() else self._local
 
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""

@@ -1,4 +1,4 @@
-"""What the buyers of a brief read: which markets speak English, and whether names are understood in the others."""
+"""What the buyers of a brief read, and whether they understand English words."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from ..brief import Brief
 from ..lexicon import lexicon, translations, zipf
 from ..territories import UNIONS, languages_of, territory, understood_in
 
-__all__ = ["english_share", "local_languages", "understood"]
+__all__ = ["local_language", "understood"]
 
 _SAME_WORD = 0.75
 """How reliable a translation must be for an English word to be the same word there (salamander, panda). That texts have
@@ -20,30 +20,20 @@ _IDIOM = 0.3
 """The most that a phrase counts of which each word may be understood, and the turn of phrase is not."""
 
 
-def _countries(brief: Brief) -> tuple[str, ...]:
-    """The markets that are countries; the unions, where there are no others."""
+def local_language(brief: Brief) -> str:
+    """The language in which names should be, where it is not English: the one that buyers of all markets read, if in
+    none of them most understand English. Else "": English is what buyers of several languages have in common."""
     markets = tuple(map(territory, brief.markets))
-    return tuple(one for one in markets if one not in UNIONS) or markets
+    countries = [one for one in markets if one not in UNIONS]  # a union beside a country says how far a mark reaches
+    if not countries or any(understood_in(one, "en") for one in countries):
+        return ""
+    common = set.intersection(*({*languages_of((one,), main=True)} for one in countries)) - {"en"}
+    return common.pop() if len(common) == 1 else ""
 
 
-def english_share(brief: Brief) -> float:
-    """The share of the markets in which most buyers understand English, in [0, 1]; 1 where none is stated."""
-    markets = _countries(brief)
-    return sum(understood_in(one, "en") for one in markets) / len(markets) if markets else 1.0
-
-
-def local_languages(brief: Brief) -> tuple[str, ...]:
-    """The languages of those countries in which most buyers do not understand English."""
-    markets = [one for one in _countries(brief) if one not in UNIONS and not understood_in(one, "en")]
-    return tuple(one for one in languages_of(markets, main=True) if one != "en") if markets else ()
-
-
-@lru_cache(maxsize=1 << 14)
-def understood(words: tuple[str, ...], languages: tuple[str, ...]) -> float:
-    """How far readers of these languages understand a name of English words, in [0, 1]: of each language what its least
-    understood word is, and the mean of them."""
-    each = [min(_understood(word, language) for word in words) for language in languages]
-    return min(sum(each) / len(each), _IDIOM if len(words) > 1 else 1.0)
+def understood(words: tuple[str, ...], language: str) -> float:
+    """How far readers of a language understand a name of English words, in [0, 1]: as its least understood word."""
+    return min((_IDIOM if len(words) > 1 else 1.0), *(_understood(word, language) for word in words))
 
 
 @lru_cache(maxsize=1 << 14)

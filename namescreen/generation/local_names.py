@@ -3,7 +3,7 @@ subjects (wordlists/curated/naming_local_*.txt, one for each language)."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 
@@ -42,19 +42,19 @@ def _names(language: str) -> _Names:
     return _Names(tuple(lists), meanings)
 
 
-def local_ideas(brief_terms: BriefTerms, languages: Iterable[str]) -> Iterator[Idea]:
-    """The names of the short lists for what a brief speaks of, in these languages."""
+def local_ideas(brief_terms: BriefTerms, language: str) -> Iterator[Idea]:
+    """The names of the short lists for what a brief speaks of, in a language; none in one that has no lists."""
     import numpy as np
 
-    for language in languages:
-        names = _names(language)
-        met = met_by_lists(brief_terms, names.lists)
-        for name, (ties, chosen) in on_short_lists(brief_terms, met, names.lists).items():
-            chosen = chosen * np.minimum(1.0, brief_terms.weights / NAMED) ** 2
-            meaning = f"{language_name(language)}: {names.meanings[name]}"
-            term = brief_terms.terms[brief_terms.best_term(ties)].word
-            weight = brief_terms.relevance(ties)
-            yield Idea(
-                name, "local", meaning, ties, term, weight, chosen=float(chosen.max(initial=0.0)), ties=ties,
-                listed=brief_terms.relevance(chosen),
-            )  # fmt: skip
+    if language not in languages_held():
+        return
+    names = _names(language)
+    met = met_by_lists(brief_terms, names.lists)
+    for name, (ties, chosen) in on_short_lists(brief_terms, met, names.lists).items():
+        chosen = chosen * np.minimum(1.0, brief_terms.weights / NAMED) ** 2
+        meaning = f"{language_name(language)}: {names.meanings[name]}"
+        term = brief_terms.terms[brief_terms.best_term(ties)].word
+        yield Idea(
+            name, "local", meaning, ties, term, brief_terms.relevance(ties), chosen=float(chosen.max(initial=0.0)),
+            ties=ties, listed=brief_terms.relevance(chosen),
+        )  # fmt: skip

@@ -12,7 +12,7 @@ from typing import TypeVar
 from ..brief import Brief
 from ..text import fold
 from .brief_terms import BriefTerms
-from .buyers import local_languages
+from .buyers import local_language
 from .ideas import Idea, ideas_of
 from .local_names import local_ideas
 from .senses import unfit
@@ -122,7 +122,7 @@ def gather(
     # the seed varies the weights a little, so that another seed shows other names of similar worth
     ideas = [
         replace(idea, weight=idea.weight * weigh(idea.word) * rng.uniform(1 - _STIR, 1.0))
-        for idea in (*ideas_of(brief, brief_terms, without=without), *local_ideas(brief_terms, local_languages(brief)))
+        for idea in (*ideas_of(brief, brief_terms, without=without), *local_ideas(brief_terms, local_language(brief)))
     ]
     ideas.sort(key=lambda idea: (-idea.weight, idea.kind, idea.word))
     tones = frozenset(tone for tone in map(tone_of, brief.tone) if tone)

@@ -40,7 +40,7 @@ FIRST = {
 FURTHER = {**FIRST, "found": 4.5, "saying": 2, "local": 4.5}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
 _ABROAD = 0.1
-"""What is left of English words where no buyer reads English; ours."""
+"""What is left of the shares of English names where no buyer reads English; ours."""
 _SAME_KIND = 0.1  # what a whole share of the same construction costs
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
@@ -49,11 +49,10 @@ _SAME_BEGINNING = 5  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
 
 
-def shares(english: float, *, further: bool) -> Mapping[str, float]:
-    """How many of each construction a page holds where this share of the markets reads English."""
+def shares(*, local: bool, further: bool) -> Mapping[str, float]:
+    """How many of each construction a page holds; `local`: for buyers who do not read English."""
     held = FURTHER if further else FIRST
-    factor = english + _ABROAD * (1 - english)
-    return {kind: many * ((1 - english) ** 2 if kind == "local" else factor) for kind, many in held.items()}
+    return {kind: many if kind == "local" else _ABROAD * many for kind, many in held.items()} if local else held
 
 
 def judged(candidate: Candidate, proposal: Proposal, rank: float, about: frozenset[str], worn: float) -> Judged:
