@@ -56,7 +56,7 @@ def test_every_name_of_the_lists_has_a_meaning_and_a_rating() -> None:
         for name in names.split("; "):
             written, rating, meaning = name.split("=")
             assert written
-            assert 4 <= float(rating) <= 7
+            assert 5 <= float(rating) <= 7
             assert meaning
 
 
