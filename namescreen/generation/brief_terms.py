@@ -191,7 +191,8 @@ class BriefTerms:
         for start in range(0, len(associations) if most else 0, _BATCH):
             weighted = associations[start : start + _BATCH] * -self.weights
             best = np.sort(np.partition(weighted, most - 1, axis=1)[:, :most], axis=1)
-            found[start : start + _BATCH] = -best @ steps
+            with np.errstate(invalid="ignore"):  # some kernels of BLAS report lanes that hold no number
+                found[start : start + _BATCH] = -best @ steps
         return found.clip(0.0, 1.0)
 
     def best_term(self, associations: Associations) -> int:
