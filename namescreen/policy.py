@@ -19,7 +19,7 @@ from enum import IntEnum
 
 __all__ = [
     *("CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND"),
-    *("OTHER_GOODS", "SAME_GOODS", "SOLD_TOGETHER", "STEPS"),
+    *("OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "SAME_GOODS", "SOLD_TOGETHER", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "is_close", "level_of", "most_concern", "worst"),
 ]
 
@@ -54,6 +54,9 @@ OTHER_GOODS = 0.3
 SOLD_TOGETHER = "sold together?"
 """What is said of goods that may be sold or used with ours and are no sort of them: complementary goods may be similar
 (Canon, C-39/97)."""
+
+PLAINLY_DESCRIPTIVE = 0.3
+"""Distinctiveness below which a descriptive name is as serious as a generic one (chosen, not fitted)."""
 
 LEAST_CLOSE = 0.28
 """Overall closeness below which a mark is not listed as close to a name: one in a hundred of pairs of names drawn at

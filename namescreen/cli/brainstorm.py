@@ -227,7 +227,7 @@ def tell_left_out(found: Candidates, given: int, form: Format | None) -> None:
     avoided = sum(one.kind == "avoid" for one in found.left_out)
     counts += [f"{avoided} for what is to be avoided"] if avoided else []
     refused = sum(one.kind == "refused" for one in found.left_out)
-    counts += [f"{refused} for what an office may refuse (descriptive, a surname, a place)"] if refused else []
+    counts += [f"{refused} for what an office would likely refuse (descriptive, or kept for others)"] if refused else []
     counts += [f"{count} for an unlucky reading in {language}" for language, count in sorted(read.items())]
     way = f"Left out on the way to {'this name' if given == 1 else f'these {given:,} names'}"
     say(f"{way}: {'; '.join(counts)}." + ("" if form else " --all lists them."))

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from ..brief import Brief
 from ..connotations import english_readings, readings
 from ..outcome import NotChecked
-from ..policy import NEAR_IN_SOUND
+from ..policy import NEAR_IN_SOUND, PLAINLY_DESCRIPTIVE
 from ..pronunciation import pronounce_words, sound_similarity
 from ..pronunciation.predictability import spellings
 from ..text import fold, tokenize
@@ -86,16 +86,18 @@ class Flags:
             if reading.severity >= _MILD:
                 remarks.append(because)
         refused = self._refused(proposal.text) if screened else ""
-        if refused:
-            return Refusal("refused", refused)
+        if isinstance(refused, Refusal):
+            return refused
+        remarks += [refused] if refused else []
         taken_for = _taken_for(proposal)
         if taken_for:
             remarks.append(f"heard as {taken_for}")
         return tuple(dict.fromkeys(remarks))
 
-    def _refused(self, text: str) -> str:
+    def _refused(self, text: str) -> str | Refusal:
         """For what an office in a market of the brief may refuse a name, as `namescreen.goods` finds it for a
-        screening: generic, descriptive, a surname, a place, or a sign that may not be registered; "" if for nothing."""
+        screening: generic, descriptive, a surname, a place, or a sign that may not be registered. A remark where a
+        screening would only ask for a closer look; "" if for nothing."""
         from ..goods import CATEGORIES, distinctiveness
 
         brief = self._brief
@@ -108,7 +110,11 @@ class Flags:
         if isinstance(found, NotChecked):
             return ""
         serious = next((f'"{sign.sign}": {sign.reason}' for sign in found.protected if sign.serious), "")
-        return serious or (f"{found.called}: {found.reasons[0]}" if found.category in CATEGORIES[:2] else "")
+        if not serious and found.category not in CATEGORIES[:2]:
+            return ""
+        if not serious and found.score >= PLAINLY_DESCRIPTIVE:
+            return f"an office may refuse it: {found.called}"
+        return Refusal("refused", serious or f"{found.called}: {found.reasons[0]}")
 
     @cached_property
     def _wares(self) -> Wares:

@@ -11,7 +11,7 @@ from ..goods.native import ASK_A_SPEAKER
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import clauses, number, plural, shorten, some
-from ..policy import Conflict, Finding, Level, level_of
+from ..policy import PLAINLY_DESCRIPTIVE, Conflict, Finding, Level, level_of
 from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
@@ -43,8 +43,6 @@ _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at close
 NEAR_DESCRIPTIVE = 0.55
 """Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
 
-PLAINLY_DESCRIPTIVE = 0.3
-"""Distinctiveness below which a descriptive name is as serious as a generic one (chosen, not fitted)."""
 
 
 def mark_level(found: CloseMark) -> Level:

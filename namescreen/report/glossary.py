@@ -7,8 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..policy import OTHER_GOODS, STEPS
-from .findings import PLAINLY_DESCRIPTIVE
+from ..policy import OTHER_GOODS, PLAINLY_DESCRIPTIVE, STEPS
 
 __all__ = ["GLOSSARY", "Term"]
 

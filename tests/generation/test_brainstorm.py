@@ -21,6 +21,7 @@ from namescreen.generation.senses import unfit
 from namescreen.goods import distinctiveness
 from namescreen.lexicon import association
 from namescreen.outcome import NotChecked
+from namescreen.policy import PLAINLY_DESCRIPTIVE
 from namescreen.pronunciation import pronounce_words
 from namescreen.pronunciation.phones import is_vowel
 from namescreen.register import read_register
@@ -207,7 +208,8 @@ def test_no_name_is_offered_that_a_screening_would_refuse_for_what_it_is(markets
         told = distinctiveness(name, brief.goods, markets=markets)
         if isinstance(told, NotChecked):  # a word of the buyers' language that no dictionary here has
             return False
-        return told.category in ("generic", "descriptive") or any(sign.serious for sign in told.protected)
+        grave = told.category in ("generic", "descriptive") and told.score < PLAINLY_DESCRIPTIVE
+        return grave or any(sign.serious for sign in told.protected)
 
     found = candidates(brief)
     shown = [candidate.text for candidate in islice(found, 40)]
