@@ -34,6 +34,9 @@ _MOST_REASONS, _MOST_GOODS = 240, 90  # characters of the reasons, and of the go
 _HEARD = 0.6  # closeness in sound from which the readings are told
 _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
+_Grade = tuple[bool, Level]
+"""Whether a mark is a knockout, and its level: the higher, the graver."""
+
 
 def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = ()) -> Iterable[str]:
     """The marks near a name, as Markdown. What the register raises of those `asked` about stands in their questions."""
@@ -69,43 +72,41 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
 
 
 def _by_market(ordered: Sequence[CloseMark], report: Report) -> str:
-    """How grave the gravest marks are in each market, and which they are; "" for one market, or where no mark asks for
-    a closer look."""
-    gravest: dict[str, tuple[Level, list[str]]] = {}
+    """How grave the gravest marks are in each market, and which they are: of a market where these have probably lapsed,
+    those of the next grade too. "" for one market, or where no mark asks for a closer look."""
+    graded: dict[str, dict[_Grade, dict[str, bool]]] = {}  # by market: the marks of each grade, and whether they live
     for found in ordered:
         own = held_in(found.mark, report) if found.bites else ()
-        further = ((one.markets, one.concern) for one in found.elsewhere)
-        for markets, concern in ((own, found.concern), *further):
-            for market in markets:
-                level, texts = gravest.setdefault(market, (level_of(concern), []))
-                if level_of(concern) is level and found.mark.text not in texts:
-                    texts.append(found.mark.text)
-    asking = {market: found for market, found in gravest.items() if found[0] >= Level.LOOK}
-    if len(report.markets) < 2 or not asking:
+        itself = (own, (found.knockout, level_of(found.concern)), not found.lapsed)
+        further = ((one.markets, (False, level_of(one.concern)), True) for one in found.elsewhere)
+        for markets, grade, lives in (itself, *further):
+            for market in markets if grade[1] >= Level.LOOK else ():
+                marks = graded.setdefault(market, {}).setdefault(grade, {})
+                text = shorten(found.mark.text, 30) + ("" if lives else ", probably lapsed")
+                marks[text] = lives
+    if len(report.markets) < 2 or not graded:
         return ""
-    alike: dict[tuple[Level, tuple[str, ...]], list[str]] = {}
+    alike: dict[tuple[_Grade, tuple[str, ...]], list[str]] = {}
     for market in report.markets:
-        if market in asking:
-            level, texts = asking[market]
-            alike.setdefault((level, tuple(texts)), []).append(market)
-    knocked = {found.mark.text for found in ordered if found.knockout}
+        for grade, marks in sorted(graded.get(market, {}).items(), reverse=True):
+            alike.setdefault((grade, tuple(marks)), []).append(market)
+            if any(marks.values()):
+                break
     told = [
-        f"{level.words if knocked.isdisjoint(texts) else 'knockout'} in {some(markets)} ({_named(texts)})"
-        for (level, texts), markets in sorted(
-            alike.items(), key=lambda one: (-one[0][0], knocked.isdisjoint(one[0][1]))
-        )
+        f"{'knockout' if grade[0] else grade[1].words} in {some(markets)} ({_named(texts)})"
+        for (grade, texts), markets in sorted(alike.items(), key=lambda one: one[0][0], reverse=True)
     ]
-    free = [market for market in report.markets if market not in asking]
+    free = [market for market in report.markets if market not in graded]
     told += [f"nothing to look closer at in {some(free)}"] if free else []
     unknown = [found.mark.text for found in ordered if found.bites is None and mark_level(found) >= Level.LOOK]
     if unknown:
-        told.append(f"not stated where: {_named(unknown)}")
+        told.append(f"not stated where: {_named([shorten(text, 30) for text in unknown])}")
     return f". By market: {cell('; '.join(told))}."
 
 
 def _named(texts: Sequence[str]) -> str:
     more = [f"{len(texts) - _NAMED} more"] if len(texts) > _NAMED else []
-    return some([*(shorten(text, 30) for text in texts[:_NAMED]), *more])
+    return some([*texts[:_NAMED], *more])
 
 
 def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iterable[str]:

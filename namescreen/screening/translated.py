@@ -100,11 +100,13 @@ def _english(word: str, language: str) -> tuple[str, ...]:
 
 
 def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
-    """The language (BCP 47) in which `mark` says `name`, word for word in whatever order; "" if it does not.
+    """The language (BCP 47) in which `mark` says `name`, word for word; "" if it does not.
 
     Every content word of both must be said by a listed equivalent, of the mark's word, of the name's (then the mark's
-    language is English), or of both; a word that no language has may stand in both. A name in other forms of the same
-    English words is no translation. English is always among the languages of the buyers.
+    language is English), or of both, and the whole name is read in one language; a word that no language has may stand
+    in both. What a compound is must be what the name is: a stone wolf is no wolf stone. Else the order of words is
+    that of each language. A name in other forms of the same English words is no translation. English is always among
+    the languages of the buyers.
     """
     from ..lexicon.language_codes import code
 
@@ -112,9 +114,11 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
     pairs = [(ours, theirs) for ours in _divisions(name) for theirs in _divisions(mark)]
     if any(_same_in_english(ours, theirs) for ours, theirs in pairs):
         return ""
-    if any(_says(theirs, ours, one, ()) for ours, theirs in pairs for one in asked):
+    plain = len(parse(name).words), len(parse(mark).words)
+    if any(_says(theirs, ours, one, _ways(theirs, ()), plain[::-1]) for ours, theirs in pairs for one in asked):
         return ENGLISH
-    told = (one for one in asked if any(_says(ours, theirs, one, asked) for ours, theirs in pairs))
+    ways = {ours: _ways(ours, asked) for ours, _ in pairs}
+    told = (one for one in asked if any(_says(ours, theirs, one, ways[ours], plain) for ours, theirs in pairs))
     return next(told, "")
 
 
@@ -241,26 +245,81 @@ def _bases(word: str) -> frozenset[str]:
     return frozenset((word, *lexicon().bases(word)))
 
 
-def _says(ours: tuple[str, ...], theirs: tuple[str, ...], language: str, asked: Sequence[str]) -> bool:
-    """Whether the words `theirs`, read in `language`, say all of `ours` and nothing else: in English, or what `ours`
-    mean in one of the other languages `asked`."""
-    from ..lexicon import lexicon
+_Way = tuple[str, tuple[frozenset[str], ...]]
+"""A language, and what each word of a name says in English as read in it."""
+
+
+def _ways(words: tuple[str, ...], asked: Sequence[str]) -> list[_Way]:
+    """What the words of a name say in English, read as English and in each of the languages `asked` that has all of
+    them. A word that is commoner in English, or names a place, is no foreign word unless it says the same there; beside
+    such a word only what a dictionary has is one, and no guessed compound."""
     from ..lexicon.derivation import nouns_of
+
+    english = tuple(_bases(word).union(nouns_of(word)) for word in words)
+    ways = [(ENGLISH, english)]
+    for language in asked:
+        read = tuple(_senses(word, language) for word in words)
+        plain = [_is_english(word, language) for word in words]
+        native = [
+            bool(said) and not other and (not any(plain) or _is_listed(word, language))
+            for word, said, other in zip(words, read, plain, strict=True)
+        ]
+        same = (not one.isdisjoint(said) for one, said in zip(english, read, strict=True))
+        if any(native) and all(one or both for one, both in zip(native, same, strict=True)):
+            ways.append((language, tuple(one | said for one, said in zip(english, read, strict=True))))
+    return ways
+
+
+def _is_english(word: str, language: str) -> bool:
+    """Whether readers take a word as English rather than as one of `language`: it is commoner there, or a place."""
+    from ..goods.places import place_of
+    from ..lexicon import zipf
+
+    return zipf(word) > zipf(word, language) or place_of(word) is not None
+
+
+def _is_listed(word: str, language: str) -> bool:
+    """Whether `word` is known to be one of `language`, not only taken for a compound or another spelling."""
+    from ..lexicon import translations
+
+    return " " in word or any(
+        one.score >= _SURE and one.source not in ("compound", "spelling") for one in translations(word, language)
+    )
+
+
+def _says(
+    ours: tuple[str, ...], theirs: tuple[str, ...], language: str, ways: Sequence[_Way], written: tuple[int, int]
+) -> bool:
+    """Whether the words `theirs`, read in `language`, say all of `ours` and nothing else, in one of the `ways` to read
+    these. Of how many words the two are `written` tells whether one has small words, which change the order."""
+    from ..lexicon import lexicon
+    from ..lexicon.language_codes import COMPOUNDING
 
     heard = [_senses(word, language) for word in theirs]
     if not any(heard):
         return False
-    meant = [
-        _bases(word).union(nouns_of(word), *(_senses(word, one) for one in asked if one != language)) for word in ours
-    ]
     kept = {word for word in ours if word in theirs and not lexicon().known(word)}
     said = frozenset().union(*heard)
-    wanted = frozenset().union(*meant)
-    return (
-        any(one & wanted for one in heard)
-        and all(word in kept or one & said for word, one in zip(ours, meant, strict=True))
-        and all(word in kept or _said_wholly(word, language, wanted) for word in theirs)
-    )
+    modified = language in COMPOUNDING and len(ours) > 1 and written[0] <= len(ours) and written[1] <= len(theirs)
+    for own, meant in ways:
+        wanted = frozenset().union(*meant)
+        if (
+            own != language
+            and any(one & wanted for one in heard)
+            and all(word in kept or one & said for word, one in zip(ours, meant, strict=True))
+            and all(word in kept or _said_wholly(word, language, wanted) for word in theirs)
+            and (not modified or own not in (ENGLISH, *COMPOUNDING) or _is_head(theirs, language, ours[-1], meant[-1]))
+        ):
+            return True
+    return False
+
+
+def _is_head(theirs: tuple[str, ...], language: str, head: str, meant: frozenset[str]) -> bool:
+    """Whether the last of the words `theirs` says the `head` of a name, its last word, `meant` in English: what a
+    compound is stands last in English and in languages that write it as one word."""
+    if len(theirs) > 1:
+        return theirs[-1] == head or not meant.isdisjoint(_senses(theirs[-1], language))
+    return any(not meant.isdisjoint((whole, whole.split()[-1])) for whole in _english(theirs[0], language))
 
 
 def _said_wholly(word: str, language: str, wanted: frozenset[str]) -> bool:

@@ -27,10 +27,12 @@ HEAD = "mark,number,class,goods,status,owner,office,filed,registered\n"
 DAY = "2026-05-31"
 
 
-def report_on(tmp_path: Path, name: str, rows: str, markets: tuple[str, ...], top: int = 10) -> Report:
+def report_on(
+    tmp_path: Path, name: str, rows: str, markets: tuple[str, ...], top: int = 10, head: str = HEAD
+) -> Report:
     """The report on one name against a list of these rows."""
     path = tmp_path / "marks.csv"
-    path.write_text(HEAD + rows)
+    path.write_text(head + rows)
     register = read_register([path])
     brief = Brief(goods=GOODS, classes=(20, 24), markets=markets)
     found = screen([name], register, goods=GOODS, classes=(20, 24), markets=markets, languages=None, today=DAY, top=top)
@@ -63,6 +65,19 @@ def test_a_market_where_no_mark_of_the_words_bites_is_told_apart(tmp_path: Path)
     report = report_on(tmp_path, "Quendrill Meadow", rows, ("US", "FR"))
     assert "By market: serious in FR (QUENDRILL); nothing to look closer at in US." in to_markdown(report)
     assert "98765432" not in questions(report.names[0], report)[0]  # pumps are another class, and another market
+
+
+def test_each_market_is_told_its_own_gravest_level(tmp_path: Path) -> None:
+    """A mark that is only near bites in all of the Union, the same name in one state of it, and has lapsed there."""
+    rows = (
+        "QUENDRILLE MOOS,018300111,24,wool blankets,live,Ostmar SARL,EM,2020-11-02,2021-03-04,2030-11-02\n"
+        "QUENDRILL,30521999,24,wool blankets,live,Moorweber,DE,2004-04-13,2004-09-01,2014-04-30\n"
+    )
+    head = HEAD.replace("\n", ",expires\n")
+    text = to_markdown(report_on(tmp_path, "Quendrill", rows, ("FR", "DE"), head=head))
+    assert (
+        "By market: knockout in DE (QUENDRILL, probably lapsed); serious in FR and DE (QUENDRILLE MOOS)." in text
+    )
 
 
 def test_a_weak_registered_mark_taken_over_whole_for_identical_goods_has_a_question(tmp_path: Path) -> None:

@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 
 from namescreen import demo
+from namescreen.lexicon.language_codes import LANGUAGES
 from namescreen.outcome import NotChecked
 from namescreen.policy import Level
 from namescreen.register import read_register
@@ -46,7 +47,8 @@ def test_what_a_name_is_in_the_buyers_languages_is_searched_too(tmp_path: Path) 
         ("Green Dragon", "DRAGON VERDE", ["es"], "es"),  # a word that both share does not hide the translation
         ("Dragon Verde", "GREEN DRAGON", ["es"], "en"),
         ("Bosco Verde", "GRÜNER WALD", ["it", "de"], "de"),  # from one foreign language into another
-        ("Waldstille", "QUIET FOREST", ["de"], "en"),
+        ("Waldstille", "FOREST SILENCE", ["de"], "en"),
+        ("Waldstille", "QUIET FOREST", ["de"], ""),  # the silence of a forest
         ("La Luna", "MOON", ["it"], "en"),
         ("Bosco Verde", "GRÜNER WALD", ["de"], ""),  # nobody among the buyers reads Italian
         ("Quiet Forest", "SILENT WOOD", ["fr"], ""),  # the same idea in the same language
@@ -137,6 +139,32 @@ def test_a_compound_says_the_name_with_its_linking_element_and_without(mark: str
     """TMEP 1207.01(b)(vi), foreign equivalents; German compounds take a linking -s (Duden, from memory)."""
     assert translated_in("Midnight Owl", mark, ["de"]) == "de"
     assert not translated_in("Midnight Fox", mark, ["de"])
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "told"),
+    [
+        ("Lantern Hill", "LATERNENHÜGEL", "de"),
+        ("Lantern Hill", "HÜGELLATERNE", ""),  # a lantern of the hill
+        ("Otter Bridge", "BRÜCKENOTTER", ""),
+        ("Crow Lake", "LAKE KRÄHE", ""),
+        ("Hügellaterne", "LANTERN HILL", ""),
+        ("Hügellaterne", "HILL LANTERN", "en"),
+        ("Bosco Verde", "GRÜNER WALD", "de"),  # Italian puts the head first
+    ],
+)
+def test_a_compound_is_what_its_last_part_says(name: str, mark: str, told: str) -> None:
+    """Duden: the last part of a compound is its head, in German as in English (from memory)."""
+    assert translated_in(name, mark, ["de", "it"]) == told
+
+
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [("Cumberland Wolf", "LANDWOLF"), ("Stockport Lamp", "PORTLAMPE"), ("Saltburn Blade", "BURNBLADE")],
+)
+def test_a_place_in_a_name_is_not_read_as_foreign_words(name: str, mark: str) -> None:
+    """Only exact equivalents of the whole are foreign equivalents (TMEP 1207.01(b)(vi)(B))."""
+    assert not translated_in(name, mark, list(LANGUAGES))
 
 
 def test_a_reading_in_a_language_of_no_market_weighs_less() -> None:
