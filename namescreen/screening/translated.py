@@ -259,6 +259,8 @@ def _ways(words: tuple[str, ...], asked: Sequence[str]) -> list[_Way]:
     ways = [(ENGLISH, english)]
     for language in asked:
         read = tuple(_senses(word, language) for word in words)
+        if not any(read):
+            continue
         plain = [_is_english(word, language) for word in words]
         native = [
             bool(said) and not other and (not any(plain) or _is_listed(word, language))
@@ -307,6 +309,7 @@ def _says(
             own != language
             and any(one & wanted for one in heard)
             and all(word in kept or one & said for word, one in zip(ours, meant, strict=True))
+            and all(own == ENGLISH or word in kept or word in said or _said_wholly(word, own, said) for word in ours)
             and all(word in kept or _said_wholly(word, language, wanted) for word in theirs)
             and (not modified or own not in (ENGLISH, *COMPOUNDING) or _is_head(theirs, language, ours[-1], meant[-1]))
         ):
