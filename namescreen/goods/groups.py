@@ -26,6 +26,9 @@ OF_MANY_KINDS = frozenset(
 """Words whose goods belong to the market of the word before them: an espresso machine, a guitar stand."""
 LEAST_FITTING = 0.05
 """The chance of one class below which a group that only part of a name gives is another thing of that name; ours."""
+PROBABLY = 0.5
+"""The chance of one class from which two sorts of a thing, listed for two markets, are both held to be that thing; of
+one market the lists tell its sorts apart. Ours, not fitted."""
 STEPS = 2
 """How many steps up WordNet's broader terms are looked for in the list."""
 
@@ -108,7 +111,9 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         return None
     if one.head == other.head and one.modifiers and other.modifiers and not mine & theirs:
         by_name = any(_listed(" ".join((*item.modifiers, item.head))) for item in (one, other))
-        held = frozenset() if by_name else _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe is
+        unparted = _markets(mine).isdisjoint(_markets(theirs)) and _of_one_class(one, other)
+        apart = by_name and not unparted  # a table knife is a knife too, a garden hose no hosiery
+        held = frozenset() if apart else _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe is
         mine, theirs = mine | (held & theirs), theirs | (held & mine)
     markets, others = _markets(mine), _markets(theirs)
     shared = markets & others
@@ -128,6 +133,12 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         return None
     found = {name: float(name == first) for name, _ in asked}
     return found | {"of one kind": found["one group"] * max(map(_likeness, mine & theirs), default=0.0)}
+
+
+def _of_one_class(one: Item, other: Item) -> bool:
+    """Whether two items are probably goods of one class."""
+    mine, theirs = ({guess.number: guess.score for guess in classes(item.text, limit=45)} for item in (one, other))
+    return sum(chance * theirs.get(number, 0.0) for number, chance in mine.items()) >= PROBABLY
 
 
 @cache

@@ -17,7 +17,7 @@ from .covering import covers, is_stuff, made_otherwise, one_ware
 from .groups import groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items
-from .wording import not_read, remark
+from .wording import in_english, not_read, remark
 
 __all__ = [
     "FROM_ELSEWHERE", "GRADES", "Relatedness", "all_evidence", "relatedness", "score_of", "untied",
@@ -93,14 +93,24 @@ class Relatedness:
 
 
 def relatedness(
-    goods_a: str, goods_b: str, classes_a: Iterable[int] = (), classes_b: Iterable[int] = ()
+    goods_a: str,
+    goods_b: str,
+    classes_a: Iterable[int] = (),
+    classes_b: Iterable[int] = (),
+    *,
+    languages_b: tuple[str, ...] = (),
 ) -> Relatedness | NotChecked:
     """How related two lists of goods or services are; symmetric. The closest two items decide.
 
     Stated classes narrow down what the words may mean. Goods in another language are read in English,
-    and where no word is known the classes alone are compared, and the reasons say so. `NotChecked` if one side states
-    neither classes nor goods that can be read."""
-    return _relatedness(*_sides(goods_a, goods_b, classes_a, classes_b))
+    and where no word is known the classes alone are compared, and the reasons say so. `languages_b` are those in which
+    `goods_b` may be worded (`in_english`). `NotChecked` if one side states neither classes nor goods that can be
+    read."""
+    if not languages_b or (read := in_english(goods_b, languages_b)) == in_english(goods_b):
+        return _relatedness(*_sides(goods_a, goods_b, classes_a, classes_b))
+    found = _relatedness(*_sides(goods_a, read.english, classes_a, classes_b))
+    told = remark(goods_b, languages_b)
+    return replace(found, reasons=(*found.reasons, told)) if isinstance(found, Relatedness) else found
 
 
 def _sides(

@@ -14,6 +14,7 @@ from ..lexicon.foreign_forms import endings_of, possible_bases
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
+from .words import base_form
 
 __all__ = [
     "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "alike", "areas_of", "areas_of_part",
@@ -58,8 +59,9 @@ class LabelSense:
 
     @property
     def names_ware(self) -> bool:
-        """Whether it is the name of such a ware."""
-        return any(self.english in area.names for area in self.areas)
+        """Whether it is the name of such a ware, in the singular or plural (slippers)."""
+        forms = {self.english, base_form(self.english)}
+        return any(not forms.isdisjoint(area.names) for area in self.areas)
 
 
 def is_term(words: str) -> bool:

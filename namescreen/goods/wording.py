@@ -113,9 +113,16 @@ class Wording:
 
 
 @lru_cache(maxsize=1 << 13)
-def in_english(goods: str) -> Wording:
-    """`goods` in English words; unchanged if they are English or no word of them can be read."""
+def in_english(goods: str, languages: tuple[str, ...] = ()) -> Wording:
+    """`goods` in English words; unchanged if they are English or no word of them can be read.
+
+    `languages` (BCP 47) are those in which the goods may be worded, likeliest first, where that is known: in one of
+    them are goods that are names of wares there and nothing else, whatever the words mean in English (Tee)."""
     parts = _ITEMS.split(goods)
+    listed = [tuple(_words(part)) for part in parts]
+    spoken = (code for code in languages if all(_says_wares(words, code) for words in listed if words))
+    if any(listed) and (code := next(spoken, "")):
+        return _translated(goods, code)
     language = _own_language(goods)
     own = _languages_of(parts, language)
     if set(own) == {language}:
@@ -142,7 +149,22 @@ def _languages_of(parts: list[str], language: str) -> list[str]:
 
 def _own_language(text: str) -> str:
     """The language of goods or one item of them by itself; "" if it is foreign and none has its words."""
-    return _language_of(tuple(_words(text))) if _is_foreign(text) else "en"
+    words = tuple(_words(text))
+    if _is_foreign(text):
+        return _language_of(words)
+    if is_said_in_english(own := fold(text.strip())) or lexicon().known(own):  # eau de Cologne
+        return "en"
+    strange = any(_standing(*pair) in ("small", "foreign") for pair in words)  # pots de fleurs
+    spoken = LABEL_LANGUAGES if strange else _wares(" ".join(written for written, _ in words)) if words[1:] else ()
+    return next((code for code in spoken if _says_wares(words, code)), "en")
+
+
+def _says_wares(words: tuple[tuple[str, str], ...], language: str) -> bool:
+    """Whether words are the names of wares in a language, with its small words between them."""
+    units = [(said, label_senses(said, language)[:1]) for said, _ in _units(words, language)]
+    wares = [any(one.names_ware and one.sure > RESPELT for one in senses) for _, senses in units]
+    between = (ware or fold(said) in small_words(language) for ware, (said, _) in zip(wares, units, strict=True))
+    return any(wares) and all(between)
 
 
 def not_read(goods: str) -> str:
@@ -150,9 +172,9 @@ def not_read(goods: str) -> str:
     return "" if in_english(goods).understood else f'not read: "{_shown(goods)}" holds no word that is known here'
 
 
-def remark(goods: str) -> str:
+def remark(goods: str, languages: tuple[str, ...] = ()) -> str:
     """How goods of another language were read, in words; "" for English goods, and for goods that cannot be read."""
-    read = in_english(goods)
+    read = in_english(goods, languages)
     if read.language == "en":
         return ""
     unread = f", not read: {', '.join(dict.fromkeys(read.unread))}" if read.unread else ""
@@ -316,6 +338,8 @@ def _values(words: tuple[tuple[str, str], ...]) -> dict[str, float]:
     evident = [pair for pair in words if _standing(*pair) in ("foreign", "rare", "small")]
     if all(folded in _ANY_SMALL for _, folded in evident):
         evident = [*words]
+    else:  # de is no German word beside lampe
+        evident = [pair for pair in evident if pair[1] not in _ANY_SMALL or not pair[0].isascii()]
     for code in languages():
         if code == "la":  # no market speaks it
             continue

@@ -219,7 +219,9 @@ class Checks:
             return NotChecked("goods_relatedness", "the list of marks does not state the goods of some marks")
         from ..goods import relatedness
 
-        return relatedness(self.goods, mark.goods, self.classes, mark.classes)
+        english = any(understood_in(place, "en") for place in mark.territories)
+        worded = () if english else languages_of(mark.territories)
+        return relatedness(self.goods, mark.goods, self.classes, mark.classes, languages_b=worded)
 
     def _distinctiveness(self, name: str) -> Distinctiveness | NotChecked:
         if not self.goods:

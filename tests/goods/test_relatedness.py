@@ -452,3 +452,21 @@ def test_stuffs_sorts_and_other_goods_are_not_sold_together(one: str, other: str
     found = relatedness(one, other)
     assert isinstance(found, Relatedness)
     assert not found.together
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [("laundry soaps", "toilet soaps"), ("bicycle helmets", "motorcycle helmets"), ("bread knives", "table knives")],
+)
+def test_sorts_of_one_thing_that_are_listed_for_two_markets_are_still_that_thing(one: str, other: str) -> None:
+    """As related as sorts that no list holds; common practice, no source."""
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert found.grade in ("high", "identical")
+
+
+@pytest.mark.parametrize(("one", "other"), [("wine glasses", "reading glasses"), ("board games", "video games")])
+def test_sorts_of_other_classes_or_told_apart_in_one_market_are_less_related(one: str, other: str) -> None:
+    found = relatedness(one, other)
+    assert isinstance(found, Relatedness)
+    assert found.grade not in ("high", "identical")

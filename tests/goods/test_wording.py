@@ -158,3 +158,51 @@ def test_names_of_wares_are_read_by_their_accents(goods: str, english: str) -> N
     """From memory of French and Spanish; poire, without its accent, is a pear."""
     assert in_english(goods).english == english
     assert in_english("poires").english == "pear"
+
+
+@pytest.mark.parametrize(
+    ("goods", "languages", "english"),
+    [
+        ("Hut; Rock", ("de",), "hat; skirt"),
+        ("pain", ("en", "fr"), "bread"),
+        ("pain relief", ("fr",), "pain relief"),
+        ("Hut, soap", ("de",), "Hut, soap"),
+        ("Hut", ("es",), "Hut"),
+        ("jeans", ("de",), "jeans"),
+    ],
+)
+def test_words_that_are_english_too_are_read_in_a_language_that_is_known(
+    goods: str, languages: tuple[str, ...], english: str
+) -> None:
+    assert in_english(goods, languages).english == english
+    assert in_english(goods).english == goods
+
+
+def test_the_languages_of_goods_are_asked_in_relatedness_and_told() -> None:
+    found, plain = relatedness("hats", "Hut", languages_b=("de",)), relatedness("hats", "Hut")
+    assert isinstance(found, Relatedness)
+    assert isinstance(plain, Relatedness)
+    assert found.grade == "identical"
+    assert 'de: "Hut" read as "hat"' in found.reasons
+    assert plain.grade in ("none", "low")
+
+
+@pytest.mark.parametrize(
+    ("goods", "language", "english"),
+    [
+        ("lit pour chat", "fr", "cat bed"),
+        ("protector solar", "es", "sunscreen"),
+        ("masque visage", "fr", "face mask"),
+        ("savates", "fr", "slippers"),
+        ("lampe de table", "fr", "table lamp"),
+    ],
+)
+def test_names_of_wares_are_read_though_their_words_seem_english(goods: str, language: str, english: str) -> None:
+    read = in_english(goods)
+    assert (read.language, read.english, read.unread) == (language, english, ())
+    assert in_english(f"candles; {goods}").english == f"candles; {english}"
+
+
+@pytest.mark.parametrize("goods", ["eau de Cologne", "hot chocolate", "crème brûlée", "prêt-à-porter"])
+def test_what_english_took_over_stays(goods: str) -> None:
+    assert in_english(goods).english == goods

@@ -252,3 +252,14 @@ def test_a_mark_that_shares_only_a_word_for_the_goods_is_minor_at_most(
 
 def test_a_shared_word_that_says_nothing_of_the_goods_is_looked_at(tmp_path: Path) -> None:
     assert _only(tmp_path, "Otter Loft", "OTTER LEDGE", "brass lamps").level >= Level.LOOK
+
+
+@pytest.mark.parametrize(("place", "grade"), [("DE", "identical"), ("GB", "none"), ("EU", "none"), ("", "none")])
+def test_goods_of_a_mark_are_read_in_the_languages_of_its_territory(tmp_path: Path, place: str, grade: str) -> None:
+    """From memory of German: a Hut is a hat."""
+    marks = tmp_path / "marks.csv"
+    marks.write_text(f"mark,goods,territories\nVelpora,Hut,{place}\n", encoding="utf-8")
+    (found,) = screen(["Velpora"], read_register([marks]), goods="hats")
+    (mark,) = marks_of(found)
+    assert isinstance(mark.goods_relatedness, Relatedness)
+    assert mark.goods_relatedness.grade == grade
