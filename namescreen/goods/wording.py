@@ -127,10 +127,8 @@ def in_english(goods: str, languages: tuple[str, ...] = ()) -> Wording:
     own = _languages_of(parts, language)
     if set(own) == {language}:
         return Wording(goods) if language == "en" else _translated(goods, language)
-    read = [
-        Wording(part.strip()) if code == "en" else _translated(part, code)
-        for part, code in zip(parts, own, strict=True)
-    ]
+    each = zip(parts, own, strict=True)
+    read = [Wording(part.strip()) if code == "en" else _translated(part, code) for part, code in each]
     found = next((one.language for one in read if one.language != "en" or one.unread), "en")
     unread = tuple(word for one in read for word in one.unread)
     return Wording(_joined([one.english for one in read]), found if language == "en" else SEVERAL, unread)
@@ -140,7 +138,10 @@ def _languages_of(parts: list[str], language: str) -> list[str]:
     """The language of each item of a list and of each separator between them: that of the list, unless it has too few
     of the items for one language."""
     if language != "en":
-        values = [_values(words) for part in dict.fromkeys(parts) if (words := tuple(_words(part)))]
+        listed = [(fold(part.strip()), words) for part in dict.fromkeys(parts) if (words := tuple(_words(part)))]
+        english = (zipf(said) >= RARE and is_said_in_english(said) and not _says_wares(words, language)
+                   for said, words in listed)  # fmt: skip
+        values = [{"en": 1.0} if own else _values(words) for own, (_, words) in zip(english, listed, strict=True)]
         fits = [NEAR * max(of.values(), default=0) <= of.get(language, 0) for of in values]
         if sum(fits) >= ONE_LANGUAGE * len(fits):
             return [language for _ in parts]

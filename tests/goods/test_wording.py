@@ -200,7 +200,8 @@ def test_the_languages_of_goods_are_asked_in_relatedness_and_told() -> None:
 def test_names_of_wares_are_read_though_their_words_seem_english(goods: str, language: str, english: str) -> None:
     read = in_english(goods)
     assert (read.language, read.english, read.unread) == (language, english, ())
-    assert in_english(f"candles; {goods}").english == f"candles; {english}"
+    for said in ("candles", "soap"):
+        assert in_english(f"{said}; {goods}").english == f"{said}; {english}"
 
 
 @pytest.mark.parametrize("goods", ["eau de Cologne", "hot chocolate", "crème brûlée", "prêt-à-porter"])
