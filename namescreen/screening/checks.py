@@ -20,8 +20,8 @@ from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND, as_heard
 from .results import CloseMark, Screening, is_knockout
-from .taken_over import is_credited, taken_over
-from .translated import foreign_words_held, known_to_buyers, other_forms, translated_in
+from .taken_over import is_credited, one_holds_the_other, taken_over
+from .translated import foreign_words_held, known_to_buyers, other_forms, rest_of, translated_in
 
 if TYPE_CHECKING:
     from ..addresses import Estimate
@@ -154,28 +154,33 @@ class Checks:
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
         closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods).closeness
-        language, held = self._translated(name, marks[0], closeness)
+        said, held = name, ""
+        language = self._translated(name, marks[0], closeness, translated_in)
+        if not language and (rest := rest_of(name, self.goods)):
+            language = self._translated(rest, marks[0], closeness, translated_in)
+            said = rest if language else name
+        if said != name or not language:
+            held = self._translated(name, marks[0], closeness, foreign_words_held)
         if not is_close(closeness.overall, closeness.meaning) and not language:
             return None
-        closeness = _told_first(held, closeness)
-        judged = (self._judged(name, mark, closeness, language) for mark in marks)
+        closeness = _told_first(f"{held}." if held else "", closeness)
+        judged = (self._judged(name, mark, closeness, language, said) for mark in marks)
         first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
         return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks)) if len(hit.marks) > 1 else first
 
-    def _translated(self, name: str, mark: Mark, closeness: Closeness) -> tuple[str, str]:
-        """The language in which `mark` says `name`, those of the market where it holds first; or, where it says less,
-        which words it says, as a sentence."""
+    def _translated(
+        self, said: str, mark: Mark, closeness: Closeness, how: Callable[[str, str, Sequence[str]], str]
+    ) -> str:
+        """What is found by `how` of `said` in `mark`, in the languages of the buyers, those of the market where it
+        holds first; "" where it is not close enough in meaning to be looked at."""
         if closeness.meaning < SOME_MEANING or closeness.appearance >= 1:
-            return "", ""
+            return ""
         buyers, local = self._buyers(), languages_of(mark.territories) if mark.territories else ()
         asked = sorted(buyers, key=lambda language: language not in local)
-        found = _made("meaning", lambda: translated_in(name, mark.text, asked))
-        if found:
-            return (found, "") if isinstance(found, str) else ("", "")
-        held = _made("meaning", lambda: foreign_words_held(name, mark.text, asked))
-        return "", f"{held}." if held and isinstance(held, str) else ""
+        found = _made("meaning", lambda: how(said, mark.text, asked))
+        return found if isinstance(found, str) else ""
 
-    def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str) -> CloseMark:
+    def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str, said: str) -> CloseMark:
         places = bites_where(mark, self.markets)
         english = not places or any(understood_in(place, "en") for place in places)
         closeness = as_heard(closeness, name, mark.text, languages_of(places, main=True), english=english)
@@ -186,14 +191,20 @@ class Checks:
         held = held_in(mark, self.markets)
         whole = taken_over(name, mark, self.goods)
         descriptive = most_concern(closeness.overall) >= EVEN and self._shares_only_description(name, mark.text)
+        credited = not lapsed and (
+            is_credited(whole, mark)
+            if whole is not None
+            else descriptive and closeness.overall >= EVEN and one_holds_the_other(name, mark)
+        )
         closeness = _told_first(ONLY_DESCRIPTION if descriptive else "", closeness)
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
-            mark, closeness, related, knockout, bites=bites, translation=language, renewable_until=until, lapsed=lapsed,
+            mark, closeness, related, knockout, bites=bites, translation=language if said == name else "",
+            translated_rest=said if said != name else "", renewable_until=until, lapsed=lapsed,
             over_whole=whole is not None and not (whole.further or whole.second),
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
-            credited=whole is not None and not lapsed and is_credited(whole, mark),
-            descriptive=descriptive, abroad=bool(language) and not known_to_buyers(name, mark, language, self.markets),
+            credited=credited, descriptive=descriptive,
+            abroad=bool(language) and not known_to_buyers(said, mark, language, self.markets),
         )  # fmt: skip
 
     def _shares_only_description(self, name: str, mark: str) -> bool:
@@ -304,7 +315,7 @@ def _with_no_meaning(close: CloseMark) -> CloseMark:
     """A mark near a coined name: their meanings are not compared, unless it says the name in another language."""
     from ..closeness import without_meaning
 
-    if close.translation:
+    if close.translation or close.translated_rest:
         return close
     closeness, others = without_meaning(close.closeness), tuple(map(_with_no_meaning, close.others))
     return dataclasses.replace(close, closeness=closeness, others=others)

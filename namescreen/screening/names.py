@@ -149,11 +149,15 @@ class _Screener:
     def _marks(self, name: str, register: Register) -> tuple[tuple[CloseMark, ...], tuple[SharedWord, ...]]:
         from ..closeness.telling import telling_part
         from ..register import Wanted
+        from .translated import rest_of
 
         wanted = [Wanted(name, max(self.top * OVER_FETCH, LEAST_JUDGED), goods=self.checks.goods)]
         other_forms = self.checks.other_forms(name)
         wanted += [Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in other_forms]
-        if (telling := telling_part(name, self.checks.goods)) != name:  # a word for the goods keeps no marks apart
+        rest, telling = rest_of(name, self.checks.goods), telling_part(name, self.checks.goods)
+        if rest and rest != telling:  # nor does a place hide what the rest is in another language
+            wanted.append(Wanted(rest, MOST_TRANSLATIONS, NEAR_A_TRANSLATION))
+        if telling != name:  # a word for the goods keeps no marks apart
             wanted.append(Wanted(telling, MOST_TRANSLATIONS, EVEN))
         hits = [hit for found in register.find(wanted) for hit in found]
         shared = self.checks.shared_words(name, register)

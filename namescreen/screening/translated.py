@@ -18,9 +18,9 @@ from ..marks.territory import bites_where
 from ..plain_text import some
 from ..territories import languages_of, law_of, members_of, understood_in
 from ..text import fold, parse
-from .crowd import divided
+from .crowd import divided, says_little
 
-__all__ = ["EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "translated_in"]
+__all__ = ["EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "rest_of", "translated_in"]
 
 EVERYDAY = 4.5
 """Zipf frequency of the English words that buyers of any market are taken to know: the three thousand commonest, about
@@ -120,6 +120,17 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
     ways = {ours: _ways(ours, asked) for ours, _ in pairs}
     told = (one for one in asked if any(_says(ours, theirs, one, ways[ours], plain) for ours, theirs in pairs))
     return next(told, "")
+
+
+@lru_cache(maxsize=1 << 12)
+def rest_of(name: str, goods: str) -> str:
+    """The words of a name beside those that say where goods come from or name them, which keep no translation of the
+    rest apart; "" where it has none of these, or nothing else."""
+    from ..goods.places import place_of
+
+    words = parse(name).words
+    rest = [one for one in words if not (says_little(one, goods) or place_of(one))]
+    return " ".join(rest) if len(rest) < len(_content(words)) else ""
 
 
 def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]) -> bool:

@@ -167,6 +167,44 @@ def test_a_place_in_a_name_is_not_read_as_foreign_words(name: str, mark: str) ->
     assert not translated_in(name, mark, list(LANGUAGES))
 
 
+def test_a_place_or_a_word_for_the_goods_hides_no_translation_of_the_rest(tmp_path: Path) -> None:
+    """Where goods come from, or what they are, keeps no marks apart (TMEP 1207.01(b)(viii)); the mark is not said to be
+    the whole name, and a compound of the same parts the other way round is not graver than an everyday word."""
+    path = tmp_path / "marks.csv"
+    path.write_text("mark,class,goods,status\nWolke,21,mugs,registered\nWolkenbrücke,21,mugs,registered\n", "utf-8")
+    register = read_register([path])
+    asked = ["Cloud", "Vienna Cloud", "Cloud Mugs", "Vienna Mugs", "Bridge Cloud"]
+    levels = [
+        {close.mark.text: close for close in marks_of(one)}
+        for name in asked
+        for one in screen([name], register, goods="mugs", classes=[21], languages=["de"])
+    ]
+    assert [one["Wolke"].level for one in levels[:3]] == [Level.SERIOUS] * 3
+    assert [one["Wolke"].translation for one in levels[:3]] == ["de", "", ""]
+    assert 'In German "wolke" says "cloud".' in levels[1]["Wolke"].closeness.reasons
+    assert "Wolke" not in levels[3]
+    assert levels[4]["Wolkenbrücke"].translation == ""
+    assert levels[4]["Wolkenbrücke"].concern < levels[0]["Wolke"].concern
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "status", "level"),
+    [
+        ("Coffee Mug", "COFFEEMUG PLUS", "registered", Level.LOOK),
+        ("Coffee Mug", "COFFEEMUG PLUS", "pending", Level.MINOR),  # not registered: no presumption that it is valid
+        ("Coffee Mug", "TEA MUG", "registered", Level.MINOR),
+    ],
+)
+def test_a_registered_mark_near_as_a_whole_is_asked_about_though_it_describes(
+    tmp_path: Path, name: str, mark: str, status: str, level: Level
+) -> None:
+    """Court of Justice, C-196/11 P, F1-Live (from memory): while it is registered it counts for something."""
+    path = tmp_path / "marks.csv"
+    path.write_text(f"mark,class,goods,status\n{mark},21,coffee mugs,{status}\n")
+    (found,) = screen([name], read_register([path]), goods="coffee mugs", classes=[21])
+    assert [close.level for close in marks_of(found)] == [level]
+
+
 def test_a_reading_in_a_language_of_no_market_weighs_less() -> None:
     """Where no languages are stated, those of the markets are the buyers'."""
     (italy,), (germany,) = (
