@@ -108,10 +108,10 @@ EVEN = STEPS[1][0]
 not stand beside a milder word."""
 
 CREDITED = STEPS[1][0]
-"""The least concern of a registered mark of the markets that the name takes over whole for identical goods, however
-weak it is: while it stands it is credited with some distinctiveness (Court of Justice, C-196/11 P, F1-Live), and weak
-marks have some protection in the United States too (King Candy v. Eunice King's Kitchen, 496 F.2d 1400; from
-memory)."""
+"""The least concern of a registered mark of the markets that the name takes over whole for identical goods, or that is
+close to it as a whole, however weak it is: while it stands it is credited with some distinctiveness (Court of Justice,
+C-196/11 P, F1-Live), and weak marks have some protection in the United States too (King Candy v. Eunice King's Kitchen,
+496 F.2d 1400; from memory)."""
 
 
 MOST_BY_DESCRIPTION = 0.5
@@ -146,7 +146,8 @@ class Conflict:
     of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
     and `free` that the name is generic for the goods, so that others may use what it shares. `credited` says that the
-    name takes over the whole of a registered mark that does not name its own goods, `descriptive` that it shares with
+    name takes over the whole of a registered mark that does not name its own goods, or is close to one as a whole,
+    `descriptive` that it shares with
     the name only words that describe the goods, and `abroad` that few buyers where the mark holds know both its
     language and that of the name.
     """
