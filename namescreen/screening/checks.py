@@ -181,6 +181,8 @@ class Checks:
         return found if isinstance(found, str) else ""
 
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str, said: str) -> CloseMark:
+        from ..closeness import compare
+
         places = bites_where(mark, self.markets)
         english = not places or any(understood_in(place, "en") for place in places)
         closeness = as_heard(closeness, name, mark.text, languages_of(places, main=True), english=english)
@@ -200,7 +202,8 @@ class Checks:
         closeness = _told_first("" if whole is None else str(whole), closeness)
         return CloseMark(
             mark, closeness, related, knockout, bites=bites, translation=language if said == name else "",
-            translated_rest=said if said != name else "", renewable_until=until, lapsed=lapsed,
+            translated_rest=compare(said, mark.text).meaning if said != name else 0.0,
+            renewable_until=until, lapsed=lapsed,
             over_whole=whole is not None and not (whole.further or whole.second),
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
             credited=credited, descriptive=descriptive,

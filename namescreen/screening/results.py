@@ -62,10 +62,11 @@ class CloseMark:
     whether the mark holds in one of the markets; None where that is not known. Of several marks with the same folded
     words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
     one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
-    the mark says the name; empty where it is no translation that is known. `translated_rest` is the name without places
-    and words for the goods, where it says only this in another language. `renewable_until` is the day until which a
-    mark whose term ran out can be renewed; empty for others. `lapsed` says that the list calls the mark live though its
-    term and the time for renewing it are over. `held` are the markets where it holds, if not
+    the mark says the name; empty where it is no translation that is known. `translated_rest` is the closeness in
+    meaning of the name without places and words for the goods, where it says only this in another language; else 0.
+    `renewable_until` is the day until which a mark whose term ran out can be renewed; empty for others. `lapsed` says
+    that the list calls the mark live though its term and the time for renewing it are over.
+    `held` are the markets where it holds, if not
     all of them do. `crowded` says that it shares with the name only a word
     that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
     `free` that the name is generic for the goods; `credited` that the name takes over the whole of a registered mark,
@@ -82,7 +83,7 @@ class CloseMark:
     marks: int = 1
     bites: bool | None = None
     translation: str = ""
-    translated_rest: str = ""
+    translated_rest: float = 0.0
     renewable_until: str = ""
     lapsed: bool = False
     held: tuple[str, ...] = ()
@@ -115,8 +116,8 @@ class CloseMark:
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it."""
-        said = self.translation or self.translated_rest
-        translated = max(self.closeness.meaning, WORD_FOR_WORD) if said else 0.0
+        meaning = self.closeness.meaning if self.translation else self.translated_rest
+        translated = max(meaning, WORD_FOR_WORD) if meaning else 0.0
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,

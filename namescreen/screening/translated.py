@@ -108,9 +108,7 @@ def translated_in(name: str, mark: str, languages: Sequence[str]) -> str:
     that of each language. A name in other forms of the same English words is no translation. English is always among
     the languages of the buyers.
     """
-    from ..lexicon.language_codes import code
-
-    asked = tuple(dict.fromkeys(map(code, languages)))
+    asked = _known(languages)
     pairs = [(ours, theirs) for ours in _divisions(name) for theirs in _divisions(mark)]
     if any(_same_in_english(ours, theirs) for ours, theirs in pairs):
         return ""
@@ -153,7 +151,14 @@ def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]
 
 
 def _own_languages(place: str) -> tuple[str, ...]:
-    return tuple(one for one in languages_of((place,), main=True) if one != ENGLISH)
+    return _known(languages_of((place,), main=True))
+
+
+def _known(languages: Sequence[str]) -> tuple[str, ...]:
+    """The codes of those of `languages` of which more than a few words are known; English is none of them."""
+    from ..lexicon.language_codes import LANGUAGES, code
+
+    return tuple(dict.fromkeys(one for one in map(code, languages) if one in LANGUAGES))
 
 
 @lru_cache(maxsize=1 << 12)
@@ -208,9 +213,9 @@ def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
     Less than `translated_in`: the rest of the two may say different things. A word that is commoner in English than in
     the other language is read as English.
     """
-    from ..lexicon.language_codes import code, language_name
+    from ..lexicon.language_codes import language_name
 
-    asked = tuple(dict.fromkeys(map(code, languages)))
+    asked = _known(languages)
     ours, theirs = ({word for words in _divisions(text) for word in words} for text in (name, mark))
     told: dict[str, list[str]] = {}
     for word in sorted(ours - theirs):

@@ -183,6 +183,9 @@ def test_a_place_or_a_word_for_the_goods_hides_no_translation_of_the_rest(tmp_pa
     assert [one["Wolke"].translation for one in levels[:3]] == ["de", "", ""]
     assert 'In German "wolke" says "cloud".' in levels[1]["Wolke"].closeness.reasons
     assert "Wolke" not in levels[3]
+    (germany,) = screen(["Vienna Cloud"], register, goods="mugs", classes=[21], markets=["EU", "DE"])
+    told = {close.mark.text: close.closeness.reasons for close in marks_of(germany)}
+    assert 'In German "wolke" says "cloud".' in told["Wolke"]  # of some languages of the Union no words are known
     assert levels[4]["Wolkenbrücke"].translation == ""
     assert levels[4]["Wolkenbrücke"].concern < levels[0]["Wolke"].concern
 
