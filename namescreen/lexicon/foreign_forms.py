@@ -9,7 +9,6 @@ import re
 from collections.abc import Callable, Iterable
 from functools import cache, lru_cache
 from operator import itemgetter
-from os.path import commonprefix
 
 __all__ = [
     "BITS", "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "bits_of", "endings_of", "is_feminine_of",
@@ -283,7 +282,8 @@ def is_feminine_of(word: str, base: str, language: str) -> bool:
 def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int:
     if language in _DOUBLING:  # kat, katte; maan, manen
         word, base = _undoubled(word), _undoubled(base)
-    same = len(commonprefix((word, base)))
+    shortest = min(len(word), len(base))
+    same = next((at for at in range(shortest) if word[at] != base[at]), shortest)
     ending, lost = word[same:], base[same:]
     if len(lost) == 1 and ending[:1] not in _VOWELS:  # druif, druiven: the last consonant changes
         ending = ending[1:]
