@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from namescreen import processes
 from namescreen.brief import Brief, Concept
 from namescreen.generation import Candidate, brainstorm
+from namescreen.generation.flags import Flags
 from namescreen.generation.material import Material, gather
 
 STUDIO = Brief(
@@ -36,3 +38,12 @@ def material() -> Material:
 @pytest.fixture(scope="session")
 def hundred() -> list[Candidate]:
     return brainstorm(STUDIO, limit=100)
+
+
+@pytest.fixture(autouse=True)
+def not_screened(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Most tests are not about what an office may refuse, which costs more than all else and a process for each
+    brainstorm: only those marked `screened` judge it."""
+    if not request.node.get_closest_marker("screened"):
+        monkeypatch.setattr(Flags, "_refused", lambda self, text: "")
+        monkeypatch.setattr(processes, "can_fork", lambda: False)

@@ -199,6 +199,7 @@ def test_what_is_left_out_is_told_with_the_reason(studio: Brief, tmp_path: Path)
             assert readings(one.candidate.text, languages=(one.language,), dictionaries=())
 
 
+@pytest.mark.screened
 @pytest.mark.parametrize("markets", [(), ("GB",), ("US", "DE")])
 def test_no_name_is_offered_that_a_screening_would_refuse_for_what_it_is(markets: tuple[str, ...]) -> None:
     brief = Brief(goods="cooking spoons of cherry wood", concepts=tuple(map(Concept, ("stir", "grain", "hearth"))),
