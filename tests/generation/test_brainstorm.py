@@ -67,6 +67,7 @@ def test_names_stand_once_and_say_how_they_were_made(hundred: list[Candidate]) -
     assert all(candidate.how and candidate.sources and 0 <= candidate.score <= 1 for candidate in hundred)
 
 
+@pytest.mark.screened  # as the names it is compared with
 def test_the_same_brief_gives_the_same_names_and_more_only_adds(hundred: list[Candidate], studio: Brief) -> None:
     assert brainstorm(studio, limit=130)[:100] == hundred
 
