@@ -123,12 +123,13 @@ def brainstorm(
 ) -> None:
     """Make candidate names from concept words, the best and most varied first, each with how it was made.
 
-    What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers
-    beside it run from 0 to 1, 1 the better end: how much of the brief its sources bring to mind (evokes), how usual its
+    What is much like a name already shown comes later, so the scores do not fall evenly. Score and the numbers beside
+    it run from 0 to 1, 1 the better end: how much of the brief its sources bring to mind (evokes), how usual its
     letters and sounds are (says), how indirectly it speaks of the goods (indirect; how distinctive a name is, screen
     judges). A name with an unlucky reading in the brief's languages, all but the same as a mark, or (of the first 400)
-    one that screen would call descriptive, a surname or a place in a market, is left out; how many were is told, and
-    --all lists them. Names beyond the brief's lengths are not counted.
+    one that screen would call plainly descriptive or kept for others, is left out; how many were is told, and --all
+    lists them. A name that an office may refuse (a surname, a place) has a remark. Names beyond the brief's lengths are
+    not counted.
     """
     from namescreen.generation import candidates
     from namescreen.generation.material import TONES, tone_of

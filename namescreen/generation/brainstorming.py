@@ -49,8 +49,8 @@ _IN_HAND = 6_000  # candidates kept for later pages; the weakest fall out
 _EAGER = 4  # this many pages are each the best of a whole wave, then two of each, and so on
 _STIR = 0.04  # by how much chance (the seed) moves a score, so that names of similar worth change places
 _SCREENED = 20
-"""Pages without names that an office may refuse for what they are, as far as a screening can tell: to ask it of every
-name that a brief has to give would take minutes."""
+"""Pages without names that a screening calls seriously flawed for what they are: to ask it of every name that a brief
+has to give would take minutes."""
 _LAST_OF_MOST = "saying"  # the last of the constructions that most names of a page come from
 _LOOKED_AT = 40  # names that a page is likely chosen from
 _NAMES_THE_GOODS = 0.15  # the part "indirect" at which a word names the goods
@@ -240,7 +240,7 @@ class Candidates(Iterator[Candidate]):
             if drawn < _QUOTA[name] * narrow:
                 del self._streams[name]
             if name == _LAST_OF_MOST:
-                likely = heapq.nsmallest(_LOOKED_AT, found, key=lambda entry: -entry.worth)
+                likely = heapq.nlargest(_LOOKED_AT, found, key=lambda entry: entry.worth)
                 self._flags.expect(map(self._asked, likely))
         return found
 
@@ -288,7 +288,7 @@ class Candidates(Iterator[Candidate]):
 
     def not_held(self) -> str:
         """The language of buyers who do not read English, if no names in it are known; else ""."""
-        return "" if self._local in languages_held() else self._local
+        return self._local if self._local and self._local not in languages_held() else ""
 
     def _passes(self, proposal: Proposal) -> bool:
         """Whether a proposal is new and keeps the brief's limits; the costlier checks are in `_checked`."""

@@ -65,8 +65,8 @@ class Flags:
     def of(self, proposal: Proposal, pleased: float = 0.0, screened: bool = True) -> tuple[str, ...] | Refusal:
         """Remarks on a name; or why it must not be shown: it reads badly in one of the brief's languages, or
         is all but the same as an existing mark, or names the goods, another ware like them (see `Wares.named_by` for
-        `pleased`) or a stuff that they are not made of; or, where it is `screened`, an office may refuse it for what it
-        is, as a screening would tell the maker."""
+        `pleased`) or a stuff that they are not made of; or, where it is `screened`, a screening would call it
+        seriously flawed for what it is."""
         ware = self._wares.named_by(proposal, pleased)
         if ware:
             return Refusal("goods", ware)

@@ -46,7 +46,7 @@ def local_ideas(brief_terms: BriefTerms, language: str) -> Iterator[Idea]:
     """The names of the short lists for what a brief speaks of, in a language; none in one that has no lists."""
     import numpy as np
 
-    if language not in languages_held():
+    if not language or language not in languages_held():
         return
     names = _names(language)
     met = met_by_lists(brief_terms, names.lists)
