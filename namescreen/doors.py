@@ -25,9 +25,8 @@ def lazy_door(package: str, homes: Mapping[str, str]) -> Callable[[str], object]
     def get(name: str) -> object:
         if name not in homes:
             raise AttributeError(f"module {package!r} has no attribute {name!r}")
-        module = import_module(f".{homes[name]}", package)
-        for one in homes.keys() & {name, homes[name]}:
-            setattr(sys.modules[package], one, getattr(module, one))
-        return getattr(module, name)
+        found = getattr(import_module(f".{homes[name]}", package), name)
+        setattr(sys.modules[package], name, found)
+        return found
 
     return get

@@ -147,9 +147,8 @@ class Conflict:
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
     and `free` that the name is generic for the goods, so that others may use what it shares. `credited` says that the
     name takes over the whole of a registered mark that does not name its own goods, or is close to one as a whole,
-    `descriptive` that it shares with
-    the name only words that describe the goods, and `abroad` that few buyers where the mark holds know both its
-    language and that of the name.
+    `descriptive` that it shares with the name only words that describe the goods, and `abroad` that few buyers where
+    the mark holds know both its language and that of the name.
     """
 
     appearance: float
@@ -203,8 +202,8 @@ class Conflict:
         without a reputation it reaches only similar ones. A mark that has ended and cannot be renewed counts half, and
         so does one that holds outside the markets. A mark for the same or close goods, held too alike by half of past
         cases, has at least the level "look closer". A registered mark taken over whole for identical goods has at least
-        the level "look closer" (`CREDITED`), and one that shares only words
-        which describe the goods at most the level "minor".
+        the level "look closer" (`CREDITED`), and one that shares only words which describe the goods at most the level
+        "minor".
         """
         if self.knockout:
             return 1.0

@@ -20,7 +20,7 @@ from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
            "closeness_from", "compare", "explain", "features", "goods_words", "score",
-           "with_reasons", "without_meaning", "word_similarity"]  # fmt: skip
+           "told_first", "with_reasons", "without_meaning", "word_similarity"]  # fmt: skip
 
 
 class _Reasons:
@@ -106,12 +106,8 @@ def _beside_goods_words(
     bare = closeness(*(features(form, weighed) for form in forms))
     if ADDED * bare.overall <= found.overall:
         return found
-    told = with_reasons(found, _first, left_out((name, mark), forms))
+    told = told_first(left_out((name, mark), forms), found)
     return replace(told, overall=ADDED * bare.overall, telling=(bare.appearance, bare.sound))
-
-
-def _first(sentence: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
-    return (sentence, *reasons)
 
 
 def closeness(one: Features, other: Features) -> Closeness:
@@ -125,6 +121,15 @@ def with_reasons(closeness: Closeness, told: Callable[..., tuple[str, ...]], *gi
     """`closeness` with other reasons: what `told` makes of its own, after what is `given`, once they are asked for.
     Both can be pickled."""
     return replace(closeness, explained=_Reasons(_told_otherwise, closeness, told, *given))
+
+
+def told_first(sentence: str, closeness: Closeness) -> Closeness:
+    """`closeness` with a sentence as its first reason."""
+    return with_reasons(closeness, _first, sentence)
+
+
+def _first(sentence: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
+    return (sentence, *reasons)
 
 
 def _told_otherwise(closeness: Closeness, told: Callable[..., tuple[str, ...]], *given: Any) -> tuple[str, ...]:

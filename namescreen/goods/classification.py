@@ -21,7 +21,10 @@ from .nice import CLASSES
 from .wording import in_english
 from .words import base_form
 
-__all__ = ["STEP", "ZERO", "ClassGuess", "classes", "features", "guesses", "likely_classes", "worn_by_animals"]
+__all__ = [
+    "STEP", "ZERO", "ClassGuess", "chance_of_one_class", "classes", "features", "guesses", "likely_classes",
+    "worn_by_animals",
+]  # fmt: skip
 
 Weights = Callable[[str], str | None]
 """Feature -> a row of 45 characters, one a class; None for a feature that is not known."""
@@ -123,6 +126,13 @@ def likely_classes(goods: str) -> tuple[int, ...]:
     return tuple(guess.number for guess in found if guess.score >= found[0].score / 3)
 
 
+def chance_of_one_class(one: str, other: str) -> float:
+    """The chance that goods of two wordings fall in one class, in [0, 1] for one kind of goods each; of lists, which
+    fall in several, it may be more."""
+    theirs = {guess.number: guess.score for guess in classes(other, limit=45)}
+    return sum(guess.score * theirs.get(guess.number, 0.0) for guess in classes(one, limit=45))
+
+
 @lru_cache(maxsize=1 << 12)
 def _cached(goods: str) -> tuple[ClassGuess, ...]:
     return guesses(in_english(goods).english, open_table("class_weights.tsv").get)
@@ -195,7 +205,7 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         return _moved(found, {SELLING: 1.0}, f'"{sold[0]}"')
     if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
         return _moved(found, {DATA: 1.0}, '"downloadable"')
-    if found and worn_by_animals(text):
+    if found and _is_worn_by_animals(text, weights):
         clothing, animals = found[CLOTHING], found[FOR_ANIMALS]
         return found | {CLOTHING: (0.0, ""), FOR_ANIMALS: (clothing[0] + animals[0], '"for animals"')}
     prepared = _PREPARED.search(text)
@@ -213,6 +223,10 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
 @lru_cache(maxsize=1 << 13)
 def worn_by_animals(goods: str) -> bool:
     """Whether goods are said to be for animals, and would else be clothing: jumpers for whippets."""
+    return _is_worn_by_animals(goods, open_table("class_weights.tsv").get)
+
+
+def _is_worn_by_animals(goods: str, weights: Weights) -> bool:
     found = _WORN_BY.fullmatch(goods)
     if not found:
         return False
@@ -220,7 +234,7 @@ def worn_by_animals(goods: str) -> bool:
     if not any("animal" in names_above(sense) for sense, _ in leading_senses(who, 1)):
         return False
     what = goods[: found.start("who")].rpartition(" for ")[0] if found["who"] else goods[found.end("pet") :]
-    chances = _by_features(what, open_table("class_weights.tsv").get)
+    chances = _by_features(what, weights)
     return bool(chances) and max(chances, key=lambda number: chances[number][0]) == CLOTHING
 
 

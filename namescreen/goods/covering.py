@@ -20,7 +20,7 @@ from .groups import groups_of, is_listed
 from .phrases import Item
 from .words import base_form
 
-__all__ = ["covers", "is_stuff", "made_otherwise", "one_ware"]
+__all__ = ["comes_in_portions", "covers", "made_otherwise", "one_ware"]
 
 SENSES = 4
 """The leading senses of a name among which the one of the goods is looked for."""
@@ -98,11 +98,11 @@ def _in_any_form(broad: Item, narrow: Item) -> Item:
     if not named or broad.head != narrow.head or is_listed(broad) or _IN_FORM.intersection(narrow.modifiers):
         return broad
     kept = tuple(word for word in broad.modifiers if word not in named)
-    return replace(broad, modifiers=kept) if is_stuff(broad.head) else broad
+    return replace(broad, modifiers=kept) if comes_in_portions(broad.head) else broad
 
 
 @lru_cache(maxsize=1 << 12)
-def is_stuff(word: str) -> bool:
+def comes_in_portions(word: str) -> bool:
     """Whether a word is first of all a stuff, such as a food: what comes in pieces or portions of any size."""
     return any(not _STUFF.isdisjoint(names_above(sense)) for sense, _ in leading_senses(word, 1))
 
@@ -139,11 +139,12 @@ def made_otherwise(one: Item, other: Item) -> bool:
     mine, theirs = ({*item.modifiers, *item.rest} for item in (one, other))
     apart = mine ^ theirs
     named = any(_senses_of(_name(item)) for item in (one, other) if item.modifiers)
-    return bool(mine and theirs and apart) and not named and all(map(_is_stuff, apart))
+    return bool(mine and theirs and apart) and not named and all(map(_makes_wares, apart))
 
 
 @lru_cache(maxsize=1 << 12)
-def _is_stuff(word: str) -> bool:
+def _makes_wares(word: str) -> bool:
+    """Whether a word is first of all a stuff that wares are made of."""
     base = base_form(MADE_OF.get(word, word))
     return any(not STUFFS.isdisjoint(names_above(sense)) for sense, _ in leading_senses(base, 2))
 

@@ -126,7 +126,7 @@ def _unstated(words: tuple[str, ...], goods: str) -> list[str]:
     state: argan, of soap."""
     of_class = set(likely_classes(goods)[:1])
     said = {*plain_words(goods), *(one.word for one in goods_words(goods))}
-    phrases = {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
+    phrases = _in_known_phrases(words)
     lacking = _said_to_lack(words)
     found = []
     for word in (one for one in words if one not in phrases):
@@ -206,9 +206,14 @@ def _states(word: str, text: str) -> bool:
     )
 
 
+def _in_known_phrases(words: tuple[str, ...]) -> set[str]:
+    """The words of a name that stand in a phrase which a dictionary has (Swiss roll)."""
+    return {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
+
+
 def _places(words: tuple[str, ...]) -> dict[str, Place]:
     """The places of a name, by the words that say them."""
-    phrases = {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
+    phrases = _in_known_phrases(words)
     free = (" ".join(run) for _, run in runs(words, LONGEST_NAME) if phrases.isdisjoint(run))  # in no Swiss roll
     return {run: place for run in free if (place := place_of(run)) is not None and place.home}
 

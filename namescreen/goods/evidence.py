@@ -16,7 +16,7 @@ from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
-from .classification import classes
+from .classification import chance_of_one_class
 from .coinage import as_heard, divided, heard_as, heard_word, initials_of, is_coined, understood
 from .composition import is_picture
 from .context import context
@@ -340,8 +340,7 @@ def _same_class(word: str, goods: str) -> float:
     """The chance that the word, were it goods, would be in the class of these; 0 for a word unknown as goods."""
     if not lexicon().known(word) and not is_trade_word(word):
         return 0.0
-    theirs = {guess.number: guess.score for guess in classes(goods, limit=45)}
-    return min(1.0, sum(guess.score * theirs.get(guess.number, 0.0) for guess in classes(word, limit=45)))
+    return min(1.0, chance_of_one_class(word, goods))
 
 
 def _content_words(

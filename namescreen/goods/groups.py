@@ -13,7 +13,7 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
 from .broader import layers_above, leading_senses
-from .classification import classes, worn_by_animals
+from .classification import chance_of_one_class, classes, worn_by_animals
 from .nice import is_service
 from .phrases import Item
 from .trade_table import goods_of
@@ -111,7 +111,8 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         return None
     if one.head == other.head and one.modifiers and other.modifiers and not mine & theirs:
         by_name = any(_listed(" ".join((*item.modifiers, item.head))) for item in (one, other))
-        unparted = _markets(mine).isdisjoint(_markets(theirs)) and _of_one_class(one, other)
+        parted = not _markets(mine).isdisjoint(_markets(theirs))
+        unparted = not parted and chance_of_one_class(one.text, other.text) >= PROBABLY
         apart = by_name and not unparted  # a table knife is a knife too, a garden hose no hosiery
         held = frozenset() if apart else _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe is
         mine, theirs = mine | (held & theirs), theirs | (held & mine)
@@ -133,12 +134,6 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
         return None
     found = {name: float(name == first) for name, _ in asked}
     return found | {"of one kind": found["one group"] * max(map(_likeness, mine & theirs), default=0.0)}
-
-
-def _of_one_class(one: Item, other: Item) -> bool:
-    """Whether two items are probably goods of one class."""
-    mine, theirs = ({guess.number: guess.score for guess in classes(item.text, limit=45)} for item in (one, other))
-    return sum(chance * theirs.get(number, 0.0) for number, chance in mine.items()) >= PROBABLY
 
 
 @cache

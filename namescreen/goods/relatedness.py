@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from ..tables import open_table
 from .broader import leading_senses
 from .classification import classes
-from .covering import covers, is_stuff, made_otherwise, one_ware
+from .covering import comes_in_portions, covers, made_otherwise, one_ware
 from .groups import groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items
@@ -193,7 +193,8 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
 def _is_for(one: Item, other: Item) -> bool:
     """Whether a thing is called after what it is for: a soap dish, a honey dipper; of stuffs the word before says what
     they hold (tomato sauce)."""
-    return other.head in one.modifiers and one.head != other.head and not one.dealing and not is_stuff(one.head)
+    named = other.head in one.modifiers and one.head != other.head
+    return named and not one.dealing and not comes_in_portions(one.head)
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:

@@ -18,8 +18,7 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 __all__ = [
     "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "findings", "goes_with_ours",
     "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level", "matters", "other_goods_words",
-    "tells_weak_words", "unread", "words_read", "worst",
-    "worst_title", "worst_words",
+    "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -42,7 +41,6 @@ _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at close
 
 NEAR_DESCRIPTIVE = 0.55
 """Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
-
 
 
 def mark_level(found: CloseMark) -> Level:

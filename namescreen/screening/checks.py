@@ -347,15 +347,9 @@ def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float
 
 def _told_first(sentence: str, closeness: Closeness) -> Closeness:
     """`closeness` with a sentence, if there is one, as its first reason."""
-    if not sentence:
-        return closeness
-    from ..closeness import with_reasons
+    from ..closeness import told_first
 
-    return with_reasons(closeness, _first, sentence)
-
-
-def _first(sentence: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
-    return (sentence, *reasons)
+    return told_first(sentence, closeness) if sentence else closeness
 
 
 def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:

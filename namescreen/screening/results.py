@@ -65,14 +65,13 @@ class CloseMark:
     the mark says the name; empty where it is no translation that is known. `translated_rest` is the closeness in
     meaning of the name without places and words for the goods, where it says only this in another language; else 0.
     `renewable_until` is the day until which a mark whose term ran out can be renewed; empty for others. `lapsed` says
-    that the list calls the mark live though its term and the time for renewing it are over.
-    `held` are the markets where it holds, if not
-    all of them do. `crowded` says that it shares with the name only a word
-    that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart;
-    `free` that the name is generic for the goods; `credited` that the name takes over the whole of a registered mark,
-    or is close to one as a whole, `descriptive` that they share only words which describe the goods, and `abroad` that
-    few buyers where it holds know both languages (see `policy.Conflict`). `holds` are all the markets
-    where it holds; () where that is not stated, or in none.
+    that the list calls the mark live though its term and the time for renewing it are over. `held` are the markets
+    where it holds, if not all of them do. `crowded` says that it shares with the name only a word that many owners use,
+    `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart; `free` that the name is
+    generic for the goods; `credited` that the name takes over the whole of a registered mark, or is close to one as a
+    whole, `descriptive` that they share only words which describe the goods, and `abroad` that few buyers where it
+    holds know both languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not
+    stated, or in none.
     """
 
     mark: Mark

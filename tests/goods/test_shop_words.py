@@ -5,18 +5,10 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.goods import Distinctiveness, distinctiveness
 from namescreen.goods.places import place_of
 from namescreen.goods.shop_words import OF_SHOPS
 from namescreen.lexicon import languages
-
-BARRED = ("generic", "descriptive")
-
-
-def category(name: str, goods: str, market: str) -> str:
-    found = distinctiveness(name, goods, markets=[market])
-    assert isinstance(found, Distinctiveness)
-    return next(one.category for one in found.markets if one.market == market)
+from tests.goods.test_understood import BARRED, category
 
 
 @pytest.mark.parametrize(
