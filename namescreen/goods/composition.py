@@ -17,6 +17,7 @@ from .phrases import base_form, items
 from .places import place_of
 from .proper_names import has_form_of_surname, is_surname
 from .qualities import is_quality
+from .trade_words import is_code
 
 __all__ = [
     "NO_TIE",
@@ -145,7 +146,7 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
     if len(judged) == 1:
-        return _is_material_or_grade(judged[0]) and " " not in judged[0].stands_for
+        return _is_material_or_grade(judged[0]) and (" " not in judged[0].stands_for or is_code(judged[0].word))
     qualities = [is_quality(one.stands_for) for one in judged]
     if any(quality and _names_image(one.stands_for) for quality, one in zip(qualities, judged, strict=True)):
         return False  # a gentle giant is someone, however large

@@ -50,8 +50,8 @@ from .placement import (
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
 from .shop_words import OF_SHOPS, read_in_shops, read_under
-from .slogans import message_in, slogan_in
 from .understood import is_like_own, is_understood
+from .whole_names import SLOGAN, SLOGANS, as_a_sign, message_of, with_message
 from .wording import in_english, not_read, remark
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
@@ -61,9 +61,6 @@ GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
-SLOGAN_SCORE = 0.35
-"""The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
-SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
 UNSURE_SCORE = 0.75
 """The most that a name scores that looks like a word of a language of the buyers, which is not called fanciful. Ours;
 common practice, no source."""
@@ -110,7 +107,7 @@ def distinctiveness(
     if not goods_words(goods):
         return NotChecked("distinctiveness", "the goods are not stated in words")
     if not plain_words(name):
-        return NotChecked("distinctiveness", "the name holds no letter or digit")
+        return as_a_sign(name, markets) or NotChecked("distinctiveness", "the name holds no letter or digit")
     codes = tuple(dict.fromkeys(markets or ()))
     stated = tuple(languages) if languages is not None else None
     asked = None if stated is None and not codes else (*(stated or ()), *languages_of(codes, main=stated is not None))
@@ -183,9 +180,10 @@ def _distinctiveness(
         for code, read_so in readings.items()
         if code != "en"
     )
-    slogan = slogan_in(plain_words(name)) or message_in(plain_words(name), goods)
+    message = message_of(plain_words(name), goods)
+    message = message if message in (*held, "en") else ""
     findings = _worst_first(
-        _with_slogan([english, *others], slogan if slogan in (*held, "en") else ""),
+        with_message([english, *others], message),
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
@@ -247,6 +245,7 @@ def _by_each_law(
         heard = languages_under(law, whole if law in TRANSLATING else others, markets) | read_under(law) & {*readings}
         barring = [one for one in findings if one.language in readings and one.category in CATEGORIES[:2]]
         heard |= {one.language for one in barring if is_like_own(readings[one.language], law)}
+        heard |= languages_under(law, [one.language for one in findings if one.reason == SLOGAN], markets)
         if law in ANY_LANGUAGE:
             heard |= {one.language for one in barring if one.category == "generic"}
         first = next(one for one in findings if one.language in heard)
@@ -281,20 +280,6 @@ def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:
 def _as_claim(one: LanguageFinding) -> LanguageFinding:
     barred = one.category in CATEGORIES[:2]
     return one if barred else replace(one, category="descriptive", score=min(one.score, CLAIM_SCORE))
-
-
-def _with_slogan(findings: list[LanguageFinding], language: str) -> list[LanguageFinding]:
-    """The findings, that of the `language` of a promotional message ("" if the name is none) as what it is."""
-    if not language:
-        return findings
-    told = next((one for one in findings if one.language == language), findings[0])
-    if told.category in CATEGORIES[:2]:
-        return findings
-    said = replace(
-        told, language=language, category="descriptive", score=min(told.score, SLOGAN_SCORE), word="", meaning="",
-        reason=SLOGAN,
-    )  # fmt: skip
-    return [*(one for one in findings if one.language != language), said]
 
 
 def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:

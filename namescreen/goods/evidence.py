@@ -10,7 +10,6 @@ import re
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
-from itertools import pairwise
 
 from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
@@ -33,26 +32,18 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
-from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, Judged, Meaning, is_acronym
+from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, is_acronym
 from .known_places import comes_from
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import after_given_name, is_surname
 from .qualities import is_praise
-from .quantities import quantity
+from .together import told_together
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
 from .words import is_trade_word
 
 __all__ = ["NAME", "WORD", "is_trade_word", "judge_phrase", "read", "values"]
 
-WORD = (
-    "tie", "names the goods", "in the goods", "head of the goods", "associated", "associated with the item",
-    "same class", "heard as", "laudatory", "quality", "people", "business", "number", "colour", "place", "surname",
-    "personal", "letter", "coined", "in use", "frequency", "plain verb or idea",
-)  # fmt: skip
-"""What is asked of every word, each from 0 to 1: the plainest tie to the goods (`description.describe`); whether it
-names them, stands in their text, is what they are; how much it brings them to mind (vectors); whether it is a word for
-goods of their class; whether it is heard as a describing word; its kinds; whether no dictionary has it."""
 NAME = ("two words", "three words or more", "domain ending", "nothing telling", "whole", "taken apart", "one entry")
 """What is asked of the name as a whole: `whole` is how plainly its words together describe."""
 CARRIED = 0.4
@@ -89,7 +80,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         content = _content_words(words, goods, meanings, borne)
         each = tuple(_judge(word, goods, personal, surnames, meanings.get(word)) for word in content)
-        judged = _with_lack(_with_quantities(each, goods))
+        judged = told_together(each, goods)
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
     return (_as_initials(letters, spelt_out, best), *best) if letters and best else best
@@ -112,34 +103,6 @@ def _as_initials(letters: str, spelt_out: str, others: tuple[Judged, ...]) -> Ju
     why = f'the initials of "{spelt_out}", and no more than these words say (Strigl, C-90/11)'
     evidence = replace(least.evidence, why=why, section="1209.03(h)", names_goods=False)
     return replace(least, word=letters, evidence=evidence, meaning=None, heard="")
-
-
-def _with_quantities(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:
-    """The words as judged, a number and the unit after it by what both say."""
-    told = [*judged]
-    for at, (number, unit) in enumerate(pairwise(judged)):
-        found = quantity(number.word, unit.word, goods)
-        if found is not None:
-            told[at], told[at + 1] = _as_told(number, found), _as_told(unit, found)
-    return tuple(told)
-
-
-def _with_lack(judged: tuple[Judged, ...]) -> tuple[Judged, ...]:
-    """The words as judged, one before "free" and the like by what both say: tangle free tells what goods do not do."""
-    told = [*judged]
-    for at, (what, how) in enumerate(pairwise(judged)):
-        if not what.coined and says_what_is_kept_away(f"{what.word} {how.word}"):
-            told[at] = _as_told(what, of_kind("quality"))
-    return tuple(told)
-
-
-def _as_told(one: Judged, found: Evidence) -> Judged:
-    """A word with the evidence of a quality, if that says more."""
-    if found.weight <= one.evidence.weight:
-        return one
-    asked = [*one.asked]
-    asked[WORD.index("tie")], asked[WORD.index("quality")] = found.weight, 1.0
-    return replace(one, evidence=found, asked=tuple(asked), own=False)
 
 
 def _as_surnames(name: str) -> tuple[str, ...]:

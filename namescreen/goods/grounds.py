@@ -31,6 +31,7 @@ __all__ = [
 
 _LAWS = {
     "US": {
+        "sign": "Lanham Act s. 1, 2 and 45: it does not function as a mark; TMEP 1202",
         "generic": "Lanham Act s. 1, 2, 2(e)(1) and 45; TMEP 1209.01(c)",
         "descriptive": "Lanham Act s. 2(e)(1); TMEP 1209.01(b)",
         "laudatory": "Lanham Act s. 2(e)(1); TMEP 1209.03(k)",
@@ -39,7 +40,8 @@ _LAWS = {
         "acronym": "Lanham Act s. 2(e)(1); TMEP 1209.03(h)",
         "surname": "Lanham Act s. 2(e)(4): primarily merely a surname; TMEP 1211",
         "place": "Lanham Act s. 2(e)(2) and (3); TMEP 1210",
-        "vulgar": "no bar to registration since Iancu v. Brunetti (U.S. 2019)",
+        "vulgar": "no bar to registration since Matal v. Tam (U.S. 2017) and Iancu v. Brunetti (U.S. 2019); a word that all "
+                  "say may still tell no maker (TMEP 1202.04)",
         "origin": "Lanham Act s. 2(a) and 2(e)(3); TMEP 1210.08 for wines and spirits",
         "evocation": "Lanham Act s. 2(e)(3) if the goods do not come from there; s. 2(a) for wines and spirits",
         "craft": "Lanham Act s. 2(a), 2(e)(2) and (3); often a certification mark, s. 4; TMEP 1210 and 1306",
@@ -54,6 +56,7 @@ _LAWS = {
         "cure": "Lanham Act s. 2(a): deceptive; TMEP 1203.02; FDA and FTC rules on claims",
     },
     "EU": {
+        "sign": "EUTMR Article 7(1)(b)",
         "generic": "EUTMR Article 7(1)(b), (c) and (d)",
         "descriptive": "EUTMR Article 7(1)(c) and (b)",
         "laudatory": "EUTMR Article 7(1)(b)",
@@ -81,6 +84,7 @@ _LAWS = {
         "cure": "EUTMR Article 7(1)(g): deceptive; Regulation (EC) 1924/2006 on health claims",
     },
     "GB": {
+        "sign": "TMA 1994 s. 3(1)(b)",
         "generic": "TMA 1994 s. 3(1)(b), (c) and (d)",
         "descriptive": "TMA 1994 s. 3(1)(c) and (b)",
         "laudatory": "TMA 1994 s. 3(1)(b)",
@@ -105,6 +109,7 @@ _LAWS = {
         "cure": "TMA 1994 s. 3(3)(b): deceptive; the retained Regulation 1924/2006",
     },
     "CH": {
+        "sign": "MSchG, article 2(a)",
         **dict.fromkeys(("generic", "descriptive", "laudatory", "misspelling", "acronym"), "MSchG, article 2(a)"),
         "foreign word": "MSchG, article 2(a): in an official language or English",
         "surname": "usually registrable",
@@ -118,6 +123,7 @@ _LAWS = {
         "cure": "MSchG, article 2(c): deceptive; the acts on therapeutic products and on food",
     },
     "CA": {
+        "sign": "Trademarks Act s. 32(1)(b)",
         **dict.fromkeys(("descriptive", "misspelling"), "Trademarks Act s. 12(1)(b)"),
         **dict.fromkeys(("laudatory", "acronym"), "Trademarks Act s. 12(1)(b) and 32(1)(b)"),
         "generic": "Trademarks Act s. 12(1)(b) and (c), 32(1)(b)",
@@ -137,6 +143,7 @@ _LAWS = {
         "cure": "Trademarks Act s. 12(1)(b): deceptively misdescriptive; Food and Drugs Act s. 3, 5 and 9",
     },
     "AU": {
+        "sign": "Trade Marks Act 1995 s. 41",
         **dict.fromkeys(("generic", "descriptive", "laudatory", "misspelling", "acronym", "place"),
                         "Trade Marks Act 1995 s. 41"),
         "foreign word": "Trade Marks Act 1995 s. 41, where buyers there understand it: Cantarella, [2014] HCA 48",
@@ -153,6 +160,7 @@ _LAWS = {
         "cure": "Trade Marks Act 1995 s. 43: deceptive; Therapeutic Goods Act 1989",
     },
     "JP": {
+        "sign": "Trademark Act, article 3(1)(v): very simple and common",
         **dict.fromkeys(("descriptive", "misspelling", "place"), "Trademark Act, article 3(1)(iii)"),
         "generic": "Trademark Act, article 3(1)(i) and (ii)",
         "laudatory": "Trademark Act, article 3(1)(iii) and (vi)",
@@ -183,7 +191,7 @@ SURNAME_BARS = frozenset(("US", "CA"))
 """Where a name that is primarily merely a surname is refused."""
 _POINTS = {
     "generic": "bcd", "descriptive": "cb", "laudatory": "b", "foreign word": "c", "misspelling": "c", "acronym": "c",
-    "place": "c", "vulgar": "f",
+    "place": "c", "vulgar": "f", "sign": "b",
 }  # fmt: skip
 """The points of Article 4(1) of Directive (EU) 2015/2436 on which a name is refused; those that weigh most first."""
 _STATES = {

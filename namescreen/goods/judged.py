@@ -11,7 +11,16 @@ from .places import place_of
 from .proper_names import is_surname
 from .trade_words import is_term, meaning_of
 
-__all__ = ["IN_USE", "LONGEST_ACRONYM", "SHORTEST_ACRONYM", "Judged", "Meaning", "is_acronym"]
+__all__ = ["IN_USE", "LONGEST_ACRONYM", "SHORTEST_ACRONYM", "WORD", "Judged", "Meaning", "is_acronym"]
+
+WORD = (
+    "tie", "names the goods", "in the goods", "head of the goods", "associated", "associated with the item",
+    "same class", "heard as", "laudatory", "quality", "people", "business", "number", "colour", "place", "surname",
+    "personal", "letter", "coined", "in use", "frequency", "plain verb or idea",
+)  # fmt: skip
+"""What is asked of every word, each from 0 to 1: the plainest tie to the goods (`description.describe`); whether it
+names them, stands in their text, is what they are; how much it brings them to mind (vectors); whether it is a word for
+goods of their class; whether it is heard as a describing word; its kinds; whether no dictionary has it."""
 
 IN_USE = 2.5
 """Zipf value from which a word that no dictionary holds is in use: a few times in ten million words."""

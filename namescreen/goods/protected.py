@@ -14,6 +14,7 @@ from .classification import likely_classes
 from .deception import misleading
 from .evocation import evoked
 from .grounds import protecting_first
+from .morality import offending
 from .olympic import kept_in, laws_on
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
@@ -71,7 +72,7 @@ def protected_signs(
     Classes that are not stated are guessed from `goods`; of a name of origin only goods it is known for are serious."""
     asked = None if markets is None else tuple(markets)
     words = parse(name).words
-    misled = misleading(words, goods, asked)
+    misled = (*misleading(words, goods, asked), *offending(name, words, goods, asked))
     numbers = tuple(classes) or likely_classes(goods)
     signs = _found(words, numbers, asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):

@@ -12,6 +12,7 @@ from ..lexicon import kinds, lexicon
 from ..lexicon.phrases import fixed_phrases
 from ..tables import open_table
 from .classification import likely_classes
+from .phrases import items
 from .places import place_of
 
 __all__ = ["message_in", "slogan_in"]
@@ -35,8 +36,12 @@ _PROMISED = (
 )
 
 
-WORN_OR_GIVEN = frozenset((4, 14, 16, 18, 20, 21, 24, 25, 26, 28))
-"""The Nice classes of goods that carry messages: clothing, mugs, cards, candles. Common practice, no source."""
+WORN_OR_GIVEN = frozenset((4, 14, 16, 18, 20, 21, 24, 25, 26, 27, 28))
+"""The Nice classes of goods that carry messages: clothing, mugs, cards, candles, doormats. Common practice, no source."""
+GIVEN = frozenset(
+    "balloon cake chocolate sweet candy cookie biscuit bouquet flower plaque sign wreath gift hamper sticker label".split()
+)
+"""Goods of other classes that carry them too."""
 LONGEST_ROLE = 2
 """The most words that differ in a message: proud to be a pastry chef."""
 
@@ -129,13 +134,18 @@ def slogan_in(words: tuple[str, ...]) -> str:
 def message_in(words: tuple[str, ...], goods: str) -> str:
     """The language of the message that folded words are, which all makers put on such goods, and which tells no maker
     (TMEP 1202.04): proud to be a farmer; "" if they are none, or the goods are not to wear, to give or to put up."""
-    if len(words) < 2 or not set(likely_classes(goods)[:1]) & WORN_OR_GIVEN:
+    carries = set(likely_classes(goods)[:1]) & WORN_OR_GIVEN or GIVEN & {item.head for item in items(goods)}
+    if not carries:
         return ""
+    if len(words) < 2:
+        return _listed(words[0])
     cuts = ((at, at + size) for size in range(1, LONGEST_ROLE + 1) for at in range(len(words) - size + 1))
     ways = ((*words[:at], "*", *words[end:]) for at, end in cuts if all(map(_is_common, words[at:end])))
-    table = open_table("praise.tsv")
-    found = (table.get(f"!{' '.join(way)}") for way in (words, *ways))
-    return next((row.split()[0] for row in found if row), "")
+    return next(filter(None, (_listed(" ".join(way)) for way in (words, *ways))), "")
+
+
+def _listed(message: str) -> str:
+    return next(iter((open_table("praise.tsv").get(f"!{message}") or "").split()), "")
 
 
 def _is_common(word: str) -> bool:

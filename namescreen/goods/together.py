@@ -1,0 +1,69 @@
+"""What words of a name say together that none of them says alone: a number and its unit, what goods lack or keep off, and
+in what form they have a stuff."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import pairwise
+
+from ..lexicon import lexicon
+from .classification import likely_classes
+from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
+from .judged import WORD, Judged
+from .quantities import measure, quantity
+
+__all__ = ["told_together"]
+
+AGAINST = frozenset(("anti", "non"))
+"""What makes a quality of a word for what happens, before it: anti slip, non stick."""
+FORMS = frozenset(
+    """
+    petal petals leaf leaves root roots seed seeds bark flower flowers blossom blossoms bud buds peel zest oil oils
+    extract extracts water butter milk powder dust chip chips shaving shavings wax pulp juice syrup essence infusion
+    """.split()
+)
+"""In what form goods may hold a stuff: rose petal, shea butter."""
+HOLDING = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
+"""The Nice classes of goods that are made of stuffs mixed."""
+TIED = 0.5
+
+
+def told_together(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:
+    """The words as judged, each by what it says with its neighbours, if that says more."""
+    told = [*judged]
+    for at, found in (*_measures(judged, goods), *_of_pairs(judged, goods)):
+        told[at] = _as_told(told[at], found)
+    return tuple(told)
+
+
+def _measures(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evidence]]:
+    for at, one in enumerate(judged):
+        if found := measure(one.word, goods):
+            yield at, found
+
+
+def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evidence]]:
+    for at, (first, second) in enumerate(pairwise(judged)):
+        amount = quantity(first.word, second.word, goods)
+        if amount is not None:
+            yield from ((at, amount), (at + 1, amount))
+        if not first.coined and says_what_is_kept_away(f"{first.word} {second.word}"):
+            yield at, of_kind("quality")
+        if first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word):
+            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
+        held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
+        if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
+            yield at + 1, replace(first.evidence, names_goods=False)
+
+
+def _as_told(one: Judged, found: Evidence) -> Judged:
+    """A word with the evidence of a quality, if that says more."""
+    if found.weight <= one.evidence.weight:
+        return one
+    asked = [*one.asked]
+    asked[WORD.index("tie")], asked[WORD.index("quality")] = found.weight, 1.0
+    if asked[WORD.index("coined")]:
+        asked[WORD.index("coined")] = asked[WORD.index("in use")] = 0.0
+    return replace(one, evidence=found, asked=tuple(asked), own=False, coined=False)

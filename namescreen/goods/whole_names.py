@@ -1,0 +1,52 @@
+"""What a name says as a whole that its words do not: a promotional message, or nothing but a sign of punctuation."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterable
+from dataclasses import replace
+
+from .continuum import CATEGORIES
+from .findings import Distinctiveness, LanguageFinding, MarketFinding
+from .grounds import law_on, views_of
+from .slogans import message_in, slogan_in
+
+__all__ = ["BANAL", "SLOGAN", "SLOGANS", "as_a_sign", "message_of", "with_message"]
+
+SLOGAN_SCORE = 0.35
+"""The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
+SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
+BANAL = "a sign of punctuation or the like alone, which tells no maker (Joop!, T-191/08)"
+SIGN_SCORE = 0.1
+"""The score of a sign that buyers take for no name. Ours, not fitted."""
+_HINT = "Buyers take it for an ornament or an exclamation: put a word of your own before it."
+
+
+def message_of(words: tuple[str, ...], goods: str) -> str:
+    """The language of the promotional or customary message that folded words are; "" if they are none."""
+    return slogan_in(words) or message_in(words, goods)
+
+
+def with_message(findings: list[LanguageFinding], language: str) -> list[LanguageFinding]:
+    """The findings, that of the `language` of a promotional message ("" if the name is none) as what it is."""
+    if not language:
+        return findings
+    told = next((one for one in findings if one.language == language), findings[0])
+    if told.category in CATEGORIES[:2]:
+        return findings
+    said = replace(
+        told, language=language, category="descriptive", score=min(told.score, SLOGAN_SCORE), word="", meaning="",
+        reason=SLOGAN,
+    )  # fmt: skip
+    return [*(one for one in findings if one.language != language), said]
+
+
+def as_a_sign(name: str, markets: Iterable[str] | None) -> Distinctiveness | None:
+    """What is found of a name of nothing but punctuation or the like; None if it holds anything else."""
+    shown = [one for one in name if not one.isspace()]
+    if not shown or not all(unicodedata.category(one)[0] in "PS" and one.isascii() for one in shown):
+        return None
+    laws = views_of(None if markets is None else tuple(markets))
+    found = tuple(MarketFinding(law, "descriptive", SIGN_SCORE, "sign", law_on("sign", law)) for law in laws)
+    told = LanguageFinding("en", "descriptive", SIGN_SCORE, "", "", BANAL)
+    return Distinctiveness("descriptive", SIGN_SCORE, (BANAL,), _HINT, languages=(told,), markets=found)
