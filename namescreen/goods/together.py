@@ -3,7 +3,6 @@ in what form they have a stuff."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise

@@ -106,8 +106,8 @@ def main() -> None:
     write_table(
         to, "protected_signs.tsv", contents,
         source="wordlists/curated/protected_signs.txt, evocations.txt, opposite_claims.txt and morality.txt, written "
-        "for namescreen from memory of registers of geographical indications, the Paris Convention (Article 6ter), laws on Olympic "
-        "and royal emblems and the WHO's stems; incomplete, to be checked with the office",
+        "for namescreen from memory of registers of geographical indications, the Paris Convention (Article 6ter), "
+        "laws on Olympic and royal emblems and the WHO's stems; incomplete, to be checked with the office",
         version=f"{count} signs", licence="facts; MIT, as namescreen",
         build="python wordlists/build/protected_signs.py",
     )  # fmt: skip
