@@ -40,8 +40,8 @@ _LAWS = {
         "acronym": "Lanham Act s. 2(e)(1); TMEP 1209.03(h)",
         "surname": "Lanham Act s. 2(e)(4): primarily merely a surname; TMEP 1211",
         "place": "Lanham Act s. 2(e)(2) and (3); TMEP 1210",
-        "vulgar": "no bar to registration since Matal v. Tam (U.S. 2017) and Iancu v. Brunetti (U.S. 2019); a word that all "
-                  "say may still tell no maker (TMEP 1202.04)",
+        "vulgar": "no bar to registration since Matal v. Tam (U.S. 2017) and Iancu v. Brunetti (U.S. 2019); a word "
+                  "that all say may still tell no maker (TMEP 1202.04)",
         "origin": "Lanham Act s. 2(a) and 2(e)(3); TMEP 1210.08 for wines and spirits",
         "evocation": "Lanham Act s. 2(e)(3) if the goods do not come from there; s. 2(a) for wines and spirits",
         "craft": "Lanham Act s. 2(a), 2(e)(2) and (3); often a certification mark, s. 4; TMEP 1210 and 1306",

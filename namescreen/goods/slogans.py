@@ -37,9 +37,9 @@ _PROMISED = (
 
 
 WORN_OR_GIVEN = frozenset((4, 14, 16, 18, 20, 21, 24, 25, 26, 27, 28))
-"""The Nice classes of goods that carry messages: clothing, mugs, cards, candles, doormats. Common practice, no source."""
+"""The Nice classes of goods that carry messages: clothing, mugs, cards, candles, mats. Common practice, no source."""
 GIVEN = frozenset(
-    "balloon cake chocolate sweet candy cookie biscuit bouquet flower plaque sign wreath gift hamper sticker label".split()
+    "balloon cake chocolate sweet candy cookie biscuit bouquet flower plaque sign wreath hamper sticker label".split()
 )
 """Goods of other classes that carry them too."""
 LONGEST_ROLE = 2

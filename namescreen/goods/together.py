@@ -1,5 +1,5 @@
-"""What words of a name say together that none of them says alone: a number and its unit, what goods lack or keep off, and
-in what form they have a stuff."""
+"""What words of a name say together that none of them says alone: a number and its unit, what goods lack or keep off,
+and in what form they have a stuff."""
 
 from __future__ import annotations
 
