@@ -5,11 +5,13 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 
 import pytest
 from hypothesis import settings
+
+from tests.program import CAN_FORK, MOST_SECONDS, Program
 
 # A deadline would test the machine, not the program.
 settings.register_profile("steady", deadline=None)
@@ -36,9 +38,18 @@ def own_cache_folder(tmp_path_factory: pytest.TempPathFactory) -> None:
 Run = Callable[..., "subprocess.CompletedProcess[str]"]
 
 
+@pytest.fixture(scope="session")
+def program(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Program]:
+    """The program, imported once."""
+    found = Program({**clean_environment(tmp_path_factory.mktemp("home")), "OPENBLAS_NUM_THREADS": "1"})
+    yield found
+    found.end()
+
+
 @pytest.fixture
-def run(tmp_path: Path) -> Run:
-    """Run the real program in an empty folder, away from the user's own cache and settings."""
+def run(tmp_path: Path, request: pytest.FixtureRequest) -> Run:
+    """Run the real program in an empty folder, away from the user's own cache and settings. With an environment that
+    an interpreter reads as it starts, in a new interpreter, else in a fork."""
 
     def start(
         *arguments: str | Path,
@@ -46,15 +57,16 @@ def run(tmp_path: Path) -> Run:
         env: Mapping[str, str] | None = None,
         cwd: Path | None = None,
     ) -> subprocess.CompletedProcess[str]:
-        done = subprocess.run(
-            [sys.executable, "-m", "namescreen", *map(str, arguments)],
-            input=input.encode() if isinstance(input, str) else input or b"",
-            capture_output=True,
-            cwd=cwd or tmp_path,
-            env={**clean_environment(tmp_path), **(env or {})},
-            timeout=120,
-            check=False,
-        )
+        given = input.encode() if isinstance(input, str) else input or b""
+        environment, folder = {**clean_environment(tmp_path), **(env or {})}, cwd or tmp_path
+        if CAN_FORK and {*(env or ())} <= {"COLUMNS"}:
+            program: Program = request.getfixturevalue("program")
+            done = program.run(list(map(str, arguments)), given, folder, environment)
+        else:
+            done = subprocess.run(
+                [sys.executable, "-m", "namescreen", *map(str, arguments)],
+                input=given, capture_output=True, cwd=folder, env=environment, timeout=MOST_SECONDS, check=False,
+            )  # fmt: skip
         return subprocess.CompletedProcess(
             done.args, done.returncode, done.stdout.decode("utf-8"), done.stderr.decode("utf-8")
         )

@@ -9,7 +9,6 @@ import os
 import signal
 import subprocess
 import sys
-import time
 from pathlib import Path
 
 import pytest
@@ -264,14 +263,15 @@ def test_ctrl_c_keeps_what_was_screened(tmp_path: Path, marks: Path) -> None:
 
 
 def test_ctrl_c_before_any_result_leaves_nothing_behind(tmp_path: Path, marks: Path) -> None:
+    names = tmp_path / "names.fifo"
+    os.mkfifo(names)
     process = subprocess.Popen(
-        [sys.executable, "-m", "namescreen", *SCREEN, "-", "--register", marks],
-        stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE, cwd=tmp_path,
-        env=clean_environment(tmp_path),
+        [sys.executable, "-m", "namescreen", *SCREEN, names, "--register", marks],
+        stdout=subprocess.PIPE, stderr=subprocess.PIPE, cwd=tmp_path, env=clean_environment(tmp_path),
     )  # fmt: skip
-    time.sleep(1.5)  # it waits for names
-    process.send_signal(signal.SIGINT)
-    out, err = process.communicate(timeout=60)
+    with names.open("wb"):  # opened as soon as it waits for names
+        process.send_signal(signal.SIGINT)
+        out, err = process.communicate(timeout=60)
     assert (process.returncode, out) == (130, b"")
     assert b"Traceback" not in err
 
