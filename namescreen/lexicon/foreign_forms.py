@@ -44,7 +44,7 @@ _ENDINGS = {
     "uk": "и і а я е ів",
 }
 _CONSONANT, _VOWEL = "[bcdfghjklmnpqrstvwxz]", "[aeiouy]"
-_CHANGES: dict[str, tuple[tuple[str, str], ...]] = {
+CHANGES: dict[str, tuple[tuple[str, str], ...]] = {
     "fi": (
         ("set$", "nen"), ("kset$", "s"), ("det$", "s"), ("eet$", "e"), ("aat$", "as"), ("iit$", "is"), ("imet$", "in"),
         # the weak grade of a closed syllable
@@ -75,7 +75,7 @@ _LAST_LETTERS = {
     "fi": "tn", "sv": "ra", "da": "re", "nb": "re", "hu": "k", "es": "s", "pt": "s", "ro": "ei", "fr": "xse",
     "pl": "ieyaw", "cs": "ieyau", "sk": "ieyav",
 }  # fmt: skip
-"""The letters that the forms of `_CHANGES` end in, so that others need no search."""
+"""The letters that the forms of `CHANGES` end in, so that others need no search."""
 _CHANGING = {
     letter: frozenset(language for language, letters in _LAST_LETTERS.items() if letter in letters)
     for letter in frozenset("".join(_LAST_LETTERS.values()))
@@ -91,17 +91,17 @@ def bits_of(languages: Iterable[str]) -> int:
     return sum(map(BITS.__getitem__, frozenset(languages)))
 
 
-_WITH_ENDING = {
+LANGUAGES_OF_ENDING = {
     ending: bits_of(code for code, endings in _ALL_ENDINGS.items() if ending in endings)
     for ending in frozenset[str]().union(*_ALL_ENDINGS.values())
 }
-_LONGEST_ENDING = max(map(len, _WITH_ENDING))
+_LONGEST_ENDING = max(map(len, LANGUAGES_OF_ENDING))
 _EVERY_LANGUAGE = bits_of(_ENDINGS)
 _CHANGED_IN_DUTCH = {"v": "f", "z": "s"}
 _DOUBLED, _THE_LETTER = re.compile(r"(.)\1"), itemgetter(1)
 _DOUBLING = frozenset({"nl", "da", "nb", "sv", "fi"})
 """Languages whose letters are doubled or not with the ending."""
-_VOWELS = "aeiouyαεηιουωаеиоуыэюяі"
+VOWELS = "aeiouyαεηιουωаеиоуыэюяі"
 SHORTEST = 3
 """The fewest letters that must remain when an ending is taken off."""
 MOST_LOST = 2
@@ -126,7 +126,7 @@ _LINKING = {
 LINKING = {code: tuple(text.split()) for code, text in _LINKING.items()}
 _ALL_LINKING = {code: frozenset(("", *links)) for code, links in LINKING.items()}
 
-_DIMINUTIVES = {
+DIMINUTIVES = {
     "es": ("(?:ec|c)?(?:it|ill)([oa])s?", ("", "e", r"\2")),
     "it": ("(?:ic|c)?(?:in|ett|ell)([oaie])", ("e", r"\2")),
     "pt": ("z?inh([oa])s?", ("", "e", r"\2")),
@@ -135,7 +135,7 @@ _DIMINUTIVES = {
 }  # fmt: skip
 """How diminutives end, and what the word that they are made from ends in instead (the second group: the same vowel);
 the changes of its last consonant are those of `_RESTORED`. From memory of each language's grammar, folded."""
-WITH_DIMINUTIVES = frozenset(_DIMINUTIVES)
+WITH_DIMINUTIVES = frozenset(DIMINUTIVES)
 """Languages whose diminutives are known by their endings."""
 _RESTORED = (("qu", "c"), ("gu", "g"), ("ch", "c"), ("gh", "g"), ("c", "z"), ("", ""))
 """What the last consonant before a diminutive's ending was (boca, boquita; fuoco, fuochetto; luz, lucecita)."""
@@ -144,7 +144,7 @@ _RESTORED = (("qu", "c"), ("gu", "g"), ("ch", "c"), ("gh", "g"), ("c", "z"), (""
 def made_small(word: str, language: str) -> list[str]:
     """The words that `word` may be a diminutive of (rana, ranita; Maus, Mäuschen); empty if it ends in none of the
     language's endings for them."""
-    if language not in _DIMINUTIVES:
+    if language not in DIMINUTIVES:
         return []
     pattern, endings = _diminutives()[language]
     match = pattern.fullmatch(word)
@@ -157,7 +157,7 @@ def made_small(word: str, language: str) -> list[str]:
 
 @cache
 def _diminutives() -> dict[str, tuple[re.Pattern[str], tuple[str, ...]]]:
-    return {code: (re.compile(f"(.{{2,}}){ending}"), endings) for code, (ending, endings) in _DIMINUTIVES.items()}
+    return {code: (re.compile(f"(.{{2,}}){ending}"), endings) for code, (ending, endings) in DIMINUTIVES.items()}
 
 
 def base_stem(word: str, language: str) -> str:
@@ -184,7 +184,7 @@ def languages_by_stem(word: str) -> dict[str, int]:
         return {word: _EVERY_LANGUAGE}
     found = {_bare(word): _EVERY_LANGUAGE}
     for size in range(min(_LONGEST_ENDING, len(word) - SHORTEST), 0, -1):
-        languages = _WITH_ENDING.get(word[-size:])
+        languages = LANGUAGES_OF_ENDING.get(word[-size:])
         if languages:
             stem = _bare(word[:-size])
             found[stem] = found.get(stem, 0) | languages
@@ -202,13 +202,13 @@ def languages_by_stem(word: str) -> dict[str, int]:
 
 @cache
 def _changes(language: str) -> tuple[tuple[re.Pattern[str], str], ...]:
-    return tuple((re.compile(pattern), new) for pattern, new in _CHANGES[language])
+    return tuple((re.compile(pattern), new) for pattern, new in CHANGES[language])
 
 
 @cache
 def _any_change(last: str) -> re.Pattern[str]:
     """What is found in a word with this last letter where more than its ending may have changed in some language."""
-    return re.compile("|".join(pattern for code in _CHANGING[last] for pattern, _ in _CHANGES[code]))
+    return re.compile("|".join(pattern for code in _CHANGING[last] for pattern, _ in CHANGES[code]))
 
 
 @lru_cache(maxsize=1 << 16)
@@ -247,7 +247,7 @@ def _undoubled(word: str) -> str:
 
 def _bare(rest: str) -> str:
     rest = _undoubled(rest)
-    return rest[: max(len(rest.rstrip(_VOWELS)), SHORTEST)]
+    return rest[: max(len(rest.rstrip(VOWELS)), SHORTEST)]
 
 
 def shared_with(word: str, base: str, language: str, linked: bool = False) -> int:
@@ -285,7 +285,7 @@ def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int
     shortest = min(len(word), len(base))
     same = next((at for at in range(shortest) if word[at] != base[at]), shortest)
     ending, lost = word[same:], base[same:]
-    if len(lost) == 1 and ending[:1] not in _VOWELS:  # druif, druiven: the last consonant changes
+    if len(lost) == 1 and ending[:1] not in VOWELS:  # druif, druiven: the last consonant changes
         ending = ending[1:]
     return same if len(lost) <= MOST_LOST and ending in endings else 0
 

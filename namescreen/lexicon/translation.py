@@ -18,6 +18,15 @@ from ..errors import DataError
 from ..tables import open_table
 from ..text import fold
 from .association import association
+from .foreign_filter import (
+    LONGEST_COMPOUND,
+    SHORTEST_COGNATE,
+    SHORTEST_COMPOUND,
+    SHORTEST_PART,
+    compound_in,
+    guessed_in,
+    listed_in,
+)
 from .foreign_forms import (
     BITS,
     COMPOUNDING,
@@ -58,9 +67,6 @@ COGNATE = 0.6
 DIMINUTIVE, SHORTEST_MADE_SMALL = 0.6, 4
 """The score of a diminutive of an everyday word, little and what the word means: a guess too, because invented names
 have such endings; and the fewest letters of the word."""
-SHORTEST_COGNATE = 5
-SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
-"""Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
 MOST_PARTS = 3
 SMALL_PART = 0.85
 """The score of a diminutive at the end of a compound: beside another known part it is hardly met by chance."""
@@ -126,6 +132,8 @@ def english_senses(word: str) -> tuple[str, ...]:
 
 def _guessed(folded: str, language: str | None, listed: Iterable[Translation]) -> list[tuple[str, str, float, str]]:
     """What a word may be in languages in which it is not listed, as the first fields of `Translation`s."""
+    if not guessed_in(folded):
+        return []
     known = {one.language for one in listed}
     guessable = reduce(or_, _respelled(folded).values(), _WITH_DIMINUTIVES)
     return [
@@ -151,9 +159,10 @@ def _without_compounds(folded: str, language: str | None) -> tuple[Translation, 
 @lru_cache(maxsize=1 << 14)
 def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...]:
     found = list(_of_entries(folded, language))
-    may = 0
-    for cut in range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1):
-        may |= _possible_in(folded[:cut])
+    may = compound_in(folded)
+    if may:
+        beginnings = (folded[:cut] for cut in range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1))
+        may &= reduce(or_, map(_possible_in, beginnings), 0)
     for one in found:
         may &= ~BITS[one.language]
     for code in _asked(language):
@@ -164,6 +173,8 @@ def _with_compounds(folded: str, language: str | None) -> tuple[Translation, ...
 
 @lru_cache(maxsize=1 << 12)
 def _of_entries(folded: str, language: str | None) -> tuple[Translation, ...]:
+    if not listed_in(folded):
+        return ()
     found = ((code, sense) for code, read in _entries(folded, _asked(language)).items() for sense in read)
     return tuple([Translation(code, english, score, _SOURCES[source]) for code, (english, score, source) in found])
 

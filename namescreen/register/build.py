@@ -16,6 +16,7 @@ import numpy as np
 
 from ..closeness.features import digits_read, segmentations_of
 from ..closeness.weights import OwnWeight, Weight, weight_for_goods
+from ..lexicon.foreign_filter import expect_many
 from ..processes import in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
@@ -199,6 +200,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
         for table in TABLES:  # before the workers start, so that they share them
             open_table(table).preload()
         joint_model().preload()
+        expect_many()
     while wanted:
         total = len(words) + len(wanted)
         for part, found in workers.map(read_words, wanted, WORDS_A_TASK):

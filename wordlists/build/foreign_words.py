@@ -30,8 +30,8 @@ from sources import write_table
 from word_kinds import place_senses
 
 from namescreen.lexicon import frequency_languages, kinds, lexicon, zipf
+from namescreen.lexicon.foreign_filter import SHORTEST_COGNATE
 from namescreen.lexicon.foreign_forms import COMPOUNDING, base_stem, possible_stems, skeleton
-from namescreen.lexicon.translation import SHORTEST_COGNATE
 from namescreen.tables import open_table, table_bytes
 from namescreen.text import tokenize
 
