@@ -14,7 +14,7 @@ from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
 from .features import Features, Word
 from .model import shipped_model
-from .name_similarity import Scores, said_in_english, shared_meaning
+from .name_similarity import Scores, all_known, meant_as_heard, said_in_english, shared_meaning
 from .sound import readings_of
 from .vocabulary import ARTICLES
 from .word_meaning import are_opposite, meaning
@@ -162,7 +162,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
             _about_phrases(one, other),
             f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
             _about_sound(one, other, scores),
-            _about_meaning(ours, theirs, scores),
+            _about_meaning(ours, theirs, scores, _heard_as(one, other)),
             _about_languages(one, other) or _about_languages(other, one) if _may_be_translated(scores) else "",
             _about_strength(ours, theirs),
         )
@@ -221,7 +221,15 @@ def _about_phrases(one: Features, other: Features) -> str:
     return f"{some(told)} may be read as a phrase with a meaning of its own." if told else ""
 
 
-def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
+def _heard_as(one: Features, other: Features) -> str:
+    """Which name may mean what the other says, since it is heard as that; "" if none."""
+    if not meant_as_heard(one, other):
+        return ""
+    known, coined = (each.name.text for each in sorted((one, other), key=lambda each: not all_known(each.name.words)))
+    return f'"{coined}" may be heard as "{known}"'
+
+
+def _about_meaning(ours: Side, theirs: Side, scores: Scores, heard_as: str) -> str:
     if scores.meaning is None:
         return COINED_MEANING
     similar = dict.fromkeys(
@@ -236,8 +244,9 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores) -> str:
         for match in theirs
         if are_opposite(word.letters, match.letters)
     )
-    told = [f"{some(similar)} say something alike"] if similar else []
+    told = [f"{some(similar)} say something alike"] if similar and not heard_as else []
     told += [f"{some(opposite)} are opposites, which share an idea and do not say the same"] if opposite else []
+    told += [heard_as] if heard_as else []
     return f"Meaning: {_band(scores.meaning)}{': ' if told else ''}{'; '.join(told)}."
 
 

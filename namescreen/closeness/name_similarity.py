@@ -26,8 +26,9 @@ from .weights import LEAST, word_weight
 from .word_meaning import meaning
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "parts", "plain_words", "said_in_english",
-           "says_something", "score", "score_of_parts", "shared_meaning", "weights_of"]  # fmt: skip
+__all__ = ["Parts", "Scores", "all_known", "at_least", "is_one_known_word", "meant_as_heard", "meant_by_sound", "parts",
+           "plain_words", "said_in_english", "says_something", "score", "score_of_parts", "shared_meaning",
+           "weights_of"]  # fmt: skip
 
 LATER, LATER_IN_SENSE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
@@ -59,6 +60,10 @@ US, clear: 0.764, 0.762; rated overall: 0.651, 0.655)."""
 HEARD_AS_ONE, HEARD_FROM = 0.65, 0.9
 """The least closeness of names that are heard as the same, which can be enough by itself (TMEP 1207.01(b)(iv)), so that
 it is serious for the same goods, and the similarity in sound from which it begins. Held out, no pairs lose by it."""
+MEANT_FROM = 0.95
+"""The similarity in sound from which a name that is not all of known words has the meaning of known words that it is
+heard as: a misspelling that is heard as a word has its meaning (TMEP 1209.03(j)). With it the meaning of invented pairs
+is told better (rank correlation held out 0.71; 0.69 without), of others as well; from 0.9 on worse."""
 SAME_SOUND = 24
 """The power of similarity in sound that tells names heard as the same from those that sound close: 0.97 gives 0.48, 0.9
 gives 0.08."""
@@ -186,14 +191,15 @@ def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers, 
 
 def parts(one: Features, other: Features) -> Parts:
     """The parts of the closeness of two names with words."""
-    share = LETTERS if is_one_known_word(one.name.words) and is_one_known_word(other.name.words) else LETTERS_OF_NAME
     looks, spelled = _written(one.letters, other.letters)
-    heard = _heard(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes, share)
+    heard = heard_as_wholes(one, other)
     pairs = [_of_words(ours, theirs) for ours in one.segmentations for theirs in other.segmentations]
     best = pairs[0] if len(pairs) == 1 else tuple(map(max, *pairs))
     translated = _translated(one.name.words, other.name.words)
     best = (*best[:4], *map(max, best[4:8], translated), *best[8:])
     said = says_something(one.segmentations) + says_something(other.segmentations)
+    as_heard = meant_as_heard(one, other)
+    meanings = (max(best[4], as_heard), max(best[5], as_heard))
     return Parts(
         looks,
         looks if heard is None else heard,
@@ -201,12 +207,12 @@ def parts(one: Features, other: Features) -> Parts:
         in_any_order(one.name.words, other.name.words),
         (best[0], best[1]),
         (best[2], best[3]),
-        (best[4], best[5]),
+        meanings,
         (best[6], best[7]),
         best[8],
         best[9],
         heard is not None,
-        said == 2 or best[5] >= JUDGED_FROM,
+        said == 2 or meanings[1] >= JUDGED_FROM,
         bool(broken_phrases(one.name.words, other.name.words)),
         len(one.name.words) != len(other.name.words),
     )
@@ -220,9 +226,31 @@ def _written(letters: str, others: str) -> tuple[float, float]:
 _heard = lru_cache(maxsize=MOST_PAIRS)(sound)
 
 
+def heard_as_wholes(one: Features, other: Features) -> float | None:
+    """The similarity in sound of two names run together; None if one cannot be read aloud."""
+    share = LETTERS if is_one_known_word(one.name.words) and is_one_known_word(other.name.words) else LETTERS_OF_NAME
+    return _heard(one.letters, one.phoneme_codes, other.letters, other.phoneme_codes, share)
+
+
+def meant_as_heard(one: Features, other: Features) -> float:
+    """`meant_by_sound` of two names."""
+    return meant_by_sound(heard_as_wholes(one, other) or 0.0, all_known(one.name.words) != all_known(other.name.words))
+
+
+def all_known(words: tuple[str, ...]) -> bool:
+    """Whether people know every word of a name."""
+    return all(map(is_known, words))
+
+
 def is_one_known_word(words: tuple[str, ...]) -> bool:
     """Whether a name is a single word of the lexicon."""
-    return len(words) == 1 and is_known(words[0])
+    return len(words) == 1 and all_known(words)
+
+
+def meant_by_sound(sound: Numbers, one_is_known: Numbers) -> Numbers:
+    """The share of meaning that two names have in common because one of them is heard as the other, in [0, 1]: by their
+    similarity in sound, where just one of them has known words alone."""
+    return positive_part((sound - MEANT_FROM) / (1 - MEANT_FROM)) * one_is_known
 
 
 def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:

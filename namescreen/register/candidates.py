@@ -60,7 +60,8 @@ class Candidates:
         as_it_stands = np.logical_or.reduceat(telling[self.first.words], first.start)
         self.says_something = as_it_stands | np.logical_or.reduceat(ways, written.first)
         """`name_similarity.says_something` of each name."""
-        self.is_one_known_word = (self.sizes == 1) & ((self.flags[self.first.words[first.start]] & IS_KNOWN) > 0)
+        self.all_known = np.logical_and.reduceat((self.flags[self.first.words] & IS_KNOWN) > 0, first.start)
+        """`name_similarity.all_known` of each name."""
 
     def __len__(self) -> int:
         return len(self.places)

@@ -13,7 +13,14 @@ from rapidfuzz.fuzz import token_set_ratio, token_sort_ratio
 from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
-from ..closeness.name_similarity import JUDGED_FROM, is_one_known_word, plain_words, says_something
+from ..closeness.name_similarity import (
+    JUDGED_FROM,
+    all_known,
+    is_one_known_word,
+    meant_by_sound,
+    plain_words,
+    says_something,
+)
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
     english_readings,
@@ -122,11 +129,13 @@ class Compared:
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
         measures = index.names.measures(name.letters, places)
         look = many.looks(measures, self._same)
-        both_known = candidates.is_one_known_word & is_one_known_word(name.name.words)
+        own = name.name.words
+        both_known = candidates.all_known & (candidates.sizes == 1) & is_one_known_word(own)
         share = np.where(both_known, LETTERS, LETTERS_OF_NAME)
         sound = sounds(index.name_codes, name.phoneme_codes, places, measures, self._same, share)
         self._form = np.array([look, sound, measures[:, many.SPELLED], self._letters_in_any_order()])
         self._translated = self._in_translation()
+        self._as_heard = meant_by_sound(np.nan_to_num(sound), candidates.all_known != all_known(own))
 
     def scores(self, name: Features, chosen: Places | None = None, goods: tuple[str, ...] = ()) -> many.ManyScores:
         """The closeness of every name, or of the `chosen` ones, by their places among these, for `goods` described by
@@ -142,6 +151,7 @@ class Compared:
         parts = many.parts_by_words(name.segmentations, self._arrays, written, weights, candidates.length)
         for part, found in zip((parts.meanings, parts.elements), self._translated, strict=True):
             np.maximum(part, found[:, every], out=part)
+        np.maximum(parts.meanings, self._as_heard[every], out=parts.meanings)
         says = candidates.says_something[every] & says_something(self._name.segmentations)
         meant = says | (parts.meanings[1] >= JUDGED_FROM)
         look, sound, spelled, in_any_order = self._form[:, every]

@@ -138,6 +138,20 @@ def test_beside_words_of_a_language_english_ones_are_read_in_it(words: str, said
     assert said in readings if said else not readings
 
 
+@pytest.mark.parametrize(
+    ("coined", "known"), [("Cmoor", "See Moor"), ("Nite Lite", "Night Light"), ("Bhive", "Beehive")]
+)
+def test_a_name_heard_as_known_words_has_their_meaning(coined: str, known: str) -> None:
+    """TMEP 1209.03(j): a misspelling that is heard as a word has its meaning."""
+    found = compare(coined, known)
+    assert found.meaning > 0.9
+    assert f'"{coined}" may be heard as "{known}"' in " ".join(found.reasons)
+
+
+def test_known_words_that_sound_alike_keep_their_own_meanings() -> None:
+    assert compare("Sail", "Sale").meaning < 0.4
+
+
 def test_articles_and_prepositions_do_not_count_in_a_translation() -> None:
     alone, with_them = compare("Night Garden", "Jardin Nuit"), compare("The Night Garden", "Le Jardin de la Nuit")
     assert with_them.meaning == pytest.approx(alone.meaning, abs=0.02)

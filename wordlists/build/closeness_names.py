@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import compress
+from typing import Any
 
 import closeness_evidence as evidence
 import numpy as np
@@ -20,6 +22,7 @@ from namescreen.closeness import features, goods_words, name_similarity
 from namescreen.closeness.appearance import above_floor
 from namescreen.closeness.model import Mean
 from namescreen.closeness.sound import FLOOR
+from namescreen.closeness.telling import ADDED, telling_part
 
 SEED, FOLDS = 20261128, 10
 STRENGTH = 0.15
@@ -96,6 +99,8 @@ class Pairs:
     heard: Numbers
     """Their similarity in sound as wholes, 0 where it is not known."""
     meant: np.ndarray
+    bare: Pairs | None = None
+    """The pairs without the words that name their goods (`closeness.telling`)."""
 
     def only(self, chosen: np.ndarray) -> Pairs:
         """Some of the pairs."""
@@ -106,41 +111,57 @@ class Pairs:
             self.taken[chosen],
             self.heard[chosen],
             self.meant[chosen],
+            self.bare and self.bare.only(chosen),
         )
 
     def values(self, means: dict[str, Mean]) -> dict[str, Numbers]:
-        """Closeness in every aspect and overall, as `name_similarity.score_of_parts` gives it."""
+        """Closeness in every aspect and overall, as `closeness.compare` gives it."""
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
         whole = np.c_[self.parts["overall"], found["appearance"], found["sound"], above_floor(found["sound"], FLOOR)]
         if "overall" in means:
             found["overall"] = name_similarity.at_least(
                 means["overall"](*whole.T), tuple(self.elements.T), self.taken, self.heard
             )
+            if self.bare:
+                found["overall"] = np.maximum(found["overall"], ADDED * self.bare.values(means)["overall"])
         return found | {"meaning": np.where(self.meant, found["meaning"], 0.0), "whole": whole}
 
 
 def pairs_of(rows: list[evidence.Row]) -> Pairs:
     """The parts of the closeness of the two marks of every row."""
-    found, elements, taken, heard, meant = [], [], [], [], []
-    for row in rows:
-        goods = goods_words(row.get("goods_a") or row.get("goods"), row.get("goods_b"))
-        one, other = features(row["mark_a"], goods), features(row["mark_b"], goods)
-        parts = name_similarity.parts(one, other)
-        values = [
-            parts.all_looks,
-            parts.all_sounds,
-            parts.all_meanings,
-            (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
-        ]
-        same = one.letters == other.letters
-        found.append([[1.0] * len(value) if same else value for value in values])
-        elements.append((1.0, 1.0) if same else parts.elements)
-        taken.append(1.0 if same else 0.0 if parts.breaks_phrase else parts.strongest)
-        heard.append(1.0 if same else parts.sound if parts.heard else 0.0)
-        meant.append(parts.meant or same)
-    tables = [np.array(values) for values in zip(*found, strict=True)]
-    by_mean = dict(zip(MEANS, tables, strict=True))
-    return Pairs(rows, by_mean, np.array(elements), np.array(taken), np.array(heard), np.array(meant))
+    goods = [(row.get("goods_a") or row.get("goods") or "", row.get("goods_b") or "") for row in rows]
+    names = [(row["mark_a"], row["mark_b"]) for row in rows]
+    told = []
+    for (one, other), each in zip(names, goods, strict=True):
+        named = "; ".join(filter(None, each))
+        told.append((telling_part(one, named), telling_part(other, named)))
+    return replace(_pairs(rows, names, goods), bare=_pairs(rows, told, goods))
+
+
+def _pairs(rows: list[evidence.Row], names: list[tuple[str, str]], goods: list[tuple[str, str]]) -> Pairs:
+    found = [_facts(*each, *for_goods) for each, for_goods in zip(names, goods, strict=True)]
+    tables, *others = zip(*found, strict=True)
+    by_mean = {mean: np.array(values) for mean, values in zip(MEANS, zip(*tables, strict=True), strict=True)}
+    elements, taken, heard, meant = map(np.array, others)
+    return Pairs(rows, by_mean, elements, taken, heard, meant)
+
+
+@lru_cache(maxsize=1 << 14)
+def _facts(name: str, mark: str, name_goods: str, mark_goods: str) -> tuple[Any, ...]:
+    """The parts of every mean, then what else `Pairs` holds."""
+    goods = goods_words(name_goods, mark_goods)
+    one, other = features(name, goods), features(mark, goods)
+    parts = name_similarity.parts(one, other)
+    values = (
+        parts.all_looks,
+        parts.all_sounds,
+        parts.all_meanings,
+        (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
+    )
+    if one.letters == other.letters:
+        return tuple((1.0,) * len(value) for value in values), (1.0, 1.0), 1.0, 1.0, True
+    taken, heard = 0.0 if parts.breaks_phrase else parts.strongest, parts.sound if parts.heard else 0.0
+    return values, parts.elements, taken, heard, parts.meant
 
 
 def evidence_of(mean: str, rated: Pairs, decided: Pairs, means: dict[str, Mean]) -> Evidence:
