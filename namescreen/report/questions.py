@@ -4,6 +4,7 @@ judgement."""
 from __future__ import annotations
 
 from ..lexicon.language_codes import language_name
+from ..marks.term import when_it_ended
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
 from ..policy import Level, flaw_of_its_own
@@ -255,7 +256,7 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -
     title = _title(found)
     if found.renewable_until:
         return (
-            f"The term of {title} ran out on {found.mark.expires}, and it can be renewed until "
+            f"The term of {title} ran out on {when_it_ended(found.mark, report.date)}, and it can be renewed until "
             f"{found.renewable_until}: is that likely, and {objection(name, held_in(found.mark, report))} then?"
             f"{uk_mark_of_its_own(found.mark, report)}"
         )

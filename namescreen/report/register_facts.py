@@ -8,7 +8,7 @@ from collections.abc import Callable, Sequence
 from ..marks import territory
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
-from ..marks.term import GRACE_MONTHS, grace_ends, months_after, probably_lapsed, renewable_until
+from ..marks.term import GRACE_MONTHS, grace_ends, months_after, probably_lapsed, renewable_until, when_it_ended
 from ..marks.territory import INTERNATIONAL, UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
 from ..outcome import NotChecked
 from ..plain_text import shorten, some
@@ -124,7 +124,7 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
     if _undesignated(mark) and not mark.is_dead:
         told.append(f"The list does not say where it holds: {some(report.markets, 'or') or 'in a market of ours'}?")
     if until := renewable_until(mark, report.date):
-        told.append(f"Its term ran out on {mark.expires}; it can be renewed until {until}.")
+        told.append(f"Its term ran out on {when_it_ended(mark, report.date)}; it can be renewed until {until}.")
     if mark.expired_by(report.date) and not mark.is_dead:
         told.append(_overdue(mark, report.date))
     elif mark.expires and not mark.is_dead and _months_between(report.date, mark.expires) < _SOON:
