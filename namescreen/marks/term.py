@@ -18,7 +18,7 @@ GRACE_MONTHS = 6
 its members."""
 
 TERM_YEARS = 10
-FROM_FILING = frozenset(("EU", "GB"))
+FROM_FILING = frozenset(("EM", "EU", "GB"))
 """Offices whose marks are registered for ten years from filing, to the day (Regulation 2017/1001, article 52; Trade
 Marks Act 1994, sections 40(3) and 42; from memory). In the US it is ten years from registration (15 USC 1058(a))."""
 

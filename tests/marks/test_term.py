@@ -12,14 +12,14 @@ TODAY = "2026-11-30"
 
 
 def mark(**fields: str | tuple[str, ...]) -> Mark:
-    return Mark(name="QUILLOP", status="dead", **{"status_as_given": "expired", **fields})  # type: ignore[arg-type]
+    return Mark("QUILLOP", status="dead", **{"status_as_given": "expired", **fields})  # type: ignore[arg-type]
 
 
 @pytest.mark.parametrize(
     ("ended", "renewable", "fields"),
     [
         ("2026-07-15", "2027-01-15", {"office": "GB", "filed": "2016-07-15"}),  # ten years from filing
-        ("2026-07-15", "2027-01-15", {"office": "EUIPO", "filed": "2006-07-15", "registered": "2007-03-01"}),
+        ("2026-07-15", "2027-01-15", {"office": "EM", "filed": "2006-07-15", "registered": "2007-03-01"}),
         ("2026-10-04", "2027-04-04", {"office": "US", "filed": "2015-01-02", "registered": "2016-10-04"}),
         ("2026-07-15", "2027-01-15", {"territories": ("GB",), "filed": "2016-07-15"}),  # the list names no office
         ("2025-02-01", "", {"office": "GB", "filed": "2015-02-01"}),  # and the six months are over
