@@ -8,7 +8,15 @@ from functools import lru_cache
 
 from ..lexicon import lexicon
 
-__all__ = ["ancestors", "layers_above", "leading_senses", "names_above", "names_of"]
+__all__ = ["ancestors", "layers_above", "leading_senses", "names_above", "names_of", "senses_of_goods"]
+
+NEVER_SOLD = frozenset(
+    "land,body of water,location,geological formation,person,attribute,state,phenomenon,feeling,cognition,"
+    "time period".split(",")
+)
+"""What WordNet calls the kinds of thing that are never goods; from memory."""
+LOOKED_AT = 4
+"""The leading senses among which one is looked for that may be goods."""
 
 
 def leading_senses(word: str, most: int) -> list[tuple[str, float]]:
@@ -16,6 +24,14 @@ def leading_senses(word: str, most: int) -> list[tuple[str, float]]:
     strengths = lexicon().sense_strengths(word)
     nouns = [(sense_id, strength / 9) for sense_id, strength in strengths if sense_id[0] == "n"]
     return sorted(nouns, key=lambda pair: -pair[1])[:most]
+
+
+@lru_cache(maxsize=1 << 13)
+def senses_of_goods(word: str, most: int) -> tuple[tuple[str, float], ...]:
+    """The leading senses of a word for goods: those of things that may be sold, if any is (a cape is no land)."""
+    senses = leading_senses(word, LOOKED_AT)
+    sold = [pair for pair in senses if NEVER_SOLD.isdisjoint(names_above(pair[0]))]
+    return tuple((sold or senses)[:most])
 
 
 def layers_above(senses: Iterable[str], *relations: str) -> Iterator[list[str]]:

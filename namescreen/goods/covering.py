@@ -14,7 +14,7 @@ from itertools import islice
 from ..lexicon import association, lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
-from .broader import ancestors, layers_above, leading_senses, names_above, names_of
+from .broader import ancestors, layers_above, leading_senses, names_above, names_of, senses_of_goods
 from .classification import worn_by_animals
 from .groups import groups_of, is_listed
 from .phrases import Item
@@ -78,10 +78,10 @@ def covers(broad: Item, narrow: Item) -> float:
         return 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
         return 1.0
-    heads = dict(leading_senses(broad.head, 2))
+    heads = dict(senses_of_goods(broad.head, 2))
     by_sense = (
         (strength * heads[up])
-        for sense_id, strength in leading_senses(narrow.head, 2)
+        for sense_id, strength in senses_of_goods(narrow.head, 2)
         for up in (ancestors(sense_id) - {sense_id}) & heads.keys()
         if lexicon().entry(up).below < WIDE and sense_id in _meant(narrow)
     )
@@ -171,7 +171,7 @@ def _is_kind(broad: Item, narrow: Item) -> bool:
     if not wide:
         return False
     named = _senses_of(_name(narrow))
-    kinds = named or tuple(sense for sense, _ in leading_senses(narrow.head, 2))
+    kinds = named or tuple(sense for sense, _ in senses_of_goods(narrow.head, 2))
     return any(not wide.isdisjoint(ancestors(sense)) and (bool(named) or sense in _meant(narrow)) for sense in kinds)
 
 
@@ -179,7 +179,7 @@ def _is_kind(broad: Item, narrow: Item) -> bool:
 def _meant(item: Item) -> tuple[str, ...]:
     """The leading senses of what an item is, those alone that what is said of it brings to mind, if that tells them
     apart: a fireplace poker is no card game."""
-    senses = [sense for sense, _ in leading_senses(item.head, 2)]
+    senses = [sense for sense, _ in senses_of_goods(item.head, 2)]
     fit = {sense: _brought_to_mind(item, sense) for sense in senses}
     best = max(fit.values(), default=0.0)
     return tuple(sense for sense in senses if fit[sense] >= best / 2)

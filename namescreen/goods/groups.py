@@ -12,7 +12,7 @@ from itertools import islice
 from ..lexicon import lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
-from .broader import layers_above, leading_senses
+from .broader import layers_above, senses_of_goods
 from .classification import chance_of_one_class, classes, worn_by_animals
 from .nice import is_service
 from .phrases import Item
@@ -90,7 +90,7 @@ def is_listed(item: Item) -> bool:
 
 def _by_broader_term(word: str) -> frozenset[str]:
     """The groups of the nearest broader term that is listed: a poncho is a garment."""
-    layers = layers_above(sense_id for sense_id, _ in leading_senses(word, 1))
+    layers = layers_above(sense_id for sense_id, _ in senses_of_goods(word, 1))
     for layer in islice(layers, 1, STEPS + 1):
         for up in layer:
             for name in lexicon().entry(up).words:

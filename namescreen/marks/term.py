@@ -1,5 +1,5 @@
-"""How long a mark is registered for, and how long one whose term ran out can still be renewed: the laws of the US (15 USC
-1059(a)), the EU (Regulation 2017/1001, article 53(3)) and the UK (Trade Marks Act 1994, section 43(3)) all give six
+"""How long a mark is registered for, and how long one whose term ran out can still be renewed: the laws of the US (15
+USC 1059(a)), the EU (Regulation 2017/1001, article 53(3)) and the UK (Trade Marks Act 1994, section 43(3)) all give six
 months (from memory)."""
 
 from __future__ import annotations
@@ -11,7 +11,9 @@ from .mark import Mark
 from .status import ran_out
 from .territory import office_code
 
-__all__ = ["GRACE_MONTHS", "grace_ends", "months_after", "probably_lapsed", "renewable_until", "term_ended", "when_it_ended"]
+__all__ = [
+    "GRACE_MONTHS", "grace_ends", "months_after", "probably_lapsed", "renewable_until", "term_ended", "when_it_ended",
+]  # fmt: skip
 
 GRACE_MONTHS = 6
 """Months after its term in which a mark can be renewed: the least that the Paris Convention, article 5bis(1), asks of

@@ -1,5 +1,5 @@
-"""When the term of a mark ended, and until when it can be renewed. The laws are cited from memory: Regulation 2017/1001,
-articles 52 and 53(3); Trade Marks Act 1994, sections 42 and 43(3); 15 USC 1058(a) and 1059(a)."""
+"""When the term of a mark ended, and until when it can be renewed. The laws are cited from memory: Regulation
+2017/1001, articles 52 and 53(3); Trade Marks Act 1994, sections 42 and 43(3); 15 USC 1058(a) and 1059(a)."""
 
 from __future__ import annotations
 
