@@ -6,7 +6,7 @@ import heapq
 import random
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import TypeVar
 
 from ..brief import Brief
@@ -117,16 +117,22 @@ def gather(
 ) -> Material:  # fmt: skip
     """The material of a brief. `without` are dropped words, `left` words with the meanings that are not meant; `weigh`
     gives a factor for the weight of each word."""
-    brief_terms = BriefTerms.of(brief, without=without, left=left)
+    meanings_left = tuple((word, tuple(meanings)) for word, meanings in (left or {}).items())
+    brief_terms, found = _terms_and_ideas(brief, tuple(without), meanings_left)
     rng = random.Random(f"{seed} ideas")
     # the seed varies the weights a little, so that another seed shows other names of similar worth
-    ideas = [
-        replace(idea, weight=idea.weight * weigh(idea.word) * rng.uniform(1 - _STIR, 1.0))
-        for idea in (*ideas_of(brief, brief_terms, without=without), *local_ideas(brief_terms, local_language(brief)))
-    ]
+    ideas = [replace(idea, weight=idea.weight * weigh(idea.word) * rng.uniform(1 - _STIR, 1.0)) for idea in found]
     ideas.sort(key=lambda idea: (-idea.weight, idea.kind, idea.word))
     tones = frozenset(tone for tone in map(tone_of, brief.tone) if tone)
     return Material(tuple(ideas), brief_terms, tones, brief.most_letters, brief.most_words or 3, seed)
+
+
+@lru_cache(maxsize=2)  # a session that is steered mostly changes nothing but how words are weighed
+def _terms_and_ideas(
+    brief: Brief, without: tuple[str, ...], left: tuple[tuple[str, tuple[str, ...]], ...]
+) -> tuple[BriefTerms, tuple[Idea, ...]]:
+    terms = BriefTerms.of(brief, without=without, left=dict(left))
+    return terms, (*ideas_of(brief, terms, without=without), *local_ideas(terms, local_language(brief)))
 
 
 def best_pairs(

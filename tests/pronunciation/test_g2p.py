@@ -40,7 +40,7 @@ def test_what_was_read_before_changes_nothing(word: str) -> None:
 
 
 @given(st.lists(st.text(alphabet="abl", max_size=6), max_size=8), st.integers(1, 30), st.sampled_from([3.0, 6.0]))
-@settings(max_examples=50)
+@settings(max_examples=30)
 def test_words_read_in_a_row_are_read_as_each_alone(words: list[str], beam: int, within: float) -> None:
     """What one word has in common with the one before it is taken over."""
     row = in_python()

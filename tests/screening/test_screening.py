@@ -46,12 +46,12 @@ def test_what_is_read_back_is_judged_as_the_schema_judges_it(register: Register)
     assert fits(row)
     assert len(places) > 100
     refused = 0
-    for place in places[:: max(1, len(places) // 120)]:
+    for place in places[:: -(-len(places) // 120)]:
+        changed = json.loads(json.dumps(row))
+        inside = changed
+        for key in place[:-1]:
+            inside = inside[key]
         for odd in ODD:
-            changed = json.loads(json.dumps(row))
-            inside = changed
-            for key in place[:-1]:
-                inside = inside[key]
             inside[place[-1]] = odd
             wanted = judge.is_valid(changed)
             refused += not wanted
