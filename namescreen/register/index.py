@@ -22,6 +22,7 @@ from .in_english import has_further_readings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
+from .word_scores import WordScores
 from .word_search import word_search
 
 if TYPE_CHECKING:
@@ -34,6 +35,8 @@ __all__ = ["Index"]
 
 MOST_HELD = 1 << 14
 """Keys of words that are held as text: some 2 MB."""
+MOST_SCORES, MOST_ESTIMATES = 1 << 8, 1 << 24
+"""Words whose comparison with those of the index is held, each 0.1 MB, and estimates in all of these: at most 32 MB."""
 
 
 class Index:
@@ -69,6 +72,9 @@ class Index:
         self.has_further_readings = lru_cache(maxsize=1 << 14)(partial(has_further_readings, self))
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
+        kept = min(MOST_SCORES, MOST_ESTIMATES // (len(self.words) + 1))
+        self.word_scores = lru_cache(maxsize=max(kept, 8))(partial(WordScores, index=self))
+        """How a word of a name compares with those of the index that are likeliest to be like it."""
 
     @cached_property
     def vectors(self) -> Vectors:

@@ -52,7 +52,7 @@ def nearest(
     if not name.segmentations or not len(index.names):
         return np.zeros(0, np.int64)
     words = {word.letters: word for segmentation in name.segmentations for word in segmentation}
-    scores = {letters: WordScores(word, index) for letters, word in words.items()}
+    scores = {letters: index.word_scores(word) for letters, word in words.items()}
     telling = index.name_bigrams.rarer_half(bigrams_of(name.letters))
     alike = index.name_bigrams.sharing_most(telling, SHARING, left_out)
     said = SaidInEnglish(index, name.name.words)

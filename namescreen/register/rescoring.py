@@ -53,7 +53,7 @@ __all__ = ["FETCHED", "LEAST_FETCHED", "Compared", "Found", "best_of", "fetched"
 FETCHED, LEAST_FETCHED = 4, 200
 """How many times as many names as are wanted are scored in full, and at least how many. How many of the 50 closest that
 misses is measured in tests/bench/bench_recall.py."""
-SCORED_WHOLE = 300
+SCORED_WHOLE = 600
 """A register of no more names is scored as a whole."""
 PLAIN_SHARE = 0.75
 """The share of a closeness in full that the plainer score of the same names reaches; where it does not, a name that is

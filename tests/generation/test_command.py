@@ -13,6 +13,7 @@ import subprocess
 import sys
 import time
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
@@ -197,15 +198,16 @@ class Terminal:
         return self.read()
 
     def end(self, press: str = "") -> int:
-        """The exit code; `press` is pressed every second until the program ends, as a person would."""
+        """The exit code; `press` is pressed until the program ends, with time for it to do so in between."""
         until = time.monotonic() + 60
         while time.monotonic() < until:
             ended, status = os.waitpid(self.pid, os.WNOHANG)
             if ended:
                 return os.waitstatus_to_exitcode(status)
             if press:
-                os.write(self.file, press.encode())
-            self.read(until="\0", seconds=1)
+                with suppress(OSError):  # it is ending
+                    os.write(self.file, press.encode())
+            self.read(until="\0", seconds=15 if press else 1)
         os.kill(self.pid, signal.SIGKILL)
         os.waitpid(self.pid, 0)
         pytest.fail("the program did not end")
