@@ -28,7 +28,7 @@ from .local_names import languages_held
 from .material import Material, gather
 from .name_sounds import syllables
 from .ranking import AS_IT_IS, LOCAL, WHOLE, Judge, weights_of
-from .senses import unfit, usable_words
+from .senses import unfit_in, usable_words
 from .taste import Liking, Taste
 from .variety import Judged, choose, judged, shares
 from .wares import PLEASED_MUCH
@@ -320,7 +320,8 @@ class Candidates(Iterator[Candidate]):
     def _checked(self, entry: Judged) -> Candidate | None:
         """The candidate with its remarks; None, and noted, if it must not be shown."""
         candidate, proposal = entry.candidate, entry.proposal
-        if any(unfit(word) for text in (*proposal.words, *proposal.sources) for word in text.casefold().split()):
+        whole = (" ".join(proposal.words),) if proposal.construction in WHOLE else (*proposal.words, *proposal.sources)
+        if any(map(unfit_in, whole)):
             return None
         avoided = self._avoids(proposal)
         verdict = (

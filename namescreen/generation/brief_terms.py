@@ -19,7 +19,8 @@ from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
 from .senses import guide_words, other_meanings, usable_words
-from .vocabulary import are_rivals, associations, is_known, places, rivals, synonyms
+from .vocabulary import are_rivals, associations, is_known, places, pos_of, rivals, synonyms
+from .wanted import informative, unwanted, words_of_concept
 
 if TYPE_CHECKING:
     import numpy as np
@@ -37,7 +38,7 @@ _WEAKEST = 0.15  # weaker associations are chance
 _SHARPER = 1.6  # a power: close associations say more than many loose ones
 _OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a word with the same leading sense
 _RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
-_GOODS = 10  # content words of the goods that become terms, the first ones
+_GOODS = 12  # content words of the goods that become terms, the first ones
 NAMED, MODIFIES, _GOODS_WEIGHT = 0.95, 0.7, 0.45
 """Beside 1 for a concept: a noun that names the goods, one before it in a compound, another word said of them."""
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
@@ -50,11 +51,14 @@ _STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
 _SAYS_SOMETHING = 0.15  # the weight of a term that counts where terms are counted
 _HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pack pair bundle sheet roll".split())
 """What goods come in: "tins of tea" are tea (ours)."""
+_CONCEPT = 0.5  # the weight from which a word of a concept of several is one itself
+_AGAINST = 0.3  # factor for what goods are against: it tells which they are, but a name about it would mislead
 _BATCH = 2048  # rows looked at together, so that a brief of a thousand concepts does not fill the memory
 _VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
 """Words of goods lists that distinguish no kind of goods (ours)."""
 _MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on", "by"))
 _JOINS = frozenset(("and", "or"))
+_ARTICLES = frozenset(("a", "an", "the"))
 _DONE = frozenset("cut cast split knit ground bound wound".split())
 """Participles that are nouns too, where a noun and one of `_AFTER` stand around them (a bell cast in bronze)."""
 _AFTER = _MADE_OF | _MADE_FOR
@@ -62,8 +66,8 @@ _AFTER = _MADE_OF | _MADE_FOR
 
 @dataclass(frozen=True)
 class Term:
-    """A word of the brief: `weight` 1 for a concept, less for a word of the goods; `associations` are those
-    with each word of our ideas, by `vocabulary.places`."""
+    """A word of the brief: `weight` 1 for a concept, less for a word of one of several (`words_of_concept`) and for a
+    word of the goods; `associations` are those with each word of our ideas, by `vocabulary.places`."""
 
     word: str
     weight: float
@@ -83,16 +87,18 @@ class BriefTerms:
     ) -> BriefTerms:
         """The terms of `brief`, but for the words in `without`; of the words in `left` not in these meanings."""
         dropped = {fold(word) for word in without}
-        concepts = {
-            word: concept for concept in brief.concepts for word in usable_words(concept.word) if word not in dropped
-        }
+        concepts, weights = {}, {}
+        for concept in brief.concepts:
+            for word, weight in words_of_concept(concept.word).items():
+                if word not in dropped:
+                    concepts[word], weights[word] = concept, max(weight, weights.get(word, 0.0))
         goods: dict[str, float] = {}
         for word, weight in goods_words(brief).items():
             forms = (word, *lexicon().bases(word))
             if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
                 goods[_likeliest(word, forms[1:])] = weight
         rows = _associations_of((*concepts, *goods))
-        company, weights = (*concepts, *goods), dict.fromkeys(concepts, 1.0) | goods
+        company, weights = (*concepts, *goods), weights | goods
         terms = []
         for word, row in zip(company, rows, strict=True):
             meanings = tuple((left or {}).get(word, ()))
@@ -101,7 +107,7 @@ class BriefTerms:
             if away and (not guides or guides[0] in away):
                 guides = guide_words(Concept(word, other_meanings(word, meanings)))
             in_sense = _in_sense(word, guides, row, away)
-            terms.append(Term(word, weights[word], word in concepts, in_sense))
+            terms.append(Term(word, weights[word], weights[word] >= _CONCEPT and word in concepts, in_sense))
         return cls(tuple(terms))
 
     @cached_property
@@ -217,11 +223,6 @@ def informativeness(word: str) -> float:
     return informative(zipf(word))
 
 
-def informative(frequency: float) -> float:
-    """How informative a word of a Zipf frequency is, in [0, 1]."""
-    return max(0.25, min(1.0, (6.6 - frequency) / 2.6))
-
-
 def goods_words(brief: Brief) -> dict[str, float]:
     """The content words of the goods, each with its weight: more for the nouns that name the goods, before the first
     word that says of what, for what or how they are, and of these the most for the last of a compound (coat hooks are
@@ -230,8 +231,10 @@ def goods_words(brief: Brief) -> dict[str, float]:
     for text in (brief.goods, brief.product):
         tokens = [(part, "-" in token) for token in fold(text).split() for part in token.split("-")]
         words = [token.strip(".,:;()'") for token, _ in tokens]
+        away = unwanted(words)
         begin = _naming_from([token for token, _ in tokens], words)
-        names, met, naming = True, False, [""]
+        further = bool(found)  # the goods have named it, and this is a sentence about it
+        names, met, naming, known = not further or _begins_with_name(words), False, [""], set(found)
         for place, (token, hyphened) in enumerate(tokens):
             word, last = words[place], words[place - 1] if place > begin else ""
             if word in _JOINS:
@@ -246,14 +249,23 @@ def goods_words(brief: Brief) -> dict[str, float]:
             if plain and "function word" not in kinds(word):
                 bases = lexicon().bases_by_pos(word)
                 noun = "n" in bases or not bases
-                if here and not hyphened and noun and word not in found:
+                if here and not hyphened and noun:
                     naming.append(word)
                 weight = NAMED if here and not hyphened else _GOODS_WEIGHT * informativeness(word)
-                found.setdefault(word, weight * (1.0 if noun else 0.5))
+                found.setdefault(word, weight * (1.0 if noun else 0.5) * (_AGAINST if word in away else 1.0))
                 met = met or place >= begin
+            elif further and met and word not in _JOINS and word not in _MADE_OF:
+                names = False  # a concentrate you keep in the fridge
             names = names and not (place >= begin and token.endswith((",", ":", ";")))
-        found.update(dict.fromkeys(_modifiers(naming), MODIFIES))
+        before = [word for word in _modifiers(naming) if word not in away | known]
+        found.update((one, _GOODS_WEIGHT * informativeness(one) if further else MODIFIES) for one in before)
     return found
+
+
+def _begins_with_name(words: Sequence[str]) -> bool:
+    """Whether a sentence begins with what it is about (a clip that ...), not with a verb or a pronoun (you drop ...)."""
+    first = next((word for word in words if word not in _ARTICLES), "")
+    return bool(first) and "function word" not in kinds(first) and pos_of(first) != "v"
 
 
 def _naming_from(tokens: Sequence[str], words: Sequence[str]) -> int:
@@ -320,9 +332,11 @@ def _inflected(word: str) -> Iterator[str]:
     """The regular inflections of a word, and the agent (fold: folds, folded, folding, folder)."""
     stem = word.removesuffix("e")
     doubled = word + word[-1] if len(word) > 2 and word[-1] not in "aeiouwxy" and word[-2] in "aeiou" else word
+    short = doubled != word and sum(letter in "aeiou" for letter in word) == 1
+    stems = dict.fromkeys((doubled,) if short else (stem, doubled))  # striped is not of strip
     yield from (f"{word}s", f"{word}es")
-    yield from (f"{one}{ending}" for one in dict.fromkeys((stem, doubled)) for ending in ("ed", "ing"))
-    yield from (f"{one}er" for one in dict.fromkeys((stem, doubled)) if _does(f"{one}er", word))
+    yield from (f"{one}{ending}" for one in stems for ending in ("ed", "ing"))
+    yield from (f"{one}er" for one in stems if _does(f"{one}er", word))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -147,7 +147,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     evident = _EVIDENT * np.maximum(sources.seen, chosen) + (1 - _EVIDENT) * ties
     weights = brief_terms.relevances(associations)
     # a name for what is only said in passing of the goods tells little of them
-    chosen *= np.minimum(1.0, brief_terms.weights / NAMED) ** 2
+    chosen *= np.where(brief_terms.concepts, 1.0, np.minimum(1.0, brief_terms.weights / NAMED) ** 2)
     picked, listed = chosen.max(axis=1, initial=0.0), brief_terms.relevances(chosen)
     matched = brief_terms.relevances(sources.matched)
     says_the_brief, contrary = defined(brief_terms), against(brief_terms, ties)

@@ -12,7 +12,7 @@ from ..tables import open_table
 from ..text import fold, tokenize
 
 __all__ = ["chosen_senses", "doubt", "guide_words", "is_coarse", "key_of", "likeliest_sense", "meaning_found",
-           "meaning_of_several", "other_meanings", "unfit", "usable_words"]  # fmt: skip
+           "meaning_of_several", "other_meanings", "unfit", "unfit_in", "usable_words"]  # fmt: skip
 
 
 _HIGHEST, _STEP = 9, 0.07
@@ -49,10 +49,14 @@ def meaning_found(concept: Concept) -> bool:
 def doubt(concept: Concept) -> str:
     """What a maker should know of a concept before names are made from it: that its word is not known here, or that no
     meaning of it is the one wanted, and which there are. Empty if all is well."""
-    several = usable_words(concept.word)
+    from .wanted import words_of_concept
+
+    several = tuple(words_of_concept(concept.word))
+    if not several and usable_words(concept.word):
+        return f"{concept.word!r} says what is not wanted, and no name is made from it. Say what there is instead."
     if len(several) > 1 and any(map(lexicon().known, several)):
-        return (f"{concept.word!r} is taken as {some(several)}, a concept each. If one of them is not meant, give the "
-                "others alone.")  # fmt: skip
+        return (f"{concept.word!r} is taken as {some(several)}, each less than a concept of one word. If one of them is "
+                "not meant, give the others alone.")  # fmt: skip
     if not any(map(lexicon().known, several)):
         return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
     senses = lexicon().senses(fold(concept.word))
@@ -192,6 +196,13 @@ def unfit(word: str) -> str | None:
         if kind is not None:
             return kind
     return None
+
+
+def unfit_in(phrase: str) -> str | None:
+    """Why a word or set phrase should not be a name, or None. Plain words do no harm within a phrase (be mother)."""
+    words = phrase.casefold().split()
+    found = filter(None, map(unfit, words))
+    return next((why for why in found if why != "plain" or len(words) == 1), None)
 
 
 @cache

@@ -3,18 +3,17 @@ reader there (wordlists/curated/naming_picks.txt)."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from functools import cache
-from typing import TYPE_CHECKING
+from functools import cache, lru_cache
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .brief_terms import BriefTerms
+from .brief_terms import NAMED, BriefTerms
 from .vocabulary import places
 
 if TYPE_CHECKING:
-    from .brief_terms import Associations
+    from .brief_terms import Associations, Places
 
-__all__ = ["NAMED_AS", "ShortLists", "english_lists", "met_by_lists", "on_short_lists", "pleased", "unlisted"]
+__all__ = ["NAMED_AS", "Met", "ShortLists", "english_lists", "met_by_lists", "on_short_lists", "pleased", "unlisted"]
 
 NAMED_AS = 0.9
 """A tie from which a term names the subject of a list, as itself or a synonym does."""
@@ -24,6 +23,8 @@ that from which it counts at all."""
 _DULL, _BEST = 2, 7  # ratings of a word for a subject at which it counts nothing, and in full, as chosen for it
 _LISTED = 0.75  # how strongly a word is associated with what it stands on a short list for; the rest is its rating's
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
+_BESIDE = 0.6  # how strongly a term must bring another part of a subject to mind
+_ABOUT_THE_GOODS = 0.75  # what the terms that name all parts of a subject weigh together if the goods are of that kind
 _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 
@@ -45,21 +46,59 @@ def pleased(rating: str) -> float:
     return (float(rating) - _DULL) / (_BEST - _DULL)
 
 
-def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> list[Associations]:
-    """How strongly each term is associated with each name of the subject of each short list."""
-    return [_met(brief_terms, about) for about, _ in lists]
+class Met(NamedTuple):
+    """How strongly each term of a brief is associated with each name of the subjects of lists, one list after the
+    other (a row for each term), and where the names of each list start."""
+
+    strengths: Associations
+    starts: Places
 
 
-def unlisted(met: Iterable[Associations]) -> list[int]:
-    """The places of the terms that no short list is for, by what `met_by_lists` gives."""
+class _Names(NamedTuple):
+    """The names of the subjects of lists: of those of one word, where they stand and the place of the word; of the
+    others, where each stands, whether each word names the subject, and the places of the words of each part."""
+
+    starts: Places
+    plain: Places
+    places: Places
+    parts: tuple[tuple[int, bool, tuple[tuple[int, ...], ...]], ...]
+    count: int
+
+
+def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
+    """How strongly each term is associated with each name of the subject of each short list.
+
+    Of "bird+feeder", feeder names it, and only where another term of the brief is about birds; of "~dry+boot/glove"
+    each of its words does. What a brief has all parts of is about its goods as a whole, so that the term that names
+    them does too.
+    """
     import numpy as np
 
-    best = np.max([of_list.max(axis=1, initial=0.0) for of_list in met], axis=0)
+    names = _names(tuple(about for about, _ in lists))
+    found = np.zeros((len(brief_terms.terms), names.count), np.float32)
+    found[:, names.plain] = brief_terms.associations[:, names.places]
+    present = brief_terms.associations.max(axis=0, initial=0.0).tolist()
+    said = np.where(brief_terms.associations >= NAMED_AS, brief_terms.weights[:, None], 0).max(axis=0, initial=0.0)
+    head = _head(brief_terms)
+    for at, each, parts in names.parts:
+        if all(any(present[place] >= _BESIDE for place in part) for part in parts):
+            column, weights = found[:, at], [said[list(part)].max() for part in parts]
+            for part in parts if each else parts[-1:]:
+                if not each or all(weights):
+                    np.maximum(column, brief_terms.associations[:, list(part)].max(axis=1), out=column)
+            if head >= 0 and all(weights) and sum(weights) >= _ABOUT_THE_GOODS:
+                column[head] = column.max()
+    return Met(found, names.starts)
+
+
+def unlisted(met: Met) -> list[int]:
+    """The places of the terms that no short list is for."""
+    best = met.strengths.max(axis=1, initial=0.0)
     return [int(place) for place in (best < _CHOSEN).nonzero()[0]]
 
 
 def on_short_lists(
-    brief_terms: BriefTerms, met_by_list: Iterable[Associations], lists: ShortLists
+    brief_terms: BriefTerms, met: Met, lists: ShortLists
 ) -> dict[str, tuple[Associations, Associations]]:
     """The words of short lists for what the terms name, each with its association with each term, and that times
     how it pleased.
@@ -71,16 +110,18 @@ def on_short_lists(
     import numpy as np
 
     rows = []
-    for met_here, (_, words) in zip(met_by_list, lists, strict=True):
-        with_each = np.sort(met_here, axis=1)
-        met, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
-        named = np.where(met >= _CHOSEN, met, np.float32(0))
-        if named.any():
-            loose = (met - _CHANCE).clip(0) * brief_terms.weights
-            others = loose.sum() - loose
-            sure = np.where(met >= NAMED_AS, 1.0, np.minimum(1.0, others / _CONFIRMED))
-            # in its chosen sense a term is near its synonyms
-            rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
+    ends = np.append(met.starts[1:], met.strengths.shape[1])
+    best_of = np.maximum.reduceat(met.strengths, met.starts, axis=1)
+    for place in (best_of.max(axis=0, initial=0.0) >= _CHOSEN).nonzero()[0].tolist():
+        here, words = met.strengths[:, met.starts[place] : ends[place]], lists[place][1]
+        with_each = np.sort(here, axis=1)
+        met_here, second = with_each[:, -1], with_each[:, -min(2, with_each.shape[1])]
+        named = np.where(met_here >= _CHOSEN, met_here, np.float32(0))
+        loose = (met_here - _CHANCE).clip(0) * brief_terms.weights
+        others = loose.sum() - loose
+        sure = np.where(met_here >= NAMED_AS, 1.0, np.minimum(1.0, others / _CONFIRMED))
+        # in its chosen sense a term is near its synonyms
+        rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
     best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
     found: dict[str, tuple[Associations, Associations]] = {}
     for named, others, words in rows:
@@ -96,17 +137,29 @@ def on_short_lists(
     return found
 
 
-def _met(brief_terms: BriefTerms, about: Iterable[str]) -> Associations:
-    """How strongly each term is associated with each name of a subject. Of "bird+feeder", feeder names it, and only
-    where another term of the brief is about birds."""
+@lru_cache(maxsize=4)
+def _names(subjects: tuple[tuple[str, ...], ...]) -> _Names:
+    """The names of subjects; one of which a part is not known is never met."""
     import numpy as np
 
-    columns = []
-    for name in about:
-        *beside, word = name.split("+")
-        if word in places():
-            column = brief_terms.associations[:, places()[word]]
-            for other in beside:
-                column = column * (brief_terms.associations[:, places()[other]].max(initial=0.0) >= _CHOSEN)
-            columns.append(column)
-    return np.array(columns, np.float32).reshape(len(columns), -1).T
+    starts, plain, at, parts, count = [], [], [], [], 0
+    for about in subjects:
+        starts.append(count)
+        for name in about:
+            groups = [
+                tuple(places()[word] for word in part.split("/") if word in places())
+                for part in name.removeprefix("~").split("+")
+            ]
+            if len(groups) > 1:
+                parts.append((count, name.startswith("~"), tuple(groups)))
+            elif groups[0]:
+                plain.append(count)
+                at.append(groups[0][0])
+            count += 1
+    return _Names(np.array(starts), np.array(plain), np.array(at), tuple(one for one in parts if all(one[2])), count)
+
+
+def _head(brief_terms: BriefTerms) -> int:
+    """The place of the term that names the goods; -1 if none does."""
+    weights = [0.0 if term.is_concept else term.weight for term in brief_terms.terms]
+    return max(range(len(weights)), key=weights.__getitem__) if max(weights, default=0.0) >= NAMED else -1

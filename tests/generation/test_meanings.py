@@ -70,7 +70,7 @@ def test_a_word_of_the_goods_is_a_thing_first() -> None:
 def test_a_concept_of_several_words_is_told_and_takes_no_meaning(run: Run) -> None:
     done = run("brainstorm", "-c", "deep water", "-c", "rope", "--limit", "3")
     assert done.returncode == 0, done.stderr
-    assert "'deep water' is taken as deep and water, a concept each." in done.stderr
+    assert "'deep water' is taken as deep and water, each less than a concept of one word." in done.stderr
     done = run("brainstorm", "-c", "deep water=sea", "--limit", "3")
     assert done.returncode == 2
     assert "deep=sea, water" in done.stderr

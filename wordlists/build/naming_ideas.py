@@ -35,7 +35,7 @@ from naming_familiar import familiar, familiar_phrases, familiar_sounds
 from naming_words import CURATED, FOLDER, lines
 from sources import folder_to_write, write_table
 
-from namescreen.generation.senses import unfit
+from namescreen.generation.senses import unfit, unfit_in
 from namescreen.generation.vocabulary import broader, leading_noun, pos_of
 from namescreen.generation.word_sounds import sounds_of
 from namescreen.lexicon import concreteness, feeling, kinds, lexicon, zipf
@@ -133,7 +133,7 @@ def _ideas() -> Entries:
     for line in lines("naming_finds.txt"):
         written, _, meaning = (part.strip() for part in line.partition(":"))
         word = written.replace("'", "")
-        if any(map(unfit, word.split())):
+        if unfit_in(word):
             continue
         about, stands = facets().get(word, ""), _standing(written)
         found.setdefault(f"find {word}", f"{meaning}|{keys(meaning)}|{about}|{stands}")
@@ -248,7 +248,7 @@ def _by_subject(name: str, *, rated: bool = False) -> Entries:
             word, _, rating = entry.rpartition(" ") if rated else (entry, "", "")
             if rated and not ("1" <= rating <= "7"):
                 raise ValueError(f"{name}: no rating from 1 to 7 after {entry}")
-            if not any(map(unfit, word.split())):
+            if not unfit_in(word):
                 words[word] = entry
         unknown = [word for word in words if word not in known]
         if unknown:

@@ -1,0 +1,67 @@
+"""What the words of a brief are wanted for. The sentences are our own."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.brief import Brief, Concept
+from namescreen.generation.brief_terms import BriefTerms
+from namescreen.generation.short_lists import met_by_lists, on_short_lists
+from namescreen.generation.wanted import unwanted, words_of_concept
+
+
+def weights(goods: str = "", product: str = "", *concepts: str) -> dict[str, float]:
+    """The weight of each term of a brief."""
+    terms = BriefTerms.of(Brief(goods=goods, product=product, concepts=tuple(map(Concept, concepts)))).terms
+    return {term.word: term.weight for term in terms}
+
+
+def test_a_concept_of_one_word_counts_in_full_and_one_of_several_by_what_each_says() -> None:
+    assert words_of_concept("harbour") == {"harbour": 1.0}
+    note = words_of_concept("first note")
+    assert note["first"] < note["note"] / 2 < note["note"] < 1
+    assert set(words_of_concept("a bit of mischief")) == {"mischief"}
+    tools = words_of_concept("needle and thread")
+    assert set(tools) == {"needle", "thread"}
+    assert min(tools.values()) > max(tools.values()) / 2
+
+
+@pytest.mark.parametrize("concept", ["no fuss", "without fuss", "never fuss", "anti-fuss"])
+def test_what_is_not_wanted_is_no_idea(concept: str) -> None:
+    assert words_of_concept(concept) == {}
+    assert weights("tents", "", concept, "camp").keys() == {"tent", "camp"}
+
+
+@pytest.mark.parametrize(
+    ("text", "against"),
+    [
+        ("a steel gate that keeps mice out of the larder", {"mice"}),
+        ("benches wedged without glue or screws", {"glue", "screws"}),
+        ("slug traps of clay", {"slug"}),
+        ("a spray that deters foxes and cats", {"foxes", "cats"}),
+        ("sachets that protect wool against moths", {"moths"}),
+        ("a clip that holds a bicycle against railings", set()),
+        ("a basket that keeps bread fresh", set()),
+        ("soap with no perfume", {"perfume"}),
+    ],
+)  # fmt: skip
+def test_what_goods_are_against_is_told_from_what_they_are_about(text: str, against: set[str]) -> None:
+    assert unwanted(text.split()) == against
+
+
+def test_a_sentence_about_the_product_names_it_only_where_it_begins_so() -> None:
+    found = weights("bottled coffee", "A strong concentrate you keep in the fridge", "dark")
+    assert found["concentrate"] > 0.9
+    assert found["keep"] < 0.3
+    assert weights("clips for cables", "You drop the clip behind a desk", "neat").get("drop", 0.0) < 0.3
+    assert weights("mouse gates", "", "safe")["mouse"] < 0.3  # goods against it
+
+
+def test_a_subject_of_several_words_is_met_by_all_of_them_and_then_tells_of_the_goods() -> None:
+    lists = ((("~dry/dryer+boot/glove",), (("sun dog", 1.0),)), (("cup",), (("acorn", 1.0),)))
+    goods = BriefTerms.of(Brief(goods="a stand that dries boots", concepts=(Concept("oak"),)))
+    told = on_short_lists(goods, met_by_lists(goods, lists), lists)
+    words = [term.word for term in goods.terms]
+    assert told["sun dog"][0][words.index("stand")] == 1.0
+    other = BriefTerms.of(Brief(goods="a stand for boots", concepts=(Concept("oak"),)))
+    assert not on_short_lists(other, met_by_lists(other, lists), lists)
