@@ -87,7 +87,8 @@ class BriefTerms:
     ) -> BriefTerms:
         """The terms of `brief`, but for the words in `without`; of the words in `left` not in these meanings."""
         dropped = {fold(word) for word in without}
-        concepts, weights = {}, {}
+        concepts: dict[str, Concept] = {}
+        weights: dict[str, float] = {}
         for concept in brief.concepts:
             for word, weight in words_of_concept(concept.word).items():
                 if word not in dropped:
@@ -263,7 +264,7 @@ def goods_words(brief: Brief) -> dict[str, float]:
 
 
 def _begins_with_name(words: Sequence[str]) -> bool:
-    """Whether a sentence begins with what it is about (a clip that ...), not with a verb or a pronoun (you drop ...)."""
+    """Whether a sentence begins with what it is about (a clip that), not with a verb or a pronoun (you drop)."""
     first = next((word for word in words if word not in _ARTICLES), "")
     return bool(first) and "function word" not in kinds(first) and pos_of(first) != "v"
 

@@ -55,8 +55,8 @@ def doubt(concept: Concept) -> str:
     if not several and usable_words(concept.word):
         return f"{concept.word!r} says what is not wanted, and no name is made from it. Say what there is instead."
     if len(several) > 1 and any(map(lexicon().known, several)):
-        return (f"{concept.word!r} is taken as {some(several)}, each less than a concept of one word. If one of them is "
-                "not meant, give the others alone.")  # fmt: skip
+        return (f"{concept.word!r} is taken as {some(several)}, each less than a concept of one word. If one of them "
+                "is not meant, give the others alone.")  # fmt: skip
     if not any(map(lexicon().known, several)):
         return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
     senses = lexicon().senses(fold(concept.word))

@@ -62,7 +62,7 @@ class _Names(NamedTuple):
     plain: Places
     places: Places
     parts: tuple[tuple[int, bool, tuple[tuple[int, ...], ...]], ...]
-    count: int
+    total: int
 
 
 def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
@@ -75,7 +75,7 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
     import numpy as np
 
     names = _names(tuple(about for about, _ in lists))
-    found = np.zeros((len(brief_terms.terms), names.count), np.float32)
+    found = np.zeros((len(brief_terms.terms), names.total), np.float32)
     found[:, names.plain] = brief_terms.associations[:, names.places]
     present = brief_terms.associations.max(axis=0, initial=0.0).tolist()
     said = np.where(brief_terms.associations >= NAMED_AS, brief_terms.weights[:, None], 0).max(axis=0, initial=0.0)

@@ -11,10 +11,11 @@ from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .brief_terms import NAMED, BriefTerms, informative
+from .brief_terms import NAMED, BriefTerms
 from .matching import matches
 from .short_lists import NAMED_AS, english_lists, met_by_lists, on_short_lists, unlisted
 from .vocabulary import frequencies, places
+from .wanted import informative
 
 if TYPE_CHECKING:
     from .brief_terms import Associations, Places

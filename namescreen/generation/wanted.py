@@ -67,7 +67,8 @@ def _says(word: str) -> float:
     if {"laudatory", "number"} & kinds(word):
         return _PRAISES
     known = lexicon().bases_by_pos(word)
-    return 1.0 if not known or {"n", "v"} & set(known) and "quality" not in kinds(word) else _DESCRIBES
+    says_what = not known or bool({"n", "v"} & set(known))
+    return 1.0 if says_what and "quality" not in kinds(word) else _DESCRIBES
 
 
 def unwanted(words: Sequence[str]) -> set[str]:
