@@ -171,7 +171,7 @@ def brainstorm(
 
 def _in_latin_letters(given: Iterable[str] | None, option: str) -> None:
     """Refuse what no name can begin with or resemble."""
-    from namescreen.generation.senses import usable_words
+    from namescreen.generation.wanted import usable_words
 
     strange = [text for text in given or () if not usable_words(text)]
     if strange:

@@ -16,8 +16,9 @@ from namescreen.errors import Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
 from namescreen.generation.paging import good_names, least_score
-from namescreen.generation.senses import doubt, meaning_found, meaning_of_several, usable_words
+from namescreen.generation.senses import doubt, meaning_found, meaning_of_several
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
+from namescreen.generation.wanted import usable_words
 from namescreen.lexicon import lexicon
 from namescreen.plain_text import bounded, plural, shorten, some, visible
 from namescreen.text import fold

@@ -28,9 +28,10 @@ from .local_names import languages_held
 from .material import Material, gather
 from .name_sounds import syllables
 from .ranking import AS_IT_IS, LOCAL, WHOLE, Judge, weights_of
-from .senses import unfit_in, usable_words
+from .senses import unfit_in
 from .taste import Liking, Taste
 from .variety import Judged, choose, judged, shares
+from .wanted import usable_words
 from .wares import PLEASED_MUCH
 
 if TYPE_CHECKING:

@@ -18,9 +18,9 @@ from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
-from .senses import guide_words, other_meanings, usable_words
+from .senses import guide_words, other_meanings
 from .vocabulary import are_rivals, associations, is_known, places, pos_of, rivals, synonyms
-from .wanted import informative, unwanted, words_of_concept
+from .wanted import informative, unwanted, usable_words, words_of_concept
 
 if TYPE_CHECKING:
     import numpy as np
@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
 
 __all__ = [
-    *("MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informative", "informativeness", "likely_guides"),
+    *("MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informativeness", "likely_guides"),
     "words_of",
 ]
 

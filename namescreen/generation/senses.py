@@ -10,9 +10,10 @@ from ..lexicon import Sense, association, lexicon, zipf
 from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, tokenize
+from .wanted import usable_words, words_of_concept
 
 __all__ = ["chosen_senses", "doubt", "guide_words", "is_coarse", "key_of", "likeliest_sense", "meaning_found",
-           "meaning_of_several", "other_meanings", "unfit", "unfit_in", "usable_words"]  # fmt: skip
+           "meaning_of_several", "other_meanings", "unfit", "unfit_in"]  # fmt: skip
 
 
 _HIGHEST, _STEP = 9, 0.07
@@ -49,8 +50,6 @@ def meaning_found(concept: Concept) -> bool:
 def doubt(concept: Concept) -> str:
     """What a maker should know of a concept before names are made from it: that its word is not known here, or that no
     meaning of it is the one wanted, and which there are. Empty if all is well."""
-    from .wanted import words_of_concept
-
     several = tuple(words_of_concept(concept.word))
     if not several and usable_words(concept.word):
         return f"{concept.word!r} says what is not wanted, and no name is made from it. Say what there is instead."
@@ -208,8 +207,3 @@ def unfit_in(phrase: str) -> str | None:
 @cache
 def _unfit_words() -> dict[str, str]:
     return dict(open_table("unfit_words.tsv").items())
-
-
-def usable_words(text: str) -> tuple[str, ...]:
-    """The words of a concept that names can be made from: those in letters a to z once folded."""
-    return tuple(word for word in tokenize(text) if word.isascii() and word.isalpha())

@@ -17,8 +17,8 @@ from ..brief import Brief, Concept
 from ..errors import InputError, Problem
 from ..text import fold
 from .candidate import Candidate
-from .senses import usable_words
 from .taste import Taste, preferences
+from .wanted import usable_words
 
 __all__ = ["KINDS", "SHORTLIST_HEAD", "Session", "Step", "journal", "read_journal", "shortlist_text"]
 

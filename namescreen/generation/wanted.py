@@ -10,9 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from ..lexicon import kinds, lexicon, zipf
-from .senses import usable_words
+from ..text import tokenize
 
-__all__ = ["informative", "unwanted", "words_of_concept"]
+__all__ = ["informative", "unwanted", "usable_words", "words_of_concept"]
 
 _TELLING = 0.8  # the weight of the word of a concept of several that says most
 _DESCRIBES, _PRAISES = 0.8, 0.5  # factors for a word that says how something is, and for one that praises or orders
@@ -43,6 +43,11 @@ _REACH = 3  # words between the verb and away
 def informative(frequency: float) -> float:
     """How informative a word of a Zipf frequency is, in [0, 1]."""
     return max(0.25, min(1.0, (6.6 - frequency) / 2.6))
+
+
+def usable_words(text: str) -> tuple[str, ...]:
+    """The words of a concept that names can be made from: those in letters a to z once folded."""
+    return tuple(word for word in tokenize(text) if word.isascii() and word.isalpha())
 
 
 def words_of_concept(text: str) -> dict[str, float]:
