@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
+from collections.abc import Iterator
 from functools import cache, lru_cache
 
 from ..lexicon import lexicon, zipf
@@ -102,13 +103,32 @@ def _is(part: str, said: str) -> bool:
     return part == said or heard_word(part) == said
 
 
-@lru_cache(maxsize=1 << 14)
+_heard: frozenset[str] | None = None
+"""The sounds of everyday words, where very many words are asked about."""
+
+
+def expect_many() -> None:
+    """Make ready for a register's words: processes forked later share it."""
+    global _heard
+    codes = (code for code, _ in open_table("words_by_sound.tsv").items())
+    _heard = frozenset(code for code in codes if any(_known(code, min(EVERYDAY, PART))))
+
+
 def _everyday(code: str, least: float) -> tuple[tuple[str, float], ...]:
     """The known words with this sound, and with an r that the spelling leaves out (supa: super), and how common they
     are on the Zipf scale."""
-    return tuple(
-        (word, frequency)
-        for said in ((code, code[:-1] + "R") if code[-1:] in ("x", "A") else (code,))
-        for word, frequency in words_heard(said).items()
-        if frequency >= least and len(word) > 2 and lexicon().bases(word)
-    )
+    said = (code, code[:-1] + "R") if code[-1:] in ("x", "A") else (code,)
+    if _heard is not None and _heard.isdisjoint(said):
+        return ()
+    return _said_so(said, least)
+
+
+@lru_cache(maxsize=1 << 14)
+def _said_so(codes: tuple[str, ...], least: float) -> tuple[tuple[str, float], ...]:
+    return tuple(one for code in codes for one in _known(code, least))
+
+
+def _known(code: str, least: float) -> Iterator[tuple[str, float]]:
+    for word, frequency in words_heard(code).items():
+        if frequency >= least and len(word) > 2 and lexicon().bases(word):
+            yield word, frequency

@@ -6,8 +6,10 @@ and the closest pair counts, a less likely reading a little less.
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
-from itertools import chain, groupby
+from itertools import chain
+from operator import itemgetter
 
 from rapidfuzz.distance import Levenshtein
 
@@ -50,6 +52,8 @@ READINGS, OF_A_WORD = 3, 2
 """The number of English readings compared: of a name, and of a word; one by its rime and one by letters may come on
 top."""
 
+_RUN, _ITS_SOUND = re.compile(r"(.)\1+"), itemgetter(1)
+
 
 @lru_cache(maxsize=1 << 16)
 def phoneme_codes_of(word: str) -> tuple[str, ...]:
@@ -82,7 +86,7 @@ def _readings(word: str) -> dict[str, Pronunciation]:
 
 def merge_double_phonemes(code: str) -> str:
     """`code` with two equal phonemes in a row merged, as English says them where words join (ex seed: exceed)."""
-    return "".join([sound for sound, _ in groupby(code)])
+    return _RUN.sub(_ITS_SOUND, code) if _RUN.search(code) else code  # most have none, and a search costs less
 
 
 def spoken_phoneme_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:

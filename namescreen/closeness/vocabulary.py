@@ -7,16 +7,18 @@ from functools import lru_cache
 from itertools import chain, pairwise
 from typing import NamedTuple
 
-from ..lexicon import equivalents, kinds, lexicon, one_name, possible_meanings, zipf
+from ..lexicon import equivalents, foreign_filter, kinds, lexicon, one_name, possible_meanings, zipf
 from ..lexicon.association import form_defined
-from ..lexicon.combining_forms import combining_form
+from ..lexicon.combining_forms import combining_form, combining_parts
 from ..lexicon.derivation import derived_words
 from ..lexicon.embedding import row_of
 from ..lexicon.foreign import COMMON_KNOWLEDGE
 from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
+from ..tables import open_table
 from ..text import best_split, tokenize
 from ..text.segmentation import LONGEST
+from . import respelling
 from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
 
@@ -27,6 +29,7 @@ __all__ = [
     "base_forms",
     "english_choices",
     "english_readings",
+    "expect_many",
     "has_senses",
     "is_known",
     "is_surname",
@@ -105,9 +108,26 @@ def _joint_score(left: str, right: str) -> tuple[int, float] | None:
     return None
 
 
+_parts_seen: dict[str, float] | None = None
+"""Every part that is `_seen`, where very many words are asked about."""
+
+
+def expect_many() -> None:
+    """Make ready for a register's words: it takes some tenths of a second, and processes forked later share it."""
+    global _parts_seen
+    foreign_filter.expect_many()
+    respelling.expect_many()
+    frequent = (word for word, value in open_table("frequency/en.tsv").items() if float(value) >= COMMON)
+    _parts_seen = {part: seen for part in chain(frequent, combining_parts()) if (seen := _how_seen(part))}
+
+
 def _seen(part: str) -> float:
     """How easily readers recognise `part` inside a word: its Zipf value, 0 if they do not; of a combining form the
     least of a word of three letters."""
+    return _how_seen(part) if _parts_seen is None else _parts_seen.get(part, 0.0)
+
+
+def _how_seen(part: str) -> float:
     if not 3 <= len(part) <= LONGEST:
         return 0.0
     common = zipf(part)  # asked first: it costs far less

@@ -93,7 +93,8 @@ def _is_name_before_all(word: str, rank: int, leading: Sense) -> bool:
 
 def listed_surname(word: str) -> tuple[str, int | None]:
     """`word`, or the surname whose bearers it names (Brandreths), with its rank; None if the list has neither."""
-    bearers = other_number(word) if len(word) > SHORTEST_NAME and not lexicon().known(word) else ()
+    several = word.endswith("s") and len(word) > SHORTEST_NAME and not lexicon().known(word)
+    bearers = other_number(word) if several else ()
     either = (word, *sorted(one for one in bearers if len(one) < len(word)))
     return next(((one, rank) for one in either if (rank := name_rank(one)) is not None), (word, None))
 

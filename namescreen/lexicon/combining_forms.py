@@ -6,7 +6,7 @@ from functools import cache, lru_cache
 
 from ..tables import open_table
 
-__all__ = ["combining_form"]
+__all__ = ["combining_form", "combining_parts"]
 
 VARIES_FROM = 5
 """Letters of a form from which its last vowel may be another: shorter ones are in words by chance."""
@@ -18,6 +18,11 @@ def _forms() -> dict[str, str]:
     """Every form, long ones without their last vowel, and its meaning."""
     listed = open_table("combining_forms.tsv").items()
     return {form.rstrip(VOWELS) if len(form) >= VARIES_FROM else form: meaning for form, meaning in listed}
+
+
+def combining_parts() -> set[str]:
+    """Every part that may be a `combining_form`."""
+    return {form + vowel for form in _forms() for vowel in ("", *VOWELS)}
 
 
 @lru_cache(maxsize=1 << 14)

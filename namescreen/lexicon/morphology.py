@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-__all__ = ["DETACHED", "DETACHMENTS", "base_forms"]
+__all__ = ["DETACHED", "DETACHMENTS", "base_forms", "detached"]
 
 DETACHMENTS: dict[str, tuple[tuple[str, str], ...]] = {
     "n": (("s", ""), ("ses", "s"), ("ves", "f"), ("xes", "x"), ("zes", "z"), ("ches", "ch"), ("shes", "sh"),
@@ -21,6 +21,16 @@ DETACHMENTS: dict[str, tuple[tuple[str, str], ...]] = {
 _SUFFIXES = {pos: tuple(old for old, _ in rules) for pos, rules in DETACHMENTS.items()}
 DETACHED = tuple({old: None for suffixes in _SUFFIXES.values() for old in suffixes})
 """Every suffix of `DETACHMENTS`: a regular word without one has no base form but itself."""
+_REPLACED = {
+    old: tuple({new: None for rules in DETACHMENTS.values() for suffix, new in rules if suffix == old})
+    for old in DETACHED
+}
+
+
+def detached(word: str) -> list[str]:
+    """What `word` may be a regular form of, in any part of speech."""
+    ends = [old for old in DETACHED if word.endswith(old)]
+    return [word[: -len(old)] + new for old in ends for new in _REPLACED[old]]
 
 
 def base_forms(

@@ -12,7 +12,7 @@ from functools import cache, cached_property, lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .morphology import DETACHED, DETACHMENTS, base_forms
+from .morphology import DETACHED, DETACHMENTS, base_forms, detached
 from .sense_similarity import SenseSimilarity
 
 if TYPE_CHECKING:
@@ -128,8 +128,17 @@ class Lexicon:
 
     def _find_bases(self, word: str) -> tuple[str, ...]:
         """The base forms of `word` (geese -> goose, glasses -> glasses, glass); empty for an unknown word."""
+        if not self._may_have_bases(word.lower()):
+            return ()
         by_pos = self.bases_by_pos(word)
         return tuple(dict.fromkeys(base for bases in by_pos.values() for base in bases))
+
+    def _may_have_bases(self, word: str) -> bool:
+        """Whether a word is in the tables, irregular or so with an ending replaced: most words of a register are not,
+        and fill no cache."""
+        if word in self._words or word in self._exceptions:
+            return True
+        return word.endswith(DETACHED) and any(form in self._words for form in detached(word))
 
     def bases_by_pos(self, word: str) -> dict[str, tuple[str, ...]]:
         """The base forms of `word` by part of speech (n, v, a, r)."""

@@ -125,8 +125,7 @@ static bool read_letter(struct model *model, int first, int second)
     double limit_one = place.limit, limit_two = INFINITY;
     clear_front(&model->one);
     clear_front(&model->two);
-    for (size_t at = place.kept; at < place.begun; at++)
-        g2p_expect(model, model->items[at].context, first, second);
+    g2p_expect(model, model->items + place.kept, place.begun - place.kept, first, second);
     for (size_t at = place.begun; at < place.end; at++)
         if (!put(&model->one, model->items[at]))
             return false;

@@ -36,7 +36,13 @@ struct context {
     int32_t shorter; /* the context without its first unit, once it was asked for */
     const char *row; /* NULL where the table has none */
     size_t row_size;
+    double backoff;
+    uint32_t first_entry, entry_count; /* once it `is_read` */
+    bool is_read;
 };
+/* A unit that may follow a context, and how many characters of both the next context keeps, whose number is known once
+   it was asked for. */
+struct entry { int32_t next; uint16_t unit; uint8_t kept; char cost; };
 struct arc { double cost; uint32_t next; uint32_t unit; };
 struct step { double spent; uint32_t first, count; };
 struct known_step { uint64_t key; struct step step; };
@@ -69,6 +75,8 @@ struct model {
     size_t context_count, context_room;
     uint32_t *context_slots; /* a context's place and one more */
     size_t context_slot_count;
+    struct entry *entries;
+    size_t entry_count, entry_room;
 
     struct known_step *steps;
     size_t step_count, step_slot_count;
@@ -138,8 +146,8 @@ int32_t g2p_context(struct model *model, const char *name, size_t size);
 /* The units that may follow a context where these letters come next, cheapest first; false without memory. */
 bool g2p_step(struct model *model, uint32_t context, int first, int second, struct step *step);
 
-/* That this step will be asked for: most of the time of a step goes into waiting for memory. */
-void g2p_expect(const struct model *model, uint32_t context, int first, int second);
+/* That these steps will be asked for soon: most of the time of a step goes into waiting for memory. */
+void g2p_expect(const struct model *model, const struct hypothesis *items, size_t count, int first, int second);
 
 /* The readings that end at the last place, ranked: how many, with their texts in `answer`, a line each; or NONE. */
 long g2p_ranked(struct model *model);

@@ -68,6 +68,8 @@ class CompiledReadings:
             *(ctypes.POINTER(ctypes.c_char_p), ctypes.POINTER(ctypes.POINTER(ctypes.c_double))),
         )
         self._search.restype = ctypes.c_long
+        self._read = functions.g2p_preload
+        self._read.argtypes, self._read.restype = (ctypes.c_void_p,), ctypes.c_bool
         begin = functions.g2p_open
         begin.argtypes = (ctypes.c_void_p, ctypes.c_size_t, ctypes.c_char_p, ctypes.c_size_t, ctypes.c_void_p)
         begin.restype = ctypes.c_void_p
@@ -83,7 +85,9 @@ class CompiledReadings:
             self._close(self._model)
 
     def preload(self) -> None:
-        """Nothing to do: the table is read where it is mapped."""
+        """Read the whole table, so that processes forked later share it; it takes some 40 megabytes."""
+        if not self._read(self._model):
+            raise MemoryError("no memory for the model")
 
     def readings(self, word: str, beam: int, within: float) -> list[tuple[str, float]]:
         """As `pronunciation.g2p.JointModel.readings`, all that were found. `beam` is at least 1."""

@@ -42,7 +42,8 @@ static size_t context_slot(const struct model *model, const char *name, size_t s
     return slot;
 }
 
-int32_t g2p_context(struct model *model, const char *name, size_t size)
+/* As `g2p_context`, where the row of the context is known. */
+static int32_t context_with(struct model *model, const char *name, size_t size, const char *row, size_t row_size)
 {
     if (model->context_slot_count) {
         uint32_t met = model->context_slots[context_slot(model, name, size)];
@@ -70,11 +71,19 @@ int32_t g2p_context(struct model *model, const char *name, size_t size)
     memcpy(made->name, name, size);
     made->size = (uint8_t)size;
     made->shorter = NONE;
-    made->row = row_of(model, name, size, &made->row_size);
+    made->row = row;
+    made->row_size = row_size;
+    if (!row)
+        made->row = row_of(model, name, size, &made->row_size);
     if (made->row && (made->row_size == 0 || made->row[0] & 128 || model->set.cost[(int)made->row[0]] < 0))
         made->row = NULL;
     model->context_slots[context_slot(model, name, size)] = (uint32_t)++model->context_count;
     return (int32_t)model->context_count - 1;
+}
+
+int32_t g2p_context(struct model *model, const char *name, size_t size)
+{
+    return context_with(model, name, size, NULL, 0);
 }
 
 static size_t step_slot(const struct model *model, uint64_t key)
@@ -142,12 +151,112 @@ static uint64_t step_key(uint32_t context, int first, int second)
     return ((uint64_t)context << 2 * LETTER_BITS | (unsigned)first << LETTER_BITS | (unsigned)second) + 1;
 }
 
-void g2p_expect(const struct model *model, uint32_t context, int first, int second)
+void g2p_expect(const struct model *model, const struct hypothesis *items, size_t count, int first, int second)
 {
 #ifdef __GNUC__
-    if (model->step_slot_count)
-        __builtin_prefetch(&model->steps[mixed(step_key(context, first, second)) & (model->step_slot_count - 1)]);
+    if (!model->step_slot_count)
+        return;
+    size_t mask = model->step_slot_count - 1;
+    for (size_t at = 0; at < count; at++)
+        __builtin_prefetch(&model->steps[mixed(step_key(items[at].context, first, second)) & mask]);
+    for (int turn = 0; turn < 2; turn++)
+        for (size_t at = 0; at < count; at++) {
+            uint32_t context = items[at].context;
+            uint64_t key = step_key(context, first, second);
+            const struct known_step *known = &model->steps[mixed(key) & mask];
+            if (known->key == key) {
+                if (!turn)
+                    __builtin_prefetch(&model->arcs[known->step.first]);
+            } else if (!turn) {
+                __builtin_prefetch(&model->contexts[context]);
+            } else if (model->contexts[context].is_read) {
+                const struct context *met = &model->contexts[context];
+                __builtin_prefetch(&model->entries[met->first_entry]);
+                if (met->shorter != NONE)
+                    __builtin_prefetch(
+                        &model->steps[mixed(step_key((uint32_t)met->shorter, first, second)) & mask]);
+            }
+        }
 #endif
+}
+
+/* Read the units of a context's row, once; false without memory. */
+static bool read_row(struct model *model, uint32_t context)
+{
+    struct context *read = &model->contexts[context];
+    if (read->is_read)
+        return true;
+    const char *row = read->row;
+    size_t row_size = row ? read->row_size : 0;
+    if (model->entry_count + row_size / 4 > UINT32_MAX / 2 ||
+        !reserve(&model->entries, &model->entry_room, model->entry_count + row_size / 4, sizeof *model->entries))
+        return false;
+    read->first_entry = (uint32_t)model->entry_count;
+    read->backoff = row ? model->set.cost[(int)row[0]] : 0.0;
+    for (size_t at = 1; at + 4 <= row_size; at += 4) {
+        const char *entry = row + at;
+        if ((entry[0] | entry[1] | entry[2]) & 128 || entry[3] < '0' || entry[3] > '9')
+            continue;
+        int unit = model->unit_named[entry[0] << 7 | entry[1]];
+        if (unit >= 0 && model->set.cost[(int)entry[2]] >= 0)
+            model->entries[model->entry_count++] =
+                (struct entry){NONE, (uint16_t)unit, (uint8_t)(2 * (entry[3] - '0')), entry[2]};
+    }
+    read->entry_count = (uint32_t)(model->entry_count - read->first_entry);
+    read->is_read = true;
+    return true;
+}
+
+/* The context after a unit that follows another one; NONE if there is no memory. */
+static int32_t following(struct model *model, uint32_t context, const struct entry *entry)
+{
+    char name[CONTEXT + 2];
+    size_t size = model->contexts[context].size, kept = entry->kept;
+    memcpy(name, model->contexts[context].name, size);
+    memcpy(name + size, model->units[entry->unit].name, 2);
+    if (kept > size + 2)
+        kept = size + 2;
+    return g2p_context(model, name + size + 2 - kept, kept);
+}
+
+/* A context without its first unit; NONE if there is no memory. */
+static int32_t shortened(struct model *model, uint32_t context)
+{
+    int32_t next = model->contexts[context].shorter;
+    if (next == NONE) {
+        char name[CONTEXT];
+        size_t size = model->contexts[context].size;
+        memcpy(name, model->contexts[context].name, size);
+        next = g2p_context(model, name + 2, size - 2);
+        model->contexts[context].shorter = next;
+    }
+    return next;
+}
+
+/* Read the whole table; false without memory. */
+bool g2p_preload(struct model *model)
+{
+    const char *end = model->table + model->table_size;
+    for (const char *line = model->table, *next; line < end; line = next + 1) {
+        if (!(next = memchr(line, '\n', (size_t)(end - line))))
+            next = end;
+        const char *tab = memchr(line, '\t', (size_t)(next - line));
+        if (tab && tab - line <= CONTEXT &&
+            context_with(model, line, (size_t)(tab - line), tab + 1, (size_t)(next - tab - 1)) == NONE)
+            return false;
+    }
+    for (size_t at = 0; at < model->context_count; at++) {
+        if (!read_row(model, (uint32_t)at) || (model->contexts[at].size && shortened(model, (uint32_t)at) == NONE))
+            return false;
+        for (size_t one = 0; one < model->contexts[at].entry_count; one++) {
+            size_t place = model->contexts[at].first_entry + one;
+            int32_t next = following(model, (uint32_t)at, &model->entries[place]);
+            if (next == NONE)
+                return false;
+            model->entries[place].next = next;
+        }
+    }
+    return true;
 }
 
 /* It calls itself once for each unit of the context, at most nine deep. */
@@ -162,46 +271,29 @@ bool g2p_step(struct model *model, uint32_t context, int first, int second, stru
         }
     }
     struct step shorter = {0.0, 0, 0};
-    size_t size = model->contexts[context].size;
-    if (size) {
-        char name[CONTEXT];
-        memcpy(name, model->contexts[context].name, size);
-        int32_t next = model->contexts[context].shorter;
-        if (next == NONE && (next = g2p_context(model, name + 2, size - 2)) == NONE)
-            return false;
-        model->contexts[context].shorter = next;
-        if (!g2p_step(model, (uint32_t)next, first, second, &shorter))
+    if (model->contexts[context].size) {
+        int32_t next = shortened(model, context);
+        if (next == NONE || !g2p_step(model, (uint32_t)next, first, second, &shorter))
             return false;
     }
-    const char *row = model->contexts[context].row;
-    size_t row_size = row ? model->contexts[context].row_size : 0, count = 0;
-    if (row)
-        shorter.spent += model->set.cost[(int)row[0]];
-    if (!reserve(&model->found, &model->found_room, row_size / 4 + shorter.count + 1, sizeof *model->found))
+    if (!read_row(model, context))
+        return false;
+    size_t entry_count = model->contexts[context].entry_count, count = 0;
+    shorter.spent += model->contexts[context].backoff;
+    if (!reserve(&model->found, &model->found_room, entry_count + shorter.count + 1, sizeof *model->found))
         return false;
     if (!++model->seen_stamp) {
         memset(model->seen, 0, model->unit_count * sizeof *model->seen);
         model->seen_stamp = 1;
     }
-    for (size_t at = 1; at + 4 <= row_size; at += 4) {
-        const char *entry = row + at;
-        if ((entry[0] | entry[1] | entry[2]) & 128 || entry[3] < '0' || entry[3] > '9')
+    for (size_t at = 0; at < entry_count; at++) {
+        struct entry *entry = &model->entries[model->contexts[context].first_entry + at];
+        if (!wanted(&model->units[entry->unit], first, second))
             continue;
-        int unit = model->unit_named[entry[0] << 7 | entry[1]];
-        double cost = model->set.cost[(int)entry[2]];
-        if (unit < 0 || cost < 0 || !wanted(&model->units[unit], first, second))
-            continue;
-        char name[CONTEXT + 2];
-        memcpy(name, model->contexts[context].name, size);
-        memcpy(name + size, entry, 2);
-        size_t kept = 2 * (size_t)(entry[3] - '0');
-        if (kept > size + 2)
-            kept = size + 2;
-        int32_t next = g2p_context(model, name + size + 2 - kept, kept);
-        if (next == NONE)
+        if (entry->next == NONE && (entry->next = following(model, context, entry)) == NONE)
             return false;
-        model->seen[unit] = model->seen_stamp;
-        put_in_order(model, count++, (struct arc){cost, (uint32_t)next, (uint32_t)unit});
+        model->seen[entry->unit] = model->seen_stamp;
+        put_in_order(model, count++, (struct arc){model->set.cost[(int)entry->cost], (uint32_t)entry->next, entry->unit});
     }
     if (!count)
         *step = shorter;
@@ -236,7 +328,7 @@ void g2p_close(struct model *model)
     if (!model)
         return;
     void *owned[] = {
-        model->units, model->seen, model->contexts, model->context_slots, model->steps, model->arcs, model->found,
+        model->units, model->seen, model->contexts, model->context_slots, model->entries, model->steps, model->arcs, model->found,
         model->written, model->written_slots, model->one.items, model->one.slots, model->two.items, model->two.slots,
         model->items, model->best, model->places, model->word, model->readings, model->merged, model->text,
         model->answer, model->shares, model,

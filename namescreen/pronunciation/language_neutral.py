@@ -13,7 +13,7 @@ from __future__ import annotations
 
 import re
 from functools import lru_cache
-from itertools import groupby
+from itertools import chain, groupby
 
 from .phones import VOWELS
 from .pronouncing import Pronunciation
@@ -27,8 +27,13 @@ _VALUES = {
     "u": "UW", "y": "IY", "j": "Y", "c": "K", "q": "K", "w": "V", "b": "B", "d": "D", "f": "F", "g": "G", "h": "HH",
     "k": "K", "l": "L", "m": "M", "n": "N", "p": "P", "r": "R", "s": "S", "t": "T", "v": "V", "z": "Z",
 }  # fmt: skip
-_LETTERS = re.compile("|".join(f"({letters})" for letters in _VALUES))
-_SOUNDS = tuple(value.split() for value in _VALUES.values())
+_BY_NEXT = [letters for letters in _VALUES if "?" in letters]
+"""Letters whose value depends on the next one."""
+_LETTERS = re.compile(f"({'|'.join(_BY_NEXT)})|({'|'.join(one for one in _VALUES if one not in _BY_NEXT)})")
+_SOUNDS = {
+    (letters[0], "") if letters in _BY_NEXT else ("", letters): tuple(value.split())
+    for letters, value in _VALUES.items()
+}
 
 
 @lru_cache(maxsize=1 << 16)
@@ -36,7 +41,7 @@ def language_neutral_reading(word: str) -> Pronunciation | None:
     """The reading by the letters' international values; None without a vowel or with letters beyond a to z."""
     if not (word.isascii() and word.isalpha() and word.islower()):
         return None
-    sounds = [sound for found in _LETTERS.finditer(word) for sound in _SOUNDS[(found.lastindex or 1) - 1]]
+    sounds = chain.from_iterable(map(_SOUNDS.__getitem__, _LETTERS.findall(word)))
     phones = [sound for sound, _ in groupby(sounds)]  # a doubled letter is the same sound, held
     vowels = [at for at, phone in enumerate(phones) if phone in VOWELS]
     if not vowels:

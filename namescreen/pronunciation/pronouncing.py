@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
 from operator import itemgetter
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from ..text import fold
 from .dictionary import known_readings
@@ -35,8 +34,7 @@ _NEVER_DOUBLED = "hjkqvwxy"
 does, KWIKK or WIXXO, is read as with one. No letter stands three times running."""
 
 
-@dataclass(frozen=True, slots=True)
-class Pronunciation:
+class Pronunciation(NamedTuple):
     """One reading.
 
     `phones` are ARPAbet symbols, vowels with a stress digit; `source` says where the reading comes from:

@@ -24,7 +24,6 @@ __all__ = ["RIME", "reading_by_rime"]
 
 RIME = re.compile(r"(?:(?<=q)u)?([aeiouy]+[^aeiouy]+e|[aeiouy]{2,}[^aeiouy]*)$")
 """The letters of a word's last syllable from its vowel on, with a silent e or at least two vowel letters."""
-_STRESS = str.maketrans("", "", "12")
 _SEARCHED = 24
 """Readings that are searched for one that ends in the rime."""
 
@@ -43,11 +42,15 @@ def reading_by_rime(word: str) -> Pronunciation | None:
         ending = [
             (reading, probability)
             for reading, probability in joint_model().readings(letters, _SEARCHED)
-            if (plain := reading.translate(_STRESS)).endswith(sound)
+            if (plain := _unstressed(reading)).endswith(sound)
             and not VOWEL_LETTERS.issuperset(plain[-len(sound) - 1 : -len(sound)])
         ]
         if ending:
-            begun = (Prefix.similarity(reading.translate(_STRESS), usual[0].code) for reading, _ in ending)
+            begun = (Prefix.similarity(_unstressed(reading), usual[0].code) for reading, _ in ending)
             reading, probability = max(zip(begun, ending, strict=True), key=itemgetter(0))[1]
             return Pronunciation(from_marked(reading), "spelling", probability)
     return None
+
+
+def _unstressed(marked: str) -> str:
+    return marked.replace("1", "").replace("2", "")

@@ -6,13 +6,17 @@ other words are everyday eye spellings of our own choice.
 
 from __future__ import annotations
 
+import random
+
 import pytest
 
 from namescreen import compare
+from namescreen.closeness import respelling, vocabulary
 from namescreen.closeness.features import features
-from namescreen.closeness.respelling import heard_parts
-from namescreen.closeness.vocabulary import meant
+from namescreen.closeness.respelling import heard_parts, heard_word
+from namescreen.closeness.vocabulary import expect_many, meant, segmentations
 from namescreen.closeness.word_meaning import meaning
+from namescreen.lexicon import foreign_filter
 
 
 @pytest.mark.parametrize(
@@ -84,3 +88,34 @@ def test_coined_words_with_one_combining_form_share_its_meaning() -> None:
     assert [word.letters for word in features("Lithovane").segmentations[1]] == ["litho", "vane"]
     alike, apart = compare("Thermoquen", "Thermovaz"), compare("Thermoquen", "Hydrovaz")
     assert alike.meaning > apart.meaning
+
+
+def test_words_are_heard_and_divided_alike_where_there_are_many(monkeypatch: pytest.MonkeyPatch) -> None:
+    rng = random.Random(5)
+    starts = [
+        "super",
+        "kup",
+        "hydro",
+        "zar",
+        "ekettle",
+        "supa",
+        "tru",
+        "home",
+        "vo",
+        "nite",
+        "herb",
+        "photo",
+        "quiq",
+        "sno",
+    ]
+    words = ["".join(rng.choices(starts, k=2)) for _ in range(150)] + starts
+
+    def found() -> list[tuple[object, ...]]:
+        return [tuple(work.__wrapped__(word) for work in (segmentations, heard_word, heard_parts)) for word in words]
+
+    before = found()
+    for module, name in ((respelling, "_heard"), (vocabulary, "_parts_seen"), (foreign_filter, "_ask")):
+        monkeypatch.setattr(module, name, getattr(module, name))  # put back at the end
+    expect_many()
+    assert found() == before
+    foreign_filter._may_be.cache_clear()

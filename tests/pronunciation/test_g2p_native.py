@@ -68,6 +68,20 @@ def test_what_is_no_word(word: str) -> None:
     same(word)
 
 
+def test_a_table_that_was_read_beforehand_gives_the_same() -> None:
+    read = JointModel(*TABLES)
+    read.preload()
+    for word in [
+        "",
+        "a",
+        "zorvex",
+        "thymepot",
+        "x\n",
+        *[word for word, _ in open_table("pronunciations.tsv").items()][::997],
+    ]:
+        assert read.readings(word, ALL) == COMPILED.readings(word, ALL), word
+
+
 def test_long_words() -> None:
     letters = random.Random(7)
     same("planter" * 40)
