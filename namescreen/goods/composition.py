@@ -28,6 +28,7 @@ __all__ = [
     "holds_praised_image",
     "is_coined_own",
     "is_name_on_labels",
+    "is_own_compound",
     "is_own_name",
     "is_picture",
     "is_surname_alone",
@@ -58,6 +59,12 @@ SCENES = frozenset(("noun.event", "noun.time", "noun.feeling", "noun.communicati
                     "verb.weather", "verb.perception", "verb.body", "verb.emotion"))  # fmt: skip
 """Fields of words for what happens, is heard, felt or told, which give a picture too (an ebb, a lullaby): held to be so
 only of goods whose labels are known not to have them."""
+
+
+PICTURES = frozenset(("noun.phenomenon", "noun.plant", "noun.animal", "noun.event", "noun.feeling", "noun.object"))
+"""Fields of words that give a picture as the last part of a compound, whatever labels say with them."""
+_OF_GOODS = frozenset("care ware wares wear craft gear kit set pack box mix line".split())
+"""Last parts that make a word for goods of what stands before them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,6 +195,26 @@ def _is_noun_without_tie(one: Judged) -> bool:
     if one.coined or not (kinds(one.stands_for) & SAID_OF_ANYTHING or is_without_tie(one)):
         return False
     return bool(domains & (IMAGES if kinds(one.stands_for) & SAID_OF_ANYTHING else IMAGES | {"noun.artifact"}))
+
+
+def is_own_compound(name_words: tuple[str, ...], judged: tuple[Judged, ...], goods: str) -> bool:
+    """Whether a name is a closed compound that no dictionary has, and whose last part is another thing than the goods,
+    their parts or their making: a rope whistle is no lead, and willow, light and song are no goods of a maker.
+
+    A compound is a kind of what its last part names (Marchand 1969); who does it, and care and wear for goods, are such
+    parts too."""
+    if len(name_words) != 1 or len(judged) < 2 or any(one.meaning or one.heard for one in judged):
+        return False
+    last = judged[-1]
+    senses = lexicon().senses(last.word, labelled=False)
+    if not senses or senses[0].pos == "a" or last.evidence.names_goods or last.word in _OF_GOODS:
+        return False
+    told = last.evidence
+    loose = told.kind in (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED)
+    if not told.is_told or told.weight < TIED or loose:
+        return not base_form(last.word).endswith(("er", "or")) and not kinds(last.word) & (ANYONES | SAID_OF_ANYTHING)
+    fields = PICTURES if not context(goods).food else PICTURES - {"noun.plant", "noun.animal"}
+    return told.weight < IN_THE_GOODS and senses[0].domain in fields
 
 
 def has_coined_word(judged: tuple[Judged, ...]) -> bool:

@@ -32,7 +32,7 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
-from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, is_acronym
+from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
 from .known_places import comes_from
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_of
@@ -180,12 +180,6 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     return Judged(word, evidence, coined, told, heard=as_goods if _names_goods(as_goods, goods) else "", own=own)
 
 
-def _as_told_nothing(one: Judged) -> Judged:
-    gone = ("tie", "names the goods")
-    kept = tuple(0.0 if what in gone else value for what, value in zip(WORD, one.asked, strict=True))
-    return replace(one, evidence=NOTHING, asked=kept)
-
-
 def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
     """A word of another language, judged by what it means; None if its meaning has no content word."""
     meant = judge_phrase(meaning.english, goods) or judge_phrase(word, goods)
@@ -193,7 +187,7 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
         return None
     term = term_for(meaning.english, goods) if meant.evidence.kind is EvidenceKind.TERM else None
     if term is not None and term.by_image:  # a moon bag is no bolso luna
-        meant = _as_told_nothing(meant)
+        meant = as_told_nothing(meant)
     evidence, asked = meant.evidence, [*meant.asked]
     if meaning.said.weight > evidence.weight:
         evidence = replace(meaning.said, names_goods=meaning.said.names_goods or evidence.names_goods)

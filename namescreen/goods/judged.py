@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ..lexicon import lexicon, zipf
 from .description import NOTHING, Evidence
@@ -11,7 +11,8 @@ from .places import place_of
 from .proper_names import is_surname
 from .trade_words import is_term, meaning_of
 
-__all__ = ["IN_USE", "LONGEST_ACRONYM", "SHORTEST_ACRONYM", "WORD", "Judged", "Meaning", "is_acronym"]
+__all__ = ["IN_USE", "LONGEST_ACRONYM", "SHORTEST_ACRONYM", "WORD", "Judged", "Meaning", "as_told_nothing",
+           "is_acronym"]  # fmt: skip
 
 WORD = (
     "tie", "names the goods", "in the goods", "head of the goods", "associated", "associated with the item",
@@ -78,6 +79,13 @@ class Judged:
         if self.coined:
             return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
         return f'"{self.word}"{means} {_without_tie(self.word, american=american)}'
+
+
+def as_told_nothing(one: Judged) -> Judged:
+    """A word as if nothing tied it to the goods."""
+    gone = ("tie", "names the goods")
+    kept = tuple(0.0 if what in gone else value for what, value in zip(WORD, one.asked, strict=True))
+    return replace(one, evidence=NOTHING, asked=kept)
 
 
 def _without_tie(word: str, *, american: bool) -> str:

@@ -8,6 +8,7 @@ from .composition import (
     has_coined_word,
     holds_praised_image,
     is_name_on_labels,
+    is_own_compound,
     is_own_name,
     is_ware_with_label_words,
     is_without_tie,
@@ -156,7 +157,8 @@ def finding_of(
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
     why = strongest.reason(american=american) if strongest else NO_CONTENT_WORD
-    if category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged):
+    own = category in CATEGORIES[:2] and is_own_compound(plain_words(name), judged, goods)
+    if own or (category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged)):
         category, points = "suggestive", OWN_SCORE
     tied = category in CATEGORIES[:2] or any(one.evidence.is_told for one in judged)
     if tied and not translated and _has_two_senses(name, goods, judged):

@@ -10,8 +10,9 @@ from itertools import pairwise
 from ..lexicon import lexicon
 from .classification import likely_classes
 from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
-from .judged import WORD, Judged
+from .judged import WORD, Judged, as_told_nothing
 from .quantities import measure, quantity
+from .trade_words import term_for
 
 __all__ = ["told_together"]
 
@@ -32,9 +33,20 @@ TIED = 0.5
 def told_together(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:
     """The words as judged, each by what it says with its neighbours, if that says more."""
     told = [*judged]
+    for at in _lone_images(judged, goods):
+        told[at] = as_told_nothing(told[at])
     for at, found in (*_measures(judged, goods), *_of_pairs(judged, goods)):
         told[at] = _as_told(told[at], found)
     return tuple(told)
+
+
+def _lone_images(judged: tuple[Judged, ...], goods: str) -> list[int]:
+    """The everyday words that stand for a sort of the goods, beside words that neither name these nor are a sort: a
+    moon bag is a bag, and a moon stitch none."""
+    terms = [term_for(one.word, goods) if one.evidence.kind is EvidenceKind.TERM else None for one in judged]
+    images = [at for at, term in enumerate(terms) if term is not None and term.by_image]
+    beside = len(judged) > len(images) and not any(one.evidence.names_goods for one in judged)
+    return images if beside else []
 
 
 def _measures(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evidence]]:
