@@ -11,10 +11,11 @@ from ..lexicon import kinds, lexicon, words_of_kind, zipf
 from ..tables import open_table
 from ..text import best_split
 from .context import context
-from .description import NOTHING, Evidence, EvidenceKind, in_context
+from .description import KEPT_AWAY, NOTHING, Evidence, EvidenceKind, in_context
 from .phrases import base_form, plain_words
 from .places import place_of
 from .proper_names import is_trade_name
+from .respelt import respellings
 from .trade_table import is_term
 from .trade_words import term_for
 
@@ -45,6 +46,8 @@ SOUNDS_LIKE = 0.88
 LONG, LONG_SOUNDS_LIKE = 6, 0.84
 """Similarity in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85; of
 long words, which few others are like, less is enough: bysicle and bicycle have 0.85."""
+RESPELT_SOUNDS_LIKE = 0.81
+"""The same of a word that is respelt as traders do, letter by letter: shyld and shield have 0.82."""
 KNOWN_SOUNDS_LIKE = 0.97
 """The same of a word that is known itself, and means something else: a petal is no pedal, a doe is heard as dough."""
 RESPELT = 0.85
@@ -155,7 +158,7 @@ def _qualities(goods: str) -> dict[str, float]:
     """Words for qualities that goods of this kind may have, with their weight."""
     of_kind = ("laudatory", "quality", "taste") if context(goods).food else ("laudatory", "quality")
     known = (word for kind in of_kind for word in words_of_kind(kind) if zipf(word) >= KNOWN_TO_READERS)
-    return dict.fromkeys(known, 0.7)
+    return dict.fromkeys((*known, *KEPT_AWAY), 0.7)
 
 
 @lru_cache(maxsize=1 << 13)
@@ -221,7 +224,7 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
         for other in dict.fromkeys((*near, *_own_words(goods), *meant)):
             weight = 0.95 * max(_describing(other, goods), _said(other, goods) if other in meant else 0.0)
             least = LONG_SOUNDS_LIKE if min(len(form), len(other)) >= LONG else SOUNDS_LIKE
-            least = KNOWN_SOUNDS_LIKE if known else least
+            least = KNOWN_SOUNDS_LIKE if known else RESPELT_SOUNDS_LIKE if other in meant else least
             plural = other == form and word[-1] == "z"  # bagz; candles is spelt as it should be
             alike = max(sounds_alike(way, other) for way in (form, *respelt))
             if (other != form or plural) and weight > best.weight and alike >= least:
@@ -253,7 +256,9 @@ def _homophones(word: str) -> tuple[str, ...]:
 
     if not word.isascii() or lexicon().known(word):
         return ()
-    return tuple(dict.fromkeys(heard for code in likely_codes(word) for heard in words_heard(code)))
+    heard = [heard for code in likely_codes(word) for heard in words_heard(code)]
+    respelt = (one for one in respellings(word) if sounds_alike(word, one) >= RESPELT_SOUNDS_LIKE)
+    return tuple(dict.fromkeys((*heard, *respelt)))
 
 
 @lru_cache(maxsize=1 << 14)

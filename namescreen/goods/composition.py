@@ -11,6 +11,7 @@ from ..lexicon import kinds, lexicon, name_rank
 from .animals import is_animal
 from .context import context
 from .description import PROVIDER, EvidenceKind
+from .initials import are_initials
 from .judged import Judged, is_acronym
 from .materials import is_stuff
 from .phrases import base_form, items
@@ -164,7 +165,7 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
 def _is_material_or_grade(one: Judged) -> bool:
     """Whether a word is a material of the goods, or one that labels of the like say; also a letter, figure or code that
     is a size or grade of them."""
-    code = len(one.word) == 1 or not one.word.isalpha() or is_acronym(one.word)
+    code = len(one.word) == 1 or not one.word.isalpha() or is_acronym(one.word) or are_initials(one.word)
     said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED
     return (said and (code or is_stuff(base_form(one.stands_for)))) or one.evidence.kind is EvidenceKind.MATERIAL
 

@@ -29,7 +29,7 @@ from .qualities import quality_like
 from .trade_words import TradeTerm, called, term_for
 
 __all__ = [
-    "DESCRIBES", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
+    "DESCRIBES", "KEPT_AWAY", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
     "describe_in_conflict", "describe_plainly", "in_context", "most_associated", "named_goods",
     "of_a_kind", "of_kind", "of_term", "says_what_is_kept_away",
 ]  # fmt: skip

@@ -32,6 +32,7 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
+from .initials import stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
 from .known_places import comes_from
 from .phrases import base_form, items, plain_words
@@ -165,6 +166,9 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
     unknown = [understood(word, goods), initials_of(word, goods)] if coined or is_acronym(word) else []
+    stood = stands_for(word, goods)
+    coined = coined and not stood.is_told
+    unknown.append(stood)
     if personal and (coined or len(word) == 1):
         found.append(Evidence(SURNAME, "written as a surname, or an initial before it", kind=EvidenceKind.SURNAME))
     evidence = max((*found, *unknown), key=lambda one: (one.weight, one.why))

@@ -60,8 +60,9 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         amount = quantity(first.word, second.word, goods)
         if amount is not None:
             yield from ((at, amount), (at + 1, amount))
-        if not first.coined and says_what_is_kept_away(f"{first.word} {second.word}"):
-            yield at, of_kind("quality")
+        said = f"{first.heard or first.word} {second.heard or second.word}"
+        if not first.coined and says_what_is_kept_away(said):
+            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE

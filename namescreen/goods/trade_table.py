@@ -17,7 +17,7 @@ from ..text.inflection import other_number
 from .words import base_form
 
 __all__ = [
-    "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "alike", "areas_of", "areas_of_part",
+    "LABEL_LANGUAGES", "LONGEST_TERM", "RESPELT", "Area", "LabelSense", "alike", "area_of", "areas_of", "areas_of_part",
     "goods_of", "is_said_in_english", "is_term", "label_senses", "meaning_of",
 ]  # fmt: skip
 
@@ -66,7 +66,7 @@ class LabelSense:
 
 def is_term(words: str) -> bool:
     """Whether folded words, parted by spaces, are a term of some trade in English."""
-    return not words.startswith(("*", "+", "=")) and ":" not in words and words in open_table(_TABLE)
+    return not words.startswith(("*", "+", "=", "^")) and ":" not in words and words in open_table(_TABLE)
 
 
 @lru_cache(maxsize=1 << 14)
@@ -142,11 +142,12 @@ def alike(ware: Area) -> Mapping[str, float]:
 
 
 def _areas(numbers: str) -> tuple[Area, ...]:
-    return tuple(map(_area, numbers.split()))
+    return tuple(map(area_of, numbers.split()))
 
 
 @lru_cache(maxsize=1 << 11)
-def _area(number: str) -> Area:
+def area_of(number: str) -> Area:
+    """The area of a number of the table."""
     classes, named, what = (open_table(_TABLE).get(f"*{number}") or "||").split("|")
     ware = what.removeprefix("=")
     told = what if ware == what else f'said of "{ware}" on labels'

@@ -21,7 +21,7 @@ from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, l
 from .words import base_form
 
 __all__ = [
-    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_code", "is_term", "is_unsaid", "label_term",
+    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_code", "is_of_trade", "is_term", "is_told_of", "is_unsaid", "label_term",
     "meaning_of", "term_for",
 ]  # fmt: skip
 
@@ -76,7 +76,7 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     told = _told(words, tuple(areas), goods, ordinary=ordinary)
     if told is not None and told.weight >= PART:
         return told
-    if is_code(words) and (trade := next((one for one in areas if _is_of_trade(one, goods)), None)):
+    if is_code(words) and (trade := next((one for one in areas if is_of_trade(one, goods)), None)):
         return TradeTerm(CODE, trade.what)
     kept = PART * (ORDINARY if ordinary else 1.0)
     near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
@@ -119,7 +119,7 @@ def is_code(words: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 14)
-def _is_of_trade(area: Area, goods: str) -> bool:
+def is_of_trade(area: Area, goods: str) -> bool:
     """Whether goods are parts of those that a term is told of, or of their class: codes are read across a trade."""
     said = {one.word for one in context(goods).words}
     if any(set(name.split()) <= said for name in area.names):
@@ -171,7 +171,7 @@ def _nearness(area: Area, goods: str) -> float:
     """How near the goods are to those that a term is told of, 0 for others."""
     around = context(goods)
     if area.is_narrow:
-        return NAMED if _covers(area, goods) else 0.0
+        return NAMED if is_told_of(area, goods) else 0.0
     if not area.is_ware:
         if {one.word for one in around.words} & {*area.names}:
             return NAMED
@@ -187,7 +187,7 @@ def _nearness(area: Area, goods: str) -> float:
     return NEAR if any(one.names_goods and one.weight >= NEAR for one in near) else 0.0
 
 
-def _covers(area: Area, goods: str) -> bool:
+def is_told_of(area: Area, goods: str) -> bool:
     """Whether goods are called as those of an area, or by a word that these cover: a beanie is headgear; of goods for
     an animal also by their head (bedding for hamsters: animal bedding)."""
     heads = {item.head for item in items(goods)}

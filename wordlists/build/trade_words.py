@@ -1,10 +1,11 @@
-"""Turn trade_words.txt, ground_terms.txt and label_words*.txt of wordlists/curated into wordlists/trade_words.tsv:
-words of trades -> where they are told of.
+"""Turn trade_words.txt, ground_terms*.txt, initials.txt and label_words*.txt of wordlists/curated into
+wordlists/trade_words.tsv: words of trades -> where they are told of.
 
 python wordlists/build/trade_words.py [--to FOLDER]
 
 term -> numbers of areas, separated by spaces; +WORD -> the same of a word of longer terms, or of another form;
 LANGUAGE:term -> ENGLISH|NUMBERS, separated by ";", ENGLISH after ~ where only a spelling with accents means it;
+^INITIALS -> NUMBER=what they stand for on such goods, separated by ";";
 *NUMBER -> CLASSES|GOODS|WHAT of that area, goods in base form, WHAT =WARE for one of labels; =NUMBER -> NUMBER:COSINE
 of the wares of which labels say the same. Terms are divided and folded as names are; a spelling with accents has a row
 of its own where another word is folded alike.
@@ -65,7 +66,8 @@ def build() -> tuple[bytes, str]:
             else:
                 numbers = terms[_as_name(one)]
             numbers += [] if number in numbers else [number]
-    rows = [*areas.items(), *((term, " ".join(numbers)) for term, numbers in terms.items())]
+    initials = _initials(areas, foreign)
+    rows = [*areas.items(), *initials, *((term, " ".join(numbers)) for term, numbers in terms.items())]
     rows += _parts(terms, {*wares.values()})
     rows += _alike(said_of)
     of_names = {number: areas[f"*{number}"].split("|")[1].split(",") for number in wares.values()}
@@ -126,7 +128,7 @@ def _without_known(
     kept: dict[str, dict[str, list[str]]] = {}
     for spelling, senses in spellings.items():
         for english, numbers in senses.items():
-            known = best if len(spellings) == 1 and not any(english in names[one] for one in numbers) else set()
+            known = best if len(spellings) == 1 and not any(english in names.get(one, ()) for one in numbers) else set()
             said = terms.get(_as_name(english), []) if known & {english, base_form(english)} else []
             if rest := [one for one in numbers if one not in said]:
                 kept.setdefault(spelling, {})[english] = rest
@@ -157,6 +159,22 @@ def _lines(files: str) -> Iterator[tuple[str, ...]]:
         for line in path.read_text(encoding="utf-8").splitlines():
             if line and not line.startswith("#"):
                 yield tuple(part.strip() for part in line.split("|"))
+
+
+def _initials(areas: dict[str, str], foreign: dict[str, dict[str, dict[str, list[str]]]]) -> list[tuple[str, str]]:
+    """The rows of initials of trades; those of another language are added to what labels say in it."""
+    found: dict[str, list[str]] = defaultdict(list)
+    for goods, words in _lines("initials.txt"):
+        number = _number(areas, "0", goods, "initials of the trade")
+        for one in words.split(","):
+            letters, _, stands_for = one.strip().partition("=")
+            language, _, rest = letters.rpartition(":")
+            key = _as_name(rest)
+            if language:
+                foreign[f"{language}:{key}"][rest.lower()][stands_for].append(number)
+            elif key:
+                found[f"^{key}"].append(f"{number}={stands_for}")
+    return [(key, ";".join(entries)) for key, entries in found.items()]
 
 
 def _series(words: str) -> Iterator[str]:
