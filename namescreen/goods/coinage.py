@@ -15,13 +15,14 @@ from .description import KEPT_AWAY, NOTHING, Evidence, EvidenceKind, in_context
 from .phrases import base_form, plain_words
 from .places import place_of
 from .proper_names import is_trade_name
-from .respelt import respellings
+from .respelt import compounds, respellings
 from .trade_table import is_term
 from .trade_words import term_for
 
 __all__ = [
     "SOUNDS_LIKE",
     "as_heard",
+    "as_respelt",
     "divided",
     "heard_as",
     "heard_word",
@@ -291,6 +292,25 @@ def as_heard(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
         return words
     rest = {one: _everyday_homophone(one) for one in strange if one not in misspelt}
     return tuple(rest.get(one) or one for one in words)
+
+
+@lru_cache(maxsize=1 << 12)
+def as_respelt(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
+    """The words of a name, a closed one that is respelt in both parts as the words that are meant, if these are one
+    word of a dictionary, say what goods keep off, or both describe them (wethertyte: weather, tight)."""
+    told = []
+    for word in words:
+        pairs = compounds(word) if is_coined(word) else ()
+        telling = (one for one in pairs if _says_something(one, goods))
+        meant = (one for one in telling if sounds_alike(word, "".join(one)) >= SOUNDS_LIKE)
+        told += next(meant, (word,))
+    return tuple(told)
+
+
+def _says_something(pair: tuple[str, str], goods: str) -> bool:
+    known = any(lexicon().known(by.join(pair)) for by in ("", "-", " "))
+    tells = [_tie(one, goods) >= PART_TELLS or one in _qualities(goods) for one in pair]
+    return all(tells) or (any(tells) and (known or pair[1] in KEPT_AWAY))
 
 
 def _everyday_homophone(word: str) -> str:

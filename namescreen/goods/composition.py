@@ -47,6 +47,8 @@ NO_TIE = 0.35
 """Evidence below this is no tie to the goods; ours, as the weights in `description`."""
 TIED = 0.5
 """Evidence from which a word beside a coined one, a surname or a place is taken to describe."""
+SAID_NEARBY = 0.4
+"""Evidence from which a term of several words, which mean little else, is said of the goods."""
 IN_THE_GOODS = 0.9
 """Evidence that a word of the list of goods has."""
 ANYONES = frozenset(("generic head", "laudatory", "people", "company form"))
@@ -153,6 +155,8 @@ def may_name_goods(judged: tuple[Judged, ...]) -> bool:
 def only_describes(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
+    if len(judged) == 1 and (_is_kind_by_name(judged[0]) or _is_long_term(judged[0])):
+        return True
     if len(judged) == 1:
         return _is_material_or_grade(judged[0]) and (" " not in judged[0].stands_for or is_code(judged[0].word))
     qualities = [is_quality(one.stands_for) for one in judged]
@@ -160,6 +164,17 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
         return False  # a gentle giant is someone, however large
     tied = all(quality or _weighs(one) >= TIED for quality, one in zip(qualities, judged, strict=True))
     return tied and any(qualities)
+
+
+def _is_kind_by_name(one: Judged) -> bool:
+    """Whether a word before the name of the goods is a kind of them, by a dictionary or lists of goods."""
+    return one.evidence.kind is EvidenceKind.SORT and _weighs(one) >= TIED
+
+
+def _is_long_term(one: Judged) -> bool:
+    """Whether several words are one term that labels of such goods or near ones say (freshly ground), and no picture."""
+    said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= SAID_NEARBY
+    return said and " " in one.stands_for and not is_picture(one.stands_for)
 
 
 def _is_material_or_grade(one: Judged) -> bool:

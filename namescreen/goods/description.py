@@ -87,6 +87,7 @@ class EvidenceKind(Enum):
     TERM = "a term of the trade"
     DOMAIN_ENDING = "a domain ending"
     PLACE = "a place that the goods may come from"
+    SORT = "a kind of the goods"
 
 
 @dataclass(frozen=True, slots=True)
@@ -319,7 +320,7 @@ def _in_phrase(word: str, around: Context, goods: str) -> Evidence:
             or lexicon().known(f"{word} {head}")
             or f"b:{phrase}" in open_table("class_weights.tsv")
         ):
-            return Evidence(PHRASE, f'"{word} {head}" is a kind of them')
+            return Evidence(PHRASE, f'"{word} {head}" is a kind of them', kind=EvidenceKind.SORT)
     return NOTHING
 
 

@@ -16,7 +16,7 @@ from ..tables import open_table
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import chance_of_one_class
-from .coinage import as_heard, divided, heard_as, heard_word, initials_of, is_coined, understood
+from .coinage import as_heard, as_respelt, divided, heard_as, heard_word, initials_of, is_coined, understood
 from .composition import is_picture
 from .context import context
 from .description import (
@@ -76,7 +76,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
     borne = after_given_name(plain)
-    said += [way for way in (as_heard(plain, goods),) if way != plain and not meanings]
+    said += [way for way in (as_heard(plain, goods), as_respelt(plain, goods)) if way != plain and not meanings]
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         content = _content_words(words, goods, meanings, borne)

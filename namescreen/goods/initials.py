@@ -1,6 +1,6 @@
 """Initials and abbreviations of trades with what they stand for: LED on lamps, EVA on mats (TMEP 1209.03(h)).
 
-Written from memory and incomplete (wordlists/curated/initials.txt); initials that are not listed may still be a term."""
+Written from memory and incomplete (wordlists/curated/initials.txt); others may still be a term."""
 
 from __future__ import annotations
 

@@ -5,11 +5,12 @@ is meant (TMEP 1209.03(j)). From memory of shops' names."""
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 
 from ..lexicon import lexicon, zipf
 
-__all__ = ["respellings"]
+__all__ = ["compounds", "respellings"]
 
 _WAYS = (
     ("kw", ("qu",)), ("kk", ("k", "ck", "cc")), ("k", ("c", "ck", "ch")), ("x", ("cks", "cs", "ks", "ex", "ct")),
@@ -18,31 +19,57 @@ _WAYS = (
     ("eez", ("eas", "ees")), ("ie", ("y",)), ("ey", ("y",)), ("z", ("s", "se")), ("f", ("ph", "gh")), ("ph", ("f",)),
     ("oo", ("o", "ou", "u", "ew")), ("u", ("ou", "oo", "ew", "o")), ("e", ("ea", "ee")), ("a", ("er", "ai")),
     ("ay", ("ai", "a")), ("ai", ("a", "ay")), ("o", ("ow", "oa")), ("s", ("c", "ss", "sc")), ("w", ("wh",)),
-    ("sh", ("ch", "ti")), ("kr", ("cr",)), ("n", ("kn", "ne")), ("r", ("wr",)), ("j", ("g", "dg")), ("t", ("th", "tt", "te")),
-    ("d", ("dd", "de")), ("l", ("ll", "le")), ("p", ("pp", "pe")), ("m", ("mm", "mb", "me")), ("g", ("gg", "gh")),
+    ("sh", ("ch", "ti")), ("kr", ("cr",)), ("n", ("kn", "ne")), ("r", ("wr",)), ("j", ("g", "dg")),
+    ("t", ("th", "tt", "te")), ("d", ("dd", "de")), ("l", ("ll", "le")), ("p", ("pp", "pe")), ("m", ("mm", "mb", "me")), ("g", ("gg", "gh")),
     ("pp", ("p",)), ("tt", ("t",)), ("ll", ("l",)), ("nn", ("n",)), ("ss", ("s",)), ("rr", ("r",)), ("dd", ("d",)),
     ("gg", ("g",)), ("zz", ("z", "s")), ("ff", ("f",)), ("mm", ("m",)), ("aa", ("a", "ai")), ("th", ("the",)),
 )  # fmt: skip
 """What traders write, and what is written in full."""
-STEPS, MOST = 3, 1200
-"""The most letters that are changed, and the most spellings that are looked at."""
+STEPS, MOST, MOST_OF_PART = 3, 1200, 120
+"""The most letters that are changed, and the most spellings that are looked at, of a part of a closed word fewer."""
 EVERYDAY = 3.0
 """Zipf value from which readers know the word that is meant."""
-SHORTEST = 3
+SHORTEST, LEAST_PART = 3, 3
+_CLUES = re.compile(r"[kqxz]|y[lnt]|ite|ph|ee|oo|the|([bdfglmnprst])\1")
+"""What a closed word must hold for a respelling to be looked for: it takes time."""
 
 
 @lru_cache(maxsize=1 << 12)
 def respellings(word: str) -> tuple[str, ...]:
     """The everyday words that an unknown folded `word` is a respelling of, those with the fewest changes first."""
-    if not word.isascii() or not word.isalpha() or len(word) < SHORTEST or lexicon().known(word):
+    strange = word.isascii() and word.isalpha() and not lexicon().known(word)
+    return _respelt(word, MOST) if strange and len(word) >= SHORTEST else ()
+
+
+@lru_cache(maxsize=1 << 12)
+def compounds(word: str) -> tuple[tuple[str, str], ...]:
+    """The two everyday words that an unknown closed `word` may be a respelling of, one of which at least is not written
+    as it should be (wethertyte: weather, tight)."""
+    if not _CLUES.search(word) or lexicon().known(word) or not word.isascii() or not word.isalpha():
         return ()
+    found = []
+    for at in range(LEAST_PART, len(word) - LEAST_PART + 1):
+        last = _meant(word[at:])
+        first = _meant(word[:at]) if last else ()
+        found += [(one, other) for one in first for other in last if one + other != word]
+    return tuple(found)
+
+
+@lru_cache(maxsize=1 << 12)
+def _meant(part: str) -> tuple[str, ...]:
+    """What a part may be: itself, if it is an everyday word, and what it may be a respelling of."""
+    own = (part,) if lexicon().known(part) and zipf(part) >= EVERYDAY else ()
+    return own or _respelt(part, MOST_OF_PART)
+
+
+def _respelt(word: str, most: int) -> tuple[str, ...]:
     found: dict[str, None] = {}
     seen, layer = {word}, [word]
     for _ in range(STEPS):
         further = []
         for one in layer:
             for form in _changed(one):
-                if form not in seen and len(seen) < MOST:
+                if form not in seen and len(seen) < most:
                     seen.add(form)
                     further.append(form)
                     if zipf(form) >= EVERYDAY and lexicon().known(form):

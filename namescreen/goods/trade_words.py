@@ -21,8 +21,8 @@ from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, l
 from .words import base_form
 
 __all__ = [
-    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_code", "is_of_trade", "is_term", "is_told_of", "is_unsaid", "label_term",
-    "meaning_of", "term_for",
+    "LONGEST_TERM", "TradeTerm", "called", "covered_names", "is_code", "is_of_trade", "is_term", "is_told_of",
+    "is_unsaid", "label_term", "meaning_of", "term_for",
 ]  # fmt: skip
 
 _SORT = "a sort"

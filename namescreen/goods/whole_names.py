@@ -6,9 +6,11 @@ import unicodedata
 from collections.abc import Iterable
 from dataclasses import replace
 
+from ..lexicon import kinds
 from .continuum import CATEGORIES
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
 from .grounds import law_on, views_of
+from .qualities import is_praise
 from .slogans import message_in, slogan_in
 
 __all__ = ["BANAL", "SLOGAN", "SLOGANS", "as_a_sign", "message_of", "with_message"]
@@ -16,6 +18,14 @@ __all__ = ["BANAL", "SLOGAN", "SLOGANS", "as_a_sign", "message_of", "with_messag
 SLOGAN_SCORE = 0.35
 """The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
 SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
+HOW_MUCH = frozenset(
+    """
+    simply truly really absolutely purely totally utterly very just so always only ever forever quite genuinely
+    honestly seriously definitely certainly completely entirely positively naturally incredibly amazingly
+    unbelievably exceptionally extraordinarily outstandingly remarkably wonderfully most ever mighty
+    """.split()
+)
+"""Words that say how much, and tell no maker. From memory of English grammar."""
 BANAL = "a sign of punctuation or the like alone, which tells no maker (Joop!, T-191/08)"
 SIGN_SCORE = 0.1
 """The score of a sign that buyers take for no name. Ours, not fitted."""
@@ -24,7 +34,15 @@ _HINT = "Buyers take it for an ornament or an exclamation: put a word of your ow
 
 def message_of(words: tuple[str, ...], goods: str) -> str:
     """The language of the promotional or customary message that folded words are; "" if they are none."""
-    return slogan_in(words) or message_in(words, goods)
+    return slogan_in(words) or message_in(words, goods) or ("en" if _only_praises(words) else "")
+
+
+def _only_praises(words: tuple[str, ...]) -> bool:
+    """Whether English words are praise, and besides it only say how much (simply the finest)."""
+    said = [word for word in words if "function word" not in kinds(word)]
+    much = [word for word in said if word in HOW_MUCH]
+    rest = [word for word in said if word not in HOW_MUCH]
+    return bool(much) and bool(rest) and all("laudatory" in kinds(word) or is_praise(word, "en") for word in rest)
 
 
 def with_message(findings: list[LanguageFinding], language: str) -> list[LanguageFinding]:
