@@ -72,6 +72,17 @@ _FRAMED = re.compile(
 )
 """What comes after such words is part of what stands before."""
 CLOTHING, FOR_ANIMALS = 25, 18
+WHATEVER_CLOTH = frozenset((12, 15, 25, 28))
+"""The classes whose goods stay in them of whatever cloth or leather, by the headings of the Nice Classification."""
+_CLOTH = (
+    "cotton|wool|linen|silk|leather|canvas|felt|denim|suede|hemp|jute|tweed|velvet|polyester|nylon|acrylic|cashmere|merino"
+    "|mohair|alpaca|flannel|fleece|satin|twill|corduroy|oilcloth|oilskin|viscose|lambswool|sheepskin|cloth|fabric"
+)
+_MADE_IN = re.compile(r",? (?:made|manufactured|produced|distilled|brewed|crafted|grown|woven) in [\w ,'-]+$", re.IGNORECASE)
+_MADE_OF = re.compile(
+    rf"([\w' -]+?) (?:made |woven |sewn |knitted )?(?:of|from|in) (?:[\w-]+ ){{0,2}}(?:{_CLOTH})(?: (?:for|with) .+)?",
+    re.IGNORECASE,
+)
 _WORN_BY = re.compile(
     r"(?:.*\bfor (?:[\w-]+ ){0,2}?(?P<who>[\w-]+)|(?P<pet>dog|cat|pet|puppy) [\w-]+)\s*", re.IGNORECASE
 )
@@ -200,7 +211,7 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
     of classes 18 and 29): to sell the goods of others is in class 35, what is downloaded is in class 9, clothing for
     animals is in class 18, what is adapted for one thing goes with that thing, and fruits and vegetables that are
     preserved, frozen, dried or cooked are in class 29."""
-    found = _by_features(text, weights)
+    found = _as_made(text, weights)
     if found and (sold := _RETAIL.search(text)):
         return _moved(found, {SELLING: 1.0}, f'"{sold[0]}"')
     if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
@@ -218,6 +229,19 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         if leading in TAKES_ITS_PARTS and whole[leading] >= 0.5:
             return _moved(found, whole, f'"for {adapted[2]}"')
     return found
+
+
+def _as_made(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
+    """The chances by the model, of goods without where they are made, and without what of if that says nothing of their
+    class: capes of waxed cotton are clothing, and boxes of wood no boxes of paper."""
+    text = _MADE_IN.sub("", text)
+    parts = _MADE_OF.fullmatch(text)
+    if parts:
+        plain = _by_features(parts[1], weights)
+        leading = max(plain, key=lambda number: plain[number][0], default=0)
+        if leading in WHATEVER_CLOTH and plain[leading][0] >= 0.5:
+            return plain
+    return _by_features(text, weights)
 
 
 @lru_cache(maxsize=1 << 13)

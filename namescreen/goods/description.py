@@ -196,7 +196,7 @@ def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
     if (
         not RELATED < evidence.weight < IN_THE_TEXT
         or kinds(word) - NAMES
-        or evidence.kind is EvidenceKind.TERM
+        or evidence.kind in (EvidenceKind.TERM, EvidenceKind.SORT)
         or quality_like(word)
         or most_associated(word, named) >= BRINGS_TO_MIND
     ):
