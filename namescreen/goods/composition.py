@@ -182,7 +182,8 @@ def _is_material_or_grade(one: Judged) -> bool:
     is a size or grade of them."""
     code = len(one.word) == 1 or not one.word.isalpha() or is_acronym(one.word) or are_initials(one.word)
     said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED
-    return (said and (code or is_stuff(base_form(one.stands_for)))) or one.evidence.kind is EvidenceKind.MATERIAL
+    strange = not lexicon().known(one.stands_for) and not kinds(one.stands_for)
+    return (said and (code or strange or is_stuff(base_form(one.stands_for)))) or one.evidence.kind is EvidenceKind.MATERIAL
 
 
 def only_colours(judged: tuple[Judged, ...], goods: str) -> bool:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import islice
 
-from ..lexicon import lexicon
+from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .animals import is_animal
 from .broader import layers_above, leading_senses, names_of
@@ -76,7 +76,8 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     told = _told(words, tuple(areas), goods, ordinary=ordinary)
     if told is not None and told.weight >= PART:
         return told
-    if is_code(words) and (trade := next((one for one in areas if is_of_trade(one, goods)), None)):
+    strange = is_code(words) or (not ordinary and not kinds(words)) or words.count(" ") > 1
+    if strange and (trade := next((one for one in areas if is_of_trade(one, goods)), None)):
         return TradeTerm(CODE, trade.what)
     kept = PART * (ORDINARY if ordinary else 1.0)
     near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
