@@ -78,7 +78,9 @@ _CLOTH = (
     "cotton|wool|linen|silk|leather|canvas|felt|denim|suede|hemp|jute|tweed|velvet|polyester|nylon|acrylic|cashmere|merino"
     "|mohair|alpaca|flannel|fleece|satin|twill|corduroy|oilcloth|oilskin|viscose|lambswool|sheepskin|cloth|fabric"
 )
-_MADE_IN = re.compile(r",? (?:made|manufactured|produced|distilled|brewed|crafted|grown|woven) in [\w ,'-]+$", re.IGNORECASE)
+_MADE_IN = re.compile(
+    r",? (?:made|manufactured|produced|distilled|brewed|crafted|grown|woven) in [\w ,'-]+$", re.IGNORECASE
+)
 _MADE_OF = re.compile(
     rf"([\w' -]+?) (?:made |woven |sewn |knitted )?(?:of|from|in) (?:[\w-]+ ){{0,2}}(?:{_CLOTH})(?: (?:for|with) .+)?",
     re.IGNORECASE,

@@ -172,7 +172,7 @@ def _is_kind_by_name(one: Judged) -> bool:
 
 
 def _is_long_term(one: Judged) -> bool:
-    """Whether several words are one term that labels of such goods or near ones say (freshly ground), and no picture."""
+    """Whether several words are one term that labels of such goods or near ones say (freshly ground), no picture."""
     said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= SAID_NEARBY
     return said and " " in one.stands_for and not is_picture(one.stands_for)
 
@@ -183,7 +183,8 @@ def _is_material_or_grade(one: Judged) -> bool:
     code = len(one.word) == 1 or not one.word.isalpha() or is_acronym(one.word) or are_initials(one.word)
     said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED
     strange = not lexicon().known(one.stands_for) and not kinds(one.stands_for)
-    return (said and (code or strange or is_stuff(base_form(one.stands_for)))) or one.evidence.kind is EvidenceKind.MATERIAL
+    stuff = is_stuff(base_form(one.stands_for))
+    return (said and (code or strange or stuff)) or one.evidence.kind is EvidenceKind.MATERIAL
 
 
 def only_colours(judged: tuple[Judged, ...], goods: str) -> bool:
