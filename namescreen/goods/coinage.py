@@ -298,7 +298,7 @@ def as_heard(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
 def as_respelt(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
     """The words of a name, a closed one that is respelt in both parts as the words that are meant, if these are one
     word of a dictionary, say what goods keep off, or both describe them (wethertyte: weather, tight)."""
-    told = []
+    told: list[str] = []
     for word in words:
         pairs = compounds(word) if is_coined(word) else ()
         telling = (one for one in pairs if _says_something(one, goods))

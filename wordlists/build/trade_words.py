@@ -118,7 +118,7 @@ def _without_known(
     key: str,
     spellings: dict[str, dict[str, list[str]]],
     terms: dict[str, list[str]],
-    names: dict[str, list[str]],
+    names: Mapping[str, list[str]],
 ) -> dict[str, dict[str, list[str]]]:
     """Without what the dictionaries tell: senses in which they translate a word before others, where the English word
     is said of the same wares. Names of wares are kept."""
