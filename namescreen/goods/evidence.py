@@ -166,7 +166,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
     unknown = [understood(word, goods), initials_of(word, goods)] if coined or is_acronym(word) else []
-    stood = stands_for(word, goods)
+    stood = stands_for(word, goods) if not kinds(word) & _SAYING else NOTHING
     coined = coined and not stood.is_told
     unknown.append(stood)
     if personal and (coined or len(word) == 1):

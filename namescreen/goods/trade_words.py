@@ -36,6 +36,8 @@ NAMED, NEAR = 0.95, 0.85
 """How plainly a term describes the goods it is told of, named as such or by a near word; as in `context`, ours."""
 ORDINARY = 0.8
 """What is left of it for a word that has an everyday meaning too (galaxy, a hop): buyers may think of that first."""
+SAID_AT_LARGE, _SAID = 0.6, "said of such goods"
+"""The same where the list holds all that makers may say, acts and occasions as well: by how it describes such terms."""
 SAME_CLASS = 0.55
 """The same for other goods of the class; an everyday word says nothing of them, unless labels of many wares have it."""
 ELSEWHERE = 0.4
@@ -100,7 +102,8 @@ def _told(
     told = []
     for one in areas:
         near = _nearness(one, goods)
-        weight = near * (ORDINARY if ordinary else 1.0)
+        usual = SAID_AT_LARGE if one.what == _SAID else ORDINARY
+        weight = near * (usual if ordinary else 1.0)
         if not near and _is_of_class(one, goods):
             general = SAME_CLASS if of_class >= MANY or not one.is_ware else ELSEWHERE
             weight = general if not ordinary else ORDINARY * general if of_class >= MANY else 0.0
@@ -111,7 +114,7 @@ def _told(
         what = one.what.replace("said of", "a name for goods like", 1) if kind and one.is_ware else one.what
         by_image = ordinary and one.what.startswith(_SORT)
         told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind, by_image))
-    return max(told, key=lambda one: (one.weight, one.names_goods), default=None)
+    return max(told, key=lambda one: (one.weight, one.names_goods, not one.by_image), default=None)
 
 
 def is_code(words: str) -> bool:
