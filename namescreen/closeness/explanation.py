@@ -14,9 +14,9 @@ from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
 from .features import Features, Word
 from .model import shipped_model
-from .name_similarity import Scores, all_known, meant_as_heard, said_in_english, shared_meaning
+from .name_similarity import Scores, meant_as_heard, said_in_english, shared_meaning
 from .sound import readings_of
-from .vocabulary import ARTICLES
+from .vocabulary import ARTICLES, all_known
 from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
@@ -253,7 +253,8 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores, heard_as: str) -> s
 def _may_be_translated(scores: Scores) -> bool:
     """Whether names are so close in meaning that an English reading of one may carry that (`CARRIES`): such readings
     count in their meaning."""
-    return scores.meaning is not None and scores.meaning >= shipped_model().meaning(CARRIES, CARRIES, 0.0) - 1e-9
+    least = shipped_model().meaning(CARRIES, CARRIES, 0.0, 0.0, 0.0) - 1e-9
+    return scores.meaning is not None and scores.meaning >= least
 
 
 def _about_languages(one: Features, other: Features) -> str:

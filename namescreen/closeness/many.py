@@ -239,22 +239,25 @@ class ManyScores(NamedTuple):
 
 def scores(
     found: Parts, look: Values, sound: Values, spelled: Values, in_any_order: Values, same: NDArray[np.bool_],
-    meant: NDArray[np.bool_], breaks: NDArray[np.bool_], divided_otherwise: NDArray[np.bool_],
+    meant: NDArray[np.bool_], breaks: NDArray[np.bool_], shares: NDArray[np.bool_],
+    divided_otherwise: NDArray[np.bool_],
 ) -> ManyScores:  # fmt: skip
     """`name_similarity.score` of many names from their parts; look, sound (NaN where one cannot be read aloud) and
     spelling run together; their letters `in_any_order` of their words; which have the same letters, of which `meant`
-    meaning can be judged, which break a phrase, and which have another number of words."""
+    meaning can be judged, which break a phrase, which share a word, and which have another number of words."""
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
     appearance = np.minimum(1.0, model.appearance(look, *found.looks, spelled, in_any_order))
     appearance = np.where(look >= SHAPE_ONLY, np.maximum(appearance, look), appearance)
     beyond_chance = above_floor(run_together, FLOOR)
-    less, better = found.sounds
-    better = np.where(divided_otherwise, np.maximum(better, beyond_chance), better)
-    heard = np.minimum(1.0, model.sound_of_names(beyond_chance, less, better, look))
+    heard_less, heard_better = found.sounds
+    heard_better = np.where(divided_otherwise, np.maximum(heard_better, beyond_chance), heard_better)
+    heard = np.minimum(1.0, model.sound_of_names(beyond_chance, heard_less, heard_better, look))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
-    said = np.minimum(1.0, model.meaning(*found.meanings, np.where(breaks, 0.0, found.meanings[0])))
+    less, better = found.meanings
+    rest = np.where(shares, (found.elements[0], in_any_order), less)
+    said = np.minimum(1.0, model.meaning(less, better, np.where(breaks, 0.0, less), *rest))
     overall = model.overall(
         *(found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept),
         *(appearance, heard, above_floor(heard, FLOOR)),

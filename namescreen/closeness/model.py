@@ -35,7 +35,13 @@ PARTS = {
         "better covered, beyond chance",
         "letters run together",
     ),
-    "meaning": ("less covered", "better covered", "less covered, in no other phrase"),
+    "meaning": (
+        "less covered",
+        "better covered",
+        "less covered, in no other phrase",
+        "telling words, less covered",
+        "letters in any order",
+    ),
     "overall": (
         "less covered",
         "strongest element",

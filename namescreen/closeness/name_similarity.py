@@ -21,12 +21,12 @@ from .features import Features, Word
 from .letters import in_any_order, look, spelled_alike
 from .model import Model, shipped_model
 from .sound import FLOOR, LETTERS, LETTERS_OF_NAME, sound
-from .vocabulary import TRANSLATED, english_readings, has_senses, is_known, spellings
+from .vocabulary import TRANSLATED, all_known, content_words, english_readings, has_senses, spellings
 from .weights import LEAST, word_weight
 from .word_meaning import meaning
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["Parts", "Scores", "all_known", "at_least", "is_one_known_word", "meant_as_heard", "meant_by_sound", "parts",
+__all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "meant_as_heard", "meant_by_sound", "parts",
            "plain_words", "said_in_english", "says_something", "score", "score_of_parts", "shared_meaning",
            "weights_of"]  # fmt: skip
 
@@ -116,6 +116,8 @@ class Parts(NamedTuple):
     """Whether a word that they share means something else in one of them (`lexicon.broken_phrases`)."""
     divided_otherwise: bool
     """Whether they have different numbers of words, so that word for word says less (see saw, seesaw)."""
+    shares_word: bool
+    """Whether they share a word that is no function word."""
 
     @property
     def all_looks(self) -> tuple[float, float, float, float, float]:
@@ -130,9 +132,12 @@ class Parts(NamedTuple):
         return beyond_chance, less, max(better, beyond_chance) if self.divided_otherwise else better, self.look
 
     @property
-    def all_meanings(self) -> tuple[float, float, float]:
-        """What the mean in meaning is taken of."""
-        return *self.meanings, 0.0 if self.breaks_phrase else self.meanings[0]
+    def all_meanings(self) -> tuple[float, float, float, float, float]:
+        """What the mean in meaning is taken of. Of names that share a word readers disregard words that tell little of
+        the maker, and what is short beside it; names that share none go by what is meant alone."""
+        less, better = self.meanings
+        rest = (self.elements[0], self.in_any_order) if self.shares_word else (less, less)
+        return less, better, 0.0 if self.breaks_phrase else less, *rest
 
     @property
     def same_sound(self) -> float:
@@ -215,6 +220,7 @@ def parts(one: Features, other: Features) -> Parts:
         said == 2 or meanings[1] >= JUDGED_FROM,
         bool(broken_phrases(one.name.words, other.name.words)),
         len(one.name.words) != len(other.name.words),
+        not content_words(one.name.words).isdisjoint(content_words(other.name.words)),
     )
 
 
@@ -235,11 +241,6 @@ def heard_as_wholes(one: Features, other: Features) -> float | None:
 def meant_as_heard(one: Features, other: Features) -> float:
     """`meant_by_sound` of two names."""
     return meant_by_sound(heard_as_wholes(one, other) or 0.0, all_known(one.name.words) != all_known(other.name.words))
-
-
-def all_known(words: tuple[str, ...]) -> bool:
-    """Whether people know every word of a name."""
-    return all(map(is_known, words))
 
 
 def is_one_known_word(words: tuple[str, ...]) -> bool:

@@ -53,6 +53,17 @@ def is_known(word: str) -> bool:
     return bool(base_forms(word)) or "function word" in kinds(word)
 
 
+def all_known(words: tuple[str, ...]) -> bool:
+    """Whether people know every word of a name."""
+    return all(map(is_known, words))
+
+
+@lru_cache(maxsize=1 << 15)
+def content_words(words: tuple[str, ...]) -> frozenset[str]:
+    """The words of a name but for function words."""
+    return frozenset([word for word in words if "function word" not in kinds(word)])
+
+
 @lru_cache(maxsize=1 << 16)
 def is_familiar(word: str) -> bool:
     """Whether ordinary readers know `word`: it, or a base form of it, is in the list of word frequencies."""

@@ -61,7 +61,7 @@ class Candidates:
         self.says_something = as_it_stands | np.logical_or.reduceat(ways, written.first)
         """`name_similarity.says_something` of each name."""
         self.all_known = np.logical_and.reduceat((self.flags[self.first.words] & IS_KNOWN) > 0, first.start)
-        """`name_similarity.all_known` of each name."""
+        """`vocabulary.all_known` of each name."""
 
     def __len__(self) -> int:
         return len(self.places)

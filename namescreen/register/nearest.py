@@ -105,7 +105,7 @@ def _overall(
     measures, none = index.names.measures(name.letters, names), np.zeros(len(names), bool)
     look, spelled = many.looks(measures, none), measures[:, many.SPELLED]
     sound = np.maximum(look, parts.sounds[0])
-    return many.scores(parts, look, sound, spelled, look, none, none, none, none).overall
+    return many.scores(parts, look, sound, spelled, look, none, none, none, none, none).overall
 
 
 def _greatest(values: Values, count: int) -> Places:

@@ -15,7 +15,6 @@ from rapidfuzz.process import cdist
 from ..closeness import features, goods_words, many, score
 from ..closeness.name_similarity import (
     JUDGED_FROM,
-    all_known,
     is_one_known_word,
     meant_by_sound,
     plain_words,
@@ -23,6 +22,8 @@ from ..closeness.name_similarity import (
 )
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
 from ..closeness.vocabulary import (
+    all_known,
+    content_words,
     english_readings,
     has_senses,
     is_familiar,
@@ -122,7 +123,7 @@ class Compared:
     def __init__(self, index: Index, name: Features, candidates: Candidates) -> None:
         self.index, self._name, self.candidates = index, name, candidates
         self._meanings: dict[str, Values] = {}
-        self._breaks = self._break_phrases()
+        self._breaks, self._shares = self._shared_words()
         self._is_translated = bool(english_readings(name.name.words))
         self._arrays = self._word_arrays()
         places = candidates.places
@@ -155,9 +156,9 @@ class Compared:
         says = candidates.says_something[every] & says_something(self._name.segmentations)
         meant = says | (parts.meanings[1] >= JUDGED_FROM)
         look, sound, spelled, in_any_order = self._form[:, every]
-        same, breaks = self._same[every], self._breaks[every]
+        same, breaks, shares = self._same[every], self._breaks[every], self._shares[every]
         divided = candidates.sizes[every] != len(self._name.name.words)
-        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, divided)
+        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, shares, divided)
 
     def _in_translation(self) -> Values:
         """What each name and the one compared have in common as one of them is said in English: in meaning and word for
@@ -181,15 +182,20 @@ class Compared:
         ratios = [cdist(own, names, scorer=one, dtype=np.float64)[0] for one in (token_sort_ratio, token_set_ratio)]
         return np.asarray(sum(ratios) / 200, np.float64)
 
-    def _break_phrases(self) -> NDArray[np.bool_]:
-        """Which names break a phrase, or have one that the name breaks (`lexicon.broken_phrases`)."""
+    def _shared_words(self) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+        """Which names break a phrase, or have one that the name breaks (`lexicon.broken_phrases`), and which share a
+        word with it that is no function word."""
         candidates, own = self.candidates, self._name.name.words
-        places = [place for word in own if (place := self.index.words.find(word)) is not None]
-        shared = np.isin(candidates.words[candidates.first.words], places)
+        places = {word: place for word in own if (place := self.index.words.find(word)) is not None}
+        words, start = candidates.words[candidates.first.words], candidates.first.start
+        shared = [
+            np.logical_or.reduceat(np.isin(words, [places[word] for word in some if word in places]), start)
+            for some in (own, content_words(own))
+        ]
         broken = np.zeros(len(candidates), bool)
-        for at in np.logical_or.reduceat(shared, candidates.first.start).nonzero()[0].tolist():
+        for at in shared[0].nonzero()[0].tolist():
             broken[at] = bool(broken_phrases(own, tuple(candidates.spaced[at].split())))
-        return broken
+        return broken, shared[1]
 
     def _word_arrays(self) -> dict[str, many.WordArrays]:
         """Each word of the name against all that are compared; those only said are left at 0."""

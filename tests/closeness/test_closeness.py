@@ -80,15 +80,17 @@ def test_a_word_that_shares_less_than_what_stands_there_raises_nothing_that_rest
 
 
 @settings(max_examples=200, deadline=None)
-@given(st.lists(st.floats(0, 1), min_size=14, max_size=14), st.integers(0, 13), st.floats(0, 1))
-def test_more_of_any_part_is_never_less_close(values: list[float], place: int, raised: float) -> None:
+@given(st.lists(st.floats(0, 1), min_size=14, max_size=14), st.integers(0, 13), st.floats(0, 1), st.booleans())
+def test_more_of_any_part_is_never_less_close(
+    values: list[float], place: int, raised: float, shares: bool
+) -> None:
     def scores(numbers: list[float]) -> list[float]:
         look, sound, spelled, ordered, strongest, kept, *rest = numbers
         looks, sounds, meanings, elements = ((min(pair), max(pair)) for pair in zip(rest[::2], rest[1::2], strict=True))
         found = score_of_parts(
             Parts(
                 look, sound, spelled, ordered, looks, sounds, meanings, elements, strongest, kept,
-                heard=True, meant=True, breaks_phrase=False, divided_otherwise=False,
+                heard=True, meant=True, breaks_phrase=False, divided_otherwise=False, shares_word=shares,
             ),
             shipped_model(),
         )

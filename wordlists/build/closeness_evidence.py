@@ -53,6 +53,11 @@ def drawn_pairs() -> list[Row]:
     return [row for name in files for row in rows(folder / f"{name}.csv")]
 
 
+def real_pairs() -> list[Row]:
+    """Pairs of names of real shops and brands, drawn by rule and rated as the drawn ones: in no part of the fit."""
+    return rows(wordlists_folder() / "curated" / "real_pairs.csv")
+
+
 def confused_names() -> list[tuple[str, str]]:
     """Names of medicines, most of them brands, that were really confused: from the ISMP's published list of confused
     drug names, from memory, so about one in ten may be wrong. None is on the FDA's list, which holds generic names."""

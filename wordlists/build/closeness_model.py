@@ -24,6 +24,7 @@ from closeness_names import (
     held_out,
     name_figures,
     pairs_of,
+    real_figures,
 )
 from closeness_words import SOUND, letter_parts, read_words, sound_parts, weigh_words
 from scipy.optimize import minimize
@@ -94,6 +95,8 @@ def main() -> None:
     figures = look_figures | sound_figures
     figures |= {name: f"{np.mean([one[name] for one in every]):.3f}" for name in every[0]}
     means = fit_names(rated, decided)
+    real = pairs_of(evidence.real_pairs())
+    figures |= {name: f"{value:.3f}" for name, value in real_figures(real, real.values(means)).items()}
     fitted = name_figures(sets, [pairs.values(means) for pairs in sets])
     for name, value in figures.items():
         print(f"{name}: {value}", f"(fitted {fitted[name]:.3f})" if name in fitted else "")
@@ -120,7 +123,8 @@ def main() -> None:
         "ratings of written words (Hout and others 2023, CC BY) and of spoken ones (Vitz and Winkler 1973), and on "
         "the English Consistent Confusion Corpus 1.2 (Marxer and others 2016, CC BY 4.0)",
         version=f"{len(rated.rows)} rated, {len(decided.rows)} decided and {len(graded.rows)} graded pairs; figures on "
-        'rows held out stand in the table under "held out"',
+        'rows held out stand in the table under "held out", those of real pairs (curated/real_pairs.csv, BSD-3-Clause, '
+        "licences/name-suggestion-index.txt), which took no part, as well",
         licence="the project's own (facts only)",
         build="python wordlists/build/closeness_model.py PATH",
     )

@@ -209,6 +209,14 @@ def held_out(sets: Sequence[Pairs], seed: int) -> list[dict[str, Numbers]]:
     return found
 
 
+def real_figures(real: Pairs, found: dict[str, Numbers]) -> dict[str, float]:
+    """The figures of pairs that took no part in the fit."""
+    return {
+        f"real pairs, {aspect}, rank correlation": spearman(found[aspect], [rating(row, aspect) for row in real.rows])
+        for aspect in ASPECT.values()
+    }
+
+
 def name_figures(sets: Sequence[Pairs], found: Sequence[dict[str, Numbers]]) -> dict[str, float]:
     """The figures of values that were predicted of rows held out."""
     (rated, decided, graded), (of_rated, of_decided, of_graded) = sets, found
