@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-__all__ = ["DISCLAIMER", "NotChecked"]
+__all__ = ["ASK_A_SPEAKER", "DISCLAIMER", "NotChecked"]
 
 DISCLAIMER = "Screening aid, not legal clearance: ask your trade mark office and a qualified adviser."
 """Said wherever a score shows."""
+ASK_A_SPEAKER = "ask someone who speaks it"
+"""How every reason ends that says of a word that what it means is not known."""
 
 
 @dataclass(frozen=True, slots=True)

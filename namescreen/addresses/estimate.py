@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..goods import items
 from ..lexicon import zipf
 from ..pronunciation.predictability import spelled_by_heart
 from ..territories import domain_endings
@@ -216,5 +215,9 @@ def _heard(name: Name) -> float | None:
 @lru_cache(maxsize=256)
 def _goods_word(goods: str) -> str:
     """The noun that names the goods, for a label beside the name: what the first of them is, not where it goes."""
+    if not goods:
+        return ""
+    from ..goods import items
+
     heads = (plain_label(item.head) for item in items(goods) if item.head.isascii())
     return next(filter(None, heads), "")

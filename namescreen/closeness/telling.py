@@ -6,7 +6,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import lru_cache
 
-from ..goods import goods_words
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
 from ..text import parse
@@ -44,6 +43,10 @@ def telling_part(name: str, goods: str) -> str:
 @lru_cache(maxsize=256)
 def words_for_goods(goods: str) -> frozenset[str]:
     """The words of some goods, in base forms."""
+    if not goods:
+        return frozenset()
+    from ..goods import goods_words
+
     return frozenset(one.word for one in goods_words(goods))
 
 

@@ -16,6 +16,7 @@ from ..lexicon.foreign_forms import COMPOUNDING
 from ..lexicon.language_codes import language_name
 from ..lexicon.native_words import NativeWord, native_word
 from ..lexicon.translation import equivalents_in
+from ..outcome import ASK_A_SPEAKER
 from .composition import NO_TIE, is_coined_own
 from .description import EvidenceKind
 from .evidence import judge_phrase
@@ -169,10 +170,6 @@ def unknown_words(
 def _is_of_labels(one: Judged) -> bool:
     """Whether labels of the goods say together what the parts of a word mean (oven fresh, of bread)."""
     return one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
-
-
-ASK_A_SPEAKER = "ask someone who speaks it"
-"""How every reason ends that says of a word that what it means is not known."""
 
 
 def unknown_meaning(word: str, found: NativeWord) -> str:

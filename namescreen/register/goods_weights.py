@@ -9,7 +9,6 @@ import numpy as np
 
 from ..closeness.vocabulary import meant
 from ..closeness.weights import OwnWeight, weight_for_goods
-from ..goods.description import describe_in_conflict, most_associated, named_goods
 from ..lexicon.association import Vectors
 from .word_entries import IS_MEANT
 
@@ -41,6 +40,8 @@ class GoodsWeights:
         return self._weights[:, words]
 
     def _found(self, words: Places) -> Values:
+        from ..goods.description import describe_in_conflict, most_associated, named_goods
+
         index, goods = self._index, self._goods
         own = map(OwnWeight, *(each[words].tolist() for each in index.own_weight))
         as_it_stands = ((index.flags[words] & IS_MEANT) > 0).tolist()
@@ -54,6 +55,8 @@ class GoodsWeights:
 
     def _associated(self, words: Places) -> Values:
         """`goods.description.most_associated` of each word and the goods."""
+        from ..goods.description import named_goods
+
         index = self._index
         vectors, forms = Vectors(index.vector_row[words]), index.form_defined[words]
         found = [vectors.associations(one, forms, index.key) for one in named_goods(self._goods)]

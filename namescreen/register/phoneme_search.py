@@ -16,13 +16,14 @@ from ..native import choose
 from ..native.phoneme_search import CodeArrays
 from ..native.phonemes import terminated
 from ..pronunciation.alignment import phoneme_costs
-from ..pronunciation.alignment_batch import SoundCodes, prepare_codes, sound_similarities
 from ..pronunciation.articulatory_features import percent_differences
 from ..pronunciation.phones import VOWEL_LETTERS
 from .packing import RaggedArray
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
+
+    from ..pronunciation.alignment_batch import SoundCodes
 
     Parts = Mapping[str, NDArray[np.generic]]
     Places = NDArray[np.int64]
@@ -92,6 +93,8 @@ class ArraySearch:
 
     def _similarity(self, codes: Sequence[str], places: Places) -> Similarities:
         """`pronunciation.sound_similarity` of the closest of `codes` and each of these codes."""
+        from ..pronunciation.alignment_batch import sound_similarities
+
         best, prepared = np.zeros(len(places)), self._prepared(places)
         for code in codes:
             np.maximum(best, sound_similarities(code, prepared), out=best)
@@ -99,6 +102,8 @@ class ArraySearch:
 
     def _prepared(self, places: Places) -> SoundCodes:
         """Some of the codes as `alignment_batch.prepare_codes` gives them, without a step for each."""
+        from ..pronunciation.alignment_batch import SoundCodes
+
         starts = self._start[places].astype(np.int64)
         sizes = self._start[places + 1].astype(np.int64) - starts
         order = np.argsort(sizes.clip(0, 65535).astype(np.uint16), kind="stable")
@@ -125,6 +130,8 @@ class ArraySearch:
 @cache
 def _translations() -> tuple[bytes, bytes]:
     """Tables that translate the bytes of codes: to the number of the phoneme, and to whether it is a vowel."""
+    from ..pronunciation.alignment_batch import prepare_codes
+
     number, vowel = np.zeros(256, np.uint8), np.zeros(256, bool)
     for letter in percent_differences():
         number[ord(letter)] = prepare_codes([letter]).sounds[0, 0]

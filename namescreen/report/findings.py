@@ -7,9 +7,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from .. import policy
-from ..goods.native import ASK_A_SPEAKER
 from ..lexicon.language_codes import language_name
-from ..outcome import NotChecked
+from ..outcome import ASK_A_SPEAKER, NotChecked
 from ..plain_text import clauses, number, plural, shorten, some
 from ..policy import PLAINLY_DESCRIPTIVE, Conflict, Finding, Level, level_of
 from ..text import parse

@@ -223,7 +223,7 @@ class Checks:
 
     def _own_classes(self) -> tuple[int, ...]:
         """The classes of the product; those that its goods are likely in, where none are stated."""
-        likely = _made("goods_relatedness", lambda: self.classes or _likely_classes(self.goods))
+        likely = _made("goods_relatedness", lambda: self.classes or (_likely_classes(self.goods) if self.goods else ()))
         return () if isinstance(likely, NotChecked) else likely
 
     def _relatedness(self, mark: Mark) -> Relatedness | NotChecked:

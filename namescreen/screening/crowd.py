@@ -71,10 +71,10 @@ class SharedWord:
 @lru_cache(maxsize=1 << 14)
 def says_little(word: str, goods: str) -> bool:
     """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
-    from ..goods import goods_words
+    from ..closeness.telling import words_for_goods
     from ..lexicon import kinds
 
-    named = {one.word for one in goods_words(goods)}
+    named = words_for_goods(goods)
     return word in named or not named.isdisjoint(other_number(word)) or bool(kinds(word) & _EVERYWHERE)
 
 
