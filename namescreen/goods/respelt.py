@@ -9,6 +9,7 @@ import re
 from functools import lru_cache
 
 from ..lexicon import lexicon, zipf
+from ..lexicon.frequency import in_use
 
 __all__ = ["compounds", "respellings"]
 
@@ -73,8 +74,9 @@ def _respelt(word: str, most: int) -> tuple[str, ...]:
                 if form not in seen and len(seen) < most:
                     seen.add(form)
                     further.append(form)
-                    if zipf(form) >= EVERYDAY and lexicon().known(form):
-                        found[form] = None
+        for form in in_use(further):
+            if zipf(form) >= EVERYDAY and lexicon().known(form):
+                found[form] = None
         if found:
             break
         layer = further

@@ -106,8 +106,10 @@ def label_senses(words: str, language: str) -> tuple[LabelSense, ...]:
     Words that are not listed are looked up in other forms."""
     folded = fold(words)
     found = _senses(f"{language}:{words.lower()}") or _senses(f"{language}:{folded}")
-    forms = (_senses(f"{language}:{form}", INFLECTED) for form in _other_forms(folded, language)) if not found else ()
-    return found or next(filter(None, forms), ())
+    if found:
+        return found
+    keys = open_table(_TABLE).present([f"{language}:{form}" for form in _other_forms(folded, language)])
+    return next(filter(None, (_senses(key, INFLECTED) for key in keys)), ())
 
 
 def _other_forms(folded: str, language: str) -> Iterator[str]:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache, lru_cache
 
 from ..errors import DataError
 from ..tables import open_table, wordlists_folder
 from ..text.segmentation import LONGEST
 
-__all__ = ["frequency_languages", "zipf"]
+__all__ = ["frequency_languages", "in_use", "zipf"]
 
 
 @lru_cache(maxsize=1 << 17)
@@ -23,6 +24,11 @@ def zipf(word: str, language: str = "en") -> float:
         return 0.0  # of a closed word of a hundred letters, a hundred parts are asked for
     value = open_table(f"frequency/{language}.tsv").get(word)
     return float(value) if value is not None else 0.0
+
+
+def in_use(words: Sequence[str]) -> list[str]:
+    """Those of some folded English words, without line breaks, that are in the list; for many, of which few are."""
+    return open_table("frequency/en.tsv").present(words)
 
 
 @cache
