@@ -68,12 +68,13 @@ def _respelt(word: str, most: int) -> tuple[str, ...]:
     found: dict[str, None] = {}
     seen, layer = {word}, [word]
     for _ in range(STEPS):
-        further = []
+        further: list[str] = []
         for one in layer:
-            for form in _changed(one):
-                if form not in seen and len(seen) < most:
-                    seen.add(form)
-                    further.append(form)
+            if len(seen) >= most:
+                break
+            new = [form for form in dict.fromkeys(_changed(one)) if form not in seen][: most - len(seen)]
+            seen.update(new)
+            further += new
         for form in in_use(further):
             if zipf(form) >= EVERYDAY and lexicon().known(form):
                 found[form] = None
