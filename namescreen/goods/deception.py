@@ -14,7 +14,7 @@ from .broader import layers_above, leading_senses, names_above, names_of
 from .classification import likely_classes
 from .context import FOOD_CLASSES
 from .description import of_a_kind
-from .grounds import grounds_for
+from .grounds import grounds_in
 from .materials import is_material
 from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
@@ -35,6 +35,15 @@ _CONTAINING = re.compile(r"\bcontaining\b", re.IGNORECASE)
 _MIXED = frozenset(("care", "food"))
 """Sorts of stuff of which goods have several in them at once, so that one excludes no other; foods do only where
 they are told by something else."""
+_NO_THINGS = frozenset(
+    f"noun.{one}"
+    for one in "act attribute cognition event feeling time state quantity relation possession process motive shape".split()
+)
+"""WordNet's fields of what is neither a thing nor a being."""
+_OF_FLEECES = frozenset("wool woollen woolen yarn fleece fibre lambswool thread cloth tweed knit felt".split())
+"""Stuffs that may be of the hair of any beast."""
+_SOLE = frozenset(("fibre", "leather"))
+"""Sorts of stuff of which goods are of the one or the other: a bag of cotton is none of leather."""
 _CLOTH = frozenset((18, 20, 22, 23, 24, 25, 26, 27))
 _HELD_BY = {
     "care": frozenset((3, 5)), "food": frozenset((3, 29, 30, 31, 32, 33)), "fibre": _CLOTH, "leather": _CLOTH,
@@ -68,7 +77,8 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     for word, others in (*_other_materials(words, goods), *_other_foods(words, goods)):
         found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
     taken = {part for sign in found for part in sign.split()}
-    plainly = all(word in taken or _says_little(word, goods) for word in words)
+    phrases = _in_known_phrases(words)
+    plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, phrases) for word in words)
     firm = {one for one, _, of_country in abroad if of_country}
     told = []
     for sign, (kind, what) in found.items():
@@ -88,7 +98,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
 def _told(
     sign: str, kind: str, asked: str, markets: tuple[str, ...] | None, *, serious: bool
 ) -> ProtectedSign:
-    grounds = grounds_for(kind, markets)
+    grounds = grounds_in("material", markets)
     return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds)
 
 
@@ -100,8 +110,19 @@ def _says_little(word: str, goods: str) -> bool:
         or is_quality(word)
         or word in _PURE
         or any(one.word == base for one in goods_words(goods))
-        or base in open_table("naming_stuffs.tsv")
+        or bool(_stuff_sorts(base) - (set() if set(likely_classes(goods)[:1]) & FOOD_CLASSES else {"food"}))
     )
+
+
+def _stuff_sorts(base: str) -> set[str]:
+    return {*(open_table("naming_stuffs.tsv").get(base) or "").split()}
+
+
+def _is_no_thing(word: str, phrases: set[str]) -> bool:
+    """Whether a word beside a promise names no thing or being that this could be said of in play, but an act, a
+    measure, a feeling or an idea: cashmere touch promises cashmere, a velvet otter no velvet."""
+    senses = lexicon().senses(word, "n", labelled=False)[:1]
+    return word not in phrases and bool(senses) and senses[0].domain in _NO_THINGS and place_of(word) is None
 
 
 def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str]]]:
@@ -115,10 +136,21 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
     for word in map(base_form, words):
         sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in said else None
         sorts = {*(sort or "").split()} - ({"care"} if food else _MIXED)
+        sorts |= _SOLE if sorts & _SOLE else set()
         others = [one for one, of_sort in stated.items() if {*(of_sort or "").split()} & sorts]
-        if others and is_material(word, ("noun.substance", "noun.plant")):
-            found.append((word, others))
+        if _is_fleece(word):
+            others = [one for one in others if one not in _OF_FLEECES]
+        elif not is_material(word, ("noun.substance", "noun.plant")):
+            continue
+        found += [(word, others)] if others else []
     return found
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_fleece(word: str) -> bool:
+    """Whether a word is an animal or plant and no more, so that of a stuff it says whose it is: merino."""
+    domains = {one.domain for one in lexicon().senses(word, labelled=False)}
+    return bool(domains) and domains <= {"noun.animal", "noun.plant"}
 
 
 def _unstated(words: tuple[str, ...], goods: str) -> list[str]:

@@ -16,6 +16,7 @@ __all__ = [
     "TRANSLATING",
     "Ground",
     "grounds_for",
+    "grounds_in",
     "is_foreign",
     "languages_of",
     "languages_under",
@@ -191,18 +192,18 @@ SURNAME_BARS = frozenset(("US", "CA"))
 """Where a name that is primarily merely a surname is refused."""
 _POINTS = {
     "generic": "bcd", "descriptive": "cb", "laudatory": "b", "foreign word": "c", "misspelling": "c", "acronym": "c",
-    "place": "c", "vulgar": "f", "sign": "b",
+    "place": "c", "vulgar": "f", "sign": "b", "material": "g",
 }  # fmt: skip
 """The points of Article 4(1) of Directive (EU) 2015/2436 on which a name is refused; those that weigh most first."""
 _STATES = {
-    "DE": ("MarkenG s. 8(2)", {"b": "no. 1", "c": "no. 2", "d": "no. 3", "f": "no. 5"}),
+    "DE": ("MarkenG s. 8(2)", {"b": "no. 1", "c": "no. 2", "d": "no. 3", "f": "no. 5", "g": "no. 4"}),
     "ES": ("Ley 17/2001, article 5(1)", {}),
-    "FR": ("CPI, article L711-2", {"b": "no. 2", "c": "no. 3", "d": "no. 4", "f": "no. 7"}),
+    "FR": ("CPI, article L711-2", {"b": "no. 2", "c": "no. 3", "d": "no. 4", "f": "no. 7", "g": "no. 8"}),
     "IT": ("Codice della proprietà industriale, article", {"b": "13(1)", "c": "13(1)(b)", "d": "13(1)(a)",
-                                                          "f": "14(1)(a)"}),
+                                                          "f": "14(1)(a)", "g": "14(1)(b)"}),
     "BX": ("Benelux Convention (BCIP), article 2.2bis(1)", {}),
-    "IE": ("TMA 1996 s.", {"b": "8(1)(b)", "c": "8(1)(c)", "d": "8(1)(d)", "f": "8(3)(a)"}),
-    "AT": ("MSchG s. 4(1)", {"b": "no. 3", "c": "no. 4", "d": "no. 5", "f": "no. 7"}),
+    "IE": ("TMA 1996 s.", {"b": "8(1)(b)", "c": "8(1)(c)", "d": "8(1)(d)", "f": "8(3)(a)", "g": "8(3)(b)"}),
+    "AT": ("MSchG s. 4(1)", {"b": "no. 3", "c": "no. 4", "d": "no. 5", "f": "no. 7", "g": "no. 8"}),
 }  # fmt: skip
 """The acts of states of the Union that are known here, and where in them each point stands, if not by its letter."""
 _DIRECTIVE = "its law after Directive (EU) 2015/2436, Article 4(1)"
@@ -287,6 +288,11 @@ def law_on(kind: str, law: str) -> str:
     act, where = _STATES.get(law, (_DIRECTIVE, {}))
     points = some([where.get(point, f"({point})") for point in _POINTS[kind]])
     return f"{act}{'' if points.startswith('(') else ' '}{points}{_CASES.get(kind, '')}"
+
+
+def grounds_in(kind: str, markets: tuple[str, ...] | None) -> tuple[Ground, ...]:
+    """As `grounds_for`, of a kind that the laws of states of the Union tell apart, the law of each state by itself."""
+    return tuple(Ground(law, law_on(kind, law)) for law in views_of(markets))
 
 
 @lru_cache(maxsize=1 << 10)
