@@ -52,6 +52,15 @@ SAID_NEARBY = 0.4
 IN_THE_GOODS = 0.9
 """Evidence that a word of the list of goods has."""
 ANYONES = frozenset(("generic head", "laudatory", "people", "company form"))
+KIN = frozenset(
+    """
+    son sons daughter daughters brother brothers bros sister sisters cousins nephews family grandson grandsons
+    granddaughters fils filles freres sohn sohne tochter gebruder bruder familie hijo hijos hijas hermanos hermanas
+    figlio figli figlie fratelli sorelle famiglia zoon zonen dochters gebroeders filho filhos irmaos soner brodrene
+    sonner synowie bracia rodzina
+    """.split()
+)
+"""Who else is in a business, beside the surname of a house."""
 SAID_OF_ANYTHING = frozenset(("quality", "laudatory"))
 FREQUENT = 15000
 """Rank among US surnames up to which a surname is taken to be read as one (rarer ones: TMEP 1211.01(a)(v))."""
@@ -261,7 +270,7 @@ def _weighs(one: Judged) -> float:
 
 
 def _is_anyones(one: Judged) -> bool:
-    return one.evidence.names_goods or bool(kinds(one.word) & ANYONES)
+    return one.evidence.names_goods or bool(kinds(one.word) & ANYONES) or one.word in KIN
 
 
 def is_coined_own(one: Judged) -> bool:

@@ -37,7 +37,9 @@ _MIXED = frozenset(("care", "food"))
 they are told by something else."""
 _NO_THINGS = frozenset(
     f"noun.{one}"
-    for one in "act attribute cognition event feeling time state quantity relation possession process motive shape".split()
+    for one in (
+        "act attribute cognition event feeling time state quantity relation possession process motive shape"
+    ).split()
 )
 """WordNet's fields of what is neither a thing nor a being."""
 _OF_FLEECES = frozenset("wool woollen woolen yarn fleece fibre lambswool thread cloth tweed knit felt".split())

@@ -49,6 +49,11 @@ NAME = ("two words", "three words or more", "domain ending", "nothing telling", 
 """What is asked of the name as a whole: `whole` is how plainly its words together describe."""
 CARRIED = 0.4
 """The share of the most distinctive word in `whole`; the rest is the mean."""
+PARTICLES = frozenset(
+    "van von vom zu zur der den de del della dello di da do dos du la le las los el ter ten af av".split()
+)
+"""What stands before surnames in languages of Europe; and the fewest letters of what comes after."""
+LEAST_BORNE = 3
 SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe", "æ": "ae"})
 NAMED_BY_SOUND = 0.9
 SORT_OF_GOODS, LEAST_HEAD = 0.85, 4
@@ -117,8 +122,13 @@ def _as_surnames(name: str) -> tuple[str, ...]:
 
 
 def _with_prefix(words: tuple[str, ...]) -> tuple[str, ...]:
-    """`words` with Mc, Mac and O' joined to the surname that they begin: McTavish is one word."""
+    """`words` with Mc, Mac and O' joined to the surname that they begin: McTavish is one word; and with the particles
+    of other languages, if the whole is a surname (Van der Berg)."""
     joined: list[str] = []
+    lead = next((at for at, word in enumerate(words) if word not in PARTICLES), len(words))
+    whole = "".join(words[: lead + 1])
+    if 0 < lead < len(words) and len(words[lead]) >= LEAST_BORNE and is_surname(whole):
+        return _with_prefix((whole, *words[lead + 1 :])) if lead + 1 < len(words) else (whole,)
     for word in words:
         if joined and joined[-1] in ("mc", "mac", "o") and len(word) >= 4:
             joined[-1] += word

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from ..lexicon import Sense, frequency_languages, kinds, lexicon, name_rank, zipf
+from ..lexicon import Sense, frequency_languages, kinds, lexicon, name_rank, translations, zipf
 from ..text.inflection import other_number
 from .broader import names_above
 from .places import place_of
@@ -20,6 +20,12 @@ SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", 
                    "auskas", "hauser", "huber")  # fmt: skip
 SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
 """Endings and beginnings of surnames that few other words have; from memory."""
+PATRONYMICS = ("sen", "son", "sson", "sdottir", "sdotter", "datter", "ovich", "ovic", "evich", "evic", "owicz",
+               "ewicz", "escu", "opoulos", "akis", "idis", "iadis", "oglu", "enko", "chuk", "czyk")  # fmt: skip
+"""What makes a surname of a first name; from memory."""
+LEAST_GIVEN = 4
+SURE = 0.75
+"""How sure a translation must be for a word of another language to be one, and no surname by its form alone."""
 LEAST_SURNAME = 7
 SHORTEST_NAME = 4
 WELL_KNOWN = 500
@@ -65,15 +71,31 @@ def has_form_of_surname(word: str) -> bool:
     return len(word) >= LEAST_SURNAME and (word.endswith(SURNAME_ENDINGS) or word.startswith(SURNAME_BEGINNINGS))
 
 
+def is_patronymic(word: str) -> bool:
+    """Whether a word that no dictionary has is a first name with what makes a surname of it (Haraldsen)."""
+    if lexicon().known(word) or place_of(word) is not None or "given name" in kinds(word):
+        return False
+    stems = (word.removesuffix(end) for end in PATRONYMICS if word.endswith(end))
+    full = ((stem, f"{stem}a", f"{stem}e", f"{stem}o") for stem in stems if len(stem) >= LEAST_GIVEN)
+    return any("given name" in kinds(name) and _is_only_name(name) for names in full for name in names)
+
+
+def _is_only_name(word: str) -> bool:
+    return all(is_proper(sense, word) for sense in lexicon().senses(word, labelled=False))
+
+
 @lru_cache(maxsize=1 << 13)
 def is_surname(word: str) -> bool:
     """Whether `word` is primarily merely a surname (TMEP 1211): listed, and no ordinary word, place or first name."""
     word, rank = listed_surname(word)
     if rank is None:  # an ending alone makes no surname: someone must be found to bear it
+        if is_patronymic(word):
+            return True
         if not has_form_of_surname(word):
             return False
         borne = word.startswith(SURNAME_BEGINNINGS) or any(zipf(word, one) for one in ("en", *frequency_languages()))
-        return borne and not lexicon().known(word) and place_of(word) is None
+        foreign = any(one.score >= SURE for one in translations(word))  # a hérisson is a hedgehog
+        return borne and not lexicon().known(word) and place_of(word) is None and not foreign
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
         return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not is_proper(sense, word)]
