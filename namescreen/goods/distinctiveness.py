@@ -180,8 +180,7 @@ def _distinctiveness(
         for code, read_so in readings.items()
         if code != "en"
     )
-    message = message_of(plain_words(name), goods)
-    message = message if message in (*held, "en") else ""
+    message = message_of(plain_words(name), goods, held)
     findings = _worst_first(
         with_message([english, *others], message),
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),

@@ -42,6 +42,10 @@ GIVEN = frozenset(
     "balloon cake chocolate sweet candy cookie biscuit bouquet flower plaque sign wreath hamper sticker label".split()
 )
 """Goods of other classes that carry them too."""
+SHOWING = frozenset(
+    "card doormat sign plaque banner balloon sash badge sticker bunting poster tag garland topper invitation".split()
+)
+"""Goods that are there to show a message."""
 LONGEST_ROLE = 2
 """The most words that differ in a message: proud to be a pastry chef."""
 
@@ -131,21 +135,22 @@ def slogan_in(words: tuple[str, ...]) -> str:
 
 
 @lru_cache(maxsize=1 << 12)
-def message_in(words: tuple[str, ...], goods: str) -> str:
-    """The language of the message that folded words are, which all makers put on such goods, and which tells no maker
-    (TMEP 1202.04): proud to be a farmer; "" if they are none, or the goods are not to wear, to give or to put up."""
-    carries = set(likely_classes(goods)[:1]) & WORN_OR_GIVEN or GIVEN & {item.head for item in items(goods)}
-    if not carries:
-        return ""
+def message_in(words: tuple[str, ...], goods: str) -> tuple[str, ...]:
+    """The languages of the message that folded words are, which all makers put on such goods, and which tells no maker
+    (TMEP 1202.04): proud to be a farmer; none if they are none, or the goods are not to wear, to give or to put up. A
+    single word is one only on goods that are there to show it."""
+    heads = {item.head for item in items(goods)}
+    if not set(likely_classes(goods)[:1]) & WORN_OR_GIVEN and not GIVEN & heads:
+        return ()
     if len(words) < 2:
-        return _listed(words[0])
+        return _listed(words[0]) if SHOWING & heads else ()
     cuts = ((at, at + size) for size in range(1, LONGEST_ROLE + 1) for at in range(len(words) - size + 1))
     ways = ((*words[:at], "*", *words[end:]) for at, end in cuts if all(map(_is_common, words[at:end])))
-    return next(filter(None, (_listed(" ".join(way)) for way in (words, *ways))), "")
+    return next(filter(None, (_listed(" ".join(way)) for way in (words, *ways))), ())
 
 
-def _listed(message: str) -> str:
-    return next(iter((open_table("praise.tsv").get(f"!{message}") or "").split()), "")
+def _listed(message: str) -> tuple[str, ...]:
+    return tuple((open_table("praise.tsv").get(f"!{message}") or "").split())
 
 
 def _is_common(word: str) -> bool:

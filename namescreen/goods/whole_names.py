@@ -32,9 +32,12 @@ SIGN_SCORE = 0.1
 _HINT = "Buyers take it for an ornament or an exclamation: put a word of your own before it."
 
 
-def message_of(words: tuple[str, ...], goods: str) -> str:
-    """The language of the promotional or customary message that folded words are; "" if they are none."""
-    return slogan_in(words) or message_in(words, goods) or ("en" if _only_praises(words) else "")
+def message_of(words: tuple[str, ...], goods: str, held: Iterable[str]) -> str:
+    """The one of the languages `held`, or English, in which folded words are a promotional or customary message; "" if
+    they are none."""
+    found = (slogan_in(words), *message_in(words, goods), "en" if _only_praises(words) else "")
+    read = {"en", *held}
+    return next((one for one in found if one in read), "")
 
 
 def _only_praises(words: tuple[str, ...]) -> bool:
