@@ -156,7 +156,8 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     level = Level.NOTHING
     if part.category == "descriptive":
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
-    bars = part.category == "generic"
+    plainly = part.category == "descriptive" and part.score < PLAINLY_DESCRIPTIVE
+    bars = part.category == "generic" or (plainly and not part.differs and len(part.markets) > 1)
     if level is Level.NOTHING and (asked := unread(part)):
         word = asked.split('"')[1] if '"' in asked else "a word"
         told = f'{part.shown} ({number(part.score)}) only if "{word}" says nothing of the goods'
@@ -172,11 +173,15 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     return Finding(
         "distinctiveness",
         Level.SERIOUS if bars else level,
-        f"{evidence}: offices refuse it" if bars else evidence,
+        f"{evidence}: {_REFUSED[part.category]}" if bars else evidence,
         part.score,
         bars,
         _unbarred(part) if level is Level.NOTHING and not bars else "",
     )
+
+
+_REFUSED = {"generic": "offices refuse it", "descriptive": "offices of all your markets refuse it as it is"}
+"""How it is told of names that no office takes."""
 
 
 def _kept(part: Distinctiveness) -> str:

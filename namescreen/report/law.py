@@ -254,13 +254,16 @@ def objection(name: str, markets: Iterable[str]) -> str:
 def on_citing_offices(markets: Iterable[str]) -> str:
     """That offices refuse by themselves over the same mark, as a sentence; "" where none of `markets` has such one."""
     citing = [market for market in markets if _examining(market)]
-    return f" In {some(citing)} the office itself would cite it." if citing else ""
+    return f" In {some(citing)} the office itself may cite it." if citing else ""
 
 
-def on_added_words(markets: Iterable[str]) -> str:
-    """What says that words added to a mark taken over whole seldom keep the two apart, by market."""
+def on_added_words(markets: Iterable[str], *, by_mark: bool) -> str:
+    """What says that words added to what two marks have in common seldom keep them apart, by market: of a later name
+    that takes an earlier mark over, or (`by_mark`) of an earlier mark that holds the name, whose whole impression
+    decides."""
     laws = {law_of(market) for market in markets}
-    told = {"TMEP 1207.01(b)(iii)": {"US"}, "Court of Justice, C-120/04, Thomson Life": {"EU", "GB"}}
+    european = "C-334/05 P, Shaker: the whole impression decides" if by_mark else "C-120/04, Thomson Life"
+    told = {"TMEP 1207.01(b)(iii)": {"US"}, f"Court of Justice, {european}": {"EU", "GB"}}
     return "; ".join(source for source, where in told.items() if laws & where) or "TMEP 1207.01(b)(iii)"
 
 

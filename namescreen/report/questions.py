@@ -277,7 +277,7 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
     if whole := taken_over(name, found.mark, report.goods):
         keeps = "may be too little" if whole.further or whole.second else "seldom suffices"
         holds = f"{found.mark.text} holds {name}" if whole.by_mark else f"{name} holds it"
-        source = on_added_words(held_in(found.mark, report))
+        source = on_added_words(held_in(found.mark, report), by_mark=whole.by_mark)
         return (
             f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
             f"apart ({source}). {_though_weak(found, report)}So {asked}"

@@ -1,7 +1,7 @@
 """A name taken over whole in a mark, or a mark in a name: which word is common, and what is added to it.
 
 Adding a house mark, or a word that says little, seldom keeps marks apart where what is taken over is distinctive (TMEP
-1207.01(b)(iii); Court of Justice, C-120/04, Thomson Life; from memory).
+1207.01(b)(iii); of a later name that takes an earlier mark over Court of Justice, C-120/04, Thomson Life; from memory).
 """
 
 from __future__ import annotations
@@ -53,7 +53,7 @@ class TakenOver:
         told = [
             f"{_quoted(words)}{what}"
             for words, what in (
-                (self.house, " (its owner's name, so a house mark)"),
+                (self.house, " (how its owner is called, so perhaps a house mark)"),
                 (self.second, " (a second name)"),
                 (self.further, ""),
                 (plain, " (common in names, or a word for the goods)"),
@@ -134,7 +134,8 @@ def _told(
     owners = parse(owner).words if by_mark else ()
     if common.replace(" ", "") in "".join(owners):
         owners = ()  # the owner is called after all of the mark
-    house = tuple(word for word in added if word in owners and word not in plain)
+    called = owners[:1] if _JOINING.isdisjoint(added) else ()  # two joined are equals
+    house = tuple(word for word in called if word in added and word not in plain)
     left = tuple(word for word in added if word not in plain and word not in house)
     second = tuple(word for word in left if _is_second_name(word, common, joined=not _JOINING.isdisjoint(added)))
     further = tuple(word for word in left if word not in second)

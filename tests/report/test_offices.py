@@ -69,4 +69,4 @@ def test_of_a_knockout_it_is_told_where_the_office_itself_cites_it(
     found = close("DUSKFAL", 0.96, knockout=True)
     found = replace(found, mark=replace(found.mark, territories=places), held=("IE",))
     (asked,) = questions(entry(found, name="Duskfall"), replace(report, markets=("IE", "DE")))
-    assert ("In IE the office itself would cite it." in asked) is cites
+    assert ("In IE the office itself may cite it." in asked) is cites
