@@ -32,7 +32,7 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
-from .initials import stands_for
+from .initials import are_initials, stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
 from .known_places import comes_from
 from .phrases import base_form, items, plain_words
@@ -81,6 +81,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     said += [("".join(way),) for way in said if len(way) == 2 and not plain[0].isalpha() and len(plain) == 1]  # K9
     best: tuple[Judged, ...] = ()
     borne = after_given_name(plain)
+    said += [("".join(plain),)] if len(plain) > 1 and are_initials("".join(plain)) else []  # NiMH
     said += [way for way in (as_heard(plain, goods), as_respelt(plain, goods)) if way != plain and not meanings]
     named = _entries(plain, goods, meanings, only_names=True)
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):

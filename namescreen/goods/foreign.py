@@ -8,6 +8,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
+from ..lexicon.letter_patterns import alphabet, has_model
 from ..lexicon.phrases import is_saying
 from ..territories import languages_of
 from ..text import fold
@@ -48,6 +49,8 @@ LONG_VOWELS = frozenset(("de", "et", "fi", "la", "nl"))
 """Languages that write two equal vowels in a row."""
 MANY_FORMS = frozenset(("et", "fi", "hu", "tr"))
 """Languages whose nouns have so many forms that some look like English words; those in use are in their texts."""
+_LENT = frozenset("éèàêâç")
+"""Letters that come with words from French into other languages."""
 _DOUBLED = re.compile(r"([aeiou])\1")
 INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
@@ -78,7 +81,7 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
         accented = asked and word in written and language in ACCENTED  # forgé is no English forge
         in_english = not accented and (lexicon().known(word) or is_trade_word(word))
         english = in_english and (not asked or (not in_language and _is_english_beside(word, words, language)))
-        if word in taken or english:
+        if word in taken or english or _is_spelt_elsewhere(written.get(word, ""), language):
             continue
         said = label_term(written.get(word, word), goods, language)
         if kinds(word) & {"function word", "company form"} and (said is None or word not in written):
@@ -96,6 +99,15 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     if found:  # beside them its small words say nothing
         found |= {word: Meaning("", language) for word in words if word not in found and word in small_words(language)}
     return found
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_spelt_elsewhere(written: str, language: str) -> bool:
+    """Whether a word is written with a letter that the language has not: a Swedish räv is no Danish rav."""
+    if not written or not has_model(language):
+        return False
+    foreign = (one for one in written if one.isalpha() and not one.isascii() and one not in _LENT)
+    return any(one not in alphabet(language) for one in foreign)
 
 
 def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Meaning]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..lexicon import kinds
 from ..lexicon.phrases import is_saying
 from .composition import (
     composition,
@@ -99,7 +100,9 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
         return category, points
     if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
         return "arbitrary", points
-    without = all(is_without_tie(one) or is_own_name(one) for one in judged)
+    free = [one for one in judged if is_without_tie(one) or is_own_name(one)]
+    counted = [one for one in judged if one not in free and kinds(one.word) & {"number"}]
+    without = bool(free) and len(free) + len(counted) == len(judged)  # three sheets to the wind
     if has_coined_word(judged) or holds_praised_image(judged) or without:
         return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
     return category, points

@@ -18,13 +18,14 @@ _WAYS = (
     ("yte", ("ight", "ite")), ("ite", ("ight",)), ("yt", ("ight", "it")), ("yne", ("ine", "ign")), ("ynd", ("ind",)),
     ("yld", ("ield", "ild")), ("y", ("i", "ie", "igh")), ("i", ("y", "igh")), ("ee", ("ea", "y", "ie", "e", "i")),
     ("eez", ("eas", "ees")), ("ie", ("y",)), ("ey", ("y",)), ("z", ("s", "se")), ("f", ("ph", "gh")), ("ph", ("f",)),
-    ("oo", ("o", "ou", "u", "ew")), ("u", ("ou", "oo", "ew", "o")), ("e", ("ea", "ee")), ("a", ("er", "ai")),
+    ("oo", ("o", "ou", "u", "ew", "ui")), ("u", ("ou", "oo", "ew", "o")), ("e", ("ea", "ee")), ("a", ("er", "ai")),
     ("ay", ("ai", "a")), ("ai", ("a", "ay")), ("o", ("ow", "oa")), ("s", ("c", "ss", "sc")), ("w", ("wh",)),
     ("sh", ("ch", "ti")), ("kr", ("cr",)), ("n", ("kn", "ne")), ("r", ("wr",)), ("j", ("g", "dg")),
     ("t", ("th", "tt", "te")), ("d", ("dd", "de")), ("l", ("ll", "le")),
     ("p", ("pp", "pe")), ("m", ("mm", "mb", "me")), ("g", ("gg", "gh")),
     ("pp", ("p",)), ("tt", ("t",)), ("ll", ("l",)), ("nn", ("n",)), ("ss", ("s",)), ("rr", ("r",)), ("dd", ("d",)),
-    ("gg", ("g",)), ("zz", ("z", "s")), ("ff", ("f",)), ("mm", ("m",)), ("aa", ("a", "ai")), ("th", ("the",)),
+    ("gg", ("g",)), ("zz", ("z", "s")), ("ff", ("f",)), ("mm", ("m",)), ("aa", ("a", "ai")), ("ul", ("le", "el")),
+    ("th", ("the",)),
 )  # fmt: skip
 """What traders write, and what is written in full."""
 STEPS, MOST, MOST_OF_PART = 3, 1200, 120

@@ -12,7 +12,7 @@ from .classification import likely_classes
 from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
 from .judged import WORD, Judged, as_told_nothing
 from .quantities import measure, quantity
-from .trade_words import term_for
+from .trade_words import is_code, term_for
 
 __all__ = ["told_together"]
 
@@ -25,6 +25,37 @@ FORMS = frozenset(
     """.split()
 )
 """In what form goods may hold a stuff: rose petal, shea butter."""
+AT_LARGE = frozenset(
+    "fibre fiber fibres wood leather cloth fabric yarn steel glass stone wool silk cotton wax clay".split()
+)
+"""Words for a stuff at large, after one that says which: bamboo fibre."""
+HAVING = frozenset(
+    """
+    powered bound lined filled coated covered handled scented flavoured flavored infused based shaped sized edged tipped
+    soled topped backed framed trimmed tested rated cut fed style grade made woven dyed printed painted
+    """.split()
+)
+"""What makes a quality of the word before it: solar powered, leather bound."""
+GUARDS = frozenset("guard shield protector protection stopper blocker buster barrier defence defense stop off".split())
+KEPT_OFF = frozenset(
+    """
+    frost rain wind sun dust dirt mud splash spill snow sand noise bug insect moth mosquito tick flea rust stain odour
+    odor moisture draught draft heat cold glare static slug snail mouse rat deer mould mold limescale germ scratch shock
+    storm weather water fire uv smell weed crumb hair ice fog damp leak drip
+    """.split()
+)
+"""What goods keep off, before a word for what guards: frost guard."""
+LANDSCAPE = frozenset(
+    """
+    dales dale valley valleys hills hill moor moors coast island islands isle bay lake lakes river mountain mountains
+    forest peninsula wolds downs fens highlands lowlands islands county region country city
+    """.split()
+)
+"""What a place's name may end in, and stays one."""
+SIZES = frozenset(
+    "size grosse taille talla taglia maat storlek storrelse rozmiar koko velikost din iso en ansi bs".split()
+)
+"""What a number or code of a size or standard comes after."""
 HOLDING = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
 """The Nice classes of goods that are made of stuffs mixed."""
 TIED = 0.5
@@ -65,6 +96,16 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
+        if second.word in HAVING and not first.coined:
+            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
+        if first.word in KEPT_OFF and second.word in GUARDS:
+            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
+        if first.evidence.kind is EvidenceKind.PLACE and second.word in LANDSCAPE:
+            yield at + 1, first.evidence
+        if first.word in SIZES and (second.word.isdecimal() or is_code(second.word)):
+            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
+        if second.word in AT_LARGE and first.evidence.kind in (EvidenceKind.TERM, EvidenceKind.MATERIAL):
+            yield at + 1, replace(first.evidence, names_goods=False)
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
         if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
             yield at + 1, replace(first.evidence, names_goods=False)
