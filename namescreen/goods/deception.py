@@ -79,8 +79,8 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     for word, others in (*_other_materials(words, goods), *_other_foods(words, goods)):
         found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
     taken = {part for sign in found for part in sign.split()}
-    phrases = _in_known_phrases(words)
-    plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, phrases) for word in words)
+    own = {*words} if "and" in words else _in_known_phrases(words)  # silk and tide are a pair, not what is of silk
+    plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, own) for word in words)
     firm = {one for one, _, of_country in abroad if of_country}
     told = []
     for sign, (kind, what) in found.items():
