@@ -104,14 +104,15 @@ def _is(part: str, said: str) -> bool:
 
 
 _heard: frozenset[str] | None = None
-"""The sounds of everyday words, where very many words are asked about."""
+"""The sounds of all everyday words, and others, where very many words are asked about."""
 
 
 def expect_many() -> None:
     """Make ready for a register's words: processes forked later share it."""
     global _heard
+    least = min(EVERYDAY, PART)
     codes = (code for code, _ in open_table("words_by_sound.tsv").items())
-    _heard = frozenset(code for code in codes if any(_known(code, min(EVERYDAY, PART))))
+    _heard = frozenset(code for code in codes if max(words_heard(code).values()) >= least)
 
 
 def _everyday(code: str, least: float) -> tuple[tuple[str, float], ...]:

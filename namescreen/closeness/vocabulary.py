@@ -7,7 +7,7 @@ from functools import lru_cache
 from itertools import chain, pairwise
 from typing import NamedTuple
 
-from ..lexicon import equivalents, foreign_filter, kinds, lexicon, one_name, possible_meanings, zipf
+from ..lexicon import equivalents, kinds, lexicon, one_name, possible_meanings, zipf
 from ..lexicon.association import form_defined
 from ..lexicon.combining_forms import combining_form, combining_parts
 from ..lexicon.derivation import derived_words
@@ -126,7 +126,6 @@ _parts_seen: dict[str, float] | None = None
 def expect_many() -> None:
     """Make ready for a register's words: it takes some tenths of a second, and processes forked later share it."""
     global _parts_seen
-    foreign_filter.expect_many()
     respelling.expect_many()
     frequent = (word for word, value in open_table("frequency/en.tsv").items() if float(value) >= COMMON)
     _parts_seen = {part: seen for part in chain(frequent, combining_parts()) if (seen := _how_seen(part))}

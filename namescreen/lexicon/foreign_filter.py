@@ -31,6 +31,7 @@ __all__ = ["SHORTEST_COGNATE", "compound_in", "expect_many", "guessed_in", "list
 SHORTEST_COGNATE = 5
 SHORTEST_PART, SHORTEST_COMPOUND, LONGEST_COMPOUND = 3, 7, 40
 """Letters of a part, and of a word that is taken apart. Longer words are no word of any language, and cost the most."""
+_TABLES = ("foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv")
 _EVERYTHING = -1
 _MANY = len(BITS)
 _FIRST = len(COMPOUNDING)  # the languages with compounds are the first
@@ -61,6 +62,9 @@ def expect_many() -> None:
     global _ask
     _ask = _index()
     _may_be.cache_clear()
+    if _ask is _everything:
+        for name in _TABLES:
+            open_table(name).preload()
 
 
 def _everything(word: str) -> int:
@@ -80,7 +84,7 @@ def _index() -> Callable[[str], int]:
     return choose(
         lambda library: compiled_may_be(
             library,
-            [open_table(f"{name}.tsv").lines() for name in ("foreign_words", "foreign_parts", "international_words")],
+            [open_table(name).lines() for name in _TABLES],
             list(BITS),
             _endings(),
             _small(),

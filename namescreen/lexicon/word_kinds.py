@@ -38,6 +38,8 @@ def words_of_kind(kind: str) -> tuple[str, ...]:
 def name_rank(word: str, kind: str = "surname") -> int | None:
     """The rank of `word` among US surnames or given names (1 = the most frequent, 1990), None if not
     listed."""
+    if kind not in kinds(word):
+        return None
     for entry in (open_table("word_kinds.tsv").get(word) or "").split(","):
         name, _, rank = entry.partition(":")
         if name == kind and rank:

@@ -12,6 +12,8 @@ enum {
     CONTEXT = 18, /* characters of the longest context: a row states in one digit how many units of two are kept */
     SOUND = 8,    /* characters of the longest sound of a unit */
     OTHER = 27,   /* any character but the letters a to z, which are 1 to 26; 0 is the end of the word */
+    LENGTHS = CONTEXT / 2 + 1,
+    KEPT = 4, /* characters of the longest context whose steps are kept: longer ones hardly come again */
     LETTER_BITS = 5,
     NONE = -1,
 };

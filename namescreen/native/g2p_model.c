@@ -259,11 +259,13 @@ bool g2p_preload(struct model *model)
     return true;
 }
 
-/* It calls itself once for each unit of the context, at most nine deep. */
+/* The step stands until the next call. It calls itself once for each unit of the context, at most nine deep. */
 bool g2p_step(struct model *model, uint32_t context, int first, int second, struct step *step)
 {
     uint64_t key = step_key(context, first, second);
-    if (model->step_slot_count) {
+    size_t size = model->contexts[context].size, most = (size_t)model->set.choices;
+    bool kept = size <= KEPT;
+    if (kept && model->step_slot_count) {
         const struct known_step *known = &model->steps[step_slot(model, key)];
         if (known->key) {
             *step = known->step;
@@ -271,7 +273,7 @@ bool g2p_step(struct model *model, uint32_t context, int first, int second, stru
         }
     }
     struct step shorter = {0.0, 0, 0};
-    if (model->contexts[context].size) {
+    if (size) {
         int32_t next = shortened(model, context);
         if (next == NONE || !g2p_step(model, (uint32_t)next, first, second, &shorter))
             return false;
@@ -307,15 +309,22 @@ bool g2p_step(struct model *model, uint32_t context, int first, int second, stru
             if (model->seen[arc.unit] != model->seen_stamp)
                 put_in_order(model, count++, arc);
         }
-        if (count > (size_t)model->set.choices)
-            count = (size_t)model->set.choices;
-        if (model->arc_count + count > UINT32_MAX ||
-            !reserve(&model->arcs, &model->arc_room, model->arc_count + count, sizeof *model->arcs))
+        if (count > most)
+            count = most;
+        size_t place = size / 2 * most; /* the first arcs are those of steps that are not kept, by the units before */
+        if (kept) {
+            if (model->arc_count < LENGTHS * most)
+                model->arc_count = LENGTHS * most;
+            place = model->arc_count;
+            model->arc_count += count;
+        }
+        if (place + count > UINT32_MAX || !reserve(&model->arcs, &model->arc_room, place + count, sizeof *model->arcs))
             return false;
-        memcpy(model->arcs + model->arc_count, model->found, count * sizeof *model->arcs);
-        *step = (struct step){0.0, (uint32_t)model->arc_count, (uint32_t)count};
-        model->arc_count += count;
+        memcpy(model->arcs + place, model->found, count * sizeof *model->arcs);
+        *step = (struct step){0.0, (uint32_t)place, (uint32_t)count};
     }
+    if (!kept)
+        return true;
     if (!room_for_a_step(model))
         return false;
     model->steps[step_slot(model, key)] = (struct known_step){key, *step};

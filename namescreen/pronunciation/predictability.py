@@ -126,9 +126,10 @@ def words_heard(marked: str) -> dict[str, float]:
     return {word: float(frequency) for word, frequency in pairs}
 
 
-def likely_codes(word: str) -> list[str]:
+@lru_cache(maxsize=1 << 12)
+def likely_codes(word: str) -> tuple[str, ...]:
     """The phoneme codes of the readings of a word in which other words are heard, the likeliest first."""
-    return [reading.code for reading in pronounce(word, HEARD_READINGS)]
+    return tuple([reading.code for reading in pronounce(word, HEARD_READINGS)])
 
 
 def _knownness(frequency: float) -> float:

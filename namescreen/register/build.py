@@ -17,6 +17,7 @@ import numpy as np
 from ..closeness.features import digits_read, segmentations_of
 from ..closeness.vocabulary import expect_many
 from ..closeness.weights import OwnWeight, Weight, weight_for_goods
+from ..lexicon import foreign_filter
 from ..processes import in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
@@ -53,8 +54,7 @@ WORTH_INDEXING = 20_000
 """The number of words from which it pays to work out beforehand what only few words can be (1 s)."""
 TABLES = (
     "pronunciations.tsv", "wordnet-words.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv", "word_kinds.tsv",
-    "foreign_words.tsv", "foreign_parts.tsv", "international_words.tsv", "words_by_sound.tsv",
-    "embedding_words.tsv", "associations.tsv", "given_names.tsv", "places.tsv", "rimes.tsv",
+    "words_by_sound.tsv", "embedding_words.tsv", "associations.tsv", "given_names.tsv", "places.tsv", "rimes.tsv",
 )  # fmt: skip
 
 
@@ -202,6 +202,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     if len(wanted) >= WORTH_PRELOADING:
         for table in TABLES:  # before the workers start, so that they share them
             open_table(table).preload()
+        foreign_filter.expect_many()
     if len(wanted) >= WORTH_INDEXING:
         joint_model().preload()
         expect_many()

@@ -17,9 +17,9 @@ from collections.abc import Callable
 from rapidfuzz import fuzz, process
 
 from namescreen.closeness.sound import phoneme_codes_of
-from namescreen.closeness.vocabulary import is_known, segmentations, word_facts
+from namescreen.closeness.vocabulary import expect_many, is_known, segmentations, word_facts
 from namescreen.closeness.weights import own_weight
-from namescreen.lexicon import equivalents, possible_meanings
+from namescreen.lexicon import equivalents, foreign_filter, possible_meanings
 from namescreen.processes import without_collection
 from namescreen.pronunciation import pronounce
 from namescreen.pronunciation.g2p import joint_model
@@ -47,7 +47,9 @@ def main() -> None:
     parts = random.Random(3).sample(parts, min(len(parts), -(-given.words // AT_A_TIME)))
     for table in TABLES:
         open_table(table).preload()
+    foreign_filter.expect_many()
     joint_model().preload()
+    expect_many()
     spent = dict.fromkeys(STEPS, 0.0)
     for part in parts:
         for name, step in STEPS.items():

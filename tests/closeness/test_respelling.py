@@ -16,7 +16,6 @@ from namescreen.closeness.features import features
 from namescreen.closeness.respelling import heard_parts, heard_word
 from namescreen.closeness.vocabulary import expect_many, meant, segmentations
 from namescreen.closeness.word_meaning import meaning
-from namescreen.lexicon import foreign_filter
 
 
 @pytest.mark.parametrize(
@@ -114,8 +113,7 @@ def test_words_are_heard_and_divided_alike_where_there_are_many(monkeypatch: pyt
         return [tuple(work.__wrapped__(word) for work in (segmentations, heard_word, heard_parts)) for word in words]
 
     before = found()
-    for module, name in ((respelling, "_heard"), (vocabulary, "_parts_seen"), (foreign_filter, "_ask")):
+    for module, name in ((respelling, "_heard"), (vocabulary, "_parts_seen")):
         monkeypatch.setattr(module, name, getattr(module, name))  # put back at the end
     expect_many()
     assert found() == before
-    foreign_filter._may_be.cache_clear()
