@@ -32,7 +32,9 @@ BLOCKS_HELD = 32
 
 _FIELD, _ROW = "\x1f", "\x1e"  # the ASCII separators, which cleaned text never holds
 _STATUS_NUMBER = {status: number for number, status in enumerate(STATUSES)}
-DEAD = _STATUS_NUMBER["dead"]
+DEAD, _UNKNOWN = _STATUS_NUMBER["dead"], _STATUS_NUMBER["unknown"]
+_BEFORE_LINE, _AFTER_LINE = 9 * _FIELD, 5 * _FIELD
+"""The fields between the words of a mark and its line, and after that, where none is stated."""
 
 
 class MarkWriter:
@@ -80,6 +82,12 @@ class MarkWriter:
             self._sources.setdefault(mark.source, len(self._sources)),
         )
         self._identify(mark.office, mark.number, mark.registration_number, "" if self._taken else mark.source, event)
+
+    def add_words(self, text: str, source: str, line: int, event: Event) -> None:
+        """As `add`, a mark of which nothing but its words is stated."""
+        number = self._sources.setdefault(source, len(self._sources))
+        self._append(f"{text}{_BEFORE_LINE}{line}{_AFTER_LINE}", 0, _UNKNOWN, 0, 0, number)
+        self._identify("", "", "", "", event)
 
     def take(self, columns: MarkColumns) -> None:
         """Append all marks of some columns, and their removals of earlier marks.

@@ -199,8 +199,6 @@ def mark_from(
 ) -> Mark:
     """A `Mark` from the texts of its fields; what cannot be understood, or cannot be by the day `latest` (YYYY-MM-DD),
     goes to `note(what, remedy, field)`."""
-    if len(values) == 1 and "text" in values:  # a line of a list
-        return Mark(values["text"], source=source, line=line)
     get = values.get
     raw_classes = get("classes", "")
     classes: tuple[int, ...] = ()

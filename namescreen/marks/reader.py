@@ -17,7 +17,6 @@ from .columns import MarkColumns, MarkWriter
 from .fields import Columns, chosen_columns, mark_from, one_line, option_of
 from .formats import UNNAMED, read_document, read_side_table, sniff
 from .identity import Event
-from .mark import Mark
 from .other_kinds import no_list
 from .problems import ProblemLog
 from .side_tables import SideTables
@@ -200,15 +199,17 @@ class _Reading:
                 found = self.sides.get(key).get("owner", ())
                 values["owner"] = "; ".join(dict.fromkeys(name for _, name in found))
             place = line if tally.name == document.name else 0
-            values["text"] = self._words(values.get("text", ""), line)
+            text = values["text"] = self._words(values.get("text", ""), line)
+            if len(values) == 1:  # a line of a list, which is by far quicker added so
+                event = _event(operation, text, table=table)
+                tally.count(event, text, "")
+                self.writer.add_words(text, tally.name, place, event)
+                continue
             mark = mark_from(values, tally.name, place, note, self.latest)
-            event = _event(operation, mark, table=table)
+            event = _event(operation, text, table=table)
             if mark.office and len(tally.offices) < MOST_OFFICES:
                 tally.offices[mark.office] = None
-            if event == Event.WORDLESS:
-                tally.wordless[mark.mark_type] += 1
-            elif mark.text:
-                tally.words += 1
+            tally.count(event, text, mark.mark_type)
             if event <= Event.ROW and mark.status == "live" and mark.expired_by(date):
                 tally.expired[mark.text] += 1
             self.writer.add(mark, event)
@@ -263,12 +264,12 @@ class _Reading:
                 )
 
 
-def _event(operation: str, mark: Mark, *, table: bool) -> Event:
+def _event(operation: str, text: str, *, table: bool) -> Event:
     if operation == "delete":
         return Event.DELETE
     if operation == "part":
         return Event.PART
-    if not any(map(str.isalnum, mark.text)) and not parse(mark.text).words:
+    if not any(map(str.isalnum, text)) and not parse(text).words:
         return Event.WORDLESS
     return Event.ROW if table else Event.WHOLE
 

@@ -9,6 +9,7 @@ from itertools import islice
 
 from ..errors import InputError, Problem
 from ..plain_text import plural, some
+from .identity import Event
 from .problems import ProblemLog
 from .term import GRACE_MONTHS
 from .territory import OFFICES
@@ -60,6 +61,13 @@ class Tally:
     words: int = 0
     expired: Counter[str] = field(default_factory=Counter)
     wordless: Counter[str] = field(default_factory=Counter)
+
+    def count(self, event: Event, words: str, mark_type: str) -> None:
+        """Count a record by its words, or by its type where it has none."""
+        if event == Event.WORDLESS:
+            self.wordless[mark_type] += 1
+        elif words:
+            self.words += 1
 
     def source(self, kept: int) -> Source:
         """The source, of whose records `kept` became marks."""
