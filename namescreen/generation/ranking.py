@@ -33,6 +33,7 @@ PARTS = {
     "widely": "how far beyond a single concept its sources reach in the brief: 0 = not, 1 = as widely as any word",
     "many": "to how many words of the brief, the goods' too, its sources are tied: 0 = none, 1 = to four",
     "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
+    "ware": "how surely it is about what the goods themselves are, or are for: 0 = about concepts alone, 1 = surely",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all, or one word of a saying",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
@@ -78,6 +79,7 @@ _NOT_ENGLISH = {
 """What the parts that only English words have are for words of the buyers' language: as for a good name, roughly."""
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
+_OF_THE_GOODS = 0.65  # the weight of a term that names the goods, or stands before such a one in a compound
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _TIED, _MANY = 0.5, 4  # an association that ties a word to a term in full; so many terms are many
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
@@ -133,6 +135,7 @@ class Judge:
         self.weights = weights
         self._brief_terms = brief_terms
         self._shares = (_SAID + brief_terms.weights).clip(0.0, 1.0)
+        self._wares = (brief_terms.weights >= _OF_THE_GOODS) & ~brief_terms.concepts
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
         self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
@@ -169,6 +172,7 @@ class Judge:
             "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
             "many": min(1.0, float((ties / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
             "true": min(_true(one * self._shares) for one in associations),
+            "ware": float((ties * self._wares).max(initial=0.0)),
             "apart": _apart(associations[0], associations[1]) if many else 0.5,
             "direct": self._direct(proposal, words),
             "standing": known.standing if known and proposal.construction in WHOLE else 0.5,

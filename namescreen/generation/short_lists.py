@@ -48,10 +48,11 @@ def pleased(rating: str) -> float:
 
 class Met(NamedTuple):
     """How strongly each term of a brief is associated with each name of the subjects of lists, one list after the
-    other (a row for each term), and where the names of each list start."""
+    other (a row for each term), where the names of each list start, and which names of several words are met whole."""
 
     strengths: Associations
     starts: Places
+    whole: frozenset[int]
 
 
 class _Names(NamedTuple):
@@ -69,8 +70,8 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
     """How strongly each term is associated with each name of the subject of each short list.
 
     Of "bird+feeder", feeder names it, and only where another term of the brief is about birds; of "~dry+boot/glove"
-    each of its words does. What a brief has all parts of is about its goods as a whole, so that the term that names
-    them does too.
+    each of its words does, and what a brief has all parts of is about its goods as a whole, so that the term that
+    names them does too.
     """
     import numpy as np
 
@@ -78,17 +79,22 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
     found = np.zeros((len(brief_terms.terms), names.total), np.float32)
     found[:, names.plain] = brief_terms.associations[:, names.places]
     present = brief_terms.associations.max(axis=0, initial=0.0).tolist()
-    said = np.where(brief_terms.associations >= NAMED_AS, brief_terms.weights[:, None], 0).max(axis=0, initial=0.0)
-    head = _head(brief_terms)
+    head, met_whole = _head(brief_terms), set()
     for at, each, parts in names.parts:
-        if all(any(present[place] >= _BESIDE for place in part) for part in parts):
-            column, weights = found[:, at], [said[list(part)].max() for part in parts]
-            for part in parts if each else parts[-1:]:
-                if not each or all(weights):
-                    np.maximum(column, brief_terms.associations[:, list(part)].max(axis=1), out=column)
-            if head >= 0 and all(weights) and sum(weights) >= _ABOUT_THE_GOODS:
-                column[head] = column.max()
-    return Met(found, names.starts)
+        if not all(any(present[place] >= _BESIDE for place in part) for part in parts):
+            continue
+        ties = np.array([brief_terms.associations[:, list(part)].max(axis=1) for part in parts])
+        if not each:
+            found[:, at] = ties[-1]
+            continue
+        said = ties >= NAMED_AS
+        if said.any(axis=1).all() and said.any(axis=0).sum() >= len(parts):  # each by a term of its own
+            found[:, at] = ties.max(axis=0)
+            met_whole.add(at)
+            weight = (said * brief_terms.weights).max(axis=1).sum()
+            if head >= 0 and weight >= _ABOUT_THE_GOODS and (said.any(axis=0) & ~brief_terms.concepts).any():
+                found[head, at] = found[:, at].max()
+    return Met(found, names.starts, frozenset(met_whole))
 
 
 def unlisted(met: Met) -> list[int]:
@@ -104,7 +110,7 @@ def on_short_lists(
     how it pleased.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
-    cream, or skin and cream). How a word pleased counts once for each list, for the weightiest term that names it, so
+    cream, or skin and cream), and those whose subjects of several words it has all of. How a word pleased counts once for each list, for the weightiest term that names it, so
     that puddle and rain do not make two of one idea.
     """
     import numpy as np
@@ -121,8 +127,10 @@ def on_short_lists(
         others = loose.sum() - loose
         sure = np.where(met_here >= NAMED_AS, 1.0, np.minimum(1.0, others / _CONFIRMED))
         # in its chosen sense a term is near its synonyms
-        rows.append((named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second, words))
-    best = np.max([others * (named > 0) for named, others, _ in rows], axis=0, initial=0.0)
+        named, others = named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second
+        whole = not met.whole.isdisjoint(range(met.starts[place], ends[place]))
+        rows.append((named, np.full_like(others, np.inf) if whole else others, words))
+    best = np.max([others * (named > 0) for named, others, _ in rows if np.isfinite(others).all()], axis=0, initial=0.0)
     found: dict[str, tuple[Associations, Associations]] = {}
     for named, others, words in rows:
         agreed = np.asarray(named * np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE)), np.float32)
