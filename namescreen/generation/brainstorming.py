@@ -19,7 +19,7 @@ from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import zipf
 from ..text import fold, tokenize
-from .brief_terms import words_of
+from .brief_terms import goods_words, words_of
 from .buyers import local_language, understood
 from .candidate import Candidate, Proposal, form_of
 from .constructions import CONSTRUCTIONS, ON_REQUEST
@@ -31,7 +31,7 @@ from .ranking import AS_IT_IS, LOCAL, WHOLE, Judge, weights_of
 from .senses import unfit_in
 from .taste import Liking, Taste
 from .variety import Judged, choose, judged, shares
-from .wanted import usable_words
+from .wanted import usable_words, words_of_concept
 from .wares import PLEASED_MUCH
 
 if TYPE_CHECKING:
@@ -119,6 +119,9 @@ def candidates(brief: Brief, **choices: Unpack[Choices]) -> Candidates:
                 for word in foreign
             ]
         )
+    if not goods_words(brief) and not any(words_of_concept(concept.word) for concept in brief.concepts):
+        said = f"concept {brief.concepts[0].word!r} says what is not wanted"
+        raise InputError(Problem(said, "Say what there is instead, or give the goods"))
     constructions, like, seed = choices.get("constructions"), choices.get("like"), choices.get("seed")
     asked = {name: _construction(name) for name in constructions or ()}
     unknown = [name for name, known in asked.items() if known is None]

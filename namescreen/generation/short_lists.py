@@ -110,8 +110,8 @@ def on_short_lists(
     how it pleased.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
-    cream, or skin and cream), and those whose subjects of several words it has all of. How a word pleased counts once for each list, for the weightiest term that names it, so
-    that puddle and rain do not make two of one idea.
+    cream, or skin and cream), and those whose subjects of several words it has all of. How a word pleased counts once
+    for each list, for the weightiest term that names it, so that puddle and rain do not make two of one idea.
     """
     import numpy as np
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from namescreen.brief import Brief, Concept
+from namescreen.errors import InputError
+from namescreen.generation import candidates
 from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.short_lists import met_by_lists, on_short_lists
 from namescreen.generation.wanted import unwanted, words_of_concept
@@ -30,6 +32,8 @@ def test_a_concept_of_one_word_counts_in_full_and_one_of_several_by_what_each_sa
 def test_what_is_not_wanted_is_no_idea(concept: str) -> None:
     assert words_of_concept(concept) == {}
     assert weights("tents", "", concept, "camp").keys() == {"tent", "camp"}
+    with pytest.raises(InputError, match="not wanted"):
+        candidates(Brief(concepts=(Concept(concept),)))
 
 
 @pytest.mark.parametrize(
