@@ -38,9 +38,8 @@ FROM_ELSEWHERE = "for the other, from another trade"
 MOST_PAIRS = 48
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
 an added item never lowers the score."""
-NOTHING, NOTHING_TIED = 0.16, 0.125
-"""A score below this is none at all, where no list ties the goods, and where one does: half of the lowest grade, which
-goods put together by chance reach too often."""
+NOTHING = 0.16
+"""A score below this is none at all: goods put together by chance reach half of the lowest grade too often."""
 COVERED, MOST = 0.95, 0.85
 """The score of goods that a broader term covers, and the most that other evidence comes to: still "high"."""
 BY_CLASS_ALONE = 0.45
@@ -336,4 +335,4 @@ def score_of(found: Mapping[str, float], weights: Mapping[str, float]) -> float:
     prefix = UNTIED if UNTIED in found else ""
     covered = found.get(f"{prefix}covers", 0.0) == 1.0
     score = max(min(grade / 4, MOST), COVERED if covered else 0.0)
-    return round(score, 4) if score >= (NOTHING if prefix else NOTHING_TIED) else 0.0
+    return round(score, 4) if score >= NOTHING else 0.0

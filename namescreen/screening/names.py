@@ -39,7 +39,7 @@ LEAST_JUDGED = 60
 of the list. Ours, not fitted."""
 
 FURTHER = 3
-"""Marks that are kept beyond the closest ones for being of more concern than one of these: what is close by its letters
+"""Marks that are kept beyond the closest ones for being of more concern than any of these: what is close by its letters
 for other goods must not hide what is less close for the same. Ours, not fitted."""
 
 NEAR_A_TRANSLATION = 0.8
@@ -74,7 +74,7 @@ def screen(
     out beside the rest, on all processors; not `with_reasons` each is when it is asked for, for who reads few.
 
     The `top` closest names among the marks are kept, each with the marks that carry it, and every further one met that
-    asks for a closer look, with up to `FURTHER` that are of more concern than one of these; those that ask for most
+    asks for a closer look, with up to `FURTHER` that are of more concern than any of these; those that ask for most
     attention come first, and among those of one level the closest. Marks that are not close (`policy.is_close`) are
     left out, save translations of the name into the buyers' languages. Without a register, and wherever else something
     is missing, the check is `NotChecked`.
@@ -163,8 +163,8 @@ class _Screener:
         shared = self.checks.shared_words(name, register)
         close = self.checks.close_marks(name, hits, shared, self.top)
         closest, further = close[: self.top], sorted(close[self.top :], key=lambda mark: -mark.concern)
-        least = min((mark.concern for mark in closest), default=0.0)
-        graver = sum(mark.concern > least for mark in further)
+        gravest = max((mark.concern for mark in closest), default=0.0)
+        graver = sum(mark.concern > gravest for mark in further)
         looked_at = sum(mark.level >= Level.LOOK for mark in further)
         kept = (*closest, *further[: max(looked_at, min(FURTHER, graver))])
         return tuple(sorted(kept, key=lambda mark: (not mark.knockout, -mark.level))), shared
