@@ -95,7 +95,7 @@ class BriefTerms:
                     concepts[word], weights[word] = concept, max(weight, weights.get(word, 0.0))
         goods: dict[str, float] = {}
         for word, weight in goods_words(brief).items():
-            forms = (word, *lexicon().bases(word))
+            forms = (word, *(lexicon().bases(word) or _known_number(word)))
             if not any(form in concepts or form in goods or form in dropped for form in forms) and len(goods) < _GOODS:
                 goods[_likeliest(word, forms[1:])] = weight
         rows = _associations_of((*concepts, *goods))
@@ -217,6 +217,11 @@ def _likeliest(word: str, bases: Sequence[str]) -> str:
     best = max(bases, key=lambda form: (word.startswith(form), len(form)), default=word)
     singular = next((form for form in bases if form in other_number(word)), best)
     return singular if best == word and zipf(singular) > zipf(word) else best
+
+
+def _known_number(word: str) -> list[str]:
+    """The other number of a word that WordNet does not know, if that is known here: tealight, of tealights."""
+    return [] if lexicon().known(word) else sorted(other_number(word) & places().keys())
 
 
 def informativeness(word: str) -> float:

@@ -69,3 +69,8 @@ def test_a_subject_of_several_words_is_met_by_all_of_them_and_then_tells_of_the_
     assert told["sun dog"][0][words.index("stand")] == 1.0
     other = BriefTerms.of(Brief(goods="a stand for boots", concepts=(Concept("oak"),)))
     assert not on_short_lists(other, met_by_lists(other, lists), lists)
+
+
+@pytest.mark.parametrize(("goods", "named"), [("tealights", "tealight"), ("hoodies", "hoodie"), ("earbuds", "earbud")])
+def test_a_plural_that_wordnet_does_not_know_is_of_the_word_that_is_known_here(goods: str, named: str) -> None:
+    assert set(weights(goods)) == {named}
