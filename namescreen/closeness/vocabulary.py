@@ -149,9 +149,9 @@ def _how_seen(part: str) -> float:
 TRANSLATED = 0.95
 """The factor on closeness in meaning for a translated word: a translation is closer than most synonyms."""
 MOST_EQUIVALENTS = 1
-"""How many such meanings a word by itself has; whole names are read in all of them (`english_readings`). With six, rarer
-ones joined words that no buyer would (brunet in one language: well; better), and pairs of real names were told less well
-(meaning 0.817, so 0.821)."""
+"""How many such meanings a word by itself has; whole names are read in all of them (`english_readings`). With six,
+rarer ones joined words that no buyer would (brunet in one language: well; better), and pairs of real names were told
+less well (meaning 0.817, so 0.821)."""
 
 
 EVERYDAY = frozenset(("de", "es", "fr", "it", "la", "pt"))
