@@ -47,6 +47,8 @@ NO_TIE = 0.35
 """Evidence below this is no tie to the goods; ours, as the weights in `description`."""
 TIED = 0.5
 """Evidence from which a word beside a coined one, a surname or a place is taken to describe."""
+STRANGE = 0.6
+"""Evidence from which a term that no dictionary has says nothing but that."""
 SAID_NEARBY = 0.4
 """Evidence from which a term of several words, which mean little else, is said of the goods."""
 IN_THE_GOODS = 0.9
@@ -164,7 +166,7 @@ def may_name_goods(judged: tuple[Judged, ...]) -> bool:
 def only_describes(judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
-    if len(judged) == 1 and (_is_kind_by_name(judged[0]) or _is_long_term(judged[0])):
+    if len(judged) == 1 and judged[0].meaning is None and (_is_kind_by_name(judged[0]) or _is_long_term(judged[0])):
         return True
     if len(judged) == 1:
         return _is_material_or_grade(judged[0]) and (" " not in judged[0].stands_for or is_code(judged[0].word))
@@ -191,7 +193,8 @@ def _is_material_or_grade(one: Judged) -> bool:
     is a size or grade of them."""
     code = len(one.word) == 1 or not one.word.isalpha() or is_acronym(one.word) or are_initials(one.word)
     said = one.evidence.kind is EvidenceKind.TERM and _weighs(one) >= TIED
-    strange = not lexicon().known(one.stands_for) and not kinds(one.stands_for)
+    known = lexicon().known(one.word) or bool(kinds(one.word))
+    strange = one.meaning is None and not known and _weighs(one) >= STRANGE
     stuff = is_stuff(base_form(one.stands_for))
     return (said and (code or strange or stuff)) or one.evidence.kind is EvidenceKind.MATERIAL
 

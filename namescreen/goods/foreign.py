@@ -49,8 +49,8 @@ LONG_VOWELS = frozenset(("de", "et", "fi", "la", "nl"))
 """Languages that write two equal vowels in a row."""
 MANY_FORMS = frozenset(("et", "fi", "hu", "tr"))
 """Languages whose nouns have so many forms that some look like English words; those in use are in their texts."""
-_LENT = frozenset("éèàêâç")
-"""Letters that come with words from French into other languages."""
+_LENT = frozenset("éèàêâçşţ")
+"""Letters that come with words from French into other languages, and Romanian ones as old machines write them."""
 _DOUBLED = re.compile(r"([aeiou])\1")
 INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""

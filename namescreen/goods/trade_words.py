@@ -78,8 +78,10 @@ def term_for(words: str, goods: str) -> TradeTerm | None:
     told = _told(words, tuple(areas), goods, ordinary=ordinary)
     if told is not None and told.weight >= PART:
         return told
-    strange = is_code(words) or (not ordinary and not kinds(words)) or words.count(" ") > 1
-    if strange and (trade := next((one for one in areas if is_of_trade(one, goods)), None)):
+    coded = is_code(words)
+    strange = coded or (not ordinary and not kinds(words) and " " not in words) or words.count(" ") > 1
+    near_by = (one for one in areas if strange and is_of_trade(one, goods, by_class=coded))
+    if trade := next(near_by, None):
         return TradeTerm(CODE, trade.what)
     kept = PART * (ORDINARY if ordinary else 1.0)
     near = ((one, _nearness(one, goods)) for one in areas_of_part(words))
@@ -123,12 +125,12 @@ def is_code(words: str) -> bool:
 
 
 @lru_cache(maxsize=1 << 14)
-def is_of_trade(area: Area, goods: str) -> bool:
-    """Whether goods are parts of those that a term is told of, or of their class: codes are read across a trade."""
+def is_of_trade(area: Area, goods: str, *, by_class: bool = True) -> bool:
+    """Whether goods are said with those that a term is told of, or are of their class: codes are read in all of it."""
     said = {one.word for one in context(goods).words}
     if any(set(name.split()) <= said for name in area.names):
         return True
-    own = set(context(goods).classes[:1])
+    own = set(context(goods).classes[:1]) if by_class else set()
     return any(own & set(likely_classes(name)[:1]) for name in area.names)
 
 
