@@ -15,7 +15,7 @@ from .initials import are_initials
 from .judged import Judged, is_acronym
 from .materials import is_stuff
 from .phrases import base_form, items
-from .places import place_of
+from .places import place_meant, place_of
 from .proper_names import has_form_of_surname, is_surname
 from .qualities import is_quality
 from .trade_words import is_code
@@ -116,7 +116,7 @@ def composition(judged: tuple[Judged, ...]) -> Composition:
 def is_place(one: Judged) -> bool:
     """Whether a word names a place that goods may come from, or is made from its name, and nothing ties it to the goods
     otherwise."""
-    place = place_of(one.word) or (place_of(one.meaning.english) if one.meaning else None)
+    place = place_of(one.word) or (place_meant(one.word, one.meaning.english) if one.meaning else None)
     home = (place is not None and place.home) or one.evidence.kind is EvidenceKind.PLACE
     return home and not one.evidence.names_goods
 
@@ -242,9 +242,15 @@ def is_own_compound(name_words: tuple[str, ...], judged: tuple[Judged, ...], goo
     told = last.evidence
     loose = told.kind in (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED)
     if not told.is_told or told.weight < TIED or loose:
-        return not base_form(last.word).endswith(("er", "or")) and not kinds(last.word) & (ANYONES | SAID_OF_ANYTHING)
+        return not _is_who_does(base_form(last.word)) and not kinds(last.word) & (ANYONES | SAID_OF_ANYTHING)
     fields = PICTURES if not context(goods).food else PICTURES - {"noun.plant", "noun.animal"}
     return told.weight < IN_THE_GOODS and senses[0].domain in fields
+
+
+def _is_who_does(word: str) -> bool:
+    """Whether a word names who or what does what its verb says: a watcher, a blocker, no whisper."""
+    stems = (word[:-2], word[:-1], word[:-3]) if word.endswith(("er", "or")) else ()
+    return any(lexicon().senses(stem, "v") for stem in stems)
 
 
 def has_coined_word(judged: tuple[Judged, ...]) -> bool:

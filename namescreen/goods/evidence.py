@@ -36,7 +36,7 @@ from .initials import are_initials, stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
 from .known_places import comes_from
 from .phrases import base_form, items, plain_words
-from .places import is_settled_place, place_of
+from .places import is_settled_place, place_meant, place_of
 from .proper_names import after_given_name, is_surname
 from .qualities import is_praise
 from .together import told_together
@@ -201,7 +201,8 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
     if meant is None:
         return None
     term = term_for(meaning.english, goods) if meant.evidence.kind is EvidenceKind.TERM else None
-    if term is not None and term.by_image:  # a moon bag is no bolso luna
+    nowhere = meant.evidence.kind is EvidenceKind.PLACE and place_meant(word, meaning.english) is None
+    if nowhere or (term is not None and term.by_image):  # a moon bag is no bolso luna
         meant = as_told_nothing(meant)
     evidence, asked = meant.evidence, [*meant.asked]
     if meaning.said.weight > evidence.weight:

@@ -12,7 +12,7 @@ from ..lexicon import kinds, languages, lexicon, translations, zipf
 from ..tables import open_table
 from .broader import names_above
 
-__all__ = ["Place", "is_settled_place", "place_of"]
+__all__ = ["Place", "is_settled_place", "place_meant", "place_of"]
 
 WILD = frozenset(("island", "body of water", "geological formation", "desert", "natural elevation", "celestial body",
                   "constellation"))  # fmt: skip
@@ -54,6 +54,13 @@ def place_of(word: str) -> Place | None:
     """The place that the folded `word` (or words) mostly stands for, None if it is something else first; for a word
     that no table has, the place whose inhabitant or adjective it is by its form (dresdener)."""
     return _named(word) or _from_its_name(word)
+
+
+def place_meant(word: str, english: str) -> Place | None:
+    """The place that the `english` sense of a foreign `word` names; None if it is a common noun too and the word no
+    name of the place (a Romanian tyre is of rubber)."""
+    common = any(form == english for one in lexicon().senses(english, labelled=False) for form in one.words)
+    return None if common and word not in open_table("foreign_places.tsv") else place_of(english)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -221,8 +221,9 @@ def main() -> None:
     print(told)
     write_table(
         to, "trade_words.tsv", contents,
-        source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, ground_terms.txt, stuffs, "
-        "sorts, users, occasions and qualities, ware by ware, and label_words*.txt, what labels and shops say of wares "
+        source="wordlists/curated/trade_words.txt, terms of art of some eighty trades, ground_terms*.txt, stuffs, "
+        "sorts, varieties, codes, users, occasions and qualities, ware by ware, initials.txt, initials with what they "
+        "stand for, and label_words*.txt, what labels and shops say of wares "
         "in nine languages, with the English sense; written for namescreen from memory, no list was copied",
         version=told, licence="MIT, as namescreen", build="python wordlists/build/trade_words.py",
     )  # fmt: skip
