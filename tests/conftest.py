@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import subprocess
 import sys
@@ -16,6 +17,11 @@ from tests.program import CAN_FORK, MOST_SECONDS, Program
 # A deadline would test the machine, not the program.
 settings.register_profile("steady", deadline=None)
 settings.load_profile("steady")
+
+# As the program does (`cli.main`): to go through the many objects of tables and caches for garbage took a seventh of
+# the tests.
+BY_ITSELF = gc.get_threshold()
+gc.set_threshold(1_000_000, *BY_ITSELF[1:])
 
 ROOT = Path(__file__).parents[1]
 
@@ -33,6 +39,15 @@ def shared_folder() -> Path:
 def own_cache_folder(tmp_path_factory: pytest.TempPathFactory) -> None:
     """No test reads from the user's cache, or leaves anything in it."""
     os.environ["XDG_CACHE_HOME"] = str(tmp_path_factory.mktemp("cache"))
+
+
+@pytest.fixture
+def garbage_collected() -> Iterator[None]:
+    """Garbage is collected as often as Python does by itself: for tests of how much memory something takes."""
+    seldom = gc.get_threshold()
+    gc.set_threshold(*BY_ITSELF)
+    yield
+    gc.set_threshold(*seldom)
 
 
 Run = Callable[..., "subprocess.CompletedProcess[str]"]

@@ -178,6 +178,7 @@ def test_tables_of_other_years_are_told(tmp_path: Path) -> None:
     assert "are all the files of one edition?" in remarks
 
 
+@pytest.mark.usefixtures("garbage_collected")
 def test_a_record_without_end_takes_no_memory(tmp_path: Path) -> None:
     part = "<case-file-owner><party-name>SOMEBODY</party-name></case-file-owner>" * 1000
     start = USPTO_BULK.index("<case-file-owners>") + len("<case-file-owners>")
@@ -194,6 +195,7 @@ def test_a_record_without_end_takes_no_memory(tmp_path: Path) -> None:
     assert most < 25_000_000
 
 
+@pytest.mark.usefixtures("garbage_collected")
 def test_many_small_files_in_an_archive_in_little_memory(tmp_path: Path) -> None:
     with zipfile.ZipFile(tmp_path / "many.zip", "w", zipfile.ZIP_DEFLATED) as archive:
         for number in range(1, 1001):

@@ -204,6 +204,7 @@ def test_elements_without_end_are_refused(tmp_path: Path) -> None:
         read(tmp_path, "<Transaction>" + "<TradeMark>" * 100_000)
 
 
+@pytest.mark.usefixtures("garbage_collected")
 def test_memory_does_not_grow_with_the_file(tmp_path: Path) -> None:
     start, end = ST66.index("    <TradeMark op"), ST66.index("  </TradeMarkDetails>")
     path = tmp_path / "large.xml"

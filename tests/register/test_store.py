@@ -354,6 +354,7 @@ def test_two_prepares_at_once_leave_one_whole_file(prepared: Path) -> None:
     assert not list(prepared.parent.glob(".*.part"))
 
 
+@pytest.mark.usefixtures("garbage_collected")
 def test_a_great_many_equal_marks_cost_one(tmp_path: Path) -> None:
     (tmp_path / "same.txt").write_bytes(b"HERBWICK\n" * 300_000)
     about = prepare(tmp_path / "same.txt", tmp_path / "same.nsr")
