@@ -8,7 +8,7 @@ hand is bounded, and so is the memory of what was already seen; asking for more 
 from __future__ import annotations
 
 import heapq
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations, islice
 from typing import TYPE_CHECKING, TypedDict, Unpack
@@ -27,6 +27,7 @@ from .flags import Flags, Refusal
 from .local_names import languages_held
 from .material import Material, gather
 from .name_sounds import syllables
+from .purpose import FORM
 from .ranking import AS_IT_IS, LOCAL, WHOLE, Judge, weights_of
 from .senses import unfit_in
 from .taste import Liking, Taste
@@ -59,7 +60,11 @@ _HARD_TO_OWN = {**dict.fromkeys(AS_IT_IS, 0.7), "saying": 0.85}
 """The factor then, but for one that pleased much for these goods: nobody could own it (TMEP 1209.01); a saying has a
 second meaning, which leaves it some way to be owned (TMEP 1213.05(c); set by judgement)."""
 _CARRIED_BY_MANY = 0.88  # the factor for a word that firms of every trade carry (set by readings)
+_MISLEADS = 0.88
+"""The factor for a word about a single concept and nothing of the goods, where these are told by what they are for (a
+ring for freeing fishing lures): readers gave such 2.6, those about the goods 3.5, and those about more 4.1."""
 _NOT_UNDERSTOOD = 0.6  # what a name loses for buyers who do not understand it (set by judgement)
+_ABOUT, _WIDELY = 0.3, 0.2  # the parts "ware" and "widely" from which a name is about the goods, and about more
 _PLAINLY = 0.5  # a tie from which a name is plainly about a term
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
@@ -188,6 +193,7 @@ class Candidates(Iterator[Candidate]):
         self._weights = weights_of(brief)
         flags = Flags(brief, register)
         self._flags = Ahead[_Asked, "tuple[str, ...] | Refusal"](lambda asked: flags.of(*asked), flags.get_ready)
+        self._by_purpose = FORM in goods_words(brief).values()
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
         self._local = local_language(brief)
@@ -262,6 +268,8 @@ class Candidates(Iterator[Candidate]):
             score *= _HARD_TO_OWN.get(proposal.construction, 1.0)
         if proposal.construction in AS_IT_IS and not parts["unworn"]:
             score *= _CARRIED_BY_MANY
+        if self._by_purpose and proposal.construction in WHOLE and _beside_the_goods(parts):
+            score *= _MISLEADS
         if self._local and proposal.construction != LOCAL:
             score *= 1 - _NOT_UNDERSTOOD * (1 - understood(proposal.words, self._local))
         stir = _STIR * (crc32(f"{self._seed} {proposal.text}".encode()) & 0xFFFF) / 0xFFFF
@@ -337,6 +345,11 @@ class Candidates(Iterator[Candidate]):
             self.left_out.append(LeftOut(candidate, verdict.because, verdict.kind, verdict.language))
             return None
         return replace(candidate, flags=verdict)
+
+
+def _beside_the_goods(parts: Mapping[str, float]) -> bool:
+    """Whether a name is about a single concept, and neither about another one nor about the goods."""
+    return parts["ware"] < _ABOUT and parts["widely"] <= _WIDELY
 
 
 def _are_forms_of_one(one: str, other: str) -> bool:

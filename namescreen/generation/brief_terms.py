@@ -18,6 +18,7 @@ from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
+from .purpose import MODIFIES, NAMED, purpose_weights
 from .senses import guide_words, other_meanings
 from .vocabulary import are_rivals, associations, is_known, places, pos_of, rivals, synonyms
 from .wanted import informative, unwanted, usable_words, words_of_concept
@@ -29,18 +30,14 @@ if TYPE_CHECKING:
     Associations = np.ndarray[Any, np.dtype[np.float32]]
     """How strongly a word is associated with each term of a brief, in [0, 1], in the order of the terms."""
 
-__all__ = [
-    *("MODIFIES", "NAMED", "BriefTerms", "Term", "goods_words", "informativeness", "likely_guides"),
-    "words_of",
-]
+__all__ = ["BriefTerms", "Term", "goods_words", "informativeness", "likely_guides", "words_of"]
 
 _WEAKEST = 0.15  # weaker associations are chance
 _SHARPER = 1.6  # a power: close associations say more than many loose ones
 _OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a word with the same leading sense
 _RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
 _GOODS = 12  # content words of the goods that become terms, the first ones
-NAMED, MODIFIES, _GOODS_WEIGHT = 0.95, 0.7, 0.45
-"""Beside 1 for a concept: a noun that names the goods, one before it in a compound, another word said of them."""
+_GOODS_WEIGHT = 0.45  # of a word said of the goods, beside 1 for a concept
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
 _SPREAD_LEAST, _SPREAD_FULL = (
     0.4,
@@ -51,7 +48,7 @@ _STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
 _SAYS_SOMETHING = 0.15  # the weight of a term that counts where terms are counted
 _HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pack pair bundle sheet roll".split())
 """What goods come in: "tins of tea" are tea (ours)."""
-_CONCEPT = 0.5  # the weight from which a word of a concept of several is one itself
+_CONCEPT = 0.4  # the weight from which a word of a concept of several is one itself
 _AGAINST = 0.3  # factor for what goods are against: it tells which they are, but a name about it would mislead
 _BATCH = 2048  # rows looked at together, so that a brief of a thousand concepts does not fill the memory
 _VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
@@ -263,8 +260,11 @@ def goods_words(brief: Brief) -> dict[str, float]:
             elif further and met and word not in _JOINS and word not in _MADE_OF:
                 names = False  # a concentrate you keep in the fridge
             names = names and not (place >= begin and token.endswith((",", ":", ";")))
+        if not further:
+            found.update(purpose_weights(words, [token for token, _ in tokens], found, away))
         before = [word for word in _modifiers(naming) if word not in away | known]
-        found.update((one, _GOODS_WEIGHT * informativeness(one) if further else MODIFIES) for one in before)
+        least = 0.0 if further else MODIFIES
+        found.update((one, max(least, _GOODS_WEIGHT * informativeness(one))) for one in before if found[one] >= NAMED)
     return found
 
 

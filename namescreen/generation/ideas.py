@@ -15,8 +15,9 @@ from typing import TYPE_CHECKING
 from ..brief import Brief
 from ..tables import open_table
 from ..text import fold
-from .brief_terms import NAMED, BriefTerms
+from .brief_terms import BriefTerms
 from .opposites import against
+from .purpose import NAMED
 from .ties import defined, known_words, meaning_of, sources_of, world_relevance
 from .vocabulary import Word, pictures
 from .vocabulary import word as word_facts

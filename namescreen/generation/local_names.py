@@ -9,8 +9,9 @@ from functools import cache
 
 from ..lexicon.language_codes import language_name
 from ..tables import open_table
-from .brief_terms import NAMED, BriefTerms
+from .brief_terms import BriefTerms
 from .ideas import Idea
+from .purpose import NAMED
 from .short_lists import ShortLists, met_by_lists, on_short_lists, pleased
 
 __all__ = ["languages_held", "local_ideas"]

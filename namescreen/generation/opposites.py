@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 
 from ..lexicon import lexicon
 from ..tables import open_table
-from .brief_terms import NAMED, BriefTerms
+from .brief_terms import BriefTerms
+from .purpose import NAMED
 from .ties import Lists, facets_of_words, keys_of_meanings, known_words
 from .vocabulary import places
 

@@ -16,10 +16,11 @@ from ..errors import InputError, Problem
 from ..lexicon import association, kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
-from .brief_terms import MODIFIES, NAMED, BriefTerms, goods_words
+from .brief_terms import BriefTerms, goods_words
 from .candidate import Proposal, form_of
 from .ideas import Idea
 from .name_sounds import echo, rhythm, sayable, size, syllables
+from .purpose import MODIFIES, NAMED
 from .vocabulary import are_rivals, word
 from .wares import head_of
 

@@ -7,7 +7,8 @@ from functools import cache, lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .brief_terms import NAMED, BriefTerms
+from .brief_terms import BriefTerms
+from .purpose import MODIFIES
 from .vocabulary import places
 
 if TYPE_CHECKING:
@@ -170,4 +171,4 @@ def _names(subjects: tuple[tuple[str, ...], ...]) -> _Names:
 def _head(brief_terms: BriefTerms) -> int:
     """The place of the term that names the goods; -1 if none does."""
     weights = [0.0 if term.is_concept else term.weight for term in brief_terms.terms]
-    return max(range(len(weights)), key=weights.__getitem__) if max(weights, default=0.0) >= NAMED else -1
+    return max(range(len(weights)), key=weights.__getitem__) if max(weights, default=0.0) >= MODIFIES else -1

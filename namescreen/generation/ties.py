@@ -11,8 +11,9 @@ from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
-from .brief_terms import NAMED, BriefTerms
+from .brief_terms import BriefTerms
 from .matching import matches
+from .purpose import NAMED
 from .short_lists import NAMED_AS, english_lists, met_by_lists, on_short_lists, unlisted
 from .vocabulary import frequencies, places
 from .wanted import informative

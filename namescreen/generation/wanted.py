@@ -14,7 +14,7 @@ from ..text import tokenize
 
 __all__ = ["informative", "unwanted", "usable_words", "words_of_concept"]
 
-_TELLING = 0.8  # the weight of the word of a concept of several that says most
+_TELLING = 0.65  # the weight of the word of a concept of several that says most
 _DESCRIBES, _PRAISES = 0.8, 0.5  # factors for a word that says how something is, and for one that praises or orders
 _EMPTY = frozenset(
     "bit lot thing things something way kind sort put get got let make made take keep have feel own".split()

@@ -9,8 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation.brief_terms import NAMED, BriefTerms, goods_words
+from namescreen.generation.brief_terms import BriefTerms, goods_words
 from namescreen.generation.ideas import Idea, ideas_of
+from namescreen.generation.purpose import NAMED
 from namescreen.generation.senses import chosen_senses, doubt, meaning_found, unfit
 from namescreen.generation.vocabulary import are_rivals, word
 from namescreen.lexicon import lexicon, zipf

@@ -61,13 +61,33 @@ def test_a_sentence_about_the_product_names_it_only_where_it_begins_so() -> None
     assert weights("mouse gates", "", "safe")["mouse"] < 0.3  # goods against it
 
 
+@pytest.mark.parametrize(
+    ("goods", "form", "tells"),
+    [
+        ("rings for freeing trapped boots", "ring", "boot"),
+        ("a board that fits under a kennel", "board", "kennel"),
+        ("clips that hold a scarf against a collar", "clip", "scarf"),
+        ("hooks for picking up ropes from a boat", "hook", "rope"),
+        ("stamps for marking the shells of eggs", "stamp", "eggs"),
+    ],
+)  # fmt: skip
+def test_a_word_of_form_gives_way_to_what_the_goods_are_for(goods: str, form: str, tells: str) -> None:
+    found = weights(goods)
+    assert found[form] < 0.5 < found[tells]
+
+
+def test_a_word_of_form_stands_for_goods_where_no_purpose_is_told() -> None:
+    assert weights("silver rings")["ring"] > 0.9
+    assert weights("rings for men")["ring"] > 0.9
+
+
 def test_a_subject_of_several_words_is_met_by_all_of_them_and_then_tells_of_the_goods() -> None:
     lists = ((("~dry/dryer+boot/glove",), (("sun dog", 1.0),)), (("cup",), (("acorn", 1.0),)))
-    goods = BriefTerms.of(Brief(goods="a stand that dries boots", concepts=(Concept("oak"),)))
+    goods = BriefTerms.of(Brief(goods="a basket that dries boots", concepts=(Concept("oak"),)))
     told = on_short_lists(goods, met_by_lists(goods, lists), lists)
     words = [term.word for term in goods.terms]
-    assert told["sun dog"][0][words.index("stand")] == 1.0
-    other = BriefTerms.of(Brief(goods="a stand for boots", concepts=(Concept("oak"),)))
+    assert told["sun dog"][0][words.index("basket")] == 1.0
+    other = BriefTerms.of(Brief(goods="a basket for boots", concepts=(Concept("oak"),)))
     assert not on_short_lists(other, met_by_lists(other, lists), lists)
 
 
