@@ -237,9 +237,11 @@ def is_own_compound(name_words: tuple[str, ...], judged: tuple[Judged, ...], goo
         return False
     last = judged[-1]
     senses = lexicon().senses(last.word, labelled=False)
-    if not senses or senses[0].pos == "a" or last.evidence.names_goods or last.word in _OF_GOODS:
-        return False
     told = last.evidence
+    if not senses or told.names_goods or last.word in _OF_GOODS:
+        return False
+    if senses[0].pos == "a":
+        return not told.is_told
     loose = told.kind in (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED)
     if not told.is_told or told.weight < TIED or loose:
         return not _is_who_does(base_form(last.word)) and not kinds(last.word) & (ANYONES | SAID_OF_ANYTHING)

@@ -74,7 +74,8 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"(?:from|straight from) .+ to .+", r"live (?:well|better|more|life)(?: .+)?",
             r"feel (?:good|great|better|the)(?: .+)?", r"say (?:hello|goodbye) to .+",
             r"(?:treat|pamper|spoil) (?:your|yourself|them|him|her)(?: .+)?",
-            r"(?:goodbye|no more|never again) \w+", r"(?:stay|keep|get|go|look|sleep|eat|drink) "
+            r"(?:goodbye|no more|never again) \w+", r"(?:less|more) \w+ (?:less|more) \w+",
+            r"(?:stay|keep|get|go|look|sleep|eat|drink) "
             r"(?:dry|warm|cool|cosy|cozy|fresh|clean|safe|healthy|fit|young|well|better|sharp|organised|organized|comfortable)",
         ),
         "de": (

@@ -32,7 +32,9 @@ AT_LARGE = frozenset(
 HAVING = frozenset(
     """
     powered bound lined filled coated covered handled scented flavoured flavored infused based shaped sized edged tipped
-    soled topped backed framed trimmed tested rated cut fed style grade made woven dyed printed painted
+    soled topped backed framed trimmed tested rated cut fed style grade made woven dyed printed painted ripened roasted
+    dried smoked aged cured baked fired fermented washed pressed brushed poured grown raised finished changing saving
+    burning lasting drying cleaning warming cooling
     """.split()
 )
 """What makes a quality of the word before it: solar powered, leather bound."""
@@ -96,7 +98,7 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
-        if second.word in HAVING and not first.coined:
+        if second.word in HAVING and not first.coined and not _is_image(first.word):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.word in KEPT_OFF and second.word in GUARDS:
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
@@ -109,6 +111,12 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
         if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
             yield at + 1, replace(first.evidence, names_goods=False)
+
+
+def _is_image(word: str) -> bool:
+    """Whether a word is first of all a being or a natural thing, of which that is said in play (fox baked)."""
+    senses = lexicon().senses(word, labelled=False)[:1]
+    return any(one.domain in ("noun.animal", "noun.person", "noun.object") for one in senses)
 
 
 def _as_told(one: Judged, found: Evidence) -> Judged:
