@@ -17,7 +17,7 @@ from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import chance_of_one_class
 from .coinage import as_heard, as_respelt, divided, heard_as, heard_word, initials_of, is_coined, understood
-from .composition import is_picture
+from .composition import LAST_OF_GOODS, is_picture
 from .context import context
 from .description import (
     NOTHING,
@@ -56,6 +56,13 @@ PARTICLES = frozenset(
 LEAST_BORNE = 3
 SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe", "æ": "ae"})
 NAMED_BY_SOUND = 0.9
+_SELLING = frozenset(
+    """
+    shop shops store stores market outlet boutique company firm factory mill workshop works manufactory studio house
+    emporium warehouse depot bazaar trade trading maker makers goods products brand line collection range set kit pack
+    """.split()
+)
+"""Kinds of business or offer that any goods may come from."""
 SORT_OF_GOODS, LEAST_HEAD = 0.85, 4
 """How plainly a word is a kind of the goods that ends in the word for them; and the fewest letters of that word."""
 TRADE_WORD, ONE_CLASS = 0.6, 0.5
@@ -202,7 +209,8 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
         return None
     term = term_for(meaning.english, goods) if meant.evidence.kind is EvidenceKind.TERM else None
     nowhere = meant.evidence.kind is EvidenceKind.PLACE and place_meant(word, meaning.english) is None
-    if nowhere or (term is not None and term.by_image):  # a moon bag is no bolso luna
+    image = term is not None and term.by_image  # a moon bag is no bolso luna
+    if nowhere or image or _is_other_business(meant, goods):
         meant = as_told_nothing(meant)
     evidence, asked = meant.evidence, [*meant.asked]
     if meaning.said.weight > evidence.weight:
@@ -242,6 +250,13 @@ def _misspelt(word: str, heard: str, goods: str) -> Judged:
     told = heard_as(word, goods)
     evidence = replace(as_heard.evidence, why=told.why, kind=EvidenceKind.HEARD, section=told.section)
     return replace(as_heard, word=word, heard=heard, evidence=evidence)
+
+
+def _is_other_business(one: Judged, goods: str) -> bool:
+    """Whether all that ties a word to goods is that it is a kind of business, and none that makes or sells them: an
+    agency says nothing of nuts."""
+    business = one.evidence.why == of_kind("generic head").why and one.word not in _SELLING
+    return business and max(context(goods).classes[:1], default=1) <= LAST_OF_GOODS
 
 
 @lru_cache(maxsize=1 << 13)
