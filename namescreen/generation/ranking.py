@@ -80,7 +80,7 @@ _NOT_ENGLISH = {
 """What the parts that only English words have are for words of the buyers' language: as for a good name, roughly."""
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
-_OF_THE_GOODS = 0.65  # the weight of a term that names the goods, or stands before such a one in a compound
+_OF_THE_GOODS = 0.75  # the weight of a term that names the goods, or what they are for
 _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _TIED, _MANY = 0.5, 4  # an association that ties a word to a term in full; so many terms are many
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6

@@ -16,6 +16,7 @@ __all__ = ["informative", "unwanted", "usable_words", "words_of_concept"]
 
 _TELLING = 0.65  # the weight of the word of a concept of several that says most
 _DESCRIBES, _PRAISES = 0.8, 0.5  # factors for a word that says how something is, and for one that praises or orders
+_OF_A_TERM = 0.5  # factor for the words before the last one of a fixed term
 _EMPTY = frozenset(
     "bit lot thing things something way kind sort put get got let make made take keep have feel own".split()
 )
@@ -63,6 +64,8 @@ def words_of_concept(text: str) -> dict[str, float]:
     if not kept:
         return {} if denied else dict.fromkeys(words, _TELLING)
     told = {word: informative(zipf(word)) * _says(word) for word in kept}
+    if lexicon().known(" ".join(words)):  # a mountain goat is a goat
+        told |= {word: told[word] * _OF_A_TERM for word in kept if word != words[-1]}
     most = max(told.values())
     return {word: _TELLING * value / most for word, value in told.items()}
 

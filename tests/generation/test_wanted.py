@@ -23,6 +23,8 @@ def test_a_concept_of_one_word_counts_in_full_and_one_of_several_by_what_each_sa
     note = words_of_concept("first note")
     assert note["first"] < note["note"] / 2 < note["note"] < 1
     assert set(words_of_concept("a bit of mischief")) == {"mischief"}
+    goat = words_of_concept("mountain goat")  # a term of its own in WordNet
+    assert goat["mountain"] < 0.7 * goat["goat"]
     tools = words_of_concept("needle and thread")
     assert set(tools) == {"needle", "thread"}
     assert min(tools.values()) > max(tools.values()) / 2

@@ -53,7 +53,7 @@ FAMILY = {"found": "as it is", "figure": "as it is", "pair joined": "pair"}
 """Forms of name that share their weights with others; one that is not in `EXPECTED` either is one of the others."""
 OTHERS = "others"
 EXPECTED = {
-    "as it is": {"sense": 0.14, "true": 0.1, "ware": 0.06, "listed": 0.18, "matched": 0.15, "delight": 0.25},
+    "as it is": {"sense": 0.14, "true": 0.1, "ware": 0.03, "listed": 0.18, "matched": 0.15, "delight": 0.25},
     "foreign": {"sense": 0.1, "ware": 0.08, "listed": 0.1, "matched": 0.06, "delight": 0.2},
     "saying": {"sense": 0.14, "true": 0.09, "ware": 0.05, "direct": 0.09, "matched": 0.06, "delight": 0.26},
     "pair": {"sense": 0.15, "true": 0.05, "apart": 0.01, "delight": 0.4, "charm": 0.1, "company": 0.08,
