@@ -100,7 +100,7 @@ def _related(goods: str, mark_goods: str) -> tuple[float | None, str]:
     found = relatedness(goods, mark_goods)
     if isinstance(found, NotChecked):
         return None, f"Goods: not checked, because {found.because}"
-    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons)
+    reasons = "; ".join(reason.rstrip(".") for reason in found.reasons) or "nothing was found in common"
     return found.score, f"Goods: {number(found.score)} related, from 0 to 1 ({found.grade}): {reasons}."
 
 

@@ -50,8 +50,9 @@ def _curve() -> tuple[tuple[float, tuple[float, ...]], ...]:
 
 
 def calibration(overall: float) -> Calibration:
-    """The calibration of an overall closeness in [0, 1]; never falls as closeness rises."""
-    curve = _curve()
+    """The calibration of an overall closeness in [0, 1], to two decimals, as it is shown, so that no number has two
+    statements; never falls as closeness rises."""
+    curve, overall = _curve(), round(overall, 2)
     at = max(place for place, (start, _) in enumerate(curve[:-1]) if start <= max(overall, curve[0][0]))
     (start, ours), (end, theirs) = curve[at], curve[at + 1]
     share = min(1.0, max(0.0, (overall - start) / (end - start)))
