@@ -249,4 +249,4 @@ def _broader_terms(name: str) -> frozenset[str]:
         above = (open_table("broader_goods.tsv").get(one) or "" for one in layer)
         layer = {up for row in above for up in row.split(",") if up} - found
         found |= layer
-    return frozenset(found)
+    return frozenset(found - {name})  # by way of another name for it
