@@ -3,9 +3,11 @@ reader there (wordlists/curated/naming_picks.txt)."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
+from ..lexicon import lexicon
 from ..tables import open_table
 from .brief_terms import BriefTerms
 from .purpose import MODIFIES
@@ -26,6 +28,7 @@ _LISTED = 0.75  # how strongly a word is associated with what it stands on a sho
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
 _BESIDE = 0.6  # how strongly a term must bring another part of a subject to mind
 _ABOUT_THE_GOODS = 0.75  # what the terms that name all parts of a subject weigh together if the goods are of that kind
+_LIVING = frozenset(("noun.animal", "noun.plant"))
 _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 
@@ -105,14 +108,15 @@ def unlisted(met: Met) -> list[int]:
 
 
 def on_short_lists(
-    brief_terms: BriefTerms, met: Met, lists: ShortLists
+    brief_terms: BriefTerms, met: Met, lists: ShortLists, meaning: Callable[[str], str] = lambda word: ""
 ) -> dict[str, tuple[Associations, Associations]]:
     """The words of short lists for what the terms name, each with its association with each term, and that times
     how it pleased.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
     cream, or skin and cream), and those whose subjects of several words it has all of. How a word pleased counts once
-    for each list, for the weightiest term that names it, so that puddle and rain do not make two of one idea.
+    for each list, for the weightiest term that names it, so that puddle and rain do not make two of one idea. Of a list
+    for several creatures (otter and hedgehog) a word whose `meaning` names another one than the brief does is left out.
     """
     import numpy as np
 
@@ -130,6 +134,9 @@ def on_short_lists(
         # in its chosen sense a term is near its synonyms
         named, others = named * np.where(sure >= _HALF_SURE, sure, 0.0), others + second
         whole = not met.whole.isdisjoint(range(met.starts[place], ends[place]))
+        other_things = _other_things(lists[place][0], here.max(axis=0))
+        if other_things:
+            words = tuple((one, share) for one, share in words if not other_things & {*meaning(one).split(), one})
         rows.append((named, np.full_like(others, np.inf) if whole else others, words))
     best = np.max([others * (named > 0) for named, others, _ in rows if np.isfinite(others).all()], axis=0, initial=0.0)
     found: dict[str, tuple[Associations, Associations]] = {}
@@ -144,6 +151,22 @@ def on_short_lists(
                 both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
             found[one] = both
     return found
+
+
+def _other_things(about: Sequence[str], strengths: Associations) -> set[str]:
+    """Of the names of a subject those of other creatures or plants than the brief means."""
+    meant = [name for name, strength in zip(about, strengths, strict=True) if strength >= NAMED_AS and "+" not in name]
+    others = [name for name, strength in zip(about, strengths, strict=True) if strength < _CHOSEN and "+" not in name]
+    kinds = {kind for name in meant for kind in _living(name)}
+    own = {sense for name in meant for sense in _living(name).values()}
+    return {one for one in others if kinds & {*_living(one)} and not own & {*_living(one).values()}}
+
+
+@lru_cache(maxsize=1 << 12)
+def _living(word: str) -> dict[str, str]:
+    """The kinds of living thing that a word means, each with the commonest such sense of it."""
+    senses = [sense.id for sense in lexicon().senses(word)]
+    return {kind: sense for sense in reversed(senses) if (kind := lexicon().domain(sense)) in _LIVING}
 
 
 @lru_cache(maxsize=4)

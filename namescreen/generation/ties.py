@@ -217,7 +217,7 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
             apt[facets.owners, place] = np.maximum.reduceat(told, facets.starts)
     lists = english_lists()
     met = met_by_lists(brief_terms, lists)
-    suited, picked = _suited(brief_terms), on_short_lists(brief_terms, met, lists)
+    suited, picked = _suited(brief_terms), on_short_lists(brief_terms, met, lists, meaning_of)
     for place, one in enumerate(known_words()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             suits[place] = associations

@@ -83,6 +83,13 @@ def test_a_word_of_form_stands_for_goods_where_no_purpose_is_told() -> None:
     assert weights("rings for men")["ring"] > 0.9
 
 
+def test_of_a_list_for_several_creatures_those_of_another_one_are_left_out() -> None:
+    lists = ((("otter", "hedgehog"), (("holt", 1.0), ("hedgepig", 1.0))),)
+    meanings = {"holt": "home of an otter", "hedgepig": "hedgehog"}
+    terms = BriefTerms.of(Brief(goods="towels", concepts=(Concept("otter"),)))
+    assert set(on_short_lists(terms, met_by_lists(terms, lists), lists, meanings.__getitem__)) == {"holt"}
+
+
 def test_a_subject_of_several_words_is_met_by_all_of_them_and_then_tells_of_the_goods() -> None:
     lists = ((("~dry/dryer+boot/glove",), (("sun dog", 1.0),)), (("cup",), (("acorn", 1.0),)))
     goods = BriefTerms.of(Brief(goods="a basket that dries boots", concepts=(Concept("oak"),)))
