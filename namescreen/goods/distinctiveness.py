@@ -49,6 +49,7 @@ from .placement import (
 )
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
+from .run_together import APART, written_apart
 from .shop_words import OF_SHOPS, read_in_shops, read_under
 from .understood import is_like_own, is_understood
 from .whole_names import SLOGAN, SLOGANS, as_a_sign, message_of, with_message
@@ -160,6 +161,12 @@ def _distinctiveness(
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
+    seen = set()
+    for language, apart in ((one, two) for one in held if one in APART for two in written_apart(name, one)):
+        found = reading_in(apart, goods, language, surnames=False)
+        if found and finding_of(language, apart, goods, found, plain, signs, american=american).category in CATEGORIES[:2]:
+            readings |= {language: found}
+            seen.add(language)
     english = finding_of("en", name, goods, plain, plain, signs, american=american)
     everywhere = all(is_understood(plain, law) for law in views_of(markets))
     settled = english.category in CATEGORIES[:2] and everywhere
@@ -174,7 +181,8 @@ def _distinctiveness(
         return NotChecked("distinctiveness", "the words of this script are not known here")
     minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
-    unknown = unknown_words(plain, readings, spoken, goods)
+    found_unknown = unknown_words(plain, readings, spoken, goods)
+    unknown = {word: one for word, one in found_unknown.items() if one.language not in seen}
     others = (
         finding_of(code, name, goods, read_so, plain, signs, american=american)
         for code, read_so in readings.items()
