@@ -13,11 +13,12 @@ from .phrases import plain_words
 
 __all__ = ["APART", "written_apart"]
 
-APART = frozenset(("ca", "es", "fr", "it", "pt", "ro"))
+APART = frozenset(("es", "fr", "it", "pt", "ro"))
 """The Romance languages here, in which a noun and what is said of it are two words."""
 SHORTEST, SHORTEST_PART = 7, 3
-EVERYDAY = 3.0
-"""Zipf value from which one of the parts, at least, is a word that all readers see; ours."""
+EVERYDAY, SURE = 3.0, 0.8
+"""Zipf value from which one of the parts, at least, is a word that all readers see, and how sure the meaning of both is
+that counts: the rare sense of a short word is met by chance. Ours, not fitted."""
 
 
 def written_apart(name: str, language: str) -> Iterator[str]:
@@ -31,5 +32,9 @@ def written_apart(name: str, language: str) -> Iterator[str]:
     for at in range(SHORTEST_PART, len(word) - SHORTEST_PART + 1):
         parts = word[:at], word[at:]
         everyday = max(zipf(part, language) for part in parts) >= EVERYDAY
-        if everyday and all(listed_translations(part, language, compounds=False) for part in parts):
+        if everyday and all(_is_sure(part, language) for part in parts):
             yield " ".join(parts)
+
+
+def _is_sure(part: str, language: str) -> bool:
+    return any(sense.score >= SURE for sense in listed_translations(part, language, compounds=False))
