@@ -164,7 +164,8 @@ def _distinctiveness(
     seen = set()
     for language, apart in ((one, two) for one in held if one in APART for two in written_apart(name, one)):
         found = reading_in(apart, goods, language, surnames=False)
-        if found and finding_of(language, apart, goods, found, plain, signs, american=american).category in CATEGORIES[:2]:
+        told = finding_of(language, apart, goods, found, plain, signs, american=american) if found else None
+        if found and told and told.category in CATEGORIES[:2]:
             readings |= {language: found}
             seen.add(language)
     english = finding_of("en", name, goods, plain, plain, signs, american=american)
