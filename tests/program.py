@@ -58,6 +58,7 @@ class Program:
         """End the process that the others are forked from."""
         self._link.close()
         self._socket.close()
+        self._server.terminate()  # what tests have forked beside may hold its socket open
         self._server.communicate()
 
 

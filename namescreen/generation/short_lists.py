@@ -92,6 +92,8 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
             found[:, at] = ties[-1]
             continue
         said = ties >= NAMED_AS
+        if not (said & ~brief_terms.concepts).any(axis=1).all():  # all of it is of the goods
+            continue
         if said.any(axis=1).all() and said.any(axis=0).sum() >= len(parts):  # each by a term of its own
             found[:, at] = ties.max(axis=0)
             met_whole.add(at)

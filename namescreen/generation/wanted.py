@@ -1,7 +1,7 @@
 """What a brief's words are wanted for: how much each word of a concept of several says, and which words of the goods
 are what they are against (mice, of a mouse trap).
 
-A concept of several words is one idea: first light is not about all that is first. What a brief does not want (no
+A fixed term is one idea: first light is not about all that is first. What a brief does not want (no
 fuss, against moths) is no idea of it at all, and a name about it would mislead.
 """
 
@@ -14,7 +14,7 @@ from ..text import tokenize
 
 __all__ = ["informative", "unwanted", "usable_words", "words_of_concept"]
 
-_TELLING = 0.65  # the weight of the word of a concept of several that says most
+_TELLING = 0.65  # the weight of the word of a fixed term that says most
 _DESCRIBES, _PRAISES = 0.8, 0.5  # factors for a word that says how something is, and for one that praises or orders
 _OF_A_TERM = 0.5  # factor for the words before the last one of a fixed term
 _EMPTY = frozenset(
@@ -52,8 +52,9 @@ def usable_words(text: str) -> tuple[str, ...]:
 
 
 def words_of_concept(text: str) -> dict[str, float]:
-    """The words of a concept that names can be made from, each with its weight in [0, 1]: 1 for a concept of one word;
-    of several the more the rarer it is, less for one that only says how something is. None that is said not to be
+    """The words of a concept that names can be made from, each with its weight in [0, 1]: 1 for a concept of one word
+    and for the word of several that says most; of the others the more the rarer it is, less for one that only says how
+    something is, and of a fixed term, which is one idea, less for all. None that is said not to be
     wanted, so that "no fuss" has none."""
     words = usable_words(text)
     if len(words) == 1:
@@ -64,8 +65,10 @@ def words_of_concept(text: str) -> dict[str, float]:
     if not kept:
         return {} if denied else dict.fromkeys(words, _TELLING)
     told = {word: informative(zipf(word)) * _says(word) for word in kept}
-    if lexicon().known(" ".join(words)):  # a mountain goat is a goat
-        told |= {word: told[word] * _OF_A_TERM for word in kept if word != words[-1]}
+    most = max(told.values())
+    if not lexicon().known(" ".join(words)):  # each word of "slow morning" says what it says alone
+        return {word: value / most for word, value in told.items()}
+    told |= {word: told[word] * _OF_A_TERM for word in kept if word != words[-1]}  # a mountain goat is a goat
     most = max(told.values())
     return {word: _TELLING * value / most for word, value in told.items()}
 
