@@ -294,7 +294,8 @@ class Desk:
     def _known(self, *, listed: bool = True) -> Callable[[str], Candidate | Step | None]:
         """Tells the name that a text means: a number of the page, or a name as it may be typed, of those shown and, if
         `listed`, of the plain list."""
-        about = (step for step in self.session.steps if step.kind not in ("add", "without", "saved", "page", "undo"))
+        of_no_name = ("add", "without", "saved", "unsaved", "page", "undo")
+        about = (step for step in self.session.steps if step.kind not in of_no_name)
         shown: dict[str, Candidate | Step] = {name_key(step.text): step for step in about}
         for page in (*self.pages, self.page):
             shown.update((name_key(one.text), one) for one in page)
@@ -365,16 +366,18 @@ class Desk:
             self._step(*(replace(Step("unkeep", name), joined=place > 0) for place, name in enumerate(gone)))
             self.say(f"Deleted in {path}, so no longer kept: {', '.join(gone)}.")
         kept = self.session.kept
-        if not kept:
+        off = [name for name in sorted(self.session.saved) if own and name not in kept and fold(name) in there]
+        if not kept and not off:
             self.say(f"Nothing is kept yet, so {path} is not written. `keep 3` keeps name 3 of the page.")
             return
         try:
-            write_whole(path, shortlist_text(kept, before, known).encode())
+            write_whole(path, shortlist_text(kept, before, known, off).encode())
         except OSError as error:
             self._refuse(f"{path} cannot be written ({error.strerror}). Name another file: save FILE")
             return
         if own:
-            self._step(*(Step("saved", name) for name in kept if name not in self.session.saved))
+            taken = tuple(Step("unsaved", name) for name in off)
+            self._step(*(Step("saved", name) for name in kept if name not in self.session.saved), *taken)
         others = len(self._others()) if own else 0
         beside = f", beside {plural(others, 'name')} that stood there" if others else ""
         self.say(f"{plural(len(kept), 'name')} kept, in {path}{beside}.")

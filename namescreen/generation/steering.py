@@ -22,14 +22,14 @@ from .wanted import usable_words
 
 __all__ = ["KINDS", "SHORTLIST_HEAD", "Session", "Step", "journal", "read_journal", "shortlist_text"]
 
-KINDS = ("shown", "keep", "unkeep", "drop", "more", "less", "add", "without", "saved", "page", "undo")
+KINDS = ("shown", "keep", "unkeep", "drop", "more", "less", "add", "without", "saved", "unsaved", "page", "undo")
 """What a step may do: note what was shown, and the place of a page that is shown again; keep a name, take it off the
 shortlist again, or drop it; ask for more or less like one; add a concept, or go on without a word; note what was
 written to the shortlist file; take back the last step, and those that stood on one line with it."""
 
 SHORTLIST_HEAD = "# Shortlist: one name a line; lines with # are remarks."
 """The first line of every shortlist file written here."""
-_NOTES = ("shown", "saved", "page")  # steps that are no wish of the maker's, and are not taken back
+_NOTES = ("shown", "saved", "unsaved", "page")  # steps that are no wish of the maker's, and are not taken back
 
 _HEADER = {"namescreen session": 2}
 _UNPAGED = {"namescreen session": 1}
@@ -121,6 +121,8 @@ class Session:
             return replace(now, shown=self.shown | {step.text})
         if step.kind == "saved":
             return replace(now, saved=self.saved | {step.text})
+        if step.kind == "unsaved":
+            return replace(now, saved=self.saved - {step.text})
         if step.kind == "add":
             concept = Concept(step.text, step.senses)
             others = tuple(one for one in self.added if fold(one.word) != fold(step.text))
@@ -277,13 +279,23 @@ def _step(facts: object) -> Step | None:
     )  # fmt: skip
 
 
-def shortlist_text(kept: Mapping[str, str], before: str = "", known: Iterable[str] = ()) -> str:
+def shortlist_text(
+    kept: Mapping[str, str], before: str = "", known: Iterable[str] = (), taken_off: Iterable[str] = ()
+) -> str:
     """A shortlist file: one name a line, above it a remark how it was made.
 
-    `before` is what the file holds already and stays as it is; names in `known` stand there and are not repeated.
+    `before` is what the file holds already and stays as it is, but for the names `taken_off` and the remarks above
+    them; names in `known` stand there and are not repeated.
     """
-    there = {fold(name) for name in known}
-    lines = [before.rstrip("\n")] if before.strip() else [SHORTLIST_HEAD]
+    there, off = {fold(name) for name in known}, {fold(name) for name in taken_off}
+    held: list[str] = []
+    for line in before.rstrip("\n").split("\n"):
+        if line.strip() and fold(line.strip()) in off:
+            if held and held[-1].startswith("# ") and held[-1] != SHORTLIST_HEAD:
+                held.pop()
+        else:
+            held.append(line)
+    lines = held if before.strip() else [SHORTLIST_HEAD]
     for name, how in kept.items():
         if fold(name) not in there:
             lines += [f"# {how}", name] if how else [name]

@@ -135,6 +135,22 @@ def test_a_name_deleted_in_the_shortlist_file_stays_deleted(sit: Sit) -> None:
     assert first not in one.shortlist.read_text("utf-8").splitlines()
 
 
+def test_a_name_taken_off_after_it_was_saved_leaves_the_shortlist_file(sit: Sit) -> None:
+    one = sit()
+    first, second = one.names[:2]
+    one.say("keep 1 2")
+    one.say("save")
+    one.shortlist.write_text(one.shortlist.read_text("utf-8") + "Oldname\n", "utf-8")
+    one.say("unkeep 1")
+    assert "1 name kept" in one.say("save")
+    held = [line for line in one.shortlist.read_text("utf-8").splitlines() if not line.startswith("#")]
+    assert held == [second, "Oldname"]
+    one.say("keep 1")
+    one.say("save")
+    assert first in one.shortlist.read_text("utf-8").splitlines()
+    assert first in one.desk.session.kept
+
+
 def test_the_shortlist_goes_to_no_other_work(sit: Sit, tmp_path: Path, studio: Brief) -> None:
     from dataclasses import replace
 
