@@ -54,8 +54,8 @@ def usable_words(text: str) -> tuple[str, ...]:
 def words_of_concept(text: str) -> dict[str, float]:
     """The words of a concept that names can be made from, each with its weight in [0, 1]: 1 for a concept of one word
     and for the word of several that says most; of the others the more the rarer it is, less for one that only says how
-    something is, and of a fixed term, which is one idea, less for all. None that is said not to be
-    wanted, so that "no fuss" has none."""
+    something is, and of a fixed term, which is one idea, less for all. None that is said not to be wanted, so that
+    "no fuss" has none."""
     words = usable_words(text)
     if len(words) == 1:
         return {words[0]: 1.0}
@@ -64,13 +64,12 @@ def words_of_concept(text: str) -> dict[str, float]:
     kept = [word for word in kept if word not in _EMPTY] or kept
     if not kept:
         return {} if denied else dict.fromkeys(words, _TELLING)
-    told = {word: informative(zipf(word)) * _says(word) for word in kept}
+    told, full = {word: informative(zipf(word)) * _says(word) for word in kept}, 1.0
+    if lexicon().known(" ".join(words)):  # a mountain goat is a goat
+        told |= {word: told[word] * _OF_A_TERM for word in kept if word != words[-1]}
+        full = _TELLING
     most = max(told.values())
-    if not lexicon().known(" ".join(words)):  # each word of "slow morning" says what it says alone
-        return {word: value / most for word, value in told.items()}
-    told |= {word: told[word] * _OF_A_TERM for word in kept if word != words[-1]}  # a mountain goat is a goat
-    most = max(told.values())
-    return {word: _TELLING * value / most for word, value in told.items()}
+    return {word: full * value / most for word, value in told.items()}
 
 
 def _says(word: str) -> float:

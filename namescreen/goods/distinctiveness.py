@@ -161,13 +161,8 @@ def _distinctiveness(
         if language != "en":
             found = reading_in(name, goods, language, asked=asked is not None, surnames=False)
             readings |= {language: found} if found else {}
-    seen = set()
-    for language, apart in ((one, two) for one in held if one in APART for two in written_apart(name, one)):
-        found = reading_in(apart, goods, language, surnames=False)
-        told = finding_of(language, apart, goods, found, plain, signs, american=american) if found else None
-        if found and told and told.category in CATEGORIES[:2]:
-            readings |= {language: found}
-            seen.add(language)
+    apart = _read_apart(name, goods, held, plain, signs, american=american)
+    readings |= apart
     english = finding_of("en", name, goods, plain, plain, signs, american=american)
     everywhere = all(is_understood(plain, law) for law in views_of(markets))
     settled = english.category in CATEGORIES[:2] and everywhere
@@ -182,8 +177,8 @@ def _distinctiveness(
         return NotChecked("distinctiveness", "the words of this script are not known here")
     minorities = {*languages_of(markets or ())} - {*languages_of(markets or (), main=True)}
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
-    found_unknown = unknown_words(plain, readings, spoken, goods)
-    unknown = {word: one for word, one in found_unknown.items() if one.language not in seen}
+    strange = unknown_words(plain, readings, spoken, goods)
+    unknown = {word: one for word, one in strange.items() if one.language not in apart}
     others = (
         finding_of(code, name, goods, read_so, plain, signs, american=american)
         for code, read_so in readings.items()
@@ -234,6 +229,25 @@ def _distinctiveness(
         tuple(by_law),
         signs,
     )
+
+
+def _read_apart(
+    name: str,
+    goods: str,
+    held: Iterable[str],
+    plain: tuple[Judged, ...],
+    signs: tuple[ProtectedSign, ...],
+    *,
+    american: bool,
+) -> dict[str, tuple[Judged, ...]]:
+    """The readings of a name as two words of a language that writes them apart, where these describe the goods."""
+    told: dict[str, tuple[Judged, ...]] = {}
+    for language, words in ((one, two) for one in held if one in APART for two in written_apart(name, one)):
+        found = reading_in(words, goods, language, surnames=False)
+        if found:
+            finding = finding_of(language, words, goods, found, plain, signs, american=american)
+            told |= {language: found} if finding.category in CATEGORIES[:2] else {}
+    return told
 
 
 def _by_each_law(

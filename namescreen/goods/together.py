@@ -93,24 +93,27 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         amount = quantity(first.word, second.word, goods)
         if amount is not None:
             yield from ((at, amount), (at + 1, amount))
-        said = f"{first.heard or first.word} {second.heard or second.word}"
-        if not first.coined and says_what_is_kept_away(said):
-            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
-        if first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word):
-            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
-        if second.word in HAVING and not first.coined and not _is_image(first.word):
-            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
-        if first.word in KEPT_OFF and second.word in GUARDS:
+        if _say_a_quality(first, second):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.evidence.kind is EvidenceKind.PLACE and second.word in LANDSCAPE:
             yield at + 1, first.evidence
-        if first.word in SIZES and (second.word.isdecimal() or is_code(second.word)):
-            yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if second.word in AT_LARGE and first.evidence.kind in (EvidenceKind.TERM, EvidenceKind.MATERIAL):
             yield at + 1, replace(first.evidence, names_goods=False)
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
         if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
             yield at + 1, replace(first.evidence, names_goods=False)
+
+
+def _say_a_quality(first: Judged, second: Judged) -> bool:
+    """Whether two words say together what goods lack or keep off, have, or of what size they are."""
+    said = f"{first.heard or first.word} {second.heard or second.word}"
+    return (
+        (not first.coined and says_what_is_kept_away(said))
+        or (first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word))
+        or (second.word in HAVING and not first.coined and not _is_image(first.word))
+        or (first.word in KEPT_OFF and second.word in GUARDS)
+        or (first.word in SIZES and (second.word.isdecimal() or is_code(second.word)))
+    )
 
 
 def _is_image(word: str) -> bool:
