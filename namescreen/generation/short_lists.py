@@ -74,8 +74,8 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
     """How strongly each term is associated with each name of the subject of each short list.
 
     Of "bird+feeder", feeder names it, and only where another term of the brief is about birds; of "~dry+boot/glove"
-    each of its words does, and what a brief has all parts of is about its goods as a whole, so that the term that
-    names them does too.
+    each of its words does, and what the goods of a brief have all parts of is about them as a whole, so that the term
+    that names them does too.
     """
     import numpy as np
 
@@ -92,13 +92,12 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
             found[:, at] = ties[-1]
             continue
         said = ties >= NAMED_AS
-        if not (said & ~brief_terms.concepts).any(axis=1).all():  # all of it is of the goods
-            continue
-        if said.any(axis=1).all() and said.any(axis=0).sum() >= len(parts):  # each by a term of its own
+        by_goods = (said & ~brief_terms.concepts).any(axis=1).all()  # no concept beside a chance word of theirs
+        if by_goods and said.any(axis=0).sum() >= len(parts):  # each by a term of its own
             found[:, at] = ties.max(axis=0)
             met_whole.add(at)
             weight = (said * brief_terms.weights).max(axis=1).sum()
-            if head >= 0 and weight >= _ABOUT_THE_GOODS and (said.any(axis=0) & ~brief_terms.concepts).any():
+            if head >= 0 and weight >= _ABOUT_THE_GOODS:
                 found[head, at] = found[:, at].max()
     return Met(found, names.starts, frozenset(met_whole))
 

@@ -1,8 +1,8 @@
 """What a brief's words are wanted for: how much each word of a concept of several says, and which words of the goods
 are what they are against (mice, of a mouse trap).
 
-A fixed term is one idea: first light is not about all that is first. What a brief does not want (no
-fuss, against moths) is no idea of it at all, and a name about it would mislead.
+A fixed term is one idea: first light is not about all that is first. What a brief does not want (no fuss, against
+moths) is no idea of it at all, and a name about it would mislead.
 """
 
 from __future__ import annotations
