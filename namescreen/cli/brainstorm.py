@@ -16,6 +16,7 @@ from namescreen.errors import InputError, Problem
 from namescreen.plain_text import plural, some
 
 from .options import (
+    AlsoBriefOption,
     FormatOption,
     GoodsOption,
     LanguagesOption,
@@ -24,6 +25,7 @@ from .options import (
     brief_with,
     language_list,
     make_app,
+    one_brief,
 )
 from .output import BELOW, PARTS_SHOWN, Column, Format, Row, print_disclaimer, say_below, show, width
 from .talk import counted, say
@@ -120,6 +122,7 @@ def brainstorm(
     shortlist: Annotated[
         Path | None, typer.Option("--shortlist", help="The file that a steered session saves kept names to.")
     ] = None,
+    also_brief: AlsoBriefOption = None,
 ) -> None:
     """Make candidate names from concept words, the best and most varied first, each with how it was made.
 
@@ -140,6 +143,7 @@ def brainstorm(
     _in_latin_letters(like, "--like")
     if steer and form is not Format.table:
         raise InputError(Problem("a steered session shows pages to read", "Leave --format out, or --steer", "--format"))
+    brief = one_brief(brief, also_brief)
     settled = _settled(brief, concept, goods, avoid, tone, language_list(languages), length, seed, register)
     for doubted in filter(None, map(doubt, settled.concepts)):
         say(doubted)
@@ -152,7 +156,7 @@ def brainstorm(
     others = {word: tone_of(word) for word in settled.tone if word not in unknown and fold(word) not in TONES}
     if others:
         say(f"Tones in other words: {', '.join(f'{word} is taken as {tone}' for word, tone in others.items())}.")
-    marks = _marks(settled)
+    marks = _marks(settled, register)
     if steer:
         from .steer import steer_session
 
@@ -340,9 +344,11 @@ def _lengths(text: str | None) -> tuple[int | None, int | None]:
     return least, most
 
 
-def _marks(brief: Brief) -> Register | None:
+def _marks(brief: Brief, asked: Sequence[Path] | None) -> Register | None:
+    """The marks that no name may equal; a list that only the brief names may come later."""
     if not brief.marks:
         return None
-    from .inputs import existing_marks
+    from .inputs import existing_marks, those_there
 
-    return existing_marks(brief)
+    marks = brief.marks if asked else those_there(brief.marks, "names that equal its marks are not left out")
+    return existing_marks(brief_with(None, **{**_fields(brief), "marks": marks})) if marks else None

@@ -27,6 +27,7 @@ __all__ = [
     "looked_through",
     "names_or_shortlist",
     "settings_of",
+    "those_there",
     "usable_names",
 ]
 
@@ -123,6 +124,16 @@ def _refuse_missing(paths: Iterable[Path], brief: Brief, key: str) -> None:
         )
     if problems:
         raise InputError(problems)
+
+
+def those_there(paths: Iterable[Path], without: str) -> tuple[Path, ...]:
+    """Those of the files that exist; of each of the others is said that it is not there yet, and what that leaves
+    out."""
+    found = tuple(paths)
+    for path in found:
+        if not path.exists():
+            say(f"The list {visible(str(path))} of the brief is not there yet: {without}.")
+    return tuple(path for path in found if path.exists())
 
 
 def _line_naming(name: str, source: Path | None) -> int | None:

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "TOP",
+    "AlsoBriefOption",
     "BriefOption",
     "ClassesOption",
     "ColumnOption",
@@ -37,6 +38,7 @@ __all__ = [
     "language_list",
     "make_app",
     "nice_classes",
+    "one_brief",
 ]
 
 TOP = 10
@@ -46,6 +48,8 @@ same."""
 BriefOption = Annotated[
     Path | None, typer.Option("--brief", "-b", help="A naming brief; an option given here takes the place of its own.")
 ]
+AlsoBriefOption = Annotated[Path | None, typer.Option("--brief", "-b", hidden=True)]
+"""The brief of a command that takes it as its argument, for who writes it as with the others."""
 NameOption = Annotated[list[str] | None, typer.Option("--name", "-n", help="A name; repeat the option for several.")]
 RegisterOption = Annotated[
     list[Path] | None,
@@ -93,6 +97,13 @@ def brief_with(path: Path | None, **given: Any) -> Brief:
 
     brief = briefs.load_brief(path) if path else briefs.Brief()
     return dataclasses.replace(brief, **{key: value for key, value in given.items() if value is not None})
+
+
+def one_brief(argument: Path | None, option: Path | None) -> Path | None:
+    """The brief of a command, given as its argument or as --brief."""
+    if argument is not None and option is not None:
+        raise InputError(Problem("two briefs are given", "Leave one of them out", "--brief"))
+    return argument or option
 
 
 def nice_classes(text: str | None) -> tuple[int, ...] | None:

@@ -20,6 +20,7 @@ from .guard import NOT_CHECKED
 from .inputs import chosen_names, day_of, existing_marks, settings_of
 from .options import (
     TOP,
+    AlsoBriefOption,
     ClassesOption,
     ColumnOption,
     DateOption,
@@ -35,6 +36,7 @@ from .options import (
     language_list,
     make_app,
     nice_classes,
+    one_brief,
 )
 from .outputs import unfit_output, write_output
 from .talk import progress, say
@@ -121,6 +123,7 @@ def report(
         bool, typer.Option("--mild", help="Mask severe words of other languages.", show_default=False)
     ] = False,
     strict: StrictOption = False,
+    also_brief: AlsoBriefOption = None,
 ) -> None:
     """Write the report on a shortlist: what was found about each name, where, and what to ask an adviser.
 
@@ -130,6 +133,7 @@ def report(
     import namescreen.report as reports
     from namescreen.screening import screen
 
+    brief = one_brief(brief, also_brief)
     settled = brief_with(
         brief,
         goods=goods,

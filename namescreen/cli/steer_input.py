@@ -9,6 +9,8 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import BinaryIO
 
+from namescreen.marks.problems import ProblemLog
+from namescreen.marks.typed_lists import signs_before
 from namescreen.plain_text import visible
 
 __all__ = ["PipedLines", "names_in"]
@@ -53,5 +55,6 @@ def names_in(path: Path) -> tuple[str, list[str]]:
         text = path.read_text("utf-8-sig") if path.is_file() else ""
     except (OSError, UnicodeDecodeError):
         return "", []
-    lines = map(str.strip, text.splitlines())
-    return text, [line for line in lines if line and not line.startswith("#")]
+    said = [(at, line) for at, line in enumerate(map(str.strip, text.splitlines()), 1) if line and line[0] != "#"]
+    before = signs_before(said, ProblemLog())  # as `screen` and `report` read the file
+    return text, [before.sub("", line, count=1) for _, line in said]

@@ -10,7 +10,9 @@ import csv
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
+from ..plain_text import plural
 from .fields import field_of
 from .problems import ProblemLog
 from .xml_records import Values
@@ -24,6 +26,8 @@ _BULLETS = frozenset("-*+•‣·–—")
 """Signs that stand before the lines of a list."""
 _NUMBER = re.compile(r"\s*\(?(\d{1,5})\s*(?:[.):]\s+|[-–—]\s+)(?=\S)")
 """A number before a line: 1. 1) (1) 1: 1 -."""
+_PLAINLY_COUNTING = re.compile(r"\s*\(?(\d{1,5})\s*[.)]\s+(?=\S)")
+"""A number written as lists write theirs, and seldom a name its own: 1. 1) (1)."""
 _NOTHING = re.compile(r"(?!)")
 
 
@@ -123,6 +127,24 @@ def signs_before(said: Sequence[tuple[int, str]], log: ProblemLog) -> re.Pattern
     if len(counted) > 1 and counted == list(range(counted[0], counted[0] + len(said))):
         log.note("the lines are numbered, and the numbers are read as signs of the list and no part of it")
         return _NUMBER
+    return _some_numbered(said, log)
+
+
+def _some_numbered(said: Sequence[tuple[int, str]], log: ProblemLog) -> re.Pattern[str]:
+    """What stands before some lines of a list of which others were added or taken out: numbers that rise, or one that
+    is the place of its line."""
+    counted = [
+        (place, int(found[1])) for place, (_, line) in enumerate(said, 1) if (found := _PLAINLY_COUNTING.match(line))
+    ]
+    numbers = [number for _, number in counted]
+    rising = all(one < other for one, other in pairwise(numbers))
+    if len(said) > 1 and numbers and rising and (len(numbers) > 1 or counted[0][0] == numbers[0]):
+        log.note(
+            f"{plural(len(numbers), 'line')} of {len(said)} begin{'s' if len(numbers) == 1 else ''} with a number, "
+            "which is read as a sign of the list and no part of it",
+            "Where it belongs to the name, write it without the full stop or bracket",
+        )
+        return _PLAINLY_COUNTING
     return _NOTHING
 
 

@@ -91,3 +91,25 @@ def test_the_notice_is_folded_where_the_output_is_narrow(
     shown = capsys.readouterr().out.strip().splitlines()
     assert len(shown) == lines
     assert " ".join(shown) == DISCLAIMER
+
+
+def test_a_brainstorm_goes_on_where_the_list_that_its_brief_names_is_not_there_yet(tmp_path: Path, run: Run) -> None:
+    brief = tmp_path / "brief.toml"
+    brief.write_text('goods = "wooden spoons"\nconcepts = ["spoon", "stir"]\nmarks = ["competitors.csv"]\n', "utf-8")
+    for way in ([str(brief)], ["--brief", str(brief)]):
+        done = run("brainstorm", *way, "--limit", "3")
+        assert done.returncode == 0, done.stderr
+        assert "competitors.csv of the brief is not there yet" in " ".join(done.stderr.split())
+        assert len(done.stdout.strip().splitlines()) > 3
+    asked = run("brainstorm", str(brief), "--register", str(tmp_path / "other.csv"), "--limit", "3")
+    assert asked.returncode == 2
+    assert "there is no" in asked.stderr
+
+
+def test_a_brief_is_taken_as_an_argument_or_an_option_and_not_as_both(tmp_path: Path, run: Run) -> None:
+    brief = tmp_path / "brief.toml"
+    brief.write_text('goods = "wooden spoons"\nshortlist = ["Quillet"]\n', "utf-8")
+    told = [run("report", *way, "--date", "2026-01-01").stdout for way in ([str(brief)], ["--brief", str(brief)])]
+    assert "Quillet" in told[0]
+    assert told[0] == told[1]
+    assert run("report", str(brief), "-b", str(brief)).returncode == 2

@@ -28,8 +28,25 @@ def test_numbers_that_count_the_lines_are_no_part_of_the_marks(tmp_path: Path, b
     assert names == tuple(WARES)
 
 
-@pytest.mark.parametrize("lines", [["1. Alder", "2. Birch", "Cedar"], ["3. Alder", "1. Birch"], ["1. Alder"],
-                                   ["7 - Alder", "7 - Birch"]])  # fmt: skip
+@pytest.mark.parametrize(
+    ("lines", "names"),
+    [
+        (["1. Alder", "2. Birch", "Cedar"], ["Alder", "Birch", "Cedar"]),
+        (["Cedar", "2) Alder", "7) Birch"], ["Cedar", "Alder", "Birch"]),
+        (["Alder", "Birch", "3. Cedar"], ["Alder", "Birch", "Cedar"]),
+        (["(4) Alder", "Birch", "(9) 99 Cedars", "Dogwood"], ["Alder", "Birch", "99 Cedars", "Dogwood"]),
+        (["Alder", "7. Himmel", "Birch"], ["Alder", "7. Himmel", "Birch"]),  # not the place of its line
+        (["Alder", "2 - Birch", "3 - Cedar"], ["Alder", "2 - Birch", "3 - Cedar"]),
+    ],
+)
+def test_numbers_before_some_lines_only(tmp_path: Path, lines: list[str], names: list[str]) -> None:
+    found, remarks = _read(tmp_path, lines)
+    assert list(found) == names
+    assert ("read as a sign of the list" in remarks) == (names != lines)
+    assert read_names(tmp_path / "typed.txt")[0] == tuple(names)
+
+
+@pytest.mark.parametrize("lines", [["3. Alder", "1. Birch"], ["1. Alder"], ["7 - Alder", "7 - Birch"]])
 def test_other_numbers_stay_and_are_asked_about(tmp_path: Path, lines: list[str]) -> None:
     found, remarks = _read(tmp_path, lines)
     assert list(found) == lines
