@@ -147,8 +147,9 @@ class Conflict:
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
     and `free` that the name is generic for the goods, so that others may use what it shares. `credited` says that the
     name takes over the whole of a registered mark that does not name its own goods, or is close to one as a whole,
-    `descriptive` that it shares with the name only words that describe the goods, and `abroad` that few buyers where
-    the mark holds know both its language and that of the name.
+    `descriptive` that it shares with the name only words that describe the goods, `rest` is the closeness of what is
+    left without words that seldom keep marks apart, in [0, 1] (`screening.surplus`), 0 if none is, and `abroad` that
+    few buyers where the mark holds know both its language and that of the name.
     """
 
     appearance: float
@@ -165,6 +166,7 @@ class Conflict:
     credited: bool = False
     abroad: bool = False
     descriptive: bool = False
+    rest: float = 0.0
 
     @property
     def identical(self) -> bool:
@@ -209,7 +211,8 @@ class Conflict:
             return 1.0
         share = 1.0 if self.goods is None else self.goods
         said = (SAID_ABROAD if self.abroad else TRANSLATED) * self.translated
-        value = max(self.overall, said) * (0.5 + 0.5 * share)
+        by_goods = 0.5 + 0.5 * share
+        value = max(self.overall, said) * by_goods
         if self.free and not self.near_identical:
             value *= FREE_TO_ALL
         elif self.crowded and not self.near_identical:
@@ -217,6 +220,8 @@ class Conflict:
         elif self.over_whole:
             value = min(1.0, OVER_WHOLE * value)
         weak = self.free or self.crowded
+        if not weak:
+            value = max(value, self.rest * by_goods)
         if self.overall >= EVEN and not weak and self.goods is not None and self.comparable:
             value = max(value, EVEN)
         if self.identical:

@@ -345,7 +345,8 @@ def _below(close: CloseMark) -> str:
 
 def _of_the_whole(close: CloseMark) -> tuple[str, ...]:
     """The reasons that say which element is common, beside those of each aspect."""
-    return tuple(reason for reason in close.closeness.reasons if reason.startswith(("Taken over ", "In ")))
+    told = ("Taken over ", "Compared without ", "In ")
+    return tuple(reason for reason in close.closeness.reasons if reason.startswith(told))
 
 
 def _of_these_words(close: CloseMark) -> str:

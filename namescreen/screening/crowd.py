@@ -109,7 +109,13 @@ def shares_only_description(name: str, mark: str, goods: str) -> bool:
     from ..goods.description import describe_in_conflict
 
     ours, theirs = closest_divisions(features(name), features(mark))
-    shared = {one.letters for one in ours for other in theirs if _is_one_word(one.letters, other.letters)}
+    shared = {
+        word
+        for one in ours
+        for other in theirs
+        if _is_one_word(one.letters, other.letters)
+        for word in (one.letters, other.letters)  # a coined word is no form of the other
+    }
     if not shared or any(describe_in_conflict(word, goods).weight < DESCRIBES for word in shared):
         return False
     rest = [

@@ -69,7 +69,8 @@ class CloseMark:
     where it holds, if not all of them do. `crowded` says that it shares with the name only a word that many owners use,
     `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart; `free` that the name is
     generic for the goods; `credited` that the name takes over the whole of a registered mark, or is close to one as a
-    whole, `descriptive` that they share only words which describe the goods, and `abroad` that few buyers where it
+    whole, `descriptive` that they share only words which describe the goods, `rest` is how close they are without words
+    that seldom keep marks apart, and `abroad` that few buyers where it
     holds know both languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not
     stated, or in none.
     """
@@ -92,6 +93,7 @@ class CloseMark:
     credited: bool = False
     abroad: bool = False
     descriptive: bool = False
+    rest: float = 0.0
     holds: tuple[str, ...] = ()
 
     def with_namesakes(self, **changes: Any) -> CloseMark:
@@ -121,6 +123,7 @@ class CloseMark:
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
             credited=self.credited, abroad=self.abroad, descriptive=self.descriptive,
+            rest=self.rest,
         )  # fmt: skip
 
     @property
