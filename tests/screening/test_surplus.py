@@ -39,8 +39,15 @@ def test_an_element_taken_over_whole_with_little_or_a_house_mark_added_is_seriou
     assert found.level is Level.SERIOUS
 
 
-@pytest.mark.parametrize(("name", "mark"), [("Brandreth", "BRANDRITH & SONS"), ("Heron", "HERRON PREMIUM"),
-                                            ("Super Duskfall", "DUSKFAL"), ("Quelvar", "OSTERLIN KWELVAR")])  # fmt: skip
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [
+        ("Brandreth", "BRANDRITH & SONS"),
+        ("Heron", "HERRON PREMIUM"),
+        ("Super Duskfall", "DUSKFAL"),
+        ("Quelvar", "OSTERLIN KWELVAR"),
+    ],
+)
 def test_the_other_element_need_not_have_the_very_letters(tmp_path: Path, name: str, mark: str) -> None:
     found = judged(tmp_path, name, mark, "Osterlin Works AB")
     assert found is not None
@@ -48,8 +55,15 @@ def test_the_other_element_need_not_have_the_very_letters(tmp_path: Path, name: 
     assert any(reason.startswith("Compared without") for reason in found.closeness.reasons)
 
 
-@pytest.mark.parametrize(("name", "mark"), [("Heron Premium", "SPARROW PREMIUM"), ("Harbour & Sons", "PIKE & SONS"),
-                                            ("Osterlin Pannier", "PANNIER"), ("Super Heron", "SUPER LANTERN")])  # fmt: skip
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [
+        ("Heron Premium", "SPARROW PREMIUM"),
+        ("Harbour & Sons", "PIKE & SONS"),
+        ("Osterlin Pannier", "PANNIER"),
+        ("Super Heron", "SUPER LANTERN"),
+    ],
+)
 def test_what_is_left_out_makes_no_names_alike(tmp_path: Path, name: str, mark: str) -> None:
     found = judged(tmp_path, name, mark)
     assert found is None or found.level < Level.LOOK
@@ -57,8 +71,8 @@ def test_what_is_left_out_makes_no_names_alike(tmp_path: Path, name: str, mark: 
 
 def test_a_weak_element_is_not_recognised_beside_others() -> None:
     """EUIPO Guidelines, part C, section 2, chapter 5: weak elements have no independent role (from memory)."""
-    for goods, least, most in (("kitchen knives", 0.0, 0.4), ("wool blankets", 0.7, 1.0)):
-        name, mark = "Osterlin Edge", Mark("EDGE", owner="Someone AB")
+    for word, least, most in (("Edge", 0.0, 0.4), ("Heron", 0.7, 1.0)):
+        name, mark, goods = f"Osterlin {word}", Mark(word.upper(), owner="Someone AB"), "kitchen knives"
         rest = rest_of_both(name, mark, goods, taken_over(name, mark, goods))
         assert rest is not None
         assert least <= rest.counts <= most
