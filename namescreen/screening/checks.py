@@ -20,8 +20,8 @@ from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND, as_heard
 from .results import CloseMark, Screening, is_knockout
-from .surplus import adds_surplus, rest_of_both
-from .taken_over import TakenOver, is_credited, one_holds_the_other, taken_over
+from .surplus import adds_surplus, closer_rest
+from .taken_over import is_credited, one_holds_the_other, taken_over
 from .translated import foreign_words_held, known_to_buyers, other_forms, rest_of, translated_in
 
 if TYPE_CHECKING:
@@ -199,7 +199,7 @@ class Checks:
             if whole is not None
             else descriptive and closeness.overall >= EVEN and one_holds_the_other(name, mark)
         )
-        rest, told = self._rest(name, mark, closeness, whole) if not descriptive else (0.0, "")
+        rest, told = (0.0, "") if descriptive else closer_rest(name, mark, self.goods, whole, closeness.overall)
         closeness = _told_first(told, closeness)
         closeness = _told_first(ONLY_DESCRIPTION if descriptive else "", closeness)
         closeness = _told_first("" if whole is None else str(whole), closeness)
@@ -212,18 +212,6 @@ class Checks:
             credited=credited, descriptive=descriptive, rest=rest,
             abroad=bool(language) and not known_to_buyers(said, mark, language, self.markets),
         )  # fmt: skip
-
-    def _rest(self, name: str, mark: Mark, whole: Closeness, over: TakenOver | None) -> tuple[float, str]:
-        """How close a name and a mark are without words that seldom keep marks apart, as far as that counts, and the
-        sentence that tells it; 0 and "" where it makes them no closer."""
-        from ..closeness import features, score
-
-        left = rest_of_both(name, mark, self.goods, over)
-        if left is None:
-            return 0.0, ""
-        close = left.counts * score(features(left.ours), features(left.theirs)).overall
-        same = over is not None  # then it is told as that
-        return (close, "" if same else str(left)) if close > whole.overall else (0.0, "")
 
     def _shares_only_description(self, name: str, mark: str) -> bool:
         return bool(self.goods) and _made("meaning", lambda: shares_only_description(name, mark, self.goods)) is True

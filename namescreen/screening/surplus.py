@@ -19,7 +19,7 @@ from ..text import parse
 from .crowd import says_little
 from .taken_over import TakenOver
 
-__all__ = ["Rest", "adds_surplus", "rest_of_both"]
+__all__ = ["Rest", "adds_surplus", "closer_rest", "rest_of_both"]
 
 WEAK, HOUSE, ANOTHER_HOUSE = 0.92, 0.85, 0.8
 """What the closeness of what is left counts where praise and the like are left out, a house mark of the mark's owner,
@@ -61,6 +61,18 @@ def rest_of_both(name: str, mark: Mark, goods: str, whole: TakenOver | None) -> 
     if not out or min(len("".join(ours)), len("".join(theirs))) < SHORTEST:
         return None
     return Rest(" ".join(ours), " ".join(theirs), out, counts * _strength(ours, goods))
+
+
+def closer_rest(
+    name: str, mark: Mark, goods: str, whole: TakenOver | None, overall: float
+) -> tuple[float, str]:
+    """How close what is left of `name` and `mark` is, as far as that counts, in [0, 1], and the sentence that tells it
+    where no element taken over `whole` does; 0 and "" where they are no closer so than `overall`."""
+    from ..closeness import features, score
+
+    left = rest_of_both(name, mark, goods, whole)
+    close = left.counts * score(features(left.ours), features(left.theirs)).overall if left else 0.0
+    return (close, "" if whole else str(left)) if close > overall else (0.0, "")
 
 
 def _strength(words: tuple[str, ...], goods: str) -> float:
