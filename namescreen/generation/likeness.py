@@ -2,16 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from functools import lru_cache
+from collections.abc import Iterable, Mapping
+from functools import cache, lru_cache
+from typing import TYPE_CHECKING
 
 from ..lexicon import association, lexicon, zipf
 from ..text import fold, split_closed_compound, tokenize
 from .brief_terms import likely_guides
 from .candidate import Proposal
 from .ideas import meaning_of
-from .vocabulary import word
+from .matching import means
+from .ties import keys_of_meanings, known_words
+from .vocabulary import places, vectors, word
 from .wares import head_of
+
+if TYPE_CHECKING:
+    from .brief_terms import Associations
 
 __all__ = ["Model"]
 
@@ -21,6 +27,8 @@ _RHYME, _ONSET = 0.7, 0.5  # for the same sounds from the stressed vowel on, and
 _BESIDE = 0.6  # what a related source counts that stands beside another
 _PHRASE = 0.3  # what it counts that both are phrases of three words or more
 _SMALL = 5.9  # Zipf frequency from which a word is one of the small ones (to, the, on)
+_SAME_IDEA, _OTHER_IDEA = 0.85, 0.45
+"""Cosines of two meanings from which they are one idea (to roam for pleasure), and below which they are not alike."""
 _NOTHING = 0.3  # related less than this, two words are not seen as related; all set by trying sessions
 
 
@@ -38,6 +46,7 @@ class Model:
         self._meant = meant if meant and meant not in self._parts else ""
         around = (*company, *tokenize(meaning))
         self._guides = {part: likely_guides(part, around) for part in (*self._parts, self._meant)}
+        self._ideas = _alike_in_meaning(fold(text)) if meaning else {}
         self._related = lru_cache(maxsize=1 << 14)(self._relate)
 
     def holds(self, proposal: Proposal) -> bool:
@@ -61,12 +70,39 @@ class Model:
         found = max(max(self._in_sense(text, part), _in_sound(text, part)) for part in self._parts)
         if self._meant:
             found = max(found, _BY_MEANING * self._in_sense(text, self._meant))
+        found = max(found, self._ideas.get(text, 0.0))
         return max(0.0, (min(1.0, found) - _NOTHING) / (1 - _NOTHING))
 
     def _in_sense(self, text: str, part: str) -> float:
         """How close a word is to a part in meaning; where guides tell which meaning, no closer than to one of these."""
         found, guides = _in_meaning(text, part), self._guides[part]
         return min(found, max(_in_meaning(text, one) for one in guides)) if guides and found > _NOTHING else found
+
+
+@cache
+def _meanings() -> Associations:
+    """The meaning of each existing word as a vector of length 1, less what all meanings have in common; zeros for none."""
+    import numpy as np
+
+    known, at = vectors()
+    values = np.zeros((len(places()), known.shape[1]), np.float32)
+    values[at] = known
+    found = means(values, keys_of_meanings(), len(known_words()))
+    told = found.any(axis=1)
+    found[told] -= found[told].mean(axis=0)
+    lengths = np.linalg.norm(found, axis=1, keepdims=True)
+    return np.asarray(found / np.where(lengths > 0, lengths, 1), np.float32)
+
+
+@lru_cache(maxsize=16)
+def _alike_in_meaning(text: str) -> Mapping[str, float]:
+    """The existing words whose meaning is like that of one of them, each with how much, 0 to 1: 1 = one idea."""
+    at = next(place for place, one in enumerate(known_words()) if one.word.casefold() == text)
+    cosines = _meanings() @ _meanings()[at]
+    return {
+        known_words()[place].word.casefold(): min(1.0, float(cosines[place] - _OTHER_IDEA) / (_SAME_IDEA - _OTHER_IDEA))
+        for place in (cosines > _OTHER_IDEA).nonzero()[0].tolist()
+    }
 
 
 def _in_meaning(one: str, other: str) -> float:

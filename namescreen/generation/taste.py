@@ -24,6 +24,8 @@ _FOND = 0.4  # the power of a word's and its term's learned factor in the rank o
 _MADE = 0.5  # the power of a construction's
 _ALIKE = 0.4  # by how much the rank of a name just like a model and of one quite unlike it lie apart
 _KIN, _SAME_AGAIN = 0.7, 0.3  # what it adds to be plainly related to a model, and costs to have its very word
+_WEAK, _SOUND = 0.35, 0.55
+"""Scores at which being related to a model adds nothing to a name, and all: who likes a name wants no weak ones."""
 _DRAWN = 4.0  # by how much the weight of a word that is plainly related to a model is raised
 _UNLIKE = 0.4  # what it costs to be just like a name of which the maker wants less
 _WORN, _MOST_WORN = 0.05, 4
@@ -102,13 +104,14 @@ class Liking:
         unlike = max((resemblance(proposal, model) for model in self._unlike), default=0.0)
         rank -= _UNLIKE * max(0.0, unlike - 0.5)
         made = self._taste.constructions.get(proposal.construction, 1.0) ** _MADE
-        return float(rank * self._fondness(proposal.sources) * made + self._related(proposal, kinship))
+        return float(rank * self._fondness(proposal.sources) * made + self._related(proposal, score, kinship))
 
-    def _related(self, proposal: Proposal, kinship: float | None) -> float:
-        """What being related to a model adds to a rank, and having its very word takes away."""
+    def _related(self, proposal: Proposal, score: float, kinship: float | None) -> float:
+        """What being related to a model adds to a rank, the less the weaker the name is, and having its very word takes
+        away."""
         if any(model.holds(proposal) for model in self._models):
             return -_SAME_AGAIN
-        return _KIN * (kinship or 0.0)
+        return _KIN * (kinship or 0.0) * max(0.0, min(1.0, (score - _WEAK) / (_SOUND - _WEAK)))
 
     def wear(self, candidate: Candidate) -> float:
         """What a made name costs for its words on the pages before: the same idea again tires."""
