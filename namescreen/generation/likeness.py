@@ -81,7 +81,7 @@ class Model:
 
 @cache
 def _meanings() -> Associations:
-    """The meaning of each existing word as a vector of length 1, less what all meanings have in common; zeros for none."""
+    """The meaning of each existing word as a vector of length 1, less what all meanings share; zeros for none."""
     import numpy as np
 
     known, at = vectors()

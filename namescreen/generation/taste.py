@@ -24,7 +24,7 @@ _FOND = 0.4  # the power of a word's and its term's learned factor in the rank o
 _MADE = 0.5  # the power of a construction's
 _ALIKE = 0.4  # by how much the rank of a name just like a model and of one quite unlike it lie apart
 _KIN, _SAME_AGAIN = 0.7, 0.3  # what it adds to be plainly related to a model, and costs to have its very word
-_WEAK, _SOUND = 0.35, 0.55
+_WEAK, _SOUND = 0.25, 0.5
 """Scores at which being related to a model adds nothing to a name, and all: who likes a name wants no weak ones."""
 _DRAWN = 4.0  # by how much the weight of a word that is plainly related to a model is raised
 _UNLIKE = 0.4  # what it costs to be just like a name of which the maker wants less
