@@ -12,8 +12,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import lru_cache
 
-__all__ = ["COUNTRIES", "EU_MEMBERS", "UNIONS", "domain_endings", "languages_of", "law_of", "members_of", "territory",
-           "understood_in"]  # fmt: skip
+__all__ = ["COUNTRIES", "EU_MEMBERS", "UNIONS", "domain_endings", "languages_of", "law_of", "members_of", "spoken_in",
+           "territory", "understood_in"]  # fmt: skip
 
 COUNTRIES = frozenset((
     "AD AE AF AG AI AL AM AO AQ AR AS AT AU AW AX AZ BA BB BD BE BF BG BH BI BJ BL BM BN BO BQ BR BS BT BV BW BY BZ "
@@ -50,6 +50,11 @@ _LANGUAGES = {
     "OA": "fr en es pt", "AP": "en pt",
 }  # fmt: skip
 
+
+_SPOKEN_TOO = {
+    "GB": "cy gd", "IE": "ga", "ES": "ca gl eu", "NL": "fy", "LU": "lb", "CH": "rm", "NZ": "mi", "ZA": "zu xh af",
+}  # fmt: skip
+"""Further languages that are official in a country or a large part of it; from memory."""
 
 _ENGLISH_KNOWN = frozenset(("DK", "FI", "IS", "NL", "NO", "SE"))
 """Countries where most buyers understand English, which is none of their own languages (General Court, T-435/07, New
@@ -117,6 +122,13 @@ def languages_of(markets: Iterable[str], *, main: bool = False) -> tuple[str, ..
     English alone where none is listed. With `main` without those of a large minority (Spanish in the US): who states
     languages has thought of it."""
     return _languages_of(tuple(markets), main)
+
+
+def spoken_in(markets: Iterable[str]) -> tuple[str, ...]:
+    """All languages of `markets` (BCP 47): those of `languages_of`, then the further ones of each."""
+    codes = [place for code in markets for place in (members_of(territory(code)) or (territory(code),))]
+    further = (language for code in codes for language in _SPOKEN_TOO.get(code, "").split())
+    return tuple(dict.fromkeys((*languages_of(markets), *further)))
 
 
 @lru_cache(maxsize=1 << 10)

@@ -208,9 +208,13 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
         bad = [reading for reading in one.readings if reading.severity > 0]
         for reading in bad[:3]:
             say_point(f"reads as {reading}", form)
+        far = [reading for reading in one.readings if reading.abroad]
         if not bad:
-            languages = ", ".join(coverage.language for coverage in one.coverage)
+            languages = "your languages" if far else ", ".join(coverage.language for coverage in one.coverage)
             say_point(f"no unlucky reading found in {languages}", form)
+        if far:
+            told = "; ".join(f"{reading.language} {reading.word} ({reading.meaning})" for reading in far[:3])
+            say_point(f"in languages of no market of yours, nothing against it: {told}", form)
     if not isinstance(one.addresses, NotChecked):
         first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
         handle = one.addresses.everywhere
@@ -250,7 +254,7 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     for reason in gravest.closeness.reasons:
         if reason not in _of_the_whole(gravest):  # else it stands under its mark
             say_point(f"{gravest.mark.text}: {reason}", form)
-    if gravest.level < Level.LOOK:
+    if gravest.level < Level.LOOK or gravest.translation:  # past pairs were of one language
         return
     if past_cases_tell(gravest.conflict, entry.category, entry.words, gravest.mark.text, goods):
         say_point(gravest.closeness.calibration.statement_for(gravest.mark.text), form)

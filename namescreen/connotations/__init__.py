@@ -6,7 +6,7 @@ from __future__ import annotations
 from ..lexicon.language_codes import LANGUAGES, language_name
 from .ease import Ease, ease
 from .english import english_coverage, english_readings
-from .lookup import coverage, readings
+from .lookup import coverage, not_read, readings
 from .meanings import Dictionary, Meaning
 from .results import KINDS, MATCHES, SEVERITIES, Coverage, Reading
 from .scripts import LookAlikes, lookalikes
@@ -28,5 +28,6 @@ __all__ = [
     "english_readings",
     "language_name",
     "lookalikes",
+    "not_read",
     "readings",
 ]

@@ -7,10 +7,11 @@ from pathlib import Path
 
 from namescreen.lexicon import zipf
 from namescreen.outcome import NotChecked
+from namescreen.plain_text import some
 from namescreen.tables import open_table
 from namescreen.text import Name, fold, parse
 
-from ..lexicon.language_codes import LANGUAGES, language_name, wanted
+from ..lexicon.language_codes import LANGUAGES, code, language_name, wanted
 from .dictionaries import missing, opened
 from .g2p_rules import has_rules
 from .heard_matches import heard_in
@@ -20,7 +21,7 @@ from .scripts import lookalikes
 from .spelled_matches import SHIPPED, ordinary_words, spans, spelled_in
 from .unlucky import count
 
-__all__ = ["coverage", "readings"]
+__all__ = ["coverage", "not_read", "readings"]
 
 _PER_LANGUAGE = 6
 """The most readings kept for one language; the rest are weaker matches of the same letters."""
@@ -71,6 +72,17 @@ def coverage(
         report.append(Coverage(language, len(open_table(f"frequency/{language}.tsv")), count(language),
                                has_rules(language), names))  # fmt: skip
     return [*report, *(missing() if dictionaries is None else ())]
+
+
+def not_read(spoken: Iterable[str], languages: Iterable[str] | None = None) -> tuple[NotChecked, ...]:
+    """That names are not read in the languages `spoken` in the markets of which no words are shipped; those of the
+    `languages` asked for `coverage` tells by itself."""
+    asked = {*wanted(languages)} if languages is not None else set()
+    lacking = [one for one in dict.fromkeys(map(code, spoken)) if one not in (*LANGUAGES, *asked, "en")]
+    if not lacking:
+        return ()
+    return (NotChecked(f"readings in {some(map(language_name, lacking))}", "no words of it are shipped"
+                       if len(lacking) == 1 else "no words of them are shipped"),)  # fmt: skip
 
 
 def _explained(name: Name, languages: Iterable[str], sources: Iterable[Dictionary]) -> Iterator[Reading]:

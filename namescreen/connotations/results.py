@@ -53,9 +53,9 @@ class Reading:
 
     `severity` is how much it harms the name: 0 ordinary, 1 mild, 2 awkward, 3 severe. It is never above
     `base_severity`, how bad the word is by itself: a bad word deep inside a long name weighs less than the word
-    alone. `meaning` None: a word of the language whose meaning is not known here. `frequency` is the word's
-    Zipf value in that language (log10 of occurrences per thousand million words), None when not in its
-    frequency list.
+    alone. `abroad` says that few buyers know the language, so that it counts nothing. `meaning` None: a word of the
+    language whose meaning is not known here. `frequency` is the word's Zipf value in that language (log10 of
+    occurrences per thousand million words), None when not in its frequency list.
     """
 
     language: str
@@ -68,10 +68,12 @@ class Reading:
     frequency: float | None
     source: str
     base_severity: int = 0
+    abroad: bool = False
 
     def __str__(self) -> str:
         meaning = self.meaning or "meaning not known here"
-        return f"{self.language}: {self.word} ({meaning}), {self.match}, {self.where}; {SEVERITIES[self.severity]}"
+        grave = f"{SEVERITIES[self.base_severity]} there" if self.abroad else SEVERITIES[self.severity]
+        return f"{self.language}: {self.word} ({meaning}), {self.match}, {self.where}; {grave}"
 
     @property
     def stands(self) -> bool:
@@ -79,9 +81,9 @@ class Reading:
         return stands_as_word(self.match, self.where)
 
     def elsewhere(self) -> Reading:
-        """The same reading where few of the buyers know the language: a step milder, and mild at most where it does not
-        stand as a word."""
-        return replace(self, severity=min(self.severity, max(0, self.severity - 1) if self.stands else 1))
+        """The same reading where few of the buyers know the language: nothing against the name, and worth knowing where
+        it is plainly a bad word there."""
+        return replace(self, severity=0, abroad=self.severity > 1 and self.stands)
 
     def mild(self) -> Reading:
         """The same reading with a severe word shown by its first letter only; its kind still says what it
@@ -95,7 +97,7 @@ class Reading:
         return {
             "language": self.language, "word": self.word, "meaning": self.meaning, "kind": self.kind,
             "severity": self.severity, "match": self.match, "where": self.where, "frequency": self.frequency,
-            "source": self.source, "gravity": self.base_severity,
+            "source": self.source, "gravity": self.base_severity, "abroad": self.abroad,
         }  # fmt: skip
 
     @property

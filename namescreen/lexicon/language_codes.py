@@ -17,6 +17,9 @@ LANGUAGES = {
 _NAMED_ONLY = {
     "en": "English", "bg": "Bulgarian", "et": "Estonian", "hr": "Croatian", "lt": "Lithuanian", "lv": "Latvian",
     "sk": "Slovak", "sl": "Slovene", "la": "Latin",
+    "ga": "Irish", "cy": "Welsh", "gd": "Scottish Gaelic", "ca": "Catalan", "gl": "Galician", "eu": "Basque",
+    "fy": "Frisian", "lb": "Luxembourgish", "rm": "Romansh", "mi": "Maori", "mt": "Maltese", "is": "Icelandic",
+    "zu": "Zulu", "xh": "Xhosa", "af": "Afrikaans",
 }  # fmt: skip
 
 COMPOUNDING = frozenset({"de", "nl", "sv", "da", "nb", "fi", "hu"})

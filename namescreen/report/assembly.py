@@ -200,7 +200,7 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
 def _reading(found: Found) -> Reading:
     match = f"{found.match}, {found.where}" if found.where else found.match
     meaning = found.meaning or _meaning_in(found.word, found.language)
-    return Reading(found.language, found.word, meaning, found.kind, found.severity, match)
+    return Reading(found.language, found.word, meaning, found.kind, found.severity, match, found.abroad)
 
 
 def _further_words(found: screening.Screening) -> Iterator[Reading]:

@@ -88,7 +88,7 @@ def words_read(entry: NameEntry) -> tuple[Reading, ...]:
     """The readings of a name, one a word: of several meanings the worst decides, and stands first; worst first."""
     grouped: dict[tuple[str, str], list[Reading]] = {}
     readings = () if isinstance(entry.readings, NotChecked) else entry.readings
-    for reading in sorted(readings, key=lambda one: -one.severity):
+    for reading in sorted(readings, key=lambda one: (-one.severity, not one.abroad)):
         grouped.setdefault((reading.language, reading.word.casefold()), []).append(reading)
     return tuple(
         replace(
@@ -283,6 +283,10 @@ def _reading_finding(entry: NameEntry) -> Finding:
     first = found[0]
     level = Level(max(0, min(3, first.severity)))
     if level is Level.NOTHING:
+        far = next((one for one in found if one.abroad), None)
+        if far:  # nothing against it where nobody reads it so
+            word = f"{shorten(far.word, 20)}, {clauses(far.meaning or far.kind, 32)}"
+            return Finding("readings", level, f"in your languages; {far.language}: {word}", 1.0)
         return Finding("readings", level, plural(len(found), "ordinary word"), 1.0)
     text = f"{first.language}: {shorten(first.word, 20)}, {clauses(first.meaning or first.kind, 32)}"
     return Finding("readings", level, text, 1.0 - level / 3)

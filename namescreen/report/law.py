@@ -277,14 +277,19 @@ def on_weak_marks(markets: Iterable[str]) -> str:
     return "; ".join(source for source, where in told.items() if laws & where)
 
 
-def on_translation(markets: Iterable[str], languages: str) -> str:
+def on_translation(markets: Iterable[str], languages: str, *, into_english: bool = True) -> str:
     """What a translation counts for in each of `markets`, as sentences; `languages` are those that buyers would have
-    to know."""
+    to know, and whether one of them is English (`into_english`) decides in the United States."""
     stated = tuple(markets)
     american = [market for market in stated if law_of(market) == "US"]
     others = [market for market in stated if market not in american]
     told = []
-    if american:
+    if american and not into_english:
+        told.append(
+            "In US an examiner translates foreign words into English, seldom one foreign language into another (TMEP "
+            "1207.01(b)(vi))."
+        )
+    elif american:
         told.append(
             "In US an examiner translates common modern languages where ordinary buyers who know them would (doctrine "
             "of foreign equivalents: TMEP 1207.01(b)(vi); Palm Bay, 396 F.3d 1369)."

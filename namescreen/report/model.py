@@ -158,7 +158,8 @@ class Distinctiveness:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """What a name, or a part of it, is or resembles in a language (BCP 47); `severity` 0 (an ordinary word) to 3."""
+    """What a name, or a part of it, is or resembles in a language (BCP 47); `severity` 0 (an ordinary word) to 3.
+    `abroad` says that it is a bad word of a language that is none of the buyers', and so nothing against the name."""
 
     language: str
     word: str
@@ -166,6 +167,7 @@ class Reading:
     kind: str
     severity: int
     match: str
+    abroad: bool = False
 
 
 @dataclass(frozen=True, slots=True)

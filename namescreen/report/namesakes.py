@@ -101,7 +101,8 @@ def on_equivalents(title: str, found: CloseMark, name: str, report: Report) -> s
 
 def _said(found: CloseMark) -> str:
     """Which words a mark says in another language, as its first such reason has it; "" for none."""
-    return next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ") and " says " in reason), "")
+    said = (reason for reason in found.reasons if reason.startswith("In ") and '" says "' in reason)
+    return next((reason.rstrip(".") for reason in said), "")
 
 
 def _cited(mark: Mark) -> str:

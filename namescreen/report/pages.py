@@ -11,7 +11,7 @@ from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
 from .mark_tables import close_marks
-from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Report
+from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .owners import crowds
 from .questions import asked_about, questions
 from .register_facts import never_stated
@@ -143,15 +143,17 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
         return
     covered = _looked_at(entry)
     looked = f"Languages looked at: {cell(covered)}." if covered and not alike else ""
-    words = words_read(entry)
+    words = [one for one in words_read(entry) if not one.abroad]
+    far = [one for one in words_read(entry) if one.abroad]
+    elsewhere = f" {_in_no_market(far)}" if far else ""
     bad = [one for one in words if one.severity]
     shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _ORDINARY]]
     if not shown:
-        yield f"{head} Nothing found. {looked}".rstrip()
+        yield f"{head} Nothing found.{elsewhere} {looked}".rstrip()
         return
     more = len(words) - len(shown)
     rest = f" {plural(more, 'milder word')} left to the JSON form." if more > 0 else ""
-    yield f"{head} {plural(len(words), 'word')} found.{rest} {looked}".rstrip()
+    yield f"{head} {plural(len(words), 'word')} found.{rest}{elsewhere} {looked}".rstrip()
     yield table(
         ("Language", "Word", "Meaning", "Kind", "Severity (0 to 3)", "How it matches"),
         [
@@ -166,6 +168,15 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
             for one in shown
         ],
     )
+
+
+def _in_no_market(far: Sequence[Reading]) -> str:
+    """Bad words of languages that are none of the buyers', in a sentence."""
+    told = some(
+        f"{language_name(one.language)} {shorten(one.word, 40)} ({clauses(one.meaning or one.kind, 40)})"
+        for one in far[:_ORDINARY]
+    )
+    return f"In languages of no market of yours, and nothing against the name here: {cell(told)}."
 
 
 def _addresses(entry: NameEntry) -> Iterable[str]:

@@ -10,7 +10,8 @@ from ..plain_text import number, shorten, some
 from ..policy import Level, flaw_of_its_own
 from ..screening.crowd import says_little
 from ..screening.taken_over import taken_over
-from ..screening.translated import known_to_buyers
+from ..screening.translated import known_to_buyers, said_from
+from ..territories import languages_of
 from ..text import parse
 from ..text.inflection import other_number
 from .coverage import unsearched_markets
@@ -244,11 +245,14 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
 
 def _on_languages(found: CloseMark, name: str, report: Report) -> str:
     """What a mark counts for that says the name in another language, by market."""
-    own = "the language of the name" if found.translation == "en" else "English"
+    buyers = (*report.languages, *languages_of(report.markets))
+    said = said_from(name, found.mark.text, found.translation, buyers)
+    said = said or ("" if found.translation == "en" else "en")
+    own = language_name(said) if said else "the language of the name"
     known = known_to_buyers(name, found.mark, found.translation, report.markets)
     guess = "" if known else "; the program supposes that few do, by how common the words are, and asked nobody"
     both = f"these words both in {language_name(found.translation)} and in {own}{guess}"
-    return on_translation(held_in(found.mark, report), both)
+    return on_translation(held_in(found.mark, report), both, into_english="en" in (said, found.translation))
 
 
 def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -> str:

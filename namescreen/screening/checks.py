@@ -15,7 +15,7 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, bites_where, held_in
 from ..outcome import NotChecked
 from ..policy import EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
-from ..territories import domain_endings, languages_of, understood_in
+from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND, as_heard
@@ -263,7 +263,8 @@ class Checks:
         found = readings(name, languages=self._read_in(), dictionaries=()) if self._read_in() != () else []
         if self.languages is None and self.markets:
             spoken = languages_of(self.markets)
-            found = [one if one.language in spoken else one.elsewhere() for one in found]
+            told = [one if one.language in spoken else one.elsewhere() for one in found]
+            found = [one for one in told if one.severity or one.abroad or one.kind == "ordinary"]
         told = (*english_readings(name, self.markets), *as_in_english(with_places(found)))
         return tuple(sorted(told, key=_worst_first))
 
@@ -274,7 +275,7 @@ class Checks:
         return tuple(one for one in self.languages if one.split("-")[0] != "en")
 
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
-        found = _made("readings", lambda: _coverage(self._read_in()))
+        found = _made("readings", lambda: _coverage(self._read_in(), self.markets))
         return ((), (found,)) if isinstance(found, NotChecked) else found
 
     def _addresses(self, name: str) -> Estimate | NotChecked:
@@ -384,12 +385,14 @@ def _likely_classes(goods: str) -> tuple[int, ...]:
 
 
 @cache
-def _coverage(languages: tuple[str, ...] | None) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
-    """What is known of each language, and which of them are not covered."""
-    from ..connotations import coverage, english_coverage
+def _coverage(
+    languages: tuple[str, ...] | None, markets: tuple[str, ...]
+) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
+    """What is known of each language, and which of them and of those of the markets are not covered."""
+    from ..connotations import coverage, english_coverage, not_read
 
     found = tuple(coverage(languages, ())) if languages != () else ()
     covered = (english_coverage(), *(one for one in found if not isinstance(one, NotChecked)))
     # A missing dictionary leaves no language unchecked: the coverage says what was searched.
     missing = (one for one in found if isinstance(one, NotChecked) and one.check.startswith("readings"))
-    return covered, tuple(missing)
+    return covered, (*missing, *not_read(spoken_in(markets), languages))

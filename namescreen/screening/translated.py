@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import islice, product
 
+from ..lexicon.language_codes import LANGUAGES
 from ..marks.mark import Mark
 from ..marks.territory import bites_where
 from ..plain_text import some
@@ -20,7 +21,9 @@ from ..territories import languages_of, law_of, members_of, understood_in
 from ..text import fold, parse
 from .crowd import divided, says_little
 
-__all__ = ["EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "rest_of", "translated_in"]
+__all__ = [
+    "EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "rest_of", "said_from", "translated_in",
+]  # fmt: skip
 
 EVERYDAY = 4.5
 """Zipf frequency of the English words that buyers of any market are taken to know: the three thousand commonest, about
@@ -134,11 +137,16 @@ def rest_of(name: str, goods: str) -> str:
 def known_to_buyers(name: str, mark: Mark, language: str, markets: Sequence[str]) -> bool:
     """Whether buyers in one of `markets` where `mark` holds know both its `language`, in which it says `name`, and that
     of the name; English of everyday words, or of words spelled much like theirs, is known everywhere. An examiner in
-    the United States translates common languages whoever buys (doctrine of foreign equivalents, TMEP 1207.01(b)(vi)).
-    Where no market is stated, yes."""
+    the United States translates common languages into English whoever buys, not one of them into another (doctrine of
+    foreign equivalents, TMEP 1207.01(b)(vi)). Where no market is stated, yes."""
     held = bites_where(mark, markets)
     places = [place for one in held for place in (members_of(one) or (one,))]
-    if not places or any(law_of(place) == "US" for place in places):
+    if not places:
+        return True
+    own = said_from(name, mark.text, language, languages_of(markets)) if language != ENGLISH else ""
+    if own not in ("", ENGLISH):
+        return any(understood_in(place, language) and understood_in(place, own) for place in places)
+    if any(law_of(place) == "US" for place in places):
         return True
     in_english = mark.text if language == ENGLISH else name
     foreign = name if language == ENGLISH else mark.text
@@ -154,9 +162,24 @@ def _own_languages(place: str) -> tuple[str, ...]:
     return _known(languages_of((place,), main=True))
 
 
+def said_from(name: str, mark: str, language: str, languages: Sequence[str]) -> str:
+    """The language (BCP 47) in which `name` is read where `mark` says it in `language` (see `translated_in`): English
+    where it may be, else the one of the others whose words it has; "" if it does not say it."""
+    asked = _known((*languages, *LANGUAGES))
+    if language == ENGLISH:
+        return next((one for one in asked if translated_in(mark, name, (one,)) == one), "")
+    pairs = [(ours, theirs) for ours in _divisions(name) for theirs in _divisions(mark)]
+    plain = len(parse(name).words), len(parse(mark).words)
+    for ours, theirs in pairs:
+        for way in _ways(ours, asked):
+            if _says(ours, theirs, language, (way,), plain):
+                return way[0]
+    return ""
+
+
 def _known(languages: Sequence[str]) -> tuple[str, ...]:
     """The codes of those of `languages` of which more than a few words are known; English is none of them."""
-    from ..lexicon.language_codes import LANGUAGES, code
+    from ..lexicon.language_codes import code
 
     return tuple(dict.fromkeys(one for one in map(code, languages) if one in LANGUAGES))
 

@@ -219,7 +219,7 @@ def test_a_word_and_a_compound_that_holds_it_are_no_opposites() -> None:
 def test_what_a_foreign_name_says_in_english_is_told_and_which_of_its_words_are_weak() -> None:
     goods = "caramels and fudge"
     told = " ".join(compare("Ebb & Fudge", "Karamellkuste", name_goods=goods, mark_goods=goods).reasons)
-    assert 'In English "karamellkuste" may be read as "' in told
+    assert 'In translation "karamellkuste" may be read as "' in told
     assert '"fudge" says little of the maker' in told
 
 

@@ -104,6 +104,7 @@ def test_every_reading_keeps_its_bounds(name: str) -> None:
         assert reading.frequency is None or reading.frequency > 0
         assert set(reading.to_json()) == {
             "language", "word", "meaning", "kind", "severity", "match", "where", "frequency", "source", "gravity",
+            "abroad",
         }  # fmt: skip
 
 

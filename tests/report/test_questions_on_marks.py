@@ -71,10 +71,10 @@ def test_what_a_name_is_hides_no_mark_to_look_closer_at(report: Report) -> None:
 
 
 def test_what_a_mark_says_alike_is_asked_in_whole_clauses(report: Report) -> None:
-    held = 'In English "abendrotglanz" may be read as "sunset glow"; "glow" says little of the maker.'
+    held = 'In translation "abendrotglanz" may be read as "sunset glow"; "glow" says little of the maker.'
     found = replace(close("ABENDROTGLANZ", 0.6), appearance=0.3, sound=0.3, meaning=0.9, reasons=(held,))
     (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
-    assert '(In English "abendrotglanz" may be read as "sunset glow"): would' in question
+    assert '(In translation "abendrotglanz" may be read as "sunset glow"): would' in question
 
 
 @pytest.mark.parametrize(

@@ -208,18 +208,36 @@ def test_a_registered_mark_near_as_a_whole_is_asked_about_though_it_describes(
     assert [close.level for close in marks_of(found)] == [level]
 
 
-def test_a_reading_in_a_language_of_no_market_weighs_less() -> None:
+def test_a_reading_in_a_language_of_no_market_is_told_and_weighs_nothing() -> None:
     """Where no languages are stated, those of the markets are the buyers'."""
     (italy,), (germany,) = (
         [
-            one.severity
+            (one.severity, one.abroad)
             for one in found.readings  # type: ignore[union-attr]
             if one.language == "it" and one.match == "exact"
         ]
         for markets in (["IT"], ["DE"])
         for found in screen(["Puttana"], None, goods="kites", markets=markets)
     )
-    assert (italy, germany) == (3, 2)
+    assert (italy, germany) == ((3, False), (0, True))
+
+
+@pytest.mark.parametrize(
+    ("markets", "languages", "lacking"),
+    [
+        (("GB", "IE"), None, "Welsh, Scottish Gaelic and Irish"),
+        (("IE",), ("fr",), "Irish"),
+        (("LV", "DE"), None, "Latvian"),
+        (("DE", "FR"), None, ""),
+        (("IE",), ("ga",), ""),  # told by itself, as it was asked for
+    ],
+)
+def test_languages_of_the_markets_without_a_table_are_said_not_to_be_read(
+    markets: tuple[str, ...], languages: tuple[str, ...] | None, lacking: str
+) -> None:
+    (found,) = screen(["Puttana"], None, goods="kites", markets=markets, languages=languages)
+    told = [one.check for one in found.not_checked if one.check.startswith("readings in")]
+    assert told == ([f"readings in {lacking}"] if lacking else ["readings in Irish"] if languages else [])
 
 
 def test_a_translation_word_for_word_is_serious_and_in_the_language_of_its_market(tmp_path: Path) -> None:
