@@ -66,8 +66,8 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
     yield from _below(entry, report, shown)
     first, words = shown[0], (entry.category, entry.words)
-    told = mark_level(first) >= Level.LOOK and not first.translation  # past pairs were of one language
-    if told and past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
+    grave = mark_level(first) >= Level.LOOK and not first.translation  # past pairs were of one language
+    if grave and past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
     yield from _register(shown, report, asked)
 

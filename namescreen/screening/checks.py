@@ -263,8 +263,8 @@ class Checks:
         found = readings(name, languages=self._read_in(), dictionaries=()) if self._read_in() != () else []
         if self.languages is None and self.markets:
             spoken = languages_of(self.markets)
-            told = [one if one.language in spoken else one.elsewhere() for one in found]
-            found = [one for one in told if one.severity or one.abroad or one.kind == "ordinary"]
+            weighed = [one if one.language in spoken else one.elsewhere() for one in found]
+            found = [one for one in weighed if one.severity or one.abroad or one.kind == "ordinary"]
         told = (*english_readings(name, self.markets), *as_in_english(with_places(found)))
         return tuple(sorted(told, key=_worst_first))
 
