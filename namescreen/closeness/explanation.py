@@ -13,7 +13,6 @@ from ..lexicon.translation import listed_translations
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
 from .features import Features, Word
-from .model import shipped_model
 from .name_similarity import Scores, meant_as_heard, said_in_english, shared_meaning
 from .sound import readings_of
 from .vocabulary import ARTICLES, all_known
@@ -108,10 +107,10 @@ def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pr
         else [reading for way in features.name.spoken for reading in pronounce_words(way)]
         for features in (one, other)
     )
-    return max(
-        ((mine, yours) for mine in ours for yours in theirs),
-        key=lambda pair: (closest_similarity((pair[0].code,), (pair[1].code,)), _said_alike(*pair)),
-    )
+    pairs = [(mine, yours) for mine in ours for yours in theirs]
+    alike = [closest_similarity((mine.code,), (yours.code,)) for mine, yours in pairs]
+    closest = [pair for pair, value in zip(pairs, alike, strict=True) if value == max(alike)]
+    return closest[0] if len(closest) == 1 else max(closest, key=lambda pair: _said_alike(*pair))
 
 
 def _said_alike(one: Pronunciation, other: Pronunciation) -> bool:
@@ -251,10 +250,9 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores, heard_as: str) -> s
 
 
 def _may_be_translated(scores: Scores) -> bool:
-    """Whether names are so close in meaning that an English reading of one may carry that (`CARRIES`): such readings
-    count in their meaning."""
-    least = shipped_model().meaning(CARRIES, CARRIES, 0.0, 0.0, 0.0) - 1e-9
-    return scores.meaning is not None and scores.meaning >= least
+    """Whether an English reading of one name has so much in common with the other that it carries their closeness in
+    meaning (`CARRIES`)."""
+    return scores.meaning is not None and scores.translated >= CARRIES - 1e-9
 
 
 def _about_languages(one: Features, other: Features) -> str:

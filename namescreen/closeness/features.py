@@ -9,6 +9,7 @@ from itertools import chain, islice, product
 
 from ..lexicon import kinds
 from ..text import Name, parse, spoken_forms
+from .kept import kept_divisions
 from .sound import phoneme_codes_of, spoken_phoneme_codes
 from .vocabulary import is_known, meant, segmentations
 from .weights import Weight, word_weight
@@ -46,7 +47,9 @@ class Features:
 def features(text: str, goods: tuple[str, ...] = ()) -> Features:
     """The features of the name `text` for goods described by the words `goods` (see `goods_words`)."""
     name = parse(text)
-    ways = segmentations_of(name.words, segmentations)
+    ways = kept_divisions(name.words)
+    if ways is None:
+        ways = segmentations_of(name.words, segmentations)
     divided = tuple(
         tuple(Word(word, phoneme_codes_of(word), word_weight(word, goods)) for word in words) for words in ways if words
     )

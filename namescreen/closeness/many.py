@@ -230,6 +230,7 @@ class ManyScores(NamedTuple):
     sound: Values
     meaning: Values
     overall: Values
+    translated: Values
 
     def each(self) -> list[Scores]:
         """One after another."""
@@ -240,11 +241,12 @@ class ManyScores(NamedTuple):
 def scores(
     found: Parts, look: Values, sound: Values, spelled: Values, in_any_order: Values, same: NDArray[np.bool_],
     meant: NDArray[np.bool_], breaks: NDArray[np.bool_], shares: NDArray[np.bool_],
-    divided_otherwise: NDArray[np.bool_],
+    divided_otherwise: NDArray[np.bool_], translated: Values,
 ) -> ManyScores:  # fmt: skip
     """`name_similarity.score` of many names from their parts; look, sound (NaN where one cannot be read aloud) and
     spelling run together; their letters `in_any_order` of their words; which have the same letters, of which `meant`
-    meaning can be judged, which break a phrase, which share a word, and which have another number of words."""
+    meaning can be judged, which break a phrase, which share a word, and which have another number of words; and
+    `Scores.translated`, which is in their meanings."""
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
@@ -270,4 +272,5 @@ def scores(
         np.where(same, one, np.where(unheard, np.nan, heard)),
         np.where(same, one, np.where(meant, said, np.nan)),
         np.where(same, one, overall),
+        np.where(same, 0.0, translated),
     )

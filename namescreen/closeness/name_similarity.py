@@ -83,13 +83,15 @@ class Scores(NamedTuple):
     """Closeness of two names: each aspect and overall, in [0, 1], 1 = the same; symmetric.
 
     `meaning` is None if a name is coined and they have no word in common, and none that is recalled; `sound` if one
-    cannot be read aloud.
+    cannot be read aloud. `translated` is what one has in common with an English reading of the other in meaning, less
+    covered; 0 for the same letters.
     """
 
     appearance: float
     sound: float | None
     meaning: float | None
     overall: float
+    translated: float = 0.0
 
 
 class Parts(NamedTuple):
@@ -118,6 +120,8 @@ class Parts(NamedTuple):
     """Whether they have different numbers of words, so that word for word says less (see saw, seesaw)."""
     shares_word: bool
     """Whether they share a word that is no function word."""
+    translated: float = 0.0
+    """`Scores.translated`, which `meanings` include."""
 
     @property
     def all_looks(self) -> tuple[float, float, float, float, float]:
@@ -175,7 +179,8 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
         0.0 if found.breaks_phrase else found.strongest,
         found.sound if found.heard else 0.0,
     )
-    return Scores(appearance, heard if found.heard else None, said if found.meant else None, min(1.0, overall))
+    sound, meaning = heard if found.heard else None, said if found.meant else None
+    return Scores(appearance, sound, meaning, min(1.0, overall), found.translated)
 
 
 def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers, heard: Numbers) -> Numbers:
@@ -221,6 +226,7 @@ def parts(one: Features, other: Features) -> Parts:
         bool(broken_phrases(one.name.words, other.name.words)),
         len(one.name.words) != len(other.name.words),
         not content_words(one.name.words).isdisjoint(content_words(other.name.words)),
+        translated[0],
     )
 
 

@@ -22,6 +22,7 @@ from ..pronunciation import (
     reading_by_rime,
 )
 from ..text import ways_to_say
+from .kept import kept_word
 from .letters import spelled_alike
 from .model import shipped_model
 from .respelling import with_vowels
@@ -58,7 +59,8 @@ _RUN, _ITS_SOUND = re.compile(r"(.)\1+"), itemgetter(1)
 @lru_cache(maxsize=1 << 16)
 def phoneme_codes_of(word: str) -> tuple[str, ...]:
     """The sound codes of the plausible readings of one folded word, most likely first; empty if unreadable."""
-    return tuple(_readings(word))
+    kept = kept_word(word)
+    return tuple(_readings(word)) if kept is None else kept.codes
 
 
 def readings_of(word: str) -> tuple[Pronunciation, ...]:

@@ -19,6 +19,7 @@ from ..tables import open_table
 from ..text import best_split, tokenize
 from ..text.segmentation import LONGEST
 from . import respelling
+from .kept import kept_word
 from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
 
@@ -50,6 +51,8 @@ letters."""
 @lru_cache(maxsize=1 << 16)
 def is_known(word: str) -> bool:
     """Whether people know `word`: it, or a base form of it, is in the lexicon."""
+    if (kept := kept_word(word)) is not None:
+        return kept.is_known
     return bool(base_forms(word)) or "function word" in kinds(word)
 
 
@@ -74,6 +77,8 @@ def is_familiar(word: str) -> bool:
 def meant(word: str) -> str:
     """An English word as it stands, and of any other what it means as a combining form (hydro: water) or the everyday
     word that it is heard as (kwik: quick), if any."""
+    if (kept := kept_word(word)) is not None and kept.is_meant:
+        return word
     return word if is_known(word) else combining_form(word) or heard_word(word) or word
 
 
@@ -81,6 +86,8 @@ def meant(word: str) -> str:
 def has_senses(word: str) -> bool:
     """Whether the meaning of `word` can be compared: it, an equivalent or the word it is heard as has senses in the
     lexicon, which function words have not, or it is a given name that other languages have too."""
+    if (kept := kept_word(word)) is not None:
+        return kept.has_senses
     return bool(base_forms(word)) or bool(equivalents(word)) or meant(word) != word or bool(one_name(word))
 
 
@@ -227,6 +234,8 @@ def _translated(one: str, other: str, least: float) -> float | None:
 def english_choices(word: str) -> tuple[tuple[str, ...], ...]:
     """The English readings of a foreign word, the likeliest first, each as its words, in all their `spellings`; empty
     for an English or unknown one."""
+    if (kept := kept_word(word)) is not None:
+        return kept.english
     return _in_words(possible_meanings(word))
 
 
@@ -382,6 +391,8 @@ than with 0.5 or 0.6 (SimLex-999: 0.72)."""
 @lru_cache(maxsize=1 << 14)
 def is_surname(word: str) -> bool:
     """Whether `word` is a surname and, if an ordinary word too, not one that is written small."""
+    if (kept := kept_word(word)) is not None:
+        return kept.is_surname
     if "surname" not in kinds(word):
         return False
     forms = [form for sense in lexicon().senses(word, labelled=False) for form in sense.words if form.lower() == word]

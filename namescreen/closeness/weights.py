@@ -16,6 +16,7 @@ from ..goods.proper_names import is_surname
 from ..goods.weakness import weakness, weakness_for_goods
 from ..lexicon import kinds, zipf
 from ..tables import open_table
+from .kept import kept_word
 from .vocabulary import base_forms, has_senses, meant
 
 __all__ = [
@@ -77,6 +78,8 @@ def strength(frequency: float, weak: float) -> float:
 @lru_cache(maxsize=1 << 17)
 def own_weight(word: str) -> OwnWeight:
     """What the weight of the folded `word` rests on whatever the goods are."""
+    if (kept := kept_word(word)) is not None:
+        return kept.weight
     evidence = _own_evidence(word)
     constant, *weights = _dominance_weights(("always", *OWN))
     odds = constant + sum(weight * value for weight, value in zip(weights, evidence, strict=True))

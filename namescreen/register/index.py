@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import cached_property, lru_cache, partial
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import numpy as np
 
+from ..closeness.kept import KeptWord, keep
 from ..closeness.vocabulary import related_words
 from ..closeness.weights import OwnWeight, Weight
 from ..lexicon.association import Vectors
@@ -22,6 +24,7 @@ from .in_english import has_further_readings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
+from .word_entries import IS_KNOWN, IS_MEANT, IS_SURNAME
 from .word_scores import WordScores
 from .word_search import word_search
 
@@ -144,6 +147,31 @@ class Index:
         foreign = np.repeat(np.arange(len(starts) - 1), starts[1:] - starts[:-1])
         order = np.argsort(words, kind="stable")
         return words[order].astype(np.int64), np.repeat(foreign, sizes)[order], np.repeat(1 / sizes, sizes)[order]
+
+    def keep(self, names: Places) -> None:
+        """Have closeness know what is kept of some names and their words (`closeness.kept`)."""
+        rows = self.rows_of_names(names)
+        held, ends = self.row_words.gather(rows)
+        words = distinct(held.astype(np.int64))
+        texts = self.words.texts(words)
+        ids, of_word = self.word_codes.ids.gather(words)
+        codes, bounds = self.word_codes.texts(ids), of_word.tolist()
+        weights = map(OwnWeight, *(each[words].tolist() for each in self.own_weight))
+        flags, known = self.flags[words].tolist(), self.known[words].tolist()
+        kept = {}
+        for at, (text, place, weight, bits) in enumerate(zip(texts, words.tolist(), weights, flags, strict=True)):
+            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT)]
+            said = tuple(codes[bounds[at] : bounds[at + 1]])
+            kept[text] = KeptWord(said, weight, self.english(place), bool(known[at]), *facts)
+        number = dict(zip(words.tolist(), texts, strict=True))
+        written, ends = [number[word] for word in held.tolist()], ends.tolist()
+        ways = [tuple(written[start:end]) for start, end in pairwise(ends)]
+        sizes = np.diff(self.name_rows[np.stack([names, names + 1])], axis=0)[0].tolist()
+        divisions, at = {}, 0
+        for size in sizes:
+            divisions[ways[at]] = tuple(ways[at : at + size])
+            at += size
+        keep(kept, divisions)
 
     def names_with_part(self, part: str) -> Places:
         """The names with a word that is `part`, or begins or ends with it, ascending; as written, not divided."""

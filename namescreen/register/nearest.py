@@ -102,10 +102,11 @@ def _overall(
     length = index.length[held].astype(np.float64)
     parts = many.parts_by_words(name.segmentations, arrays, rows, weights, length)
     said.raise_parts(parts, rows, held, weights, length)
-    measures, none = index.names.measures(name.letters, names), np.zeros(len(names), bool)
+    measures = index.names.measures(name.letters, names)
+    none, unknown = np.zeros(len(names), bool), np.zeros(len(names))
     look, spelled = many.looks(measures, none), measures[:, many.SPELLED]
     sound = np.maximum(look, parts.sounds[0])
-    return many.scores(parts, look, sound, spelled, look, none, none, none, none, none).overall
+    return many.scores(parts, look, sound, spelled, look, none, none, none, none, none, unknown).overall
 
 
 def _greatest(values: Values, count: int) -> Places:

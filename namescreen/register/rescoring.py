@@ -96,6 +96,7 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
     marks = index.name_marks
     order = np.lexsort((marks.values[marks.start[places]], -overall))[: wanted.top]
     found = list(map(Found, places[order].tolist(), overall[order].tolist()))
+    index.keep(places[order])
     if wanted.goods is not None and found:
         goods = goods_words(wanted.goods)
         scores = compared.scores(features(wanted.name, goods), order, goods).each()
@@ -158,7 +159,8 @@ class Compared:
         look, sound, spelled, in_any_order = self._form[:, every]
         same, breaks, shares = self._same[every], self._breaks[every], self._shares[every]
         divided = candidates.sizes[every] != len(self._name.name.words)
-        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, shares, divided)
+        translated = self._translated[0, 0, every]
+        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, shares, divided, translated)
 
     def _in_translation(self) -> Values:
         """What each name and the one compared have in common as one of them is said in English: in meaning and word for

@@ -7,10 +7,23 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from namescreen.closeness import features, goods_words, score
+from namescreen.closeness import features, goods_words, kept, score
+from namescreen.closeness.features import segmentations_of
+from namescreen.closeness.sound import phoneme_codes_of
+from namescreen.closeness.vocabulary import (
+    english_choices,
+    has_senses,
+    is_known,
+    is_surname,
+    meant,
+    segmentations,
+)
+from namescreen.closeness.weights import own_weight
 from namescreen.register import Wanted, read_register
 from namescreen.register.candidates import Candidates
 from namescreen.register.rescoring import Compared, best_of
+from namescreen.register.word_entries import read_words
+from namescreen.text import parse
 
 MARKS = (
     "Herbwick", "Herb Wick", "The Moss", "Warm Feather", "Boligrafo Verde", "Green Pen", "La Luna", "Moon",
@@ -56,3 +69,23 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
             seen += 1
     assert seen == len(NAMES) * len(MARKS)
     assert 0 < apart < seen / 10
+
+
+def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: Path) -> None:
+    names = ["Quendamoss Bergkristall", "Frschh Kettlewell", "Jassmin 22", "Gummistempel", "Smith Haus", "ΓΛΑΣΤΡΑ", "x"]
+    (tmp_path / "m.txt").write_text("\n".join(names), "utf-8")
+    index = read_register(tmp_path / "m.txt").index()
+    words = index.words.texts(np.unique(index.row_words.values))
+    kept._words.clear()
+    kept._divisions.clear()
+    for cached in (is_known, meant, has_senses, is_surname, english_choices, own_weight, phoneme_codes_of):
+        cached.cache_clear()
+    worked_out = read_words(words)
+    divisions = [segmentations_of(parse(name).words, segmentations) for name in names]
+    index.keep(np.arange(len(index.names)))
+    for word, one in zip(words, worked_out, strict=True):
+        found, facts = kept.kept_word(word), one.facts
+        assert found is not None
+        assert found[:3] == (one.codes, one.weight, facts.english)
+        assert found[3:] == (facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant)
+    assert [kept.kept_divisions(parse(name).words) for name in names] == divisions

@@ -127,7 +127,7 @@ def test_equally_close_names_stand_in_the_order_of_the_register_whatever_the_las
 
     def scores(compared: rescoring.Compared, name: Features, *_: object) -> ManyScores:
         names = compared.index.names.texts(compared.candidates.places)
-        return ManyScores(*[np.array([bits[name] for name in names])] * 4)
+        return ManyScores(*[np.array([bits[name] for name in names])] * len(ManyScores._fields))
 
     monkeypatch.setattr(rescoring.Compared, "scores", scores)
     for marks in (["MOSS QUOIN", "QUOIN MOSS", "ZED MOSS"], ["ZED MOSS", "QUOIN MOSS", "MOSS QUOIN"]):

@@ -1,0 +1,47 @@
+"""What a register keeps of the words and names that a search brought. The functions that would work it out ask here
+first, as the names are then compared one by one; they give the same whether it is kept or not."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from .weights import OwnWeight
+
+__all__ = ["KeptWord", "keep", "kept_divisions", "kept_word"]
+
+MOST = 1 << 13
+"""Words, and names, that are kept: those of some dozens of searches, a few megabytes."""
+
+Words = tuple[str, ...]
+
+
+class KeptWord(NamedTuple):
+    """Of one word: `sound.phoneme_codes_of`, `weights.own_weight`, and some `vocabulary.WordFacts`."""
+
+    codes: Words
+    weight: OwnWeight
+    english: tuple[Words, ...]
+    has_senses: bool
+    is_known: bool
+    is_surname: bool
+    is_meant: bool
+
+
+_words: dict[str, KeptWord] = {}
+_divisions: dict[Words, tuple[Words, ...]] = {}
+
+kept_word = _words.get
+"""What is kept of a word, or None."""
+kept_divisions = _divisions.get
+"""The ways to divide a name, given by its words (`features.segmentations_of`), or None."""
+
+
+def keep(words: Mapping[str, KeptWord], divisions: Mapping[Words, tuple[Words, ...]]) -> None:
+    """Keep what is known of some words and names; it takes the place of what was kept before where that is much."""
+    for kept, new in ((_words, words), (_divisions, divisions)):
+        if len(kept) > MOST:
+            kept.clear()
+        kept.update(new)  # type: ignore[arg-type]
