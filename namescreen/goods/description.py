@@ -18,6 +18,7 @@ from ..tables import open_table
 from .animals import is_animal, is_other_animal
 from .broader import ancestors, leading_senses, names_above
 from .context import ASSOCIATED, Context, Near, context
+from .firms import is_firm_word
 from .grounds import under_law
 from .groups import is_listed, ties
 from .known_places import comes_from
@@ -67,8 +68,7 @@ INITIAL = 0.3
 # How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
 # and ideas describe, names of animals, plants and stars are images. Ours; common practice, no source.
 TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3,
-            "event": 0.2,
-            "group": 0.2, "possession": 0.25, "quantity": 0.3, "relation": 0.25, "process": 0.3,
+            "event": 0.2, "group": 0.2, "possession": 0.25, "quantity": 0.3, "relation": 0.25, "process": 0.3,
             "artifact": 0.2, "time": 0.2, "body": 0.2, "substance": 0.2, "food": 0.15, "all": 0.3,
             "pert": 0.3}  # fmt: skip
 VERB = 0.3
@@ -148,8 +148,8 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
     """As `describe_plainly`, but for that a surname says nothing about the goods: it bars a registration at first, yet
     once it is a mark it tells its maker."""
     found = [of_kind(kind) for kind in KINDS if kind in kinds(word)]
-    if "taste" in kinds(word) and context(goods).food:
-        found.append(of_kind("quality"))
+    found += [of_kind("generic head")] if is_firm_word(word, goods) else []
+    found += [of_kind("quality")] if "taste" in kinds(word) and context(goods).food else []
     if word.isdecimal():
         found.append(of_kind("number"))
     elif len(word) == 1:

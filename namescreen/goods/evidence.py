@@ -32,6 +32,7 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
+from .firms import is_firm_word
 from .initials import are_initials, stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
 from .known_places import comes_from
@@ -41,7 +42,7 @@ from .proper_names import after_given_name, is_surname
 from .qualities import is_praise
 from .together import told_together
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
-from .words import is_trade_word
+from .words import is_trade_word, without_possessives
 
 __all__ = ["NAME", "WORD", "is_trade_word", "judge_phrase", "read", "values"]
 
@@ -256,14 +257,14 @@ def _is_other_business(one: Judged, goods: str) -> bool:
     """Whether all that ties a word to goods is that it is a kind of business, and none that makes or sells them: an
     agency says nothing of nuts."""
     business = one.evidence.why == of_kind("generic head").why and one.word not in _SELLING
-    return business and max(context(goods).classes[:1], default=1) <= LAST_OF_GOODS
+    return business and "generic head" in kinds(one.word) and max(context(goods).classes[:1], default=1) <= LAST_OF_GOODS
 
 
 @lru_cache(maxsize=1 << 13)
 def judge_phrase(english: str, goods: str) -> Judged | None:
     """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
     describes them least; None if it has no content word."""
-    joined = _entries(plain := tuple(english.split()), goods, {})
+    joined = _entries(plain := tuple(without_possessives(english).split()), goods, {})
     ways = {joined} if all(map(lexicon().known, joined)) else {joined, plain}  # a term that labels have as one
     found = (_as_one(words, goods) for words in sorted(ways))
     return max(filter(None, found), key=lambda one: one.evidence.weight, default=None)
@@ -307,7 +308,7 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
                 "laudatory" in of_kind,
                 "quality" in of_kind or ("taste" in of_kind and around.food) or says_what_is_kept_away(word),
                 "people" in of_kind,
-                "generic head" in of_kind,
+                is_firm_word(word, goods),
                 "number" in of_kind or word.isdecimal(),
                 "colour" in of_kind,
                 is_settled_place(word),

@@ -79,7 +79,7 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     taken = {part for run in (*found, *filter(_has_own_sense, runs)) for part in run.split()}  # a red herring is no red
     for word in words:
         accented = asked and word in written and language in ACCENTED  # forgé is no English forge
-        in_english = not accented and (lexicon().known(word) or is_trade_word(word))
+        in_english = not accented and (lexicon().known(word) or is_trade_word(word) or is_quality(word))
         english = in_english and (not asked or (not in_language and _is_english_beside(word, words, language)))
         if word in taken or english or _is_spelt_elsewhere(written.get(word, ""), language):
             continue
@@ -171,6 +171,8 @@ def _is_partly_told(compound: Translation, goods: str) -> bool:
     """Whether one part of a compound describes the goods and another does not, and is no picture either: what they say
     together no table tells (a coffee fox is an own name, a coffee grinding work is not)."""
     words = compound.english.split()
+    if is_quality(compound.english):  # hand woven
+        return False
     senses = lexicon().senses(words[-1], labelled=False)[:1]
     picture = bool(senses) and senses[0].domain in IMAGES
     return not picture and any(told(word, goods) >= DESCRIBES for word in words)

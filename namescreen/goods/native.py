@@ -11,12 +11,13 @@ from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, kinds, zipf
-from ..lexicon.foreign_derivation import Part, compound_of, derived
+from ..lexicon.foreign_derivation import Part, compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING
 from ..lexicon.language_codes import language_name
 from ..lexicon.native_words import NativeWord, native_word
 from ..lexicon.translation import equivalents_in
 from ..outcome import ASK_A_SPEAKER
+from .animals import is_animal
 from .composition import NO_TIE, is_coined_own
 from .description import EvidenceKind
 from .evidence import judge_phrase
@@ -36,8 +37,9 @@ an English word, for those who read English too. A quality is understood where t
 SIDE_SENSE = 0.65
 """The most that a sense of one part alone may tell where the parts together have no tie to the goods (north alone is a
 place)."""
-SURE_PART, PLAIN_PART = 0.85, 4
-"""How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
+SURE_PART, PLAIN_PART, NATIVE_PART = 0.85, 4, 3
+"""How sure the senses of parts must be that say nothing of the goods, and how many letters they must have; a letter less
+in a word that surely looks native."""
 SHORTEST_HEAD = 3
 """The fewest letters of what a language calls the goods, and of what stands before it, in a compound."""
 FORMS_OF_GOODS = frozenset(
@@ -50,6 +52,13 @@ FORMS_OF_GOODS = frozenset(
 which. Ours; common practice, no source."""
 
 
+_OF_ANIMALS = frozenset(
+    """
+    leather hide skin fur wool hair fleece horn bone antler tooth feather down quill shell silk milk cheese meat fat egg
+    tallow grease gelatin bristle gut broth stock sausage ham roast steak fillet food feed bed house toy lead collar
+""".split()
+)
+"""What comes from animals, or is for them: before such a word an animal says what goods are."""
 TIMES = frozenset(("time", "hour", "break"))
 """What the last part of a compound says that tells the occasion on which goods are used."""
 
@@ -71,14 +80,16 @@ def is_native(word: str, language: str) -> bool:
 def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     """What an unknown word that looks native means by its parts: if these describe the goods, or if no sense of any has
     to do with them (north wind, for chocolate); None if they do in part, or are not known."""
-    if native_word(word, (language,)) is None:
+    parts = what_does(word, language)
+    if not parts and native_word(word, (language,)) is None:
         return None
-    parts = compound_of(word, language)
+    parts = parts or compound_of(word, language)
     if parts:
         *modifiers, head = (_fitting(part.senses, goods) for part in parts)
-        if _is_form_of_goods(parts[-1].senses) or _is_time(parts[-1].senses):
+        pictures = _pictures(parts, goods)
+        if not pictures and (_is_form_of_goods(parts[-1].senses) or _is_time(parts[-1].senses)):
             return _meaning(modifiers, goods, language)
-        if _say_nothing(parts, goods):
+        if pictures or _say_nothing(parts, goods, word, language):
             english = " ".join(part.senses[0].english for part in parts)
             return Meaning(english, language, min(part.senses[0].score for part in parts), guessed=True)
         return _meaning((head,) if _names_goods(head, goods) else (*modifiers, head), goods, language)
@@ -96,12 +107,21 @@ def _meaning(telling: Iterable[Translation], goods: str, language: str) -> Meani
     return Meaning(english, language, min(one.score for one in sure), guessed=True)
 
 
-def _say_nothing(parts: tuple[Part, ...], goods: str) -> bool:
+def _say_nothing(parts: tuple[Part, ...], goods: str, word: str, language: str) -> bool:
     senses = [one for part in parts for one in part.senses if one.score >= LEAST_SURE]
-    plain = all(part.senses[0].score >= SURE_PART and len(part.written) >= PLAIN_PART for part in parts)
+    shortest = NATIVE_PART if is_native(word, language) else PLAIN_PART
+    plain = all(part.senses[0].score >= SURE_PART and len(part.written) >= shortest for part in parts)
     leading = " ".join(part.senses[0].english for part in parts)
     side = (told(one.english, goods) < SIDE_SENSE and not is_quality(one.english) for one in senses)
     return plain and told(leading, goods) < NO_TIE and all(side)
+
+
+def _pictures(parts: tuple[Part, ...], goods: str) -> bool:
+    """Whether a compound of two surely known parts begins with an animal that nothing ties to the goods, and what it
+    says of that comes from no animal: steel of a wolf is an image, leather of a calf is not."""
+    first, last = parts[0].senses[0], parts[-1].senses[0]
+    sure = min(first.score, last.score) >= SURE_PART
+    return sure and is_animal(first.english) and told(first.english, goods) < NO_TIE and last.english not in _OF_ANIMALS
 
 
 def _fitting(senses: tuple[Translation, ...], goods: str) -> Translation:
@@ -168,8 +188,9 @@ def unknown_words(
 
 
 def _is_of_labels(one: Judged) -> bool:
-    """Whether labels of the goods say together what the parts of a word mean (oven fresh, of bread)."""
-    return one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
+    """Whether labels of the goods say together what the parts of a word mean (oven fresh, of bread), or sellers of any
+    (hand woven)."""
+    return is_quality(one.stands_for) or one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
 
 
 def unknown_meaning(word: str, found: NativeWord) -> str:

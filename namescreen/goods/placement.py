@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from ..lexicon import kinds
+from ..lexicon import kinds, lexicon
 from ..lexicon.phrases import is_saying
 from .composition import (
+    SAID_OF_ANYTHING,
     composition,
     has_coined_word,
     holds_praised_image,
@@ -110,18 +111,24 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
 
 def _has_two_senses(name: str, goods: str, judged: tuple[Judged, ...]) -> bool:
     """Whether a name is a saying whose own sense is not about the goods: with what its words say of them it has two
-    (a double entendre, TMEP 1213.05(c)): forty winks, on pillows."""
+    (a double entendre, TMEP 1213.05(c)): forty winks, on pillows; so has an entry of a dictionary of which no word has
+    more to do with the goods than praise, a quality or a place has with any: royal flush, French leave."""
     saying = " ".join(plain_words(name))
-    as_one = describe(saying, goods)
-    return is_saying(saying) and as_one.weight < SAID_OF_GOODS and not names_goods(judged, goods)
+    own = any(map(is_without_tie, judged)) and all(is_without_tie(one) or _says_it_of_anything(one) for one in judged)
+    entry = own and len(judged) > 1 and lexicon().known(saying)
+    return (is_saying(saying) or entry) and describe(saying, goods).weight < SAID_OF_GOODS and not names_goods(judged, goods)
+
+
+def _says_it_of_anything(one: Judged) -> bool:
+    return bool(kinds(one.word) & SAID_OF_ANYTHING) or place_of(one.word) is not None
 
 
 def _is_loosely_tied(judged: tuple[Judged, ...]) -> bool:
-    """Whether a name has a word without a tie to the goods, and all that ties the others is a loose relation or what
-    they bring to mind: that takes a thought more than a description (TMEP 1209.01(a))."""
+    """Whether all that ties a name to the goods is a loose relation, or, beside a word without a tie, what the others
+    bring to mind: that takes a thought more than a description (TMEP 1209.01(a))."""
     told = [one.evidence for one in judged if one.evidence.is_told]
-    loose = (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED)
-    return 0 < len(told) < len(judged) and all(one.kind in loose for one in told)
+    loose = (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED) if len(told) < len(judged) else (EvidenceKind.LOOSE,)
+    return bool(told) and all(one.kind in loose for one in told)
 
 
 def _is_plain(one: Judged) -> bool:

@@ -34,6 +34,14 @@ KNOWN_BEARERS, AT_ONE, SLOPE = 4500, 5.85, 0.65
 rank: half more than surnames of that rank have that are no words (langley, 994th, 3.4; seen on a dozen of them)."""
 OF_PLACES = ("wood", "ford", "ley", "ton", "croft", "field", "bourne", "brook", "dale", "hurst", "worth", "head")
 """Endings of compounds that are names of places first, and surnames by these."""
+ALSO_WORDS = frozenset(
+    """
+    reed moss may marsh drake warren curry hardy moody huff barber baker brewer butler griffin mason weaver warden packer
+    shoemaker valentine mace hooker bourgeois looney motley blocker peeler smiley garner
+""".split()
+)
+"""Surnames whose other meaning is readily recognised, of all those that are ordinary words too and that a dictionary
+gives hardly any use; from memory. Others are known as names first (cole, hart, perry, cooper)."""
 _RECIPES = frozenset(("cheese", "wine", "alcohol", "dish", "bread", "sauce", "sausage", "herb", "edible fruit"))
 
 
@@ -99,6 +107,8 @@ def is_surname(word: str) -> bool:
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:
         return False
     common = [sense for sense in lexicon().senses(word, labelled=False) if not is_proper(sense, word)]
+    if common and word in ALSO_WORDS:  # not primarily merely a surname (TMEP 1211.01(a)(ii))
+        return False
     uses = sum(sense.count for sense in common)
     forgotten = uses <= 1 and rank <= WELL_KNOWN  # smith: the name outlived it
     return forgotten or not common or (not uses and _is_name_before_all(word, rank, common[0]))

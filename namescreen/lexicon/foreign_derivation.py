@@ -14,7 +14,7 @@ from typing import NamedTuple
 from .foreign_forms import LINKING
 from .translation import Translation, listed_translations
 
-__all__ = ["SUFFIXES", "Part", "compound_of", "derived"]
+__all__ = ["SUFFIXES", "Part", "compound_of", "derived", "what_does"]
 
 SUFFIXES = {
     "it": "eria erie ificio ista isti aio aia iere iera tore trice tori toio ino ina ini etto etta etti ello ella "
@@ -60,6 +60,31 @@ _PARTICIPLES = {
 _INFINITIVES = {"de": "en n eln ern", "nl": "en", "sv": "a", "da": "e", "nb": "e", "fi": "aa a", "hu": ""}
 _ADJECTIVES = {"de": "ig", "nl": "ig", "sv": "ig", "da": "ig", "nb": "ig"}
 """What makes an adjective of a stem that may begin a compound as well: kuschelig, Kuscheltier."""
+_DOES = {
+    "it": "porta=holder copri=cover salva=saver guarda=guard para=guard apri=opener taglia=cutter cava=puller "
+          "schiaccia=crusher spremi=squeezer asciuga=drier tosta=toaster appendi=hanger reggi=holder ferma=holder "
+          "lava=washer gratta=grater macina=grinder affila=sharpener accendi=lighter scalda=warmer trita=chopper "
+          "poggia=rest attacca=hanger segna=marker scola=drainer stendi=rack tira=puller pela=peeler rompi=cracker "
+          "spazza=brush monta=frother batti=beater leva=remover tritura=grinder",
+    "es": "porta=holder guarda=guard cubre=cover salva=saver para=guard abre=opener corta=cutter saca=puller "
+          "exprime=squeezer seca=drier tuesta=toaster cuelga=hanger sujeta=holder lava=washer ralla=grater "
+          "muele=grinder afila=sharpener enciende=lighter calienta=warmer pica=chopper posa=rest reposa=rest "
+          "marca=marker monta=frother escurre=drainer limpia=cleaner pela=peeler rompe=cracker casca=cracker "
+          "tapa=cover quita=remover mata=killer tira=puller lanza=thrower",
+    "fr": "porte=holder porta=holder couvre=cover garde=guard pare=guard ouvre=opener coupe=cutter tire=puller "
+          "presse=press seche=drier grille=toaster accroche=hanger serre=holder lave=washer rape=grater moud=grinder "
+          "aiguise=sharpener affute=sharpener allume=lighter chauffe=warmer hache=chopper pose=rest repose=rest "
+          "marque=marker essuie=wiper ramasse=scoop casse=cracker egoutte=drainer passe=passer perce=drill "
+          "protege=protector range=organizer vide=emptier cache=cover sous=mat",
+    "pt": "porta=holder guarda=guard cobre=cover salva=saver para=guard abre=opener corta=cutter saca=puller "
+          "espreme=squeezer seca=drier pendura=hanger lava=washer rala=grater moi=grinder afia=sharpener "
+          "acende=lighter aquece=warmer pica=chopper pousa=rest marca=marker limpa=cleaner quebra=cracker "
+          "descasca=peeler tira=remover",
+}  # fmt: skip
+"""Verbs before a noun, which make a word for what does so to it (portacandele, holder of candles), in the Romance
+languages; from memory of shops."""
+SHORTEST_DONE = 4
+"""The fewest letters of that noun."""
 DERIVED = 0.9
 """The factor on the score of the base."""
 SHORTEST_BASE, SHORTEST_PART, SHORTEST_MODIFIER = 4, 3, 2
@@ -112,6 +137,18 @@ def compound_of(word: str, language: str) -> tuple[Part, ...]:
             value = min(cut, len(word) - cut) + RELIABILITY * min(first[0].score, head[0].score)
             best = max(best, (value, (Part(word[:cut], first), Part(word[cut:], head))), key=lambda one: one[0])
     return best[1]
+
+
+@lru_cache(maxsize=1 << 13)
+def what_does(word: str, language: str) -> tuple[Part, ...]:
+    """A noun, and what does to it as the verb before it says, as the parts of an unknown word of a Romance language;
+    empty if it is none."""
+    verbs = (one.split("=") for one in _DOES.get(language, "").split())
+    for verb, does in verbs:
+        noun = word.removeprefix(verb)
+        if noun != word and len(noun) >= SHORTEST_DONE and (senses := _senses((noun,), (), language)):
+            return Part(noun, senses), Part(verb, (Translation(language, does, 1.0, "compound"),))
+    return ()
 
 
 def _as_head(part: str, language: str) -> tuple[Translation, ...]:

@@ -37,7 +37,7 @@ def is_saying(phrase: str) -> bool:
     one from its number on (two shakes, of: in two shakes)."""
     if " " not in phrase:
         return False
-    if phrase in _familiar():
+    if phrase in _familiar() or "set phrase" in kinds(phrase):
         return True
     befores = _BEFORE_NUMBERS if "number" in kinds(phrase.partition(" ")[0]) else ()
     table = open_table("naming_ideas.tsv")

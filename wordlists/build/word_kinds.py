@@ -1,5 +1,5 @@
 """Build wordlists/word_kinds.tsv: word -> the kinds of word it is, as KIND or KIND:RANK, comma-separated;
-and *KIND -> the words of a small closed kind.
+*KIND -> the words of a small closed kind; @WORD -> the Nice classes of the trade whose firms call themselves so.
 
     python wordlists/build/word_kinds.py [--to FOLDER]
 
@@ -7,7 +7,7 @@ Places come from the shipped WordNet tables (run wordnet.py first): instances in
 noun.location and noun.object, and adjectives that pertain to them. Surnames and given names with their
 ranks are those of the US Census of 1990 (public domain), as the PyPI package `names` carries them: the most
 frequent, and of the rarer ones those of our own list, wordlists/curated/surnames.txt, whether the census has them or
-not. The small closed kinds are our own, in wordlists/curated/word_kinds.txt."""
+not. The small closed kinds are our own, in wordlists/curated/word_kinds.txt, and the words of firms in firm_words.txt."""
 
 from __future__ import annotations
 
@@ -37,6 +37,17 @@ def curated() -> dict[str, set[str]]:
             kind, words = line.split(":")
             for word in words.split():
                 found[word.replace("_", " ")].add(kind)
+    return found
+
+
+def firms() -> dict[str, set[int]]:
+    """What firms of a trade call themselves, with the classes of its goods."""
+    found: dict[str, set[int]] = defaultdict(set)
+    for line in (HERE / "curated" / "firm_words.txt").read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            classes, words = line.split(":")
+            for word in words.split():
+                found[word].update(map(int, classes.split()))
     return found
 
 
@@ -99,6 +110,7 @@ def draw() -> bytes:
         kinds[word].add(f"given name:{min(female.get(word, 9999), male.get(word, 9999))}")
     rows = [(word, ",".join(sorted(of_word))) for word, of_word in kinds.items()]
     rows += [(f"*{kind}", " ".join(sorted(words))) for kind, words in closed.items()]
+    rows += [(f"@{word}", " ".join(map(str, sorted(classes)))) for word, classes in firms().items()]
     return table_bytes("word_kinds", rows)
 
 
@@ -111,7 +123,8 @@ def main() -> None:
         "word_kinds.tsv",
         contents,
         source="WordNet 3.0 (places); US Census Bureau names of 1990, as in the PyPI package "
-        "names 0.3.0; rare surnames and small closed kinds written by us, curated/surnames.txt and word_kinds.txt",
+        "names 0.3.0; rare surnames, small closed kinds and words of firms written by us, curated/surnames.txt, "
+        "word_kinds.txt and firm_words.txt",
         version="WordNet 3.0; names 0.3.0; own list of 2026-11-25",
         licence="WordNet 3.0 licence; public domain; MIT",
         build="python wordlists/build/word_kinds.py (after wordnet.py)",
