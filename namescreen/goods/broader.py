@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from ..lexicon import lexicon
 
-__all__ = ["ancestors", "layers_above", "leading_senses", "names_above", "names_of", "senses_of_goods"]
+__all__ = ["ancestors", "is_part_of", "layers_above", "leading_senses", "names_above", "names_of", "senses_of_goods"]
 
 NEVER_SOLD = frozenset(
     "land,body of water,location,geological formation,person,attribute,state,phenomenon,feeling,cognition,"
@@ -60,3 +60,10 @@ def names_of(senses: Iterable[str]) -> set[str]:
 def names_above(sense_id: str) -> set[str]:
     """The words that name this sense or any above it, in small letters."""
     return names_of(ancestors(sense_id))
+
+
+def is_part_of(word: str, wholes: Iterable[str]) -> bool:
+    """Whether a leading sense of `word` is a part or the stuff of what one of the `wholes` names (clapper: bell)."""
+    held = {sense for whole in wholes for sense, _ in leading_senses(whole, LOOKED_AT)}
+    senses = (sense for sense, _ in leading_senses(word, LOOKED_AT))
+    return any(not held.isdisjoint(lexicon().related_ids(sense, "#p", "#s", "#m")) for sense in senses)

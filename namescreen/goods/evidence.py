@@ -256,8 +256,9 @@ def _misspelt(word: str, heard: str, goods: str) -> Judged:
 def _is_other_business(one: Judged, goods: str) -> bool:
     """Whether all that ties a word to goods is that it is a kind of business, and none that makes or sells them: an
     agency says nothing of nuts."""
-    business = one.evidence.why == of_kind("generic head").why and one.word not in _SELLING
-    return business and "generic head" in kinds(one.word) and max(context(goods).classes[:1], default=1) <= LAST_OF_GOODS
+    of_any = "generic head" in kinds(one.word) and one.word not in _SELLING
+    business = of_any and one.evidence.why == of_kind("generic head").why
+    return business and max(context(goods).classes[:1], default=1) <= LAST_OF_GOODS
 
 
 @lru_cache(maxsize=1 << 13)

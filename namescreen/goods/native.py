@@ -37,9 +37,8 @@ an English word, for those who read English too. A quality is understood where t
 SIDE_SENSE = 0.65
 """The most that a sense of one part alone may tell where the parts together have no tie to the goods (north alone is a
 place)."""
-SURE_PART, PLAIN_PART, NATIVE_PART = 0.85, 4, 3
-"""How sure the senses of parts must be that say nothing of the goods, and how many letters they must have; a letter less
-in a word that surely looks native."""
+SURE_PART, PLAIN_PART = 0.85, 4
+"""How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
 SHORTEST_HEAD = 3
 """The fewest letters of what a language calls the goods, and of what stands before it, in a compound."""
 FORMS_OF_GOODS = frozenset(
@@ -89,7 +88,7 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
         pictures = _pictures(parts, goods)
         if not pictures and (_is_form_of_goods(parts[-1].senses) or _is_time(parts[-1].senses)):
             return _meaning(modifiers, goods, language)
-        if pictures or _say_nothing(parts, goods, word, language):
+        if pictures or _say_nothing(parts, goods):
             english = " ".join(part.senses[0].english for part in parts)
             return Meaning(english, language, min(part.senses[0].score for part in parts), guessed=True)
         return _meaning((head,) if _names_goods(head, goods) else (*modifiers, head), goods, language)
@@ -107,10 +106,9 @@ def _meaning(telling: Iterable[Translation], goods: str, language: str) -> Meani
     return Meaning(english, language, min(one.score for one in sure), guessed=True)
 
 
-def _say_nothing(parts: tuple[Part, ...], goods: str, word: str, language: str) -> bool:
+def _say_nothing(parts: tuple[Part, ...], goods: str) -> bool:
     senses = [one for part in parts for one in part.senses if one.score >= LEAST_SURE]
-    shortest = NATIVE_PART if is_native(word, language) else PLAIN_PART
-    plain = all(part.senses[0].score >= SURE_PART and len(part.written) >= shortest for part in parts)
+    plain = all(part.senses[0].score >= SURE_PART and len(part.written) >= PLAIN_PART for part in parts)
     leading = " ".join(part.senses[0].english for part in parts)
     side = (told(one.english, goods) < SIDE_SENSE and not is_quality(one.english) for one in senses)
     return plain and told(leading, goods) < NO_TIE and all(side)
@@ -190,7 +188,8 @@ def unknown_words(
 def _is_of_labels(one: Judged) -> bool:
     """Whether labels of the goods say together what the parts of a word mean (oven fresh, of bread), or sellers of any
     (hand woven)."""
-    return is_quality(one.stands_for) or one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
+    said = one.evidence.kind is EvidenceKind.TERM and " " in one.stands_for and one.evidence.weight >= TOLD
+    return said or is_quality(one.stands_for)
 
 
 def unknown_meaning(word: str, found: NativeWord) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..lexicon import kinds, lexicon
 from ..lexicon.phrases import is_saying
+from .broader import is_part_of
 from .composition import (
     SAID_OF_ANYTHING,
     composition,
@@ -24,7 +25,7 @@ from .description import EvidenceKind, describe
 from .evidence import values
 from .findings import LanguageFinding
 from .judged import Judged
-from .phrases import plain_words
+from .phrases import items, plain_words
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
@@ -116,19 +117,23 @@ def _has_two_senses(name: str, goods: str, judged: tuple[Judged, ...]) -> bool:
     saying = " ".join(plain_words(name))
     own = any(map(is_without_tie, judged)) and all(is_without_tie(one) or _says_it_of_anything(one) for one in judged)
     entry = own and len(judged) > 1 and lexicon().known(saying)
-    return (is_saying(saying) or entry) and describe(saying, goods).weight < SAID_OF_GOODS and not names_goods(judged, goods)
+    whole = is_saying(saying) or entry
+    return whole and describe(saying, goods).weight < SAID_OF_GOODS and not names_goods(judged, goods)
 
 
 def _says_it_of_anything(one: Judged) -> bool:
     return bool(kinds(one.word) & SAID_OF_ANYTHING) or place_of(one.word) is not None
 
 
-def _is_loosely_tied(judged: tuple[Judged, ...]) -> bool:
-    """Whether all that ties a name to the goods is a loose relation, or, beside a word without a tie, what the others
-    bring to mind: that takes a thought more than a description (TMEP 1209.01(a))."""
+def _is_loosely_tied(judged: tuple[Judged, ...], goods: str) -> bool:
+    """Whether all that ties a name to the goods is a loose relation, and to none as a part of them, or, beside a word
+    without a tie, what the others bring to mind: that takes a thought more than a description (TMEP 1209.01(a))."""
     told = [one.evidence for one in judged if one.evidence.is_told]
     loose = (EvidenceKind.LOOSE, EvidenceKind.ASSOCIATED) if len(told) < len(judged) else (EvidenceKind.LOOSE,)
-    return bool(told) and all(one.kind in loose for one in told)
+    if not told or any(one.kind not in loose for one in told):
+        return False
+    heads = {item.head for item in items(goods)}
+    return len(told) < len(judged) or not any(is_part_of(one.word, heads) for one in judged)
 
 
 def _is_plain(one: Judged) -> bool:
@@ -168,7 +173,7 @@ def finding_of(
     category, points = bounded(judged, category, points)
     why = strongest.reason(american=american) if strongest else NO_CONTENT_WORD
     own = category in CATEGORIES[:2] and is_own_compound(plain_words(name), judged, goods)
-    if own or (category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged)):
+    if own or (category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged, goods)):
         category, points = "suggestive", OWN_SCORE
     tied = category in CATEGORIES[:2] or any(one.evidence.is_told for one in judged)
     if tied and not translated and _has_two_senses(name, goods, judged):

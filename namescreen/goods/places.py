@@ -35,8 +35,8 @@ _INHABITANTS = {
     ("ino", "ina", "ini"): ("e", "ia"),
     ("eno", "ena", "enos", "enas"): ("a", "o", ""),
 }
-"""Endings of words for what comes from a place, or lives there, in Spanish, Italian, Portuguese, German, French, English,
-Dutch, Polish and Swedish, and in what the place's own name may end instead; from memory of their grammars."""
+"""Endings of words for what comes from a place, or lives there, in Spanish, Italian, Portuguese, German, French,
+English, Dutch, Polish and Swedish, and in what the place's own name may end instead; from memory of their grammars."""
 _ENDINGS = tuple(ending for endings in _INHABITANTS for ending in endings)
 LEAST_NAME, LEAST_STEM = 5, 4
 """The fewest letters of a place's name, and of what is left of it, by which readers know it again."""

@@ -36,8 +36,8 @@ OF_PLACES = ("wood", "ford", "ley", "ton", "croft", "field", "bourne", "brook", 
 """Endings of compounds that are names of places first, and surnames by these."""
 ALSO_WORDS = frozenset(
     """
-    reed moss may marsh drake warren curry hardy moody huff barber baker brewer butler griffin mason weaver warden packer
-    shoemaker valentine mace hooker bourgeois looney motley blocker peeler smiley garner
+    reed moss may marsh drake warren curry hardy moody huff barber baker brewer butler griffin mason weaver warden
+    packer shoemaker valentine mace hooker bourgeois looney motley blocker peeler smiley garner
 """.split()
 )
 """Surnames whose other meaning is readily recognised, of all those that are ordinary words too and that a dictionary

@@ -75,7 +75,8 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"feel (?:good|great|better|the)(?: .+)?", r"say (?:hello|goodbye) to .+",
             r"(?:treat|pamper|spoil) (?:your|yourself|them|him|her)(?: .+)?",
             r"(?:goodbye|no more|never again) \w+", r"(?:less|more) \w+ (?:less|more) \w+",
-            r"(?:always|ever|forever) (?:sharp|fresh|warm|dry|cool|soft|clean|bright|ready|tasty|comfy|cosy|cozy|clear|crisp|new)",
+            r"(?:always|ever|forever) "
+            r"(?:sharp|fresh|warm|dry|cool|soft|clean|bright|ready|tasty|comfy|cosy|cozy|clear|crisp|new)",
             r"(?:stay|keep|get|go|look|sleep|eat|drink) "
             r"(?:dry|warm|cool|cosy|cozy|fresh|clean|safe|healthy|fit|young|well|better|sharp|organised|organized|comfortable)",
         ),

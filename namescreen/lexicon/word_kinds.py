@@ -11,11 +11,12 @@ __all__ = ["KINDS", "kinds", "name_rank", "one_name", "proper_name", "words_of_k
 
 KINDS = (
     "laudatory", "quality", "function word", "company form", "domain ending", "place", "surname",
-    "given name", "number", "colour", "generic head", "people", "taste",
+    "given name", "number", "colour", "generic head", "people", "taste", "set phrase",
 )  # fmt: skip
 """Every kind there is. laudatory: praise (best, super; TMEP 1209.03(k)); quality: a grade, size or property
 any goods may have (mini, light); generic head: names the kind of business (shop, house, club); people: for
-whom goods are (men, kids); taste: a quality of food and drink (creamy)."""
+whom goods are (men, kids); taste: a quality of food and drink (creamy); set phrase: words with a
+sense of their own (royal flush)."""
 
 
 @lru_cache(maxsize=1 << 16)

@@ -1,5 +1,5 @@
 """Build wordlists/word_kinds.tsv: word -> the kinds of word it is, as KIND or KIND:RANK, comma-separated;
-*KIND -> the words of a small closed kind; @WORD -> the Nice classes of the trade whose firms call themselves so.
+*KIND -> the words of a small closed kind; *firm WORD -> the Nice classes of the trade whose firms call themselves so.
 
     python wordlists/build/word_kinds.py [--to FOLDER]
 
@@ -7,7 +7,8 @@ Places come from the shipped WordNet tables (run wordnet.py first): instances in
 noun.location and noun.object, and adjectives that pertain to them. Surnames and given names with their
 ranks are those of the US Census of 1990 (public domain), as the PyPI package `names` carries them: the most
 frequent, and of the rarer ones those of our own list, wordlists/curated/surnames.txt, whether the census has them or
-not. The small closed kinds are our own, in wordlists/curated/word_kinds.txt, and the words of firms in firm_words.txt."""
+not. The small closed kinds are our own, in wordlists/curated/word_kinds.txt, and the words of firms in
+firm_words.txt."""
 
 from __future__ import annotations
 
@@ -110,7 +111,7 @@ def draw() -> bytes:
         kinds[word].add(f"given name:{min(female.get(word, 9999), male.get(word, 9999))}")
     rows = [(word, ",".join(sorted(of_word))) for word, of_word in kinds.items()]
     rows += [(f"*{kind}", " ".join(sorted(words))) for kind, words in closed.items()]
-    rows += [(f"@{word}", " ".join(map(str, sorted(classes)))) for word, classes in firms().items()]
+    rows += [(f"*firm {word}", " ".join(map(str, sorted(classes)))) for word, classes in firms().items()]
     return table_bytes("word_kinds", rows)
 
 

@@ -1,0 +1,90 @@
+"""What firms call themselves, set phrases that begin with praise, claims, and compounds of the Romance languages.
+
+The names are our own, expected beforehand after the sections named (TMEP, EUTMR Article 7(1), from memory)."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods.firms import is_firm_word
+
+BARRED = ("generic", "descriptive")
+
+
+def _judged(name: str, goods: str, *markets: str) -> Distinctiveness:
+    found = distinctiveness(name, goods, markets=markets)
+    assert isinstance(found, Distinctiveness), found
+    return found
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Peerless Pantry", "jam and chutney", "US"), ("Whitby Larder", "pickled onions", "GB"),
+        ("Superior Forge", "kitchen knives", "US"), ("Quality Tannery", "leather belts", "US"),
+        ("Bristol Pottery", "mugs", "GB"), ("Premium Manufaktur", "leather belts", "DE"),
+        ("Krakowska Pracownia", "pottery", "PL"), ("Utrechtse Glasblazerij", "vases", "NL"),
+        ("Fina Ateljén", "candles", "SE"), ("Bottega Eccellente", "pasta", "IT"),
+    ],
+)  # fmt: skip
+def test_praise_or_a_place_and_what_firms_call_themselves_bars(name: str, goods: str, market: str) -> None:
+    """Such a whole is no more than its parts: TMEP 1209.03(k), (q); 1210.02(c) for places."""
+    assert _judged(name, goods, market).category in BARRED
+
+
+@pytest.mark.parametrize(("name", "goods"), [("Fox Pantry", "jam"), ("Otter & Forge", "kitchen knives")])
+def test_an_own_word_beside_it_leaves_a_name(name: str, goods: str) -> None:
+    """TMEP 1213: an own word carries the mark."""
+    assert _judged(name, goods, "US", "GB").category not in BARRED
+
+
+@pytest.mark.parametrize(
+    ("word", "goods", "is_so"),
+    [
+        ("workshop", "lamps", True), ("workshop", "jam", True), ("forge", "kitchen knives", True),
+        ("forge", "jam", False), ("larder", "jam", True), ("larder", "silver rings", False),
+    ],
+)  # fmt: skip
+def test_firm_words_are_of_a_trade(word: str, goods: str, is_so: bool) -> None:
+    """Common practice, no source."""
+    assert is_firm_word(word, goods) == is_so
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Royal Flush", "pet bowls"), ("Prime Suspect", "pet bowls"), ("China Shop", "catapults"), ("Dutch Uncle", "lamps")],
+)
+def test_a_set_phrase_is_neither_praise_nor_a_place(name: str, goods: str) -> None:
+    """A phrase with a sense of its own is no sum of its parts: TMEP 1213.05(c)."""
+    assert _judged(name, goods, "GB", "US").category not in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Öko Seife", "soap", "DE"), ("Ecolana", "wool yarn", "ES"), ("Végétal", "candles", "FR"),
+        ("Handvävd", "table runners", "SE"), ("Schafwolle", "scarves", "DE"), ("Portabougie", "candle holders", "FR"),
+    ],
+)  # fmt: skip
+def test_claims_and_what_goods_are_made_of_or_for_in_one_word(name: str, goods: str, market: str) -> None:
+    """EUTMR Article 7(1)(c) with 7(2); Postkantoor, C-363/99, on words run together."""
+    assert _judged(name, goods, market).category in BARRED
+
+
+@pytest.mark.parametrize("name", ["Ulvstål", "Vargstål"])
+def test_an_animal_before_a_stuff_that_comes_from_none_is_an_image(name: str) -> None:
+    """Steel of a wolf there is none: it takes a thought (TMEP 1209.01(a))."""
+    assert _judged(name, "knives", "SE").category not in BARRED
+
+
+@pytest.mark.parametrize("name", ["Drake", "Marsh", "Reed", "Moss"])
+def test_a_surname_with_a_readily_recognised_meaning_is_not_primarily_one(name: str) -> None:
+    """TMEP 1211.01(a)(ii)."""
+    assert _judged(name, "leather wallets", "US").category not in BARRED
+
+
+def test_a_loose_relation_alone_only_suggests() -> None:
+    """TMEP 1209.01(a); a part of the goods describes them."""
+    assert _judged("Perch", "garden poles", "US").category not in BARRED
+    assert _judged("Clapper", "bells", "US").category in BARRED
