@@ -53,7 +53,7 @@ def test_firm_words_are_of_a_trade(word: str, goods: str, is_so: bool) -> None:
 
 @pytest.mark.parametrize(
     ("name", "goods"),
-    [("Royal Flush", "pet bowls"), ("Prime Suspect", "pet bowls"), ("China Shop", "catapults"), ("Dutch Uncle", "lamps")],
+    [("Royal Flush", "bowls"), ("Prime Suspect", "pet bowls"), ("China Shop", "catapults"), ("Dutch Uncle", "lamps")],
 )
 def test_a_set_phrase_is_neither_praise_nor_a_place(name: str, goods: str) -> None:
     """A phrase with a sense of its own is no sum of its parts: TMEP 1213.05(c)."""
