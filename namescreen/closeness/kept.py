@@ -19,7 +19,7 @@ Words = tuple[str, ...]
 
 
 class KeptWord(NamedTuple):
-    """Of one word: `sound.phoneme_codes_of`, `weights.own_weight`, and some `vocabulary.WordFacts`."""
+    """Of one word: `sound.phoneme_codes_of`, `weights.own_weight`, and some `word_facts.WordFacts`."""
 
     codes: Words
     weight: OwnWeight
@@ -28,6 +28,7 @@ class KeptWord(NamedTuple):
     is_known: bool
     is_surname: bool
     is_meant: bool
+    is_said: bool
 
 
 _words: dict[str, KeptWord] = {}

@@ -5,13 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence, Set
 from functools import lru_cache
 from itertools import chain, pairwise
-from typing import NamedTuple
 
 from ..lexicon import equivalents, kinds, lexicon, one_name, possible_meanings, zipf
-from ..lexicon.association import form_defined
 from ..lexicon.combining_forms import combining_form, combining_parts
 from ..lexicon.derivation import derived_words
-from ..lexicon.embedding import row_of
 from ..lexicon.foreign import COMMON_KNOWLEDGE
 from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
@@ -19,14 +16,13 @@ from ..tables import open_table
 from ..text import best_split, tokenize
 from ..text.segmentation import LONGEST
 from . import respelling
-from .kept import kept_word
+from .kept import kept_divisions, kept_word
 from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
 
 __all__ = [
     "RELATED",
     "TRANSLATED",
-    "WordFacts",
     "base_forms",
     "english_choices",
     "english_readings",
@@ -40,7 +36,6 @@ __all__ = [
     "related_words",
     "segmentations",
     "spellings",
-    "word_facts",
 ]
 
 COMMON, COMMON_AND_SHORT = 3.0, 3.5
@@ -107,6 +102,8 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
+    if kept := kept_divisions((word,)):
+        return kept
     parts: tuple[str, ...] | None
     parts = (word[0], word[1:]) if word[0] in "ie" and _seen(word[1:]) else best_split(word, _joint_score)
     if not parts or not all(map(_seen, parts)):
@@ -171,6 +168,8 @@ BORROWED = 4.0
 def said_in_english(word: str) -> tuple[str, ...]:
     """What a word of another language means in English, the most usual first, or the everyday word that an unknown or
     rare word is heard as; at most `MOST_EQUIVALENTS`."""
+    if (kept := kept_word(word)) is not None and not kept.is_said:
+        return ()
     found = [one.english for one in equivalents(word)] or _everyday_abroad(word)
     if zipf(word) < COMMON and (heard := heard_word(word)):
         found.insert(0, heard)
@@ -325,39 +324,6 @@ def _through_derived(word: str, near: Sequence[tuple[str, float]]) -> Iterator[t
         if DERIVED * value >= RELATED:
             for derived in derived_words(other):
                 yield derived, DERIVED * value
-
-
-class WordFacts(NamedTuple):
-    """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
-    `has_senses`, has `base_forms`, `is_known`, is a surname, `is_familiar` and is `meant` as it stands; its row in the
-    embedding (-1: none) and the form that definitions use; its `meaning_keys`; and its `english_choices`."""
-
-    has_senses: bool
-    has_base_forms: bool
-    is_known: bool
-    is_surname: bool
-    is_familiar: bool
-    is_meant: bool
-    vector_row: int
-    form_defined: str
-    keys: tuple[str, ...]
-    english: tuple[tuple[str, ...], ...]
-
-
-def word_facts(word: str, in_english: bool = True) -> WordFacts:
-    """The facts on one folded word, without `in_english` for one that only stands in the English meaning of others."""
-    return WordFacts(
-        has_senses(word),
-        bool(base_forms(word)),
-        is_known(word),
-        is_surname(word),
-        is_familiar(word),
-        meant(word) == word,
-        row_of(word, lexicon().bases),
-        form_defined(word),
-        meaning_keys(word),
-        english_choices(word) if in_english else (),
-    )
 
 
 def meaning_keys(word: str) -> tuple[str, ...]:

@@ -30,7 +30,7 @@ from .word_entries import FLAGS, WordEntry, combined_codes, read_meanings, read_
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-    from ..closeness.vocabulary import WordFacts
+    from ..closeness.word_facts import WordFacts
     from ..marks.reader import Progress
     from .index import Index
 
@@ -123,7 +123,7 @@ def _reused(base: Index, keys: set[str]) -> tuple[dict[str, WordEntry], dict[str
 
 def _facts_of(base: Index, texts: list[str]) -> list[WordFacts]:
     """The facts on every word of an index."""
-    from ..closeness.vocabulary import WordFacts
+    from ..closeness.word_facts import WordFacts
 
     keys = base.bases()
     return [

@@ -87,4 +87,7 @@ def has_further_readings(index: Index, place: int, is_translated: bool) -> bool:
         readings.discard(written)
         if is_translated and any(is_known(one + other) for one, other in pairwise(written)):
             return True
-    return any(len(spellings(reading)) > 1 for reading in readings)
+    pairs = {one + other for reading in readings for one, other in pairwise(reading)}
+    return any(map(is_known, pairs)) or any(
+        len(spellings(reading)) > 1 for reading in readings if not all(map(is_known, reading))
+    )

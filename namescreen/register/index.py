@@ -24,7 +24,7 @@ from .in_english import has_further_readings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
-from .word_entries import IS_KNOWN, IS_MEANT, IS_SURNAME
+from .word_entries import IS_KNOWN, IS_MEANT, IS_SAID, IS_SURNAME
 from .word_scores import WordScores
 from .word_search import word_search
 
@@ -160,7 +160,7 @@ class Index:
         flags, known = self.flags[words].tolist(), self.known[words].tolist()
         kept = {}
         for at, (text, place, weight, bits) in enumerate(zip(texts, words.tolist(), weights, flags, strict=True)):
-            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT)]
+            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT, IS_SAID)]
             said = tuple(codes[bounds[at] : bounds[at + 1]])
             kept[text] = KeptWord(said, weight, self.english(place), bool(known[at]), *facts)
         number = dict(zip(words.tolist(), texts, strict=True))

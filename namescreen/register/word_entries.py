@@ -7,15 +7,15 @@ from typing import TYPE_CHECKING, NamedTuple
 from ..closeness.sound import merge_double_phonemes
 
 if TYPE_CHECKING:
-    from ..closeness.vocabulary import WordFacts
     from ..closeness.weights import OwnWeight
+    from ..closeness.word_facts import WordFacts
 
-__all__ = ["FLAGS", "HAS_BASE_FORMS", "IS_FAMILIAR", "IS_KNOWN", "IS_MEANT", "IS_SURNAME", "Reading", "WordEntry",
-           "combined_codes", "read_meanings", "read_words"]  # fmt: skip
+__all__ = ["FLAGS", "HAS_BASE_FORMS", "IS_FAMILIAR", "IS_KNOWN", "IS_MEANT", "IS_SAID", "IS_SURNAME", "Reading",
+           "WordEntry", "combined_codes", "read_meanings", "read_words"]  # fmt: skip
 
-FLAGS = {"has_base_forms": 1, "is_surname": 2, "is_known": 4, "is_familiar": 8, "is_meant": 16}
-"""Bits of `Index.flags`, by the `closeness.vocabulary.WordFacts` that they keep."""
-HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN, IS_FAMILIAR, IS_MEANT = FLAGS.values()
+FLAGS = {"has_base_forms": 1, "is_surname": 2, "is_known": 4, "is_familiar": 8, "is_meant": 16, "is_said": 32}
+"""Bits of `Index.flags`, by the `closeness.word_facts.WordFacts` that they keep."""
+HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN, IS_FAMILIAR, IS_MEANT, IS_SAID = FLAGS.values()
 
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""
@@ -42,8 +42,8 @@ class WordEntry(NamedTuple):
 
 def read_meanings(words: list[str]) -> list[WordEntry]:
     """The entries of words that are compared by meaning alone."""
-    from ..closeness.vocabulary import word_facts
     from ..closeness.weights import own_weight
+    from ..closeness.word_facts import word_facts
 
     return [WordEntry((), own_weight(word), word_facts(word, in_english=False)) for word in words]
 
@@ -51,8 +51,9 @@ def read_meanings(words: list[str]) -> list[WordEntry]:
 def read_words(words: list[str]) -> list[WordEntry]:
     """The entries of some words."""
     from ..closeness.sound import phoneme_codes_of
-    from ..closeness.vocabulary import is_known, segmentations, word_facts
+    from ..closeness.vocabulary import is_known, segmentations
     from ..closeness.weights import own_weight
+    from ..closeness.word_facts import word_facts
     from ..lexicon import equivalents, possible_meanings
 
     # One step after another for all words, so that its memory stays in the cache: the search through the spelling

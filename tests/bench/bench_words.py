@@ -17,8 +17,9 @@ from collections.abc import Callable
 from rapidfuzz import fuzz, process
 
 from namescreen.closeness.sound import phoneme_codes_of
-from namescreen.closeness.vocabulary import expect_many, is_known, segmentations, word_facts
+from namescreen.closeness.vocabulary import expect_many, is_known, segmentations
 from namescreen.closeness.weights import own_weight
+from namescreen.closeness.word_facts import word_facts
 from namescreen.lexicon import equivalents, foreign_filter, possible_meanings
 from namescreen.processes import without_collection
 from namescreen.pronunciation import pronounce

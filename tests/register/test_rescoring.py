@@ -16,6 +16,7 @@ from namescreen.closeness.vocabulary import (
     is_known,
     is_surname,
     meant,
+    said_in_english,
     segmentations,
 )
 from namescreen.closeness.weights import own_weight
@@ -78,14 +79,18 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
     words = index.words.texts(np.unique(index.row_words.values))
     kept._words.clear()
     kept._divisions.clear()
-    for cached in (is_known, meant, has_senses, is_surname, english_choices, own_weight, phoneme_codes_of):
+    of_a_word = is_known, meant, has_senses, is_surname, said_in_english, english_choices, own_weight, phoneme_codes_of
+    for cached in of_a_word:
         cached.cache_clear()
     worked_out = read_words(words)
+    said = {word: said_in_english(word) for word in words}
+    said_in_english.cache_clear()
     divisions = [segmentations_of(parse(name).words, segmentations) for name in names]
     index.keep(np.arange(len(index.names)))
     for word, one in zip(words, worked_out, strict=True):
         found, facts = kept.kept_word(word), one.facts
         assert found is not None
         assert found[:3] == (one.codes, one.weight, facts.english)
-        assert found[3:] == (facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant)
+        assert said_in_english(word) == said[word]
+        assert found[3:] == (facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant, facts.is_said)
     assert [kept.kept_divisions(parse(name).words) for name in names] == divisions
