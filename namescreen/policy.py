@@ -4,8 +4,9 @@ A mark is judged by its closeness to the name, by how related the goods are, by 
 it holds in the maker's markets. The result is its concern, a number from 0 to 1 that sorts marks and gives their level.
 
 A name is judged by its worst finding. Names are grouped by it, and no good finding lifts a name out of its group.
-Inside a group those that an office may refuse for what they are stand last, as neither other goods nor an agreement
-mends that; then the weighted mean of all checks decides.
+Inside a group the next worst findings decide, from "look closer" on; of names alike in these, those that an office may
+refuse for what they are stand last, as neither other goods nor an agreement mends that; then the weighted mean of all
+checks decides.
 
 A finding is an invitation to look, not a legal conclusion. "Nothing found" and "not checked" are different things and
 never share a word or a shape.
@@ -18,9 +19,11 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "NEAR_IN_APPEARANCE", "NEAR_IN_SOUND"),
-    *("OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "SAME_GOODS", "SOLD_TOGETHER", "STEPS"),
-    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "is_close", "level_of", "most_concern", "worst"),
+    *("BARRED", "CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "LIKELY_REFUSED"),
+    *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "SAME_GOODS", "SOLD_TOGETHER"),
+    *("STEPS",),
+    *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "grave_findings", "is_close", "level_of"),
+    *("most_concern", "worst"),
 ]
 
 
@@ -55,6 +58,10 @@ SOLD_TOGETHER = "sold together?"
 """What is said of goods that may be sold or used with ours and are no sort of them: complementary goods may be similar
 (Canon, C-39/97)."""
 
+LIKELY_REFUSED = "likely refused"
+"""What a name is called that names the goods, plainly describes them in every market, or holds a sign that the law
+keeps for others or forbids: the gravest finding, beside a knockout, about what a name is. The office decides."""
+
 PLAINLY_DESCRIPTIVE = 0.3
 """Distinctiveness below which a descriptive name is as serious as a generic one (chosen, not fitted)."""
 
@@ -65,8 +72,9 @@ LEAST_CLOSE_IN_MEANING, SAYS_MUCH_THE_SAME = 0.2, 0.5
 """The same for a mark that says much the same as the name, as far as it has this closeness in meaning. Ours, not
 fitted."""
 
-MARKS_CHECK, OWN_CHECK = "marks", "distinctiveness"
-"""The checks for existing marks, and for what a name is for its goods, as findings name them."""
+MARKS_CHECK, OWN_CHECK, ADDRESS_CHECK = "marks", "distinctiveness", "addresses"
+"""The checks for existing marks, for what a name is for its goods, and for how it fits as an address, as findings name
+them."""
 
 TRANSLATED = 0.9
 """What the closeness of a mark to the translation of a name counts beside closeness to the name itself: not every
@@ -91,6 +99,9 @@ little added (TMEP 1207.01(b)(iii)). Ours, not fitted: it decides between marks 
 IDENTICAL_GOODS = 0.9
 """Relatedness from which goods count as identical: both name them, or what one names holds the other's
 (`goods.relatedness`). Ours, not fitted."""
+
+BARRED = 4
+"""The group of names that fall: a knockout, or a name that is likely refused for what it is."""
 
 # Chosen, not fitted: so that a mark much like the name for the same goods is serious and the same mark for distant
 # goods, or a dead one, is minor; and so low that few marks a tribunal would hold too near are passed over. How decided
@@ -275,7 +286,7 @@ def worst(findings: Iterable[Finding]) -> Finding:
 
 
 def gate(findings: Iterable[Finding], made: Iterable[str]) -> int:
-    """The group a name belongs to, from 0 (nothing found) to 4 (barred); names of a lower group stand first.
+    """The group a name belongs to, from 0 (nothing found) to 4 (`BARRED`); names of a lower group stand first.
 
     The group is that of the worst finding. A check that was `made` for other names and not for this one counts as "look
     closer": what was not looked at is not harmless.
@@ -283,7 +294,7 @@ def gate(findings: Iterable[Finding], made: Iterable[str]) -> int:
     known = set(made)
     return max(
         (
-            len(STEPS) + 1 if one.bars else Level.LOOK if one.level is Level.NOT_CHECKED else one.level
+            BARRED if one.bars else Level.LOOK if one.level is Level.NOT_CHECKED else one.level
             for one in findings
             if one.level is not Level.NOT_CHECKED or one.check in known
         ),
@@ -291,8 +302,16 @@ def gate(findings: Iterable[Finding], made: Iterable[str]) -> int:
     )
 
 
+def grave_findings(findings: Iterable[Finding], made: Iterable[str]) -> tuple[int, ...]:
+    """How grave each finding is that asks for a closer look or more, as `gate` reckons it, the gravest first: the order
+    of the names of a group, those with less of it first. How a name fits as an address is left to the mean."""
+    known, found = set(made), tuple(one for one in findings if one.check != ADDRESS_CHECK)
+    each = (gate((one,), known) for one in found)
+    return tuple(sorted((one for one in each if one >= Level.LOOK), reverse=True))
+
+
 def flaw_of_its_own(findings: Iterable[Finding]) -> int:
     """How likely an office is to refuse the name for what it is (descriptive, generic, kept for others), from 0 (not at
     all, or not checked) to 4 (barred): the order inside a group, the higher later."""
     own = (one for one in findings if one.check == OWN_CHECK)
-    return max((len(STEPS) + 1 if one.bars else max(0, one.level) for one in own), default=0)
+    return max((BARRED if one.bars else max(0, one.level) for one in own), default=0)

@@ -65,7 +65,8 @@ WITHOUT_GOODS = (
 LEGEND = (
     "overall, look, sound, meaning: closeness from 0 (nothing alike) to 1 (the same); coined: no meaning to compare",
     "goods: how related what both are for is, from 0 (not at all) to 1 (the same)",
-    "levels, gravest first: knockout, serious, look closer, minor; marks without one are further off. The order is "
+    "levels, gravest first: knockout, serious, look closer, minor; marks without one are further off; a name that an "
+    "office may well refuse for what it is stands beside a knockout, as likely refused. The order of marks is "
     "that of concern: overall, up to halved the less related the goods are, and halved for a mark that is dead or of "
     "other markets",
 )
@@ -199,11 +200,11 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
         _show_marks(entry, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
         reasons = "; ".join(one.distinctiveness.reasons)
-        say_point(f"distinctiveness: {_distinctive(one)}" + (f"; {reasons}" if reasons else ""), form)
+        say_point(f"distinctiveness: {_distinctive(one, entry)}" + (f"; {reasons}" if reasons else ""), form)
         laws = "; ".join(one.distinctiveness.laws)
         if laws and laws not in said:
             said.add(laws)
-            say_point(f"law, from memory: {laws}", form)
+            say_point(f"what offices may object to, from memory: {laws}; each office decides", form)
     if not isinstance(one.readings, NotChecked):
         bad = [reading for reading in one.readings if reading.severity > 0]
         for reading in bad[:3]:
@@ -371,10 +372,15 @@ def _of_these_words(close: CloseMark) -> str:
     return f"{more}{':' if close.marks == len(close.others) + 1 else ', among them'} {listed}{biting}"
 
 
-def _distinctive(one: Screening) -> str:
+def _distinctive(one: Screening, entry: NameEntry) -> str:
+    from namescreen.report.findings import findings
+
     found = one.distinctiveness
     if isinstance(found, NotChecked):
         return "not checked"
+    own = next(finding for finding in findings(entry) if finding.check == "distinctiveness")
+    if own.bars and any(sign.serious for sign in found.protected):  # whatever its words are for the goods
+        return own.title
     views = {view.market: view.called for view in found.markets}
     differ = f" ({', '.join(f'{market} {called}' for market, called in views.items())})"
     return f"{found.called} {number(found.score)}{differ if len(set(views.values())) > 1 else ''}"

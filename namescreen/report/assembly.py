@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
@@ -10,7 +9,7 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from ..lexicon import kinds, lexicon, translations, zipf
+from ..lexicon import kinds, lexicon, translations
 from ..outcome import NotChecked
 from ..plain_text import plural, some
 from ..screening.crowd import divided
@@ -45,16 +44,12 @@ if TYPE_CHECKING:
     from .. import brief, goods, marks, register, screening
     from ..addresses import Estimate, Handle
     from ..connotations import Reading as Found
-    from ..lexicon.wordnet import Sense
 
 __all__ = ["assemble", "entry_of", "weights_of"]
 
 _LISTED = 0.75  # score of a translation that a list has for the very word
 _GUESSED = ("compound", "spelling")
 _KNOWN_AS = {"geographic": "one word, a place", "surname": "one word, a surname"}
-_KNOWN_WORD, _NEEDS_NONE = 2.9, 5.0
-"""Zipf frequency from which a nearby word is known to readers, and of a word that needs none (common practice, no
-source)."""
 _MOST_SLIPS = 3  # misspellings that are told: those of listeners come before slips of the keys
 _MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
 
@@ -242,35 +237,9 @@ def _decimal(amount: Decimal) -> str:
     return f"{amount.normalize():f}"
 
 
-_LIVING = ("noun.animal", "noun.plant")
-_TAKEN_FROM_IT = ("noun.substance", "noun.food", "noun.artifact", "noun.person")
-"""Domains of senses that are named after an animal or a plant: its fur, meat, wood, or a person like it."""
-
-
-def _leading(senses: Sequence[Sense]) -> Sense:
-    """The sense that readers think of first. Not one written with a capital, nor the namesake: heron is a bird before
-    it is an inventor; and where no use was counted, not what is named after a living thing: otter is an animal before
-    it is a fur."""
-    common = [one for one in senses if any(word == _plain(one) for word in one.words)]
-    named = [one for one in common or senses if not lexicon().related_ids(one.id, "@i")] or list(senses)
-    first = named[0]
-    living = [one for one in named if one.domain in _LIVING]
-    return living[0] if living and not first.count and first.domain in _TAKEN_FROM_IT else first
-
-
-def _plain(sense: Sense) -> str:
-    """The word that a sense was asked for, as its label has it."""
-    return sense.label.partition(" (")[0]
-
-
 def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
-    """How a name is made and what its words mean first of all, as far as the lexicon knows."""
-    known = lexicon()
-    heard = {word: known.senses(word) for word in words}
-    meaning = "; ".join(_leading(senses).label for word, senses in heard.items() if senses and _explains(word, senses))
-    if whole := _known_phrase(name):
-        meaning = whole
-    unknown = [word for word in words if not heard[word] and "function word" not in kinds(word)]
+    """How a name is made, and what it means as a whole, as far as that is known in words that explain it."""
+    unknown = [word for word in words if not lexicon().known(word) and "function word" not in kinds(word)]
     given = len(parse(name).words)
     if len(words) == 1:
         construction = "one word, in no English dictionary at hand" if unknown else "one English word"
@@ -279,32 +248,19 @@ def _made_of(name: str, words: tuple[str, ...]) -> tuple[str, str]:
         construction = f"{some(words)} {how}"
         if unknown:
             construction += f"; in no English dictionary at hand: {some(unknown)}"
-    return construction, meaning
-
-
-def _explains(word: str, senses: Sequence[Sense]) -> bool:
-    """Whether the nearby words in the label of a word's leading sense tell a reader anything: the word is not so common
-    that it needs none, no other sense of its kind might as well be meant, and the nearby words are known and not the
-    word again."""
-    first = _leading(senses)
-    alike = [one for one in senses if one.domain == first.domain]
-    nearby = [one for one in re.findall(r"[^\W\d_]+", first.label.partition(" (")[2]) if len(one) > 2]
-    unclear = len(alike) > 1 and not first.count
-    known = all(zipf(one) >= _KNOWN_WORD and word not in one for one in nearby)
-    return bool(nearby) and known and not unclear and zipf(word) < _NEEDS_NONE
+    return construction, _known_phrase(name)
 
 
 def _known_phrase(name: str) -> str:
-    """What a name of several words, or of one that dictionaries lack, means as a whole, where the lexicon or the
-    namer's vocabulary has it; "" if not."""
+    """What a name of several words, or of one that dictionaries lack, means as a whole, where the namer's vocabulary
+    has it; "" if not."""
     from ..tables import open_table
 
     words = parse(name).words
     phrase = " ".join(words)
     told = len(words) > 1 or not lexicon().senses(phrase)  # of a known word the namer may have meant another sense
     if not told or not (listed := open_table("naming_ideas.tsv").get(f"find {phrase}")):
-        senses = lexicon().senses(phrase) if len(words) > 1 else ()
-        return _leading(senses).label if senses else ""
+        return ""
     return f"{phrase} ({str(listed).partition('|')[0]})"
 
 

@@ -11,6 +11,7 @@ from ..lexicon.language_codes import language_name
 from ..outcome import ASK_A_SPEAKER, NotChecked
 from ..plain_text import clauses, number, plural, shorten, some
 from ..policy import PLAINLY_DESCRIPTIVE, Conflict, Finding, Level, level_of
+from ..territories import law_of
 from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
@@ -36,6 +37,7 @@ _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 UNASKED = "not looked up"
 """What is said of addresses that nobody was asked about."""
 
+_MOST_NAMED = 2  # further marks that are named with the gravest; the rest are counted
 _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at closer, or minor (common practice, no source)
 
 NEAR_DESCRIPTIVE = 0.55
@@ -119,7 +121,7 @@ def worst(entry: NameEntry) -> Finding:
 def worst_words(entry: NameEntry) -> str:
     """The worst finding in words, with its check when it has one to name."""
     found = worst(entry)
-    named = found.level not in (Level.NOTHING, Level.NOT_CHECKED)
+    named = found.level not in (Level.NOTHING, Level.NOT_CHECKED) and not (found.bars and found.check != "marks")
     return worst_title(entry) + (f" ({CHECKS[found.check].lower()})" if named else "")
 
 
@@ -151,37 +153,48 @@ def _finding(
 
 
 def _distinctiveness_finding(part: Distinctiveness) -> Finding:
-    """A name of the goods is barred, and one with a sign kept from others: offices refuse both. Suggestive, arbitrary
-    and fanciful names are inherently distinctive (TMEP 1209.01): nothing to look into."""
+    """A name of the goods is barred, one that plainly describes them in every market, and one with a sign kept from
+    others: offices refuse these as a rule. Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP
+    1209.01): nothing to look into. What stands only in the way of an EU mark, not of a national one, is minor."""
+    if _for_the_union_alone(part):
+        told = f"{part.shown} as an EU mark only"
+        return Finding("distinctiveness", Level.MINOR, f"{told} ({number(part.score)})", part.score)
     level = Level.NOTHING
     if part.category == "descriptive":
         level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
     plainly = part.category == "descriptive" and part.score < PLAINLY_DESCRIPTIVE
-    bars = part.category == "generic" or (plainly and not part.differs and len(part.markets) > 1)
+    bars = part.category == "generic" or (plainly and not part.differs and bool(part.markets))
     if level is Level.NOTHING and (asked := unread(part)):
         word = asked.split('"')[1] if '"' in asked else "a word"
         told = f'{part.shown} ({number(part.score)}) only if "{word}" says nothing of the goods'
         return Finding("distinctiveness", Level.LOOK, told, part.score)
-    evidence = f"{part.shown} ({number(part.score)}{_where(part)})"
-    if part.protected and not bars:
+    evidence = f"{part.shown} ({number(part.score)}){_where(part)}"
+    if part.protected and (part.protected[0].serious or not bars):
         first = part.protected[0]
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
         told = f'"{first.sign}": {clauses(first.reason, 90)}'
         if first.serious:  # however distinctive it is, others may not register it
             return Finding("distinctiveness", level, told, 0.0, bars=True, label=_kept(part))
         return Finding("distinctiveness", level, told, part.score)
-    return Finding(
-        "distinctiveness",
-        Level.SERIOUS if bars else level,
-        f"{evidence}: {_REFUSED[part.category]}" if bars else evidence,
-        part.score,
-        bars,
-        _unbarred(part) if level is Level.NOTHING and not bars else "",
-    )
+    label = policy.LIKELY_REFUSED if bars else _unbarred(part) if level is Level.NOTHING else ""
+    return Finding("distinctiveness", Level.SERIOUS if bars else level, evidence, part.score, bars, label)
 
 
-_REFUSED = {"generic": "offices refuse it", "descriptive": "offices of all your markets refuse it as it is"}
-"""How it is told of names that no office takes."""
+def _for_the_union_alone(part: Distinctiveness) -> bool:
+    """Whether a name meets a bar as an EU mark, which is judged in every language of the Union, and none in any of the
+    markets, where a state of the Union is one of them."""
+    own = [one for one in part.markets if one.market != "EU"]
+    states = any(law_of(one.market) == "EU" for one in own)
+    if not states or len(own) == len(part.markets):
+        return False
+    if any(one.serious for one in part.protected):
+        return part.barred_in == ("EU",)
+    barred = part.category in ("generic", "descriptive")
+    return barred and not part.protected and all(one.called in _FREE for one in own)
+
+
+_FREE = ("suggestive", "arbitrary", "fanciful")
+"""What a name is called that is inherently distinctive."""
 
 
 def _kept(part: Distinctiveness) -> str:
@@ -198,7 +211,7 @@ def holds_a_kept_sign(entry: NameEntry) -> bool:
 def _where(part: Distinctiveness) -> str:
     """In which markets a name is what it is called, where the others see it differently."""
     own = [one.market for one in part.markets if one.called == part.shown]
-    return f", {some(own)} only" if part.differs and own else ""
+    return f" in {some(own)} only" if part.differs and own else ""
 
 
 def _unbarred(part: Distinctiveness) -> str:
@@ -218,8 +231,7 @@ def _mark_finding(entry: NameEntry) -> Finding:
     text = f"{shorten(first.mark.text, 30)} ({(how_close + aside(first) + where).removeprefix(', ')})"
     if level is Level.NOTHING:
         text = f"closest {text}"
-    if further := _further(ordered[1:]):
-        text += f" and {further}"
+    text += "".join(f"; {one}" for one in _further(ordered[1:], level, first.knockout))
     label = "knockout" if first.knockout else ""
     return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label)
 
@@ -234,11 +246,19 @@ def _in_markets(found: CloseMark, level: Level) -> str:
     return f", in {some([*found.held, *alike])}{told}"
 
 
-def _further(found: Sequence[CloseMark]) -> str:
-    """How many further marks are serious, and how many to be looked at closer."""
-    levels = [mark_level(one) for one in found]
-    told = (("more serious", levels.count(Level.SERIOUS)), ("to look closer at", levels.count(Level.LOOK)))
-    return ", ".join(f"{count} {what}" for what, count in told if count)
+def _further(found: Sequence[CloseMark], level: Level, knockout: bool) -> list[str]:
+    """The further marks to look closer at, or graver, the first few by name; the level of each where it is another
+    than that of the one before."""
+    grave = [one for one in found if mark_level(one) >= Level.LOOK]
+    told, before = [], "knockout" if knockout else level.words
+    for one in grave[:_MOST_NAMED]:
+        words = "knockout" if one.knockout else mark_level(one).words
+        how_close = "" if one.translation else number(one.overall)
+        about = f"{how_close}{aside(one)}{_in_markets(one, mark_level(one))}".removeprefix(", ")
+        told.append(f"{'' if words == before else f'{words}: '}{shorten(one.mark.text, 30)} ({about})")
+        before = words
+    more = len(grave) - _MOST_NAMED
+    return [*told, *([f"{more} more to look at"] if more > 0 else [])]
 
 
 def aside(found: CloseMark) -> str:

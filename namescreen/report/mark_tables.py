@@ -1,8 +1,9 @@
-"""The marks near one name, in two tables: how close each is and why, and what the register says of it."""
+"""The marks near one name, in one table: how grave each is and why, how close, for which goods, and what the register
+says of it."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from ..closeness.calibration import calibration
 from ..goods import remark
@@ -16,14 +17,14 @@ from .findings import WEAK, aside, conflict_of, mark_level, matters, tells_weak_
 from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .nearest import met_in_the_union
-from .register_facts import LACKS, dates, held_in, never_stated, remarks, status, where
+from .register_facts import LACKS, dates, held_in, remarks, status, where
 
-__all__ = ["MARK_HEADS", "REGISTER_HEADS", "close_marks", "mark_cells", "register_cells"]
+__all__ = ["MARK_HEADS", "REGISTER_HEADS", "by_market", "close_marks", "mark_cells", "register_cells"]
 
-MARK_HEADS = ("Mark", "Overall", "Appearance", "Sound", "Meaning", "Goods", "Finding, and why")
+MARK_HEADS = ("Mark", "Finding, and why", "Closeness", "Goods", "In the register")
 """Headings of the table of closest marks."""
 REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Goods", "Status", "Dates", "Where")
-"""Headings of the table of what the register says. All but the first are left out where no mark shown states them."""
+"""What the register says of a mark, fact by fact."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
 _MOST_OTHERS = 3  # further marks of the same words
@@ -31,6 +32,8 @@ _ALSO = 4  # minor marks without a row that are named
 _BELOW = 4  # marks below all levels that are named
 _NAMED = 2  # marks that are named with a market
 _MOST_REASONS, _MOST_GOODS = 240, 90  # characters of the reasons, and of the goods, of a mark
+_PICTURED = ("figurative", "combined", "shape")
+"""Types of mark of which more than the words counts."""
 _HEARD = 0.6  # closeness in sound from which the readings are told
 _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
@@ -55,8 +58,10 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         yield from _below(entry, report, nearest)
         return
     shown = marks_shown(entry, asked)
-    yield "**Closest marks**" + _by_market(ordered, report)
-    yield table(MARK_HEADS, [mark_cells(found) for found in shown])
+    yield "**Closest marks**"
+    rows = [row for found in shown for row in _rows(found, report)]
+    stated = any(row[-1] != LACKS for row in rows)  # else that is told once for all names
+    yield table(MARK_HEADS if stated else MARK_HEADS[:-1], rows if stated else [row[:-1] for row in rows])
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
         yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(_briefly, further)))}."
@@ -69,12 +74,13 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     grave = mark_level(first) >= Level.LOOK and not first.translation  # past pairs were of one language
     if grave and past_cases_tell(conflict_of(first), *words, first.mark.text, report.goods):
         yield cell(calibration(first.overall).statement_for(shorten(first.mark.text, 60)))
-    yield from _register(shown, report, asked)
+    yield from _remarks(shown, report, asked)
 
 
-def _by_market(ordered: Sequence[CloseMark], report: Report) -> str:
+def by_market(entry: NameEntry, report: Report) -> str:
     """How grave the gravest marks are in each market, and which they are: of a market where these have probably lapsed,
     those of the next grade too. "" for one market, or where no mark asks for a closer look."""
+    ordered = matters(entry)
     graded: dict[str, dict[_Grade, dict[str, bool]]] = {}  # by market: the marks of each grade, and whether they live
     for found in ordered:
         own = held_in(found.mark, report) if found.bites else ()
@@ -102,7 +108,7 @@ def _by_market(ordered: Sequence[CloseMark], report: Report) -> str:
     unknown = [found.mark.text for found in ordered if found.bites is None and mark_level(found) >= Level.LOOK]
     if unknown:
         told.append(f"not stated where: {_named([shorten(text, 30) for text in unknown])}")
-    return f". By market: {cell('; '.join(told))}."
+    return f"By market: {cell('; '.join(told))}."
 
 
 def _named(texts: Sequence[str]) -> str:
@@ -128,16 +134,35 @@ def _briefly(found: CloseMark, why: str = "") -> str:
     return f"{shorten(found.mark.text, 40)} ({', '.join(filter(None, about))})"
 
 
-def _register(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseMark]) -> Iterable[str]:
-    """What the register says of the marks shown and of further ones with the same words, and what is to be asked."""
-    listed = [mark for found in shown for mark in (found.mark, *found.others[:_MOST_OTHERS])]
-    rows = [register_cells(mark, report.date, report.markets) for mark in listed]
-    kept = [at for at in range(len(REGISTER_HEADS)) if not at or any(row[at] != LACKS for row in rows)]
-    never = never_stated(report)
-    lacking = [head.lower() for at, head in enumerate(REGISTER_HEADS) if at not in kept and head.lower() not in never]
-    if len(kept) > 1:
-        yield table([REGISTER_HEADS[at] for at in kept], [[row[at] for at in kept] for row in rows])
-    told = [f"{some(lacking).capitalize()}: {LACKS} in the list."] if lacking else []
+def _rows(found: CloseMark, report: Report) -> Iterable[tuple[str, ...]]:
+    """The row of a mark, and one for each further mark of the same words that is listed."""
+    yield mark_cells(found, report.date, report.markets)
+    for other in found.others[:_MOST_OTHERS]:
+        facts = dict(zip(REGISTER_HEADS, register_cells(other, report.date, report.markets), strict=True))
+        yield _cited(facts), "a further mark of these words", "", _goods_of(facts), _standing_of(facts)
+
+
+def _cited(facts: Mapping[str, str]) -> str:
+    """A mark by its words, its number and its owner, as far as they are stated."""
+    told = ", ".join(facts[head] for head in ("Number", "Owner") if facts[head] != LACKS)
+    return f"{facts['In the register']} ({told})" if told else facts["In the register"]
+
+
+def _goods_of(facts: Mapping[str, str]) -> str:
+    classes = facts["Classes"]
+    told = [f"{'class' if classes.isdecimal() else 'classes'} {classes}"] if classes != LACKS else []
+    return ": ".join([*told, *([facts["Goods"]] if facts["Goods"] != LACKS else [])])
+
+
+def _standing_of(facts: Mapping[str, str]) -> str:
+    told = [facts[head] for head in ("Status", "Where", "Dates") if facts[head] != LACKS]
+    return "; ".join(told) or LACKS
+
+
+def _remarks(shown: Sequence[CloseMark], report: Report, asked: Sequence[CloseMark]) -> Iterable[str]:
+    """How many further marks of the same words there are, and what the register raises of marks that are not asked
+    about."""
+    told = []
     unlisted = [(found, found.marks - 1 - len(found.others[:_MOST_OTHERS])) for found in shown]
     more = [f"{plural(count, 'more mark')} like {shorten(found.mark.text, 60)}" for found, count in unlisted if count]
     told += [f"Not listed here: {cell(some(more))}."] if more else []
@@ -165,14 +190,29 @@ def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> 
         shorten(mark.owner, 120) or LACKS,
         " ".join(map(str, mark.classes)) or LACKS,
         clauses(mark.goods, _MOST_GOODS) or LACKS,
-        status(mark, today),
+        status(mark, today) + (f", {mark.mark_type}" if mark.mark_type in _PICTURED else ""),
         dates(mark),
         where(mark, markets),
     )
 
 
-def mark_cells(found: CloseMark) -> tuple[str, ...]:
+def mark_cells(found: CloseMark, today: str = "", markets: Sequence[str] = ()) -> tuple[str, ...]:
     """The cells of a mark's row under `MARK_HEADS`, as raw text."""
+    facts = dict(zip(REGISTER_HEADS, register_cells(found.mark, today, markets), strict=True))
+    aspects = (("look", found.appearance), ("sound", found.sound), ("meaning", found.meaning))
+    parts = ", ".join(f"{what} {score_words(value, 'coined')}" for what, value in aspects)
+    related = "not compared" if isinstance(found.goods, NotChecked) else number(found.goods.score)
+    return (
+        _cited(facts),
+        _finding_and_why(found),
+        f"{number(found.overall)} ({parts})",
+        ", ".join(filter(None, (related, _goods_of(facts)))),
+        _standing_of(facts),
+    )
+
+
+def _finding_and_why(found: CloseMark) -> str:
+    """How grave a mark is, and the reasons that say more than the numbers beside them."""
     level = mark_level(found)
     reasons = [reason for reason in found.reasons if _telling(reason, found)]
     if not reasons and not found.translation:
@@ -188,15 +228,7 @@ def mark_cells(found: CloseMark) -> tuple[str, ...]:
         reasons.append(f"can be renewed until {found.renewable_until}")
     worded = "other markets" if level is Level.NOTHING and found.bites is False else level.words
     told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
-    return (
-        shorten(found.mark.text, 60),
-        number(found.overall),
-        number(found.appearance),
-        number(found.sound),
-        score_words(found.meaning, "coined"),
-        "not checked" if isinstance(found.goods, NotChecked) else number(found.goods.score),
-        clauses(f"{'knockout' if found.knockout else worded}: {told}", _MOST_REASONS),
-    )
+    return clauses(f"{'knockout' if found.knockout else worded}: {told}", _MOST_REASONS)
 
 
 def _says_what_is_alike(reason: str) -> bool:

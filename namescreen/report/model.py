@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked
+from ..policy import LIKELY_REFUSED
 
 __all__ = [
     "CHECKS",
@@ -32,7 +33,7 @@ __all__ = [
     "Weights",
 ]
 
-KEPT = "barred by law"
+KEPT = LIKELY_REFUSED
 """What a name is called that holds a sign which the law keeps for others, or a claim that it forbids."""
 
 CHECKS = {

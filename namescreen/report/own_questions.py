@@ -6,15 +6,15 @@ from __future__ import annotations
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, shorten, some
 from .findings import NEAR_DESCRIPTIVE, unread
-from .model import NameEntry, Report
+from .model import NameEntry
 
 __all__ = ["on_distinctiveness"]
 
 
-def on_distinctiveness(entry: NameEntry, report: Report) -> list[str]:
+def on_distinctiveness(entry: NameEntry) -> list[str]:
     """The question that the name raises for what it is, the gravest; [] for none."""
     found = entry.distinctiveness
-    name, goods = shorten(entry.name, 60), shorten(report.goods, 90) or "the goods"
+    name, goods = shorten(entry.name, 60), "these goods"
     if isinstance(found, NotChecked):
         return [_on_what_was_not_judged(name, goods, told)] if (told := unread(found)) else []
     if found.protected:

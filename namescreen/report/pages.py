@@ -10,7 +10,7 @@ from ..plain_text import cell, clauses, number, plural, shorten, some, table
 from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
 from .findings import words_read, worst_words
-from .mark_tables import close_marks
+from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .owners import crowds
 from .questions import asked_about, questions
@@ -23,6 +23,7 @@ __all__ = ["name_pages"]
 _MOST_READINGS = 8
 _DOMAINS, _HANDLES = 4, 2
 _FEW_LANGUAGES = 6  # named with each name
+_MAY_OBJECT = "What offices may object to, from memory"
 _ORDINARY = 3  # readings of severity 0 that are shown
 
 
@@ -32,9 +33,10 @@ def name_pages(report: Report) -> Iterable[str]:
     alike = len({entry.coverage for entry in report.names}) == 1
     read = f" Languages looked at: {cell(_looked_at(report.names[0]))}." if alike and report.names[0].coverage else ""
     yield (
-        "In the tables closeness and goods run from 0 to 1, 1 = identical. The marks that ask for most attention stand "
-        "first; those of less concern are left to the JSON and CSV forms. Law is cited from memory. Nobody was asked "
-        f"about a domain or handle unless it says so.{read}"
+        "In the tables closeness and goods run from 0 to 1, 1 = identical; *coined*: no meaning to compare. The marks "
+        "that ask for most attention stand first; those of less concern are left to the JSON and CSV forms. Law is "
+        "cited from memory. Who attacks a mark of the United States for want of use has to show it; elsewhere its "
+        f"owner shows use. Nobody was asked about a domain or handle unless it says so.{read}"
     )
     if never := never_stated(report):
         yield (
@@ -54,16 +56,13 @@ def _name(
     """One name; a hint that stands with a name before it, as `hinted` says, is not told again."""
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     yield f"### {cell(shorten(entry.name, 120))}"
-    made = [
-        part
-        for part in (
-            f"Construction: {cell(clauses(entry.construction, 200))}." if _tells_more(entry) else "",
-            f"Meaning, a nearby word in brackets: {cell(clauses(entry.meaning, 200))}." if entry.meaning else "",
-            f"Worst finding: **{worst_words(entry)}**.",
-        )
-        if part
-    ]
-    yield " ".join(made)
+    told = (
+        f"Worst finding: **{worst_words(entry)}**.",
+        by_market(entry, report),
+        f"Made as: {cell(clauses(entry.construction, 200))}." if _tells_more(entry) else "",
+        f"Meaning: {cell(clauses(entry.meaning, 200))}." if entry.meaning else "",
+    )
+    yield " ".join(filter(None, told))
     asked = questions(entry, report)
     if asked:
         yield "**Questions for the adviser**"
@@ -74,8 +73,8 @@ def _name(
     yield from _distinctiveness(entry, hinted)
     if len(entry.words) == 1:
         yield from map(_sentence, crowds(entry).values())
-    yield from _readings(entry, alike=alike)
-    yield from _addresses(entry)
+    readings, addresses = [*_readings(entry, alike=alike)], [*_addresses(entry)]
+    yield from [f"{readings[0]} {addresses[0]}"] if len(readings) == len(addresses) == 1 else [*readings, *addresses]
     own = [item for item in entry.not_checked if item not in (*common, *parts)]
     if own:
         yield "**Not checked**"
@@ -83,8 +82,9 @@ def _name(
 
 
 def _tells_more(entry: NameEntry) -> bool:
-    """Whether the construction says more than the name itself, whose words stand side by side."""
-    return entry.construction not in ("", f"{some(entry.words)} side by side", "one English word")
+    """Whether the construction says more than the name itself, and than is said of its words beside the goods."""
+    plain = ("one word, ", "one English word", f"{some(entry.words)} ")
+    return bool(entry.construction) and not entry.construction.startswith(plain)
 
 
 def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
@@ -104,7 +104,7 @@ def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
         yield f"By market: {some(f'{what} in {some(where)}' for what, where in called.items())}; no bar found in any."
         return
     yield table(
-        ("Under the law of", "The name is", "Score", "The law, from memory"),
+        ("Under the law of", "The name is", "Score", "What the office may object to, from memory; it decides"),
         [(_office(one.market), one.called, number(one.score), one.law or "no bar found") for one in found.markets],
     )
 
@@ -119,12 +119,12 @@ def _sentences(found: Distinctiveness, hinted: set[str]) -> str:
     hinted.add(hint)
     told = [*found.reasons[:5], *([f"Hint: {hint}"] if hint else ())]
     if found.laws and (found.shown == KEPT or not found.differs):
-        told.append(f"The law, from memory: {'; '.join(found.laws)}")
+        told.append(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides")
     return " ".join(_sentence(text) for text in told)
 
 
 def _sentence(text: str) -> str:
-    text = clauses(text, 260 if not text.startswith("The law") else 800)
+    text = clauses(text, 260 if not text.startswith(_MAY_OBJECT) else 800)
     return cell(text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else "."))
 
 
@@ -185,7 +185,7 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
     if isinstance(found, NotChecked):
         yield f"{head} Not checked, because {cell(found.because)}."
         return
-    reasons = " ".join(_sentence(reason) for reason in found.reasons[:4])
+    reasons = " ".join(_sentence(reason) for reason in found.reasons if not reason.startswith("Likely misspellings"))
     shown = [one for kind, most in (("domain", _DOMAINS), ("handle", _HANDLES)) for one in _of(found, kind)[:most]]
     asked = any(one.finding for one in shown)
     listed = some(_named(one) for one in shown)

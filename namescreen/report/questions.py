@@ -62,7 +62,7 @@ _ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
     """At most `MOST` questions on one name, what weighs most first; plain text, not escaped. What an office may refuse
     the name for whatever marks there are stands first where it is serious."""
-    own = on_distinctiveness(entry, report)
+    own = on_distinctiveness(entry)
     first = own if own and flaw_of_its_own(findings(entry)) >= Level.SERIOUS else []
     asked = [
         *first,

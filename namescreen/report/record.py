@@ -8,10 +8,10 @@ from decimal import Decimal
 
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, shorten, some, table, visible
+from ..policy import LIKELY_REFUSED
 from ..territories import UNIONS, law_of, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
-from .findings import holds_a_kept_sign
 from .glossary import GLOSSARY
 from .law import EU_OR_STATE, UNDESCRIBED, Practice, everywhere, practices
 from .model import NameEntry, Report
@@ -168,13 +168,13 @@ def next_steps(report: Report) -> Iterable[str]:
     """What to do next, in general."""
     yield "## Next steps"
     where = f" ({cell(some(report.markets))})" if report.markets else ""
-    kept = [entry.name for entry in report.names if holds_a_kept_sign(entry)]
-    also = f", and those that hold words kept for others, or a forbidden claim ({cell(some(kept))})" if kept else ""
     steps = (
-        f"Strike the names with a knockout{also}, or ask about them first.",
+        f"Strike the names called *knockout* or *{LIKELY_REFUSED}*, or ask about them first.",
         "Look up each mark under *look closer* and *serious* at the office that keeps it: is it in force, for "
-        f"which goods, and is it in use? Look for near marks in the registers of your markets{where}.",
-        "Search the web, shops and the company register for the names that remain: use counts without registration.",
+        f"which goods, and is it in use? Look for near marks in the registers of your markets{where}: the offices' own "
+        "searches cost nothing, and some find marks by sound; search for translations too.",
+        "Search the web, shops and the company register for the names that remain: use counts without registration, "
+        "and in some countries it comes before a later filing.",
         "Have a native speaker of each market say the remaining names aloud, and hear what they hear.",
         "Take this report to a qualified adviser, with the questions above, before paying for print, domain or stock.",
         "Ask the office, or the adviser, about classes, fees and time limits before filing; they differ by country.",

@@ -31,6 +31,7 @@ _FACTS: dict[str, Callable[[Mark], object]] = {
     "where": lambda mark: mark.territories,
 }
 """What a register says of a mark, by the heading under which it stands."""
+SUPPLEMENTAL = "Supplemental Register"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
 _YEARS = {3: "three", 5: "five"}
 _DECLARED_FROM, _DECLARED_BY, _RENEWED_BY = 5, 6, 10
@@ -64,13 +65,18 @@ def status(mark: Mark, today: str = "") -> str:
         return told if told.startswith("dead") else f"dead ({told})"
     if mark.status == "live" and opposed_since(mark.status_as_given):
         return "registered, opposed"
-    told = _STATUS.get(mark.status, "")
+    told = _STATUS.get(mark.status, "") + (f", {SUPPLEMENTAL}" if is_supplemental(mark) else "")
     if not told:
         given = shorten(mark.status_as_given, 30)
         return f"not understood ({given})" if given else LACKS
     if mark.status != "live" or not today or not mark.expired_by(today):
         return told
     return f"{told} by the list, but {'probably lapsed' if probably_lapsed(mark, today) else 'its term is over'}"
+
+
+def is_supplemental(mark: Mark) -> bool:
+    """Whether a mark is on the register of the United States for what does not yet tell a maker (15 USC 1091)."""
+    return SUPPLEMENTAL.casefold() in mark.status_as_given.casefold()
 
 
 def dead_words(mark: Mark) -> str:
@@ -119,8 +125,12 @@ def held_in(mark: Mark, report: Report) -> tuple[str, ...]:
 
 
 def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
-    """What the dates of a mark raise on the day of the report; empty for most marks."""
+    """What the dates of a mark raise on the day of the report, and what sort of mark it is; empty for most marks."""
     told = []
+    if is_supplemental(mark) and not mark.is_dead:
+        told.append(f"It is on the {SUPPLEMENTAL}, so it was held to describe: how little does it cover (15 USC 1094)?")
+    if mark.mark_type == "figurative" and not mark.is_dead:
+        told.append("It is figurative: do its words or its picture tell its maker?")
     if _undesignated(mark) and not mark.is_dead:
         told.append(f"The list does not say where it holds: {some(report.markets, 'or') or 'in a market of ours'}?")
     if until := renewable_until(mark, report.date):
@@ -209,7 +219,7 @@ def _use(mark: Mark, report: Report) -> list[str]:
         told.append(
             f"{since}: could its owner prove use if asked ({some(markets)})?"
             if owner_shows
-            else f"{since}: is it in use ({some(markets)})? Whoever attacks it has to show that it is not."
+            else f"{since}: is it in use ({some(markets)})?"
         )
     return told + (_declaration(mark, report.date) if "US" in held_in(mark, report) else [])
 

@@ -73,14 +73,14 @@ def test_every_form_in_one_run_and_what_changed_in_the_next(run: Run, home: Path
     assert ("Herbwell", "new close mark") in told
     assert ("Herbwell", "new mark of the same words") in told
     further = run("report", "brief.toml").stdout
-    assert re.search(r"\| Herb Well +\| NL 104 +\| Well Insured +\| 36 +\| [^|]+ \| in force", further)
+    assert re.search(r"\| Herb Well \(NL 104, Well Insured\) +\|[^|]+\|[^|]+\| class 36[^|]*\| in force", further)
 
 
 def test_standard_output_without_a_brief(run: Run) -> None:
     done = run("report", "--name", "Herbwell", "--languages", "sv", "--date", "2026-11-25")
     assert done.returncode == 0, done.stderr
     assert done.stdout.startswith("# Name screening: product not stated\n")
-    assert "picture of this table is left out" in done.stdout
+    assert "picture of the names against the checks is left out" in done.stdout
     assert "No list of marks was searched." in done.stdout
 
 
@@ -97,7 +97,7 @@ def test_a_shortlist_from_brainstorming_tells_how_names_were_made(run: Run, home
     (home / "brief.toml").write_text(brief, "utf-8")
     done = run("report", "brief.toml", "--date", "2026-11-25", "--mild")
     assert done.returncode == 0, done.stderr
-    assert re.search(r"Construction: (compound: )?herb \+ well \\\| \\<b\\>\.", done.stdout)
+    assert re.search(r"Made as: (compound: )?herb \+ well \\\| \\<b\\>\.", done.stdout)
     assert "my aunt" not in done.stdout
     assert "--date 2026-11-25" in done.stdout
     assert "--mild" in done.stdout

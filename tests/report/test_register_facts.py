@@ -46,7 +46,7 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     )
     american = replace(mark, territories=("US",), registered="2023-01-01", expires="")
     assert remarks(american, of_us) == (
-        "Registered for more than three years: is it in use (US)? Whoever attacks it has to show that it is not.",
+        "Registered for more than three years: is it in use (US)?",
     )
     unstated = replace(american, office="WO", territories=())  # an international registration: where it holds is open
     assert not any("use" in remark for remark in remarks(unstated, of_us))
@@ -57,6 +57,20 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
     assert status(replace(fresh, status="opposed")) == "applied for, opposed"
     assert status(Mark("M", status="dead", status_as_given="Expired")) == "dead (expired)"
     assert remarks(replace(mark, status="dead"), of_us) == ()
+
+
+def test_what_weakens_a_mark_is_told_and_asked_about(report: Report) -> None:
+    """15 USC 1091 and 1094 (from memory): the Supplemental Register is for what does not yet tell a maker."""
+    given = "Registered - Supplemental Register"
+    mark = Mark("M", "1", "US", status="live", status_as_given=given, territories=("US",))
+    assert status(mark) == "in force, Supplemental Register"
+    assert any("Supplemental Register" in one for one in remarks(mark, replace(report, markets=("US",))))
+    pictured = replace(mark, status_as_given="Registered", mark_type="figurative")
+    cells = dict(zip(REGISTER_HEADS, register_cells(pictured), strict=True))
+    assert cells["Status"] == "in force, figurative"
+    assert any("figurative" in one for one in remarks(pictured, report))
+    for plain in (replace(pictured, mark_type="word"), replace(mark, status="dead")):
+        assert not any("figurative" in one or "Supplemental" in one for one in remarks(plain, report))
 
 
 def test_an_international_registration_s_times_are_not_counted_from_its_date(report: Report) -> None:

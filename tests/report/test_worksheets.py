@@ -303,11 +303,11 @@ def test_markets_searched(
 
 def test_a_mark_says_only_what_is_known_of_it() -> None:
     assert register_cells(Mark("Rootmark")) == ("Rootmark", *["not stated"] * 7)
-    assert mark_cells(close("Rootmark", 0.6))[-1] == "look closer: no reason given"
+    assert mark_cells(close("Rootmark", 0.6))[1] == "look closer: no reason given"
     far = replace(close("x", 0.1), reasons=("Appearance: little alike", "Sound: little alike"))
-    assert mark_cells(far)[-1] == "nothing found: little alike"
+    assert mark_cells(far)[1] == "nothing found: little alike"
     near = replace(close("x", 0.9, knockout=True), reasons=("Sound: close", "Meaning: little alike"))
-    assert mark_cells(near)[-1] == "knockout: Sound: close"
+    assert mark_cells(near)[1] == "knockout: Sound: close"
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,225 @@
+"""The first page of a report, which stands alone: what was found, what falls, what is open, each name in a line, what
+to do next and what to ask."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+
+from ..outcome import DISCLAIMER, NotChecked
+from ..plain_text import cell, plural, shorten, some, table, visible
+from ..policy import BARRED, LIKELY_REFUSED, Finding, Level
+from .comparison import Changes
+from .coverage import unsearched_markets
+from .findings import MISSED, UNASKED, findings, matters, unread, worst, worst_title, worst_words
+from .model import CHECKS, NameEntry, Report
+from .questions import general_questions
+from .record import next_steps, title_of
+from .sensitivity import Standing, places, standings
+
+__all__ = ["first_page"]
+
+_MOST_TOLD = 12  # names told in one sentence; more are counted
+
+
+def first_page(report: Report, changes: Changes | None = None) -> Iterable[str]:
+    """The page that the maker takes along; the evidence for the adviser follows it."""
+    yield from _head(report)
+    yield "## In short"
+    lines = (*_in_short(report), *(_changed(changes) if changes else ()))
+    yield "\n".join(f"- {line}" for line in lines)
+    yield from _glance(report)
+    yield from next_steps(report)
+    yield "## Questions on the whole list"
+    yield "\n".join(f"{at}. {cell(question)}" for at, question in enumerate(general_questions(report), 1))
+
+
+def _head(report: Report) -> Iterable[str]:
+    yield f"# {cell(title_of(report))}"
+    cut = visible(report.product) not in title_of(report)
+    facts = [
+        *([("Product", report.product)] if cut else []),
+        ("Date", f"{report.date}, from {report.date_from}; made with namescreen {report.version}"),
+        ("Goods", report.goods),
+        ("Nice classes", ", ".join(map(str, report.classes))),
+        ("Concept words", ", ".join(report.concepts)),
+        ("Markets", ", ".join(report.markets)),
+        ("Languages of the buyers", ", ".join(report.languages)),
+    ]
+    yield "\n".join(f"- {key}: {cell(value) or 'not stated'}" for key, value in facts)
+    yield f"**{DISCLAIMER}**"
+    yield (
+        "It tells what an automatic comparison found in the lists named in the record below, and is no legal advice. "
+        "Rights can exist without registration and reach beyond their goods; the law differs by country. This page is "
+        "for the maker; what follows is the evidence for the adviser."
+    )
+
+
+def _in_short(report: Report) -> Iterable[str]:
+    """What was found, what falls and what is open, a sentence or two each; then which name has least against it."""
+    order = standings(report)
+    entries = {entry.name: entry for entry in report.names}
+    yield f"**Found.** {_found(report, order)}"
+    yield f"**Falls.** {_falls([row for row in order if row.group >= BARRED], entries)}"
+    yield f"**Open.** {' '.join(_open(report, order, entries))}"
+    if len(order) > 1:
+        yield _first(report, order, entries)
+
+
+def _found(report: Report, order: Sequence[Standing]) -> str:
+    """How many names were compared with what, and how many are of each kind."""
+    rows = sum(item.rows_read for item in report.lists)
+    compared = (
+        f"compared with {plural(rows, 'row')} in {plural(len(report.lists), 'list')} of marks"
+        if report.lists
+        else "compared with no list of marks"
+    )
+    count = Counter(min(row.group, BARRED) for row in order)
+    told = [
+        f"{count[group]} {one if count[group] == 1 else several}"
+        for group, one, several in (
+            (BARRED, "falls", "fall"),
+            (Level.SERIOUS, "has something serious against it", "have something serious against them"),
+            (Level.LOOK, "asks for a closer look", "ask for a closer look"),
+        )
+        if count[group]
+    ]
+    free = [row.name for row in order if row.group < Level.LOOK]
+    against = "has nothing graver than minor" if len(free) == 1 else "have nothing graver than minor"
+    told.append(f"{len(free)} {against} ({_few(free)})" if free else "none is free of such findings")
+    were = "was" if len(order) == 1 else "were"
+    return f"{plural(len(order), 'name')} {were} {compared}" + (f": {some(told)}." if order else ".")
+
+
+def _falls(rows: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
+    """The names with a knockout, or that an office is likely to refuse, each with why."""
+    if not rows:
+        return "No name falls by what was found."
+    told = [f"{cell(shorten(row.name, 40))} ({cell(_why_it_falls(entries[row.name]))})" for row in rows[:_MOST_TOLD]]
+    more = [plural(len(rows) - _MOST_TOLD, "more name")] if len(rows) > _MOST_TOLD else []
+    return f"Strike, or ask about first: {'; '.join([*told, *more])}."
+
+
+def _why_it_falls(entry: NameEntry) -> str:
+    """The marks that bar a name, and what an office may refuse it for."""
+    marks = [shorten(found.mark.text, 40) for found in matters(entry) if found.knockout]
+    unknown = any(isinstance(found.goods, NotChecked) for found in matters(entry) if found.knockout)
+    goods = "the goods could not be compared" if unknown else ""
+    told = [", ".join(filter(None, (f"knockout: {some(marks)}", goods)))] if marks else []
+    own = _finding(entry, "distinctiveness")
+    if own.bars:
+        told.append(f"{own.title}: {own.evidence}")
+    return "; ".join(told)
+
+
+def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> Iterable[str]:
+    """What an adviser, the maker or an office has to look at yet: the names that are neither struck nor free, what was
+    not checked, and which registers were not searched."""
+    kept = [row for row in order if row.group < BARRED]
+    for level, words in ((Level.SERIOUS, "Serious until an adviser has looked"), (Level.LOOK, "To look closer at")):
+        those = [entries[row.name] for row in kept if row.group == level]
+        names = [f"{cell(shorten(entry.name, 40))} ({cell(_why(entry))})" for entry in those]
+        more = [plural(len(names) - _MOST_TOLD, "more name")] if len(names) > _MOST_TOLD else []
+        if names:
+            yield f"{words}: {'; '.join([*names[:_MOST_TOLD], *more])}."
+    unjudged = [row.name for row in kept if unread(entries[row.name].distinctiveness)]
+    if unjudged:
+        yield f"What it is for the goods could not be judged, so it may be refused for that: {_few(unjudged)}."
+    yield from _skipped(report)
+    missing = unsearched_markets(report)
+    if missing:
+        yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
+    unasked = [entry for entry in report.names if _finding(entry, "addresses").title == UNASKED or _poor_fit(entry)]
+    if unasked:
+        yield "Whether a domain or handle is free was not looked up."
+
+
+def _why(entry: NameEntry) -> str:
+    """What the worst finding of a name is about: the mark, or the evidence."""
+    found = worst(entry)
+    if found.level < Level.LOOK:  # it is open for what was not checked
+        lacking = (CHECKS[one.check].lower() for one in findings(entry) if one.level is Level.NOT_CHECKED)
+        return f"not checked: {some(lacking)}"
+    return shorten(matters(entry)[0].mark.text, 40) if found.check == "marks" else found.evidence
+
+
+def _poor_fit(entry: NameEntry) -> bool:
+    return _finding(entry, "addresses").evidence.endswith(UNASKED)
+
+
+def _skipped(report: Report) -> Iterable[str]:
+    """Which checks were not made, and for which names, told together where the names are the same."""
+    lacking: dict[tuple[str, ...], list[str]] = {}
+    for at, check in enumerate(CHECKS):
+        names = tuple(entry.name for entry in report.names if findings(entry)[at].level is Level.NOT_CHECKED)
+        if names:
+            lacking.setdefault(names, []).append(CHECKS[check].lower())
+    for names, checks in lacking.items():
+        whom = "every name" if len(names) == len(report.names) else _few(names)
+        yield f"Not checked for {whom}: {some(checks)}."
+    spoken = {one.check for entry in report.names for one in entry.not_checked if one.check.startswith("readings in ")}
+    if spoken:
+        yield f"Not read: {some(one.removeprefix('readings in ') for one in sorted(spoken))}."
+
+
+def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
+    """Which name stands first, or that none does: a serious finding is never passed over."""
+    first = order[0]
+    if first.group >= Level.SERIOUS:
+        return "No name can be put first: something serious stands against each."
+    if first.flaw:
+        return "No name can be put first: each may be refused for what it is, or something serious stands against it."
+    rest = [row for row in order if row.group == first.group and row.grave == first.grave and not row.flaw]
+    entry = entries[first.name]
+    told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entry)}.{_but(entry)}"
+    if len(rest) > 1 and places(report)[first.name] != (1, 1):
+        told += f" {_few([row.name for row in rest[1:]])} came as far; other weights would put another of them first."
+    return told
+
+
+def _but(entry: NameEntry) -> str:
+    """What keeps a name that stands first from being told as clean, as a further sentence; "" where nothing does."""
+    found = entry.distinctiveness
+    if isinstance(found, NotChecked):
+        return " But what it is for the goods was not checked."
+    where = [word for word in entry.words if any(one.startswith(f'"{word}": geographic') for one in found.reasons)]
+    told = some(f'"{cell(word)}"' for word in where)
+    return f" But {told} names a place: others from there may use it, and it may mislead." if where else ""
+
+
+def _finding(entry: NameEntry, check: str) -> Finding:
+    """What one of the checks found of a name."""
+    return next(found for found in findings(entry) if found.check == check)
+
+
+def _changed(changes: Changes) -> Iterable[str]:
+    """How much has changed, by kind."""
+    kinds = Counter(change.kind for change in changes.found)
+    told = some(f"{kind} ({count})" for kind, count in kinds.items())
+    yield f"Since the report of {cell(changes.since)}: {told or 'no change'}."
+
+
+def _few(names: Sequence[str]) -> str:
+    """Some names in words; many are counted."""
+    if len(names) > _MOST_TOLD:
+        return plural(len(names), "name")
+    return some(cell(shorten(name, 40)) for name in names)
+
+
+def _glance(report: Report) -> Iterable[str]:
+    yield "## Shortlist at a glance"
+    yield (
+        "Least against it first. *Nothing found*: the check was made, and nothing reached the line from which it is "
+        f"worth a look; of pairs of marks that tribunals held too alike about {MISSED} stays below it. *Not checked*: "
+        f"it was not made. *{LIKELY_REFUSED.capitalize()}*: an office may well refuse it for what it is, and decides. "
+        "Numbers from 0 to 1: closeness to the mark (1 = identical), distinctiveness, and fit as an address by length "
+        "and spelling (1 = best)."
+    )
+    entries = {entry.name: entry for entry in report.names}
+    rows = []
+    for row in standings(report):
+        entry = entries[row.name]
+        told = [found.words for found in findings(entry)]
+        unjudged = isinstance(entry.distinctiveness, NotChecked) and unread(entry.distinctiveness)
+        rows.append((shorten(entry.name, 60), worst_title(entry) + ("; not all checked" if unjudged else ""), *told))
+    yield table(("Name", "Worst finding", *CHECKS.values()), rows)
