@@ -37,6 +37,8 @@ _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 UNASKED = "not looked up"
 """What is said of addresses that nobody was asked about."""
 
+_LAW_UNKNOWN = "known here"
+"""How the law of a market on a sign ends that no table has."""
 _MOST_NAMED = 2  # further marks that are named with the gravest; the rest are counted
 _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at closer, or minor (common practice, no source)
 
@@ -198,8 +200,10 @@ _FREE = ("suggestive", "arbitrary", "fanciful")
 
 
 def _kept(part: Distinctiveness) -> str:
-    """That the law bars a name, and where, if not in every market."""
-    return part.shown + (f" in {some(part.barred_in)}" if part.barred_in else "")
+    """That the law bars a name, and where, if not in every market; where it is not known here that is not checked."""
+    unknown = [law.partition(":")[0] for law in part.laws if law.endswith(_LAW_UNKNOWN)]
+    ask = f", not checked in {some(unknown)}" if unknown and part.barred_in else ""
+    return part.shown + (f" in {some(part.barred_in)}" if part.barred_in else "") + ask
 
 
 def holds_a_kept_sign(entry: NameEntry) -> bool:

@@ -86,7 +86,8 @@ def _found(report: Report, order: Sequence[Standing]) -> str:
     ]
     free = [row.name for row in order if row.group < Level.LOOK]
     against = "has nothing graver than minor" if len(free) == 1 else "have nothing graver than minor"
-    told.append(f"{len(free)} {against} ({_few(free)})" if free else "none is free of such findings")
+    if free or len(order) > 1:
+        told.append(f"{len(free)} {against} ({_few(free)})" if free else "none is free of such findings")
     were = "was" if len(order) == 1 else "were"
     return f"{plural(len(order), 'name')} {were} {compared}" + (f": {some(told)}." if order else ".")
 

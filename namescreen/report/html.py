@@ -16,7 +16,7 @@ from typing import Any
 from ..outcome import DISCLAIMER
 from .comparison import Changes
 from .figure import to_svg
-from .mark_tables import MARK_HEADS, REGISTER_HEADS
+from .mark_tables import MARK_HEADS
 from .markdown import to_markdown
 from .model import Report
 from .record import title_of
@@ -76,10 +76,8 @@ def _label_cells(tokens: Sequence[Any]) -> None:
             heads.append(_plain(tokens[at + 1]))
             token.attrSet("scope", "col")
         elif token.type == "thead_close" and table is not None:
-            if tuple(heads) == MARK_HEADS:
+            if tuple(heads[:2]) == MARK_HEADS[:2]:
                 table.attrSet("class", "marks")
-            elif heads[0] == REGISTER_HEADS[0]:
-                table.attrSet("class", "register")
         elif token.type == "td_open":
             token.attrSet("data-label", heads[column])
             column += 1

@@ -55,17 +55,17 @@ def test_a_surname_is_asked_about_as_one_s_own(report: Report) -> None:
 
 
 def test_a_place_with_no_serious_mark_is_not_told_as_clean(report: Report) -> None:
-    place = Distinctiveness("descriptive", 0.3, called="geographic")
-    names = (entry(name="Torvale", distinctiveness=place), entry(name="Duskfall", distinctiveness=Distinctiveness("fanciful", 0.9)))
+    place, coined = Distinctiveness("descriptive", 0.3, called="geographic"), Distinctiveness("fanciful", 0.9)
+    names = (entry(name="Torvale", distinctiveness=place), entry(name="Duskfall", distinctiveness=coined))
     short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
     assert "To look closer at: Torvale (geographic" in short
     assert "1 has nothing graver than minor (Duskfall)" in short
 
 
 def test_what_a_name_is_hides_no_mark_to_look_closer_at(report: Report) -> None:
-    place = Distinctiveness("descriptive", 0.3, called="geographic")
+    place, coined = Distinctiveness("descriptive", 0.3, called="geographic"), Distinctiveness("fanciful", 0.9)
     near = replace(close("TORVALLE", 0.55), concern=STEPS[1][0] + 0.01)
-    names = (entry(near, name="Torvale", distinctiveness=place), entry(name="Duskfall", distinctiveness=Distinctiveness("fanciful", 0.9)))
+    names = (entry(near, name="Torvale", distinctiveness=place), entry(name="Duskfall", distinctiveness=coined))
     short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
     assert "To look closer at: Torvale (TORVALLE" in short
     row = next(line for line in to_markdown(replace(report, names=names)).splitlines() if line.startswith("| Torvale"))
