@@ -11,6 +11,7 @@ from namescreen.tables import open_table
 from namescreen.text import Name, fold, split_closed_compound
 
 from ..lexicon.language_codes import COMPOUNDING, OTHER_SCRIPTS
+from ..lexicon.letter_patterns import alphabet, has_model
 from .inflection import prefixes, stem
 from .orthography import syllable_boundaries
 from .results import Reading
@@ -96,7 +97,7 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
     """The part is an unlucky word, or shares the stem of one."""
     met: set[str] = set()
     for word in spelled(part.letters):
-        if word.language in languages:
+        if word.language in languages and not _otherwise_marked(part.written, word):
             met.add(word.language)
             yield found(word, word.base_severity - _doubt(word, part), _how(word, part), part.where)
     if len(part.letters) < 4:
@@ -106,8 +107,23 @@ def _whole(part: Span, languages: frozenset[str]) -> Iterator[Reading]:
         for word in stemmed(shared, language) if len(shared) >= _STEM else ():
             if len(shared) == _STEM and _differ_by_ending(part.letters, fold(word.form), shared):
                 continue
+            if _otherwise_marked(part.written, word):
+                continue
             # A shared stem may carry another meaning (pollo, polla): only exact words are severe.
             yield found(word, word.base_severity - 1, "inflected", part.where)
+
+
+def _otherwise_marked(written: str, word: Unlucky) -> bool:
+    """Whether a name has a marked letter of the word's language (stål) where the word has the plain one (stal), so that
+    readers of it see another word. A name without such marks may have left them out."""
+    if written.isascii() or not has_model(word.language):
+        return False
+    own = alphabet(word.language)
+    form = unicodedata.normalize("NFC", word.form.lower())
+    return any(
+        not one.isascii() and one != other and one in own and fold(one) == fold(other)
+        for one, other in zip(written, form, strict=False)
+    )
 
 
 def _differ_by_ending(letters: str, others: str, stem: str) -> bool:
@@ -190,6 +206,8 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             breaks.add(middle)
             seen |= {(start, middle), (middle, start + len(part))}
     size = len(letters)
+    written = spans(name)[0].written if spans(name) else ""
+    written = written if len(written) == size else letters
     # A syllabic sign stands for several letters, a Chinese character for a word.
     least = 4 if letters.isascii() else 1 if any(script(letter) == "Han" for letter in letters) else 2
     for start in range(size - least + 1):
@@ -201,7 +219,7 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             ends = (start in breaks) + (end in breaks)
             if ends == 2 or (ends and end - start >= 6):
                 for word in spelled(letters[start:end]):
-                    if word.language in languages:
+                    if word.language in languages and not _otherwise_marked(written[start:end], word):
                         severity = _weight(word, letters, start, end, edges) - (ends < 2)
                         if (start, end) in seen:
                             severity = max(severity, word.base_severity - 1)

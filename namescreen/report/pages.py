@@ -147,13 +147,16 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
     far = [one for one in words_read(entry) if one.abroad]
     elsewhere = f" {_in_no_market(far)}" if far else ""
     bad = [one for one in words if one.severity]
-    shown = [*bad[:_MOST_READINGS], *words[len(bad) : len(bad) + _ORDINARY]]
-    if not shown:
-        yield f"{head} Nothing found.{elsewhere} {looked}".rstrip()
+    plain = [one for one in words if not one.severity and one.meaning]
+    if plain:
+        elsewhere = f" Ordinary there: {_in_words(plain)}.{elsewhere}"
+    if not bad:
+        yield f"{head} Nothing found against it.{elsewhere} {looked}".rstrip()
         return
-    more = len(words) - len(shown)
+    shown = bad[:_MOST_READINGS]
+    more = len(bad) - len(shown)
     rest = f" {plural(more, 'milder word')} left to the JSON form." if more > 0 else ""
-    yield f"{head} {plural(len(words), 'word')} found.{rest}{elsewhere} {looked}".rstrip()
+    yield f"{head} {plural(len(bad), 'word')} found that may be taken badly.{rest}{elsewhere} {looked}".rstrip()
     yield table(
         ("Language", "Word", "Meaning", "Kind", "Severity (0 to 3)", "How it matches"),
         [
@@ -172,11 +175,16 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
 
 def _in_no_market(far: Sequence[Reading]) -> str:
     """Bad words of languages that are none of the buyers', in a sentence."""
-    told = some(
+    return f"In languages of no market of yours, and nothing against the name here: {_in_words(far)}."
+
+
+def _in_words(readings: Sequence[Reading]) -> str:
+    """The first few words of other languages with their meanings."""
+    told = (
         f"{language_name(one.language)} {shorten(one.word, 40)} ({clauses(one.meaning or one.kind, 40)})"
-        for one in far[:_ORDINARY]
+        for one in readings[:_ORDINARY]
     )
-    return f"In languages of no market of yours, and nothing against the name here: {cell(told)}."
+    return cell(some(told))
 
 
 def _addresses(entry: NameEntry) -> Iterable[str]:

@@ -150,3 +150,18 @@ def test_what_a_sign_is_read_as_is_no_word_that_anyone_sees(name: str) -> None:
 @pytest.mark.parametrize(("name", "read"), [("Connecticut Soap", False), ("Connelida Soap", True)])
 def test_no_word_is_read_inside_the_name_of_a_known_place(name: str, read: bool) -> None:
     assert any(one.word == "conne" for one in met(name, "fr", match="inside")) is read
+
+
+@pytest.mark.parametrize(
+    ("name", "language", "word", "met"),
+    [
+        ("Stål", "sv", "stal", False),  # steel, and no theft
+        ("Stal", "sv", "stal", True),
+        ("Vargstål", "sv", "stal", False),
+        ("Stål", "de", "stal", False),
+        ("Pesö", "de", "peso", False),
+    ],
+)
+def test_a_marked_letter_of_the_language_makes_another_word(name: str, language: str, word: str, met: bool) -> None:
+    found = [one.word for one in readings(name, languages=[language], dictionaries=()) if one.severity]
+    assert (word in found) == met

@@ -104,10 +104,10 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
         assert own == [[*map(visible, cells[: len(rows[0])])] for cells in whole]
         further = [mark for one in marks_shown(entry) for mark in one.others[:3]]
         for row, mark in zip([row for row in rows[1:] if row not in own], further, strict=True):
-            cells = dict(zip(REGISTER_HEADS, map(visible, register_cells(mark)), strict=True))
-            assert row[0].startswith(cells["In the register"])
-            assert cells["Owner"] == "not stated" or cells["Owner"] in row[0]
-            assert len(rows[0]) < len(MARK_HEADS) or cells["Status"] in ("not stated", row[-1].split("; ")[0])
+            facts = dict(zip(REGISTER_HEADS, map(visible, register_cells(mark)), strict=True))
+            assert row[0].startswith(facts["In the register"])
+            assert facts["Owner"] == "not stated" or facts["Owner"] in row[0]
+            assert len(rows[0]) < len(MARK_HEADS) or facts["Status"] in ("not stated", row[-1].split("; ")[0])
     lists = next(rows for rows in found if rows[0][0] == "List")
     assert [row[0] for row in lists[1:]] == [visible(item.name) for item in either.lists]
     assert [row[-1] for row in lists[1:]] == [item.sha256 for item in either.lists]
