@@ -12,9 +12,10 @@ import typer
 from namescreen.errors import InputError, Problem
 from namescreen.plain_text import cell, number, visible
 from namescreen.plain_text import width as columns
+from namescreen.policy import SAME_GOODS
 
 from .inputs import file_not_name
-from .options import FormatOption, make_app
+from .options import BriefOption, FormatOption, brief_with, make_app
 from .output import Column, Format, json_line, print_disclaimer, say_below, say_point, show, width
 
 if TYPE_CHECKING:
@@ -34,6 +35,10 @@ WORDS = (
     Column("meaning", "meaning", right=True),
 )
 GAP = "·"
+NO_PAST_CASES = (
+    "How often pairs this close were held too alike is known for the same or close goods only, and says nothing of "
+    "these."
+)
 
 
 @app.command(
@@ -48,11 +53,12 @@ def compare(
         str | None, typer.Option("--mark-goods", help="The goods of the mark, in plain words.")
     ] = None,
     form: FormatOption = Format.table,
+    brief: BriefOption = None,
 ) -> None:
     """Compare two names by eye, ear and meaning, and show what each number rests on.
 
-    Closeness is from 0 to 1, where 1 is identical. With --goods, words that merely describe the goods count
-    less. With --mark-goods too it is told how related the goods are, which no closeness counts.
+    Closeness is from 0 to 1, where 1 is identical. With --goods, or those of a brief, words that merely describe the
+    goods count less. With --mark-goods too it is told how related the goods are, which no closeness counts.
     """
     from namescreen.closeness import compare as closeness_of
     from namescreen.closeness import explain, without_meaning
@@ -67,6 +73,7 @@ def compare(
             raise InputError(Problem(f"{text[:40]!r} has no letters or digits", "There is nothing to compare"))
         if len(text) > MAX_LENGTH:
             raise InputError(Problem(f"a name has {len(text):,} characters", f"At most {MAX_LENGTH} are compared"))
+    goods = goods if goods is not None or brief is None else brief_with(brief).goods or None
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
     written, other, found = as_readers_divide(name, mark, found, name_goods=goods)
     if goods and _is_coined(name, goods):
@@ -79,7 +86,7 @@ def compare(
     elif form is Format.csv:
         show(_scores(found), SCORES, form)
     else:
-        _show((name, mark), (written, other), found, evidence, related[1] if related else "", form)
+        _show((name, mark), (written, other), found, evidence, related, form)
     print_disclaimer(form)
 
 
@@ -130,7 +137,7 @@ def _show(
     written: tuple[str, str],
     found: Closeness,
     evidence: Explanation,
-    related: str,
+    related: tuple[float | None, str] | None,
     form: Format,
 ) -> None:
     _head(" / ".join(names), form, level=2)
@@ -141,9 +148,10 @@ def _show(
             say_point(f"{name} is compared as {divided}: readers see these words in it.", form)
     for sentence in found.reasons:
         say_point(sentence, form)
-    if related:
-        say_point(related, form)
-    say_point(found.calibration.statement, form)
+    score, told = related or (None, "")
+    if told:
+        say_point(told, form)
+    say_point(found.calibration.statement if score is None or score >= SAME_GOODS else NO_PAST_CASES, form)
     _head("Letter by letter", form)
     _pairs(evidence.letters)
     if evidence.sounds:

@@ -7,12 +7,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from namescreen.lexicon.language_codes import language_name
 from namescreen.outcome import NotChecked
-from namescreen.plain_text import cell, in_one_sentence, number, plural, shorten, some
-from namescreen.policy import OTHER_GOODS, SAME_GOODS, SOLD_TOGETHER, Level
+from namescreen.plain_text import cell, in_one_sentence, number, shorten, some
+from namescreen.policy import Level
 
-from .output import BELOW, Column, Format, Row, print_disclaimer, say_below, say_point, show, width
+from .mark_rows import below, mark_row, of_the_whole, standing
+from .output import Column, Format, Row, print_disclaimer, say_below, say_point, show
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
@@ -51,8 +51,6 @@ CSV = tuple(
     )
 )  # fmt: skip
 
-_ROOM_FOR_REMARKS = 64
-"""Columns from which remarks stand beside a mark; in a narrower terminal they stand below it."""
 _NEAREST = 3
 """Marks without a level that are named; JSON Lines and CSV have all."""
 
@@ -234,13 +232,13 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     ordered = [of[id(mark.mark)] for mark in matters(entry)]  # the report's order and choice
     shown = [of[id(mark.mark)] for mark in marks_shown(entry)]
     telling = ordered[0].level > Level.NOTHING
-    rows = [_mark_row(mark) for mark in shown]
+    rows = [mark_row(mark) for mark in shown]
     show(rows, [column for column in MARKS if column.key != "classes" or any(row["classes"] for row in rows)], form)
     if form is Format.markdown:
         sys.stdout.write("\n")
         for mark in shown:
-            if below := _below(mark):
-                say_point(f"{mark.mark.text}: {below}", form)
+            if told := below(mark):
+                say_point(f"{mark.mark.text}: {told}", form)
     heads = {level: f"also {level.words}" for level in sorted(Level, reverse=True) if level > Level.NOTHING}
     heads[Level.NOTHING] = "further off, below minor" if telling else "further off"
     for level, head in heads.items():
@@ -253,7 +251,7 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
         return
     gravest = ordered[0]
     for reason in gravest.closeness.reasons:
-        if reason not in _of_the_whole(gravest):  # else it stands under its mark
+        if reason not in of_the_whole(gravest):  # else it stands under its mark
             say_point(f"{gravest.mark.text}: {reason}", form)
     if gravest.level < Level.LOOK or gravest.translation:  # past pairs were of one language
         return
@@ -267,8 +265,8 @@ def _unknown_goods(close: CloseMark) -> bool:
 
 def _briefly(close: CloseMark) -> str:
     """A mark in a line whose head says its level."""
-    standing = _standing(close)
-    return f"{close.mark.text} ({number(close.closeness.overall)}{standing and f', {standing}'})"
+    milder = standing(close)
+    return f"{close.mark.text} ({number(close.closeness.overall)}{milder and f', {milder}'})"
 
 
 def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
@@ -298,78 +296,6 @@ def _head(text: str, form: Format) -> None:
     sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else "\n")
     if form is not Format.markdown:
         say_below(text, indent="")
-
-
-def _mark_row(close: CloseMark) -> Row:
-    related = close.goods_relatedness
-    narrow = width() < _ROOM_FOR_REMARKS
-    return {
-        "mark": close.mark.text,
-        "overall": close.closeness.overall,
-        "appearance": close.closeness.appearance,
-        "sound": close.closeness.sound,
-        "meaning": "coined" if isinstance(close.meaning, NotChecked) else close.meaning,
-        "goods": "?" if isinstance(related, NotChecked) else related.score,
-        "classes": ", ".join(map(str, close.mark.classes)),
-        "remark": "" if narrow else _remark(close),
-        "knockout": close.knockout,
-        BELOW: "; ".join(filter(None, (_remark(close) if narrow else "", _below(close)))),
-    }
-
-
-def _remark(close: CloseMark) -> str:
-    """What the reader should know of a mark first: its level, if it has one, and what makes it milder."""
-    level = "knockout" if close.knockout else close.level.words if close.level > Level.NOTHING else ""
-    return ", ".join(filter(None, (level, _standing(close))))
-
-
-def _standing(close: CloseMark) -> str:
-    """What makes a mark milder than its closeness, or near though it is not close; "" if nothing does."""
-    if close.knockout:
-        return "probably lapsed" if close.lapsed else ""
-    if close.renewable_until:
-        return f"can be renewed until {close.renewable_until}"
-    if close.mark.is_dead:
-        return "dead"
-    if close.lapsed:
-        return "probably lapsed"
-    if close.bites is False:
-        return "other markets"
-    if close.translation:
-        return f"the name in {language_name(close.translation)}"
-    related = close.goods_relatedness
-    if isinstance(related, NotChecked) or related.score >= SAME_GOODS:
-        return ""
-    return SOLD_TOGETHER if related.together else "other goods" if related.score < OTHER_GOODS else ""
-
-
-def _below(close: CloseMark) -> str:
-    """What is told under a mark: what it takes over or says in another language, and further marks of its words."""
-    return " ".join(filter(None, (*_of_the_whole(close), _of_these_words(close))))
-
-
-def _of_the_whole(close: CloseMark) -> tuple[str, ...]:
-    """The reasons that say which element is common, beside those of each aspect."""
-    told = ("Taken over ", "Compared without ", "In ")
-    return tuple(reason for reason in close.closeness.reasons if reason.startswith(told))
-
-
-def _of_these_words(close: CloseMark) -> str:
-    """How many more marks there are of these words, how many of them dead, in which classes, and in which further
-    markets they bite; "" if none."""
-    if not close.others:
-        return ""
-    classes = sorted({number for other in close.others for number in other.mark.classes})
-    ended = sum(other.mark.is_dead for other in close.others)
-    dead = "" if not ended else ", dead" if close.marks == 2 else f", {ended} of them dead"
-    more = f"and {plural(close.marks - 1, 'more mark')} of these words{dead}"
-    alike = ((close.others[place], some(markets)) for place, markets in close.elsewhere)
-    further = (("knockout" if one.knockout else one.level.words, markets) for one, markets in alike)
-    biting = "".join(f"; {level} in {markets}" for level, markets in further)
-    if not classes:
-        return more + biting
-    listed = f"{'class' if len(classes) == 1 else 'classes'} {', '.join(map(str, classes))}"
-    return f"{more}{':' if close.marks == len(close.others) + 1 else ', among them'} {listed}{biting}"
 
 
 def _distinctive(one: Screening, entry: NameEntry) -> str:

@@ -98,3 +98,20 @@ def test_how_related_the_goods_are_is_told_where_both_are_stated(run: Run, goods
     assert "Goods: " not in run(*command[:5]).stdout
     unread = run("compare", "Thymelow", "Timelo", "--goods", goods, "--mark-goods", "zzxq").stdout
     assert "Goods: not checked, because" in " ".join(unread.split())
+
+
+def test_past_cases_are_told_for_close_goods_only(run: Run) -> None:
+    """They are pairs for the same or close goods."""
+    ours = ("--goods", "handlebar bags for bicycles")
+    for theirs, told in (("tea towels", False), ("bicycle bags", True)):
+        done = run("compare", "Pillion", "Pillion", *ours, "--mark-goods", theirs)
+        words = " ".join(done.stdout.split())
+        assert ("Of decided pairs this close" in words) == told
+        assert ("says nothing of these" in words) != told
+
+
+def test_goods_come_from_a_brief(run: Run, tmp_path: Path) -> None:
+    brief = tmp_path / "brief.toml"
+    brief.write_text('goods = "herb planters"\n', "utf-8")
+    by_brief = run("compare", "Wickby Planter", "Torvo Planter", "--brief", str(brief)).stdout
+    assert by_brief == run("compare", "Wickby Planter", "Torvo Planter", "--goods", "herb planters").stdout
