@@ -16,8 +16,8 @@ class Proposal:
     stand among the ideas; `stem` what it shares with its near-duplicates; `sounds` how it is meant to be said
     (ARPAbet with stress; empty if only its spelling is known). `join` in [0, 1] says how cleanly its parts meet,
     `clear` in [0, 1] how easily readers recognise its sources. `original` is the familiar word or saying behind it, if
-    any, `heard` in [0, 1] how nearly that is still heard, and `behind` in [0, 1] how much it has to do with the brief
-    itself.
+    any, `heard` in [0, 1] how nearly that is still heard, `behind` in [0, 1] how much it has to do with the brief
+    itself, and `unmixed` in [0, 1] whether what is left of it shows no thing of another trade.
     """
 
     text: str
@@ -32,6 +32,7 @@ class Proposal:
     original: str = ""
     heard: float = 0.0
     behind: float = 0.0
+    unmixed: float = 1.0
 
     @property
     def letters(self) -> str:

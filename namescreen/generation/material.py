@@ -153,7 +153,7 @@ def best_pairs(
 
 def title(*words: str) -> str:
     """Words as a name is written: each with a capital, small words between in lower case."""
-    small = ("of", "and", "the", "on", "to", "in", "by", "a", "as", "for", "my", "or")
+    small = ("of", "and", "the", "on", "to", "in", "by", "a", "an", "as", "for", "my", "or")
     return " ".join(
         word if word in small and place else word[:1].upper() + word[1:] for place, word in enumerate(words)
     )

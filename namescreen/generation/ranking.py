@@ -18,6 +18,7 @@ from ..tables import open_table
 from ..text import fold, split_closed_compound
 from .brief_terms import BriefTerms, goods_words
 from .candidate import Proposal, form_of
+from .constructions.changed import kept
 from .ideas import Idea
 from .name_sounds import echo, rhythm, sayable, size, syllables
 from .purpose import MODIFIES, NAMED
@@ -36,7 +37,7 @@ PARTS = {
     "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
     "ware": "how surely it is about what the goods themselves are, or are for: 0 = about concepts alone, 1 = surely",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
-    "direct": "how far its sources are words of the brief itself: 0 = none, 1 = all, or one word of a saying",
+    "direct": "how far its sources are words of the brief, the goods' too: 0 = none, 1 = all, or one word of a saying",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how its sources pleased a blind reader for a subject of the brief: 1 = much, 0 = little, or not rated",
     "listed": "how it pleased that reader for the words of the brief together: 1 = for two concepts as well as can be",
@@ -55,6 +56,9 @@ PARTS = {
     "fresh": "how little worn its sources are: 0 = as common as any word, 1 = seldom met",
     "heard": "how nearly the familiar word or saying that was changed is heard; a middling 0.6 where none was",
     "behind": "how much the word or saying that was changed has to do with the brief itself; 0.3 where none was",
+    "kept": "how much of the word or saying that was changed is left as it was; 0.5 where none was",
+    "unmixed": "whether nothing is left of that saying that shows a thing of another trade; 0.5 where none was",
+    "plain": "how strongly its sources are associated with a word of the brief without their meaning being told",
     "saying": "how much of a whole was changed: 1 = a saying of four words or more, 0.2 = of two, 0 = nothing",
     "sayable": "how usual its letters and sounds are in English: 1 = as the commonest words, 0 = as no word",
     "length": "letters and syllables: 1 at four to nine letters and one to three syllables",
@@ -88,7 +92,6 @@ _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
 _THINGS = frozenset(f"noun.{name}" for name in ("artifact", "act", "food", "substance"))
 _TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
-_WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 Weights = Mapping[str, Mapping[str, float]]
 """The weight of each part, by form of name."""
 
@@ -140,6 +143,8 @@ class Judge:
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
         self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
+        self._plain: dict[str, float] = {}
+        self._terms = {term.word for term in brief_terms.terms}
         said = fold(goods).replace("-", " ").replace(",", " ").split()
         self._goods = frozenset(form for word in said for form in (word, *lexicon().bases(word)))
         self._own = {term.word for term in brief_terms.terms if term.is_concept or term.weight >= NAMED}
@@ -164,7 +169,7 @@ class Judge:
         associations = [self._of(source) for source in proposal.sources]
         words = [source.casefold() for source in proposal.sources]
         known = self._ideas.get(proposal.sources[0])
-        many = len(words) > 1
+        many, changed = len(words) > 1, proposal.construction == "changed"
         together = reduce(np.maximum, associations)
         ties = self._ties_of(known, associations[0]) if proposal.construction in WHOLE else together
         sense = self._brief_terms.relevance(together)
@@ -194,6 +199,9 @@ class Judge:
             "fresh": _mean(map(_fresh, words)),
             "heard": proposal.heard if proposal.original else _NO_ORIGINAL,
             "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
+            "kept": kept(proposal.text, proposal.original) if changed else 0.5,
+            "unmixed": proposal.unmixed if changed else 0.5,
+            "plain": _mean(map(self._plainly, words)) if many else 0.5,
             "saying": _WHOLE[min(4, len(proposal.original.replace("-", " ").split()))],
             "sayable": sayable(proposal),
             "length": size(len(proposal.letters), syllables(proposal), len(proposal.words)),
@@ -221,6 +229,12 @@ class Judge:
             found = self._associations[source] = self._brief_terms.of_word(source.casefold())
         return found
 
+    def _plainly(self, word: str) -> float:
+        found = self._plain.get(word)
+        if found is None:
+            found = self._plain[word] = float(self._brief_terms.of_word(word).max(initial=0.0))
+        return found
+
     def _told(self, proposal: Proposal, words: Sequence[str]) -> float:
         """How plainly it tells of the goods, 0 to 1: the most distinctive word carries a name, the others take away a
         part (TMEP 1209.01; common practice)."""
@@ -239,7 +253,7 @@ class Judge:
     def _direct(self, proposal: Proposal, words: Sequence[str]) -> float:
         if proposal.construction == "saying":
             return float(any(form in self._own for one in proposal.words for form in (one, *lexicon().bases(one))))
-        return _mean(float(word in self._own) for word in words)
+        return _mean(float(word in self._terms) for word in words)
 
     def _describes(self, word: str) -> float:
         known = self._described.get(word)
@@ -340,8 +354,7 @@ def _pleasant(text: str) -> float:
 
 
 def _fresh(text: str) -> float:
-    common = min(word(part).zipf for part in text.split())
-    return max(0.0, min(1.0, (_WORN - common) / (_WORN - _SELDOM)))
+    return max(word(part).fresh for part in text.split())
 
 
 @lru_cache(maxsize=64)

@@ -39,6 +39,7 @@ __all__ = [
 
 
 _BATCH = 200
+_WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +65,11 @@ class Word:
     def beats(self) -> int:
         """Its syllables."""
         return sum(map(is_vowel, self.sounds))
+
+    @property
+    def fresh(self) -> float:
+        """How little worn it is, in [0, 1]: 0 = as common as any word, 1 = seldom met."""
+        return max(0.0, min(1.0, (_WORN - self.zipf) / (_WORN - _SELDOM)))
 
     @property
     def domain(self) -> str:
