@@ -232,7 +232,7 @@ class Judge:
     def _plainly(self, word: str) -> float:
         found = self._plain.get(word)
         if found is None:
-            found = self._plain[word] = float(self._brief_terms.of_word(word).max(initial=0.0))
+            found = self._plain[word] = self._brief_terms.strongest(self._brief_terms.of_word(word))
         return found
 
     def _told(self, proposal: Proposal, words: Sequence[str]) -> float:
