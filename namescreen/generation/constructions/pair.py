@@ -2,13 +2,14 @@
 
 A compound names by its second word what its first narrows down (L. Bauer, English Word-Formation, 1983, ch. 7); joined
 by "and", two words of like weight stand side by side, as partners' names do. What makes one please was read from 674 of
-them for 36 briefs (wordlists/curated/read_made.csv): words whose tie to the brief needs no telling, one of them its own,
-a picture that pleases in any name; closed, a clean seam and a short second word; joined, the same first sound.
+them for 36 briefs (wordlists/curated/read_made.csv): words whose tie to the brief needs no telling, one of them the
+brief's own, a picture that pleases in any name; closed, a clean seam and a short second word; joined, the same first
+sound.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from functools import lru_cache
 from itertools import zip_longest
 from typing import NamedTuple
@@ -26,7 +27,7 @@ NAME = "pair"
 Form = Callable[[Idea, Idea], Proposal]
 _WORDS = 110  # of the best short words are paired
 _SAYS = 0.4  # the weight from which a word of the brief is paired
-_APART = 0.15  # how far two words must belong to different terms
+_APART = 0.3  # how far two words must belong to different terms
 _LONGEST = 11  # letters of a closed pair
 _SYLLABLES = 3
 _CLEAN = 0.5  # a seam less clean than this is left open
@@ -43,7 +44,8 @@ the others 3.4)."""
 
 class _Half(NamedTuple):
     """A word to be paired: how strongly it is associated with the brief, and how strongly by itself, whether it is the
-    brief's own, what its picture adds, and whether it is a creature."""
+    brief's own, what its picture adds, whether it is a creature, its syllables, and its `size`: fixed pairs put the
+    shorter word first, and of like length the commoner (W. Cooper and J. Ross, "World order", 1975)."""
 
     idea: Idea
     strong: float
@@ -51,20 +53,23 @@ class _Half(NamedTuple):
     own: bool
     charm: float
     creature: bool
+    beats: int
+    size: tuple[int, int, float, str]
 
 
 def propose(material: Material) -> Iterator[Proposal]:
     """Closed and joined pairs, those that, by the readings, are likeliest to please first."""
     ranked: dict[Form, list[tuple[float, Idea, Idea]]] = {closed: [], joined: []}
     halves = _halves(material)
+    others = [half for half in halves if not half.own]
     for own in (half for half in halves if half.own):
-        for other in halves:
-            if other.own or own.idea.word[:4] == other.idea.word[:4] or not _apart(own.idea, other.idea):
+        for other, apart in zip(others, _apart(own, others), strict=True):
+            if apart < _APART or own.idea.word[:4] == other.idea.word[:4]:
                 continue
             for a, b in ((own, other), (other, own)):
-                if _may_close(a.idea, b.idea, material):
+                if _may_close(a, b, material):
                     ranked[closed].append((_worth_closed(a, b), a.idea, b.idea))
-                if material.most_words > 2 and _shorter_first(a.idea.facts, b.idea.facts):
+                if material.most_words > 2 and a.size < b.size:
                     ranked[joined].append((_worth_joined(a, b), a.idea, b.idea))
     for entries in ranked.values():
         entries.sort(key=lambda entry: (-entry[0], entry[1].word, entry[2].word))
@@ -84,34 +89,42 @@ def _halves(material: Material) -> list[_Half]:
     others = [idea for idea in material.short if idea.kind not in ("concept", "goods") and idea.pos != "r"]
     found = [_half(material, idea, idea in own) for idea in (*own, *others)]
     found.sort(key=lambda half: (not half.own, -half.idea.weight * (1 + half.plain + half.charm), half.idea.word))
-    return found[: _WORDS]
+    return found[:_WORDS]
 
 
 def _half(material: Material, idea: Idea, own: bool) -> _Half:
     facts = idea.facts
     brief_terms = material.brief_terms
     plain = 1.0 if own else brief_terms.strongest(brief_terms.of_word(idea.word))
-    return _Half(idea, brief_terms.strongest(idea.associations), plain, own, facts.charm, facts.domain == "noun.animal")
+    return _Half(idea, brief_terms.strongest(idea.associations), plain, own, facts.charm, facts.domain == "noun.animal",
+                 facts.beats, (facts.beats, len(facts.text), -facts.zipf, facts.text))  # fmt: skip
 
 
-def _apart(one: Idea, other: Idea) -> bool:
-    """Whether two words belong to different terms; two words for one thing say it twice."""
-    shared = float(one.associations.clip(max=other.associations).max(initial=0.0))
-    weaker = min(float(one.associations.max(initial=0.0)), float(other.associations.max(initial=0.0)))
-    return weaker > 0 and 1 - shared / weaker >= _APART
+def _apart(own: _Half, others: Sequence[_Half]) -> list[float]:
+    """How far each of the others belongs to other terms than a word of the brief, 0 to 1; two words for one thing say
+    it twice."""
+    import numpy as np
+
+    if not others:
+        return []
+    associations = np.array([other.idea.associations for other in others])
+    shared = np.minimum(associations, own.idea.associations).max(axis=1)
+    weaker = np.minimum(associations.max(axis=1), own.idea.associations.max())
+    return [float(one) for one in 1 - shared / np.maximum(weaker, 1e-6)]
 
 
-def _may_close(a: Idea, b: Idea, material: Material) -> bool:
-    if b.pos != "n" or a.facts.beats + b.facts.beats > _SYLLABLES:
+def _may_close(a: _Half, b: _Half, material: Material) -> bool:
+    first, second = a.idea.word, b.idea.word
+    if a.beats + b.beats > _SYLLABLES or len(first) + len(second) > min(_LONGEST, material.most_letters):
         return False
-    return len(a.word) + len(b.word) <= min(_LONGEST, material.most_letters) and seam(a.word, b.word) >= _CLEAN
+    return b.idea.pos == "n" and seam(first, second) >= _CLEAN
 
 
 def _worth_closed(a: _Half, b: _Half) -> float:
     return (
-        _STRONG * min(a.strong, b.strong) + _PLAIN * _mean(a.plain, b.plain) + _CHARM * _mean(a.charm, b.charm) + _CREATURE * _mean(a.creature, b.creature)
-        + _SEAM * seam(a.idea.word, b.idea.word) + _PLACE * places(a.idea.facts, b.idea.facts)
-        + _ONE_BEAT * (b.idea.facts.beats == 1)
+        _STRONG * min(a.strong, b.strong) + _PLAIN * _mean(a.plain, b.plain) + _CHARM * _mean(a.charm, b.charm)
+        + _CREATURE * _mean(a.creature, b.creature) + _SEAM * seam(a.idea.word, b.idea.word)
+        + _PLACE * places(a.idea.facts, b.idea.facts) + _ONE_BEAT * (b.beats == 1)
     )  # fmt: skip
 
 
@@ -148,23 +161,13 @@ def joined(a: Idea, b: Idea) -> Proposal:
     )  # fmt: skip
 
 
-def _shorter_first(one: Word, other: Word) -> bool:
-    """Fixed pairs put the shorter word first, and of like length the commoner (W. Cooper and J. Ross, "World order",
-    1975); the other order is not offered."""
-    return _size(one) < _size(other)
-
-
-@lru_cache(maxsize=1 << 10)
-def _size(one: Word) -> tuple[int, int, float, str]:
-    return one.beats, len(one.text), -one.zipf, one.text
-
-
 def places(first: Word, second: Word) -> float:
     """How well two words stand in their places when closed up, in [0, 1], by our own judgement of single words: a short
     noun behind, said with less stress."""
     return _PLACES[("1" in first.places or not first.places) + 2 * ("2" in second.places)]
 
 
+@lru_cache(maxsize=1 << 13)
 def seam(first: str, second: str) -> float:
     """How cleanly two words join when closed up, 0 to 1: no doubled letter or sound, no heap of consonants or vowels,
     no two letters that read as one sound."""
