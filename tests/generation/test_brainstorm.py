@@ -131,8 +131,8 @@ def test_taste_moves_the_words(studio: Brief) -> None:
         return sum(word in candidate.sources for candidate in found)
 
     plain = brainstorm(studio, limit=40, constructions=("pair", "affix"))
-    fond = brainstorm(studio, limit=40, constructions=("pair", "affix"), taste=Taste(words={"sip": 0.2, "clay": 2.0}))
-    assert share(fond, "clay") - share(fond, "sip") > share(plain, "clay") - share(plain, "sip")
+    fond = brainstorm(studio, limit=40, constructions=("pair", "affix"), taste=Taste(words={"sip": 2.0, "clay": 0.2}))
+    assert share(fond, "sip") - share(fond, "clay") > share(plain, "sip") - share(plain, "clay")
 
 
 def test_names_all_but_the_same_as_a_mark_are_left_out(studio: Brief, tmp_path: Path) -> None:

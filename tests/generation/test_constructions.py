@@ -8,7 +8,17 @@ import numpy as np
 import pytest
 
 from namescreen.generation.constructions import CONSTRUCTIONS
-from namescreen.generation.constructions.changed import changed, codes, familiarity, heard, slots, sound_keys
+from namescreen.generation.constructions.changed import (
+    Slot,
+    changed,
+    codes,
+    familiarity,
+    heard,
+    kept,
+    slots,
+    sound_keys,
+    unmixed,
+)  # fmt: skip
 from namescreen.generation.constructions.pair import seam
 from namescreen.generation.ideas import Idea, first_names
 from namescreen.generation.material import Material, best_pairs, title
@@ -99,3 +109,29 @@ def test_pairs_come_by_the_product_of_their_weights() -> None:
 def test_titles_keep_small_words_small() -> None:
     assert title("garden", "of", "fern") == "Garden of Fern"
     assert title("a", "fern") == "A Fern"
+
+
+def test_what_is_kept_of_an_original_is_more_the_less_is_changed() -> None:
+    assert kept("through thyme and thin", "through thick and thin") > kept("thymes", "times") >= 0
+    assert kept("herb and soul", "heart and soul") > kept("herb garden", "roof garden")
+
+
+def test_what_is_left_of_a_saying_may_show_another_trade(material: Material) -> None:
+    assert unmixed(material.brief_terms, "and honey") < unmixed(material.brief_terms, "through and")
+
+
+def test_a_changed_saying_holds_a_word_of_the_brief_and_the_article_that_goes_with_it(material: Material) -> None:
+    told = {term.word for term in material.brief_terms.terms}
+    first = list(islice(CONSTRUCTIONS["changed"](material), 10))
+    assert sum(one.sources[0] in told for one in first) >= 8
+    slot = Slot("break a leg", "break a ", "leg", "", "", True, 0)
+    egg = Idea("egg", "goods", "", np.ones(1, np.float32), "egg", 0.2)
+    assert changed(egg, slot).text == "Break an Egg"
+
+
+def test_a_pair_holds_a_word_of_the_brief_and_joined_ones_mostly_begin_alike(material: Material) -> None:
+    told = {term.word for term in material.brief_terms.terms}
+    first = list(islice(CONSTRUCTIONS["pair"](material), 40))
+    assert all(told & {*one.sources} for one in first)
+    joined = [one for one in first if " & " in one.text][:10]
+    assert sum(sounds_of(one.sources[0])[0] == sounds_of(one.sources[1])[0] for one in joined) > len(joined) / 2
