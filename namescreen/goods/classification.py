@@ -19,7 +19,7 @@ from ..text import parse
 from .broader import layers_above, leading_senses, names_above, names_of
 from .nice import CLASSES
 from .wording import in_english
-from .words import base_form
+from .words import base_form, known_as
 
 __all__ = [
     "STEP", "ZERO", "ClassGuess", "chance_of_one_class", "classes", "features", "guesses", "likely_classes",
@@ -213,7 +213,7 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
     of classes 18 and 29): to sell the goods of others is in class 35, what is downloaded is in class 9, clothing for
     animals is in class 18, what is adapted for one thing goes with that thing, and fruits and vegetables that are
     preserved, frozen, dried or cooked are in class 29."""
-    found = _as_made(text, weights)
+    found = _as_known(text, weights) or _as_made(text, weights)
     if found and (sold := _RETAIL.search(text)):
         return _moved(found, {SELLING: 1.0}, f'"{sold[0]}"')
     if found and _DOWNLOADED.search(text) and not _SERVICE.search(text):
@@ -231,6 +231,16 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         if leading in TAKES_ITS_PARTS and whole[leading] >= 0.5:
             return _moved(found, whole, f'"for {adapted[2]}"')
     return found
+
+
+def _as_known(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
+    """The chances of a ware with a name that nothing here knows, by what it is taken to be (earbud: earpiece); empty if
+    that is known, or not told."""
+    head = _head(text.lower())
+    other = known_as(head)
+    as_other = re.sub(rf"\b{re.escape(head)}(?:e?s)?\b", other, text.lower()) if other else text
+    found = _as_made(as_other, weights) if as_other != text else {}
+    return {number: (chance, f'"{head}", taken as "{other}"') for number, (chance, _) in found.items()}
 
 
 def _as_made(text: str, weights: Weights) -> dict[int, tuple[float, str]]:

@@ -49,6 +49,9 @@ _STUFF = frozenset(("matter", "toiletry", "coating"))
 _IN_FORM = frozenset("bar stick powder liquid block brick tablet capsule cube flake solid loose pressed".split())
 """In which form a stuff comes, where that stands before it: block cheese. Ours."""
 
+_OF_ALL = frozenset("household domestic ornamental decorative general various fitted hand manual natural".split())
+"""What lists say of goods that leaves hardly any of them out: household bowls, natural honey. Ours; from the wording of
+goods lists, from memory."""
 STUFFS = frozenset(
     "fabric,yarn,fiber,plant fiber,leather,animal skin,wood,wickerwork,paper,plastic,rubber,wax,ceramic,ceramic ware,"
     "enamel,glass,metal,metallic element,alloy,rock,stone,gem,jewel,bone".split(",")
@@ -217,7 +220,8 @@ def _is_met(word: str, said: Iterable[str]) -> bool:
     """Whether one of the words `said` of goods says as much as `word`, which may be several words: a collar for a dog
     is one for an animal, and for household pets."""
     word = MADE_OF.get(word, word)
-    return any(word == one or _is_broader(word, one) for one in (MADE_OF.get(one, one) for one in said))
+    told = (MADE_OF.get(one, one) for one in said)
+    return word in _OF_ALL or any(word == one or _is_broader(word, one) for one in told)
 
 
 def _is_called(item: Item, terms: frozenset[str]) -> bool:

@@ -29,6 +29,8 @@ LEAST_FITTING = 0.05
 PROBABLY = 0.5
 """The chance of one class from which two sorts of a thing, listed for two markets, are both held to be that thing; of
 one market the lists tell its sorts apart. Ours, not fitted."""
+ONE_NAME = 0.1
+"""The chance of one class below which goods of one last word are other things of that name (bowling pins)."""
 STEPS = 2
 """How many steps up WordNet's broader terms are looked for in the list."""
 
@@ -112,8 +114,9 @@ def ties(one: Item, other: Item) -> Mapping[str, float] | None:
     if one.head == other.head and one.modifiers and other.modifiers and not mine & theirs:
         by_name = any(_listed(" ".join((*item.modifiers, item.head))) for item in (one, other))
         parted = not _markets(mine).isdisjoint(_markets(theirs))
-        unparted = not parted and chance_of_one_class(one.text, other.text) >= PROBABLY
-        apart = by_name and not unparted  # a table knife is a knife too, a garden hose no hosiery
+        likely = chance_of_one_class(one.text, other.text)
+        unparted = not parted and likely >= PROBABLY
+        apart = likely < ONE_NAME or (by_name and not unparted)  # a table knife is a knife, a garden hose no hosiery
         held = frozenset() if apart else _listed(one.head)  # pipes of steel and of plastic, whatever else a pipe is
         mine, theirs = mine | (held & theirs), theirs | (held & mine)
     markets, others = _markets(mine), _markets(theirs)
@@ -150,8 +153,9 @@ def _is_accessory(item: Item) -> bool:
     if not item.modifiers or is_listed(item):
         return False
     words = (*item.modifiers, item.head)
-    own = any(_listed(" ".join(words[at:])) for at in range(len(words)))
-    return item.head in OF_MANY_KINDS or (not own and bool(_listed(" ".join(item.modifiers))))
+    if any(_listed(" ".join(words[at:])) for at in range(len(words) - 1)):  # printed board games
+        return False
+    return item.head in OF_MANY_KINDS or (not _listed(item.head) and bool(_listed(" ".join(item.modifiers))))
 
 
 @lru_cache(maxsize=1 << 13)

@@ -56,7 +56,7 @@ _MADE = _words("of from in")
 _MATERIALS = frozenset(("material", "fabric", "ceramic ware", "metallic element"))
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
-_NOT_THESE = re.compile(r"\b(?:other than|except|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
+_NOT_THESE = re.compile(r"\b(?:other than|except(?:ing)?|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
 """What goods are not says nothing of what they are."""
 _BEING = re.compile(r"\s+\bbeing\b.*$", re.IGNORECASE)
 """What goods are besides (caps being headwear) is no other goods: the wording of offices."""
@@ -68,6 +68,11 @@ _FOR_ALL = re.compile(
 _ADAPTED = re.compile(r"\s+(?:specially |specifically )?adapted for\s+(?P<what>[^,;]+)$", re.IGNORECASE)
 _LISTS = re.compile(r"[;\n]")
 _HAS_PURPOSE = re.compile(r"\bfor\b", re.IGNORECASE)
+_QUALIFIES = re.compile(r"(?:other than|except(?:ing)?|excluding|for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
+"""How what is said of the goods before a comma begins, and no further goods: castors, not of metal, for furniture."""
+_HOW = re.compile(r"[\w'’]+-\w+(?:ed|en|wn|ut|de)$", re.IGNORECASE)
+"""A compound participle, which says how the goods before a comma work or are made: tools, hand-operated."""
+_NEGATED = re.compile(r"not ", re.IGNORECASE)
 _BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
 
@@ -120,7 +125,29 @@ def _with_last(listed: str) -> list[str]:
     ends = _ADAPTED.search(listed)
     if ends:
         return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])
-    return _completed(_of_materials([part.strip() for part in _BETWEEN.split(listed)]))
+    return _completed(_of_materials(_with_qualifiers([part.strip() for part in _BETWEEN.split(listed)])))
+
+
+def _with_qualifiers(parts: list[str]) -> list[str]:
+    """Items with what is said of them after a comma (castors, not of metal, for furniture; tools, hand-operated); what
+    they are not is left out."""
+    found: list[str] = []
+    for part in parts:
+        if found and found[-1] and _NEGATED.match(part):
+            continue
+        if found and found[-1] and (_QUALIFIES.match(part) or _HOW.fullmatch(part) or _is_only_said(part)):
+            found[-1] += f" for {part}" if _HOW.fullmatch(part) or _is_only_said(part) else f" {part}"
+        else:
+            found.append(part)
+    return found
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_only_said(part: str) -> bool:
+    """Whether a part of a list is one word that only says of what kind goods are: infusions, medicinal."""
+    word = part.lower()
+    senses = lexicon().senses(word, labelled=False) if word.isalpha() else ()
+    return bool(senses) and all(sense.pos == "a" for sense in senses) and not _is_participle(word)
 
 
 def _of_materials(parts: list[str]) -> list[str]:
@@ -233,7 +260,16 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
         whole = open_table("goods_groups.tsv").get(f"{before[-1]} {word}")
         if whole and whole != open_table("goods_groups.tsv").get(before[-1]):
             return False  # building material is no building, a jewellery box no jewellery, but a tea blend tea
+    if before and word == "box" and not _is_eaten(before[-1]):
+        return False  # a ring box is no ring, but a box of chocolates may be called a chocolate box
     return bool(before and is_noun(before[-1])) or not last
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_eaten(word: str) -> bool:
+    """Whether a word is first of all food or drink."""
+    named = (names_above(sense) for sense, _ in leading_senses(word, 1))
+    return any(not names.isdisjoint(("food", "foodstuff", "beverage")) for names in named)
 
 
 def _is_portion(word: str, before: list[str]) -> bool:

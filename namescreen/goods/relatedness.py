@@ -11,10 +11,11 @@ from functools import cache, lru_cache
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
 from ..tables import open_table
-from .broader import leading_senses
-from .classification import classes
-from .covering import comes_in_portions, covers, made_otherwise, one_ware
-from .groups import groups_of, ties
+from .broader import leading_senses, names_above
+from .classification import chance_of_one_class, classes
+from .covering import INSTEAD, comes_in_portions, covers, made_otherwise, one_ware
+from .fields import fields_of
+from .groups import ONE_NAME, groups_of, ties
 from .labels import said_alike
 from .phrases import Item, items
 from .wording import in_english, not_read, remark
@@ -29,6 +30,8 @@ SYNONYM = 0.85
 """Closeness in meaning from which two words are one and the same to buyers (carpet, rug)."""
 SAME_HEAD = 0.7
 """Closeness of two kinds of one thing (dog food, cat food), where nothing more is known."""
+SAME_NAME = 0.3
+"""The same for other things of one name: collars of shirts and of dogs. Ours, not fitted."""
 COVERS = 0.5
 """How surely one side must cover the other for the reasons to say so, and for stated classes not to tell them apart."""
 SENSES = 4
@@ -47,6 +50,11 @@ BY_CLASS_ALONE = 0.45
 (EUTMR Article 33(7)). Ours, not fitted."""
 TOGETHER = frozenset(("one range", "one market", "used together"))
 """The ties of goods that are sold or used with one another, and do not take each other's place."""
+FOR_IT = 0.2
+"""The least score of goods of which one is called after the other that it is for: complementary (Canon, C-39/97), a low
+grade. Ours, not fitted."""
+SERVING = frozenset(("container", "implement", "utensil", "device", "dish"))
+"""What WordNet calls things that hold other goods or work on them."""
 LEAST_TOGETHER = 0.3
 """The score from which such a tie is told: what is known to come from one hand only now and then is not."""
 TIES = {
@@ -162,6 +170,9 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     one_thing = one.head == other.head and not set(one.modifiers).isdisjoint(other.modifiers)
     if (one_thing or told["covers"] >= COVERS) and stated_one and stated_other:  # 15 USC 1112
         score = max(score, score_of(all_evidence(one, other), _weights()))
+    is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
+    if is_for and (_is_plainly_for(one, other) or _is_plainly_for(other, one)):
+        score = max(score, FOR_IT)
     if not score:
         return Relatedness(0.0)
     in_one_class = not stated_one or not stated_other or bool(set(stated_one) & set(stated_other))
@@ -180,7 +191,6 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     elif told["said alike"] >= MUCH:
         reasons.append("labels and shops say much the same of both")
     tie = next((name for name, value in (ties(one, other) or {}).items() if value and name in TIES), "")
-    is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
     if is_for:
         reasons.append("by its name one is for the other")
     if tie:
@@ -194,6 +204,14 @@ def _is_for(one: Item, other: Item) -> bool:
     they hold (tomato sauce)."""
     named = other.head in one.modifiers and one.head != other.head
     return named and not one.dealing and not comes_in_portions(one.head)
+
+
+def _is_plainly_for(one: Item, other: Item) -> bool:
+    """Whether its name says no more than what a thing is for: it is no entry of its own, unless for what holds or works
+    on the other (a honey dipper, a butter dish, no coffee table)."""
+    named = leading_senses(f"{other.head} {one.head}", 1)
+    of_own = any(names_above(sense).isdisjoint(SERVING) for sense, _ in named)
+    return one.modifiers[-1:] == (other.head,) and not of_own
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
@@ -230,7 +248,7 @@ def untied(found: Mapping[str, float]) -> dict[str, float]:
 def _by_words(one: Item, other: Item) -> Mapping[str, float]:
     """What the words of two items say, each in [0, 1]: whether one covers the other, whether it would but for a service
     that deals in it, how much the words belong together, and whether labels say the same of both."""
-    near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else SAME_HEAD
+    near = lexicon().closeness(one.head, other.head) or 0.0 if one.head != other.head else _of_one_head(one, other)
     chosen = bool(one.modifiers) and _one_sense(one, other)
     same = set(one.modifiers) == set(other.modifiers) and (near >= SYNONYM or chosen)
     covered = max(covers(one, other), covers(other, one), float(same))
@@ -243,8 +261,20 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
         "words": max(near, _associated(one, other)),
         "said alike": said_alike(one, other),
         "made otherwise": float(made_otherwise(one, other)),
+        "one field": float(_serve_one_field(one, other)),
         "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
     }
+
+
+def _serve_one_field(one: Item, other: Item) -> bool:
+    """Whether both are for one field of use: bells and mounts for bicycles. What only takes a thing's place is not."""
+    alike = INSTEAD.isdisjoint({*one.modifiers} ^ {*other.modifiers})
+    return alike and not fields_of(one).isdisjoint(fields_of(other))
+
+
+def _of_one_head(one: Item, other: Item) -> float:
+    """How close two kinds of one thing are; less where their classes say that they only share its name."""
+    return SAME_HEAD if chance_of_one_class(one.text, other.text) >= ONE_NAME else SAME_NAME
 
 
 def _one_sense(one: Item, other: Item) -> bool:

@@ -17,7 +17,7 @@ from ..lexicon import Translation, association, kinds, languages, lexicon, trans
 from ..tables import open_table
 from ..text import fold, split_closed_compound
 from .trade_table import LABEL_LANGUAGES, LONGEST_TERM, RESPELT, LabelSense, is_said_in_english, label_senses
-from .words import base_form, is_noun, is_trade_word, without_possessives
+from .words import base_form, is_noun, is_trade_word, known_as, without_possessives
 
 __all__ = ["Wording", "in_english", "not_read", "remark", "small_words"]
 
@@ -36,15 +36,14 @@ RARE = 3.0
 NEAR, ONE_LANGUAGE = 0.6, 0.75
 """How much of an item a language must have, beside the one that has most of it, and of how many items, for a list to be
 in that language; set by hand, on real lists."""
-SEVERAL = "mul"
-"""The code of ISO 639-2 for many languages."""
-LONGEST_SHOWN = 60
+SEVERAL, LONGEST_SHOWN = "mul", 60
+"""The code of ISO 639-2 for many languages, and the most letters of goods that a remark shows."""
 
 _SMALL_WORDS = {
-    "de": "und:and oder:or von:of vom:of aus:of für:for zum:for zur:for mit:with ohne:without in:in der: "
-    "die: das: den:",
-    "fr": "et:and ou:or de:of des:of du:of d:of pour:for à:for au:for aux:for avec:with sans:without en:of le: "
-    "la: les: l:",
+    "de": "und:and oder:or von:of vom:of aus:of für:for zum:for zur:for mit:with ohne:without in:in der: die: das: "
+    "den:",
+    "fr": "et:and ou:or de:of des:of du:of d:of pour:for à:for au:for aux:for avec:with sans:without en:of le: la: "
+    "les: l:",
     "es": "y:and e:and o:or de:of del:of para:for con:with sin:without en:in el: la: los: las:",
     "it": "e:and ed:and o:or di:of del:of della:of dei:of delle:of d:of per:for da:for con:with senza:without in:of "
     "il: la: lo: i: gli: le: l:",
@@ -170,7 +169,9 @@ def _says_wares(words: tuple[tuple[str, str], ...], language: str) -> bool:
 
 def not_read(goods: str) -> str:
     """The remark on goods with no known word; "" if a word is known, or if there are no words."""
-    return "" if in_english(goods).understood else f'not read: "{_shown(goods)}" holds no word that is known here'
+    if in_english(goods).understood or any(known_as(word) for _, word in _words(goods)):
+        return ""
+    return f'not read: "{_shown(goods)}" holds no word that is known here'
 
 
 def remark(goods: str, languages: tuple[str, ...] = ()) -> str:
@@ -184,8 +185,7 @@ def remark(goods: str, languages: tuple[str, ...] = ()) -> str:
 
 
 def _shown(text: str) -> str:
-    text = " ".join(text.split())
-    return text if len(text) <= LONGEST_SHOWN else f"{text[:LONGEST_SHOWN].rstrip()} ..."
+    return text if len(text := " ".join(text.split())) <= LONGEST_SHOWN else f"{text[:LONGEST_SHOWN].rstrip()} ..."
 
 
 def _words(text: str) -> Iterator[tuple[str, str]]:

@@ -10,8 +10,10 @@ from ..lexicon import lexicon, zipf
 from ..lexicon.morphology import DETACHMENTS
 from ..tables import open_table
 from ..text import parse
+from ..text.inflection import other_number
+from ..text.segmentation import split_closed_compound
 
-__all__ = ["base_form", "is_noun", "is_trade_word", "plain_words", "runs", "without_possessives"]
+__all__ = ["base_form", "is_noun", "is_trade_word", "known_as", "plain_words", "runs", "without_possessives"]
 
 _POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
@@ -67,3 +69,17 @@ def is_noun(word: str) -> bool:
 def is_trade_word(word: str) -> bool:
     """Whether lists of goods use the word (matcha), in English."""
     return f"w:{base_form(word)}" in open_table("class_weights.tsv")
+
+
+@lru_cache(maxsize=1 << 12)
+def known_as(word: str) -> str:
+    """What a ware is taken to be of whose own name no dictionary knows: another or a broader name of it in the lists
+    (earbud: earpiece), or the two words that it is written of (woodburner: wood burner); "" if neither is known."""
+    base = base_form(word)
+    if lexicon().known(base) or is_trade_word(base):
+        return ""
+    rows = (open_table("broader_goods.tsv").get(one) or "" for one in (base, *sorted(other_number(base))))
+    names = (name for row in rows for name in row.split(",") if name)
+    other = next((name for name in names if all(map(lexicon().known, name.split()))), "")
+    parts = split_closed_compound(base, zipf)
+    return other or (" ".join(parts) if len(parts) == 2 and all(map(lexicon().known, parts)) else "")

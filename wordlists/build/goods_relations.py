@@ -10,7 +10,8 @@ class_pairs.tsv     "LOW HIGH" -> how closely offices tie two classes, 0 to 1: F
 goods_groups.tsv    term in base form -> the groups it stands in, MARKET|GROUP; *MARKET|GROUP -> groups used
                     together with it; =MARKET -> markets side by side with it; =range -> markets of one range;
                     =channel -> those where a service is the same thing by another channel; ~MARKET|GROUP -> the
-                    share of its terms in each class; from goods_groups.txt, goods_links.txt and goods_markets.txt
+                    share of its terms in each class; @WORD -> the fields of use it speaks of; from goods_groups.txt,
+                    goods_links.txt, goods_markets.txt and goods_fields.txt
 broader_goods.tsv   term in base form -> the broader terms that cover it, none for the broadest, and other names of the
                     same goods, from wordlists/curated/broader_goods.txt and same_goods.txt
 """
@@ -112,9 +113,19 @@ def goods_groups(groups: dict[str, set[str]]) -> bytes:
         linked[f"*{other}"].add(one)
     likely = {f"~{name}": _shares(counts) for name, counts in _classes_of_groups(groups).items()}
     markets = _markets({name.split("|")[0] for names in groups.values() for name in names})
-    rows = (groups | linked | likely | markets).items()
+    rows = (groups | linked | likely | markets | _fields()).items()
     told = ((key, names if isinstance(names, str) else ";".join(sorted(names))) for key, names in rows)
     return table_bytes("goods_groups", told)
+
+
+def _fields() -> dict[str, set[str]]:
+    """The fields of use that a word speaks of."""
+    found: dict[str, set[str]] = defaultdict(set)
+    for line in _lines("goods_fields.txt"):
+        field, words = line.split(": ")
+        for word in words.split():
+            found[f"@{' '.join(map(base_form, word.split('_')))}"].add(field)
+    return found
 
 
 def _shares(counts: Mapping[int, float]) -> str:
@@ -178,8 +189,9 @@ def main() -> None:
     )  # fmt: skip
     write_table(
         to, "goods_groups.tsv", goods_groups(groups),
-        source="wordlists/curated/goods_groups.txt and goods_links.txt, written for namescreen from memory of markets: "
-        "what serves one purpose, what comes from one trade, what is used together",
+        source="wordlists/curated/goods_groups.txt, goods_links.txt and goods_fields.txt, written for "
+        "namescreen from memory of markets: what serves one purpose, what comes from one trade, what is used together, "
+        "and in which field",
         version="1", licence="MIT, as namescreen", build=build,
     )  # fmt: skip
 

@@ -1,6 +1,6 @@
 """Fit the weights of goods/relatedness.py to graded pairs of goods. Writes wordlists/relatedness_weights.tsv.
 
-python wordlists/build/relatedness_weights.py [--pairs tests/published/related_goods.csv] [--to FOLDER]
+python wordlists/build/relatedness_weights.py [--pairs tests/published/related_goods*.csv ...] [--to FOLDER]
 
 A ridge regression of the grade (none 0, low 1, average 2, high 3, identical 4) on the evidence, apart for goods that
 the lists of groups tie and for others. The pairs are mostly of related goods, while two goods of a register seldom are:
@@ -28,10 +28,11 @@ from namescreen.goods.relatedness import FROM_ELSEWHERE, GRADES, UNTIED, all_evi
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
-PAIRS = HERE.parent / "tests" / "published" / "related_goods.csv"
+PUBLISHED = HERE.parent / "tests" / "published"
+PAIRS = (PUBLISHED / "related_goods.csv", PUBLISHED / "related_goods_makers.csv")
 DRAWN, SEED = 1500, 7
 """The more are drawn, the fewer goods put together by chance are found related; graded pairs rank alike."""
-IN_COMMON = ("covers", "words", "said alike", "for the other", "class", "claimed together")
+IN_COMMON = ("covers", "words", "said alike", "for the other", "one field", "class", "claimed together")
 """Evidence of which more never makes goods less related."""
 RIDGES = (0.5, 1.0, 2.0, 4.0)
 FOLDS = 10
@@ -82,7 +83,7 @@ def fitted(found: Evidence, grades: Floats, ridge: float) -> Weights:
 @cache
 def _unrelated() -> Evidence:
     """Pairs of goods drawn at random that no list ties."""
-    rows = _pairs(PAIRS)
+    rows = _pairs(PAIRS[0])
     ones, others = ([items(row[side])[0] for row in rows] for side in ("goods_a", "goods_b"))
     drawing = random.Random(SEED)
     found: list[dict[str, float]] = []
@@ -150,10 +151,10 @@ def nested(found: Evidence, grades: Floats) -> Floats:
 def main() -> None:
     """Fit, measure, write."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--pairs", type=Path, default=PAIRS)
+    parser.add_argument("--pairs", type=Path, nargs="+", default=PAIRS)
     parser.add_argument("--to", type=Path, default=HERE)
     given = parser.parse_args()
-    rows = _pairs(given.pairs)
+    rows = [row for file in given.pairs for row in _pairs(file)]
     found = [all_evidence(items(row["goods_a"])[0], items(row["goods_b"])[0]) for row in rows]
     grades = np.array([float(GRADES.index(row["grade"])) for row in rows])
     ridge = chosen_ridge(found, grades)
@@ -169,7 +170,8 @@ def main() -> None:
     contents = table_bytes("relatedness_weights", ((name, f"{weight:.3f}") for name, weight in weights.items()))
     write_table(
         given.to, "relatedness_weights.tsv", contents,
-        source="fitted on the graded pairs of tests/published/related_goods.csv (sources there: decisions, guidelines "
+        source="fitted on the graded pairs of tests/published/related_goods.csv and related_goods_makers.csv (sources "
+        "there: decisions, guidelines "
         f"and practice, most from memory; the lists of groups were written with the pairs known), and for goods "
         f"that no list ties on {DRAWN} pairs drawn at random as unrelated; {reached}",
         version=f"{len(rows)} pairs, ridge penalty {ridge:g}", licence="the project's own (MIT)",
