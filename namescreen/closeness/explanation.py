@@ -14,6 +14,7 @@ from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
 from .features import Features, Word
 from .name_similarity import Scores, meant_as_heard, said_in_english, shared_meaning
+from .said_abroad import name_abroad
 from .sound import readings_of
 from .vocabulary import ARTICLES, all_known
 from .word_meaning import are_opposite, meaning
@@ -104,7 +105,10 @@ def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pr
     ours, theirs = (
         readings_of(features.letters)
         if len(features.name.words) == 1
-        else [reading for way in features.name.spoken for reading in pronounce_words(way)]
+        else [
+            *(reading for way in features.name.spoken for reading in pronounce_words(way)),
+            *filter(None, [name_abroad(features.name.words)]),
+        ]
         for features in (one, other)
     )
     pairs = [(mine, yours) for mine in ours for yours in theirs]

@@ -26,6 +26,12 @@ EVERYDAY, PART = 3.0, 3.5
 """Zipf values from which readers hear a word in a respelling, and two words in a closed one."""
 LEAST_PHONES = 3
 """The fewest phones of a part of a closed word: shorter ones are heard in any word."""
+LEAST_LETTERS = 4
+"""The fewest letters of a part that is heard as a word beside one written as it is."""
+ALIKE = 0.5
+"""The least similarity in look to the word that such a part is heard as: words of two syllables sound like many."""
+_CLUES = re.compile(r"[kqxz]|y[^aeiou]|ph|ee|oo|([bdfglmnprst])\1")
+"""Letters that traders write for others (k, x, y, doubled ones); common practice, no source."""
 LEAST_CONSONANTS = 4
 """The fewest consonants that stand for a word; three fit too many, and are read as initials."""
 _DOUBLED = re.compile(rb"([a-z])\1+")
@@ -92,17 +98,37 @@ def heard_parts(word: str) -> tuple[str, ...]:
         for second in _everyday(code[cut:], PART)
     )
     _, first, second = max(found, default=(0.0, "", ""))
-    if not first:
-        return ()
-    cuts = ((word[:cut], word[cut:]) for cut in range(2, len(word) - 1))
+    cuts = ((word[:cut], word[cut:]) for cut in range(2, len(word) - 1) if first)
     heard = [parts for parts in cuts if _is(parts[0], first) and _is(parts[1], second)]
-    return max(heard, key=lambda parts: look(parts[0], first) + look(parts[1], second), default=())
+    best = max(heard, key=lambda parts: look(parts[0], first) + look(parts[1], second), default=())
+    return best or _beside_a_word(word)
+
+
+def _beside_a_word(word: str) -> tuple[str, ...]:
+    """The parts of an unknown closed word of which one is an everyday word and the other heard as one (pikklejar:
+    pikkle, jar); the sounds of the whole weaken a vowel of the second."""
+    best = 0.0
+    found: tuple[str, ...] = ()
+    for cut in range(3, len(word) - 2):
+        parts = word[:cut], word[cut:]
+        for known, rest in (parts, parts[::-1]):
+            common = zipf(known)
+            if common < PART or len(rest) < LEAST_LETTERS or not _CLUES.search(rest) or not lexicon().bases(known):
+                continue
+            said = heard_word(rest)
+            if said and (alike := look(rest, said)) >= ALIKE:
+                value = min(common, zipf(said)) + LIKE * alike
+                if value > best:
+                    best, found = value, parts
+    return found
 
 
 def _is(part: str, said: str) -> bool:
     return part == said or heard_word(part) == said
 
 
+_OTHER_TH = str.maketrans("TD", "DT")
+"""Letters th are read either way (lether, leather)."""
 _heard: frozenset[str] | None = None
 """The sounds of all everyday words, and others, where very many words are asked about."""
 
@@ -119,6 +145,8 @@ def _everyday(code: str, least: float) -> tuple[tuple[str, float], ...]:
     """The known words with this sound, and with an r that the spelling leaves out (supa: super), and how common they
     are on the Zipf scale."""
     said = (code, code[:-1] + "R") if code[-1:] in ("x", "A") else (code,)
+    if "T" in code or "D" in code:
+        said = (*said, *(one.translate(_OTHER_TH) for one in said))
     if _heard is not None and _heard.isdisjoint(said):
         return ()
     return _said_so(said, least)

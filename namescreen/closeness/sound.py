@@ -26,6 +26,7 @@ from .kept import kept_word
 from .letters import spelled_alike
 from .model import shipped_model
 from .respelling import with_vowels
+from .said_abroad import name_abroad, reading_abroad
 from .vocabulary import is_known, segmentations
 
 __all__ = [
@@ -50,8 +51,8 @@ the lexicon. On ratings of spoken words (Vitz and Winkler 1973) any share from a
 as the first; the second is the one of 0.5 to 1 that fits the ratings of names best."""
 
 READINGS, OF_A_WORD = 3, 2
-"""The number of English readings compared: of a name, and of a word; one by its rime and one by letters may come on
-top."""
+"""The number of English readings compared: of a name, and of a word; one by the rules of another
+language, one by its rime and one by letters may come on top."""
 
 _RUN, _ITS_SOUND = re.compile(r"(.)\1+"), itemgetter(1)
 
@@ -64,9 +65,9 @@ def phoneme_codes_of(word: str) -> tuple[str, ...]:
 
 
 def readings_of(word: str) -> tuple[Pronunciation, ...]:
-    """The plausible readings of one folded word: English ones, most likely first, and for a word of no known language
-    the one by its rime and the one by letters, as buyers elsewhere read it. A closed compound may also be said as its
-    parts (herbwell: herb, well).
+    """The plausible readings of one folded word: English ones, most likely first; for a word of another language, or
+    one that looks like one, that by its rules; and for a coined word the one by letters, as buyers elsewhere read it,
+    and by its rime. A closed compound may also be said as its parts (herbwell: herb, well).
     """
     return tuple(_readings(word).values())
 
@@ -76,13 +77,14 @@ def _readings(word: str) -> dict[str, Pronunciation]:
     ways = ways_to_say(word, is_known)
     if full := with_vowels(word):
         ways = ((full,), *ways)
-    if is_known(word) or all(reading.source != "spelling" for reading in pronounce(word, 1)):
-        return _in_turn(ways, OF_A_WORD)
-    parts = (chain.from_iterable(ways_to_say(part)[0] for part in parts) for parts in segmentations(word)[1:])
-    found = _in_turn((*ways, *map(tuple, parts)), OF_A_WORD)
-    for reading in (reading_by_rime(word), language_neutral_reading(word)):
-        if reading:
-            found.setdefault(merge_double_phonemes(reading.code), reading)
+    further = [reading_abroad(word)]
+    if not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1)):
+        parts = (chain.from_iterable(ways_to_say(part)[0] for part in parts) for parts in segmentations(word)[1:])
+        ways = (*ways, *map(tuple, parts))
+        further += [reading_by_rime(word), language_neutral_reading(word)]
+    found = _in_turn(ways, OF_A_WORD)
+    for reading in filter(None, further):
+        found.setdefault(merge_double_phonemes(reading.code), reading)
     return found
 
 
@@ -92,9 +94,12 @@ def merge_double_phonemes(code: str) -> str:
 
 
 def spoken_phoneme_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
-    """The phoneme codes of a name that may be said in these ways, at most `READINGS` of them."""
+    """The phoneme codes of a name that may be said in these ways: at most `READINGS` of them, and one with its foreign
+    words said by the rules of their languages."""
     in_full = (tuple(with_vowels(word) or word for word in way) for way in ways)
-    return tuple(_in_turn((*(way for way in in_full if way not in ways), *ways), READINGS))
+    found = tuple(_in_turn((*(way for way in in_full if way not in ways), *ways), READINGS))
+    abroad = name_abroad(ways[0]) if ways else None
+    return tuple(dict.fromkeys((*found, merge_double_phonemes(abroad.code)))) if abroad else found
 
 
 def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunciation]:

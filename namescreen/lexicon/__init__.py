@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .association import Among, associated, association, neighbours, thesaurus_similarity
 from .feeling import concreteness, feeling
-from .foreign import Equivalent, equivalents, possible_meanings
+from .foreign import Equivalent, equivalents, possible_meanings, read_as_english
 from .foreign_phrases import phrase_equivalents, phrases_for
 from .frequency import frequency_languages, zipf
 from .phrases import broken_phrases, fixed_phrases
@@ -39,6 +39,7 @@ __all__ = [
     "phrases_for",
     "possible_meanings",
     "proper_name",
+    "read_as_english",
     "thesaurus_similarity",
     "translations",
     "words_of_kind",

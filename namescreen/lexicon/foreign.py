@@ -9,7 +9,7 @@ from .frequency import zipf
 from .translation import Translation, english_senses, listed_translations
 from .wordnet import lexicon
 
-__all__ = ["Equivalent", "equivalents", "possible_meanings"]
+__all__ = ["Equivalent", "equivalents", "possible_meanings", "read_as_english"]
 
 PLAIN_ENGLISH = 3.8
 """Zipf value in English from which a word is read as English and not translated (pain, chat, son): the doctrine of
@@ -34,7 +34,8 @@ class Equivalent:
     english: str
 
 
-def _read_as_english(word: str) -> bool:
+def read_as_english(word: str) -> bool:
+    """Whether buyers take the folded `word` as English, whatever it means elsewhere."""
     common = zipf(word)
     return common >= PLAIN_ENGLISH or (common >= KNOWN_ENGLISH and lexicon().known(word))
 
@@ -52,7 +53,7 @@ def equivalents(word: str) -> tuple[Equivalent, ...]:
 
     A missing word is unknown here; it may still have a meaning.
     """
-    if len(word) < SHORTEST or _read_as_english(word):
+    if len(word) < SHORTEST or read_as_english(word):
         return ()
     in_use = zipf(word) >= KNOWN_ENGLISH  # English uses it as a name or brand: only everyday words count
     # A word of the English lexicon, however rare, is not read as a compound of another language.
@@ -66,6 +67,6 @@ def equivalents(word: str) -> tuple[Equivalent, ...]:
 def possible_meanings(word: str) -> tuple[str, ...]:
     """Every English sense the folded `word` may have in some language, likeliest first, uncertain ones included; empty
     if it is read as English. Use them to compare words, not to state a meaning."""
-    if len(word) < SHORTEST or _read_as_english(word):
+    if len(word) < SHORTEST or read_as_english(word):
         return ()
     return tuple([english for english in english_senses(word) if english != word])

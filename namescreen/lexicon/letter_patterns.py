@@ -28,6 +28,7 @@ from namescreen.tables import Table, open_table, wordlists_folder
 __all__ = [
     "allowed",
     "alphabet",
+    "bits_less",
     "consonant_groups",
     "has_model",
     "letter_cost",
@@ -112,6 +113,12 @@ def letter_cost(word: str, model: Callable[[str], str | None]) -> float:
         else:
             total += _UNSEEN
     return total / (len(word) + 1)
+
+
+def bits_less(word: str, language: str) -> float:
+    """How many bits the letters of `word` surprise a reader of `language` less than one of English; below 0 if more."""
+    less = letter_cost(word, lambda gram: pattern(gram, "en")) - letter_cost(word, lambda gram: pattern(gram, language))
+    return less * (len(word) + 1) / 10
 
 
 def share_above(cost: float, quantiles: Sequence[float]) -> int:

@@ -17,11 +17,11 @@ from ..tables import open_table
 from .foreign_derivation import SUFFIXES, compound_of, derived
 from .foreign_forms import COMPOUNDING
 from .frequency import frequency_languages, zipf
-from .letter_patterns import letter_cost, pattern, percentile
+from .letter_patterns import bits_less, percentile
 from .translation import compound_parts
 from .wordnet import lexicon
 
-__all__ = ["NativeWord", "evidence", "native_word"]
+__all__ = ["MORE_THAN_IN_ENGLISH", "NativeWord", "evidence", "native_word"]
 
 NATIVE = 0.82
 """The chance from which a word is taken to be native to one language: of coined names, 2 in 100 reach it in each."""
@@ -86,14 +86,13 @@ def _is_english_derivation(word: str) -> bool:
 
 def evidence(word: str, language: str) -> Mapping[str, float]:
     """What is asked of a folded word, for a language with letter patterns."""
-    here = letter_cost(word, lambda gram: pattern(gram, language))
-    less = (letter_cost(word, lambda gram: pattern(gram, "en")) - here) / 10
+    less = bits_less(word, language)
     suffixes = (one for one in SUFFIXES.get(language, "").split() if word.endswith(one))
     endings = [len(one) for one in suffixes if len(word) - len(one) > 2]
     compound = compound_parts(word, language) if language in COMPOUNDING else []
     return {
-        "bits less than in English": less * (len(word) + 1),
-        "bits a letter": less,
+        "bits less than in English": less,
+        "bits a letter": less / (len(word) + 1),
         "usual letters there": percentile(word, language) / 100,
         "usual letters in English": percentile(word, "en") / 100,
         "suffix of three letters": float(max(endings, default=0) >= 3),

@@ -18,7 +18,7 @@ from .word_parts import readings_from_parts
 
 __all__ = ["Pronunciation", "pronounce", "pronounce_many", "pronounce_words"]
 
-Source = Literal["dictionary", "parts", "spelling", "letters"]
+Source = Literal["dictionary", "parts", "spelling", "letters", "language"]
 _SEARCHED, _CONSIDERED = 12, 4
 """The readings that are searched for, and how many of them are kept."""
 _STRAY_GLIDE = re.compile(f"[yw](?![{''.join(sorted(VOWEL_LETTERS))}])")
@@ -33,13 +33,21 @@ _NEVER_DOUBLED = "hjkqvwxy"
 """Letters that English spelling never doubles (E. Carney, A Survey of English Spelling, 1994): an invented name that
 does, KWIKK or WIXXO, is read as with one. No letter stands three times running."""
 
+_VOWEL_LEFT_OUT = re.compile(
+    "(?<=[aeiouy])([^aeiouy]*(?:[bcdfgklmnpstvz]|[cpst]h))"
+    "(?=r(?:[bcdfghjkmnpqstvwxz]|$)|(?<![lr])l(?:[bcdfghjkmnpqrstvwxz]|$)|(?<![glmnr])n[ds]?$|(?<=t)d$)"
+)
+"""Where no syllable of English can go on, and a trader has left out an e: timbr, buttrcup, wovn, knittd (as sonority
+would rise in its coda: Giegerich 1992)."""
+
 
 class Pronunciation(NamedTuple):
     """One reading.
 
-    `phones` are ARPAbet symbols, vowels with a stress digit; `source` says where the reading comes from:
-    the dictionary, known parts (an inflection or compound), the spelling alone, or the letters one by one
-    (`language_neutral_reading`); `weight` in (0, 1] is how probable it is among the readings of the same word.
+    `phones` are ARPAbet symbols, vowels with a stress digit; `source` says where the reading comes from: the
+    dictionary, known parts (an inflection or compound), the spelling alone, the letters one by one
+    (`language_neutral_reading`), or the rules of another language; `weight` in (0, 1] is how probable it is among the
+    readings of the same word.
     """
 
     phones: tuple[str, ...]
@@ -133,9 +141,12 @@ def _readings(word: str) -> tuple[Pronunciation, ...]:
     single = _DOUBLED.sub(lambda match: match[0][: 1 if match[1] in _NEVER_DOUBLED else 2], letters)
     if single != letters:
         return _readings(single)
+    if (full := _VOWEL_LEFT_OUT.sub(r"\1e", letters)) != letters:
+        return _readings(full)
     found = joint_model().readings(letters, _SEARCHED)
     kept = [one for one in found if not _STRAY_GLIDE.search(one[0])] or found
-    return tuple(Pronunciation(from_marked(reading), "spelling", weight) for reading, weight in kept[:_CONSIDERED])
+    said = ((reading.replace("dj", "j").replace("tC", "C"), weight) for reading, weight in kept[:_CONSIDERED])
+    return tuple(Pronunciation(from_marked(reading), "spelling", weight) for reading, weight in said)
 
 
 def _letters(word: str) -> str:

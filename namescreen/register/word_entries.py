@@ -71,14 +71,15 @@ def read_words(words: list[str]) -> list[WordEntry]:
 
 
 def _read_aloud_as_one(words: list[str]) -> list[bool]:
-    """Which words are read aloud in one way, as written."""
+    """Which words are read aloud in one way, as written, and by English rules alone."""
+    from ..closeness.said_abroad import reading_abroad
     from ..text import parse, ways_to_say
 
     def ways(word: str) -> tuple[tuple[str, ...], ...]:
         letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
         return ways_to_say(word) if letters else parse(word).spoken
 
-    return [ways(word) == ((word,),) for word in words]
+    return [ways(word) == ((word,),) and not reading_abroad(word) for word in words]
 
 
 def _readings_as_written(words: list[str], read_as_one: list[bool]) -> list[tuple[Reading, ...]]:

@@ -1,0 +1,90 @@
+"""How a word of another language is said by those who know it: with the letters' values of that language.
+
+Buyers who know some French say a name in French letters as a French one (foutrelle: footrell), also one that is
+coined. Those of the four languages of which English speakers know most; the sounds are those that an English ear
+takes them for, as loan words have them (common practice, no source).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from functools import lru_cache
+from itertools import chain, groupby
+
+from ..connotations.g2p_rules import read_aloud
+from ..lexicon import lexicon, read_as_english, zipf
+from ..lexicon.letter_patterns import bits_less
+from ..lexicon.native_words import MORE_THAN_IN_ENGLISH
+from ..pronunciation import Pronunciation, pronounce
+from ..pronunciation.phones import VOWELS
+from ..text.segmentation import LONGEST
+
+__all__ = ["name_abroad", "reading_abroad"]
+
+LANGUAGES = ("de", "es", "fr", "it")
+IN_USE = 2.5
+"""The Zipf value from which a word is one of a language, if it is more frequent there than in English."""
+SHORTEST = 5
+"""Letters of the shortest coined word that is judged by its letters."""
+LOOKS_NATIVE = 6.0
+"""The bits by which the letters of a coined word are likelier in a language than in English, from which it looks like
+a word of it."""
+
+_HEARD = {
+    "tʃ": "CH", "dʒ": "JH", "aɪ": "AY", "aʊ": "AW", "ɔʏ": "OY", "œʁ": "ER", "øʁ": "ER", "əʁ": "ER", "ɛj": "EY",
+    "ɑ̃": "AA N", "ɔ̃": "OW N", "ɛ̃": "AE N", "œ̃": "AH N", "ɲ": "N Y", "ʎ": "L Y", "eː": "EY", "e": "EY", "ɛ": "EH",
+    "a": "AA", "ɑ": "AA", "ɐ": "AA", "ə": "AH0", "i": "IY", "ɪ": "IH", "o": "OW", "ɔ": "AO", "u": "UW", "ʊ": "UH",
+    "y": "UW", "ʏ": "UH", "ø": "UH", "œ": "AH", "b": "B", "d": "D", "f": "F", "ɡ": "G", "h": "HH", "j": "Y",
+    "k": "K", "l": "L", "m": "M", "n": "N", "ŋ": "NG", "p": "P", "r": "R", "ɾ": "R", "ʁ": "R", "s": "S", "ʃ": "SH",
+    "t": "T", "θ": "S", "v": "V", "w": "W", "ɥ": "W", "x": "HH", "ç": "SH", "ʝ": "Y", "z": "Z", "ʒ": "ZH",
+}  # fmt: skip
+_VOWELS = "aeiouyøœɑɐɛəɪɔʊʏ"
+_SHORT_E, _CLOSED_E = re.compile("e(?!ː)"), re.compile(f"e(?=[^{_VOWELS}ː]{{2}})")
+_SOUNDS = re.compile("|".join(sorted(_HEARD, key=len, reverse=True)))
+_FINAL = {"HH": "K", "AA": "AH0"}
+"""What a sound is heard as at the end: of Bach, of casa."""
+
+
+@lru_cache(maxsize=1 << 16)
+def reading_abroad(word: str) -> Pronunciation | None:
+    """The reading of a folded `word` by the rules of the language that it is of, or looks most like; None for an
+    English word, and one that looks like none of them."""
+    language = _language_of(word)
+    if not language:
+        return None
+    said = (_SHORT_E if language == "de" else _CLOSED_E).sub("ɛ", read_aloud(word, language))
+    heard = chain.from_iterable(_HEARD[sound].split() for sound in _SOUNDS.findall(said))
+    phones = [phone for phone, _ in groupby(heard)]  # a doubled letter is the same sound, held
+    if len(phones) > 2:
+        phones[-1] = _FINAL.get(phones[-1], phones[-1])
+    vowels = [at for at, phone in enumerate(phones) if phone in VOWELS]
+    if not vowels:
+        return None
+    for at in vowels:
+        phones[at] += "1"
+    return Pronunciation(tuple(phones), "language", 1.0)
+
+
+def name_abroad(words: Sequence[str]) -> Pronunciation | None:
+    """The reading of a name whose foreign words are said by the rules of their languages, the others as usual; None if
+    no word is foreign."""
+    abroad = [reading_abroad(word) for word in words]
+    if not any(abroad):
+        return None
+    said = (one or next(iter(pronounce(word, 1)), None) for word, one in zip(words, abroad, strict=True))
+    return Pronunciation(tuple(chain.from_iterable(one.phones for one in said if one)), "language", 1.0)
+
+
+def _language_of(word: str) -> str:
+    """The language that a word is of or looks most like; "" for English and for none."""
+    if not (word.isascii() and word.isalpha()) or len(word) > LONGEST or read_as_english(word):
+        return ""
+    common = zipf(word)
+    there, language = max((zipf(word, language), language) for language in LANGUAGES)
+    if there >= max(IN_USE, common + MORE_THAN_IN_ENGLISH):
+        return language
+    if common >= IN_USE or len(word) < SHORTEST or lexicon().known(word):
+        return ""
+    bits, language = max((bits_less(word, language), language) for language in LANGUAGES)
+    return language if bits >= LOOKS_NATIVE else ""
