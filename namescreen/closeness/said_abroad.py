@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import chain, groupby
 
-from ..connotations.g2p_rules import read_aloud
+from ..connotations.g2p_rules import letter_sounds
 from ..lexicon import lexicon, read_as_english, zipf
 from ..lexicon.letter_patterns import bits_less
 from ..lexicon.native_words import MORE_THAN_IN_ENGLISH
@@ -53,7 +53,10 @@ def reading_abroad(word: str) -> Pronunciation | None:
     language = _language_of(word)
     if not language:
         return None
-    said = (_SHORT_E if language == "de" else _CLOSED_E).sub("ɛ", read_aloud(word, language))
+    sounds = letter_sounds(word, language)
+    # English speakers keep the v of Spanish apart from b.
+    said = "".join("v" if letters == "v" and sound == "b" else sound for letters, sound in sounds)
+    said = (_SHORT_E if language == "de" else _CLOSED_E).sub("ɛ", said)
     heard = chain.from_iterable(_HEARD[sound].split() for sound in _SOUNDS.findall(said))
     phones = [phone for phone, _ in groupby(heard)]  # a doubled letter is the same sound, held
     if len(phones) > 2:
