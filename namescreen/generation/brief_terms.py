@@ -51,7 +51,10 @@ _HOLDS = frozenset("tin box jar pot bottle bag bar packet sachet tube set kit pa
 _CONCEPT = 0.4  # the weight from which a word of a concept of several is one itself
 _AGAINST = 0.3  # factor for what goods are against: it tells which they are, but a name about it would mislead
 _BATCH = 2048  # rows looked at together, so that a brief of a thousand concepts does not fill the memory
-_VAGUE = frozenset("people person user use made set kit piece home small large new old pack range product".split())
+_VAGUE = frozenset(
+    "people person user use made set kit piece home small large new old pack range product hobby amateur "
+    "beginner".split()
+)
 """Words of goods lists that distinguish no kind of goods (ours)."""
 _MADE_OF, _MADE_FOR = frozenset(("of", "in", "from", "with")), frozenset(("for", "to", "that", "on", "by"))
 _JOINS = frozenset(("and", "or"))

@@ -21,9 +21,11 @@ FORM = 0.3  # the weight of a word for a form or a part
 SERVED, _DONE = 0.8, 0.55  # of what such goods are for, and of what they do
 _FORMS = frozenset(
     "ring band board strap clip attachment set kit cord wheel hook strip rod pole bar plate pad frame guide tool "
-    "device gadget aid mount sleeve tag cap pin roll stick sheet panel block wedge channel template jig sensor system "
-    "piece unit adapter insert accessory part fitting gauge grip handle line loop peg disc spring stop holder stand "
-    "rest base arm tube pipe plug bracket clamp catch lever knob bead patch cover guard shield stamp thing".split()
+    "device gadget aid mount sleeve tag cap pin roll stick sheet panel block wedge channel template jig sensor "
+    "system piece unit adapter insert accessory part fitting gauge grip handle line loop peg disc spring stop "
+    "holder stand rest base arm tube pipe plug bracket clamp catch lever knob bead patch cover guard shield stamp "
+    "thing pick switch trap collar module slider probe dial valve button nozzle tip head bit hinge bolt washer "
+    "bearing rail shim jack".split()
 )
 """Words that say what shape goods have, or that they are a part or an aid, not what kind they are (ours)."""
 _SERVES = frozenset("for that under over which to".split())

@@ -8,7 +8,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import candidates
 from namescreen.generation.brief_terms import BriefTerms
-from namescreen.generation.short_lists import met_by_lists, on_short_lists
+from namescreen.generation.short_lists import english_lists, met_by_lists, on_short_lists
 from namescreen.generation.wanted import unwanted, words_of_concept
 
 
@@ -103,3 +103,21 @@ def test_a_subject_of_several_words_is_met_by_all_of_them_and_then_tells_of_the_
 @pytest.mark.parametrize(("goods", "named"), [("tealights", "tealight"), ("hoodies", "hoodie"), ("earbuds", "earbud")])
 def test_a_plural_that_wordnet_does_not_know_is_of_the_word_that_is_known_here(goods: str, named: str) -> None:
     assert set(weights(goods)) == {named}
+
+
+@pytest.mark.parametrize(
+    ("goods", "term", "name"),
+    [("hoof pick with a stiff brush", "pick", "bower bird"), ("cocktail pick", "pick", "woolgather")],
+)  # fmt: skip
+def test_a_word_of_many_senses_brings_little_where_nothing_else_speaks_of_its_subject(
+    goods: str, term: str, name: str
+) -> None:
+    def listed(brief: Brief) -> float:
+        brief_terms = BriefTerms.of(brief)
+        at = [one.word for one in brief_terms.terms].index(term)
+        met = met_by_lists(brief_terms, english_lists())
+        return float(on_short_lists(brief_terms, met, english_lists())[name][1][at])
+
+    alone = listed(Brief(goods=goods, concepts=(Concept("steady"),)))
+    chosen = listed(Brief(goods=goods, concepts=(Concept(term),)))
+    assert alone < 0.7 * chosen
