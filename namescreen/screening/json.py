@@ -77,8 +77,16 @@ def number(value: float) -> float:
     return round(float(value), 4)
 
 
+_PLAIN = frozenset((str, int, bool, type(None)))
+
+
 def plain(value: Any) -> Any:
     """`value` as JSON types; a check that was not made as an object that says why."""
+    kind = type(value)
+    if kind in _PLAIN:  # most: to ask of each what else it might be takes longer than all the rest
+        return value
+    if kind is dict:
+        return {str(key): plain(item) for key, item in value.items()}
     if isinstance(value, NotChecked):
         return {"not_checked": value.because}
     if hasattr(value, "to_json"):
