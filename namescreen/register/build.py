@@ -244,36 +244,43 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
     first, as `pronunciation.pronounce_words` does. A name with numerals or single letters is read as a whole.
     """
     words = vocabulary.words
-    place = dict(zip(vocabulary.texts, range(len(words)), strict=True)).__getitem__
+    # All in one look-up, as the millions of them are most of the work.
+    known = {
+        text: (at, word, len(word.segmentations) > 1 or text.isdecimal(), not word.one_reading_aloud)
+        for at, text in enumerate(vocabulary.texts)
+        for word in (words[text],)
+    }
     names = _Names([], array("I"), array("I"), array("I"))
-    compounds = {text for text, word in words.items() if len(word.segmentations) > 1 or text.isdecimal()}
-    several_readings = {text for text, word in words.items() if not word.one_reading_aloud}
 
     def of_word(text: str) -> tuple[tuple[str, ...], ...]:
         return words[text].segmentations
 
     special: list[int] = []
     for at, key in enumerate(keys):
+        texts = key.split()
+        places, parts, closed, varied = zip(*[known[text] for text in texts], strict=True) if texts else ((),) * 4
+        segmentations = None
         if key in old:
             segmentations, codes = old[key]
+        elif len(parts) == 1:
+            codes = parts[0].codes
+        elif any(varied):
+            codes = ()
+            special.append(at)
         else:
-            texts = tuple(key.split())
-            parts = [words[text] for text in texts]
-            several = not parts or not compounds.isdisjoint(texts)
-            segmentations = segmentations_of(texts, of_word) if several else (texts,)
-            if len(parts) == 1:
-                codes = parts[0].codes
-            else:
-                if several_readings.isdisjoint(texts):
-                    codes = combined_codes([part.readings for part in parts if part.readings])
-                else:
-                    codes = ()
-                    special.append(at)
+            codes = combined_codes([part.readings for part in parts if part.readings])
+        if segmentations is None and (any(closed) or not texts):
+            segmentations = segmentations_of(tuple(texts), of_word)
         names.codes.append(codes)
-        names.segmentations.append(len(segmentations))
-        for segmentation in segmentations:
-            names.sizes.append(len(segmentation))
-            names.words.extend(map(place, segmentation))
+        if segmentations is None:
+            names.segmentations.append(1)
+            names.sizes.append(len(places))
+            names.words.extend(places)
+        else:
+            names.segmentations.append(len(segmentations))
+            for segmentation in segmentations:
+                names.sizes.append(len(segmentation))
+                names.words.extend([known[text][0] for text in segmentation])
     for part, found in workers.map(_spoken_codes, [keys[at] for at in special], NAMES_A_TASK // 4):
         for at, said in zip(islice(special, len(part)), found, strict=True):
             names.codes[at] = said

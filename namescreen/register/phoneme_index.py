@@ -11,7 +11,7 @@ import numpy as np
 from ..pronunciation.alignment import phone_weights
 from ..pronunciation.articulatory_features import percent_differences
 from ..pronunciation.phones import VOWEL_LETTERS
-from .packing import RaggedArray, boundaries, pack_inverse
+from .packing import RaggedArray, boundaries, pack_inverse, stretches
 from .phoneme_search import phoneme_search
 
 if TYPE_CHECKING:
@@ -25,6 +25,8 @@ _PARTS = ("weights", "start", "whole", "syllables", "ids", "ids_start")
 
 _SORTED = 32
 """The letters of a code that one sort compares: a multiple of eight."""
+_AT_A_TIME = 1 << 17
+"""Codes whose letters are put in order at once: the places of all would fill a gigabyte."""
 
 
 def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequence[Sequence[str]]) -> None:
@@ -34,62 +36,65 @@ def code_arrays(arrays: dict[str, NDArray[np.generic]], name: str, lists: Sequen
     the distinct codes, and which word has which code both ways: `NAME_ids` by word, `NAME_owners` by code, each with
     its `_start`.
     """
-    # In order of first use: codes that are looked up together lie side by side in memory.
-    distinct = list(dict.fromkeys(chain.from_iterable(lists)))
-    number = dict(zip(distinct, range(len(distinct)), strict=True))
-    order = _in_order(distinct, _summed(distinct)[1])
-    place = np.empty(len(distinct), np.uint32)
-    place[order] = np.arange(len(distinct), dtype=np.uint32)
-    distinct = [distinct[at] for at in order.tolist()]
-    weights, whole, syllables = _summed(distinct)
-    starts = boundaries(np.fromiter(map(len, distinct), np.int64, len(distinct)))
-    arrays[name] = np.frombuffer("".join(distinct).encode("ascii"), np.uint8)
-    arrays[f"{name}_weights"] = weights
-    arrays[f"{name}_start"] = starts
-    arrays[f"{name}_whole"] = np.minimum(whole, 65535).astype(np.uint16)
-    arrays[f"{name}_syllables"] = np.minimum(syllables, 255).astype(np.uint8)
+    codes = list(chain.from_iterable(lists))
+    sizes = np.fromiter(map(len, codes), np.int64, len(codes))
+    blob = np.frombuffer("".join(codes).encode("ascii"), np.uint8)
+    weights, whole, syllables = _summed(blob, sizes)
+    order, ids = _in_order(codes, whole)
+    starts, sizes = (np.cumsum(sizes) - sizes)[order], sizes[order]
+    parts = [slice(at, at + _AT_A_TIME) for at in range(0, len(order), _AT_A_TIME)] or [slice(0)]
+    for key, each in ((name, blob), (f"{name}_weights", weights)):
+        arrays[key] = np.concatenate([each[stretches(starts[part], sizes[part])[0]] for part in parts])
+    arrays[f"{name}_start"] = boundaries(sizes)
+    arrays[f"{name}_whole"] = np.minimum(whole[order], 65535).astype(np.uint16)
+    arrays[f"{name}_syllables"] = np.minimum(syllables[order], 255).astype(np.uint8)
     ends = boundaries(np.fromiter(map(len, lists), np.int64, len(lists)))
-    ids = place[np.fromiter(map(number.__getitem__, chain.from_iterable(lists)), np.uint32, int(ends[-1]))]
     arrays[f"{name}_ids"], arrays[f"{name}_ids_start"] = ids, ends
-    pack_inverse(arrays, f"{name}_owners", ids, ends, len(distinct))
+    pack_inverse(arrays, f"{name}_owners", ids, ends, len(order))
 
 
-def _in_order(codes: list[str], whole: NDArray[np.int64]) -> NDArray[np.int64]:
-    """The places of these codes in order of their whole weight, then of their letters."""
-    # Eight letters at a time as one number; the few codes that are longer than all are put in order beforehand.
-    columns = np.array(codes, f"S{_SORTED}").view(">u8").reshape(-1, _SORTED // 8).astype(np.uint64)
-    beyond = sorted((code, at) for at, code in enumerate(codes) if len(code) >= _SORTED)
-    rest = np.zeros(len(codes), np.uint32)
-    rest[[at for _, at in beyond]] = np.arange(len(beyond))
-    return np.lexsort((rest, *columns.T[::-1], whole))
-
-
-def _summed(codes: list[str]) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64]]:
-    """For these codes (none empty) the `phone_weights` of every phoneme; and for each code their sum and
-    `syllables_in`."""
+def _in_order(codes: list[str], whole: NDArray[np.int64]) -> tuple[NDArray[np.int64], NDArray[np.uint32]]:
+    """Where each distinct one of these codes stands, in order of their whole weight, then of their letters; and which
+    of the distinct ones each of the codes is."""
     if not codes:
+        return np.zeros(0, np.int64), np.zeros(0, np.uint32)
+    # Eight letters at a time as one number; the few codes that are longer than all are put in order beforehand.
+    columns = [*np.array(codes, f"S{_SORTED}").view(">u8").reshape(-1, _SORTED // 8).astype(np.uint64).T[::-1], whole]
+    long = {at: code for at, code in enumerate(codes) if len(code) >= _SORTED}
+    rank = {code: number for number, code in enumerate(sorted(set(long.values())))}
+    rest = np.zeros(len(codes), np.uint32)
+    rest[list(long)] = [rank[code] for code in long.values()]
+    order = np.lexsort((rest, *columns))
+    first = np.ones(len(codes), bool)
+    first[1:] = np.logical_or.reduce([one[order[1:]] != one[order[:-1]] for one in (rest, *columns)])
+    number = np.empty(len(codes), np.uint32)
+    number[order] = np.cumsum(first) - 1
+    return order[first], number
+
+
+def _summed(
+    blob: NDArray[np.uint8], sizes: NDArray[np.int64]
+) -> tuple[NDArray[np.uint8], NDArray[np.int64], NDArray[np.int64]]:
+    """For codes of these sizes (none empty), one after another, the `phone_weights` of every phoneme; and for each code
+    their sum and `syllables_in`."""
+    if not len(sizes):
         return np.zeros(0, np.uint8), np.zeros(0, np.int64), np.zeros(0, np.int64)
-    vowel, weight = np.zeros(256, bool), np.zeros(256, np.int64)
+    vowel, weight = np.zeros(256, bool), np.zeros(256, np.uint8)
     for letter in percent_differences():
         vowel[ord(letter)] = letter in VOWEL_LETTERS
         weight[ord(letter)] = phone_weights(f"A{letter}A")[1]
-    blob = np.frombuffer("".join(codes).encode("ascii"), np.uint8)
-    sizes = np.fromiter(map(len, codes), np.int64, len(codes))
     starts = np.cumsum(sizes) - sizes
     weights = weight[blob]
-    weights[starts] += phone_weights("A")[0] - phone_weights("AA")[1]
+    weights[starts] += np.uint8(phone_weights("A")[0] - phone_weights("AA")[1])
     # A consonant after a consonant, with no vowel after it, weighs less.
-    consonant = ~vowel[blob]
+    said = vowel[blob]
+    consonant = ~said
     after_one, before_one = np.zeros((2, len(blob)), bool)
     after_one[1:], before_one[:-1] = consonant[:-1], consonant[1:]
     after_one[starts] = False
     before_one[starts + sizes - 1] = True
     weights -= consonant & after_one & before_one
-    return (
-        weights.astype(np.uint8),
-        np.add.reduceat(weights, starts),
-        np.add.reduceat(vowel[blob].astype(np.int64), starts),
-    )
+    return weights, np.add.reduceat(weights, starts, dtype=np.int64), np.add.reduceat(said, starts, dtype=np.int64)
 
 
 class Codes:
