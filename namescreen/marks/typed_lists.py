@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from ..plain_text import plural
+from ..plain_text import plural, some
 from .fields import field_of
 from .problems import ProblemLog
 from .xml_records import Values
@@ -48,6 +48,11 @@ class _Parting:
         name, said = line[: sign.start()].strip(), line[sign.end() : len(line) - len(after)].strip()
         return (name, said) if any(map(str.isalnum, name)) and any(map(str.isalnum, said)) else None
 
+
+_LOOSE = frozenset(("a dash", "a colon", "an equals sign", "something in brackets"))
+"""Partings that people mix in one list."""
+_FROM = 2
+"""Lines parted so from which it is asked whether goods follow; one may be a name of its own."""
 
 _PARTINGS = (
     _Parting("a comma", "{},{}"),
@@ -107,8 +112,14 @@ def typed_rows(
         if number == heading or not _is_said(whole):
             continue
         line = before.sub("", whole, count=1)
-        two = parting.split(line) if parting else None
+        two = _parted(line, parting) if parting else None
         yield number, {"text": two[0], field: two[1]} if two else {"text": line}
+
+
+def _parted(line: str, parting: _Parting) -> tuple[str, str] | None:
+    """A line as the first one says it is parted; by another loose sign where it lacks that one, if it is loose too."""
+    also = (one for one in _PARTINGS if parting.called in _LOOSE and one.called in _LOOSE and one is not parting)
+    return next(filter(None, (one.split(line) for one in (parting, *also))), None)
 
 
 def _is_said(line: str) -> bool:
@@ -170,7 +181,8 @@ def _first_line(line: str) -> tuple[_Parting | None, str]:
 
 
 def _question(given: Sequence[tuple[int, str]], log: ProblemLog, word: str) -> None:
-    """Note that most lines of a list are parted in two: each counts whole, and may be a name and its goods."""
+    """Note that lines of a list are parted in two, most of them by one sign, or some by several: each counts whole, and
+    may be a name and its goods."""
     for parting in _PARTINGS:
         having = [number for number, line in given if parting.split(line)]
         if len(having) > len(given) / 2:
@@ -181,3 +193,13 @@ def _question(given: Sequence[tuple[int, str]], log: ProblemLog, word: str) -> N
                 line=having[0],
             )
             return
+    loose = [one for one in _PARTINGS if one.called in _LOOSE]
+    mixed = {one.called: [number for number, line in given if one.split(line)] for one in loose}
+    found = sorted({number for having in mixed.values() for number in having})
+    if len(found) >= _FROM:
+        signs = some([called for called, having in mixed.items() if having], "or")
+        log.note(
+            f"{plural(len(found), 'line')} hold {signs}, and each was read whole, as one {word}",
+            f"If what follows it are goods, say so in a first line, which holds for all of these signs: {word} - goods",
+            line=found[0],
+        )

@@ -124,3 +124,21 @@ def test_columns_without_a_name_are_told_so(tmp_path: Path) -> None:
 def test_a_line_as_long_as_a_file_takes_no_time(tmp_path: Path) -> None:
     found, _ = _read(tmp_path, ["a - (" * 100_000, "Alder"])
     assert "Alder" in found
+
+
+MIXED = [
+    "Brindle Oak - belts", "Alder", "3. Tannery Row: bags, of leather", "Cedar", "Morrow Fell (wallets)", "6. Dogwood",
+]  # fmt: skip
+
+
+def test_signs_that_are_mixed_in_a_list_are_asked_about_and_settled_by_one_first_line(tmp_path: Path) -> None:
+    found, remarks = _read(tmp_path, MIXED)
+    assert "3 lines hold a dash, a colon or something in brackets" in remarks
+    assert "mark - goods" in remarks
+    assert "Dogwood" in found
+    found, remarks = _read(tmp_path, ["mark - goods", *MIXED])
+    assert found == {
+        "Brindle Oak": "belts", "Alder": "", "Tannery Row": "bags, of leather", "Cedar": "", "Morrow Fell": "wallets",
+        "Dogwood": "",
+    }  # fmt: skip
+    assert "read whole" not in remarks
