@@ -36,6 +36,7 @@ from .steer_words import (
     SHORT,
     concept_step,
     done_words,
+    in_other_words,
     last_words,
     sense_lines,
     taste_lines,
@@ -140,6 +141,7 @@ class Desk:
         word = SHORT.get(word, word)
         if word[:1].isdecimal():
             word, rest = "keep", f"{word} {rest}"
+        word, rest = in_other_words(word, rest)
         if word in ("", "next") or (word == "more" and not rest):
             self.next_page()
         elif word == "back":

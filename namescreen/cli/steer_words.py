@@ -15,7 +15,7 @@ from namescreen.text import fold
 
 __all__ = [
     *("COMMANDS", "FEW_LEFT", "HELP", "HINT", "SHORT"),
-    *("concept_step", "done_words", "last_words", "sense_lines", "taste_lines", "undo_words"),
+    *("concept_step", "done_words", "in_other_words", "last_words", "sense_lines", "taste_lines", "undo_words"),
 ]
 
 _MOST_SENSES = 8
@@ -55,6 +55,19 @@ SHORT = {"k": "keep", "d": "drop", "m": "more", "n": "next", "b": "back", "u": "
 
 COMMANDS = tuple(dict.fromkeys(word for line, _ in HELP for word in re.findall(r"\b[a-z]{3,}\b", line)))
 """The words that a line may begin with."""
+
+
+def in_other_words(word: str, rest: str) -> tuple[str, str]:
+    """A line in the words of a session, where people say it in others: drop concept X, meaning of X, X = Y."""
+    about = rest.removeprefix("concept ").strip()
+    if about != rest and word in ("drop", "remove", "less", "without"):
+        return "without", about
+    if about != rest and word == "add":
+        return "add", about
+    if word in ("mean", "means", "meaning", "meanings", "sense"):
+        meant = rest.removeprefix("of ")
+        return ("add" if "=" in meant else "senses"), meant
+    return word, rest
 
 
 def last_words(steps: Sequence[Step]) -> str:

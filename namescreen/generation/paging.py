@@ -12,7 +12,8 @@ __all__ = ["good_names", "least_score"]
 
 _OF_FIRST = 0.75  # of the middle score of the first page, a name that may stand on any page has at least this much
 _LOWER = 0.2  # what is taken off that share each time the maker goes on past the good names
-_LOOKED_AT = 5  # names drawn for each that a page has room for, before it is shown with fewer; all common practice
+_RELATED = 0.75  # of that score, a name that is just like one of which more is wanted
+_LOOKED_AT = 8  # names drawn for each that a page has room for, before it is shown with fewer; all common practice
 
 
 def least_score(first: Sequence[float], lowered: int) -> float:
@@ -23,11 +24,12 @@ def least_score(first: Sequence[float], lowered: int) -> float:
 
 def good_names(stream: Iterator[Candidate], floor: float, size: int) -> tuple[list[Candidate], bool]:
     """The next `size` names of at least this score, fewer where they are rare; and whether weaker ones were passed
-    over. A name related to one of which more is wanted is good enough for that."""
+    over. A name plainly related to one of which more is wanted may be somewhat weaker (`_RELATED`), and no more: who
+    likes a name does not ask for weak ones."""
     page: list[Candidate] = []
     weaker = False
     for one in islice(stream, _LOOKED_AT * size):
-        if one.score >= floor or one.parts.get("resemblance"):
+        if one.score >= floor * (1 - (1 - _RELATED) * one.parts.get("resemblance", 0.0)):
             page.append(one)
         else:
             weaker = True

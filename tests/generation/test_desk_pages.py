@@ -137,13 +137,14 @@ def test_where_good_names_are_few_the_page_is_short_and_says_so(sit: Sit) -> Non
     assert one.names == before
 
 
-def test_a_related_name_is_good_enough_after_more() -> None:
+def test_a_related_name_may_be_somewhat_weaker_after_more_and_not_weak() -> None:
     from namescreen.generation import Candidate
     from namescreen.generation.paging import good_names, least_score
 
-    related = Candidate("Otter", "found", "", ("otter",), 0.2, {"resemblance": 0.4})
-    apart = Candidate("Ledger", "found", "", ("ledger",), 0.2, {"resemblance": 0.0})
-    assert good_names(iter([related, apart]), 0.4, 5) == ([related], True)
+    related = Candidate("Otter", "found", "", ("otter",), 0.36, {"resemblance": 0.6})
+    apart = Candidate("Ledger", "found", "", ("ledger",), 0.36, {"resemblance": 0.0})
+    weak = Candidate("Unotter", "affix", "", ("otter",), 0.25, {"resemblance": 1.0})
+    assert good_names(iter([related, apart, weak]), 0.4, 5) == ([related], True)
     assert least_score([0.6, 0.4, 0.5], 0) > least_score([0.6, 0.4, 0.5], 1) > least_score([0.6, 0.4, 0.5], 9) == 0
     assert least_score([], 0) == 0
 
@@ -321,3 +322,25 @@ def test_a_page_is_stacked_where_the_terminal_is_narrow(
     for at, candidate in enumerate(one.desk.page, 1):
         row = next(line for line in lines if line.split()[:1] == [str(at)])
         assert candidate.text in row
+
+
+@pytest.mark.parametrize(
+    ("typed", "means"),
+    [
+        (("drop", "concept clay"), ("without", "clay")),
+        (("add", "concept clay"), ("add", "clay")),
+        (("mean", "spring=season"), ("add", "spring=season")),
+        (("meanings", "of spring"), ("senses", "spring")),
+        (("drop", "2"), ("drop", "2")),
+        (("drop", "Concept Clay"), ("drop", "Concept Clay")),
+    ],
+)
+def test_other_words_for_the_same_wish_are_understood(typed: tuple[str, str], means: tuple[str, str]) -> None:
+    from namescreen.cli.steer_words import in_other_words
+
+    assert in_other_words(*typed) == means
+
+
+def test_a_concept_is_dropped_as_people_say_it(sit: Sit) -> None:
+    one = sit()
+    assert "Going on without clay" in one.say("drop concept clay")
