@@ -215,7 +215,7 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
             words = "; ".join(f"{reading.language} {reading.word} ({reading.meaning})" for reading in far[:3])
             say_point(f"in languages of no market of yours, nothing against it: {words}", form)
     if not isinstance(one.addresses, NotChecked):
-        first = ", ".join(domain.shown for domain in one.addresses.domains[:2])
+        first = ", ".join(domain.shown for domain in one.addresses.domains[:4])
         handle = one.addresses.everywhere
         told = [first, f"handle {handle}" if handle else "", *one.addresses.reasons]
         fit = number(one.addresses.score)

@@ -176,7 +176,8 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
         told = f'"{first.sign}": {clauses(first.reason, 90)}'
         if first.serious:  # however distinctive it is, others may not register it
-            return Finding("distinctiveness", level, told, 0.0, bars=True, label=_kept(part))
+            where = _kept_where(part)
+            return Finding("distinctiveness", level, f"{where}{told}", 0.0, bars=True, label=part.shown)
         return Finding("distinctiveness", level, told, part.score)
     label = policy.LIKELY_REFUSED if bars else _unbarred(part) if level is Level.NOTHING else ""
     return Finding("distinctiveness", Level.SERIOUS if bars else level, evidence, part.score, bars, label)
@@ -199,11 +200,12 @@ _FREE = ("suggestive", "arbitrary", "fanciful")
 """What a name is called that is inherently distinctive."""
 
 
-def _kept(part: Distinctiveness) -> str:
-    """That the law bars a name, and where, if not in every market; where it is not known here that is not checked."""
+def _kept_where(part: Distinctiveness) -> str:
+    """Where the law bars a name, if not in every market, to stand before what it bars; where the law is not known here
+    that is not checked."""
     unknown = [law.partition(":")[0] for law in part.laws if law.endswith(_LAW_UNKNOWN)]
-    ask = f", not checked in {some(unknown)}" if unknown and part.barred_in else ""
-    return part.shown + (f" in {some(part.barred_in)}" if part.barred_in else "") + ask
+    ask = f", not checked in {some(unknown)}" if unknown else ""
+    return f"in {some(part.barred_in)}{ask}: " if part.barred_in else ""
 
 
 def holds_a_kept_sign(entry: NameEntry) -> bool:

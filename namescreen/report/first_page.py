@@ -59,14 +59,14 @@ def _in_short(report: Report) -> Iterable[str]:
     """What was found, what falls and what is open, a sentence or two each; then which name has least against it."""
     order = standings(report)
     entries = {entry.name: entry for entry in report.names}
-    yield f"**Found.** {_found(report, order)}"
+    yield f"**Found.** {_found(report, order, entries)}"
     yield f"**Falls.** {_falls([row for row in order if row.group >= BARRED], entries)}"
     yield f"**Open.** {' '.join(_open(report, order, entries))}"
     if len(order) > 1:
         yield _first(report, order, entries)
 
 
-def _found(report: Report, order: Sequence[Standing]) -> str:
+def _found(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
     """How many names were compared with what, and how many are of each kind."""
     rows = sum(item.rows_read for item in report.lists)
     compared = (
@@ -84,10 +84,17 @@ def _found(report: Report, order: Sequence[Standing]) -> str:
         )
         if count[group]
     ]
-    free = [row.name for row in order if row.group < Level.LOOK]
-    against = "has nothing graver than minor" if len(free) == 1 else "have nothing graver than minor"
-    if free or len(order) > 1:
-        told.append(f"{len(free)} {against} ({_few(free)})" if free else "none is free of such findings")
+    rest = [entries[row.name] for row in order if row.group < Level.LOOK]
+    free = [entry.name for entry in rest if not isinstance(entry.marks, NotChecked)]
+    unseen = [entry.name for entry in rest if isinstance(entry.marks, NotChecked)]
+    where = "that list" if len(report.lists) == 1 else "these lists"
+    if free:
+        told.append(f"{len(free)} {'has' if len(free) == 1 else 'have'} nothing graver than minor in {where} "
+                    f"({_few(free)})")  # fmt: skip
+    if unseen:
+        told.append(f"of {len(unseen)} nothing is known, as existing marks were not checked ({_few(unseen)})")
+    if not rest and len(order) > 1:
+        told.append("none is free of such findings")
     were = "was" if len(order) == 1 else "were"
     return f"{plural(len(order), 'name')} {were} {compared}" + (f": {some(told)}." if order else ".")
 
@@ -168,6 +175,8 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
     first = order[0]
     if first.group >= Level.SERIOUS:
         return "No name can be put first: something serious stands against each."
+    if all(isinstance(entry.marks, NotChecked) for entry in entries.values()):
+        return "No name can be put first: existing marks were not checked."
     if first.flaw:
         return "No name can be put first: each may be refused for what it is, or something serious stands against it."
     rest = [row for row in order if row.group == first.group and row.grave == first.grave and not row.flaw]

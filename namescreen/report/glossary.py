@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..policy import OTHER_GOODS, PLAINLY_DESCRIPTIVE, STEPS
+from ..policy import LIKELY_REFUSED, OTHER_GOODS, PLAINLY_DESCRIPTIVE, STEPS
 
 __all__ = ["GLOSSARY", "Term"]
 
@@ -73,6 +73,13 @@ GLOSSARY = (
         f"{_TMEP} 1207.01; {_EUIPO}, chapter 1",
     ),
     Term(
+        LIKELY_REFUSED,
+        "A name that names the goods, plainly describes them in every market, or holds a sign that the law keeps for "
+        "others or forbids. An office may well refuse it whatever marks there are. It is a guess from word lists: the "
+        "office decides, and use can make some such names registrable.",
+        "this program; the grounds are named beside each name, from memory",
+    ),
+    Term(
         "live, dead",
         "Whether the list says that a mark is in force or applied for, or has lapsed, been refused or "
         "withdrawn. A dead mark can still be in use, and use alone can give rights.",
@@ -88,8 +95,9 @@ GLOSSARY = (
         "How much attention a finding asks for; none is a legal finding. A mark goes by its concern, from 0 to 1: "
         "overall closeness, halved where the goods are unrelated and in proportion between; 1 for a knockout; "
         f"halved again for a dead mark, and never serious for goods under {OTHER_GOODS:g}. "
-        f"{_STEPS}. A reading goes by its severity; a generic name is serious, a "
-        f"descriptive one too below a distinctiveness of {PLAINLY_DESCRIPTIVE:g}, and else asks for a closer look.",
+        f"{_STEPS}. A mark taken over, but for a house mark, praise or words that say little, counts by what is left. "
+        f"A reading goes by its severity; a descriptive name is serious below a distinctiveness of "
+        f"{PLAINLY_DESCRIPTIVE:g}, and else asks for a closer look.",
         "this program; the steps are chosen, not fitted",
     ),
     Term(

@@ -59,7 +59,7 @@ def test_a_place_with_no_serious_mark_is_not_told_as_clean(report: Report) -> No
     names = (entry(name="Torvale", distinctiveness=place), entry(name="Duskfall", distinctiveness=coined))
     short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
     assert "To look closer at: Torvale (geographic" in short
-    assert "1 has nothing graver than minor (Duskfall)" in short
+    assert "1 has nothing graver than minor in that list (Duskfall)" in short
 
 
 def test_what_a_name_is_hides_no_mark_to_look_closer_at(report: Report) -> None:
