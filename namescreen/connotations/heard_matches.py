@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from namescreen.text import Name
 
 from ..lexicon.language_codes import OTHER_SCRIPTS
-from .g2p_rules import TRANSCRIPTION, english_heard_in, has_rules, sound_code
+from .g2p_rules import TRANSCRIPTION, english_heard_in, has_rules, read_aloud, sound_code
 from .results import Reading
 from .spelled_matches import Span, found, spans
 from .unlucky import Unlucky, sounding
 
 __all__ = ["english_phones", "heard_in"]
 
+OTHERWISE = 2
+"""Steps that a word loses which is heard by its consonants and rough vowels alone; ours."""
 _LONGEST = 30
 """The longest part that is read aloud; no word of the tables is longer."""
 
@@ -32,7 +34,7 @@ def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
             script = TRANSCRIPTION if latin and language in OTHER_SCRIPTS else ear
             read = sound_code(part.written, script)
             for word in sounding(read, language):
-                severity = _weight(word, read, part)
+                severity = _weight(word, read, part) - (OTHERWISE if _is_read_otherwise(word, part, script) else 0)
                 if severity > 0:
                     yield found(word, severity, "heard as", f"{part.where}, read in the language")
             for code in dict.fromkeys(code for phones in ways for code in english_heard_in(phones, ear)):
@@ -40,6 +42,14 @@ def heard_in(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
                     severity = _weight(word, code, part) - 1
                     if severity > 0 and word.base_severity == 3:
                         yield found(word, severity, "said in English", part.where)
+
+
+def _is_read_otherwise(word: Unlucky, part: Span, language: str) -> bool:
+    """Whether the rules of the language give a word and a part of a name different vowels, short and long among them
+    (Dutch kloot and cloth): a sound code knows no such difference."""
+    if not has_rules(language) or word.transcription:
+        return False
+    return read_aloud(part.written, language) != read_aloud(word.form, language)
 
 
 def english_phones(part: Span, name: Name) -> list[tuple[str, ...]]:

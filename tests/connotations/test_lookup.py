@@ -165,3 +165,21 @@ def test_no_word_is_read_inside_the_name_of_a_known_place(name: str, read: bool)
 def test_a_marked_letter_of_the_language_makes_another_word(name: str, language: str, word: str, met: bool) -> None:
     found = [one.word for one in readings(name, languages=[language], dictionaries=()) if one.severity]
     assert (word in found) == met
+
+
+@pytest.mark.parametrize(
+    ("name", "language", "word", "least", "most"),
+    [
+        ("Whole Cloth", "nl", "kloot", 0, 1),  # a short vowel by the rules of Dutch, and a long one
+        ("Red Hood", "nl", "reet", 0, 0),
+        ("Cloot", "nl", "kloot", 3, 3),
+        ("Fika", "it", "fica", 3, 3),
+        ("Fikka", "it", "fica", 0, 1),  # a long consonant
+    ],
+)
+def test_a_word_that_is_read_with_another_vowel_is_hardly_heard(
+    name: str, language: str, word: str, least: int, most: int
+) -> None:
+    """What `readings` prints as the likely reading is what is compared."""
+    met = [one.severity for one in readings(name, languages=[language], dictionaries=()) if one.word == word]
+    assert least <= max(met, default=0) <= most
