@@ -182,7 +182,7 @@ def _told(found: Finding, title: str) -> str:
 def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
     """Write all about a name; what holds for several names is told once, and kept in `said`."""
     from namescreen.report.assembly import entry_of
-    from namescreen.report.findings import worst_words
+    from namescreen.report.findings import reasons_told, worst_words
 
     entry = entry_of(one, with_reasons=False)
     _head(one.name, form)
@@ -197,7 +197,8 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
             say_point(WITHOUT_GOODS, form)
         _show_marks(entry, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
-        reasons = "; ".join(one.distinctiveness.reasons)
+        judged = entry.distinctiveness
+        reasons = "" if isinstance(judged, NotChecked) else "; ".join(reasons_told(judged))
         say_point(f"distinctiveness: {_distinctive(one, entry)}" + (f"; {reasons}" if reasons else ""), form)
         laws = "; ".join(one.distinctiveness.laws)
         if laws and laws not in said:

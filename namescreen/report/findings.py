@@ -18,7 +18,7 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 __all__ = [
     "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "findings", "goes_with_ours",
     "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level", "matters", "other_goods_words",
-    "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
+    "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -30,6 +30,7 @@ ALIKE = 0.6
 
 WEAK = "Weak in this field"
 """How the reason begins that tells which words of two names are weak."""
+_AMERICAN = re.compile(r" \(TMEP [^()]*(\([^()]*\)[^()]*)*\)")
 _QUOTED = re.compile(r'"([^"]+)"')
 
 _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
@@ -181,6 +182,13 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
         return Finding("distinctiveness", level, told, part.score)
     label = policy.LIKELY_REFUSED if bars else _unbarred(part) if level is Level.NOTHING else ""
     return Finding("distinctiveness", Level.SERIOUS if bars else level, evidence, part.score, bars, label)
+
+
+def reasons_told(part: Distinctiveness) -> tuple[str, ...]:
+    """The reasons for what a name is, without the American manual where no market is under its law."""
+    if not part.markets or any(law_of(one.market) == "US" for one in part.markets):
+        return part.reasons
+    return tuple(_AMERICAN.sub("", reason) for reason in part.reasons)
 
 
 def _for_the_union_alone(part: Distinctiveness) -> bool:

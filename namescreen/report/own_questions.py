@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, shorten, some
-from .findings import NEAR_DESCRIPTIVE, unread
+from .findings import NEAR_DESCRIPTIVE, reasons_told, unread
 from .model import NameEntry
 
 __all__ = ["on_distinctiveness"]
@@ -23,7 +23,7 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
         if not first.serious:  # the law is part of the question
             told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
         return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
-    reasons = in_one_sentence(found.reasons)
+    reasons = in_one_sentence(reasons_told(found))
     because = f" ({clauses(reasons, 160)})" if reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]

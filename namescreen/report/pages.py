@@ -9,7 +9,7 @@ from ..outcome import NotChecked
 from ..plain_text import cell, clauses, number, plural, shorten, some, table
 from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
-from .findings import words_read, worst_words
+from .findings import reasons_told, words_read, worst_words
 from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .owners import crowds
@@ -117,7 +117,7 @@ def _office(market: str) -> str:
 def _sentences(found: Distinctiveness, hinted: set[str]) -> str:
     hint = found.hint if found.hint not in hinted and not found.protected else ""
     hinted.add(hint)
-    told = [*found.reasons[:5], *([f"Hint: {hint}"] if hint else ())]
+    told = [*reasons_told(found)[:5], *([f"Hint: {hint}"] if hint else ())]
     if found.laws and (found.shown == KEPT or not found.differs):
         told.append(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides")
     return " ".join(_sentence(text) for text in told)

@@ -53,6 +53,7 @@ _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
 _VERY_CLOSE = 0.8  # closeness in one aspect that is always told (common practice, no source)
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
+_MUCH_THE_SAME = 0.7  # overall closeness from which what two names share is most of both
 _MARKS = 4  # marks of a name that are asked about
 _STEM = 5  # letters of a word that has forms
 _ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n", "en"))
@@ -166,19 +167,31 @@ def _on_undesignated_marks(entry: NameEntry, report: Report) -> list[str]:
 def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
     """The marks that raise a question, each with it."""
     asked: list[tuple[CloseMark, str]] = []
-    generic = not isinstance(entry.distinctiveness, NotChecked) and entry.distinctiveness.category == "generic"
+    generic = entry.category == "generic"
     for found in matters(entry):
         # An identical mark is asked about wherever it stands in the order.
         idle = mark_level(found) is Level.NOTHING and found.bites is not False  # its row says that nothing was found
         if not idle and (len(asked) < _MARKS or conflict_of(found).identical):
             name = shorten(entry.name, 60)
             question = _on_mark(found, name, report, generic=generic)
+            if question and entry.category == "descriptive" and found.bites is not False and not found.mark.is_dead:
+                question += _on_its_reach(found, entry)
             further = on_namesakes(found, name, report) if question else on_dead_namesakes(found, report)
             if question or further:
                 asked.append((found, f"{question} {further}".strip()))
     for found, markets in nearest_unasked(entry, report, [one for one, _ in asked]):
         asked.append((found, _on_the_nearest(found, markets, shorten(entry.name, 60), report, generic=generic)))
     return asked
+
+
+def _on_its_reach(found: CloseMark, entry: NameEntry) -> str:
+    """What is asked of a live mark that shares with a descriptive name what describes the goods; "" where it shares no
+    more than a part of it."""
+    shares = {*parse(found.mark.text).words} & {*entry.words}
+    if not (found.knockout or found.overall >= _MUCH_THE_SAME or (shares and shares == {*entry.words})):
+        return ""
+    pictured = ", and it has a picture too" if found.mark.mark_type in ("combined", "figurative") else ""
+    return f" What both share may describe the goods{pictured}: how far does such a mark reach?"
 
 
 def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, report: Report, *, generic: bool) -> str:

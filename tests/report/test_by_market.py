@@ -15,7 +15,7 @@ from namescreen.register import read_register
 from namescreen.report import Report, assemble, from_json, to_json, to_markdown
 from namescreen.report.findings import findings, mark_level
 from namescreen.report.mark_choice import worth_a_word
-from namescreen.report.model import Distinctiveness
+from namescreen.report.model import Distinctiveness, MarketView
 from namescreen.report.questions import questions
 from namescreen.report.register_facts import remarks
 from namescreen.report.sensitivity import standings
@@ -183,3 +183,15 @@ def test_what_was_not_judged_is_asked_about_and_stands_behind_what_was(
     assert "nothing graver" not in short
     assert "Weidlingen" in short
     assert "could not be judged" in short
+
+
+@pytest.mark.parametrize(("market", "told"), [("US", True), ("DE", False), ("", True)])
+def test_the_american_manual_is_cited_where_a_market_is_under_it(report: Report, market: str, told: bool) -> None:
+    reasons = ('"torvale": a place the goods may come from (TMEP 1210)', '"shuk": sounds like it (TMEP 1209.03(j))')
+    views = (MarketView(market, "geographic", 0.3),) if market else ()
+    found = Distinctiveness("descriptive", 0.3, reasons, called="geographic", markets=views)
+    text = to_markdown(replace(report, names=(entry(name="Torvale Shuk", distinctiveness=found),)))
+    section = text.split("### Torvale Shuk")[1].split("## ")[0]
+    assert ("TMEP 1210" in section) == told
+    assert ("1209.03(j)" in section) == told
+    assert "sounds like it" in section
