@@ -24,6 +24,7 @@ from ..brief_terms import BriefTerms
 from ..candidate import Proposal
 from ..ideas import Idea
 from ..material import Material, title
+from ..purpose import NAMED
 from ..senses import unfit, unfit_in
 from ..vocabulary import word
 from ..word_sounds import is_vowel
@@ -42,11 +43,12 @@ _LEAST_KEPT = 0.4  # what little is left of nearly every original
 _KNOWN = 0.95  # familiarity of what everybody knows
 _MOST_WORDS = 4  # of a saying
 _RELATED = 0.4  # association with the brief from which a word is no stranger to it
-_TOLD, _TOLD_BY_CONCEPT, _FRESH, _KEPT, _UNMIXED = 1.05, 0.74, 1.2, 1.2, 0.7
+_TOLD, _FRESH, _KEPT, _UNMIXED = 1.05, 1.2, 1.2, 0.7
+_CONCEPT, _PASSING = 0.75, 0.5  # a concept, and a word of the goods that does not name them, beside one that does
 _SAYING = (0.15, 0.0, 0.5, 0.5)
-"""What a word of the goods, of a concept, one that is not worn, what is kept, and what shows nothing strange are worth,
-and an original by its words: points of seven, by least squares on the readings (with each brief left out in turn the
-rank correlation is 0.38; the best three of each brief's 17 have mean 4.2, 0.39 at 5 or more and 0.13 at 2 or less)."""
+"""What a word of the brief, one that is not worn, what is kept, and what shows nothing strange are worth, and an
+original by its words: points of seven, by least squares on the readings (with each brief left out in turn the rank
+correlation is 0.38; the best three of each brief's 17 have mean 4.2, 0.39 at 5 or more and 0.13 at 2 or less)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +101,7 @@ def propose(material: Material) -> Iterator[Proposal]:
     found = []
     for idea, spoken in _audible(material):
         code = code_of(word(spoken).sounds)
-        told = _TOLD if idea.kind == "goods" else _TOLD_BY_CONCEPT if idea.kind == "concept" else 0.0
+        told = _TOLD * _told(material, idea)
         alike = (one for one in dict.fromkeys(one for key in sound_keys(code) for one in codes(key))
                  if _heard_at_once(code, one))  # fmt: skip
         for slot in (slot for one in alike for slot in slots(one)):
@@ -160,6 +162,15 @@ def _audible(material: Material) -> Iterator[tuple[Idea, str]]:
              and material.brief_terms.strongest(idea.associations) >= _CLOSE
              and float(material.brief_terms.of_word(idea.word).max(initial=0.0)) >= _BY_ITSELF)  # fmt: skip
     yield from ((idea, idea.word) for idea in islice(close, _WORDS))
+
+
+def _told(material: Material, idea: Idea) -> float:
+    """How much a word says of the brief: all if it names the goods, less as a concept, and less yet if it is said in
+    passing; nothing if it is only close."""
+    if idea.kind == "concept":
+        return _CONCEPT
+    weight = next((term.weight for term in material.brief_terms.terms if term.word == idea.word), 0.0)
+    return (1.0 if weight >= NAMED else _PASSING) if idea.kind == "goods" else 0.0
 
 
 def _is_said(material: Material, idea: Idea) -> bool:
