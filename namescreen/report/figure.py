@@ -14,7 +14,7 @@ from html import escape
 
 from ..outcome import DISCLAIMER
 from ..plain_text import shorten, some, visible, width
-from ..policy import Level
+from ..policy import LIKELY_REFUSED, Level
 from .findings import UNASKED, findings, worst, worst_title
 from .model import CHECKS, NameEntry, Report
 from .sensitivity import standings
@@ -31,6 +31,7 @@ _NAME, _WORST = 124, 120
 _CHECKS = (176, 118, 138, 120)
 """How wide the column of each check is."""
 _EVIDENCE = 11
+_LEGEND = {Level.SERIOUS: f"knockout, {LIKELY_REFUSED}, serious", Level.NOT_CHECKED: f"not checked, {UNASKED}"}
 _LINES = 2  # of evidence
 _INK, _SOFT, _LINE = "#1d1f21", "#55595e", "#b9bdc2"
 _FILL = {Level.SERIOUS: "#dcc3bd", Level.LOOK: "#f0e6cd"}
@@ -125,7 +126,7 @@ def _legend(top: int, left_out: int) -> Iterable[str]:
     x = _MARGIN
     for level in (Level.SERIOUS, Level.LOOK, Level.MINOR, Level.NOTHING, Level.NOT_CHECKED):
         yield _shape(level, x + 7, top + 5)
-        words = f"not checked, {UNASKED}" if level is Level.NOT_CHECKED else level.words
+        words = _LEGEND.get(level, level.words)
         yield _text(x + 20, top + 9, words, "x" if level is Level.NOT_CHECKED else "")
         x += 50 + round(5.8 * len(words))
     more = f" {left_out} more names stand in the table." if left_out else ""

@@ -137,6 +137,7 @@ def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameE
     missing = unsearched_markets(report)
     if missing:
         yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
+    yield "Not searched: what is in no list, use that nobody registered, company names."
     unasked = [entry for entry in report.names if _finding(entry, "addresses").title == UNASKED or _poor_fit(entry)]
     if unasked:
         yield "Whether a domain or handle is free was not looked up."

@@ -42,6 +42,8 @@ def from_json(text: str, source: str = "report") -> Report:
     try:
         whole = json.loads(text)
     except (ValueError, RecursionError) as error:
+        if not text.lstrip().startswith("{"):  # where in it the parser stopped tells nobody anything
+            raise _wrong(source, "", "is not JSON, the form of a report that can be compared") from None
         raise _wrong(source, "", f"is not JSON ({error})") from None
     if not isinstance(whole, dict) or not str(whole.get("format", "")).startswith("namescreen-report "):
         raise _wrong(source, "", "is not a report of this program")
