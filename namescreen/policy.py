@@ -273,7 +273,8 @@ class Finding:
     @property
     def words(self) -> str:
         """Level and evidence in one line; the reason of a check not made stands elsewhere."""
-        return self.title if self.level is Level.NOT_CHECKED else f"{self.title}: {self.evidence}"
+        between = " " if self.bars and self.evidence.startswith("in ") else ": "  # likely refused in US: ...
+        return self.title if self.level is Level.NOT_CHECKED else f"{self.title}{between}{self.evidence}"
 
 
 def worst(findings: Iterable[Finding]) -> Finding:

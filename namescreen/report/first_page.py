@@ -116,7 +116,7 @@ def _why_it_falls(entry: NameEntry) -> str:
     told = [", ".join(filter(None, (f"knockout: {some(marks)}", goods)))] if marks else []
     own = _finding(entry, "distinctiveness")
     if own.bars:
-        told.append(f"{own.title}: {own.evidence}")
+        told.append(own.words)
     return "; ".join(told)
 
 

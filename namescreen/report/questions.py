@@ -9,6 +9,7 @@ from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
 from ..policy import Level, flaw_of_its_own
 from ..screening.crowd import says_little
+from ..screening.surplus import COMPARED_WITHOUT
 from ..screening.taken_over import taken_over
 from ..screening.translated import known_to_buyers, said_from
 from ..territories import languages_of
@@ -299,6 +300,10 @@ def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool)
             f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
             f"apart ({source}). {_though_weak(found, report)}So {asked}"
         )
+    rest = next((reason for reason in found.reasons if reason.startswith(COMPARED_WITHOUT) and "seldom" in reason), "")
+    if rest:
+        why = rest.rstrip(".").replace(COMPARED_WITHOUT, "compared without ", 1).replace(": ", " (", 1)
+        return f"is close, {shorten(why, 130)}; {on_added_words(held_in(found.mark, report), by_mark=True)}): {asked}"
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
     ours = set(parse(name).words)

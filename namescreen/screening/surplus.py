@@ -19,8 +19,10 @@ from ..text import parse
 from .crowd import says_little
 from .taken_over import TakenOver
 
-__all__ = ["Rest", "adds_surplus", "closer_rest", "rest_of_both"]
+__all__ = ["COMPARED_WITHOUT", "Rest", "adds_surplus", "closer_rest", "rest_of_both"]
 
+COMPARED_WITHOUT = "Compared without "
+"""How the reason begins that tells what is left."""
 WEAK, HOUSE, ANOTHER_HOUSE = 0.92, 0.85, 0.8
 """What the closeness of what is left counts where praise and the like are left out, a house mark of the mark's owner,
 or a word of the name that may be the maker's own house mark. Ours, not fitted: so that the same element for the same or
@@ -45,7 +47,7 @@ class Rest:
         """Why the rest is compared, as a sentence."""
         quoted = some(f'"{word}"' for word in self.left_out)
         keeps = "keeps" if len(self.left_out) == 1 else "keep"
-        return f'Compared without {quoted} too, which seldom {keeps} marks apart: "{self.ours}" and "{self.theirs}".'
+        return f'{COMPARED_WITHOUT}{quoted}, which seldom {keeps} marks apart: "{self.ours}" and "{self.theirs}".'
 
 
 def rest_of_both(name: str, mark: Mark, goods: str, whole: TakenOver | None) -> Rest | None:

@@ -47,9 +47,10 @@ def test_every_finding_has_its_words(report: Report) -> None:
     assert "not checked, not looked up" in told  # the legend
     assert "knockout, likely refused, serious" in told  # one shape
     for level in list(Level)[1:]:
-        beside_legend = (level is not Level.SERIOUS) + sum(one.title == level.words for entry in report.names for one in findings(entry))
+        in_legend = level is not Level.SERIOUS
+        beside = sum(one.title == level.words for entry in report.names for one in findings(entry))
         of_worst = sum(worst_title(entry) == level.words for entry in report.names)
-        assert told.count(level.words) == beside_legend + of_worst
+        assert told.count(level.words) == in_legend + beside + of_worst
     assert any(text.startswith(DISCLAIMER) for text in told)
 
 
