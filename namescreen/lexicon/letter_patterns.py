@@ -21,7 +21,7 @@ import re
 from bisect import bisect_left
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
-from functools import cache, lru_cache
+from functools import cache, lru_cache, partial
 
 from namescreen.tables import Table, open_table, wordlists_folder
 
@@ -100,25 +100,41 @@ def _model(chosen: Sequence[str]) -> dict[str, str]:
 
 def letter_cost(word: str, model: Callable[[str], str | None]) -> float:
     """Surprise at the letters of `word` under a model's entries, in tenths of a bit a letter, at least 0."""
+    return sum(_surprise(window, model) for window in _windows(word)) / (len(word) + 1)
+
+
+def _windows(word: str) -> list[str]:
+    """Each letter of a word, and its end, after the ones before it."""
     padded = _padded(word)
+    return [padded[at : at + _ORDER] for at in range(len(padded) - _ORDER + 1)]
+
+
+def _surprise(window: str, model: Callable[[str], str | None]) -> float:
+    """Surprise at the last letter of some after the ones before it, in tenths of a bit: a whole number."""
     total = 0.0
-    for end in range(_ORDER, len(padded) + 1):
-        for start in range(end - _ORDER, end):
-            value = model(padded[start:end])
-            if value is not None:
-                total += float(value.partition(" ")[0])
-                break
-            before = model(padded[start : end - 1]) if end - start > 1 else None
-            total += float(before.partition(" ")[2]) if before is not None else 0.0
-        else:
-            total += _UNSEEN
-    return total / (len(word) + 1)
+    for start in range(_ORDER):
+        value = model(window[start:])
+        if value is not None:
+            return total + float(value.partition(" ")[0])
+        before = model(window[start:-1]) if _ORDER - start > 1 else None
+        total += float(before.partition(" ")[2]) if before is not None else 0.0
+    return total + _UNSEEN
+
+
+@lru_cache(maxsize=1 << 17)
+def _surprise_in(language: str, window: str) -> float:
+    return _surprise(window, lambda gram: pattern(gram, language))
+
+
+@lru_cache(maxsize=1 << 12)
+def _cost_in(language: str, word: str) -> float:
+    """`letter_cost` of a word in a language."""
+    return sum(map(partial(_surprise_in, language), _windows(word))) / (len(word) + 1)
 
 
 def bits_less(word: str, language: str) -> float:
     """How many bits the letters of `word` surprise a reader of `language` less than one of English; below 0 if more."""
-    less = letter_cost(word, lambda gram: pattern(gram, "en")) - letter_cost(word, lambda gram: pattern(gram, language))
-    return less * (len(word) + 1) / 10
+    return (_cost_in("en", word) - _cost_in(language, word)) * (len(word) + 1) / 10
 
 
 def share_above(cost: float, quantiles: Sequence[float]) -> int:
@@ -137,7 +153,7 @@ def percentile(word: str, language: str) -> int:
     in percent: 100 if it is more usual than any of them, 0 if more surprising than all. Raises `DataError` without a
     model; see `has_model`."""
     quantiles = [float(cost) for cost in (_table(language).get("%quantiles") or "").split()]
-    return share_above(letter_cost(word, lambda gram: pattern(gram, language)), quantiles)
+    return share_above(_cost_in(language, word), quantiles)
 
 
 def alphabet(language: str) -> frozenset[str]:
@@ -168,6 +184,6 @@ def _table(language: str) -> Table:
     return open_table(f"letters/{language}.tsv")
 
 
-@lru_cache(maxsize=1 << 17)
+@lru_cache(maxsize=1 << 14)
 def pattern(gram: str, language: str) -> str | None:
     return _table(language).get(gram)
