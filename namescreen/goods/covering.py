@@ -24,6 +24,8 @@ __all__ = ["comes_in_portions", "covers", "made_otherwise", "one_ware"]
 
 SENSES = 4
 """The leading senses of a name among which the one of the goods is looked for."""
+OF_OTHER_STUFF = 0.9
+"""How surely a broader term covers goods that are, or may be, of another stuff than it says. Ours."""
 APART = 0.5
 """What is left of a dictionary's broader term where both are listed in groups of goods, and in none together."""
 WIDE = 1500
@@ -78,7 +80,9 @@ def covers(broad: Item, narrow: Item) -> float:
     if _is_called(broad, above):
         return 1.0
     if broad.modifiers and not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.modifiers):
-        return 0.0
+        plain = replace(broad, modifiers=tuple(word for word in broad.modifiers if not _makes_wares(word)))
+        of_stuff = plain != broad and _is_called(plain, above)  # leather bike accessories, bags of canvas for bicycles
+        return OF_OTHER_STUFF if of_stuff else 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
         return 1.0
     heads = dict(senses_of_goods(broad.head, 2))

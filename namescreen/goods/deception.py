@@ -105,10 +105,12 @@ def _told(
 
 
 def _says_little(word: str, goods: str) -> bool:
-    """Whether a word beside a promise leaves it as it is: praise, a quality, or a word for the goods."""
+    """Whether a word beside a promise leaves it as it is: praise, a quality or another adjective, or a word for the
+    goods."""
     base = base_form(word)
     return (
-        bool(kinds(word) & _SAYING_LITTLE)
+        [one.pos for one in lexicon().senses(word, labelled=False)[:1]] == ["a"]
+        or bool(kinds(word) & _SAYING_LITTLE)
         or is_quality(word)
         or word in _PURE
         or any(one.word == base for one in goods_words(goods))

@@ -16,6 +16,7 @@ from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
 from .composition import IMAGES, NO_TIE, is_picture
 from .description import NOTHING, describe_plainly, of_term
 from .evidence import is_trade_word, read
+from .foreign_respelt import respelt_in
 from .grounds import ANY_LANGUAGE
 from .judged import Judged, Meaning
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, is_native, told
@@ -93,12 +94,22 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
         if asked and not in_english and told("excellent", goods) > (told(meaning.english, goods) if meaning else 0.0):
             meaning = Meaning("excellent", language) if is_praise(word, language) else meaning
         if meaning is None and asked and is_coined(word):
-            meaning = by_its_parts(word, goods, language)
+            meaning = by_its_parts(word, goods, language) or _as_respelt(word, goods, language)
         if meaning is not None:
             found[word] = meaning
     if found:  # beside them its small words say nothing
         found |= {word: Meaning("", language) for word in words if word not in found and word in small_words(language)}
     return found
+
+
+def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
+    """What an unknown word means that is an everyday one in another spelling, if that plainly describes the goods."""
+    found = [(told(one.english, goods), one, form) for form, one in respelt_in(word, language)]
+    plainest = max(found, key=lambda each: (each[0], each[1].score, -each[1].english.count(" ")), default=None)
+    plainly, best, form = plainest or (0.0, None, "")
+    if best is None or plainly < TOLD:
+        return None
+    return Meaning(best.english, language, best.score, written_for=form)
 
 
 @lru_cache(maxsize=1 << 12)

@@ -41,6 +41,8 @@ class Meaning:
     """Whether no table has the word, and its parts or its spelling say so."""
     about: bool = False
     """Whether only that is known from which it is derived: it is about it, and may be a maker, a place or a quality."""
+    written_for: str = ""
+    """The word that it is a respelling of."""
     said: Evidence = NOTHING
     """What labels say with it of such goods."""
 
@@ -67,6 +69,8 @@ class Judged:
     def reason(self, *, american: bool) -> str:
         """The evidence in a sentence, with the section of the American manual where American law counts."""
         by_parts = ", by its parts," if self.meaning and self.meaning.guessed else ""
+        if self.meaning and self.meaning.written_for:
+            by_parts = f', for "{self.meaning.written_for}",'
         means = f' means{by_parts} "{self.meaning.english}":' if self.meaning else ":"
         if self.evidence.is_told:
             return f'"{self.word}"{means} {self.evidence.told(american=american)}'

@@ -11,8 +11,13 @@ __all__ = ["kept_in", "laws_on"]
 _OF_STATES = {
     "DE": "OlympSchG s. 1(3), which names Olympia too, and 3(2)",
     "FR": "Code du sport, article L141-5",
+    "IT": "decree-law 16/2020, article 5-bis, on any form of the words in any language, in force to the end of 2026",
+    "AT": "the act on the protection of Olympic emblems and designations (BGBl. 15/1992)",
+    "ES": "the act on sport (Ley 39/2022), which keeps the words for the Spanish Olympic Committee",
+    "PL": "the act on sport of 2010, which keeps the words for the Polish Olympic Committee",
+    "PT": "Decreto-Lei 155/2012",
 }
-"""The laws of states of the Union on these words."""
+"""The laws of states of the Union on these words; what a law with an end was followed by is not known here."""
 _NONE = "no law of its own on these words known here"
 _KEEPING = ("AU", "CA", "GB", "JP", "US", *_OF_STATES)
 

@@ -254,8 +254,8 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
         return True
     if word not in _FORM and word not in _DEALING:
         return False
-    if before and word in _BELONGING and open_table("broader_goods.tsv").get(f"{before[-1]} {word}") is not None:
-        return False  # pet accessories are no pets
+    if before and word in _BELONGING and _is_belonging(before[-1], word):
+        return False  # pet accessories are no pets, nor bike accessories bikes
     if before and word in _FORM:
         whole = open_table("goods_groups.tsv").get(f"{before[-1]} {word}")
         if whole and whole != open_table("goods_groups.tsv").get(before[-1]):
@@ -263,6 +263,14 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
     if before and word == "box" and not _is_eaten(before[-1]):
         return False  # a ring box is no ring, but a box of chocolates may be called a chocolate box
     return bool(before and is_noun(before[-1])) or not last
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_belonging(thing: str, word: str) -> bool:
+    """Whether what belongs to a thing, by this or another name of it, is goods of the trade by themselves."""
+    table = open_table("broader_goods.tsv")
+    named = (thing, *(table.get(thing) or "").split(","))
+    return any(f"{one} {word}" in table for one in named if one)
 
 
 @lru_cache(maxsize=1 << 12)

@@ -5,6 +5,7 @@ incomplete (wordlists/curated/protected_signs.txt, evocations.txt): no finding h
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import cache, lru_cache
 
 from ..plain_text import some
@@ -13,7 +14,8 @@ from ..text import fold, parse
 from .classification import likely_classes
 from .deception import misleading
 from .evocation import evoked
-from .grounds import protecting_first
+from .foreign import known_languages, meanings
+from .grounds import languages_of, protecting_first
 from .morality import offending
 from .olympic import kept_in, laws_on
 from .places import place_of
@@ -72,13 +74,30 @@ def protected_signs(
     Classes that are not stated are guessed from `goods`; of a name of origin only goods it is known for are serious."""
     asked = None if markets is None else tuple(markets)
     words = parse(name).words
-    misled = (*misleading(words, goods, asked), *offending(name, words, goods, asked))
+    plain = misleading(words, goods, asked)
+    abroad = [] if any(one.serious for one in plain) else _misleading_abroad(name, words, goods, asked)
+    misled = (*plain, *abroad, *offending(name, words, goods, asked))
     numbers = tuple(classes) or likely_classes(goods)
     signs = _found(words, numbers, asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):
         return tuple(sorted((*signs, *misled), key=lambda one: not one.serious))
     called = (one for one in evoked(words, goods, numbers, asked) if one.sign not in {sign.sign for sign in signs})
     return tuple(sorted((*signs, *called, *misled), key=lambda one: not one.serious))
+
+
+def _misleading_abroad(
+    name: str, words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None
+) -> list[ProtectedSign]:
+    """What misleads surely by what words of a name mean in a language of the markets: cuero, on belts of plastic."""
+    spoken = known_languages(languages_of(markets or (), main=True))[0] if goods else ()
+    for language in (one for one in spoken if one != "en"):
+        said = meanings(name, goods, language, True)
+        meant = {part: word for word, meaning in said.items() for part in meaning.english.split()}
+        english = tuple(part for one in words for part in (said[one].english.split() if one in said else (one,)))
+        found = misleading(english, goods, markets) if meant else []
+        if told := [one for one in found if one.serious and one.sign in meant]:
+            return [replace(one, sign=meant[one.sign], reason=f'means "{one.sign}", {one.reason}') for one in told]
+    return []
 
 
 @lru_cache(maxsize=1 << 12)

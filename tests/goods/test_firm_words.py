@@ -88,3 +88,32 @@ def test_a_loose_relation_alone_only_suggests() -> None:
     """TMEP 1209.01(a); a part of the goods describes them."""
     assert _judged("Perch", "garden poles", "US").category not in BARRED
     assert _judged("Clapper", "bells", "US").category in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market", "for_word"),
+    [
+        ("Holtz Ring", "finger rings turned from wood", "DE", "holz"), ("Kuero", "leather belts", "ES", "cuero"),
+        ("Zeife", "soap", "DE", "seife"), ("Karamell Krem", "caramels", "DE", ""),
+    ],
+)  # fmt: skip
+def test_a_respelling_in_a_language_of_the_market_is_read(name: str, goods: str, market: str, for_word: str) -> None:
+    """EUTMR Article 7(1)(c); TMEP 1209.03(j), on misspellings."""
+    found = _judged(name, goods, market)
+    assert found.category in BARRED
+    assert for_word in " ".join(found.reasons)
+
+
+@pytest.mark.parametrize("name", ["Zubrava", "Kestrane", "Torvel", "Holtzmann", "Forlento", "Bamlanivo"])
+def test_a_coined_name_is_no_respelling(name: str) -> None:
+    """Coined by us; common practice, no source."""
+    assert _judged(name, "wooden spoons", "DE", "FR", "ES").category not in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [("Cuero Noble", "belts of synthetic material", "ES"), ("Noble Leather", "belts of synthetic material", "US")],
+)
+def test_a_stuff_that_goods_are_not_of_misleads_in_the_buyers_language(name: str, goods: str, market: str) -> None:
+    """TMEP 1203.02; EUTMR Article 7(1)(g)."""
+    assert any(one.serious and one.kind in ("material", "misleading") for one in _judged(name, goods, market).protected)

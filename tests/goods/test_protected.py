@@ -136,7 +136,7 @@ def test_no_word_is_merely_to_be_disclaimed_beside_a_bar(name: str, goods: str) 
 @pytest.mark.parametrize(
     ("name", "markets", "bars"),
     [
-        ("Olympic Kettle", ["IE", "EU", "DE", "GB", "US"], ("GB", "US", "DE", "FR")),
+        ("Olympic Kettle", ["IE", "EU", "DE", "GB", "US"], ("GB", "US", "DE", "FR", "IT", "AT", "ES", "PL", "PT")),
         ("Olympic Kettle", ["IE", "GB"], ("GB",)), ("Olympic Kettle", ["IE"], ()),
         ("Kettle Olympia", ["DE"], ("DE",)), ("Kettle Olympia", ["EU"], ("DE",)),
     ],

@@ -96,3 +96,16 @@ def _rho(one: list[float], other: list[float]) -> float:
 
 def _rank(value: float, values: list[float]) -> float:
     return sum(one < value for one in values) + (sum(one == value for one in values) - 1) / 2
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "least"),
+    [
+        ("handlebar bags for bicycles", "bike accessories", 0.9), ("handlebar bags", "leather bike accessories", 0.5),
+        ("bird feeder poles", "wooden bird tables", 0.4), ("bird feeder poles", "feeder stands", 0.4),
+    ],
+)  # fmt: skip
+def test_the_stuff_does_not_decide_between_near_goods(one: str, other: str, least: float) -> None:
+    """A broader term covers goods of whatever stuff (Meric, T-133/05); common practice, no source."""
+    assert relatedness(one, other).score >= least  # type: ignore[union-attr]
+    assert relatedness(one, "wooden toys").score == 0  # type: ignore[union-attr]
