@@ -213,12 +213,14 @@ def heard_word(word: str, goods: str) -> str:
 def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     best, heard = NOTHING, ""
     own = context(goods).near.get(word)
-    if own is not None and own.weight >= PLAIN:  # spelt as in the goods
+    if (own is not None and own.weight >= PLAIN) or place_of(word) is not None:  # as in the goods, or a place
         return heard, best
     from jellyfish import metaphone
 
     known = lexicon().known(word) and not is_trade_name(word)
     for form in (word, word[:-1]) if word[-1] == "z" or (word[-1] == "s" and len(word) > LEAST_PART) else (word,):
+        if known and form != word and not lexicon().known(form):
+            continue  # matins are no more than one
         near = _by_sound(goods).get(metaphone(form), ())
         respelt = _respelt(form)
         meant = (*_homophones(form), *respelt, *(one for way in respelt for one in _homophones(way)))

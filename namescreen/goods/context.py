@@ -10,7 +10,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from ..lexicon import associated, association, lexicon, zipf
-from .broader import leading_senses
+from .broader import ancestors, leading_senses
 from .classification import likely_classes
 from .nice import CLASSES
 from .phrases import GoodsWord, goods_words
@@ -102,9 +102,16 @@ def context(goods: str) -> Context:
     for subject, weight, names_goods in _subjects(words, classes):
         add(subject, weight, f'goods of this kind are "{subject}"', names_goods)
         for sense_id, strength in leading_senses(subject, 1):
-            if lexicon().entry(sense_id).below < WIDE:
+            if lexicon().entry(sense_id).below < WIDE and _comes_under(sense_id, heads):
                 senses.setdefault(sense_id, Near(SUBJECT * strength, f'a kind of "{subject}"'))
     return Context(words, near, senses, classes, parts)
+
+
+def _comes_under(sense_id: str, heads: set[str]) -> bool:
+    """Whether any of the goods is of a kind, or known to no dictionary: a bag for bicycles is in the class of vehicles,
+    and is none."""
+    held = [[sense for sense, _ in leading_senses(head, 4)] for head in heads]
+    return not all(held) or any(sense_id in ancestors(sense) for senses in held for sense in senses)
 
 
 def _in_rare_sense(other: str, word: str) -> bool:

@@ -15,13 +15,14 @@ from ..lexicon.foreign_derivation import Part, compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING
 from ..lexicon.language_codes import language_name
 from ..lexicon.native_words import NativeWord, native_word
-from ..lexicon.translation import equivalents_in
+from ..lexicon.translation import equivalents_in, listed_translations
 from ..outcome import ASK_A_SPEAKER
 from .animals import is_animal
 from .composition import NO_TIE, is_coined_own
 from .description import EvidenceKind
 from .evidence import judge_phrase
 from .judged import Judged, Meaning
+from .phrases import goods_words
 from .qualities import is_quality
 from .trade_words import called
 
@@ -79,6 +80,8 @@ def is_native(word: str, language: str) -> bool:
 def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     """What an unknown word that looks native means by its parts: if these describe the goods, or if no sense of any has
     to do with them (north wind, for chocolate); None if they do in part, or are not known."""
+    if with_english := _with_english_goods(word, goods, language):
+        return with_english
     parts = what_does(word, language)
     if not parts and native_word(word, (language,)) is None:
         return None
@@ -95,6 +98,18 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     bases = derived(word, language)
     found = _meaning((_fitting(bases, goods),), goods, language) if bases else None
     return replace(found, about=True) if found else None
+
+
+def _with_english_goods(word: str, goods: str, language: str) -> Meaning | None:
+    """What a word of the language says before the English word for the goods, if it describes them: velobag."""
+    heads = (one.word for one in goods_words(goods) if one.head and word.endswith(one.word))
+    for head in heads:
+        first = word.removesuffix(head)
+        senses = listed_translations(first, language, compounds=False) if len(first) >= PLAIN_PART else ()
+        found = _meaning(tuple(one for one in senses if one.score >= SURE_PART)[:1], goods, language)
+        if found:
+            return replace(found, english=f"{found.english} {head}")
+    return None
 
 
 def _meaning(telling: Iterable[Translation], goods: str, language: str) -> Meaning | None:

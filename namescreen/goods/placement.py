@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lexicon import kinds, lexicon
 from ..lexicon.phrases import is_saying
-from .broader import is_part_of
+from .broader import is_part_of, names_above
 from .composition import (
     SAID_OF_ANYTHING,
     composition,
@@ -25,7 +25,7 @@ from .description import EvidenceKind, describe
 from .evidence import values
 from .findings import LanguageFinding
 from .judged import Judged
-from .phrases import items, plain_words
+from .phrases import base_form, items, plain_words
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
@@ -51,6 +51,21 @@ OWN_SCORE = 0.6
 BARRED_SCORE = 0.3
 """The most that a name scores where being a surname or a place bars it: buyers may learn such a name more easily than a
 description."""
+THINGS = frozenset(f"noun.{one}" for one in ("artifact", "animal", "plant", "object", "phenomenon", "food"))
+SAID = frozenset(("noun.communication", "noun.cognition", "noun.feeling"))
+SAID_IF_OWN = frozenset(("noun.act", "noun.possession", "verb.communication", "verb.social", "verb.cognition"))
+"""WordNet's fields of things, of what is said, thought or felt, and of what is so only where the labels of the goods
+are known and lack the word."""
+SETTINGS = frozenset(("structure", "room", "area", "facility", "vehicle", "covering", "fabric", "material"))
+"""Kinds of thing in or on which goods are used, or of which they are made."""
+HOLDING = frozenset(
+    """
+    bag box case pouch holder stand rack hook strap cover sleeve shelf basket hanger mat cloth brush cleaner oil polish
+    wrap tray jar bottle tin pot sack bin tool kit set machine tag label string stick pin clip food feed treat seed
+    sauce juice
+""".split()
+)
+"""Goods that are for other things, or of them, which the word before says. Both ours; common practice, no source."""
 RANGES = {"generic": (0.0, 0.1), "descriptive": (0.0, 0.45), "suggestive": (0.4, 0.65), "arbitrary": (0.65, 1.0),
           "fanciful": (0.65, 1.0)}  # fmt: skip
 """Between which scores a name of each category lies, so that one does not contradict the other: the likeliest category
@@ -105,9 +120,31 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
     free = [one for one in judged if is_without_tie(one) or is_own_name(one)]
     counted = [one for one in judged if one not in free and kinds(one.word) & {"number"}]
     without = bool(free) and len(free) + len(counted) == len(judged)  # three sheets to the wind
-    if has_coined_word(judged) or holds_praised_image(judged) or without:
+    if has_coined_word(judged) or holds_praised_image(judged) or without or _has_own_word_for_goods(judged):
         return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
     return category, points
+
+
+def _has_own_word_for_goods(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is words for the goods beside a noun or verb that nothing ties to them, and that does not say what
+    they hold, where they are used or by whom: an anvil, on knives, and no anvil bags, library lamps or lawyer mugs."""
+    own = [one for one in judged if one.meaning is None and not one.coined and is_without_tie(one)]
+    rest = [one for one in judged if one not in own]
+    if not own or not rest or not all(one.evidence.names_goods for one in rest):
+        return False
+    holds = any(base_form(one.word) in HOLDING for one in rest)
+    return all(_is_free_of_goods(one, holds=holds) for one in own)
+
+
+def _is_free_of_goods(one: Judged, *, holds: bool) -> bool:
+    """Whether the leading sense of a word without a tie to goods is of a thing that they are neither for nor used in,
+    or of what is said, thought or felt."""
+    senses = lexicon().senses(one.word, labelled=False)[:1]
+    if not senses or kinds(one.word):
+        return False
+    domain = senses[0].domain
+    thing = domain in THINGS and not holds and SETTINGS.isdisjoint(names_above(senses[0].id))
+    return thing or domain in SAID or (one.own and domain in SAID_IF_OWN)
 
 
 def _has_two_senses(name: str, goods: str, judged: tuple[Judged, ...]) -> bool:

@@ -117,3 +117,29 @@ def test_a_coined_name_is_no_respelling(name: str) -> None:
 def test_a_stuff_that_goods_are_not_of_misleads_in_the_buyers_language(name: str, goods: str, market: str) -> None:
     """TMEP 1203.02; EUTMR Article 7(1)(g)."""
     assert any(one.serious and one.kind in ("material", "misleading") for one in _judged(name, goods, market).protected)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "is_free"),
+    [
+        ("Compass Knives", "kitchen knives", True), ("Parable Jam", "jam", True), ("Alibi Gloves", "gloves", True),
+        ("Bagpipe Candles", "candles", True), ("Quarrel Wallets", "leather wallets", True),
+        ("Guitar Straps", "leather straps", False), ("Cheese Knives", "knives", False),
+        ("Library Lamps", "lamps", False), ("Travel Kettle", "kettles", False), ("Lawyer Mugs", "mugs", False),
+    ],
+)  # fmt: skip
+def test_an_own_word_beside_the_goods_is_no_description(name: str, goods: str, is_free: bool) -> None:
+    """TMEP 1209.01(a): a word that tells nothing of the goods; 1213 for the word for them. Use and users describe:
+    1209.03(g), (i); common practice, no source, which is which."""
+    assert (_judged(name, goods, "US", "GB").category not in BARRED) == is_free
+
+
+def test_a_word_of_the_market_before_the_english_word_for_the_goods() -> None:
+    """Postkantoor, C-363/99: the sum of its parts, whatever their languages."""
+    assert _judged("Velobag", "handlebar bags for bicycles", "DE").category in BARRED
+
+
+def test_a_known_word_or_place_is_no_misspelling() -> None:
+    """TMEP 1209.03(j) is of misspellings."""
+    assert _judged("Matins", "coir door mats", "GB").category not in BARRED
+    assert "marble" not in " ".join(_judged("Marbella", "marble lamps", "GB").reasons)
