@@ -91,7 +91,7 @@ def _misleading_abroad(
     """What misleads surely by what words of a name mean in a language of the markets: cuero, on belts of plastic."""
     spoken = known_languages(languages_of(markets or (), main=True))[0] if goods else ()
     for language in (one for one in spoken if one != "en"):
-        said = meanings(name, goods, language, True)
+        said = {word: one for word, one in meanings(name, goods, language, True).items() if " " not in word}
         meant = {part: word for word, meaning in said.items() for part in meaning.english.split()}
         english = tuple(part for one in words for part in (said[one].english.split() if one in said else (one,)))
         found = misleading(english, goods, markets) if meant else []
