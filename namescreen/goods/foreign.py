@@ -12,7 +12,7 @@ from ..lexicon.letter_patterns import alphabet, has_model
 from ..lexicon.phrases import is_saying
 from ..territories import languages_of
 from ..text import fold
-from .coinage import SOUNDS_LIKE, is_coined, sounds_alike
+from .coinage import SOUNDS_LIKE, heard_word, is_coined, sounds_alike
 from .composition import IMAGES, NO_TIE, is_picture
 from .description import NOTHING, describe_plainly, of_term
 from .evidence import is_trade_word, read
@@ -103,7 +103,10 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
 
 
 def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
-    """What an unknown word means that is an everyday one in another spelling, if that plainly describes the goods."""
+    """What an unknown word means that is an everyday one in another spelling, if that plainly describes the goods, and
+    English readers do not hear a word for them as well (Ruksak)."""
+    if heard_word(word, goods):
+        return None
     found = [(told(one.english, goods), one, form) for form, one in respelt_in(word, language)]
     plainest = max(found, key=lambda each: (each[0], each[1].score, -each[1].english.count(" ")), default=None)
     plainly, best, form = plainest or (0.0, None, "")
