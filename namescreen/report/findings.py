@@ -16,8 +16,8 @@ from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "findings", "goes_with_ours",
-    "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level", "matters", "other_goods_words",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "findings",
+    "goes_with_ours", "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level", "matters", "other_goods_words",
     "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
 ]  # fmt: skip
 
@@ -189,6 +189,12 @@ def reasons_told(part: Distinctiveness) -> tuple[str, ...]:
     if not part.markets or any(law_of(one.market) == "US" for one in part.markets):
         return part.reasons
     return tuple(_AMERICAN.sub("", reason) for reason in part.reasons)
+
+
+def describes(entry: NameEntry) -> bool:
+    """Whether a name describes the goods, and is not told apart as a place or a surname."""
+    found = entry.distinctiveness
+    return not isinstance(found, NotChecked) and found.category == "descriptive" and found.called in ("", "descriptive")
 
 
 def _for_the_union_alone(part: Distinctiveness) -> bool:

@@ -19,6 +19,7 @@ from .coverage import unsearched_markets
 from .findings import (
     ALIKE,
     conflict_of,
+    describes,
     findings,
     goes_with_ours,
     is_of_other_goods,
@@ -175,7 +176,8 @@ def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
         if not idle and (len(asked) < _MARKS or conflict_of(found).identical):
             name = shorten(entry.name, 60)
             question = _on_mark(found, name, report, generic=generic)
-            if question and entry.category == "descriptive" and found.bites is not False and not found.mark.is_dead:
+            alike = found.bites is not False and not found.mark.is_dead and not is_of_other_goods(found)
+            if question and alike and describes(entry):
                 question += _on_its_reach(found, entry)
             further = on_namesakes(found, name, report) if question else on_dead_namesakes(found, report)
             if question or further:

@@ -27,6 +27,8 @@ WEAK, HOUSE, ANOTHER_HOUSE = 0.92, 0.85, 0.8
 """What the closeness of what is left counts where praise and the like are left out, a house mark of the mark's owner,
 or a word of the name that may be the maker's own house mark. Ours, not fitted: so that the same element for the same or
 close goods is serious however much stands beside it, and the less so the more that says of the maker."""
+PLAINLY = 0.7
+"""Weakness of a word for the goods (`goods.weakness`) from which it keeps no marks apart. Ours."""
 SHORTEST = 3
 """Letters of the shortest rest that is compared."""
 _LISTED, _GUESSED = 0.75, frozenset(("compound", "spelling"))
@@ -92,13 +94,20 @@ def adds_surplus(text: str, goods: str) -> bool:
 
 @lru_cache(maxsize=1 << 14)
 def _without_surplus(text: str, goods: str) -> tuple[str, ...]:
-    """The words of a name without those that say nothing of the maker; all of them where these are all, or it is a set
-    phrase, which may say something else."""
+    """The words of a name without those that say nothing of the maker, or plainly what the goods are; all of them where
+    these are all, or it is a set phrase, which may say something else."""
     words = parse(text).words
     if len(words) < 2 or lexicon().is_lemma(" ".join(words)):
         return words
-    kept = tuple(word for word in words if not (says_little(word, goods) or _praises(word)))
+    kept = tuple(word for word in words if not (says_little(word, goods) or _praises(word) or _describes(word, goods)))
     return kept if any(len(word) >= SHORTEST for word in kept) else words
+
+
+def _describes(word: str, goods: str) -> bool:
+    """Whether a word plainly says what the goods are, or is said of them, so that any maker may add it."""
+    from ..goods import weakness
+
+    return weakness(word, goods) >= PLAINLY
 
 
 _JOINING = frozenset(("and", "the", "of", "by"))
