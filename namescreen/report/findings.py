@@ -17,8 +17,8 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 
 __all__ = [
     "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "findings",
-    "goes_with_ours", "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level", "matters", "other_goods_words",
-    "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
+    "for_the_union_alone", "goes_with_ours", "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level",
+    "matters", "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -159,7 +159,7 @@ def _distinctiveness_finding(part: Distinctiveness) -> Finding:
     """A name of the goods is barred, one that plainly describes them in every market, and one with a sign kept from
     others: offices refuse these as a rule. Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP
     1209.01): nothing to look into. What stands only in the way of an EU mark, not of a national one, is minor."""
-    if _for_the_union_alone(part):
+    if for_the_union_alone(part):
         told = f"{part.shown} as an EU mark only"
         return Finding("distinctiveness", Level.MINOR, f"{told} ({number(part.score)})", part.score)
     level = Level.NOTHING
@@ -197,7 +197,7 @@ def describes(entry: NameEntry) -> bool:
     return not isinstance(found, NotChecked) and found.category == "descriptive" and found.called in ("", "descriptive")
 
 
-def _for_the_union_alone(part: Distinctiveness) -> bool:
+def for_the_union_alone(part: Distinctiveness) -> bool:
     """Whether a name meets a bar as an EU mark, which is judged in every language of the Union, and none in any of the
     markets, where a state of the Union is one of them."""
     own = [one for one in part.markets if one.market != "EU"]

@@ -6,8 +6,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 
+from ..lexicon.language_codes import language_name
 from ..outcome import DISCLAIMER, NotChecked
-from ..plain_text import cell, plural, shorten, some, table, visible
+from ..plain_text import cell, clauses, plural, shorten, some, table, visible
 from ..policy import BARRED, LIKELY_REFUSED, Finding, Level
 from .comparison import Changes
 from .coverage import unsearched_markets
@@ -193,6 +194,10 @@ def _but(entry: NameEntry) -> str:
     found = entry.distinctiveness
     if isinstance(found, NotChecked):
         return " But what it is for the goods was not checked."
+    far = [] if isinstance(entry.readings, NotChecked) else [one for one in entry.readings if one.abroad]
+    if far:
+        read = f"{language_name(far[0].language)} {shorten(far[0].word, 30)}, {clauses(far[0].meaning, 40)}"
+        return f" But in a language of no market of yours it reads as {cell(read)}."
     where = [word for word in entry.words if any(one.startswith(f'"{word}": geographic') for one in found.reasons)]
     told = some(f'"{cell(word)}"' for word in where)
     return f" But {told} names a place: others from there may use it, and it may mislead." if where else ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, shorten, some
-from .findings import NEAR_DESCRIPTIVE, reasons_told, unread
+from .findings import NEAR_DESCRIPTIVE, for_the_union_alone, reasons_told, unread
 from .model import NameEntry
 
 __all__ = ["on_distinctiveness"]
@@ -15,6 +15,12 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
     """The question that the name raises for what it is, the gravest; [] for none."""
     found = entry.distinctiveness
     name, goods = shorten(entry.name, 60), "these goods"
+    if not isinstance(found, NotChecked) and for_the_union_alone(found):
+        what = f'what it holds ("{found.protected[0].sign}")' if found.protected else f"being {found.shown}"
+        return [
+            f"{name} may be refused as an EU mark for {what} in a language of the Union that no market of ours has: is "
+            "a national mark in each market the better way?"
+        ]
     if isinstance(found, NotChecked):
         return [_on_what_was_not_judged(name, goods, told)] if (told := unread(found)) else []
     if found.protected:

@@ -9,7 +9,7 @@ from ..outcome import NotChecked
 from ..plain_text import cell, clauses, number, plural, shorten, some, table
 from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
-from .findings import reasons_told, words_read, worst_words
+from .findings import for_the_union_alone, reasons_told, words_read, worst_words
 from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .owners import crowds
@@ -94,7 +94,8 @@ def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
         yield f"{head} Not checked, because {cell(found.because)}."
         return
     scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
-    yield f"{head} {found.shown.capitalize()}{scored}. {_sentences(found, hinted)}".rstrip()
+    alone = " as an EU mark only" if for_the_union_alone(found) else ""
+    yield f"{head} {found.shown.capitalize()}{alone}{scored}. {_sentences(found, hinted)}".rstrip()
     if not found.differs or found.shown == KEPT:
         return
     if not any(one.law for one in found.markets):

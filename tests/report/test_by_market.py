@@ -15,7 +15,7 @@ from namescreen.register import read_register
 from namescreen.report import Report, assemble, from_json, to_json, to_markdown
 from namescreen.report.findings import findings, mark_level
 from namescreen.report.mark_choice import worth_a_word
-from namescreen.report.model import Distinctiveness, MarketView
+from namescreen.report.model import Distinctiveness, MarketView, Reading
 from namescreen.report.questions import questions
 from namescreen.report.register_facts import remarks
 from namescreen.report.sensitivity import standings
@@ -195,3 +195,28 @@ def test_the_american_manual_is_cited_where_a_market_is_under_it(report: Report,
     assert ("TMEP 1210" in section) == told
     assert ("1209.03(j)" in section) == told
     assert "sounds like it" in section
+
+
+def test_what_bars_only_an_eu_mark_is_minor_and_asked_about_as_that(report: Report) -> None:
+    """EUTMR, article 7(2): an EU mark is judged in every language of the Union; a national one by its own buyers."""
+    views = (MarketView("IE", "arbitrary", 0.8), MarketView("EU", "descriptive", 0.3, "EUTMR Article 7(1)(c)"))
+    one = entry(name="Torvale", distinctiveness=Distinctiveness("descriptive", 0.3, markets=views))
+    own = next(found for found in findings(one) if found.check == "distinctiveness")
+    assert own.level is Level.MINOR
+    assert "as an EU mark only" in own.evidence
+    assert "is a national mark in each market the better way?" in questions(one, report)[0]
+    assert "Descriptive as an EU mark only" in to_markdown(replace(report, names=(one,)))
+    union = replace(one, distinctiveness=Distinctiveness("descriptive", 0.3, markets=views[1:]))  # it is the market
+    assert next(found for found in findings(union) if found.check == "distinctiveness").level is Level.LOOK
+
+
+def test_a_bad_word_of_a_language_of_no_market_weighs_nothing_and_is_told_of_the_first_name(report: Report) -> None:
+    far = Reading("sv", "torval", "a coarse word", "vulgar", 0, "exact, the whole name", abroad=True)
+    coined = Distinctiveness("fanciful", 0.9)
+    one = entry(name="Torvale", distinctiveness=coined, readings=(far,))
+    two = entry(name="Duskfall", distinctiveness=replace(coined, score=0.1), readings=())
+    told = next(found for found in findings(one) if found.check == "readings")
+    assert (told.level, told.value) == (Level.NOTHING, 1.0)
+    short = to_markdown(replace(report, names=(one, two))).split("## In short")[1].split("##")[0]
+    assert "Torvale stands first" in short
+    assert "But in a language of no market of yours it reads as Swedish torval, a coarse word." in short
