@@ -18,7 +18,8 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 __all__ = [
     "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "findings",
     "for_the_union_alone", "goes_with_ours", "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level",
-    "matters", "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title", "worst_words",
+    "matters", "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst",
+    "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
