@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import csv
+from bisect import bisect_left, bisect_right
 from pathlib import Path
 from statistics import mean
 
+import numpy as np
 import pytest
 
 from namescreen import compare
@@ -13,9 +15,13 @@ from namescreen.closeness.said_abroad import name_abroad, reading_abroad
 from namescreen.closeness.sound import phoneme_codes_of
 
 
+def table(name: str) -> list[dict[str, str]]:
+    with Path(__file__).with_name(name).open(encoding="utf-8") as file:
+        return list(csv.DictReader(line for line in file if line[0] != "#"))
+
+
 def rows(kind: str) -> list[dict[str, str]]:
-    with Path(__file__).with_name("respelt_names.csv").open(encoding="utf-8") as file:
-        return [row for row in csv.DictReader(line for line in file if line[0] != "#") if row["kind"] == kind]
+    return [row for row in table("respelt_names.csv") if row["kind"] == kind]
 
 
 @pytest.mark.parametrize(
@@ -61,3 +67,18 @@ def test_a_name_is_read_so_as_a_whole() -> None:
     assert name.code == "wAzokiCxn"
     assert name_abroad(("quick", "kitchen")) is None
     assert (compare("OISEAU BLEU", "WAZZO BLUH").sound or 0.0) > 0.7
+
+
+@pytest.mark.parametrize("buyers", ["english", "abroad"])
+def test_likeness_in_sound_follows_readers(buyers: str) -> None:
+    """Rank correlation with two readers on pairs that were drawn afterwards: 0.61 and 0.64 are reached, with English
+    readings alone 0.50 and 0.43."""
+    pairs = table("rated_sounds.csv")
+    told = [float(row[f"{buyers}_1"]) + float(row[f"{buyers}_2"]) for row in pairs]
+    heard = [compare(row["one"], row["other"]).sound or 0.0 for row in pairs]
+    assert np.corrcoef(ranks(told), ranks(heard))[0, 1] >= 0.58
+
+
+def ranks(values: list[float]) -> list[float]:
+    ordered = sorted(values)
+    return [(bisect_left(ordered, value) + bisect_right(ordered, value)) / 2 for value in values]
