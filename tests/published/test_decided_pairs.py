@@ -50,7 +50,7 @@ def test_marks_found_similar_score_above_marks_held_apart() -> None:
     similar, dissimilar = scores("overall", "similar"), scores("overall", "dissimilar")
     assert len(similar) >= 20
     assert len(dissimilar) >= 8
-    assert auc(similar, dissimilar) >= 0.64  # 0.705 is reached; 0.78 on clear US pairs held out
+    assert auc(similar, dissimilar) >= 0.64  # 0.735 is reached; 0.78 on clear US pairs held out
 
 
 @pytest.mark.parametrize("row", [row for row in rows() if row["label"] == "similar"], ids=lambda row: row["mark_a"])
