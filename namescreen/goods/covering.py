@@ -17,7 +17,7 @@ from ..text.inflection import other_number
 from .broader import ancestors, layers_above, leading_senses, names_above, names_of, senses_of_goods
 from .classification import worn_by_animals
 from .groups import groups_of, is_listed
-from .phrases import Item
+from .phrases import AT_LARGE, Item
 from .words import base_form
 
 __all__ = ["comes_in_portions", "covers", "made_otherwise", "one_ware"]
@@ -230,9 +230,12 @@ def _is_met(word: str, said: Iterable[str]) -> bool:
 
 def _is_called(item: Item, terms: frozenset[str]) -> bool:
     """Whether the name of an item is among terms of the trade: in either number, as irons (shackles) has no singular to
-    a dictionary and a fire iron has."""
+    a dictionary and a fire iron has; by any word for whatever a trade has (fishing articles, fishing tackle)."""
     name = _name(item)
-    return name in terms or (name.endswith("s") and not terms.isdisjoint(_in_other_number(name)))
+    if name in terms or (name.endswith("s") and not terms.isdisjoint(_in_other_number(name))):
+        return True
+    at_large = item.head in AT_LARGE and item.modifiers
+    return bool(at_large) and any(_name(replace(item, head=one)) in terms for one in AT_LARGE)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -17,7 +17,7 @@ from .broader import leading_senses, names_above
 from .wording import in_english
 from .words import base_form, is_noun, plain_words, runs
 
-__all__ = ["GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
+__all__ = ["AT_LARGE", "GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
 
 
 def _words(text: str) -> frozenset[str]:
@@ -37,6 +37,8 @@ _FORM = _words("""
     blend mix mixture preparation accessory part fitting supply material substance form
 """)
 _BELONGING = _words("accessory part fitting supply")
+AT_LARGE = _words("equipment article gear product good supply requisite item accessory tackle")
+"""Words for whatever a trade or a use has: fishing articles, fishing tackle."""
 # Dealing in goods (In re Hotels.com, 573 F.3d 1300 (Fed. Cir. 2009): the goods dealt in count as well).
 _DEALING = _words("""
     retail retailing wholesale rental sale store shop distribution information provision import export reservation
@@ -256,6 +258,8 @@ def _says_no_more(word: str, before: list[str], *, last: bool) -> bool:
         return False
     if before and word in _BELONGING and _is_belonging(before[-1], word):
         return False  # pet accessories are no pets, nor bike accessories bikes
+    if before and word in AT_LARGE and any(_is_belonging(before[-1], one) for one in AT_LARGE):
+        return False  # fishing articles are no fishing
     if before and word in _FORM:
         whole = open_table("goods_groups.tsv").get(f"{before[-1]} {word}")
         if whole and whole != open_table("goods_groups.tsv").get(before[-1]):
