@@ -19,7 +19,7 @@ from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number
 from .purpose import MODIFIES, NAMED, purpose_weights
-from .senses import guide_words, other_meanings
+from .senses import guide_words, newer_word, other_meanings
 from .vocabulary import are_rivals, associations, is_known, places, pos_of, rivals, synonyms
 from .wanted import informative, unwanted, usable_words, words_of_concept
 
@@ -38,6 +38,7 @@ _OTHER, _SYNONYM = 0.65, 0.9  # association of another word at most, and of a wo
 _RIVAL = 0.3  # factor for another thing of the same kind, as hound is to cat
 _GOODS = 12  # content words of the goods that become terms, the first ones
 _GOODS_WEIGHT = 0.45  # of a word said of the goods, beside 1 for a concept
+_AS_MUCH = 0.95  # what the words that say a newer word count in its place
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
 _SPREAD_LEAST, _SPREAD_FULL = (
     0.4,
@@ -306,6 +307,8 @@ def _in_sense(word: str, guides: tuple[str, ...], own: Associations, away: tuple
     here = places().get(word)
     if here is not None:  # the word itself, among the guides, does not tell its sense
         meant[here] = 0.0
+    if not own.any():  # a word that the lexicon lacks is what these say
+        return np.asarray(meant * _AS_MUCH, np.float32)
     found = own * np.where(meant > 0, 1.0, _OFF_SENSE)
     found = np.maximum(found, meant * np.where(own > 0, 0.9, 0.7))
     if away:
@@ -319,8 +322,11 @@ def words_of(brief: Brief) -> tuple[str, ...]:
 
 
 def likely_guides(word: str, company: Iterable[str]) -> tuple[str, ...]:
-    """The words that guide to the meaning of an everyday word that the other terms of a brief speak of; empty if they
-    leave it open, or it has no meanings that we know to be told apart."""
+    """The words that guide to the meaning of an everyday word that the other terms of a brief speak of, and to that of
+    a word that the lexicon lacks (`newer_word`); empty if they leave it open, or it has no meanings that we know to be
+    told apart."""
+    if said := newer_word(word):
+        return said
     senses = [sense.split(";") for sense in (open_table("naming_senses.tsv").get(word) or "").split("/") if sense]
     others = {form for one in company if one != word for form in (one, *lexicon().bases(one))}
     met = [len(others.intersection(" ".join(sense).split())) for sense in senses]

@@ -9,11 +9,11 @@ from ..brief import Concept
 from ..lexicon import Sense, association, lexicon, zipf
 from ..plain_text import some
 from ..tables import open_table
-from ..text import fold, tokenize
+from ..text import fold, split_closed_compound, tokenize
 from .wanted import usable_words, words_of_concept
 
 __all__ = ["chosen_senses", "doubt", "guide_words", "is_coarse", "key_of", "likeliest_sense", "meaning_found",
-           "meaning_of_several", "other_meanings", "unfit", "unfit_in"]  # fmt: skip
+           "meaning_of_several", "newer_word", "other_meanings", "unfit", "unfit_in"]  # fmt: skip
 
 
 _HIGHEST, _STEP = 9, 0.07
@@ -21,6 +21,7 @@ _HIGHEST, _STEP = 9, 0.07
 _BESIDE = 12  # the most neighbouring senses considered
 _NEARLY = 0.6  # of the association with a sense's words, where no broader word is the one that is wanted
 _FITS = 0.3  # least fit of a meaning
+_COMPANY = 0.32  # association from which an everyday word says which meaning of another is meant (by trying some)
 _ALIKE = 0.1  # difference in fit up to which meanings are taken together
 _MOST_TOLD = 8  # meanings
 _COARSE = frozenset(("sex", "vulgar", "excrement"))
@@ -44,7 +45,9 @@ def likeliest_sense(concept: Concept) -> Sense | None:
 
 def meaning_found(concept: Concept) -> bool:
     """Whether some sense of the concept fits the meanings wanted; True if none is wanted."""
-    return not concept.senses or any(_fit(sense, concept) >= _FITS for sense in lexicon().senses(fold(concept.word)))
+    if not concept.senses or _told_by_company(concept):
+        return True
+    return any(_fit(sense, concept) >= _FITS for sense in lexicon().senses(fold(concept.word)))
 
 
 def doubt(concept: Concept) -> str:
@@ -56,6 +59,8 @@ def doubt(concept: Concept) -> str:
     if len(several) > 1 and any(map(lexicon().known, several)):
         return (f"{concept.word!r} is taken as {some(several)}, each less than a concept of one word. If one of them "
                 "is not meant, give the others alone.")  # fmt: skip
+    if len(several) == 1 and (said := newer_word(several[0])) and not lexicon().senses(several[0]):
+        return f"{concept.word!r} is taken as {some(said)}. If that is not meant, give other words for it."
     if not any(map(lexicon().known, several)):
         return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
     senses = lexicon().senses(fold(concept.word))
@@ -64,6 +69,8 @@ def doubt(concept: Concept) -> str:
     word, wanted = f"{concept.word!r}", f"{' '.join(concept.senses)!r}"
     if not meaning_found(concept):
         return f"No meaning of {word} fits {wanted}, so all are used: {_told(senses)}. --ideas lists them."
+    if _told_by_company(concept):
+        return ""  # what has to do with it says which is meant, as the rest of a brief does
     taken = chosen_senses(concept)
     others = [sense for sense in senses if sense not in taken]
     further = f"; others are {_told(others)}" if others else ""
@@ -118,6 +125,18 @@ def _keys(texts: Iterable[str], own: Sequence[str]) -> list[str]:
     return [token for token in tokens if len(token) >= _SHORTEST_KEY and token not in own]
 
 
+@lru_cache(maxsize=1 << 10)
+def newer_word(word: str) -> tuple[str, ...]:
+    """The everyday words that say a word which the lexicon lacks: by our list of newer words and those of hobbies
+    (umami, thock), else the parts of a closed compound (rainproof); empty for a word that it knows, and any other."""
+    if lexicon().known(word) or lexicon().bases(word):
+        return ()
+    if told := open_table("naming_senses.tsv").get(word):
+        return tuple(told.split())
+    parts = split_closed_compound(word, zipf)
+    return tuple(parts) if len(parts) > 1 else ()
+
+
 def other_meanings(word: str, left: Sequence[str]) -> tuple[str, ...]:
     """What the meanings of a word are but for those that `left` tells."""
     away = chosen_senses(Concept(word, tuple(left)))
@@ -157,6 +176,15 @@ def _named(sense: Sense, wanted: str) -> float:
     return 0.0
 
 
+def _told_by_company(concept: Concept) -> bool:
+    """Whether the meaning wanted is told by an everyday word that names none but plainly has to do with the concept
+    (turning=lathe)."""
+    wanted = _wanted(concept)
+    if any(_named(sense, word) for sense in lexicon().senses(fold(concept.word)) for word in wanted):
+        return False
+    return max((association(word, fold(concept.word)) or 0.0 for word in wanted), default=0.0) >= _COMPANY
+
+
 def _around(sense: Sense) -> list[str]:
     """The words of the neighbouring senses."""
     beside = lexicon().related_ids(sense.id, "@", "@i", "~", "%p", "#p", "#s", "#m", "+")[:_BESIDE]
@@ -180,6 +208,8 @@ def guide_words(concept: Concept) -> tuple[str, ...]:
     if not concept.senses:
         return ()
     found = {fold(part): None for meaning in concept.senses for part in fold(meaning).replace(",", " ").split()}
+    if _told_by_company(concept):
+        return tuple(found)
     for sense in chosen_senses(concept):
         words = (*sense.words, *_broader(sense))
         found.update((fold(word), None) for word in words if fold(word) != fold(concept.word))

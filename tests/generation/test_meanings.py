@@ -9,7 +9,8 @@ import pytest
 
 from namescreen.brief import Brief, Concept
 from namescreen.cli.steer_words import sense_lines
-from namescreen.generation.senses import chosen_senses, is_coarse, key_of
+from namescreen.generation.brief_terms import BriefTerms
+from namescreen.generation.senses import chosen_senses, doubt, guide_words, is_coarse, key_of, newer_word
 from namescreen.lexicon import lexicon
 from tests.conftest import Run
 
@@ -90,3 +91,21 @@ def test_a_brief_gives_no_meaning_to_several_words(concept: str, run: Run, tmp_p
 def test_what_no_name_is_about_is_answered_with_what_can_be_typed(run: Run) -> None:
     done = run("brainstorm", "-c", "grommet hole", "-c", "rope", "--limit", "12")
     assert "--concept grommet hole=" not in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("newer", "said"), [("umami", "savoury"), ("thock", "knock"), ("hillwalking", "hill"), ("dawnlight", "dawn")]
+)
+def test_a_word_that_the_lexicon_lacks_is_said_in_everyday_words(newer: str, said: str) -> None:
+    assert said in newer_word(newer)
+    brief = BriefTerms.of(Brief(goods="wooden box", concepts=(Concept(newer),)))
+    plain = BriefTerms.of(Brief(goods="wooden box", concepts=(Concept(said),)))
+    best = brief.terms[0].associations.argsort()[::-1][:300]
+    assert (plain.terms[0].associations[best] > 0).sum() > 30
+    assert "is taken as" in doubt(Concept(newer))
+
+
+def test_an_everyday_word_that_names_no_meaning_says_which_is_meant() -> None:
+    assert guide_words(Concept("turning", ("lathe",))) == ("lathe",)
+    assert not doubt(Concept("turning", ("lathe",)))
+    assert "No meaning" in doubt(Concept("lane", ("banana",)))
