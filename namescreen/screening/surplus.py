@@ -17,7 +17,7 @@ from ..plain_text import some
 from ..tables import open_table
 from ..text import parse
 from .crowd import says_little
-from .taken_over import TakenOver
+from .taken_over import TakenOver, house_words
 
 __all__ = ["COMPARED_WITHOUT", "Rest", "adds_surplus", "closer_rest", "rest_of_both"]
 
@@ -120,8 +120,8 @@ def _praises(word: str) -> bool:
 
 
 def _house_in(mark: Mark, theirs: tuple[str, ...], ours: tuple[str, ...]) -> tuple[str, ...]:
-    """The words of a mark that its owner is called by first, and the name has not; () where these are all of it."""
-    called = [word for word in parse(mark.owner).words if "company form" not in kinds(word)][:1]
+    """The words of a mark that its owner is called by, and the name has not; () where these are all of it."""
+    called = house_words(mark.owner, "".join(ours))
     found = tuple(word for word in called if word in theirs and word not in ours)
     return found if len(theirs) > len(found) else ()
 

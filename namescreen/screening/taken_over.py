@@ -16,7 +16,7 @@ from ..text import parse
 from ..text.inflection import other_number
 from .crowd import divided, says_little
 
-__all__ = ["TakenOver", "is_credited", "one_holds_the_other", "taken_over"]
+__all__ = ["TakenOver", "house_words", "is_credited", "one_holds_the_other", "taken_over"]
 
 _JOINING = frozenset(("and", "und", "et", "y", "e", "en", "och", "og"))
 """What joins two names, & among them, which is read as "and"."""
@@ -131,15 +131,24 @@ def _told(
     common: str, added: tuple[str, ...], left_out: tuple[str, ...], by_mark: bool, owner: str, goods: str
 ) -> TakenOver:
     plain = tuple(word for word in added if says_little(word, goods))
-    owners = parse(owner).words if by_mark else ()
-    if common.replace(" ", "") in "".join(owners):
-        owners = ()  # the owner is called after all of the mark
-    called = owners[:1] if _JOINING.isdisjoint(added) else ()  # two joined are equals
+    called = house_words(owner, common) if by_mark and _JOINING.isdisjoint(added) else ()  # two joined are equals
     house = tuple(word for word in called if word in added and word not in plain)
     left = tuple(word for word in added if word not in plain and word not in house)
     second = tuple(word for word in left if _is_second_name(word, common, joined=not _JOINING.isdisjoint(added)))
     further = tuple(word for word in left if word not in second)
     return TakenOver(common, by_mark, plain, house, further, left_out, second)
+
+
+def house_words(owner: str, common: str) -> tuple[str, ...]:
+    """The words that an owner is called by, as a house mark has them: none that say what a firm is; () where the owner
+    is called after what is `common` too, and so after all of the mark."""
+    from ..lexicon import kinds
+
+    words = parse(owner).words
+    if not words or common.replace(" ", "") in "".join(words):
+        return ()
+    said = (word for word in words if not kinds(word) & {"company form", "generic head", "function word"})
+    return tuple(word for word in said if len(word) >= SHORTEST)
 
 
 def _is_second_name(word: str, common: str, *, joined: bool) -> bool:

@@ -21,6 +21,7 @@ GOODS = "bicycle panniers"
     ("name", "mark", "owner", "common", "by_mark", "plain", "house", "further"),
     [
         ("Duskfall", "OSTERLIN DUSKFALL", "Osterlin Works AB", "duskfall", True, (), ("osterlin",), ()),
+        ("Duskfall", "DUSKFALL OSTERLIN", "Maison Osterlin SARL", "duskfall", True, (), ("osterlin",), ()),
         ("Duskfall", "DUSKFALL OSTERLIN", "Duskfall Osterlin AB", "duskfall", True, (), (), ("osterlin",)),
         ("Duskfall", "OSTERLIN DUSK FALL", "", "duskfall", True, (), (), ("osterlin",)),
         ("Duskfall Panniers", "DUSKFALL COMPANY", "", "duskfall", True, ("company",), (), ()),
