@@ -9,7 +9,7 @@ from itertools import chain, islice, product
 
 from ..lexicon import kinds
 from ..text import Name, parse, spoken_forms
-from .kept import kept_divisions
+from .kept import kept_name
 from .sound import phoneme_codes_of, spoken_phoneme_codes
 from .vocabulary import is_known, meant, segmentations
 from .weights import Weight, word_weight
@@ -47,14 +47,17 @@ class Features:
 def features(text: str, goods: tuple[str, ...] = ()) -> Features:
     """The features of the name `text` for goods described by the words `goods` (see `goods_words`)."""
     name = parse(text)
-    ways = kept_divisions(name.words)
-    if ways is None:
-        ways = segmentations_of(name.words, segmentations)
+    kept = kept_name(name.words)
+    ways = segmentations_of(name.words, segmentations) if kept is None else kept.divisions
     divided = tuple(
         tuple(Word(word, phoneme_codes_of(word), word_weight(word, goods)) for word in words) for words in ways if words
     )
-    phoneme_codes = phoneme_codes_of(name.words[0]) if len(name.words) == 1 else spoken_phoneme_codes(name.spoken)
-    return Features(name, divided, name.letters, phoneme_codes)
+    return Features(name, divided, name.letters, _codes_of(name) if kept is None else kept.codes)
+
+
+def _codes_of(name: Name) -> tuple[str, ...]:
+    """The phoneme codes of a whole name."""
+    return phoneme_codes_of(name.words[0]) if len(name.words) == 1 else spoken_phoneme_codes(name.spoken)
 
 
 def segmentations_of(

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
 
     from .weights import OwnWeight
 
-__all__ = ["KeptWord", "keep", "kept_divisions", "kept_word"]
+__all__ = ["KeptName", "KeptWord", "keep", "kept_name", "kept_word"]
 
 MOST = 1 << 13
 """Words, and names, that are kept: those of some dozens of searches, a few megabytes."""
@@ -31,18 +31,25 @@ class KeptWord(NamedTuple):
     is_said: bool
 
 
+class KeptName(NamedTuple):
+    """Of one name: the ways to divide it into words (`features.segmentations_of`), and the phoneme codes of it all."""
+
+    divisions: tuple[Words, ...]
+    codes: Words
+
+
 _words: dict[str, KeptWord] = {}
-_divisions: dict[Words, tuple[Words, ...]] = {}
+_names: dict[Words, KeptName] = {}
 
 kept_word = _words.get
 """What is kept of a word, or None."""
-kept_divisions = _divisions.get
-"""The ways to divide a name, given by its words (`features.segmentations_of`), or None."""
+kept_name = _names.get
+"""What is kept of a name, given by its words, or None."""
 
 
-def keep(words: Mapping[str, KeptWord], divisions: Mapping[Words, tuple[Words, ...]]) -> None:
+def keep(words: Mapping[str, KeptWord], names: Mapping[Words, KeptName]) -> None:
     """Keep what is known of some words and names; it takes the place of what was kept before where that is much."""
-    for kept, new in ((_words, words), (_divisions, divisions)):
+    for kept, new in ((_words, words), (_names, names)):
         if len(kept) > MOST:
             kept.clear()
         kept.update(new)  # type: ignore[arg-type]

@@ -246,7 +246,9 @@ def heard_as_wholes(one: Features, other: Features) -> float | None:
 
 def meant_as_heard(one: Features, other: Features) -> float:
     """`meant_by_sound` of two names."""
-    return meant_by_sound(heard_as_wholes(one, other) or 0.0, all_known(one.name.words) != all_known(other.name.words))
+    if all_known(one.name.words) == all_known(other.name.words):
+        return 0.0
+    return float(meant_by_sound(heard_as_wholes(one, other) or 0.0, 1.0))
 
 
 def is_one_known_word(words: tuple[str, ...]) -> bool:

@@ -54,7 +54,9 @@ def as_readers_divide(name: str, mark: str, closeness: Closeness, *, name_goods:
     from . import compare
 
     best = Divided(name, mark, closeness)
-    if closeness.appearance >= 1 or set(divided(name)).isdisjoint(divided(mark)):
+    letters = parse(mark).letters
+    words = {word for word in divided(name) if word in letters}  # asked first: to divide each mark costs more
+    if closeness.appearance >= 1 or not words or words.isdisjoint(divided(mark)):
         return best
     for one, other in list(product(_forms(name), _forms(mark)))[1:]:
         found = compare(one, other, name_goods=name_goods)

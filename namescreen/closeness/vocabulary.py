@@ -16,7 +16,7 @@ from ..tables import open_table
 from ..text import best_split, tokenize
 from ..text.segmentation import LONGEST
 from . import respelling
-from .kept import kept_divisions, kept_word
+from .kept import kept_name, kept_word
 from .likeliest import likeliest
 from .respelling import heard_parts, heard_word
 
@@ -102,8 +102,8 @@ def segmentations(word: str) -> tuple[tuple[str, ...], ...]:
     """
     if len(word) < 5 or not (word.isascii() and word.isalpha()) or is_known(word):
         return ((word,),)
-    if kept := kept_divisions((word,)):
-        return kept
+    if kept := kept_name((word,)):
+        return kept.divisions
     parts: tuple[str, ...] | None
     parts = (word[0], word[1:]) if word[0] in "ie" and _seen(word[1:]) else best_split(word, _joint_score)
     if not parts or not all(map(_seen, parts)):

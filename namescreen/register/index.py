@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..closeness.kept import KeptWord, keep
+from ..closeness.kept import KeptName, KeptWord, keep
 from ..closeness.vocabulary import related_words
 from ..closeness.weights import OwnWeight, Weight
 from ..lexicon.association import Vectors
@@ -154,24 +154,21 @@ class Index:
         held, ends = self.row_words.gather(rows)
         words = distinct(held.astype(np.int64))
         texts = self.words.texts(words)
-        ids, of_word = self.word_codes.ids.gather(words)
-        codes, bounds = self.word_codes.texts(ids), of_word.tolist()
         weights = map(OwnWeight, *(each[words].tolist() for each in self.own_weight))
         flags, known = self.flags[words].tolist(), self.known[words].tolist()
         kept = {}
-        for at, (text, place, weight, bits) in enumerate(zip(texts, words.tolist(), weights, flags, strict=True)):
+        each = zip(texts, words.tolist(), self.word_codes.of(words), weights, known, flags, strict=True)
+        for text, place, codes, weight, has_senses, bits in each:
             facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT, IS_SAID)]
-            said = tuple(codes[bounds[at] : bounds[at + 1]])
-            kept[text] = KeptWord(said, weight, self.english(place), bool(known[at]), *facts)
+            kept[text] = KeptWord(codes, weight, self.english(place), bool(has_senses), *facts)
         number = dict(zip(words.tolist(), texts, strict=True))
-        written, ends = [number[word] for word in held.tolist()], ends.tolist()
-        ways = [tuple(written[start:end]) for start, end in pairwise(ends)]
-        sizes = np.diff(self.name_rows[np.stack([names, names + 1])], axis=0)[0].tolist()
-        divisions, at = {}, 0
-        for size in sizes:
-            divisions[ways[at]] = tuple(ways[at : at + size])
-            at += size
-        keep(kept, divisions)
+        written = [number[word] for word in held.tolist()]
+        ways = [tuple(written[start:end]) for start, end in pairwise(ends.tolist())]
+        sizes = self.name_rows[names + 1].astype(np.int64) - self.name_rows[names]
+        first = np.append(0, np.cumsum(sizes)).tolist()
+        divisions = [tuple(ways[start:end]) for start, end in pairwise(first)]
+        said = zip(divisions, self.name_codes.of(names), strict=True)
+        keep(kept, {one[0]: KeptName(one, codes) for one, codes in said})
 
     def names_with_part(self, part: str) -> Places:
         """The names with a word that is `part`, or begins or ends with it, ascending; as written, not divided."""

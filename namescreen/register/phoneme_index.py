@@ -118,6 +118,12 @@ class Codes:
         starts = self.ids.start.tolist()
         return [tuple(codes[start:end]) for start, end in pairwise(starts)]
 
+    def of(self, places: NDArray[np.integer]) -> list[tuple[str, ...]]:
+        """The codes of some words or names."""
+        ids, ends = self.ids.gather(places)
+        codes = self.texts(ids)
+        return [tuple(codes[start:end]) for start, end in pairwise(ends.tolist())]
+
     def texts(self, places: NDArray[np.integer]) -> list[str]:
         """Some of the codes."""
         blob, ends = self._view, self._start[places + 1].tolist()

@@ -78,13 +78,15 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
     index = read_register(tmp_path / "m.txt").index()
     words = index.words.texts(np.unique(index.row_words.values))
     kept._words.clear()
-    kept._divisions.clear()
+    kept._names.clear()
+    features.cache_clear()
     of_a_word = is_known, meant, has_senses, is_surname, said_in_english, english_choices, own_weight, phoneme_codes_of
     for cached in of_a_word:
         cached.cache_clear()
     worked_out = read_words(words)
     said = {word: said_in_english(word) for word in words}
     said_in_english.cache_clear()
+    said_so = {name: features(name).phoneme_codes for name in names}
     divisions = [segmentations_of(parse(name).words, segmentations) for name in names]
     index.keep(np.arange(len(index.names)))
     for word, one in zip(words, worked_out, strict=True):
@@ -93,4 +95,5 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
         assert found[:3] == (one.codes, one.weight, facts.english)
         assert said_in_english(word) == said[word]
         assert found[3:] == (facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant, facts.is_said)
-    assert [kept.kept_divisions(parse(name).words) for name in names] == divisions
+    for name, ways in zip(names, divisions, strict=True):
+        assert kept.kept_name(parse(name).words) == (ways, said_so[name])
