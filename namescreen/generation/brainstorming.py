@@ -41,7 +41,7 @@ if TYPE_CHECKING:
 __all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates"]
 
 _QUOTA = {
-    "found": 300, "saying": 100, "pair": 200, "changed": 80, "figure": 60, "affix": 60, "foreign": 60, "local": 200,
+    "found": 240, "saying": 100, "pair": 200, "changed": 80, "figure": 60, "affix": 60, "foreign": 60, "local": 200,
     "blend": 150,
 }  # fmt: skip
 """Proposals of each construction in a wave."""

@@ -48,8 +48,9 @@ class Idea:
     `worn` if firms of every trade carry it; `defined` if its meaning says mostly what the brief itself says;
     `written` is the word with its apostrophe, "" if it has none;
     `chosen` in [0, 1] how it pleased that reader for what the brief speaks of, by our short lists; 0 if on none;
-    `listed` the same for all words of the brief together, as `weight` is; `against` how much it speaks against a
-    concept; `matched` how well it would do for all words of the brief by what pleased for other subjects.
+    `listed` how far it pleased more than middlingly for all words of the brief together, as `weight` is; `against` how
+    much it speaks against a concept; `matched` how well it would do for all words of the brief by what pleased for
+    other subjects, `whole` for the brief as one subject; `suited` how far lists of what suits a product hold it.
     """
 
     word: str
@@ -68,6 +69,8 @@ class Idea:
     listed: float = 0.0
     against: float = 0.0
     matched: float = 0.0
+    whole: float = 0.0
+    suited: float = 0.0
 
     @property
     def facts(self) -> Word:
@@ -122,10 +125,10 @@ def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = 
         if other is None:
             found[key] = idea
             continue
-        heavier, listed = max(idea, other, key=lambda one: one.weight), max(idea, other, key=lambda one: one.chosen)
-        if heavier.chosen < listed.chosen:
-            heavier = replace(heavier, chosen=listed.chosen, listed=listed.listed)
-        found[key] = heavier
+        heavier = max(idea, other, key=lambda one: one.weight)
+        # what is known of an existing word stays with it, whatever else it is here for
+        told = idea if idea.meaning and (heavier is idea or not other.meaning) else other
+        found[key] = replace(told, weight=heavier.weight, associations=heavier.associations, term=heavier.term)
     return tuple(sorted(found.values(), key=lambda idea: (-idea.weight, idea.kind, idea.word)))
 
 
@@ -149,8 +152,8 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     weights = brief_terms.relevances(associations)
     # a name for what is only said in passing of the goods tells little of them
     chosen *= np.where(brief_terms.concepts, 1.0, np.minimum(1.0, brief_terms.weights / NAMED) ** 2)
-    picked, listed = chosen.max(axis=1, initial=0.0), brief_terms.relevances(chosen)
-    matched = brief_terms.relevances(sources.matched)
+    picked, listed = chosen.max(axis=1, initial=0.0), brief_terms.relevances(sources.liked)
+    matched, suited = brief_terms.relevances(sources.matched), brief_terms.relevances(sources.suited)
     says_the_brief, contrary = defined(brief_terms), against(brief_terms, ties)
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
@@ -162,6 +165,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
                 known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
                 float(picked[place]), known.delight, known.worn, bool(says_the_brief[place]), known.written,
                 ties[place], float(listed[place]), float(contrary[place]), float(matched[place]),
+                float(sources.whole[place]), float(suited[place]),
             )  # fmt: skip
 
 

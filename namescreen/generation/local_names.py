@@ -51,11 +51,11 @@ def local_ideas(brief_terms: BriefTerms, language: str) -> Iterator[Idea]:
         return
     names = _names(language)
     met = met_by_lists(brief_terms, names.lists)
-    for name, (ties, chosen) in on_short_lists(brief_terms, met, names.lists).items():
+    for name, (ties, chosen, liked) in on_short_lists(brief_terms, met, names.lists).items():
         chosen = chosen * np.minimum(1.0, brief_terms.weights / NAMED) ** 2
         meaning = f"{language_name(language)}: {names.meanings[name]}"
         term = brief_terms.terms[brief_terms.best_term(ties)].word
         yield Idea(
             name, "local", meaning, ties, term, brief_terms.relevance(ties), chosen=float(chosen.max(initial=0.0)),
-            ties=ties, listed=brief_terms.relevance(chosen),
+            ties=ties, listed=brief_terms.relevance(liked),
         )  # fmt: skip

@@ -1,7 +1,7 @@
 """How well an existing word would do for a term that no list names: a bilinear model of word vectors, fitted on the
 readings of the short lists (wordlists/build/naming_matches.py).
 
-The model learnt from 1,100 subjects what kind of words pleased for what kind of subject, so it also speaks of goods
+The model learnt from 2,700 subjects what kind of words pleased for what kind of subject, so it also speaks of goods
 that none of them is near to. One matrix takes the vector of a term to one that the words of a name, and those of its
 meaning, are held against.
 """
@@ -22,9 +22,9 @@ if TYPE_CHECKING:
     from .brief_terms import Associations
     from .ties import Lists
 
-__all__ = ["held_against", "matches", "means", "terms_of"]
+__all__ = ["held_against", "matches", "means", "terms_of", "together"]
 
-_BEST = 0.016
+_BEST = 0.0092
 """What the model expects of the best dozen words of a subject: most are on no list, so it expects little."""
 
 
@@ -60,14 +60,29 @@ def means(values: Associations, lists: Lists, count: int) -> Associations:
     return found
 
 
-def matches(texts: Sequence[str], words: Lists, meanings: Lists, count: int) -> Associations:
-    """How well each of `count` existing words would do for each term, in [0, 1], 1 = as well as the best dozen of a
-    subject: the rating to be expected where a word that no reader was asked about counts as 0. `words` are those of
-    each word or phrase, `meanings` those of its meaning."""
+def matches(
+    texts: Sequence[str], weights: Associations, words: Lists, meanings: Lists, count: int
+) -> tuple[Associations, Associations]:
+    """How well each of `count` existing words would do for each term, and for all of them together as if they were one
+    subject, each counting by its weight, in [0, 1], 1 = as well as the best dozen of a subject: the rating to be
+    expected where a word that no reader was asked about counts as 0. `words` are those of each word or phrase,
+    `meanings` those of its meaning."""
     import numpy as np
 
-    found = held_against(terms_of(texts) @ _matrix(), words, meanings, count)
-    return np.asarray((found / _BEST).clip(0.0, 1.0), np.float32)
+    terms = terms_of(texts)
+    found = held_against(np.vstack([terms, together(terms, weights)]) @ _matrix(), words, meanings, count)
+    found = np.asarray((found / _BEST).clip(0.0, 1.0), np.float32)
+    return found[:, :-1], found[:, -1]
+
+
+def together(terms: Associations, weights: Associations) -> Associations:
+    """The vector of what terms say together: their weighted mean, of length one, with a 1 behind it; zeros if nothing
+    is known of any."""
+    import numpy as np
+
+    mean = weights @ terms[:, :-1]
+    length = float(np.linalg.norm(mean))
+    return np.append(mean / length, 1.0).astype(np.float32) if length else np.zeros(terms.shape[1], np.float32)
 
 
 def held_against(wanted: Associations, words: Lists, meanings: Lists, count: int) -> Associations:

@@ -6,16 +6,16 @@ Their weights were fitted on names that readers rated without knowing who had ma
 
 from __future__ import annotations
 
-import heapq
 from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache, reduce
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
 from ..errors import InputError, Problem
-from ..lexicon import association, kinds, lexicon, zipf
+from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
+from . import word_parts
 from .brief_terms import BriefTerms, goods_words
 from .candidate import Proposal, form_of
 from .constructions.changed import kept
@@ -40,10 +40,14 @@ PARTS = {
     "direct": "how far its sources are words of the brief, the goods' too: 0 = none, 1 = all, or one word of a saying",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how its sources pleased a blind reader for a subject of the brief: 1 = much, 0 = little, or not rated",
-    "listed": "how it pleased that reader for the words of the brief together: 1 = for two concepts as well as can be",
+    "listed": "how far it pleased more than middlingly for the words of the brief together: 1 = as can be for two",
     "matched": "how well it would do for the words of the brief by what pleased that reader for other subjects",
+    "whole": "how well it would do by that for the brief as one subject: 1 = as well as the best dozen of a subject",
+    "suited": "how far lists of what suits a product hold it for the words of the brief",
+    "special": "for how few subjects short lists hold it: 1 = for none or one, 0 = for thirty and more",
     "agrees": "whether it keeps the mood: 0 = it speaks against a concept, as a bugle call against quiet",
     "delight": "how its sources pleased that reader for all that they suit: 1 = a delight, 0 = flat; 0.5 if not rated",
+    "pleasing": "how it pleased that reader for all that it suits, as far as it belongs to the brief: true x delight",
     "unworn": "how far its sources are words that firms of every trade do not carry already: 0 = all do, 1 = none does",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
     "untraded": "whether its first meaning is no article of trade: 0 = a food, or made of parts; 0.5 = an artefact",
@@ -54,6 +58,8 @@ PARTS = {
     "company": "how much its two sources have to do with each other: 0 = nothing, 1 = as much as any two words",
     "indirect": "how indirectly it speaks of the goods: 0 = it names them, 1 = nothing in it does",
     "fresh": "how little worn its sources are: 0 = as common as any word, 1 = seldom met",
+    "familiar": "how well known the least known of its words is: 1 = as everyday words are",
+    "punned": "whether a word that belongs is put in place of what sounds alike in an original that does: the product",
     "heard": "how nearly the familiar word or saying that was changed is heard; a middling 0.6 where none was",
     "behind": "how much the word or saying that was changed has to do with the brief itself; 0.3 where none was",
     "kept": "how much of the word or saying that was changed is left as it was; 0.5 where none was",
@@ -66,6 +72,7 @@ PARTS = {
     "echo": "sounds that come twice where it is noticed: at the beginning of words, under stress, at the end",
     "join": "how cleanly its parts meet, and how readily its sources are seen in it",
     "open": "whether its parts stand side by side as words: 1 = they do, 0 = they are written as one",
+    "read": "how the word fared with readers of whole briefs, beside what all other parts foretell: 0.5 = as foretold",
     "kind": "how names made in this way fared with readers, where all other parts are left aside",
 }
 """Every part and its meaning."""
@@ -80,18 +87,15 @@ WHOLE = AS_IT_IS | {"saying"}
 LOCAL = "local"  # found in the buyers' language: weighed as what is found in English
 _NOT_ENGLISH = {
     "known": 1.0, "untraded": 1.0, "picture": 0.6, "pleasant": 0.6, "charm": 0.5, "fresh": 0.7, "sayable": 0.8,
+    "read": 0.5,
 }  # fmt: skip
 """What the parts that only English words have are for words of the buyers' language: as for a good name, roughly."""
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _OF_THE_GOODS = 0.75  # the weight of a term that names the goods, or what they are for
-_ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a second one that is enough
 _TIED, _MANY = 0.5, 4  # an association that ties a word to a term in full; so many terms are many
-_COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
-"""Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
-rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
 _THINGS = frozenset(f"noun.{name}" for name in ("artifact", "act", "food", "substance"))
-_TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
+_WORD_READ, _SCALE = "word ", "all "
 Weights = Mapping[str, Mapping[str, float]]
 """The weight of each part, by form of name."""
 
@@ -102,7 +106,7 @@ def default_weights() -> Weights:
     found: dict[str, dict[str, float]] = {}
     for key, value in open_table("name_ranker.tsv").items():
         form, _, part = key.rpartition(" ")
-        if part == "level":
+        if part == "level" or key.startswith((_WORD_READ, _SCALE)):
             continue
         found.setdefault(form, dict.fromkeys(PARTS, 0.0))[part] = float(value)
     found[LOCAL] = found["found"]
@@ -113,8 +117,22 @@ def default_weights() -> Weights:
 def levels() -> Mapping[str, float]:
     """What the part "kind" is for each form of name."""
     rows = ((*key.rpartition(" "), value) for key, value in open_table("name_ranker.tsv").items())
-    found = {form: float(value) for form, _, part, value in rows if part == "level"}
+    found = {form: float(value) for form, _, part, value in rows if part == "level" and form not in ("", "word")}
     return found | {LOCAL: found["found"]}
+
+
+@cache
+def _scale() -> tuple[float, float]:
+    """The weighted mean of the parts for a reading of nothing, and how much it grows to full marks."""
+    foot, span = (float(open_table("name_ranker.tsv").get(f"{_SCALE}{end}") or 0) for end in ("foot", "span"))
+    return foot, span
+
+
+@cache
+def _read() -> Mapping[str, float]:
+    """The part "read" of each word that readers of whole briefs saw."""
+    rows = open_table("name_ranker.tsv").items()
+    return {key.removeprefix(_WORD_READ): float(value) for key, value in rows if key.startswith(_WORD_READ)}
 
 
 def weights_of(brief: Brief) -> Weights:
@@ -168,7 +186,8 @@ class Judge:
 
         associations = [self._of(source) for source in proposal.sources]
         words = [source.casefold() for source in proposal.sources]
-        known = self._ideas.get(proposal.sources[0])
+        ideas = [self._ideas.get(source) for source in proposal.sources]
+        known = ideas[0]
         many, changed = len(words) > 1, proposal.construction == "changed"
         together = reduce(np.maximum, associations)
         ties = self._ties_of(known, associations[0]) if proposal.construction in WHOLE else together
@@ -177,31 +196,37 @@ class Judge:
             "sense": sense,
             "widely": max(0.0, (sense - _NARROW) / (1 - _NARROW)),
             "many": min(1.0, float((ties / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
-            "true": min(_true(one * self._shares) for one in associations),
+            "true": (true := min(word_parts.true(one * self._shares) for one in associations)),
             "ware": float((ties * self._wares).max(initial=0.0)),
-            "apart": _apart(associations[0], associations[1]) if many else 0.5,
+            "apart": word_parts.apart(associations[0], associations[1]) if many else 0.5,
             "direct": self._direct(proposal, words),
             "standing": known.standing if known and proposal.construction in WHOLE else 0.5,
-            "chosen": _mean(idea.chosen if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
-            "listed": _mean(idea.listed if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
-            "matched": _mean(idea.matched if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
-            "agrees": 1 - max(idea.against if (idea := self._ideas.get(one)) else 0.0 for one in proposal.sources),
-            "delight": _mean(idea.delight if (idea := self._ideas.get(one)) else _UNRATED for one in proposal.sources),
-            "unworn": 1 - _mean(float(one in self._ideas and self._ideas[one].worn) for one in proposal.sources),
-            "known": _known(words[0]),
-            "untraded": _untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
-            "picture": _mean(map(_picture, words)),
-            "living": float(any(map(_living, words))),
-            "pleasant": _mean(map(_pleasant, words)),
-            "charm": _mean(word(source.split()[-1]).charm for source in words),
-            "company": _company(*words[:2]) if many else 0.5,
+            "chosen": word_parts.mean(idea.chosen if idea else 0.0 for idea in ideas),
+            "listed": word_parts.mean(idea.listed if idea else 0.0 for idea in ideas),
+            "matched": word_parts.mean(idea.matched if idea else 0.0 for idea in ideas),
+            "whole": word_parts.mean(idea.whole if idea else 0.0 for idea in ideas),
+            "suited": word_parts.mean(idea.suited if idea else 0.0 for idea in ideas),
+            "special": word_parts.mean(map(word_parts.special, words)),
+            "agrees": 1 - max(idea.against if idea else 0.0 for idea in ideas),
+            "delight": (delight := word_parts.mean(idea.delight if idea else _UNRATED for idea in ideas)),
+            "pleasing": true * delight,
+            "unworn": 1 - word_parts.mean(float(idea is not None and idea.worn) for idea in ideas),
+            "known": word_parts.known(words[0]),
+            "untraded": word_parts.untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
+            "picture": word_parts.mean(map(word_parts.picture, words)),
+            "living": float(any(map(word_parts.living, words))),
+            "pleasant": word_parts.mean(map(word_parts.pleasant, words)),
+            "charm": word_parts.mean(word(source.split()[-1]).charm for source in words),
+            "company": word_parts.company(*words[:2]) if many else 0.5,
             "indirect": 1 - self._told(proposal, words),
-            "fresh": _mean(map(_fresh, words)),
+            "fresh": word_parts.mean(map(word_parts.fresh, words)),
+            "familiar": min(map(word_parts.familiar, words)),
+            "punned": proposal.heard * proposal.behind * self._brief_terms.strongest(together),
             "heard": proposal.heard if proposal.original else _NO_ORIGINAL,
             "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
             "kept": kept(proposal.text, proposal.original) if changed else 0.5,
             "unmixed": proposal.unmixed if changed else 0.5,
-            "plain": _mean(map(self._plainly, words)) if many else 0.5,
+            "plain": word_parts.mean(map(self._plainly, words)) if many else 0.5,
             "saying": _WHOLE[min(4, len(proposal.original.replace("-", " ").split()))],
             "sayable": sayable(proposal),
             "length": size(len(proposal.letters), syllables(proposal), len(proposal.words)),
@@ -209,15 +234,19 @@ class Judge:
             "echo": echo(proposal),
             "join": proposal.join * proposal.clear,
             "open": float(len(proposal.words) > 1),
+            "read": _read().get(words[0], 0.5) if proposal.construction in WHOLE else 0.5,
             "kind": levels().get(form_of(proposal), 0.5),
         }
         return found | _NOT_ENGLISH if proposal.construction == LOCAL else found
 
     def score(self, parts: Mapping[str, float], form: str) -> float:
-        """The weighted mean of the parts, in [0, 1]: about the share of full marks that readers would give."""
+        """The weighted mean of the parts, brought to the scale of readings, in [0, 1]: about the share of full marks
+        that readers would give."""
         weights = self.weights[form]
         total = sum(weights[name] for name in parts)
-        return sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
+        mean = sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
+        foot, span = _scale()
+        return max(0.0, min(1.0, (mean - foot) / span))
 
     def _ties_of(self, idea: Idea | None, associations: Associations) -> Associations:
         """How sure it is that a name taken as it is is about each term."""
@@ -253,7 +282,7 @@ class Judge:
     def _direct(self, proposal: Proposal, words: Sequence[str]) -> float:
         if proposal.construction == "saying":
             return float(any(form in self._own for one in proposal.words for form in (one, *lexicon().bases(one))))
-        return _mean(float(word in self._terms) for word in words)
+        return word_parts.mean(float(word in self._terms) for word in words)
 
     def _describes(self, word: str) -> float:
         known = self._described.get(word)
@@ -287,33 +316,6 @@ def _is_thing(idea: Idea) -> bool:
     return idea.pos == "v" or domain in _THINGS
 
 
-def _apart(one: Associations, other: Associations) -> float:
-    """1 if two words are associated with different terms, 0 if the other shares all associations of the weaker one."""
-    weaker = min(float(one.max()), float(other.max()))
-    return 1 - float(one.clip(max=other).max()) / weaker if weaker else 0.0
-
-
-@lru_cache(maxsize=1 << 14)
-def _living(text: str) -> bool:
-    """Whether it is a creature or plant, by WordNet's domain of its leading sense."""
-    return word(text.split()[-1]).domain in ("noun.animal", "noun.plant")
-
-
-@lru_cache(maxsize=1 << 14)
-def _known(text: str) -> float:
-    """As well known as it should be; the commonest of its words counts, as if less common if it is a fixed term."""
-    parts = text.split()
-    common = min(word(part).zipf for part in parts) - (len(parts) > 1)
-    too_common = min(1.0, max(0.0, (_COMMON - common) / (_COMMON - _FAMILIAR)))
-    return too_common * (_UNKNOWN + (1 - _UNKNOWN) * min(1.0, max(0.0, common / _OBSCURE)))
-
-
-@lru_cache(maxsize=1 << 14)
-def _untraded(text: str) -> float:
-    """Whether its leading sense is neither an artefact nor a food, by WordNet's domain of it."""
-    return _TRADED.get(word(text.split()[-1]).domain, 1.0)
-
-
 def _same_thing(one: str, other: str) -> float:
     """How nearly a word names what another names: 1 the same word, less for a synonym or a kind of it."""
     if one == other:
@@ -322,39 +324,6 @@ def _same_thing(one: str, other: str) -> float:
     if not first.sense or not second.sense:
         return 0.0
     return 0.9 if first.sense == second.sense else 0.6 * (second.sense in first.above)
-
-
-def _true(associations: Associations) -> float:
-    """How surely a word stands for something in the brief: an association with a second term confirms the sense of the
-    first (bath salt, table salt)."""
-    if len(associations) == 1:
-        return float(associations[0])
-    second, first = heapq.nlargest(2, associations.tolist())[::-1]
-    return float(first * (_ALONE + (1 - _ALONE) * min(1.0, second / _LOOSELY)))
-
-
-def _mean(values: object) -> float:
-    found = list(values)  # type: ignore[call-overload]
-    return float(sum(found) / len(found))
-
-
-def _picture(text: str) -> float:
-    """How concrete: as its head is."""
-    return word(text.split()[-1]).picture
-
-
-@lru_cache(maxsize=1 << 15)
-def _company(one: str, other: str) -> float:
-    return association(one, other) or 0.0
-
-
-def _pleasant(text: str) -> float:
-    """How it feels: as the least pleasant of its words."""
-    return min(word(part).pleasant for part in text.split())
-
-
-def _fresh(text: str) -> float:
-    return max(word(part).fresh for part in text.split())
 
 
 @lru_cache(maxsize=64)
@@ -369,7 +338,7 @@ def resemblance(proposal: Proposal, model: Sequence[str]) -> float:
     A word that both share counts no more than a near one: who likes a name seeks others like it, not the same again.
     """
     parts = _words_in(tuple(model))
-    near = max((_company(one.casefold(), part) for one in proposal.sources for part in parts), default=0.0)
+    near = max((word_parts.company(one.casefold(), part) for one in proposal.sources for part in parts), default=0.0)
     beats = sum(word(part).beats for part in model)
     size = 1 - min(1.0, abs(len(proposal.letters) - sum(map(len, model))) / 6)
     rhythm = 1 - min(1.0, abs(syllables(proposal) - beats) / 2)

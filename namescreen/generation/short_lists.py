@@ -3,7 +3,8 @@ reader there (wordlists/curated/naming_picks.txt)."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections import Counter
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -16,7 +17,10 @@ from .vocabulary import places
 if TYPE_CHECKING:
     from .brief_terms import Associations, Places
 
-__all__ = ["NAMED_AS", "Met", "ShortLists", "english_lists", "met_by_lists", "on_short_lists", "pleased", "unlisted"]
+__all__ = [
+    "NAMED_AS", "Met", "OnLists", "ShortLists", "english_lists", "lists_held", "met_by_lists", "on_short_lists",
+    "pleased", "unlisted",
+]  # fmt: skip
 
 NAMED_AS = 0.9
 """A tie from which a term names the subject of a list, as itself or a synonym does."""
@@ -24,6 +28,7 @@ _CONFIRMED, _HALF_SURE = 0.25, 0.5
 """What the rest of a brief has to do with a subject that a term only touches, so that it counts in full; the share of
 that from which it counts at all."""
 _DULL, _BEST = 2, 7  # ratings of a word for a subject at which it counts nothing, and in full, as chosen for it
+_MIDDLING = 0.4  # the share from which a word is liked: a rating of 4
 _LISTED = 0.75  # how strongly a word is associated with what it stands on a short list for; the rest is its rating's
 _CHOSEN = 0.5  # how strongly a term must bring a subject to mind for the words chosen for it to count
 _BESIDE = 0.6  # how strongly a term must bring another part of a subject to mind
@@ -51,6 +56,12 @@ def english_lists() -> ShortLists:
     return tuple((tuple(about), tuple((word, pleased(rating)) for word, _, rating in words)) for about, words in rated)
 
 
+@cache
+def lists_held() -> Mapping[str, int]:
+    """How many short lists of English words each word stands on."""
+    return Counter(word for _, words in english_lists() for word, _ in words)
+
+
 def pleased(rating: str) -> float:
     """A rating as a share: 0 = dull, 1 = the best."""
     return (float(rating) - _DULL) / (_BEST - _DULL)
@@ -63,6 +74,15 @@ class Met(NamedTuple):
     strengths: Associations
     starts: Places
     whole: frozenset[int]
+
+
+class OnLists(NamedTuple):
+    """A word of short lists: its association with each term, that times how it pleased, and times how far it pleased
+    more than middlingly (a rating of 4)."""
+
+    ties: Associations
+    chosen: Associations
+    liked: Associations
 
 
 class _Names(NamedTuple):
@@ -116,9 +136,8 @@ def unlisted(met: Met) -> list[int]:
 
 def on_short_lists(
     brief_terms: BriefTerms, met: Met, lists: ShortLists, meaning: Callable[[str], str] = lambda word: ""
-) -> dict[str, tuple[Associations, Associations]]:
-    """The words of short lists for what the terms name, each with its association with each term, and that times
-    how it pleased.
+) -> dict[str, OnLists]:
+    """The words of short lists for what the terms name.
 
     Of several lists that one term names, those count in full whose subjects the rest of the brief is about (butter and
     cream, or skin and cream), and those whose subjects of several words it has all of. How a word pleased counts once
@@ -148,17 +167,19 @@ def on_short_lists(
             words = tuple((one, share) for one, share in words if not other_things & {*meaning(one).split(), one})
         rows.append((named, np.full_like(others, np.inf) if whole else others, words))
     best = np.max([others * (named > 0) for named, others, _ in rows if np.isfinite(others).all()], axis=0, initial=0.0)
-    found: dict[str, tuple[Associations, Associations]] = {}
+    found: dict[str, OnLists] = {}
     for named, others, words in rows:
         agreed = np.asarray(named * np.minimum(1.0, (others + _UNSURE) / (best + _UNSURE)), np.float32)
         once = np.zeros_like(agreed)
         best_term = int((agreed * brief_terms.weights).argmax())
         once[best_term] = agreed[best_term]
         for one, share in words:
-            both = agreed * np.float32(_LISTED + (1 - _LISTED) * share), once * np.float32(share)
-            if one in found:
-                both = np.maximum(both[0], found[one][0]), np.maximum(both[1], found[one][1])
-            found[one] = both
+            well = max(0.0, (share - _MIDDLING) / (1 - _MIDDLING))
+            told = OnLists(
+                agreed * np.float32(_LISTED + (1 - _LISTED) * share), once * np.float32(share), once * np.float32(well)
+            )
+            other = found.get(one)
+            found[one] = told if other is None else OnLists(*map(np.maximum, told, other))
     return found
 
 

@@ -23,15 +23,15 @@ __all__ = ["Liking", "Taste", "preferences"]
 _FOND = 0.4  # the power of a word's and its term's learned factor in the rank of a name
 _MADE = 0.5  # the power of a construction's
 _ALIKE = 0.4  # by how much the rank of a name just like a model and of one quite unlike it lie apart
-_KIN, _SAME_AGAIN = 0.7, 0.3  # what it adds to be plainly related to a model, and costs to have its very word
+_KIN, _SAME_AGAIN = 1.2, 0.4  # what it adds to be plainly related to a model, and costs to have its very word
 _WEAK, _SOUND = 0.25, 0.5
 """Scores at which being related to a model adds nothing to a name, and all: who likes a name wants no weak ones."""
 _DRAWN = 4.0  # by how much the weight of a word that is plainly related to a model is raised
-_UNLIKE = 0.4  # what it costs to be just like a name of which the maker wants less
-_WORN, _MOST_WORN = 0.05, 4
+_UNLIKE = 0.6  # what it costs to be just like a name of which the maker wants less
+_WORN, _MOST_WORN = 0.07, 4
 """What each name shown with a word costs a made name that has it again, and how many count at most; all these set by
 trying sessions."""
-_REPEATED = 0.3  # what it costs to be a first name before a word that was shown already
+_REPEATED = 0.4  # what it costs to be a first name before a word that was shown already
 _PRIOR = 6.0  # as many liked names are taken as spread like those shown, before any is
 _MOST = 1.7  # the most that a kind can be preferred by
 _UNIT = math.log(1.25)  # a word's factor after one name with it was kept

@@ -148,8 +148,9 @@ def _suits() -> tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]:
 class Sources(NamedTuple):
     """How strongly each existing word is tied to each term of a brief, in [0, 1], by its `meaning`, by `itself`, as a
     phrase by what a word of it has `said`, by what it is `apt` for, by the lists of what is `suited` to a product, and
-    as `listed` on short lists; `chosen` is the last times how it pleased there, and `matched` how well it would do by
-    what pleased for other subjects (`matching`). A row for each word."""
+    as `listed` on short lists; `chosen` is the last times how it pleased there, `liked` the same where only what
+    pleased well counts, and `matched` how well it would do by what pleased for other subjects (`matching`). A row for
+    each word; `whole` is how well each word would do for the brief as one subject."""
 
     meaning: Associations
     itself: Associations
@@ -158,7 +159,9 @@ class Sources(NamedTuple):
     suited: Associations
     listed: Associations
     chosen: Associations
+    liked: Associations
     matched: Associations
+    whole: Associations
 
     @property
     def seen(self) -> Associations:
@@ -205,7 +208,7 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
     import numpy as np
 
     nothing = np.zeros((len(known_words()), len(brief_terms.terms)), np.float32)
-    meaning, itself, said, apt, suits, listed, chosen = (nothing.copy() for _ in range(7))
+    meaning, itself, said, apt, suits, listed, chosen, liked = (nothing.copy() for _ in range(8))
     keys, facets, phrases = keys_of_meanings(), facets_of_words(), _words_of_phrases()
     meaning[keys.owners] = brief_terms.of_meanings(keys.places, keys.weights, keys.starts)
     known, at = _single_finds()
@@ -221,13 +224,14 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
     for place, one in enumerate(known_words()):
         if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
             suits[place] = associations
-        if one.kind not in ("first", "title") and (both := picked.get(one.word.casefold())) is not None:
-            listed[place], chosen[place] = both
-    matched = matches([term.word for term in brief_terms.terms], words_of_names(), keys, len(known_words()))
+        if one.kind not in ("first", "title") and (held := picked.get(one.word.casefold())) is not None:
+            listed[place], chosen[place], liked[place] = held
+    texts = [term.word for term in brief_terms.terms]
+    matched, whole = matches(texts, brief_terms.weights, words_of_names(), keys, len(known_words()))
     for place in unlisted(met):
         if brief_terms.terms[place].weight >= NAMED:
             _stand_in(matched[:, place], listed[:, place], chosen[:, place])
-    return Sources(meaning, itself, said, apt, suits, listed, chosen, matched)
+    return Sources(meaning, itself, said, apt, suits, listed, chosen, liked, matched, whole)
 
 
 def _stand_in(matched: Associations, listed: Associations, chosen: Associations) -> None:

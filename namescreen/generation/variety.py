@@ -9,8 +9,11 @@ from __future__ import annotations
 import heapq
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
+from ..lexicon import kinds, lexicon
+from ..text import fold
 from .candidate import Candidate, Proposal, form_of
 
 __all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose", "judged", "shares"]
@@ -33,18 +36,20 @@ class Judged(NamedTuple):
 
 
 FIRST = {
-    "found": 22, "saying": 3.5, "pair": 1.0, "pair joined": 1.0, "changed": 1.0, "figure": 1.0, "affix": 0.6,
-    "foreign": 0.6, "local": 22,
+    "found": 22, "saying": 5, "pair": 0.7, "pair joined": 1.2, "changed": 0.8, "figure": 3, "affix": 0.6, "foreign": 2,
+    "local": 22,
 }  # fmt: skip
 """How many of each construction a page holds if all come off equally well, after how they fared with readers."""
-FURTHER = {**FIRST, "found": 4.5, "saying": 2, "local": 4.5}
+FURTHER = {**FIRST, "found": 4.5, "saying": 2.5, "pair": 1.0, "changed": 1.5, "local": 4.5}
 """The same of pages after the first: who has seen the best existing words wants the other kinds too."""
 _ABROAD = 0.1
 """What is left of the shares of English names where no buyer reads English; ours."""
-_SAME_KIND = 0.1  # what a whole share of the same construction costs
+_SAME_KIND = 0.1  # what the name costs with which a share of its construction is used up
 _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
+_SAME_IDEA = 0.12  # what an earlier name costs whose meaning says all the same
 _MOST_SAME_WORD = 2  # names with one word in a page
+_AS_IT_IS = frozenset(("found", "foreign", "figure", "local"))
 _SAME_BEGINNING = 5  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
 
@@ -72,6 +77,7 @@ def choose(
     """
     used: Counter[str] = Counter()
     page: list[Candidate] = []
+    meanings: list[frozenset[str]] = []
     gone: set[int] = set()
     heaps: dict[str, list[tuple[float, int]]] = {}
     for place, entry in enumerate(in_hand):
@@ -90,7 +96,8 @@ def choose(
             continue
         if len(proposal.letters) >= _SAME_BEGINNING and used[f"begins {proposal.letters[:_SAME_BEGINNING]}"]:
             continue  # ingle, inglenook
-        now = _cost(entry, used) - entry.worth
+        meaning = _meaning(entry.candidate)
+        now = _cost(entry, used) + _SAME_IDEA * _said_before(meaning, meanings) - entry.worth
         if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heaps.setdefault(kind, []), (now, place))
             continue
@@ -99,6 +106,7 @@ def choose(
         if shown is None:
             continue
         page.append(shown)
+        meanings.append(meaning)
         used.update(f"word {word}" for word in entry.words)
         used[f"begins {proposal.letters[:_SAME_BEGINNING]}"] += 1
         used.update((f"stem {_stem(proposal)}", f"kind {entry.kind}", *(f"term {term}" for term in entry.about)))
@@ -107,7 +115,7 @@ def choose(
 
 def _cost_of_kind(kind: str, used: Counter[str], shares: Mapping[str, float]) -> float:
     """What names of a kind cost after those of the page."""
-    share = used[f"kind {kind}"] / shares.get(kind, 1)
+    share = (used[f"kind {kind}"] + 1) / shares.get(kind, 1)
     return float(_SAME_KIND * share**_SPREAD)
 
 
@@ -117,6 +125,22 @@ def _cost(entry: Judged, used: Counter[str]) -> float:
     same_words = sum(used[f"word {word}"] for word in entry.words)
     same_term = min((used[f"term {term}"] for term in entry.about), default=0)
     return _SAME_TERM * same_term / PAGE + _SAME_WORD * same_words
+
+
+def _said_before(meaning: frozenset[str], meanings: Sequence[frozenset[str]]) -> float:
+    """The largest share of the words of a meaning, or of an earlier one if that is longer, that both have."""
+    return max((len(meaning & other) / max(len(meaning), len(other)) for other in meanings if other), default=0.0)
+
+
+def _meaning(candidate: Candidate) -> frozenset[str]:
+    """The words that say something in the meaning of a name taken as it is."""
+    return _telling(candidate.how.rpartition(" (for ")[0]) if candidate.construction in _AS_IT_IS else frozenset()
+
+
+@lru_cache(maxsize=1 << 12)
+def _telling(text: str) -> frozenset[str]:
+    words = (word for word in fold(text).replace("-", " ").split() if word.isalpha())
+    return frozenset(next(iter(lexicon().bases(word)), word) for word in words if "function word" not in kinds(word))
 
 
 def _words(candidate: Candidate, proposal: Proposal) -> frozenset[str]:
