@@ -4,15 +4,14 @@ briefs.
     python wordlists/build/name_ranker.py [--outside judged_names.csv --briefs briefs.json]
 
 The names are those of wordlists/curated/read_names.csv: for 96 briefs of our own (read_briefs.json) the first page,
-names drawn from further down, and names that other rankings would put first, each rated from 1 to 7 by two readers who
-knew nothing but the brief; and pairs and changed names made for 48, 36 of
-them the same (read_made.csv). What is shipped is a weight
-for each part of namescreen/generation/ranking.py, how each form of name fared, and how each word fared that was read,
-beside what the rest foretells. The model is a weighted mean of the parts, fitted by least squares under a Gaussian
-prior with no weight below zero, so that each part counts the way its meaning says; words taken as they are, sayings,
-pairs, changed names and the rest are fitted apart, as other parts decide of them. Quality is told where a tenth of the
-briefs in turn is left out of the fit. Words that have nothing to do with a brief, which were mixed in so that the
-readers' scale keeps its end, take no part.
+names drawn from further down, and names that other rankings would put first, each rated from 1 to 7 by two readers
+who knew nothing but the brief; and pairs and changed names made for 48, 36 of them the same (read_made.csv). What is
+shipped is a weight for each part of namescreen/generation/ranking.py, how each form of name fared, and how each word
+fared that was read, beside what the rest foretells. The model is a weighted mean of the parts, fitted by least
+squares under a Gaussian prior with no weight below zero, so that each part counts the way its meaning says; words
+taken as they are, sayings, pairs, changed names and the rest are fitted apart, as other parts decide of them. Quality
+is told where a tenth of the briefs in turn is left out of the fit. Words that have nothing to do with a brief, which
+were mixed in so that the readers' scale keeps its end, take no part.
 
 `--outside` are names for other briefs (columns brief, name, source, kind, words, maker, consultant), most of them made
 by persons or other programs; they take no part in the fit, and the weights are held against them.
