@@ -234,6 +234,8 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     shown = [of[id(mark.mark)] for mark in marks_shown(entry)]
     telling = ordered[0].level > Level.NOTHING
     rows = [mark_row(mark) for mark in shown]
+    if form is Format.markdown:
+        sys.stdout.write("\n")  # else the table would be part of the list above it
     show(rows, [column for column in MARKS if column.key != "classes" or any(row["classes"] for row in rows)], form)
     if form is Format.markdown:
         sys.stdout.write("\n")

@@ -180,3 +180,15 @@ def test_a_column_that_no_mark_fills_is_left_out(run: Run, tmp_path: Path) -> No
     for listed, there in (("typed.csv", False), ("classed.csv", True)):
         shown = run("screen", "--name", "Fernhold", "--register", listed, "--goods", "mugs").stdout
         assert ("  class" in next(line for line in shown.splitlines() if line.startswith("mark "))) is there
+
+
+def test_the_table_of_marks_is_a_table_in_markdown(run: Run, tmp_path: Path) -> None:
+    from markdown_it import MarkdownIt
+
+    (tmp_path / "marks.csv").write_text("mark,goods\nTorvale,wool blankets\n", "utf-8")
+    given = ["--name", "Torvale", "--goods", "wool blankets", "--register", str(tmp_path / "marks.csv")]
+    done = run("screen", *given, "--format", "markdown")
+    found = [one.type for one in MarkdownIt("commonmark").enable("table").parse(done.stdout)]
+    assert "table_open" in found
+    at = found.index("table_open")
+    assert found[:at].count("bullet_list_open") == found[:at].count("bullet_list_close")
