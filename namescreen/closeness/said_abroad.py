@@ -12,7 +12,6 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import chain, groupby
 
-from ..connotations.g2p_rules import letter_sounds
 from ..lexicon import lexicon, read_as_english, zipf
 from ..lexicon.letter_patterns import bits_less
 from ..lexicon.native_words import MORE_THAN_IN_ENGLISH
@@ -51,8 +50,10 @@ def reading_abroad(word: str) -> Pronunciation | None:
     """The reading of a folded `word` by the rules of the language that it is of, or looks most like; None for an
     English word, and one that looks like none of them."""
     language = _language_of(word)
-    if not language:
+    if not language:  # most words, so that the rules are loaded where a word is of such a language
         return None
+    from ..connotations.g2p_rules import letter_sounds
+
     sounds = letter_sounds(word, language)
     # English speakers keep the v of Spanish apart from b.
     said = "".join("v" if letters == "v" and sound == "b" else sound for letters, sound in sounds)
