@@ -7,6 +7,7 @@ from functools import cache, lru_cache
 
 from ..brief import Concept
 from ..lexicon import Sense, association, lexicon, zipf
+from ..lexicon.embedding import vector
 from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, split_closed_compound, tokenize
@@ -61,7 +62,7 @@ def doubt(concept: Concept) -> str:
                 "is not meant, give the others alone.")  # fmt: skip
     if len(several) == 1 and (said := newer_word(several[0])) and not lexicon().senses(several[0]):
         return f"{concept.word!r} is taken as {some(said)}. If that is not meant, give other words for it."
-    if not any(map(lexicon().known, several)):
+    if not any(lexicon().known(one) or vector(one, lexicon().bases) is not None for one in several):
         return f"{concept.word!r} is no word known here: it brings nothing else to mind. Add a common word beside it."
     senses = lexicon().senses(fold(concept.word))
     if not concept.senses or any(_named(sense, word) for sense in senses for word in _wanted(concept)):

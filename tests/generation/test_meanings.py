@@ -109,3 +109,4 @@ def test_an_everyday_word_that_names_no_meaning_says_which_is_meant() -> None:
     assert guide_words(Concept("turning", ("lathe",))) == ("lathe",)
     assert not doubt(Concept("turning", ("lathe",)))
     assert "No meaning" in doubt(Concept("lane", ("banana",)))
+    assert not doubt(Concept("crunchy"))  # in no dictionary here, and yet known by its company
