@@ -78,9 +78,11 @@ class Term:
 
 @dataclass(frozen=True)
 class BriefTerms:
-    """The terms of a brief, concepts first."""
+    """The terms of a brief, concepts first; `phrases` are the places of those that stand in one concept of several
+    words."""
 
     terms: tuple[Term, ...]
+    phrases: tuple[tuple[int, ...], ...] = ()
 
     @classmethod
     def of(
@@ -110,7 +112,9 @@ class BriefTerms:
                 guides = guide_words(Concept(word, other_meanings(word, meanings)))
             in_sense = _in_sense(word, guides, row, away)
             terms.append(Term(word, weights[word], weights[word] >= _CONCEPT and word in concepts, in_sense))
-        return cls(tuple(terms))
+        at = {word: place for place, word in enumerate(company)}
+        said = (tuple(at[word] for word in words_of_concept(one.word) if word in concepts) for one in brief.concepts)
+        return cls(tuple(terms), tuple(phrase for phrase in said if len(phrase) > 1))
 
     @cached_property
     def weights(self) -> Associations:

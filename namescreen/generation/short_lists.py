@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from functools import cache, lru_cache
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from ..lexicon import lexicon
 from ..tables import open_table
@@ -15,6 +15,8 @@ from .purpose import MODIFIES
 from .vocabulary import places
 
 if TYPE_CHECKING:
+    import numpy as np
+
     from .brief_terms import Associations, Places
 
 __all__ = [
@@ -101,7 +103,7 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
 
     Of "bird+feeder", feeder names it, and only where another term of the brief is about birds; of "~dry+boot/glove"
     each of its words does, and what the goods of a brief have all parts of is about them as a whole, so that the term
-    that names them does too.
+    that names them does too. A concept of several words (boot drying) has parts as the goods do.
     """
     import numpy as np
 
@@ -119,13 +121,19 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
             continue
         said = ties >= NAMED_AS
         by_goods = (said & ~brief_terms.concepts).any(axis=1).all()  # no concept beside a chance word of theirs
-        if by_goods and said.any(axis=0).sum() >= len(parts):  # each by a term of its own
+        by_goods = by_goods and _each_by_its_own(said)
+        if by_goods or any(_each_by_its_own(said[:, list(phrase)]) for phrase in brief_terms.phrases):
             found[:, at] = ties.max(axis=0)
             met_whole.add(at)
             weight = (said * brief_terms.weights).max(axis=1).sum()
-            if head >= 0 and weight >= _ABOUT_THE_GOODS:
+            if by_goods and head >= 0 and weight >= _ABOUT_THE_GOODS:
                 found[head, at] = found[:, at].max()
     return Met(found, names.starts, frozenset(met_whole))
+
+
+def _each_by_its_own(said: np.ndarray[Any, np.dtype[np.bool_]]) -> bool:
+    """Whether every part of a subject (a row) is said, and as many terms (columns) say some as there are parts."""
+    return bool(said.any(axis=1).all() and said.any(axis=0).sum() >= len(said))
 
 
 def unlisted(met: Met) -> list[int]:

@@ -100,6 +100,14 @@ def test_a_subject_of_several_words_is_met_by_all_of_them_and_then_tells_of_the_
     assert not on_short_lists(other, met_by_lists(other, lists), lists)
 
 
+def test_a_concept_of_several_words_meets_the_list_of_the_whole_phrase_and_two_concepts_do_not() -> None:
+    lists = ((("~slow+burn",), (("yule log", 1.0),)), (("cup",), (("acorn", 1.0),)))
+    phrase = BriefTerms.of(Brief(goods="chilli sauce", concepts=(Concept("slow burn"), Concept("bold"))))
+    assert "yule log" in on_short_lists(phrase, met_by_lists(phrase, lists), lists)
+    apart = BriefTerms.of(Brief(goods="chilli sauce", concepts=(Concept("slow"), Concept("burn"))))
+    assert not on_short_lists(apart, met_by_lists(apart, lists), lists)
+
+
 @pytest.mark.parametrize(("goods", "named"), [("tealights", "tealight"), ("hoodies", "hoodie"), ("earbuds", "earbud")])
 def test_a_plural_that_wordnet_does_not_know_is_of_the_word_that_is_known_here(goods: str, named: str) -> None:
     assert set(weights(goods)) == {named}
