@@ -78,4 +78,4 @@ def test_the_record_says_how_well_it_does_on_subjects_it_was_not_fitted_on() -> 
     told = re.search(r"a fifth in turn left out: ROC-AUC .* ([\d.]+); of the best 20 .* ([\d.]+) are", record)
     assert told is not None
     assert float(told[1]) > 0.75
-    assert float(told[2]) > 0.07
+    assert float(told[2]) > 0.06  # with subjects that are qualities and scenes; of wares alone 0.08
