@@ -120,8 +120,8 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
             found[:, at] = ties[-1]
             continue
         said = ties >= NAMED_AS
-        by_goods = (said & ~brief_terms.concepts).any(axis=1).all()  # no concept beside a chance word of theirs
-        by_goods = by_goods and _each_by_its_own(said)
+        without_concepts = (said & ~brief_terms.concepts).any(axis=1).all()  # nor one beside a chance word of theirs
+        by_goods = bool(without_concepts) and _each_by_its_own(said)
         if by_goods or any(_each_by_its_own(said[:, list(phrase)]) for phrase in brief_terms.phrases):
             found[:, at] = ties.max(axis=0)
             met_whole.add(at)
