@@ -104,11 +104,11 @@ def by_market(entry: NameEntry, report: Report) -> str:
         for (grade, texts), markets in sorted(alike.items(), key=lambda one: one[0][0], reverse=True)
     ]
     free = [market for market in report.markets if market not in graded]
-    told += [f"nothing to look closer at in {some(free)}"] if free else []
+    told += [f"no mark to look closer at in {some(free)}"] if free else []
     unknown = [found.mark.text for found in ordered if found.bites is None and mark_level(found) >= Level.LOOK]
     if unknown:
         told.append(f"not stated where: {_named([shorten(text, 30) for text in unknown])}")
-    return f"By market: {cell('; '.join(told))}."
+    return f"Marks by market: {cell('; '.join(told))}."
 
 
 def _named(texts: Sequence[str]) -> str:

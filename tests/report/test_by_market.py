@@ -53,7 +53,7 @@ def test_same_words_are_said_and_asked_in_every_market_where_they_bite(tmp_path:
     assert "would its owner have good grounds to oppose" in question
     assert "In US the same words are applied for, and rank from 2025-02-03, as 98765432 (US, Ostmar SARL" in question
     assert "would an examiner refuse Quendrill Meadow because of it" in question
-    assert "By market: serious in US, FR and DE (QUENDRILL)." in to_markdown(report)
+    assert "Marks by market: serious in US, FR and DE (QUENDRILL)." in to_markdown(report)
     assert from_json(to_json(report)) == report
 
 
@@ -63,7 +63,7 @@ def test_a_market_where_no_mark_of_the_words_bites_is_told_apart(tmp_path: Path)
         "QUENDRILL,98765432,7,pumps,live,Other Inc.,US,2019-02-03,2020-02-03\n"
     )
     report = report_on(tmp_path, "Quendrill Meadow", rows, ("US", "FR"))
-    assert "By market: serious in FR (QUENDRILL); nothing to look closer at in US." in to_markdown(report)
+    assert "Marks by market: serious in FR (QUENDRILL); no mark to look closer at in US." in to_markdown(report)
     assert "98765432" not in questions(report.names[0], report)[0]  # pumps are another class, and another market
 
 
@@ -76,7 +76,7 @@ def test_each_market_is_told_its_own_gravest_level(tmp_path: Path) -> None:
     head = HEAD.replace("\n", ",expires\n")
     text = to_markdown(report_on(tmp_path, "Quendrill", rows, ("FR", "DE"), head=head))
     assert (
-        "By market: knockout in DE (QUENDRILL, probably lapsed); serious in FR and DE (QUENDRILLE MOOS)." in text
+        "Marks by market: knockout in DE (QUENDRILL, probably lapsed); serious in FR and DE (QUENDRILLE MOOS)." in text
     )
 
 
