@@ -19,7 +19,6 @@ __all__ = [
 ]
 
 _MOST_SENSES = 8
-_SMALL = 5.9  # Zipf frequency from which a word is one of the small ones (of, for, the)
 HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
 FEW_LEFT = (
     "Few names that score {floor:.2f} or more are left. Add a concept (add WORD), leave one (without WORD), or go on "

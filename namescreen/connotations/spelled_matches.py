@@ -224,7 +224,7 @@ def _inside(name: Name, languages: frozenset[str]) -> Iterator[Reading]:
                         if (start, end) in seen:
                             severity = max(severity, word.base_severity - 1)
                         if severity > 0:
-                            yield found(word, severity, "inside", _place(start, end, size, edges))
+                            yield found(word, severity, "inside", _place(start, end, edges))
 
 
 def _is_place(word: str) -> bool:
@@ -267,7 +267,7 @@ def _is_modifier(rest: str, word: Unlucky) -> bool:
     return False
 
 
-def _place(start: int, end: int, size: int, edges: set[int]) -> str:
+def _place(start: int, end: int, edges: set[int]) -> str:
     stretch = f"letters {start + 1} to {end}"
     if any(start < edge < end for edge in edges):
         return f"{stretch}, across the space"

@@ -28,7 +28,6 @@ __all__ = [
     "frequencies",
     "is_known",
     "leading_noun",
-    "part_of_speech",
     "pictures",
     "places",
     "pos_of",
@@ -201,12 +200,6 @@ def broader(sense: str) -> tuple[str, ...]:
     book = lexicon()
     once = book.related_ids(sense, "@")
     return tuple(dict.fromkeys((*once, *(other for one in once for other in book.related_ids(one, "@")))))
-
-
-def part_of_speech(text: str) -> str:
-    """The part of speech of a word, as `word` gives it; cheaper for a word that is none of our ideas."""
-    row = _rows().get(text)
-    return pos_of(text) if row is None else row.split("|", 2)[1]
 
 
 @lru_cache(maxsize=1 << 14)

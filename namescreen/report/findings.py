@@ -17,7 +17,7 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 
 __all__ = [
     "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "findings",
-    "for_the_union_alone", "goes_with_ours", "holds_a_kept_sign", "is_of_other_goods", "is_over", "mark_level",
+    "for_the_union_alone", "goes_with_ours", "is_of_other_goods", "is_over", "mark_level",
     "matters", "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst",
     "worst_title", "worst_words",
 ]  # fmt: skip
@@ -221,12 +221,6 @@ def _kept_where(part: Distinctiveness) -> str:
     unknown = [law.partition(":")[0] for law in part.laws if law.endswith(_LAW_UNKNOWN)]
     ask = f", not checked in {some(unknown)}" if unknown else ""
     return f"in {some(part.barred_in)}{ask}: " if part.barred_in else ""
-
-
-def holds_a_kept_sign(entry: NameEntry) -> bool:
-    """Whether a name holds a sign that is likely to stand in its way by law."""
-    found = entry.distinctiveness
-    return not isinstance(found, NotChecked) and any(sign.serious for sign in found.protected)
 
 
 def _where(part: Distinctiveness) -> str:

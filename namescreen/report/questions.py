@@ -218,7 +218,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
     same = "the same name" if conflict.identical else "all but the same name"
     near = conflict.identical or conflict.near_identical or found.overall >= _SAME_NAME
     if conflict.ended:
-        return _on_ended_mark(found, name, report, near=near)
+        return _on_ended_mark(found, name, report)
     if found.bites is False:
         if not near:
             return ""
@@ -271,7 +271,7 @@ def _on_languages(found: CloseMark, name: str, report: Report) -> str:
     return on_translation(held_in(found.mark, report), both, into_english="en" in (said, found.translation))
 
 
-def _on_ended_mark(found: CloseMark, name: str, report: Report, *, near: bool) -> str:
+def _on_ended_mark(found: CloseMark, name: str, report: Report) -> str:
     """The question that a mark raises that its list calls dead; empty where it raises none."""
     title = _title(found)
     if found.renewable_until:

@@ -105,7 +105,7 @@ def propose(material: Material) -> Iterator[Proposal]:
         alike = (one for one in dict.fromkeys(one for key in sound_keys(code) for one in codes(key))
                  if _heard_at_once(code, one))  # fmt: skip
         for slot in (slot for one in alike for slot in slots(one)):
-            if not _fits(material, idea, spoken, slot):
+            if not _fits(material, spoken, slot):
                 continue
             whole = f"{slot.before}~{slot.after}"
             if whole not in seen:
@@ -185,7 +185,7 @@ def _singular(text: str) -> tuple[str, ...]:
     return tuple(one for one in lexicon().bases(text) if one in other_number(text) and len(one) < len(text))
 
 
-def _fits(material: Material, idea: Idea, spoken: str, slot: Slot) -> bool:
+def _fits(material: Material, spoken: str, slot: Slot) -> bool:
     original = slot.original.casefold()
     if spoken in original or original in (spoken, f"{spoken}s"):
         return False
