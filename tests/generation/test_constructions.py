@@ -127,6 +127,8 @@ def test_a_changed_saying_holds_a_word_of_the_brief_and_the_article_that_goes_wi
     slot = Slot("break a leg", "break a ", "leg", "", "", True, 0)
     egg = Idea("egg", "goods", "", np.ones(1, np.float32), "egg", 0.2)
     assert changed(egg, slot).text == "Break an Egg"
+    slot = Slot("a leg up", "a ", "leg", " up", "", True, 0)  # at the beginning too
+    assert changed(egg, slot).text == "An Egg Up"
 
 
 def test_a_pair_holds_a_word_of_the_brief_and_joined_ones_mostly_begin_alike(material: Material) -> None:

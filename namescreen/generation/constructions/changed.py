@@ -232,10 +232,10 @@ def changed(idea: Idea, slot: Slot, spoken: str = "") -> Proposal:
 
 def _agreeing(before: str, spoken: str) -> str:
     """What stands before a word, and the word, with the article that goes with it (an egg)."""
-    start, article, _ = before.rpartition(" an " if before.endswith(" an ") else " a ")
-    if not article or start + article != before:
+    start, space, article = before.removesuffix(" ").rpartition(" ")
+    if article not in ("a", "an") or not before.endswith(" "):
         return before + spoken
-    return f"{start} {'an' if is_vowel(word(spoken).sounds[0]) else 'a'} {spoken}"
+    return f"{start}{space}{'an' if is_vowel(word(spoken).sounds[0]) else 'a'} {spoken}"
 
 
 def _words(text: str) -> tuple[str, ...]:
