@@ -116,8 +116,9 @@ def default_weights() -> Weights:
 @cache
 def levels() -> Mapping[str, float]:
     """What the part "kind" is for each form of name."""
-    rows = ((*key.rpartition(" "), value) for key, value in open_table("name_ranker.tsv").items())
-    found = {form: float(value) for form, _, part, value in rows if part == "level" and form not in ("", "word")}
+    table = ((key, value) for key, value in open_table("name_ranker.tsv").items() if not key.startswith(_WORD_READ))
+    rows = ((*key.rpartition(" "), value) for key, value in table)
+    found = {form: float(value) for form, _, part, value in rows if part == "level"}
     return found | {LOCAL: found["found"]}
 
 

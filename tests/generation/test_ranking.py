@@ -13,7 +13,7 @@ from namescreen.generation.candidate import Proposal, form_of
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.material import Material
 from namescreen.generation.name_sounds import syllables
-from namescreen.generation.ranking import PARTS, Judge, default_weights, resemblance, weights_of
+from namescreen.generation.ranking import PARTS, Judge, default_weights, levels, resemblance, weights_of
 from namescreen.generation.word_sounds import sounds_of
 
 
@@ -44,6 +44,7 @@ def test_a_batch_equals_singles(judge: Judge, material: Material) -> None:
 
 def test_every_part_has_a_weight_and_a_meaning() -> None:
     assert set(default_weights()) == {*CONSTRUCTIONS, "pair joined", "figure named"}
+    assert set(levels()) == set(default_weights())  # a word that was read, such as spirit level, is no form
     for weights in default_weights().values():
         assert set(PARTS) == set(weights)
         assert sum(weights.values()) == pytest.approx(1, abs=0.001)
