@@ -15,6 +15,7 @@ from typing import NamedTuple
 from ..lexicon import kinds, lexicon
 from ..text import fold
 from .candidate import Candidate, Proposal, form_of
+from .ranking import AS_IT_IS
 
 __all__ = ["FIRST", "FURTHER", "PAGE", "Judged", "choose", "judged", "shares"]
 
@@ -49,7 +50,6 @@ _SAME_TERM = 0.12  # what a whole page about one term of the brief costs
 _SAME_WORD = 0.06  # what each earlier name with the same word costs
 _SAME_IDEA = 0.12  # what an earlier name costs whose meaning says all the same
 _MOST_SAME_WORD = 2  # names with one word in a page
-_AS_IT_IS = frozenset(("found", "foreign", "figure", "local"))
 _SAME_BEGINNING = 5  # letters with which only one name of a page may begin
 _SPREAD = 1.5  # how steeply a share that is used up costs more
 
@@ -134,7 +134,7 @@ def _said_before(meaning: frozenset[str], meanings: Sequence[frozenset[str]]) ->
 
 def _meaning(candidate: Candidate) -> frozenset[str]:
     """The words that say something in the meaning of a name taken as it is."""
-    return _telling(candidate.how.rpartition(" (for ")[0]) if candidate.construction in _AS_IT_IS else frozenset()
+    return _telling(candidate.how.rpartition(" (for ")[0]) if candidate.construction in AS_IT_IS else frozenset()
 
 
 @lru_cache(maxsize=1 << 12)
