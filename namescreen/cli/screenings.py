@@ -213,7 +213,7 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
             languages = "your languages" if far else ", ".join(coverage.language for coverage in one.coverage)
             say_point(f"no unlucky reading found in {languages}", form)
         if far:
-            words = "; ".join(f"{reading.language} {reading.word} ({reading.meaning})" for reading in far[:3])
+            words = "; ".join(f"{bad.language} {bad.word} ({bad.meaning or bad.kind})" for bad in far[:3])
             say_point(f"in languages of no market of yours, nothing against it: {words}", form)
     if not isinstance(one.addresses, NotChecked):
         first = ", ".join(domain.shown for domain in one.addresses.domains[:4])

@@ -75,7 +75,7 @@ def _found(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
         if report.lists
         else "compared with no list of marks"
     )
-    count = Counter(min(row.group, BARRED) for row in order)
+    count = Counter(row.group for row in order)
     told = [
         f"{count[group]} {one if count[group] == 1 else several}"
         for group, one, several in (
@@ -179,9 +179,9 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
         return "No name can be put first: something serious stands against each."
     if all(isinstance(entry.marks, NotChecked) for entry in entries.values()):
         return "No name can be put first: existing marks were not checked."
-    if first.flaw:
+    if all(row.group >= Level.SERIOUS or row.flaw >= Level.LOOK for row in order):
         return "No name can be put first: each may be refused for what it is, or something serious stands against it."
-    rest = [row for row in order if row.group == first.group and row.grave == first.grave and not row.flaw]
+    rest = [row for row in order if (row.group, row.grave, row.flaw) == (first.group, first.grave, first.flaw)]
     entry = entries[first.name]
     told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entry)}.{_but(entry)}"
     if len(rest) > 1 and places(report)[first.name] != (1, 1):
@@ -196,7 +196,8 @@ def _but(entry: NameEntry) -> str:
         return " But what it is for the goods was not checked."
     far = [] if isinstance(entry.readings, NotChecked) else [one for one in entry.readings if one.abroad]
     if far:
-        read = f"{language_name(far[0].language)} {shorten(far[0].word, 30)}, {clauses(far[0].meaning, 40)}"
+        meant = clauses(far[0].meaning or far[0].kind, 40)
+        read = f"{language_name(far[0].language)} {shorten(far[0].word, 30)}, {meant}"
         return f" But in a language of no market of yours it reads as {cell(read)}."
     where = [word for word in entry.words if any(one.startswith(f'"{word}": geographic') for one in found.reasons)]
     told = some(f'"{cell(word)}"' for word in where)

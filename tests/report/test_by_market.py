@@ -220,3 +220,16 @@ def test_a_bad_word_of_a_language_of_no_market_weighs_nothing_and_is_told_of_the
     short = to_markdown(replace(report, names=(one, two))).split("## In short")[1].split("##")[0]
     assert "Torvale stands first" in short
     assert "But in a language of no market of yours it reads as Swedish torval, a coarse word." in short
+    unknown = replace(one, readings=(replace(far, meaning=""),))
+    assert "it reads as Swedish torval, vulgar." in to_markdown(replace(report, names=(unknown, two)))
+
+
+def test_what_is_minor_for_a_name_keeps_it_from_no_first_place(report: Report) -> None:
+    """Only where each name may be refused, or has something serious against it, can none be put first."""
+    views = (MarketView("IE", "arbitrary", 0.8), MarketView("EU", "descriptive", 0.3, "EUTMR Article 7(1)(c)"))
+    union = entry(name="Torvale", distinctiveness=Distinctiveness("descriptive", 0.3, markets=views), readings=())
+    read = Reading("sv", "torval", "a coarse word", "vulgar", 2, "exact, the whole name")
+    look = entry(name="Duskfall", distinctiveness=Distinctiveness("fanciful", 0.9), readings=(read,))
+    short = to_markdown(replace(report, names=(look, union))).split("## In short")[1].split("##")[0]
+    assert "Torvale stands first" in short
+    assert "No name can be put first" not in short
