@@ -51,8 +51,8 @@ the lexicon. On ratings of spoken words (Vitz and Winkler 1973) any share from a
 as the first; the second is the one of 0.5 to 1 that fits the ratings of names best."""
 
 READINGS, OF_A_WORD = 3, 2
-"""The number of English readings compared: of a name, and of a word; one by the rules of another
-language, one by its rime and one by letters may come on top."""
+"""The number of English readings compared: of a name, and of a word; one by the rules of another language, one by its
+rime and one by letters may come on top."""
 
 _RUN, _ITS_SOUND = re.compile(r"(.)\1+"), itemgetter(1)
 

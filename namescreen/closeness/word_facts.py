@@ -25,8 +25,8 @@ __all__ = ["WordFacts", "word_facts"]
 class WordFacts(NamedTuple):
     """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
     `has_senses`, has `base_forms`, `is_known`, is a surname, `is_familiar`, is `meant` as it stands and is
-    `said_in_english`; its row in the
-    embedding (-1: none) and the form that definitions use; its `meaning_keys`; and its `english_choices`."""
+    `said_in_english`; its row in the embedding (-1: none) and the form that definitions use; its `meaning_keys`; and
+    its `english_choices`."""
 
     has_senses: bool
     has_base_forms: bool

@@ -139,8 +139,7 @@ def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameE
     if missing:
         yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
     yield "Not searched: what is in no list, use that nobody registered, company names."
-    unasked = [entry for entry in report.names if _finding(entry, "addresses").title == UNASKED or _poor_fit(entry)]
-    if unasked:
+    if any(map(_is_unasked, report.names)):
         yield "Whether a domain or handle is free was not looked up."
 
 
@@ -153,8 +152,10 @@ def _why(entry: NameEntry) -> str:
     return shorten(matters(entry)[0].mark.text, 40) if found.check == "marks" else found.evidence
 
 
-def _poor_fit(entry: NameEntry) -> bool:
-    return _finding(entry, "addresses").evidence.endswith(UNASKED)
+def _is_unasked(entry: NameEntry) -> bool:
+    """Whether nobody was asked if the addresses of a name are free."""
+    found = _finding(entry, "addresses")
+    return found.title == UNASKED or found.evidence.endswith(UNASKED)
 
 
 def _skipped(report: Report) -> Iterable[str]:

@@ -33,6 +33,8 @@ SHORTEST = 3
 """Letters of the shortest rest that is compared."""
 _LISTED, _GUESSED = 0.75, frozenset(("compound", "spelling"))
 """The score of a translation from which a word is one of a language, and how the others were come by that are none."""
+_UNTOLD = frozenset(("and", "the", "of", "by"))
+"""Small words that are left out without a word about it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +63,7 @@ def rest_of_both(name: str, mark: Mark, goods: str, whole: TakenOver | None) -> 
     elif whole and not whole.by_mark and whole.further and all(map(_may_be_a_house_mark, whole.further)):
         ours, counts = tuple(word for word in ours if word not in whole.further), ANOTHER_HOUSE
     both = (*parse(name).words, *parse(mark.text).words)
-    out = tuple(dict.fromkeys(word for word in both if word not in (*ours, *theirs) and word not in _JOINING))
+    out = tuple(dict.fromkeys(word for word in both if word not in (*ours, *theirs) and word not in _UNTOLD))
     if not out or min(len("".join(ours)), len("".join(theirs))) < SHORTEST:
         return None
     return Rest(" ".join(ours), " ".join(theirs), out, counts * _strength(ours, goods))
@@ -108,9 +110,6 @@ def _describes(word: str, goods: str) -> bool:
     from ..goods import weakness
 
     return weakness(word, goods) >= PLAINLY
-
-
-_JOINING = frozenset(("and", "the", "of", "by"))
 
 
 @lru_cache(maxsize=1 << 13)
