@@ -132,13 +132,15 @@ def _with_last(listed: str) -> list[str]:
 
 def _with_qualifiers(parts: list[str]) -> list[str]:
     """Items with what is said of them after a comma (castors, not of metal, for furniture; tools, hand-operated); what
-    they are not is left out."""
+    they are not is left out. An adjective before another with its goods is said of these: floral and woody perfumes."""
     found: list[str] = []
-    for part in parts:
+    for part, after in zip(parts, (*parts[1:], ""), strict=True):
         if found and found[-1] and _NEGATED.match(part):
             continue
-        if found and found[-1] and (_QUALIFIES.match(part) or _HOW.fullmatch(part) or _is_only_said(part)):
-            found[-1] += f" for {part}" if _HOW.fullmatch(part) or _is_only_said(part) else f" {part}"
+        first, _, more = after.partition(" ")
+        said = _HOW.fullmatch(part) or (_is_only_said(part) and not (more and _is_only_said(first)))
+        if found and found[-1] and (said or _QUALIFIES.match(part)):
+            found[-1] += f" for {part}" if said else f" {part}"
         else:
             found.append(part)
     return found

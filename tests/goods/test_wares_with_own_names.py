@@ -54,6 +54,11 @@ def test_what_lists_say_of_goods_after_a_comma_is_no_item(goods: str, heads: lis
     assert [one.head for one in items(goods)] == heads
 
 
+def test_an_adjective_before_another_is_said_of_the_goods_after_it() -> None:
+    assert items("candles, floral and woody perfumes")[0].text == "candles"
+    assert items("infusions, medicinal")[0].text == "infusions for medicinal"
+
+
 @pytest.mark.parametrize(
     ("one", "other"),
     [
