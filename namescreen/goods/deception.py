@@ -141,7 +141,9 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
         sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in said else None
         sorts = {*(sort or "").split()} - ({"care"} if food else _MIXED)
         sorts |= _SOLE if sorts & _SOLE else set()
-        others = [one for one, of_sort in stated.items() if {*(of_sort or "").split()} & sorts]
+        others = [  # woollen goods are of wool
+            one for one, of_sort in stated.items() if {*(of_sort or "").split()} & sorts and not one.startswith(word)
+        ]
         if _is_fleece(word):
             others = [one for one in others if one not in _OF_FLEECES]
         elif not is_material(word, ("noun.substance", "noun.plant")):

@@ -119,6 +119,13 @@ def test_a_stuff_that_goods_are_not_of_misleads_in_the_buyers_language(name: str
     assert any(one.serious and one.kind in ("material", "misleading") for one in _judged(name, goods, market).protected)
 
 
+def test_what_is_stated_by_its_adjective_misleads_nobody() -> None:
+    """Woollen goods are of wool: generic (TMEP 1209.01(c)) and no false stuff (1203.02)."""
+    found = _judged("Wolldecke", "woollen throws and picnic blankets", "DE")
+    assert found.category == "generic"
+    assert not found.protected
+
+
 @pytest.mark.parametrize(
     ("name", "goods", "is_free"),
     [

@@ -91,6 +91,18 @@ def test_who_or_what_comes_from_a_place_is_called_after_it(word: str, place: str
     assert judged(word, "wooden toys", "DE", "US").called == "geographic"
 
 
+@pytest.mark.parametrize(
+    "seat",
+    [
+        "segovia", "tarragona", "catania", "ravenna", "montpellier", "rennes", "kiel", "magdeburg", "nottingham",
+        "carlisle", "galway", "lublin", "zwolle", "gent", "vasteras", "bregenz", "coimbra", "bilbao",
+    ],
+)  # fmt: skip
+def test_the_seat_of_a_province_is_a_place_though_it_is_a_surname_elsewhere(seat: str) -> None:
+    """Chiemsee, C-108/97: a place that the public of the goods knows. The seats are general knowledge, from memory."""
+    assert place_of(seat) is not None
+
+
 @pytest.mark.parametrize("word", ["verdiana", "persianas", "anziano", "luciana", "velviner", "jaffer", "moonisch"])
 def test_other_words_of_that_form_are_not(word: str) -> None:
     assert place_of(word) is None

@@ -77,8 +77,8 @@ def _is_other(word: str, people: int) -> bool:
     """Whether readers take the word for something else than a town of so many people first, or WordNet holds it."""
     if " " in word:
         return lexicon().known(word) or all(len(part) < SHORTEST for part in word.split())
-    rank = name_rank(word)
-    named = "given name" in kinds(word) or (rank is not None and rank <= (SURNAME_OF_A_CITY if people >= CITY else SURNAME))
+    rank, rare = name_rank(word), SURNAME_OF_A_CITY if people >= CITY else SURNAME
+    named = "given name" in kinds(word) or (rank is not None and rank <= rare)
     means = (one for one in translations(word) if one.score >= SURE and one.english != word)
     return named or lexicon().known(word) or is_trade_word(word) or any(means)
 
