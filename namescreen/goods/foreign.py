@@ -57,8 +57,6 @@ INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 ACCENTED = frozenset(("fr", "es", "it", "pt"))
 """Languages that write accents by rule, as English does not."""
-GUESSED = frozenset(("compound", "spelling"))
-"""Sources that are used only in a language that is asked for."""
 PLAIN_PART, NATIVE_PART = 5, 4
 """A guess is told of a name if it describes the goods, or if its parts have so many letters: shorter ones are found in
 coined words by chance (Tessivane: te, si, vane). In a word that looks native a letter less is enough."""
@@ -171,14 +169,14 @@ def _listed(
     beside = in_language and best.score >= SURE  # verse koffie is not the verse of a poem
     stays = in_english and not (plainer and (beside or _as_foreign(word, language) or plainly >= TOLD))
     place = place_of(word) is not None and place_of(best.english) is not None  # a place is read as it stands
-    guess = best.source in GUESSED and plainly < DESCRIBES
+    guess = best.guessed and plainly < DESCRIBES
     shortest = min(map(len, best.parts), default=0)
     native = best.source == "compound" and shortest >= NATIVE_PART and is_native(word, language)
     chance = guess and shortest < PLAIN_PART and not native
     if stays or place or chance or (guess and _is_partly_told(best, goods)):
         return None
     evidence = of_term(said) if said is not None and best.source == "labels" else NOTHING
-    return Meaning(best.english, language, best.score, guessed=best.source in GUESSED, said=evidence)
+    return Meaning(best.english, language, best.score, guessed=best.guessed, said=evidence)
 
 
 def _is_partly_told(compound: Translation, goods: str) -> bool:
@@ -211,7 +209,7 @@ def _is_english_beside(word: str, words: tuple[str, ...], language: str) -> bool
 @lru_cache(maxsize=1 << 13)
 def _is_of(word: str, language: str) -> bool:
     """Whether a word is surely one of the language, be it English too."""
-    return any(one.score >= SURE and one.source not in GUESSED for one in translations(word, language))
+    return any(one.score >= SURE and not one.guessed for one in translations(word, language))
 
 
 @lru_cache(maxsize=1 << 13)
@@ -273,9 +271,9 @@ def _sure(word: str, language: str, asked: bool) -> list[Translation]:
     """The translations to go by. Of a language asked for also guesses; and where it has none, those of a language so
     near that most such words are the same there, unless the word is better known in English."""
     if not asked:
-        return [one for one in translations(word, language) if one.score >= SURE and one.source not in GUESSED]
+        return [one for one in translations(word, language) if one.score >= SURE and not one.guessed]
     found = [one for one in translations(word, language) if one.score >= LEAST_SURE]
-    if found and any(one.source not in GUESSED for one in found):
+    if found and any(not one.guessed for one in found):
         return found
     if lexicon().known(word) or place_of(word) is not None:
         return found

@@ -24,7 +24,6 @@ __all__ = ["Wording", "in_english", "not_read", "remark", "small_words"]
 LEAST_SURE, SURE = 0.45, 0.75
 """How reliable a translation must be in the language of the list, and to take a word for a foreign one: as for a word
 of a name in a language that is asked for, and in one that is not."""
-GUESSED = frozenset(("compound", "spelling"))
 COMPOUND = 0.7
 """How reliable a compound must be: both of its parts are known then, in one language."""
 GUESS = 0.6
@@ -228,7 +227,7 @@ def _standing(written: str, folded: str) -> str:
     rare = zipf(folded) < RARE if plain else written.lower() not in _ACCENTED_IN_ENGLISH
     if rare and _wares(written):  # bière is no bier
         return "foreign"
-    translated = any(one.score >= SURE and one.source not in GUESSED for one in translations(folded))
+    translated = any(one.score >= SURE and not one.guessed for one in translations(folded))
     abroad = translated and not known and not zipf(folded)  # savon: lists of goods have it, English has not
     if (is_trade_word(folded) and not abroad) or (known and zipf(folded) >= RARE):
         return "english"
@@ -346,10 +345,10 @@ def _values(words: tuple[tuple[str, str], ...]) -> dict[str, float]:
             continue
         small = _SMALL.get(code, {})
         read = (_read(*pair, code) for pair in evident if pair[1] not in small or not pair[0].isascii())
-        found = [one for one in read if one and (one.score >= SURE or one.source not in GUESSED or _is_compound(one))]
+        found = [one for one in read if one and (one.score >= SURE or not one.guessed or _is_compound(one))]
         if not found:
             continue
-        value = sum(one.score * (GUESS if one.source in GUESSED else 1.0) for one in found)
+        value = sum(one.score * (GUESS if one.guessed else 1.0) for one in found)
         values[code] = value + sum(folded in small for _, folded in words)
     return values
 
@@ -371,7 +370,7 @@ def _best(folded: str, language: str) -> Translation | None:
     found = [
         one
         for one in translations(folded, language)
-        if one.score >= LEAST_SURE and not (in_use and one.source in GUESSED)
+        if one.score >= LEAST_SURE and not (in_use and one.guessed)
     ]
     return max(found, key=lambda one: (one.score, *_worth(one.english)), default=None)
 

@@ -81,6 +81,7 @@ _SOURCES = {
     "g": "goods lists", "o": "own list", "w": "wordnet", "k": "Wiktionary", "i": "spelling",
     "d": "diminutive",
 }  # fmt: skip
+_GUESSED = frozenset(("compound", "spelling"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +98,11 @@ class Translation:
     score: float
     source: str
     parts: tuple[str, ...] = ()
+
+    @property
+    def guessed(self) -> bool:
+        """Whether no list has the word, and its parts or another spelling say what it means."""
+        return self.source in _GUESSED
 
 
 @cache

@@ -48,7 +48,6 @@ if TYPE_CHECKING:
 __all__ = ["assemble", "entry_of", "weights_of"]
 
 _LISTED = 0.75  # score of a translation that a list has for the very word
-_GUESSED = ("compound", "spelling")
 _KNOWN_AS = {"geographic": "one word, a place", "surname": "one word, a surname"}
 _MOST_SLIPS = 3  # misspellings that are told: those of listeners come before slips of the keys
 _MOST_REMARKS = 5  # bad rows of a list told one by one; the rest are counted
@@ -213,7 +212,7 @@ def _further_words(found: screening.Screening) -> Iterator[Reading]:
 
 def _meaning_in(word: str, language: str) -> str:
     """What a word of a language means in English, as listed; "" where it is in no list."""
-    listed = (one for one in translations(word, language) if one.score >= _LISTED and one.source not in _GUESSED)
+    listed = (one for one in translations(word, language) if one.score >= _LISTED and not one.guessed)
     return some([one.english for one in islice(listed, 2)], "or")
 
 

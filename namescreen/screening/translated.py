@@ -324,7 +324,7 @@ def _is_listed(word: str, language: str) -> bool:
     from ..lexicon import translations
 
     return " " in word or any(
-        one.score >= _SURE and one.source not in ("compound", "spelling") for one in translations(word, language)
+        one.score >= _SURE and not one.guessed for one in translations(word, language)
     )
 
 
