@@ -10,7 +10,7 @@ from functools import cache, lru_cache
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
 
-__all__ = ["is_praise", "is_quality", "quality_like"]
+__all__ = ["is_praise", "is_quality", "languages_of_praise", "quality_like"]
 
 _PERCEIVED = frozenset(
     """
@@ -32,7 +32,12 @@ def is_quality(word: str) -> bool:
 def is_praise(word: str, language: str) -> bool:
     """Whether the folded `word`, or words parted by spaces, are praise in `language` (BCP 47; "la" for Latin words that
     are understood everywhere)."""
-    return language in (open_table("praise.tsv").get(word) or "").split()
+    return language in languages_of_praise(word)
+
+
+def languages_of_praise(word: str) -> tuple[str, ...]:
+    """The languages in which the folded `word`, or words parted by spaces, are praise, as `is_praise` asks."""
+    return tuple((open_table("praise.tsv").get(word) or "").split())
 
 
 @lru_cache(maxsize=1 << 13)

@@ -14,7 +14,6 @@ from functools import lru_cache
 from ..lexicon import kinds, lexicon
 from ..marks.mark import Mark
 from ..plain_text import some
-from ..tables import open_table
 from ..text import parse
 from .crowd import says_little
 from .taken_over import TakenOver, house_words
@@ -31,8 +30,8 @@ PLAINLY = 0.7
 """Weakness of a word for the goods (`goods.weakness`) from which it keeps no marks apart. Ours."""
 SHORTEST = 3
 """Letters of the shortest rest that is compared."""
-_LISTED, _GUESSED = 0.75, frozenset(("compound", "spelling"))
-"""The score of a translation from which a word is one of a language, and how the others were come by that are none."""
+_LISTED = 0.75
+"""The score of a translation, unless it is guessed, from which a word is one of a language."""
 _UNTOLD = frozenset(("and", "the", "of", "by"))
 """Small words that are left out without a word about it."""
 
@@ -115,7 +114,9 @@ def _describes(word: str, goods: str) -> bool:
 @lru_cache(maxsize=1 << 13)
 def _praises(word: str) -> bool:
     """Whether a word is praise in a language of any market."""
-    return "laudatory" in kinds(word) or bool(open_table("praise.tsv").get(word))
+    from ..goods.qualities import languages_of_praise
+
+    return "laudatory" in kinds(word) or bool(languages_of_praise(word))
 
 
 def _house_in(mark: Mark, theirs: tuple[str, ...], ours: tuple[str, ...]) -> tuple[str, ...]:
@@ -135,5 +136,5 @@ def _may_be_a_house_mark(word: str) -> bool:
     if lexicon().known(word) and not is_surname(word):
         return False
     return is_surname(word) or not any(
-        one.score >= _LISTED and one.source not in _GUESSED for code in LANGUAGES for one in translations(word, code)
+        one.score >= _LISTED and not one.guessed for code in LANGUAGES for one in translations(word, code)
     )
