@@ -124,6 +124,11 @@ class BriefTerms:
         return np.array([term.weight for term in self.terms], np.float32)
 
     @cached_property
+    def weight_of(self) -> Mapping[str, float]:
+        """The weight of each term by its word."""
+        return {term.word: term.weight for term in self.terms}
+
+    @cached_property
     def shares(self) -> Associations:
         """What each term counts where terms are counted: less where another one names the same (walk, walker), nothing
         if it says next to nothing of the goods (away, again)."""

@@ -169,13 +169,13 @@ def _told(material: Material, idea: Idea) -> float:
     passing; nothing if it is only close."""
     if idea.kind == "concept":
         return _CONCEPT
-    weight = next((term.weight for term in material.brief_terms.terms if term.word == idea.word), 0.0)
-    return (1.0 if weight >= NAMED else _PASSING) if idea.kind == "goods" else 0.0
+    names = material.brief_terms.weight_of.get(idea.word, 0.0) >= NAMED
+    return (1.0 if names else _PASSING) if idea.kind == "goods" else 0.0
 
 
 def _is_said(material: Material, idea: Idea) -> bool:
     """Whether a word of the brief says enough of it to be made a name of."""
-    weight = next((term.weight for term in material.brief_terms.terms if term.word == idea.word), 0.0)
+    weight = material.brief_terms.weight_of.get(idea.word, 0.0)
     return weight >= _SAYS and _SHORTEST <= len(idea.word) <= _LONGEST and idea.word.isalpha() and not unfit(idea.word)
 
 

@@ -83,7 +83,7 @@ def propose(material: Material) -> Iterator[Proposal]:
 
 def _halves(material: Material) -> list[_Half]:
     """The words to be paired: those of the brief that name something, and the short words closest to it."""
-    terms = {term.word: term.weight for term in material.brief_terms.terms}
+    terms = material.brief_terms.weight_of
     told = [idea for idea in material.of_kind("concept", "goods") if terms.get(idea.word, 0.0) >= _SAYS]
     own = [idea for idea in told if idea.word.isalpha() and 1 <= idea.facts.beats < _SYLLABLES and not unfit(idea.word)]
     others = [idea for idea in material.short if idea.kind not in ("concept", "goods") and idea.pos != "r"]
