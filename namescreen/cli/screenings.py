@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, shorten, some
-from namescreen.policy import Level
+from namescreen.policy import OWN_CHECK, Level
 
 from .mark_rows import below, mark_row, of_the_whole, standing
 from .output import Column, Format, Row, print_disclaimer, say_below, say_point, show
@@ -302,12 +302,12 @@ def _head(text: str, form: Format) -> None:
 
 
 def _distinctive(one: Screening, entry: NameEntry) -> str:
-    from namescreen.report.findings import findings
+    from namescreen.report.findings import finding_of
 
     found = one.distinctiveness
     if isinstance(found, NotChecked):
         return "not checked"
-    own = next(finding for finding in findings(entry) if finding.check == "distinctiveness")
+    own = finding_of(entry, OWN_CHECK)
     if own.bars and any(sign.serious for sign in found.protected):  # whatever its words are for the goods
         return own.title
     views = {view.market: view.called for view in found.markets}

@@ -16,10 +16,10 @@ from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "findings",
-    "for_the_union_alone", "goes_with_ours", "is_of_other_goods", "is_over", "mark_level",
-    "matters", "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst",
-    "worst_title", "worst_words",
+    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "finding_of",
+    "findings", "for_the_union_alone", "goes_with_ours", "is_of_other_goods", "is_over", "mark_level", "matters",
+    "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title",
+    "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -115,6 +115,11 @@ def findings(entry: NameEntry) -> tuple[Finding, ...]:
         else _finding(check, part, entry)
         for check, part in zip(CHECKS, parts, strict=True)
     )
+
+
+def finding_of(entry: NameEntry, check: str) -> Finding:
+    """What one of the checks (a key of `CHECKS`) found of a name."""
+    return next(found for found in findings(entry) if found.check == check)
 
 
 def worst(entry: NameEntry) -> Finding:

@@ -9,10 +9,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from ..lexicon.language_codes import language_name
 from ..outcome import DISCLAIMER, NotChecked
 from ..plain_text import cell, clauses, plural, shorten, some, table, visible
-from ..policy import BARRED, LIKELY_REFUSED, Finding, Level
+from ..policy import ADDRESS_CHECK, BARRED, LIKELY_REFUSED, OWN_CHECK, Level
 from .comparison import Changes
 from .coverage import unsearched_markets
-from .findings import MISSED, UNASKED, findings, matters, unread, worst, worst_title, worst_words
+from .findings import MISSED, UNASKED, finding_of, findings, matters, unread, worst, worst_title, worst_words
 from .model import CHECKS, NameEntry, Report
 from .questions import general_questions
 from .record import next_steps, title_of
@@ -111,11 +111,12 @@ def _falls(rows: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
 
 def _why_it_falls(entry: NameEntry) -> str:
     """The marks that bar a name, and what an office may refuse it for."""
-    marks = [shorten(found.mark.text, 40) for found in matters(entry) if found.knockout]
-    unknown = any(isinstance(found.goods, NotChecked) for found in matters(entry) if found.knockout)
+    knockouts = [found for found in matters(entry) if found.knockout]
+    marks = [shorten(found.mark.text, 40) for found in knockouts]
+    unknown = any(isinstance(found.goods, NotChecked) for found in knockouts)
     goods = "the goods could not be compared" if unknown else ""
     told = [", ".join(filter(None, (f"knockout: {some(marks)}", goods)))] if marks else []
-    own = _finding(entry, "distinctiveness")
+    own = finding_of(entry, OWN_CHECK)
     if own.bars:
         told.append(own.words)
     return "; ".join(told)
@@ -154,7 +155,7 @@ def _why(entry: NameEntry) -> str:
 
 def _is_unasked(entry: NameEntry) -> bool:
     """Whether nobody was asked if the addresses of a name are free."""
-    found = _finding(entry, "addresses")
+    found = finding_of(entry, ADDRESS_CHECK)
     return found.title == UNASKED or found.evidence.endswith(UNASKED)
 
 
@@ -203,11 +204,6 @@ def _but(entry: NameEntry) -> str:
     where = [word for word in entry.words if any(one.startswith(f'"{word}": geographic') for one in found.reasons)]
     told = some(f'"{cell(word)}"' for word in where)
     return f" But {told} names a place: others from there may use it, and it may mislead." if where else ""
-
-
-def _finding(entry: NameEntry, check: str) -> Finding:
-    """What one of the checks found of a name."""
-    return next(found for found in findings(entry) if found.check == check)
 
 
 def _changed(changes: Changes) -> Iterable[str]:

@@ -138,8 +138,13 @@ def _rows(found: CloseMark, report: Report) -> Iterable[tuple[str, ...]]:
     """The row of a mark, and one for each further mark of the same words that is listed."""
     yield mark_cells(found, report.date, report.markets)
     for other in found.others[:_MOST_OTHERS]:
-        facts = dict(zip(REGISTER_HEADS, register_cells(other, report.date, report.markets), strict=True))
+        facts = _facts(other, report.date, report.markets)
         yield _cited(facts), "a further mark of these words", "", _goods_of(facts), _standing_of(facts)
+
+
+def _facts(mark: Mark, today: str, markets: Sequence[str]) -> dict[str, str]:
+    """What the register says of a mark, by heading."""
+    return dict(zip(REGISTER_HEADS, register_cells(mark, today, markets), strict=True))
 
 
 def _cited(facts: Mapping[str, str]) -> str:
@@ -198,7 +203,7 @@ def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> 
 
 def mark_cells(found: CloseMark, today: str = "", markets: Sequence[str] = ()) -> tuple[str, ...]:
     """The cells of a mark's row under `MARK_HEADS`, as raw text."""
-    facts = dict(zip(REGISTER_HEADS, register_cells(found.mark, today, markets), strict=True))
+    facts = _facts(found.mark, today, markets)
     aspects = (("look", found.appearance), ("sound", found.sound), ("meaning", found.meaning))
     parts = ", ".join(f"{what} {score_words(value, 'coined')}" for what, value in aspects)
     related = "not compared" if isinstance(found.goods, NotChecked) else number(found.goods.score)

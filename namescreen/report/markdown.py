@@ -14,7 +14,7 @@ from ..plain_text import cell, number, plural, shorten, some, table
 from ..policy import OWN_CHECK
 from .comparison import LEAST, Changes
 from .figure import alternative
-from .findings import findings
+from .findings import finding_of
 from .first_page import first_page
 from .model import CHECKS, NameEntry, Report
 from .pages import name_pages
@@ -124,7 +124,7 @@ def _comparison(report: Report, figure: str) -> Iterable[str]:
 
 def _barred(row: Standing, entry: NameEntry) -> str:
     """What stands in place of a name's total, where it would say too much; empty for other names."""
-    own = next(found for found in findings(entry) if found.check == OWN_CHECK)
+    own = finding_of(entry, OWN_CHECK)
     return "knockout" if row.knockout else own.title if own.bars else ""
 
 

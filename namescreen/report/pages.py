@@ -144,8 +144,8 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
         return
     covered = _looked_at(entry)
     looked = f"Languages looked at: {cell(covered)}." if covered and not alike else ""
-    words = [one for one in words_read(entry) if not one.abroad]
-    far = [one for one in words_read(entry) if one.abroad]
+    read = words_read(entry)
+    words, far = ([one for one in read if one.abroad is abroad] for abroad in (False, True))
     elsewhere = f" {_in_no_market(far)}" if far else ""
     bad = [one for one in words if one.severity]
     plain = [one for one in words if not one.severity and one.meaning]

@@ -70,9 +70,8 @@ class CloseMark:
     `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart; `free` that the name is
     generic for the goods; `credited` that the name takes over the whole of a registered mark, or is close to one as a
     whole, `descriptive` that they share only words which describe the goods, `rest` is how close they are without words
-    that seldom keep marks apart, and `abroad` that few buyers where it
-    holds know both languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not
-    stated, or in none.
+    that seldom keep marks apart, and `abroad` that few buyers where it holds know both languages (see
+    `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in none.
     """
 
     mark: Mark
@@ -122,8 +121,7 @@ class CloseMark:
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
-            credited=self.credited, abroad=self.abroad, descriptive=self.descriptive,
-            rest=self.rest,
+            credited=self.credited, abroad=self.abroad, descriptive=self.descriptive, rest=self.rest,
         )  # fmt: skip
 
     @property
