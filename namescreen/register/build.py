@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 import numpy as np
 
+from ..closeness import said_abroad
 from ..closeness.features import digits_read, segmentations_of
 from ..closeness.vocabulary import expect_many
 from ..closeness.weights import OwnWeight, Weight, weight_for_goods
@@ -206,6 +207,7 @@ def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dic
     if len(wanted) >= WORTH_INDEXING:
         joint_model().preload()
         expect_many()
+        said_abroad.expect_many()
     while wanted:
         total = len(words) + len(wanted)
         for part, found in workers.map(read_words, wanted, WORDS_A_TASK):

@@ -50,6 +50,7 @@ def read_meanings(words: list[str]) -> list[WordEntry]:
 
 def read_words(words: list[str]) -> list[WordEntry]:
     """The entries of some words."""
+    from ..closeness import said_abroad
     from ..closeness.sound import phoneme_codes_of
     from ..closeness.vocabulary import is_known, segmentations
     from ..closeness.weights import own_weight
@@ -61,6 +62,7 @@ def read_words(words: list[str]) -> list[WordEntry]:
     for step in (is_known, equivalents, possible_meanings):
         for word in words:
             step(word)
+    said_abroad.expect(words)
     read_as_one = _read_aloud_as_one(words)
     readings = _readings_as_written(words, read_as_one)
     facts = list(map(word_facts, words))

@@ -11,8 +11,10 @@ import numpy as np
 import pytest
 
 from namescreen import compare
+from namescreen.closeness import said_abroad
 from namescreen.closeness.said_abroad import name_abroad, reading_abroad
 from namescreen.closeness.sound import phoneme_codes_of
+from namescreen.lexicon.letter_patterns import all_bits_less, bits_less
 
 
 def table(name: str) -> list[dict[str, str]]:
@@ -82,3 +84,18 @@ def test_likeness_in_sound_follows_readers(buyers: str) -> None:
 def ranks(values: list[float]) -> list[float]:
     ordered = sorted(values)
     return [(bisect_left(ordered, value) + bisect_right(ordered, value)) / 2 for value in values]
+
+
+def test_letters_of_many_words_are_looked_at_at_once_with_equal_results(monkeypatch: pytest.MonkeyPatch) -> None:
+    words = sorted({word for row in table("respelt_names.csv") for word in row["name"].lower().split()})
+    plain = [word for word in (*words, "a", "zz") if word.isascii() and word.isalpha()]
+    found = all_bits_less(plain, said_abroad.LANGUAGES).tolist()
+    assert found == [[bits_less(word, language) for word in plain] for language in said_abroad.LANGUAGES]
+    alone = list(map(said_abroad._language_of, words))
+    assert len(set(alone)) > 2
+    monkeypatch.setattr(said_abroad, "_many", True)
+    said_abroad.expect([*words, "straße", "", "4ever"])
+    assert set(alone) - {""} <= set(said_abroad._expected.values())
+    assert list(map(said_abroad._language_of, words)) == alone
+    said_abroad.expect([])
+    assert not said_abroad._expected
