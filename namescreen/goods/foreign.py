@@ -24,8 +24,8 @@ from .phrases import plain_words
 from .places import place_of
 from .proper_names import is_trade_name
 from .qualities import is_praise, is_quality
+from .small_words import small_words
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
-from .wording import small_words
 from .words import runs
 
 __all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]

@@ -56,6 +56,8 @@ _ENDS_PHRASE = _words("""
 _MADE = _words("of from in")
 # What materials are to a dictionary, which are goods of their own in general (fabrics, metals).
 _MATERIALS = frozenset(("material", "fabric", "ceramic ware", "metallic element"))
+_USERS = frozenset(("animal", "person", "people", "room", "body part"))
+"""What WordNet calls those whom, and where, goods are for."""
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
 _NOT_THESE = re.compile(r"\b(?:other than|except(?:ing)?|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
@@ -127,7 +129,7 @@ def _with_last(listed: str) -> list[str]:
     ends = _ADAPTED.search(listed)
     if ends:
         return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])
-    return _completed(_of_materials(_with_qualifiers([part.strip() for part in _BETWEEN.split(listed)])))
+    return _completed(_of_materials(_for_both(_with_qualifiers([part.strip() for part in _BETWEEN.split(listed)]))))
 
 
 def _with_qualifiers(parts: list[str]) -> list[str]:
@@ -152,6 +154,28 @@ def _is_only_said(part: str) -> bool:
     word = part.lower()
     senses = lexicon().senses(word, labelled=False) if word.isalpha() else ()
     return bool(senses) and all(sense.pos == "a" for sense in senses) and not _is_participle(word)
+
+
+def _for_both(parts: list[str]) -> list[str]:
+    """Items with all that they are for: animals, people, rooms or parts of the body after "for", and a further one of
+    the same sort, are no list of goods (food for dogs and cats, containers for the household and kitchen)."""
+    found: list[str] = []
+    for part in parts:
+        words = [word for word in plain_words(part) if word not in ("the", "use")]
+        before = plain_words(found[-1]) if found else ()
+        if len(words) == 1 and "for" in before and not _sort_of_user(words[0]).isdisjoint(_sort_of_user(before[-1])):
+            found[-1] += f" and {part}"
+        else:
+            found.append(part)
+    return found
+
+
+@lru_cache(maxsize=1 << 12)
+def _sort_of_user(word: str) -> frozenset[str]:
+    """Of which sorts of users and places of goods a word is in its leading sense."""
+    named = (names_above(sense) for sense, _ in leading_senses(base_form(word), 1))
+    sorts = frozenset(one for names in named for one in _USERS & names)
+    return sorts or (frozenset(("room",)) if base_form(word) in ("household", "home", "garden") else frozenset())
 
 
 def _of_materials(parts: list[str]) -> list[str]:
@@ -298,7 +322,9 @@ def _content_words(phrase: list[str], *, last: bool) -> tuple[str, ...]:
     said = len(phrase) > 1 and (_is_participle(phrase[-1]) or not (last or _names_a_thing(phrase[-1])))
     if said and is_noun(phrase[-2]):
         phrase = [phrase[-1], *phrase[:-1]]
-    kept = (w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal())
+    kept = [w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()]
+    if len(phrase) > 1 and phrase[-1] == "can":  # a watering can
+        kept.append("can")
     return tuple(map(base_form, kept))
 
 

@@ -207,3 +207,42 @@ def test_names_of_wares_are_read_though_their_words_seem_english(goods: str, lan
 @pytest.mark.parametrize("goods", ["eau de Cologne", "hot chocolate", "crème brûlée", "prêt-à-porter"])
 def test_what_english_took_over_stays(goods: str) -> None:
     assert in_english(goods).english == goods
+
+
+@pytest.mark.parametrize(
+    ("goods", "heads"),
+    [
+        ("Boîtes à pain; torchons; maniques", ["bin", "towel", "glove"]),
+        ("raquettes de badminton", ["racket"]),
+        ("Servicios de venta al por menor de muebles", ["furniture"]),
+        ("Sprzedaż detaliczna zabawek", ["toy"]),
+        ("lampy stojące", ["lamp"]),
+        ("cajas de herramientas", ["box"]),
+        ("chauffe-biberons", ["warmer"]),
+        ("Küchenbehälter, Frischhaltebeutel", ["container", "bag"]),
+        ("Food for dogs and cats; watering cans", ["food", "can"]),
+    ],
+)
+def test_each_item_is_the_thing_that_it_names(goods: str, heads: list[str]) -> None:
+    """From memory of each language: the head of each item as a shop there means it."""
+    assert [item.head for item in items(goods)] == heads
+
+
+@pytest.mark.parametrize(
+    ("goods", "english"),
+    [
+        ("Brotbeutel aus Stoff", "bread bag of cloth"),
+        ("moules à gâteau", "cake tin"),
+        ("planches à découper", "cutting board"),
+        ("ruedas de bicicleta", "bicycle wheel"),
+    ],
+)
+def test_what_stands_after_its_noun_stands_before_it_in_english(goods: str, english: str) -> None:
+    """From memory of each language; a stuff stays where it is."""
+    assert in_english(goods).english == english
+
+
+def test_a_compound_whose_parts_say_nothing_together_is_not_read() -> None:
+    """Invented compounds of known German words."""
+    assert in_english("Frischaltdosen aus Holz").unread
+    assert not in_english("Hundekissen").unread

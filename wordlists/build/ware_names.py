@@ -1,0 +1,57 @@
+"""Turn wordlists/curated/ware_names*.txt into wordlists/foreign_wares.tsv: LANGUAGE:name -> English names, separated
+by ";", the usual one first.
+
+python wordlists/build/ware_names.py [--to FOLDER]
+
+Names are folded. Names of one word are words of the language like others: foreign_words.py reads the same lists, so run
+it as well.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from sources import folder_to_write, write_table
+
+from namescreen.tables import table_bytes
+from namescreen.text import fold, tokenize
+
+CURATED = Path(__file__).resolve().parent.parent / "curated"
+
+
+def ware_names() -> Iterator[tuple[str, str, str]]:
+    """Language, folded name and English of every entry; a line "# english | ..." names the languages from there on."""
+    for path in sorted(CURATED.glob("ware_names*.txt")):
+        columns: list[str] = []
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.startswith("# english"):
+                columns = [cell.strip() for cell in line.removeprefix("# ").partition(";")[0].split("|")]
+            elif line and not line.startswith("#"):
+                english, *cells = (cell.strip() for cell in line.split("|"))
+                if len(cells) != len(columns) - 1:
+                    raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
+                for language, names in zip(columns[1:], cells, strict=True):
+                    for name in names.split(";"):
+                        if words := tokenize(name):
+                            yield from ((language, " ".join(words), fold(one)) for one in english.split("/"))
+
+
+def main() -> None:
+    """Write the table and its source record."""
+    to = folder_to_write(__doc__, CURATED.parent)
+    found: dict[str, dict[str, None]] = {}
+    for language, name, english in ware_names():
+        found.setdefault(f"{language}:{name}", {})[english] = None
+    languages = sorted({key.partition(":")[0] for key in found})
+    write_table(
+        to, "foreign_wares.tsv", table_bytes("foreign_wares", ((name, ";".join(of)) for name, of in found.items())),
+        source="wordlists/curated/ware_names*.txt, names of wares as small makers and shops state them, written for "
+        "namescreen from memory; no list was copied",
+        version=f"{len(found)} names in {', '.join(languages)}",
+        licence="MIT, as namescreen", build="python wordlists/build/ware_names.py",
+    )  # fmt: skip
+
+
+if __name__ == "__main__":
+    main()
