@@ -26,6 +26,12 @@ def unfit_output(path: Path, kind: str, beginnings: tuple[bytes, ...], inputs: I
     """
     if "\0" in str(path):
         return Problem("is no path: it holds a NUL", "Write to another file", str(path))
+    try:
+        path.stat()
+    except (FileNotFoundError, NotADirectoryError):
+        pass
+    except OSError as error:  # a name longer than names may be, a link that leads to itself
+        return Problem(f"cannot be written ({error.strerror})", "Write to another file", str(path))
     if os.path.realpath(path) in {os.path.realpath(one) for one in inputs}:
         return Problem(f"is also read for this {kind}", "Write to another file", str(path))
     if path.is_dir():

@@ -15,6 +15,8 @@ from pathlib import Path
 
 from ..brief import Brief, Concept
 from ..errors import InputError, Problem
+from ..files import read_bounded, refuse_devices
+from ..plain_text import unseen_escaped
 from ..text import fold
 from .candidate import Candidate
 from .taste import Taste, preferences
@@ -34,6 +36,9 @@ _NOTES = ("shown", "saved", "unsaved", "page")  # steps that are no wish of the 
 _HEADER = {"namescreen session": 2}
 _UNPAGED = {"namescreen session": 1}
 """The header of a journal in which the names of a page were not joined."""
+MOST_BYTES = 1 << 26
+"""The most bytes of a session that are read: some ten thousand pages."""
+_REMEDY = "Give another --session file"
 _LEARN = {"keep": 1.25, "unkeep": 0.8, "more": 1.6, "drop": 0.85, "less": 0.5}
 """By how much a step raises or lowers the sources of a name (set by trying sessions)."""
 _BOUNDS = (0.2, 2.5)
@@ -219,18 +224,21 @@ def journal(session: Session) -> bytes:
         facts = {"do": step.kind, "text": step.text, "sources": step.sources, "construction": step.construction,
                  "how": step.how, "senses": step.senses, "joined": step.joined, "score": step.score,
                  "flags": step.flags}  # fmt: skip
-        lines.append(json.dumps({key: value for key, value in facts.items() if value}, ensure_ascii=False))
+        told = json.dumps({key: value for key, value in facts.items() if value}, ensure_ascii=False)
+        lines.append(unseen_escaped(told))  # else a line separator in a word would end the line
     return ("\n".join(lines) + "\n").encode()
 
 
 def read_journal(path: Path) -> Session:
     """The session written at `path`; raises `InputError` naming every line that is not a step."""
     try:
-        lines = path.read_text("utf-8").splitlines()
+        refuse_devices(path)  # a pipe would be waited for
+        lines = read_bounded(path, MOST_BYTES, _REMEDY).decode().splitlines()
     except (OSError, UnicodeDecodeError) as error:
-        raise InputError(Problem(f"cannot be read ({error})", "Give another --session file", str(path))) from None
+        why = getattr(error, "strerror", None) or error
+        raise InputError(Problem(f"cannot be read ({why})", _REMEDY, str(path))) from None
     if not lines or _parsed(lines[0]) not in (_HEADER, _UNPAGED):
-        raise InputError(Problem("is not a session of this program", "Give another --session file", str(path), 1))
+        raise InputError(Problem("is not a session of this program", _REMEDY, str(path), 1))
     steps, problems = [], []
     for number, line in enumerate(lines[1:], 2):
         step = _step(_parsed(line))
@@ -252,9 +260,11 @@ def _paged(steps: list[Step]) -> list[Step]:
 
 def _parsed(line: str) -> object:
     try:
-        return json.loads(line)
+        parsed = json.loads(line)
+        json.dumps(parsed, ensure_ascii=False).encode()  # half a character, as only escapes can hold, is no text
     except (ValueError, RecursionError):
         return None
+    return parsed
 
 
 def _step(facts: object) -> Step | None:
@@ -298,5 +308,5 @@ def shortlist_text(
     lines = held if before.strip() else [SHORTLIST_HEAD]
     for name, how in kept.items():
         if fold(name) not in there:
-            lines += [f"# {how}", name] if how else [name]
+            lines += [f"# {' '.join(how.split())}", name] if how else [name]
     return "\n".join(lines) + "\n"

@@ -159,10 +159,12 @@ def test_the_shortlist_goes_to_no_other_work(sit: Sit, tmp_path: Path, studio: B
         file.write_text(f"{file.name} as it was\n", "utf-8")
     one = sit(brief=replace(studio, source=brief, marks=(marks,)))
     one.say("keep 1")
-    for file in (brief, marks, letter, one.session, tmp_path, tmp_path / "none" / "here.txt"):
-        before = file.read_bytes() if file.is_file() else b""
+    (tmp_path / "loop").symlink_to("loop")
+    unwritable = (tmp_path / "none" / "here.txt", tmp_path / ("x" * 300), tmp_path / "loop")
+    for file in (brief, marks, letter, one.session, tmp_path, *unwritable):
+        before = file.read_bytes() if file in (brief, marks, letter, one.session) else b""
         assert "not written" in one.say(f"save {file}")
-        assert (file.read_bytes() if file.is_file() else b"") == before
+        assert (file.read_bytes() if before else b"") == before
     assert "1 name kept" in one.say(f"save {tmp_path / 'other.txt'}")
 
 

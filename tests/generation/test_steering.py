@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
@@ -10,7 +11,7 @@ from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
-from namescreen.generation import Candidate, Session, Step, brainstorm
+from namescreen.generation import Candidate, Session, Step, brainstorm, steering
 from namescreen.generation.steering import KINDS, journal, read_journal, shortlist_text
 from namescreen.marks import read_names
 
@@ -109,6 +110,8 @@ def test_a_steered_brainstorm_shows_new_names_after_its_taste(studio: Brief) -> 
         ('{"namescreen session": 2}\n{"do": "shown", "text": "A", "score": 1' + 400 * "0" + "}\n", 2),
         ('{"namescreen session": 2}\n{"do": "shown", "text": "A", "score": NaN}\n', 2),
         ('{"namescreen session": 2}\n{"do": "page", "text": "-1"}\n', 2),
+        ('{"namescreen session": 2}\n{"do": "shown", "text": "Fern\\ud800"}\n', 2),  # half a character
+        ('{"namescreen session": 2}\n{"do": "keep", "text": "A", "sources": ["\\udcff"]}\n', 2),
     ],
 )
 def test_what_is_no_session_is_refused_with_its_line(text: str, line: int, tmp_path: Path) -> None:
@@ -117,6 +120,29 @@ def test_what_is_no_session_is_refused_with_its_line(text: str, line: int, tmp_p
     with pytest.raises(InputError) as caught:
         read_journal(path)
     assert caught.value.problems[0].line == line
+
+
+@pytest.mark.parametrize("kind", ["pipe", "device", "long"])
+def test_a_session_is_read_within_bounds(kind: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    path = tmp_path / "a.session"
+    if kind == "pipe":
+        os.mkfifo(path)
+    elif kind == "device":
+        path.symlink_to("/dev/zero")
+    else:
+        monkeypatch.setattr(steering, "MOST_BYTES", 100)
+        path.write_bytes(journal(Session().after(*(Step("shown", "Fernwick") for _ in range(9)))))
+    with pytest.raises(InputError, match=r"a\.session: .*another --session"):
+        read_journal(path)
+
+
+@pytest.mark.parametrize("separator", ["\u2028", "\u2029", "\x85", "\x1e", "\x0b"])
+def test_a_line_separator_in_a_word_ends_no_line_of_the_session(separator: str, tmp_path: Path) -> None:
+    step = Step("keep", f"moss{separator}fern", sources=(f"moss{separator}",), how=f"moss{separator}and fern")
+    session = Session().after(Step("add", f"moss{separator}fern"), step)
+    (tmp_path / "a.session").write_bytes(journal(session))
+    assert read_journal(tmp_path / "a.session") == session
+    assert "# moss and fern\n" in shortlist_text({"Fernwick": step.how})
 
 
 def test_the_shortlist_is_what_the_other_commands_read(tmp_path: Path) -> None:
