@@ -5,8 +5,8 @@ it holds in the maker's markets. The result is its concern, a number from 0 to 1
 
 A name is judged by its worst finding. Names are grouped by it, and no good finding lifts a name out of its group.
 Inside a group the next worst findings decide, from "look closer" on; of names alike in these, those that an office may
-refuse for what they are stand last, as neither other goods nor an agreement mends that; then the weighted mean of all
-checks decides.
+refuse for what they are stand last, as neither other goods nor an agreement mends that; then the number of markets in
+which the worst finding stands, then the weighted mean of all checks.
 
 A finding is an invitation to look, not a legal conclusion. "Nothing found" and "not checked" are different things and
 never share a word or a shape.
@@ -19,11 +19,11 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("BARRED", "CREDITED", "EVEN", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "LIKELY_REFUSED"),
+    *("BARRED", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "LIKELY_REFUSED"),
     *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "SAME_GOODS", "SOLD_TOGETHER"),
     *("STEPS",),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "grave_findings", "is_close", "level_of"),
-    *("most_concern", "worst"),
+    *("most_concern", "reach_of", "worst"),
 ]
 
 
@@ -100,6 +100,9 @@ IDENTICAL_GOODS = 0.9
 """Relatedness from which goods count as identical: both name them, or what one names holds the other's
 (`goods.relatedness`). Ours, not fitted."""
 
+EVERYWHERE = 1_000
+"""The `reach` of a finding that stands in every market."""
+
 BARRED = 4
 """The group of names that fall: a knockout, or a name that is likely refused for what it is."""
 
@@ -152,7 +155,8 @@ class Conflict:
 
     `goods` is how related the goods are, in [0, 1]; None if they were not compared, which counts as the same goods: a
     list typed by hand is a list of competitors. `ended` says that the list calls the mark dead, and `renewable` that it
-    is dead because its term ran out, and can still be renewed. `bites` says whether
+    is dead because its term ran out, and can still be renewed; `lapsed` that it calls the mark live though its term and
+    the time for renewing it are over. `bites` says whether
     the mark holds in one of the markets; None if that is not known, which counts as yes. `translated` is the closeness
     of the mark to a translation of the name, 0 if there is none. `crowded` says that many owners use what it shares
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
@@ -178,6 +182,7 @@ class Conflict:
     abroad: bool = False
     descriptive: bool = False
     rest: float = 0.0
+    lapsed: bool = False
 
     @property
     def identical(self) -> bool:
@@ -202,7 +207,7 @@ class Conflict:
         """Whether the mark is like those of decided cases: in force in the markets, for the same or close goods. Only
         of such a mark is told how often marks as close were held too alike."""
         related = self.goods is None or self.goods >= SAME_GOODS
-        return related and not self.ended and self.bites is not False
+        return related and not self.ended and not self.lapsed and self.bites is not False
 
     @property
     def concern(self) -> float:
@@ -212,11 +217,12 @@ class Conflict:
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
         is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
         reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
-        without a reputation it reaches only similar ones. A mark that has ended and cannot be renewed counts half, and
-        so does one that holds outside the markets. A mark for the same or close goods, held too alike by half of past
-        cases, has at least the level "look closer". A registered mark taken over whole for identical goods has at least
-        the level "look closer" (`CREDITED`), and one that shares only words which describe the goods at most the level
-        "minor".
+        without a reputation it reaches only similar ones. A mark that looks or sounds all but the same has at least
+        this level for goods that are not other ones, and one that has probably lapsed no more than it. A mark that has
+        ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the same or
+        close goods, held too alike by half of past cases, has at least the level "look closer". A registered mark taken
+        over whole for identical goods has at least the level "look closer" (`CREDITED`), and one that shares only words
+        which describe the goods at most the level "minor".
         """
         if self.knockout:
             return 1.0
@@ -237,11 +243,13 @@ class Conflict:
             value = max(value, EVEN)
         if self.identical:
             value = max(value, IDENTICAL if share >= OTHER_GOODS else STEPS[1][0])
+        elif self.near_identical and share >= OTHER_GOODS:
+            value = max(value, STEPS[1][0])
         if self.descriptive and not self.near_identical:
             value = min(value, MOST_BY_DESCRIPTION)
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)
-        if share < OTHER_GOODS:
+        if share < OTHER_GOODS or self.lapsed:
             value = min(value, IDENTICAL)
         if self.ended and not self.renewable:
             value /= 2
@@ -255,7 +263,8 @@ class Finding:
     `value` in [0, 1] is what the comparison weighs, 1 = nothing speaks against the name; None when not checked. `bars`
     says that a name cannot get past the finding without an adviser: a knockout, or a name of the goods themselves.
     `label` takes the place of the level's words where these would say too much: nobody was asked about a domain, so
-    nothing can have been found.
+    nothing can have been found. `reach` is in how many markets it stands, `EVERYWHERE` if in all of them; 0 where
+    nothing was found. `where` stands before the evidence: the markets in which a sign is barred.
     """
 
     check: str
@@ -264,6 +273,8 @@ class Finding:
     value: float | None
     bars: bool = False
     label: str = ""
+    reach: int = 0
+    where: str = ""
 
     @property
     def title(self) -> str:
@@ -273,8 +284,15 @@ class Finding:
     @property
     def words(self) -> str:
         """Level and evidence in one line; the reason of a check not made stands elsewhere."""
-        between = " " if self.bars and self.evidence.startswith("in ") else ": "  # likely refused in US: ...
-        return self.title if self.level is Level.NOT_CHECKED else f"{self.title}{between}{self.evidence}"
+        title = f"{self.title} {self.where}" if self.where else self.title
+        return self.title if self.level is Level.NOT_CHECKED else f"{title}: {self.evidence}"
+
+
+def reach_of(findings: Iterable[Finding]) -> int:
+    """In how many markets the worst finding stands, if it asks for a closer look: of names alike in all else the one
+    that is stopped in fewer markets stands first."""
+    first = worst(findings)
+    return first.reach if first.level >= Level.LOOK else 0
 
 
 def worst(findings: Iterable[Finding]) -> Finding:

@@ -4,26 +4,28 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from namescreen.lexicon.language_codes import language_name
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import plural, some
-from namescreen.policy import OTHER_GOODS, SAME_GOODS, SOLD_TOGETHER, Level
+from namescreen.policy import Level
 
 from .output import BELOW, Row, width
 
 if TYPE_CHECKING:
+    from namescreen.report.model import CloseMark as Found
     from namescreen.screening import CloseMark
 
-__all__ = ["below", "mark_row", "of_the_whole", "standing"]
+__all__ = ["below", "mark_row", "of_the_whole"]
 
 _ROOM_FOR_REMARKS = 64
 """Columns from which remarks stand beside a mark; in a narrower terminal they stand below it."""
 
 
-def mark_row(close: CloseMark) -> Row:
-    """A mark as a row of the table of marks."""
+def mark_row(close: CloseMark, found: Found, owner: str = "") -> Row:
+    """A mark as a row of the table of marks, from what was `found` of it as the report words it. Its `owner` is told
+    where another one has the same words."""
     related = close.goods_relatedness
     narrow = width() < _ROOM_FOR_REMARKS
+    remark = _remark(found)
     return {
         "mark": close.mark.text,
         "overall": close.closeness.overall,
@@ -32,36 +34,23 @@ def mark_row(close: CloseMark) -> Row:
         "meaning": "coined" if isinstance(close.meaning, NotChecked) else close.meaning,
         "goods": "?" if isinstance(related, NotChecked) else related.score,
         "classes": ", ".join(map(str, close.mark.classes)),
-        "remark": "" if narrow else _remark(close),
+        "remark": "" if narrow else remark,
         "knockout": close.knockout,
-        BELOW: "; ".join(filter(None, (_remark(close) if narrow else "", below(close)))),
+        BELOW: "; ".join(filter(None, (remark if narrow else "", owner, below(close)))),
     }
 
 
-def _remark(close: CloseMark) -> str:
-    """What the reader should know of a mark first: its level, if it has one, and what makes it milder."""
-    level = "knockout" if close.knockout else close.level.words if close.level > Level.NOTHING else ""
-    return ", ".join(filter(None, (level, standing(close))))
+def _remark(found: Found) -> str:
+    """What the reader should know of a mark first: its level, if it has one, what makes it milder, and where it
+    bites."""
+    from namescreen.report.findings import grade_words, in_markets, mark_level, milder
 
-
-def standing(close: CloseMark) -> str:
-    """What makes a mark milder than its closeness, or near though it is not close; "" if nothing does."""
-    if close.knockout:
-        return "probably lapsed" if close.lapsed else ""
-    if close.renewable_until:
-        return f"can be renewed until {close.renewable_until}"
-    if close.mark.is_dead:
-        return "dead"
-    if close.lapsed:
-        return "probably lapsed"
-    if close.bites is False:
-        return "other markets"
-    if close.translation:
-        return f"the name in {language_name(close.translation)}"
-    related = close.goods_relatedness
-    if isinstance(related, NotChecked) or related.score >= SAME_GOODS:
-        return ""
-    return SOLD_TOGETHER if related.together else "other goods" if related.score < OTHER_GOODS else ""
+    level = mark_level(found)
+    if level is Level.NOTHING:
+        return milder(found)
+    why, where = milder(found), in_markets(found)
+    grade = grade_words(found.knockout, level)
+    return ", ".join(filter(None, (grade, why, where))) if why else f"{grade} {where}".rstrip()
 
 
 def below(close: CloseMark) -> str:

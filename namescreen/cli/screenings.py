@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -10,13 +11,15 @@ from typing import TYPE_CHECKING
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, shorten, some
 from namescreen.policy import OWN_CHECK, Level
+from namescreen.text import parse
 
-from .mark_rows import below, mark_row, of_the_whole, standing
+from .mark_rows import below, mark_row, of_the_whole
 from .output import Column, Format, Row, print_disclaimer, say_below, say_point, show
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
     from namescreen.policy import Finding
+    from namescreen.report.model import CloseMark as Found
     from namescreen.report.model import NameEntry
     from namescreen.screening import CloseMark, Screening
 
@@ -182,7 +185,7 @@ def _told(found: Finding, title: str) -> str:
 def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
     """Write all about a name; what holds for several names is told once, and kept in `said`."""
     from namescreen.report.assembly import entry_of
-    from namescreen.report.findings import reasons_told, worst_words
+    from namescreen.report.findings import worst_words
 
     entry = entry_of(one, with_reasons=False)
     _head(one.name, form)
@@ -198,7 +201,7 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
         _show_marks(entry, one.close_marks, goods, form)
     if not isinstance(one.distinctiveness, NotChecked):
         judged = entry.distinctiveness
-        reasons = "" if isinstance(judged, NotChecked) else "; ".join(reasons_told(judged))
+        reasons = "" if isinstance(judged, NotChecked) else "; ".join(judged.reasons)
         say_point(f"distinctiveness: {_distinctive(one, entry)}" + (f"; {reasons}" if reasons else ""), form)
         laws = "; ".join(one.distinctiveness.laws)
         if laws and laws not in said:
@@ -233,7 +236,10 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     ordered = [of[id(mark.mark)] for mark in matters(entry)]  # the report's order and choice
     shown = [of[id(mark.mark)] for mark in marks_shown(entry)]
     telling = ordered[0].level > Level.NOTHING
-    rows = [mark_row(mark) for mark in shown]
+    facts = {id(mark.mark): mark for mark in matters(entry)}
+    texts = Counter(parse(mark.mark.text).letters for mark in shown)
+    whose = [shorten(mark.mark.owner, 40) if texts[parse(mark.mark.text).letters] > 1 else "" for mark in shown]
+    rows = [mark_row(mark, facts[id(mark.mark)], owner) for mark, owner in zip(shown, whose, strict=True)]
     if form is Format.markdown:
         sys.stdout.write("\n")  # else the table would be part of the list above it
     show(rows, [column for column in MARKS if column.key != "classes" or any(row["classes"] for row in rows)], form)
@@ -247,7 +253,7 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     for level, head in heads.items():
         further = [mark for mark in ordered if mark.level is level and mark not in shown]
         if further:
-            named = [_briefly(mark) for mark in further[:_NEAREST]]
+            named = [_briefly(mark, facts[id(mark.mark)]) for mark in further[:_NEAREST]]
             more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
             say_point(f"{head}: {some([*named, *more])}", form)
     if not telling:
@@ -266,10 +272,12 @@ def _unknown_goods(close: CloseMark) -> bool:
     return isinstance(close.goods_relatedness, NotChecked)
 
 
-def _briefly(close: CloseMark) -> str:
+def _briefly(close: CloseMark, found: Found) -> str:
     """A mark in a line whose head says its level."""
-    milder = standing(close)
-    return f"{close.mark.text} ({number(close.closeness.overall)}{milder and f', {milder}'})"
+    from namescreen.report.findings import milder
+
+    told = milder(found)
+    return f"{close.mark.text} ({number(close.closeness.overall)}{told and f', {told}'})"
 
 
 def _show_not_checked(found: Sequence[Screening], form: Format) -> None:
@@ -303,6 +311,7 @@ def _head(text: str, form: Format) -> None:
 
 def _distinctive(one: Screening, entry: NameEntry) -> str:
     from namescreen.report.findings import finding_of
+    from namescreen.report.own_findings import as_told
 
     found = one.distinctiveness
     if isinstance(found, NotChecked):
@@ -312,7 +321,7 @@ def _distinctive(one: Screening, entry: NameEntry) -> str:
         return own.title
     views = {view.market: view.called for view in found.markets}
     differ = f" ({', '.join(f'{market} {called}' for market, called in views.items())})"
-    return f"{found.called} {number(found.score)}{differ if len(set(views.values())) > 1 else ''}"
+    return f"{as_told(found.called, entry)} {number(found.score)}{differ if len(set(views.values())) > 1 else ''}"
 
 
 def _csv_rows(row: Row) -> Iterator[Row]:

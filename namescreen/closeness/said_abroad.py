@@ -20,7 +20,7 @@ from ..pronunciation.phones import VOWELS
 from ..tables import open_table
 from ..text.segmentation import LONGEST
 
-__all__ = ["expect", "expect_many", "name_abroad", "reading_abroad"]
+__all__ = ["expect", "expect_many", "language_read_in", "name_abroad", "reading_abroad"]
 
 LANGUAGES = ("de", "es", "fr", "it")
 IN_USE = 2.5
@@ -50,7 +50,7 @@ _FINAL = {"HH": "K", "AA": "AH0"}
 def reading_abroad(word: str) -> Pronunciation | None:
     """The reading of a folded `word` by the rules of the language that it is of, or looks most like; None for an
     English word, and one that looks like none of them."""
-    language = _language_of(word)
+    language = language_read_in(word)
     if not language:  # most words, so that the rules are loaded where a word is of such a language
         return None
     from ..connotations.g2p_rules import letter_sounds
@@ -81,8 +81,9 @@ def name_abroad(words: Sequence[str]) -> Pronunciation | None:
     return Pronunciation(tuple(chain.from_iterable(one.phones for one in said if one)), "language", 1.0)
 
 
-def _language_of(word: str) -> str:
-    """The language that a word is of or looks most like; "" for English and for none."""
+@lru_cache(maxsize=1 << 14)
+def language_read_in(word: str) -> str:
+    """The language (BCP 47) that a folded `word` is of or looks most like; "" for English and for none."""
     if not _is_plain(word) or len(word) > LONGEST or read_as_english(word):
         return ""
     common = zipf(word)

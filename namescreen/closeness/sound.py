@@ -7,6 +7,7 @@ and the closest pair counts, a less likely reading a little less.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 from itertools import chain
 from operator import itemgetter
@@ -35,6 +36,7 @@ __all__ = [
     "phoneme_codes_of",
     "readings_of",
     "sound",
+    "sound_in_english",
     "sound_measures",
     "sound_similarity_of_words",
     "spoken_phoneme_codes",
@@ -100,6 +102,24 @@ def spoken_phoneme_codes(ways: tuple[tuple[str, ...], ...]) -> tuple[str, ...]:
     found = tuple(_in_turn((*(way for way in in_full if way not in ways), *ways), READINGS))
     abroad = name_abroad(ways[0]) if ways else None
     return tuple(dict.fromkeys((*found, merge_double_phonemes(abroad.code)))) if abroad else found
+
+
+def sound_in_english(one: Sequence[str], other: Sequence[str]) -> float:
+    """The similarity of two names in sound, given by their folded words, without the readings by the rules of other
+    languages: in [0, 1], 1 = said the same; 0 where one cannot be read aloud."""
+    letters, other_letters = "".join(one), "".join(other)
+    return sound(letters, _english_codes(one), other_letters, _english_codes(other), LETTERS_OF_NAME) or 0.0
+
+
+def _english_codes(words: Sequence[str]) -> tuple[str, ...]:
+    """The phoneme codes of a name but those that only another language gives it, or letters said as elsewhere."""
+    ways = ways_to_say(words[0], is_known) if len(words) == 1 else (tuple(words),)
+    english = _in_turn(ways, READINGS)
+    abroad = name_abroad(words)
+    neutral = language_neutral_reading(words[0]) if len(words) == 1 else None
+    foreign = {merge_double_phonemes(one.code) for one in (abroad, neutral) if one}
+    found = phoneme_codes_of(words[0]) if len(words) == 1 else spoken_phoneme_codes((tuple(words),))
+    return tuple(code for code in found if code not in foreign or code in english)
 
 
 def _in_turn(ways: tuple[tuple[str, ...], ...], limit: int) -> dict[str, Pronunciation]:

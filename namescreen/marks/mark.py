@@ -53,6 +53,11 @@ class Mark:
         return self.status == "dead"
 
     @property
+    def owner_folded(self) -> str:
+        """The owner's name as it is compared: case, spaces and punctuation tell no owners apart; "" if not stated."""
+        return "".join(filter(str.isalnum, self.owner.casefold()))
+
+    @property
     def seniority(self) -> tuple[int, str]:
         """Sort key of marks that are else alike: those in force before those applied for, those not known to stand and
         those that have ended; of each the earliest right first, undated ones last."""

@@ -168,7 +168,11 @@ def _marks(
 ) -> list[Change]:
     if isinstance(old.marks, NotChecked) or isinstance(new.marks, NotChecked):
         return []
-    before, after = _keyed(old.marks), _keyed(new.marks)
+    apart = not _mixes_owners(old.marks) and not _mixes_owners(new.marks)
+    before, after = _keyed(old.marks, by_owner=apart), _keyed(new.marks, by_owner=apart)
+    same = {_key(one.mark): key for key, one in before.items() if one.mark.number}
+    renamed = {same[_key(two.mark)]: key for key, two in after.items() if key not in before and _key(two.mark) in same}
+    before = {renamed.get(key, key): one for key, one in before.items()}  # it is another's now
     found = []
     for key, two in after.items():
         one = before.get(key)
@@ -268,11 +272,17 @@ def _owner(mark: Mark) -> str:
     return shorten(mark.owner, 40) or "not stated"
 
 
-def _keyed(marks: tuple[CloseMark, ...]) -> dict[tuple[str, ...], CloseMark]:
-    """Close marks by their words. Reports of earlier versions have one for each mark: those are put together."""
+def _mixes_owners(marks: tuple[CloseMark, ...]) -> bool:
+    """Whether marks of several owners stand together, as in reports of earlier versions."""
+    return any(other.owner_folded != one.mark.owner_folded for one in marks for other in one.others)
+
+
+def _keyed(marks: tuple[CloseMark, ...], *, by_owner: bool) -> dict[tuple[str, ...], CloseMark]:
+    """Close marks by their words, and by their owner if reports keep owners apart. Reports of early versions have one
+    for each mark: those are put together."""
     found: dict[tuple[str, ...], CloseMark] = {}
     for one in marks:
-        words = parse(one.mark.text).words
+        words = (one.mark.owner_folded if by_owner else "", *parse(one.mark.text).words)
         first = found.get(words)
         if first is None:
             found[words] = one

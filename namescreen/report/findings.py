@@ -8,18 +8,17 @@ from dataclasses import replace
 
 from .. import policy
 from ..lexicon.language_codes import language_name
-from ..outcome import ASK_A_SPEAKER, NotChecked
+from ..outcome import NotChecked
 from ..plain_text import clauses, number, plural, shorten, some
-from ..policy import PLAINLY_DESCRIPTIVE, Conflict, Finding, Level, level_of
-from ..territories import law_of
+from ..policy import EVERYWHERE, Conflict, Finding, Level, level_of
 from ..text import parse
 from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Reading
+from .own_findings import own_finding
 
 __all__ = [
-    "ALIKE", "MISSED", "NEAR_DESCRIPTIVE", "UNASKED", "WEAK", "aside", "conflict_of", "describes", "finding_of",
-    "findings", "for_the_union_alone", "goes_with_ours", "is_of_other_goods", "is_over", "mark_level", "matters",
-    "other_goods_words", "reasons_told", "tells_weak_words", "unread", "words_read", "worst", "worst_title",
-    "worst_words",
+    "ALIKE", "MISSED", "UNASKED", "WEAK", "conflict_of", "finding_of", "findings", "goes_with_ours", "grade_words",
+    "grades", "in_markets", "is_of_other_goods", "is_over", "mark_level", "matters", "milder", "other_goods_words",
+    "tells_weak_words", "words_read", "worst", "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -31,7 +30,6 @@ ALIKE = 0.6
 
 WEAK = "Weak in this field"
 """How the reason begins that tells which words of two names are weak."""
-_AMERICAN = re.compile(r" \(TMEP [^()]*(\([^()]*\)[^()]*)*\)")
 _QUOTED = re.compile(r'"([^"]+)"')
 
 _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
@@ -39,18 +37,27 @@ _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 UNASKED = "not looked up"
 """What is said of addresses that nobody was asked about."""
 
-_LAW_UNKNOWN = "known here"
-"""How the law of a market on a sign ends that no table has."""
 _MOST_NAMED = 2  # further marks that are named with the gravest; the rest are counted
 _POOR_FIT, _FAIR_FIT = 0.3, 0.6  # fit below which an address is looked at closer, or minor (common practice, no source)
-
-NEAR_DESCRIPTIVE = 0.55
-"""Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
 
 
 def mark_level(found: CloseMark) -> Level:
     """The level of one mark, by its concern."""
     return level_of(found.concern)
+
+
+def grade_words(knockout: bool, level: Level) -> str:
+    """How grave a mark is, as the reader sees it."""
+    return "knockout" if knockout else level.words
+
+
+def grades(found: CloseMark, markets: Sequence[str]) -> dict[str, tuple[bool, Level]]:
+    """In each of `markets` where the marks of an owner hold, whether one is a knockout there, and its level; the higher
+    the graver. A mark of another market says nothing of it, nor does how it is heard there."""
+    told = {market: (found.knockout, mark_level(found)) for market in markets}
+    told |= {one.market: (one.knockout, level_of(one.concern)) for one in found.levels if one.market in told}
+    further = {market: (one.concern >= 1.0, level_of(one.concern)) for one in found.elsewhere for market in one.markets}
+    return further | told
 
 
 def conflict_of(found: CloseMark) -> Conflict:
@@ -140,104 +147,18 @@ def worst_title(entry: NameEntry) -> str:
     return found.title if found.bars and found.label else found.level.words
 
 
-def unread(found: Distinctiveness | NotChecked) -> str:
-    """What is said of a word of the name that looks like one of a buyers' language and is in no list, so that it may
-    say anything of the goods; "" if there is none."""
-    told = (found.because,) if isinstance(found, NotChecked) else found.reasons
-    return next((reason for reason in told if ASK_A_SPEAKER in reason), "")
-
-
 def _finding(
     check: str,
     part: tuple[CloseMark, ...] | tuple[Reading, ...] | Distinctiveness | Addresses,
     entry: NameEntry,
 ) -> Finding:
     if isinstance(part, Distinctiveness):
-        return _distinctiveness_finding(part)
+        return own_finding(entry, part)
     if isinstance(part, Addresses):
         return _address_finding(part)
     if check == "marks":
         return _mark_finding(entry)
     return _reading_finding(entry)
-
-
-def _distinctiveness_finding(part: Distinctiveness) -> Finding:
-    """A name of the goods is barred, one that plainly describes them in every market, and one with a sign kept from
-    others: offices refuse these as a rule. Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP
-    1209.01): nothing to look into. What stands only in the way of an EU mark, not of a national one, is minor."""
-    if for_the_union_alone(part):
-        told = f"{part.shown} as an EU mark only"
-        return Finding("distinctiveness", Level.MINOR, f"{told} ({number(part.score)})", part.score)
-    level = Level.NOTHING
-    if part.category == "descriptive":
-        level = Level.SERIOUS if part.score < PLAINLY_DESCRIPTIVE else Level.LOOK
-    plainly = part.category == "descriptive" and part.score < PLAINLY_DESCRIPTIVE
-    bars = part.category == "generic" or (plainly and not part.differs and bool(part.markets))
-    if level is Level.NOTHING and (asked := unread(part)):
-        word = asked.split('"')[1] if '"' in asked else "a word"
-        told = f'{part.shown} ({number(part.score)}) only if "{word}" says nothing of the goods'
-        return Finding("distinctiveness", Level.LOOK, told, part.score)
-    evidence = f"{part.shown} ({number(part.score)}){_where(part)}"
-    if part.protected and (part.protected[0].serious or not bars):
-        first = part.protected[0]
-        level = max(level, Level.SERIOUS if first.serious else Level.LOOK)
-        told = f'"{first.sign}": {clauses(first.reason, 90)}'
-        if first.serious:  # however distinctive it is, others may not register it
-            where = _kept_where(part)
-            return Finding("distinctiveness", level, f"{where}{told}", 0.0, bars=True, label=part.shown)
-        return Finding("distinctiveness", level, told, part.score)
-    label = policy.LIKELY_REFUSED if bars else _unbarred(part) if level is Level.NOTHING else ""
-    return Finding("distinctiveness", Level.SERIOUS if bars else level, evidence, part.score, bars, label)
-
-
-def reasons_told(part: Distinctiveness) -> tuple[str, ...]:
-    """The reasons for what a name is, without the American manual where no market is under its law."""
-    if not part.markets or any(law_of(one.market) == "US" for one in part.markets):
-        return part.reasons
-    return tuple(_AMERICAN.sub("", reason) for reason in part.reasons)
-
-
-def describes(entry: NameEntry) -> bool:
-    """Whether a name describes the goods, and is not told apart as a place or a surname."""
-    found = entry.distinctiveness
-    return not isinstance(found, NotChecked) and found.category == "descriptive" and found.called in ("", "descriptive")
-
-
-def for_the_union_alone(part: Distinctiveness) -> bool:
-    """Whether a name meets a bar as an EU mark, which is judged in every language of the Union, and none in any of the
-    markets, where a state of the Union is one of them."""
-    own = [one for one in part.markets if one.market != "EU"]
-    states = any(law_of(one.market) == "EU" for one in own)
-    if not states or len(own) == len(part.markets):
-        return False
-    if any(one.serious for one in part.protected):
-        return part.barred_in == ("EU",)
-    barred = part.category in ("generic", "descriptive")
-    return barred and not part.protected and all(one.called in _FREE for one in own)
-
-
-_FREE = ("suggestive", "arbitrary", "fanciful")
-"""What a name is called that is inherently distinctive."""
-
-
-def _kept_where(part: Distinctiveness) -> str:
-    """Where the law bars a name, if not in every market, to stand before what it bars; where the law is not known here
-    that is not checked."""
-    unknown = [law.partition(":")[0] for law in part.laws if law.endswith(_LAW_UNKNOWN)]
-    ask = f", not checked in {some(unknown)}" if unknown else ""
-    return f"in {some(part.barred_in)}{ask}: " if part.barred_in else ""
-
-
-def _where(part: Distinctiveness) -> str:
-    """In which markets a name is what it is called, where the others see it differently."""
-    own = [one.market for one in part.markets if one.called == part.shown]
-    return f" in {some(own)} only" if part.differs and own else ""
-
-
-def _unbarred(part: Distinctiveness) -> str:
-    """What is said of a name that is inherently distinctive."""
-    near = part.category == "suggestive" and part.score < NEAR_DESCRIPTIVE
-    return "borderline" if near else "distinctive"
 
 
 def _mark_finding(entry: NameEntry) -> Finding:
@@ -247,53 +168,72 @@ def _mark_finding(entry: NameEntry) -> Finding:
     level = mark_level(ordered[0])
     first = ordered[0] if level > Level.NOTHING else max(ordered, key=lambda found: found.overall)
     how_close = "" if first.translation else number(first.overall)
-    where = _in_markets(first, level) if level > Level.NOTHING else ""
-    text = f"{shorten(first.mark.text, 30)} ({(how_close + aside(first) + where).removeprefix(', ')})"
+    where = in_markets(first) if level > Level.NOTHING else ""
+    text = f"{shorten(first.mark.text, 30)} ({_listed(how_close, milder(first), where)})"
     if level is Level.NOTHING:
         text = f"closest {text}"
     text += "".join(f"; {one}" for one in _further(ordered[1:], level, first.knockout))
     label = "knockout" if first.knockout else ""
-    return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label)
+    reach = _reach(ordered, (first.knockout, level)) if level > Level.NOTHING else 0
+    return Finding("marks", level, text, 1.0 - first.concern, first.knockout, label, reach)
 
 
-def _in_markets(found: CloseMark, level: Level) -> str:
-    """Where marks of these words bite, those of a lower level apart."""
-    if not found.held:
+def _reach(found: Sequence[CloseMark], grade: tuple[bool, Level]) -> int:
+    """In how many markets a mark is of the gravest grade."""
+    markets: set[str] = set()
+    for one in found:
+        held = one.held or [each.market for each in one.levels]
+        if not held and (one.knockout, mark_level(one)) == grade:
+            return EVERYWHERE  # in all of them, or nobody knows where
+        markets.update(market for market, there in grades(one, held).items() if there == grade)
+    return len(markets)
+
+
+def _listed(*facts: str) -> str:
+    return ", ".join(filter(None, facts))
+
+
+def in_markets(found: CloseMark) -> str:
+    """Where the marks of an owner bite, as grave as the gravest, and where less."""
+    if not found.held and not found.levels:
         return ""
-    alike = [market for one in found.elsewhere if level_of(one.concern) is level for market in one.markets]
-    milder = [one for one in found.elsewhere if level_of(one.concern) is not level]
-    told = "".join(f", {level_of(one.concern).words} in {some(one.markets)}" for one in milder)
-    return f", in {some([*found.held, *alike])}{told}"
+    by_grade: dict[tuple[bool, Level], list[str]] = {(found.knockout, mark_level(found)): []}
+    for market, grade in grades(found, found.held or [one.market for one in found.levels]).items():
+        by_grade.setdefault(grade, []).append(market)
+    (_, gravest), *milder = by_grade.items()
+    told = "".join(f", {grade_words(*grade)} in {some(markets)}" for grade, markets in sorted(milder, reverse=True))
+    return f"in {some(gravest)}{told}"
 
 
 def _further(found: Sequence[CloseMark], level: Level, knockout: bool) -> list[str]:
     """The further marks to look closer at, or graver, the first few by name; the level of each where it is another
     than that of the one before."""
     grave = [one for one in found if mark_level(one) >= Level.LOOK]
-    told, before = [], "knockout" if knockout else level.words
+    told, before = [], grade_words(knockout, level)
     for one in grave[:_MOST_NAMED]:
-        words = "knockout" if one.knockout else mark_level(one).words
+        words = grade_words(one.knockout, mark_level(one))
         how_close = "" if one.translation else number(one.overall)
-        about = f"{how_close}{aside(one)}{_in_markets(one, mark_level(one))}".removeprefix(", ")
+        about = _listed(how_close, milder(one), in_markets(one))
         told.append(f"{'' if words == before else f'{words}: '}{shorten(one.mark.text, 30)} ({about})")
         before = words
     more = len(grave) - _MOST_NAMED
     return [*told, *([f"{more} more to look at"] if more > 0 else [])]
 
 
-def aside(found: CloseMark) -> str:
-    """Why a close mark may yet concern nobody."""
+def milder(found: CloseMark) -> str:
+    """What makes a mark milder than its closeness, or near though it is not close, in a few words; "" if nothing
+    does."""
     if found.renewable_until:
-        return ", may be renewed"
+        return f"can be renewed until {found.renewable_until}"
     if found.mark.is_dead:
-        return ", dead"
+        return "dead"
     if found.lapsed:
-        return ", probably lapsed"
+        return "probably lapsed"
     if found.bites is False:
-        return ", other markets"
+        return "other markets"
     if found.translation:
-        return f", the name in {language_name(found.translation)}"
-    return f", {what}" if (what := other_goods_words(found)) else ""
+        return f"the name in {language_name(found.translation)}"
+    return other_goods_words(found)
 
 
 def other_goods_words(found: CloseMark) -> str:
@@ -319,7 +259,7 @@ def _reading_finding(entry: NameEntry) -> Finding:
     found = words_read(entry)
     if not found:
         languages = plural(len(entry.coverage), "language") if entry.coverage else "no language stated"
-        return Finding("readings", Level.NOTHING, f"in {languages}", 1.0)
+        return Finding("readings", Level.NOTHING, f"no bad word, in {languages}", 1.0)
     first = found[0]
     level = Level(max(0, min(3, first.severity)))
     if level is Level.NOTHING:
@@ -333,15 +273,16 @@ def _reading_finding(entry: NameEntry) -> Finding:
 
 
 def _address_finding(part: Addresses) -> Finding:
-    """By the fit alone where nobody was asked, which is said; else by what is taken, too."""
+    """By the fit alone where nobody was asked, which is said, and counts nothing for the name; else by what is taken,
+    too."""
     asked = [item for item in part.items if item.taken is not None]
     taken = sum(item.taken is True for item in asked)
     fit = f"fit {number(part.score)}"
     if not asked:
         level = Level.LOOK if part.score < _POOR_FIT else Level.MINOR if part.score < _FAIR_FIT else Level.NOTHING
         if level is Level.NOTHING:
-            return Finding("addresses", level, fit, part.score, label=UNASKED)
-        return Finding("addresses", level, f"{fit}; {UNASKED}", part.score)
+            return Finding("addresses", level, fit, None, label=UNASKED)
+        return Finding("addresses", level, f"{fit}; {UNASKED}", None)
     level = Level.LOOK if taken == len(asked) else Level.MINOR if taken or part.score < _FAIR_FIT else Level.NOTHING
     free = 1.0 - taken / len(asked)
     label = "none found" if level is Level.NOTHING else ""

@@ -12,8 +12,9 @@ from ..plain_text import cell, clauses, plural, shorten, some, table, visible
 from ..policy import ADDRESS_CHECK, BARRED, LIKELY_REFUSED, OWN_CHECK, Level
 from .comparison import Changes
 from .coverage import unsearched_markets
-from .findings import MISSED, UNASKED, finding_of, findings, matters, unread, worst, worst_title, worst_words
+from .findings import MISSED, UNASKED, finding_of, findings, matters, worst, worst_title, worst_words
 from .model import CHECKS, NameEntry, Report
+from .own_findings import unread
 from .questions import general_questions
 from .record import next_steps, title_of
 from .sensitivity import Standing, places, standings
@@ -183,7 +184,7 @@ def _first(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
         return "No name can be put first: existing marks were not checked."
     if all(row.group >= Level.SERIOUS or row.flaw >= Level.LOOK for row in order):
         return "No name can be put first: each may be refused for what it is, or something serious stands against it."
-    rest = [row for row in order if (row.group, row.grave, row.flaw) == (first.group, first.grave, first.flaw)]
+    rest = [row for row in order if row.found == first.found]
     entry = entries[first.name]
     told = f"{_few([first.name])} stands first. Its worst finding: {worst_words(entry)}.{_but(entry)}"
     if len(rest) > 1 and places(report)[first.name] != (1, 1):

@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some, table
 from ..policy import Level, level_of
 from ..screening.crowd import past_cases_tell
-from .findings import WEAK, aside, conflict_of, mark_level, matters, tells_weak_words
+from .findings import WEAK, conflict_of, grade_words, grades, mark_level, matters, milder, tells_weak_words
 from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .nearest import met_in_the_union
@@ -84,13 +84,12 @@ def by_market(entry: NameEntry, report: Report) -> str:
     graded: dict[str, dict[_Grade, dict[str, bool]]] = {}  # by market: the marks of each grade, and whether they live
     for found in ordered:
         own = held_in(found.mark, report) if found.bites else ()
-        itself = (own, (found.knockout, level_of(found.concern)), not found.lapsed)
-        further = ((one.markets, (False, level_of(one.concern)), True) for one in found.elsewhere)
-        for markets, grade, lives in (itself, *further):
-            for market in markets if grade[1] >= Level.LOOK else ():
-                marks = graded.setdefault(market, {}).setdefault(grade, {})
+        for market, grade in grades(found, own).items():
+            if grade[1] >= Level.LOOK:
+                lives = not found.lapsed or market not in own
                 text = shorten(found.mark.text, 30) + ("" if lives else ", probably lapsed")
-                marks[text] = lives
+                marks = graded.setdefault(market, {}).setdefault(grade, {})
+                marks[text] = lives or marks.get(text, False)
     if len(report.markets) < 2 or not graded:
         return ""
     alike: dict[tuple[_Grade, tuple[str, ...]], list[str]] = {}
@@ -100,7 +99,7 @@ def by_market(entry: NameEntry, report: Report) -> str:
             if any(marks.values()):
                 break
     told = [
-        f"{'knockout' if grade[0] else grade[1].words} in {some(markets)} ({_named(texts)})"
+        f"{grade_words(*grade)} in {some(markets)} ({_named(texts)})"
         for (grade, texts), markets in sorted(alike.items(), key=lambda one: one[0][0], reverse=True)
     ]
     free = [market for market in report.markets if market not in graded]
@@ -130,16 +129,21 @@ def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iter
 
 def _briefly(found: CloseMark, why: str = "") -> str:
     """A mark without a row, as briefly as it can be found by."""
-    about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall) + aside(found), why)
+    about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall), milder(found), why)
     return f"{shorten(found.mark.text, 40)} ({', '.join(filter(None, about))})"
 
 
 def _rows(found: CloseMark, report: Report) -> Iterable[tuple[str, ...]]:
     """The row of a mark, and one for each further mark of the same words that is listed."""
     yield mark_cells(found, report.date, report.markets)
-    for other in found.others[:_MOST_OTHERS]:
+    elsewhere = {one.place: one for one in found.elsewhere}
+    for place, other in enumerate(found.others[:_MOST_OTHERS]):
         facts = _facts(other, report.date, report.markets)
-        yield _cited(facts), "a further mark of these words", "", _goods_of(facts), _standing_of(facts)
+        same = bool(other.owner) and other.owner_folded == found.mark.owner_folded
+        told = f"a further mark of {'the same owner' if same else 'these words'}"
+        if one := elsewhere.get(place):
+            told = f"{grade_words(one.concern >= 1.0, level_of(one.concern))} in {some(one.markets)}: {told}"
+        yield _cited(facts), told, "", _goods_of(facts), _standing_of(facts)
 
 
 def _facts(mark: Mark, today: str, markets: Sequence[str]) -> dict[str, str]:
@@ -233,7 +237,7 @@ def _finding_and_why(found: CloseMark) -> str:
         reasons.append(f"can be renewed until {found.renewable_until}")
     worded = "other markets" if level is Level.NOTHING and found.bites is False else level.words
     told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
-    return clauses(f"{'knockout' if found.knockout else worded}: {told}", _MOST_REASONS)
+    return clauses(f"{grade_words(True, level) if found.knockout else worded}: {told}", _MOST_REASONS)
 
 
 def _says_what_is_alike(reason: str) -> bool:

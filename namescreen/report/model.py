@@ -23,6 +23,7 @@ __all__ = [
     "Distinctiveness",
     "Elsewhere",
     "Goods",
+    "InMarket",
     "ListSearched",
     "MarketView",
     "NameEntry",
@@ -66,19 +67,30 @@ class Elsewhere:
 
 
 @dataclass(frozen=True, slots=True)
+class InMarket:
+    """How much a mark concerns the name in one `market` where it holds: its `concern` there, as that of `CloseMark`,
+    and whether it is a `knockout` there."""
+
+    market: str
+    concern: float
+    knockout: bool
+
+
+@dataclass(frozen=True, slots=True)
 class CloseMark:
     """An existing mark near a name.
 
     Appearance, sound, meaning and overall are closeness in [0, 1], 1 = identical; meaning is not checked where
     too few words of the names are known. `concern`, in [0, 1], is how much the mark asks for attention, 1 =
-    most, as the screening reckons it. Of several marks with the same words it is the one of most concern; `others`
-    are some of the rest, in that order, and `marks` counts them all, this one included. `bites` says whether the mark
-    holds in one of the markets; None where that is not known. `translation` is the language (BCP 47) in which the mark
-    says the name; empty where it is no translation that is known. `renewable_until` is the day (ISO 8601) until which a
-    mark whose term ran out can be renewed; empty for others. `held` are the markets where it holds, if not
-    all of them do. `lapsed` says that the list calls the mark live although
-    its term ran out and the months for renewing it late are over on the day of the report. `elsewhere` tells of the
-    others that bite in further markets.
+    most, as the screening reckons it, where it asks for most attention. Of several marks of one owner with the same
+    words it is the one of most concern; `others` are some of the rest, in that order, and `marks` counts them all, this
+    one included. `bites` says whether the mark holds in one of the markets; None where that is not known. `translation`
+    is the language (BCP 47) in which the mark says the name; empty where it is no translation that is known.
+    `renewable_until` is the day (ISO 8601) until which a mark whose term ran out can be renewed; empty for others.
+    `held` are the markets where it holds, if not all of them do. `lapsed` says that the list calls the mark live
+    although its term ran out and the months for renewing it late are over on the day of the report. `elsewhere` tells
+    of the others that bite in further markets, and `levels` of each market where the mark holds, if markets differ: by
+    how buyers hear it, and whether they understand it.
     """
 
     mark: Mark
@@ -98,6 +110,7 @@ class CloseMark:
     lapsed: bool = False
     held: tuple[str, ...] = ()
     elsewhere: tuple[Elsewhere, ...] = ()
+    levels: tuple[InMarket, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +141,7 @@ class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
     are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
     one is the bar, which the law treats apart; else empty. `laws` are the law by market on it, from
-    memory, and `markets` how the name stands in each."""
+    memory, `markets` how the name stands in each, and `places` its words that say where goods come from."""
 
     category: str
     score: float
@@ -138,6 +151,7 @@ class Distinctiveness:
     called: str = ""
     laws: tuple[str, ...] = ()
     markets: tuple[MarketView, ...] = ()
+    places: tuple[str, ...] = ()
 
     @property
     def differs(self) -> bool:

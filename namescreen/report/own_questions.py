@@ -5,8 +5,8 @@ from __future__ import annotations
 
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, shorten, some
-from .findings import NEAR_DESCRIPTIVE, for_the_union_alone, reasons_told, unread
-from .model import NameEntry
+from .model import Distinctiveness, NameEntry
+from .own_findings import NEAR_DESCRIPTIVE, for_the_union_alone, unread
 
 __all__ = ["on_distinctiveness"]
 
@@ -29,7 +29,7 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
         if not first.serious:  # the law is part of the question
             told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
         return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
-    reasons = in_one_sentence(reasons_told(found))
+    reasons = in_one_sentence(found.reasons)
     because = f" ({clauses(reasons, 160)})" if reasons else ""
     if found.category == "generic":
         return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
@@ -51,12 +51,36 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
         ]
     if told := unread(found):
         return [_on_what_was_not_judged(name, goods, told)]
+    if found.places:
+        return [_on_a_place(name, goods, found)]
     if found.category == "suggestive" and found.score < NEAR_DESCRIPTIVE:
         return [
             f"{name} lies near the line between suggesting and describing{because}: on which side would the "
             "office put it?"
         ]
     return []
+
+
+_PLACES = {
+    "US": "US: disclaimed if it describes, refused if buyers choose the goods for a place that they do not come from: "
+    "15 USC 1052(e)(2), (3), 1056",
+    "GB": "GB: TMA 1994, section 3(1)(c), 3(3)(b)",
+    "DE": "DE: MarkenG, section 8(2) nos. 2 and 4",
+    "FR": "FR: CPI, article L711-2 nos. 3 and 8",
+    "EU": "EU: EUTMR, article 7(1)(c), (g), (j)",
+}
+"""The law on a place in a name, by market, from memory."""
+
+
+def _on_a_place(name: str, goods: str, found: Distinctiveness) -> str:
+    """The question on a word of a name that says where goods come from."""
+    places = some(f'"{place}"' for place in found.places)
+    laws = "; ".join(_PLACES[one.market] for one in found.markets if one.market in _PLACES)
+    return (
+        f"{name} holds {places}, a place: do {goods} come from there? If they do not, would it mislead buyers, and if "
+        "they do, is only the rest protected? Is a product of that place protected by name, which it may evoke"
+        f"{f' ({laws})' if laws else ''}?"
+    )
 
 
 def _on_what_was_not_judged(name: str, goods: str, because: str) -> str:

@@ -9,9 +9,10 @@ from ..outcome import NotChecked
 from ..plain_text import cell, clauses, number, plural, shorten, some, table
 from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
-from .findings import for_the_union_alone, reasons_told, words_read, worst_words
+from .findings import words_read, worst_words
 from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
+from .own_findings import as_told, for_the_union_alone
 from .owners import crowds
 from .questions import asked_about, questions
 from .register_facts import never_stated
@@ -95,18 +96,22 @@ def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
         return
     scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
     alone = " as an EU mark only" if for_the_union_alone(found) else ""
-    yield f"{head} {found.shown.capitalize()}{alone}{scored}. {_sentences(found, hinted)}".rstrip()
+    shown = as_told(found.shown, entry)
+    yield f"{head} {shown[:1].upper()}{shown[1:]}{alone}{scored}. {_sentences(found, hinted)}".rstrip()
     if not found.differs or found.shown == KEPT:
         return
     if not any(one.law for one in found.markets):
         called: dict[str, list[str]] = {}
         for one in found.markets:
-            called.setdefault(one.called, []).append(_office(one.market))
+            called.setdefault(as_told(one.called, entry), []).append(_office(one.market))
         yield f"By market: {some(f'{what} in {some(where)}' for what, where in called.items())}; no bar found in any."
         return
     yield table(
         ("Under the law of", "The name is", "Score", "What the office may object to, from memory; it decides"),
-        [(_office(one.market), one.called, number(one.score), one.law or "no bar found") for one in found.markets],
+        [
+            (_office(one.market), as_told(one.called, entry), number(one.score), one.law or "no bar found")
+            for one in found.markets
+        ],
     )
 
 
@@ -118,7 +123,7 @@ def _office(market: str) -> str:
 def _sentences(found: Distinctiveness, hinted: set[str]) -> str:
     hint = found.hint if found.hint not in hinted and not found.protected else ""
     hinted.add(hint)
-    told = [*reasons_told(found)[:5], *([f"Hint: {hint}"] if hint else ())]
+    told = [*found.reasons[:5], *([f"Hint: {hint}"] if hint else ())]
     if found.laws and (found.shown == KEPT or not found.differs):
         told.append(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides")
     return " ".join(_sentence(text) for text in told)

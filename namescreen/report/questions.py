@@ -19,7 +19,6 @@ from .coverage import unsearched_markets
 from .findings import (
     ALIKE,
     conflict_of,
-    describes,
     findings,
     goes_with_ours,
     is_of_other_goods,
@@ -32,6 +31,7 @@ from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
 from .nearest import nearest_unasked
+from .own_findings import describes
 from .own_questions import on_distinctiveness
 from .owners import on_shared_words
 from .reading_questions import on_readings

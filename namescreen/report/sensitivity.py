@@ -2,8 +2,9 @@
 
 Names are grouped by their worst finding (see `policy.gate`), and no weight moves a name to another group. Inside a
 group the next worst findings decide (`policy.grave_findings`), of names alike in these those that may be refused for
-what they are stand last (`policy.flaw_of_its_own`); then the total decides: the weighted mean of the checks' values
-(see `findings`), 1 = nothing speaks against the name.
+what they are stand last (`policy.flaw_of_its_own`); then the number of markets in which the worst finding stands
+(`policy.reach_of`), then the total: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks
+against the name.
 A check that was not made for a name could have come out anywhere, so the total is then a span, and the name stands by
 the lower end. A check that was made for no name drops out.
 """
@@ -13,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from ..policy import OWN_CHECK, Finding, Level, flaw_of_its_own, gate, grave_findings
+from ..policy import OWN_CHECK, Finding, Level, flaw_of_its_own, gate, grave_findings, reach_of
 from .findings import findings
 from .model import CHECKS, NameEntry, Report, Weights
 
@@ -29,7 +30,8 @@ class Standing:
 
     `group` is that of the worst finding, from 0 (nothing found) to 4 (barred); a lower group stands first. `grave` are
     all findings from "look closer" on as such numbers, the gravest first. `flaw` is how likely the name is refused for
-    what it is, from 0 to 4; `knockout` says that a mark bars the name.
+    what it is, from 0 to 4, `reach` in how many markets the worst finding stands; `knockout` says that a mark bars the
+    name.
     """
 
     name: str
@@ -37,10 +39,16 @@ class Standing:
     group: int
     grave: tuple[int, ...]
     flaw: int
+    reach: int
     knockout: bool
     values: tuple[float | None, ...]
     low: float
     high: float
+
+    @property
+    def found(self) -> tuple[int, tuple[int, ...], int, int]:
+        """What stands before the total in the order of names, the less the better."""
+        return self.group, self.grave, self.flaw, self.reach
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +60,9 @@ class Move:
     pairs_changed: int
 
 
-_Row = tuple[str, int, tuple[int, ...], int, bool, tuple[float | None, ...]]
-"""A name, its group, its grave findings, its own flaw, whether a mark bars it, and its values, as `CHECKS` stand."""
+_Row = tuple[str, int, tuple[int, ...], int, int, bool, tuple[float | None, ...]]
+"""A name, its group, its grave findings, its own flaw, the reach of its worst finding, whether a mark bars it, and its
+values, as `CHECKS` stand."""
 
 
 def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
@@ -65,6 +74,7 @@ def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
             gate(each, made),
             grave_findings(each, made),
             max(flaw_of_its_own(each), _unassessed(each, made)),
+            reach_of(each),
             any(one.bars and one.check == "marks" for one in each),
             tuple(one.value for one in each),
         )
@@ -111,12 +121,12 @@ def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
     return tuple(placed)
 
 
-def _rank(row: Standing) -> tuple[int, tuple[int, ...], int, float, float]:
-    return row.group, row.grave, row.flaw, -round(row.low, 6), -round(row.high, 6)
+def _rank(row: Standing) -> tuple[tuple[int, tuple[int, ...], int, int], float, float]:
+    return row.found, -round(row.low, 6), -round(row.high, 6)
 
 
 def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standing:
-    name, group, grave, flaw, knockout, values = found
+    name, group, grave, flaw, reach, knockout, values = found
     by_check = dict(zip(CHECKS, values, strict=True))
     total = sum(getattr(weights, check) for check in checks)
 
@@ -126,7 +136,7 @@ def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standin
         parts = ((getattr(weights, check), by_check[check]) for check in checks)
         return float(sum(weight * (unknown if value is None else value) for weight, value in parts) / total)
 
-    return Standing(name, 0, group, grave, flaw, knockout, values, mean(0.0), mean(1.0))
+    return Standing(name, 0, group, grave, flaw, reach, knockout, values, mean(0.0), mean(1.0))
 
 
 def _moved(report: Report) -> Iterator[tuple[str, tuple[Standing, ...]]]:

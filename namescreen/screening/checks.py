@@ -12,17 +12,19 @@ from typing import TYPE_CHECKING, TypeVar
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
-from ..marks.territory import bites_in, bites_where, held_in
+from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
 from ..policy import EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
 from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
-from .heard import SOME_SOUND, as_heard
-from .results import CloseMark, Screening, is_knockout
+from .heard import SOME_SOUND
+from .in_markets import as_heard_where
+from .owners import by_owner
+from .results import CloseMark, Screening
 from .surplus import adds_surplus, closer_rest
 from .taken_over import is_credited, one_holds_the_other, taken_over
-from .translated import foreign_words_held, known_to_buyers, other_forms, rest_of, translated_in
+from .translated import foreign_words_held, other_forms, rest_of, translated_in
 
 if TYPE_CHECKING:
     from ..addresses import Estimate
@@ -124,17 +126,17 @@ class Checks:
                 return close
             return dataclasses.replace(close, crowded=alone, others=tuple(map(crowded, close.others)))
 
-        def judged(hit: Hit) -> CloseMark | None:
-            one = self._close_mark(name, hit)
-            return crowded(one) if one and shared and several else one
+        def judged(hit: Hit) -> tuple[CloseMark, ...]:
+            found = self._close_marks(name, hit)
+            return tuple(map(crowded, found)) if shared and several else found
 
         minor = _surely_minor(name, hits, top, self.goods)
-        each = [None if at in minor else judged(hit) for at, hit in enumerate(hits)]
-        gravest = max((one.concern for one in each if one), default=0.0)
+        each = [() if at in minor else judged(hit) for at, hit in enumerate(hits)]
+        gravest = max((one.concern for marks in each for one in marks), default=0.0)
         for at, concern in minor.items():
             if concern >= gravest:
                 each[at] = judged(hits[at])
-        found = {one.mark.text: one for one in each if one}
+        found = {(one.mark.text, one.mark.owner_folded): one for marks in each for one in marks}
         return tuple(
             sorted(
                 found.values(),
@@ -143,9 +145,9 @@ class Checks:
             )
         )
 
-    def _close_mark(self, name: str, hit: Hit) -> CloseMark | None:
-        """The mark of most concern among those of one name, the others with it; None if they are not close, and do not
-        say the name in another language."""
+    def _close_marks(self, name: str, hit: Hit) -> tuple[CloseMark, ...]:
+        """The marks of one name, one for each owner: that of most concern, with the others of this owner. () if they
+        are not close, and do not say the name in another language."""
         from ..closeness import closeness_from, compare
         from ..closeness.spaced import as_readers_divide
 
@@ -163,11 +165,10 @@ class Checks:
         if said != name or not language:
             held = self._translated(name, marks[0], closeness, foreign_words_held)
         if not is_close(closeness.overall, closeness.meaning) and not language:
-            return None
+            return ()
         closeness = _told_first(f"{held}." if held else "", closeness)
         judged = (self._judged(name, mark, closeness, language, said) for mark in marks)
-        first, *others = sorted(judged, key=lambda one: _gravest_first(one, self.today))
-        return dataclasses.replace(first, others=tuple(others), marks=len(hit.marks)) if len(hit.marks) > 1 else first
+        return by_owner(sorted(judged, key=lambda one: _gravest_first(one, self.today)), len(hit.marks))
 
     def _translated(
         self, said: str, mark: Mark, closeness: Closeness, how: Callable[[str, str, Sequence[str]], str]
@@ -184,12 +185,8 @@ class Checks:
     def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str, said: str) -> CloseMark:
         from ..closeness import compare
 
-        places = bites_where(mark, self.markets)
-        english = not places or any(understood_in(place, "en") for place in places)
-        closeness = as_heard(closeness, name, mark.text, languages_of(places, main=True), english=english)
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
         bites = bites_in(mark, self.markets) if self.markets else None
-        knockout = is_knockout(mark, closeness, related, bites)
         until, lapsed = renewable_until(mark, self.today), probably_lapsed(mark, self.today)
         held = held_in(mark, self.markets)
         whole = taken_over(name, mark, self.goods)
@@ -203,15 +200,15 @@ class Checks:
         closeness = _told_first(told, closeness)
         closeness = _told_first(ONLY_DESCRIPTION if descriptive else "", closeness)
         closeness = _told_first("" if whole is None else str(whole), closeness)
-        return CloseMark(
-            mark, closeness, related, knockout, bites=bites, translation=language if said == name else "",
+        judged = CloseMark(
+            mark, closeness, related, False, bites=bites, translation=language if said == name else "",
             translated_rest=compare(said, mark.text).meaning if said != name else 0.0,
             renewable_until=until, lapsed=lapsed,
             over_whole=whole is not None and not (whole.further or whole.second),
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
             credited=credited, descriptive=descriptive, rest=rest,
-            abroad=bool(language) and not known_to_buyers(said, mark, language, self.markets),
         )  # fmt: skip
+        return as_heard_where(judged, name, said, language, self.markets)
 
     def _shares_only_description(self, name: str, mark: str) -> bool:
         return bool(self.goods) and _made("meaning", lambda: shares_only_description(name, mark, self.goods)) is True

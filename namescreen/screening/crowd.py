@@ -194,4 +194,4 @@ def _shared(
 
 
 def _owners(marks: Iterable[Mark]) -> int:
-    return len({" ".join(mark.owner.casefold().split()) or mark.text.casefold() for mark in marks})
+    return len({mark.owner_folded or mark.text.casefold() for mark in marks})

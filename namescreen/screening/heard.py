@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import dataclasses
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -53,14 +53,17 @@ def _said(text: str, language: str) -> str:
 def as_heard(
     closeness: Closeness, name: str, mark: str, languages: Iterable[str], *, english: bool = True
 ) -> Closeness:
-    """`closeness` with the sound that readers of `languages` hear: where these hear both as the same, and where both
-    are near-identical only as English is read, which few buyers do if not `english`. Overall closeness stays: what
-    decisions tell of it rests on English readings."""
+    """`closeness` with the sound that readers of `languages` hear: where these hear both as the same, where both are
+    near-identical only as English is read, which few buyers do if not `english`, and where they are so only as another
+    language is read, which few do if `english`. Overall closeness stays: what decisions tell of it rests on all
+    readings."""
     asked = tuple(languages)
     if closeness.sound >= SOME_SOUND and closeness.sound < 1 and (language := heard_alike(name, mark, asked)):
         return _sounding(closeness, 1.0, f"sounds the same, read in {language_name(language)}")
-    if english or closeness.sound < NEAR_IN_SOUND or closeness.appearance >= NEAR_IN_APPEARANCE:
+    if closeness.sound < NEAR_IN_SOUND or closeness.appearance >= NEAR_IN_APPEARANCE:
         return closeness
+    if english:
+        return _in_english(closeness, name, mark, asked)
     own = [one for one in asked if one != "en"]
     heard = max(_by_letters(name, mark), *(_as_read(name, mark, language) for language in own), 0.0)
     readers = some(map(language_name, own)) or "no English"
@@ -68,6 +71,24 @@ def as_heard(
         told = "sounds the same" if closeness.sound >= 1 else "close"
         return _sounding(closeness, closeness.sound, f"{told}{{}}, also to readers of {readers}")
     return _sounding(closeness, heard, f"the same only in English{{}}; to readers of {readers} {number(heard)}")
+
+
+def _in_english(closeness: Closeness, name: str, mark: str, languages: Sequence[str]) -> Closeness:
+    """`closeness` of near-identical sounds where English is read: none but a reader of a language that is not among
+    `languages` may hear them so."""
+    from ..closeness.said_abroad import language_read_in
+    from ..closeness.sound import sound_in_english
+
+    words = [parse(text).words for text in (name, mark)]
+    read = [language for each in words for word in each if (language := language_read_in(word))]
+    if not read or not all(words) or not {*languages}.isdisjoint(read):
+        return closeness
+    heard = sound_in_english(*words)
+    if heard >= NEAR_IN_SOUND:
+        return closeness
+    alike = "the same" if closeness.sound >= 1 else "close"
+    told = f"{alike} only if read in {language_name(read[0])}{{}}; to English readers {number(heard)}"
+    return _sounding(closeness, heard, told)
 
 
 def _sounding(closeness: Closeness, sound: float, told: str) -> Closeness:

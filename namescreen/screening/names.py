@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 from operator import attrgetter
 from typing import TYPE_CHECKING
 
@@ -11,6 +12,7 @@ from ..outcome import NotChecked
 from ..policy import EVEN, Level
 from ..processes import on_all_processors
 from ..team import shared_out, team
+from ..text import parse
 from .checks import Checks
 from .results import CloseMark, Screening
 
@@ -162,7 +164,11 @@ class _Screener:
         hits = [hit for found in register.find(wanted) for hit in found]
         shared = self.checks.shared_words(name, register)
         close = self.checks.close_marks(name, hits, shared, self.top)
-        closest, further = close[: self.top], sorted(close[self.top :], key=lambda mark: -mark.concern)
+        words = dict.fromkeys(parse(mark.mark.text).words for mark in close)
+        kept_words = {*islice(words, self.top)}
+        closest = [mark for mark in close if parse(mark.mark.text).words in kept_words]
+        further = [mark for mark in close if parse(mark.mark.text).words not in kept_words]
+        further.sort(key=lambda mark: -mark.concern)
         gravest = max((mark.concern for mark in closest), default=0.0)
         graver = sum(mark.concern > gravest for mark in further)
         looked_at = sum(mark.level >= Level.LOOK for mark in further)

@@ -34,8 +34,10 @@ def _conflict(
     mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None, **further: Any
 ) -> Conflict:
     """A mark as the policy looks at it; `further` is the rest of it. A word for the goods keeps no name from being
-    near-identical, though it makes it another than the mark."""
-    seen, heard = (min(one, NOT_IDENTICAL) for one in closeness.telling)
+    near-identical, though it makes it another than the mark; but of a name that is generic as a whole nothing else is
+    left to compare."""
+    free = bool(further.get("free"))
+    seen, heard = (0.0 if free else min(one, NOT_IDENTICAL) for one in closeness.telling)
     return Conflict(
         max(closeness.appearance, seen),
         max(closeness.sound, heard),
@@ -54,24 +56,36 @@ def is_knockout(
     return _conflict(mark, closeness, goods_relatedness, bites).knockout
 
 
+@dataclass(frozen=True, slots=True)
+class InMarket:
+    """How buyers of a `market` hear a mark that holds there, as closeness in `sound` in [0, 1], 1 = the same, and
+    whether few of them know both its language and that of the name (`abroad`)."""
+
+    market: str
+    sound: float
+    abroad: bool
+
+
 @dataclass(frozen=True)
 class CloseMark:
     """An existing mark near a name: how close the names are, and how related the goods.
 
     `knockout`: a live mark identical or near-identical to the name, for the same or closely related goods. `bites`:
-    whether the mark holds in one of the markets; None where that is not known. Of several marks with the same folded
-    words, all equally close, it is the one of most concern; `others` are further ones, at most `MOST_JUDGED` with this
-    one, in the order of concern; `marks` is how many there are in all. `translation` is the language (BCP 47) in which
-    the mark says the name; empty where it is no translation that is known. `translated_rest` is the closeness in
-    meaning of the name without places and words for the goods, where it says only this in another language; else 0.
-    `renewable_until` is the day until which a mark whose term ran out can be renewed; empty for others. `lapsed` says
-    that the list calls the mark live though its term and the time for renewing it are over. `held` are the markets
-    where it holds, if not all of them do. `crowded` says that it shares with the name only a word that many owners use,
-    `over_whole` that one is taken over whole, and the other adds only what keeps nobody apart; `free` that the name is
-    generic for the goods; `credited` that the name takes over the whole of a registered mark, or is close to one as a
-    whole, `descriptive` that they share only words which describe the goods, `rest` is how close they are without words
-    that seldom keep marks apart, and `abroad` that few buyers where it holds know both languages (see
-    `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in none.
+    whether the mark holds in one of the markets; None where that is not known. Of several marks of one owner with the
+    same folded words, all equally close, it is the one of most concern; `others` are further ones, at most
+    `MOST_JUDGED` with this one, in the order of concern; `marks` is how many there are in all. `translation` is the
+    language (BCP 47) in which the mark says the name; empty where it is no translation that is known. `translated_rest`
+    is the closeness in meaning of the name without places and words for the goods, where it says only this in another
+    language; else 0. `renewable_until` is the day until which a mark whose term ran out can be renewed; empty for
+    others. `lapsed` says that the list calls the mark live though its term and the time for renewing it are over.
+    `held` are the markets where it holds, if not all of them do. `crowded` says that it shares with the name only a
+    word that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody
+    apart; `free` that the name is generic for the goods; `credited` that the name takes over the whole of a registered
+    mark, or is close to one as a whole, `descriptive` that they share only words which describe the goods, `rest` is
+    how close they are without words that seldom keep marks apart, and `abroad` that few buyers where it holds know both
+    languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in
+    none. `by_market` tells how it is heard and understood in each of them; () where that is alike in all. Closeness and
+    `abroad` are those of the market where it asks for most attention.
     """
 
     mark: Mark
@@ -94,6 +108,7 @@ class CloseMark:
     descriptive: bool = False
     rest: float = 0.0
     holds: tuple[str, ...] = ()
+    by_market: tuple[InMarket, ...] = ()
 
     def with_namesakes(self, **changes: Any) -> CloseMark:
         """This mark and the others of its words with `changes` to their fields."""
@@ -114,14 +129,25 @@ class CloseMark:
         return tuple(told)
 
     @property
+    def in_markets(self) -> tuple[tuple[str, float, bool], ...]:
+        """Each market with the concern of the mark there, and whether it is a knockout there, where markets differ."""
+        heard = ((one.market, replace(self.closeness, sound=one.sound), one.abroad) for one in self.by_market)
+        there = (
+            (market, replace(self, closeness=near, abroad=abroad, by_market=())) for market, near, abroad in heard
+        )
+        told = tuple((market, one.concern, one.conflict.knockout) for market, one in there)
+        return told if len({(concern, bars) for _, concern, bars in told}) > 1 else ()
+
+    @property
     def conflict(self) -> Conflict:
-        """The mark as the policy looks at it."""
+        """The mark as the policy looks at it, where it asks for most attention."""
         meaning = self.closeness.meaning if self.translation else self.translated_rest
         translated = max(meaning, WORD_FOR_WORD) if meaning else 0.0
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
             credited=self.credited, abroad=self.abroad, descriptive=self.descriptive, rest=self.rest,
+            lapsed=self.lapsed,
         )  # fmt: skip
 
     @property

@@ -189,7 +189,7 @@ def _all_known(english: str, foreign: str, languages: tuple[str, ...]) -> bool:
     """Whether buyers know each word of an English name that says a `foreign` one in one of `languages`: it is an
     everyday word, in whatever form; a thing that schools name early, which texts name less often (a goose); one that
     their own texts use; or spelled much like their word for it (raven, Rabe)."""
-    from ..lexicon import zipf
+    from ..lexicon import lexicon, zipf
     from ..lexicon.derivation import nouns_of
 
     theirs = tuple(fold(form) for word in _words(foreign) for form in _bases(word))
@@ -206,7 +206,13 @@ def _all_known(english: str, foreign: str, languages: tuple[str, ...]) -> bool:
         alike = (_alike(fold(one), other) for one in forms for other in said)
         return max(alike, default=0.0) >= COGNATE
 
-    return all(map(known, _words(english)))
+    def transparent(part: str) -> bool:
+        return bool(_meant_in(part, together, languages))
+
+    whole, parts = parse(english).words, _words(english)
+    if len(whole) == 1 and len(parts) > 1 and lexicon().known(whole[0]) and not all(map(transparent, parts)):
+        return known(whole[0])  # a lapwing is no wing
+    return all(map(known, parts))
 
 
 def _meant_in(word: str, compound: str, languages: tuple[str, ...]) -> list[str]:

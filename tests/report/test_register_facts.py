@@ -221,7 +221,7 @@ def test_a_live_namesake_is_not_hidden_behind_a_dead_mark(report: Report, tmp_pa
     )
     asked = " ".join(questions(entry_of(found), replace(report, markets=("GB",))))
     assert "can be renewed until 2027-02-01" in asked
-    assert "The same words are live for others: 2 (GB, Chairs Ltd, class 20), in GB. What of these?" in asked
+    assert "WRENMOOR (no. 2, GB, Chairs Ltd) is the same name, for" in asked
 
 
 def test_a_term_that_is_over_is_told_in_one_way(report: Report) -> None:

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from namescreen.outcome import NotChecked
 from namescreen.report import to_markdown
-from namescreen.report.model import Addresses, Distinctiveness, NameEntry, Reading, Report, Weights
+from namescreen.report.model import Address, Addresses, Distinctiveness, NameEntry, Reading, Report, Weights
 from namescreen.report.sensitivity import moves, places, standings, weighed
 
 UNIT = st.floats(0, 1)
@@ -26,7 +26,7 @@ def entry(name: str, distinctive: float | None = 1.0, severity: int | None = 0, 
         (),
         SKIPPED if distinctive is None else Distinctiveness("arbitrary", distinctive),
         SKIPPED if severity is None else (reading,),
-        SKIPPED if fit is None else Addresses(fit),
+        SKIPPED if fit is None else Addresses(fit, (Address("domain", "a.example", "", "free", taken=False),)),
     )
 
 

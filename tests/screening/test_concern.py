@@ -18,6 +18,7 @@ from namescreen.policy import Conflict, Level, level_of
 from namescreen.register import Register, read_register
 from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, is_knockout, screen
 from namescreen.screening.crowd import ONLY_DESCRIPTION
+from namescreen.screening.owners import MOST_OWNERS
 from namescreen.screening.taken_over import is_credited, taken_over
 from tests.conftest import Run
 from tests.screening.conftest import GOODS, marks_of, validate
@@ -44,20 +45,36 @@ def test_of_marks_with_the_same_words_the_one_of_most_concern_is_shown(
     for number, (text, stated, words, status, owner) in enumerate(rows, 1):
         writer.add(Mark(text, str(number), "", tuple(sorted(stated)), words, status, "", owner))
     (one,) = screen(["Sprigwick"], Register(writer.columns(), []), goods=goods, classes=classes, languages=["nl"])
-    (shown,) = marks_of(one)
-    together = (shown, *shown.others)
-    assert shown.marks == len(rows)
-    assert sorted(int(close.mark.number) for close in together) == list(range(1, len(rows) + 1))
-    assert [close.concern for close in together] == sorted((close.concern for close in together), reverse=True)
-    assert shown.knockout == any(close.knockout for close in together)
-    for close in together:
+    owners = marks_of(one)
+    assert sorted(shown.mark.owner for shown in owners) == sorted({owner for *_, owner in rows})
+    assert sum(shown.marks for shown in owners) == len(rows)
+    every = [close for shown in owners for close in (shown, *shown.others)]
+    assert sorted(int(close.mark.number) for close in every) == list(range(1, len(rows) + 1))
+    for close in every:
         assert close.closeness == compare("Sprigwick", close.mark.text, name_goods=goods or None)
         assert close.knockout == is_knockout(close.mark, close.closeness, close.goods_relatedness)
-    if not goods and not classes:  # nothing to tell them apart by but how they stand
-        firm = {"live": 0, "pending": 1, "opposed": 1, "unknown": 2, "dead": 3}
-        order = [(firm[close.mark.status], int(close.mark.number)) for close in together]
-        assert order == sorted(order)
+    for shown in owners:
+        together = (shown, *shown.others)
+        assert {close.mark.owner for close in together} == {shown.mark.owner}
+        assert [close.concern for close in together] == sorted((close.concern for close in together), reverse=True)
+        assert shown.knockout == any(close.knockout for close in together)
+        if not goods and not classes:  # nothing to tell them apart by but how they stand
+            firm = {"live": 0, "pending": 1, "opposed": 1, "unknown": 2, "dead": 3}
+            order = [(firm[close.mark.status], int(close.mark.number)) for close in together]
+            assert order == sorted(order)
     validate(one)
+
+
+def test_of_many_owners_of_the_same_words_the_gravest_stand_by_themselves(tmp_path: Path) -> None:
+    """Each owner's mark is a matter of its own, up to a number that can be taken up; none is lost."""
+    path = tmp_path / "marks.csv"
+    rows = "".join(f"SPRIGWICK,{n},{21 if n == 19 else 36},,live,Owner {n}\n" for n in range(20))
+    path.write_text(f"mark,number,class,goods,status,owner\n{rows}Sprig Wick,20,21,planters,live,owner-19\n")
+    (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["nl"], top=1)
+    joined = [close for close in marks_of(one) if close.mark.text == "SPRIGWICK"]
+    assert len(joined) == MOST_OWNERS
+    assert joined[0].mark.owner == "Owner 19"
+    assert sum(close.marks for close in joined) == 20
 
 
 def test_of_equal_knockouts_the_firmest_and_oldest_right_stands_first(tmp_path: Path) -> None:
@@ -86,11 +103,11 @@ def test_a_knockout_behind_ten_thousand_marks_of_its_words_is_found(tmp_path: Pa
     )
     for register, count in ((read_register([path]), 10_001), (read_register([path], live_only=True), 3_335)):
         (one,) = screen(["Sprigwick"], register, goods=GOODS, classes=classes, top=2, languages=["nl"])
-        first, second = marks_of(one)
-        assert (first.mark.number, first.knockout, first.marks) == ("last", True, count)
-        assert len(first.others) == MOST_JUDGED - 1
-        assert {close.mark.classes for close in first.others} == {(9,), (36,)}
-        assert all(close.mark.status == "live" for close in first.others)
+        first, further, second = sorted(marks_of(one), key=lambda close: "last x".find(close.mark.number) % 9)
+        assert (first.mark.number, first.knockout, first.marks + further.marks) == ("last", True, count)
+        assert len(further.others) == MOST_JUDGED - 2
+        assert {close.mark.classes for close in (further, *further.others)} == {(9,), (36,)}
+        assert all(close.mark.status == "live" for close in further.others)
         assert second.mark.number == "x"  # not hidden behind them
         validate(one)
 
@@ -118,9 +135,9 @@ def test_a_knockout_in_a_market_is_not_hidden_behind_marks_of_its_words_elsewher
         f"mark,number,office,class,goods,status,owner\n{elsewhere}SPRIGWYCK,here,DE,21,planters,live,B\n"
     )
     (one,) = screen(["Sprigwick"], read_register([path]), goods=GOODS, classes=[21], languages=["de"], markets=["DE"])
-    (shown,) = marks_of(one)
+    shown, afar = marks_of(one)
     assert (shown.mark.number, shown.knockout) == ("here", True)
-    assert len(shown.others) == MOST_JUDGED - 1
+    assert len(afar.others) == MOST_JUDGED - 2
 
 
 def test_a_knockout_is_shown_however_few_marks_are_asked_for(run: Run, tmp_path: Path) -> None:

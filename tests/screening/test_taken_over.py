@@ -101,7 +101,6 @@ def test_of_marks_with_the_same_words_the_live_one_of_the_markets_is_shown(tmp_p
     for rows, owner in (((dead, abroad), "B"), ((dead, abroad, lapsed), "C"), ((dead, lapsed, valid, abroad), "D")):
         shown = screened(tmp_path, "Duskfall", "".join(rows), ("DE", "FR"))[0]
         assert shown.mark.owner == owner
-        assert len(shown.others) == len(rows) - 1
 
 
 def test_a_mark_that_adds_only_a_house_mark_stands_before_one_that_shares_a_part(tmp_path: Path) -> None:

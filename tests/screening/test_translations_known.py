@@ -18,6 +18,8 @@ from namescreen.screening.translated import known_to_buyers, said_from
         ("Grey Owl", "GRAUE EULE", "de", "AT", True),
         ("Wooden Spoon", "HOLZLÖFFEL", "de", "DE", True),
         ("Grey Heron", "GRAUREIHER", "de", "DE", False),  # a rarer bird, and not spelled alike
+        ("Lapwing", "VANNEAU", "fr", "FR", False),  # it only looks like a lap and a wing, which schools teach
+        ("Moonlight", "MONDLICHT", "de", "DE", True),
         ("Anvil Thrush", "ENCLUME GRIVE", "fr", "FR", False),
         ("Lontra", "UTTERN", "sv", "SE", False),  # an Italian name: few there know both
         ("Loutre", "OTTER", "de", "DE", False),

@@ -1,0 +1,149 @@
+"""What a name itself is for the goods, market by market: the finding of the check for distinctiveness."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from ..lexicon import lexicon
+from ..outcome import ASK_A_SPEAKER, NotChecked
+from ..plain_text import clauses, number, some
+from ..policy import EVERYWHERE, LIKELY_REFUSED, OWN_CHECK, PLAINLY_DESCRIPTIVE, Finding, Level
+from ..territories import law_of
+from ..text import parse
+from .model import Distinctiveness, MarketView, NameEntry
+
+__all__ = [
+    "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding", "unread",
+]  # fmt: skip
+
+NEAR_DESCRIPTIVE = 0.55
+"""Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
+FREE = ("suggestive", "arbitrary", "fanciful")
+"""What a name is called that is inherently distinctive."""
+_REFUSED = ("generic", "descriptive")
+_LAW_UNKNOWN = "known here"
+"""How the law of a market on a sign ends that no table has."""
+
+
+def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
+    """A name of the goods is barred, one that plainly describes them in most markets, and one with a sign kept from
+    others: offices refuse these as a rule. Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP
+    1209.01): nothing to look into, unless they hold a place. What stands only in the way of an EU mark, not of a
+    national one, is minor."""
+    shown = as_told(part.shown, entry)
+    scored = f"{shown} ({number(part.score)})"
+    if for_the_union_alone(part):
+        told = f"{shown} as an EU mark only ({number(part.score)})"
+        return Finding(OWN_CHECK, Level.MINOR, told, part.score)
+    level, reach = Level.NOTHING, 0
+    plainly = part.category == "descriptive" and part.score < PLAINLY_DESCRIPTIVE
+    if part.category == "descriptive":
+        level, reach = Level.SERIOUS if plainly else Level.LOOK, _reach(part)
+    bars = part.category == "generic" or (plainly and _in_most_markets(part))
+    if level is Level.NOTHING and not bars and (asked := unread(part)):
+        word = asked.split('"')[1] if '"' in asked else "a word"
+        return Finding(OWN_CHECK, Level.LOOK, f'{scored} only if "{word}" says nothing of the goods', part.score)
+    if part.protected and (part.protected[0].serious or not bars):
+        first = part.protected[0]
+        told = f'"{first.sign}": {clauses(first.reason, 90)}'
+        if first.serious:  # however distinctive it is, others may not register it
+            where, reach = _kept_where(part), len(part.barred_in) or EVERYWHERE
+            return Finding(OWN_CHECK, Level.SERIOUS, told, 0.0, True, part.shown, reach, where)
+        return Finding(OWN_CHECK, max(level, Level.LOOK), told, part.score, reach=reach or EVERYWHERE)
+    if level is Level.NOTHING and not bars and part.places:
+        told = f"{scored}, but {_quoted(part.places)} names a place: others from there may use it, and it may mislead"
+        return Finding(OWN_CHECK, Level.LOOK, told, part.score, reach=EVERYWHERE)
+    if bars:
+        return Finding(OWN_CHECK, Level.SERIOUS, scored + by_market(entry, part), part.score, True, LIKELY_REFUSED,
+                       _reach(part))  # fmt: skip
+    label = _unbarred(part) if level is Level.NOTHING else ""
+    return Finding(OWN_CHECK, level, scored + by_market(entry, part), part.score, False, label, reach)
+
+
+def _quoted(words: Iterable[str]) -> str:
+    return some(f'"{word}"' for word in words)
+
+
+def as_told(called: str, entry: NameEntry) -> str:
+    """What a name is called, as readers are told it: a closed name that no dictionary has is coined, though it is made
+    of known words that have nothing to do with the goods."""
+    return "coined of known words" if called == "arbitrary" and _is_joined(entry) else called
+
+
+def _is_joined(entry: NameEntry) -> bool:
+    written = parse(entry.name).words
+    return len(written) == 1 and len(entry.words) > 1 and not lexicon().known(written[0])
+
+
+def unread(found: Distinctiveness | NotChecked) -> str:
+    """What is said of a word of the name that looks like one of a buyers' language and is in no list, so that it may
+    say anything of the goods; "" if there is none."""
+    told = (found.because,) if isinstance(found, NotChecked) else found.reasons
+    return next((reason for reason in told if ASK_A_SPEAKER in reason), "")
+
+
+def describes(entry: NameEntry) -> bool:
+    """Whether a name describes the goods, and is not told apart as a place or a surname."""
+    found = entry.distinctiveness
+    return not isinstance(found, NotChecked) and found.category == "descriptive" and found.called in ("", "descriptive")
+
+
+def for_the_union_alone(part: Distinctiveness) -> bool:
+    """Whether a name meets a bar as an EU mark, which is judged in every language of the Union, and none in any of the
+    markets, where a state of the Union is one of them."""
+    own = _own(part)
+    states = any(law_of(one.market) == "EU" for one in own)
+    if not states or len(own) == len(part.markets):
+        return False
+    if any(one.serious for one in part.protected):
+        return part.barred_in == ("EU",)
+    barred = part.category in _REFUSED
+    return barred and not part.protected and all(one.called in FREE for one in own)
+
+
+def _own(part: Distinctiveness) -> list[MarketView]:
+    """The views of the markets: that of the Union is told beside its states."""
+    states = any(law_of(one.market) == "EU" and one.market != "EU" for one in part.markets)
+    return [one for one in part.markets if one.market != "EU" or not states]
+
+
+def _in_most_markets(part: Distinctiveness) -> bool:
+    """Whether a name is plainly descriptive in half of the markets or more: one that is fine in one alone has no name
+    for the others."""
+    own = _own(part)
+    plainly = [one for one in own if one.called in _REFUSED and one.score < PLAINLY_DESCRIPTIVE]
+    return bool(own) and 2 * len(plainly) >= len(own)
+
+
+def _reach(part: Distinctiveness) -> int:
+    """In how many markets a name is what it is called, or worse."""
+    stopped = [one for one in _own(part) if one.called not in FREE]
+    return len(stopped) if part.differs and stopped else EVERYWHERE
+
+
+def by_market(entry: NameEntry, part: Distinctiveness) -> str:
+    """In which markets a name is what, where they see it differently, to stand after what it is; "" elsewhere."""
+    if not part.differs:
+        return ""
+    called: dict[str, list[str]] = {}
+    for one in sorted(_own(part), key=lambda one: one.score):
+        called.setdefault("no bar found" if one.called in FREE else as_told(one.called, entry), []).append(one.market)
+    first = called.pop(as_told(part.shown, entry), None)
+    free = called.pop("no bar found", None)
+    told = [f" in {some(first)}" if first else ""]
+    told += [f"{what} in {some(markets)}" for what, markets in called.items()]
+    told += [f"no bar found in {some(free)}"] if free else []
+    return "; ".join(told)
+
+
+def _kept_where(part: Distinctiveness) -> str:
+    """Where the law bars a name, if not in every market; where the law is not known here that is not checked."""
+    unknown = [law.partition(":")[0] for law in part.laws if law.endswith(_LAW_UNKNOWN)]
+    ask = f", not checked in {some(unknown)}" if unknown else ""
+    return f"in {some(part.barred_in)}{ask}" if part.barred_in else ""
+
+
+def _unbarred(part: Distinctiveness) -> str:
+    """What is said of a name that is inherently distinctive."""
+    near = part.category == "suggestive" and part.score < NEAR_DESCRIPTIVE
+    return "borderline" if near else "distinctive"

@@ -1,0 +1,31 @@
+"""The marks of the same words owner by owner: each owner's is a matter of its own, and one owner's further
+registrations of the words stand with it."""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Sequence
+
+from .results import CloseMark
+
+__all__ = ["MOST_OWNERS", "by_owner"]
+
+MOST_OWNERS = 8
+"""Owners of the same words whose marks stand by themselves, those of most concern first; the marks of the rest are told
+with the first. Ours: what an adviser can take up."""
+
+
+def by_owner(judged: Sequence[CloseMark], marks: int) -> tuple[CloseMark, ...]:
+    """Of marks of the same words, the gravest first, one for each owner, with the others of this owner: marks whose
+    owner is not stated count as of one. `marks` is how many there are in all, those that were not judged included."""
+    owned: dict[str, list[CloseMark]] = {}
+    for one in judged:
+        owned.setdefault(one.mark.owner_folded, []).append(one)
+    first, *rest = owned.values()
+    kept, left = rest[: MOST_OWNERS - 1], rest[MOST_OWNERS - 1 :]
+    first += [one for alike in left for one in alike]
+    unjudged = marks - len(judged)
+    return tuple(
+        dataclasses.replace(alike[0], others=tuple(alike[1:]), marks=len(alike) + (0 if at else unjudged))
+        for at, alike in enumerate((first, *kept))
+    )

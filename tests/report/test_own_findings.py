@@ -1,0 +1,77 @@
+"""What a name is for its goods, market by market, and how that ranks it; every name is invented."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from namescreen.policy import EVERYWHERE, Level
+from namescreen.report import Report, to_markdown
+from namescreen.report.findings import finding_of, findings
+from namescreen.report.model import Addresses, Distinctiveness, MarketView
+from namescreen.report.questions import questions
+from namescreen.report.sensitivity import standings, weighed
+from tests.report.test_worksheets import close, entry
+
+FREE, BARRED = "arbitrary", "descriptive"
+
+
+def views(**called: str) -> tuple[MarketView, ...]:
+    return tuple(MarketView(market, what, 0.1 if what == BARRED else 0.7) for market, what in called.items())
+
+
+@pytest.mark.parametrize(
+    ("called", "bars", "told"),
+    [
+        ({"US": FREE, "GB": FREE, "DE": BARRED}, False, "descriptive (0.10) in DE; no bar found in US and GB"),
+        ({"US": BARRED, "GB": FREE, "DE": BARRED, "EU": BARRED}, True,
+         "descriptive (0.10) in US and DE; no bar found in GB"),
+        ({"US": BARRED, "GB": BARRED}, True, "descriptive (0.10)"),
+    ],
+)  # fmt: skip
+def test_a_name_falls_where_most_markets_refuse_it_and_says_where(
+    called: dict[str, str], bars: bool, told: str
+) -> None:
+    one = entry(name="Warm Felt", distinctiveness=Distinctiveness("descriptive", 0.1, markets=views(**called)))
+    found = finding_of(one, "distinctiveness")
+    assert (found.bars, found.level, found.evidence) == (bars, Level.SERIOUS, told)
+
+
+def test_a_place_in_a_name_is_looked_at_and_asked_about(report: Report) -> None:
+    """TMEP 1210; it may mislead wherever goods come from elsewhere."""
+    held = Distinctiveness("suggestive", 0.62, markets=views(US=FREE, DE=FREE), places=("torvale",))
+    one = entry(name="Torvale Hive", distinctiveness=held)
+    found = finding_of(one, "distinctiveness")
+    assert (found.level, found.bars) == (Level.LOOK, False)
+    assert '"torvale" names a place' in found.evidence
+    (question, *_) = questions(one, replace(report, markets=("US", "DE")))
+    assert "come from there" in question
+    assert "section 8(2)" in question
+    assert "2(e)(2)" in question
+
+
+def test_addresses_that_nobody_asked_about_count_nothing(report: Report) -> None:
+    fits, unfit = (entry(name=name, addresses=Addresses(fit)) for name, fit in (("Fits", 1.0), ("Fitless", 0.1)))
+    both = replace(report, names=(unfit, fits))
+    assert "addresses" not in weighed(both)
+    assert {row.low for row in standings(both)} == {standings(both)[0].low}
+
+
+def test_of_names_alike_in_their_worst_finding_the_one_stopped_in_fewer_markets_stands_first(report: Report) -> None:
+    def stopped(name: str, *held: str) -> object:
+        return entry(replace(close("DUSKFALL", 0.9), knockout=True, concern=1.0, held=held, bites=True), name=name)
+
+    three, one, every = stopped("Three", "GB", "DE", "FR"), stopped("One", "GB"), stopped("Every")
+    whole = replace(report, names=(every, three, one))  # type: ignore[arg-type]
+    assert [row.name for row in standings(whole)] == ["One", "Three", "Every"]
+    assert [row.reach for row in standings(whole)] == [1, 3, EVERYWHERE]
+
+
+def test_a_closed_name_of_known_words_is_told_as_coined(report: Report) -> None:
+    judged = Distinctiveness("arbitrary", 0.65)
+    made = entry(name="Hearthloop", words=("hearth", "loop"), distinctiveness=judged)
+    assert findings(made)[1].evidence.startswith("coined of known words")
+    assert "Coined of known words, 0.65" in to_markdown(replace(report, names=(made,)))
+    word = entry(name="Tallow", words=("tallow",), distinctiveness=judged)
+    assert findings(word)[1].evidence.startswith("arbitrary")

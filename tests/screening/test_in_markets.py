@@ -1,0 +1,79 @@
+"""A mark as each market hears and understands it; every mark is invented.
+
+The sounds of a mark count as the buyers of the territory say it (EUIPO Guidelines, part C, section 2, chapter 4).
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from namescreen.register import read_register
+from namescreen.report.assembly import entry_of
+from namescreen.report.findings import finding_of, grades
+from namescreen.screening import CloseMark, screen
+
+HEAD = "mark,number,office,owner,class,goods,status,filed,registered,territories\n"
+MARKETS = ("US", "GB", "DE", "FR")
+
+
+def found_for(tmp_path: Path, name: str, rows: str, goods: str = "felt slippers") -> tuple[CloseMark, ...]:
+    path = tmp_path / "marks.csv"
+    path.write_text(HEAD + rows, "utf-8")
+    (one,) = screen([name], read_register([path]), goods=goods, classes=[25], markets=MARKETS, today="2026-12-01")
+    return one.close_marks  # type: ignore[return-value]
+
+
+def test_a_german_ear_decides_in_germany_alone(tmp_path: Path) -> None:
+    """A short ä is said as e in German (Duden, from memory); one registration holds in two markets."""
+    rows = "BRANDSTÄTTER,1,WO,A,25,felt slippers,live,2022-01-01,2022-06-01,US DE\n"
+    (found,) = found_for(tmp_path, "Brandstetter", rows)
+    there = {market: knockout for market, _, knockout in found.in_markets}
+    assert there == {"US": False, "DE": True}
+    assert found.knockout  # as a whole it goes by the market where it asks for most attention
+    assert "Sound: sounds the same, read in German." in found.closeness.reasons
+
+
+def test_the_report_tells_each_market_its_own_level(tmp_path: Path) -> None:
+    path = tmp_path / "marks.csv"
+    path.write_text(HEAD + "BRANDSTÄTTER,1,WO,A,25,felt slippers,live,2022-01-01,2022-06-01,US DE\n", "utf-8")
+    register = read_register([path])
+    (one,) = screen(["Brandstetter"], register, goods="felt slippers", classes=[25], markets=MARKETS)
+    entry = entry_of(one)
+    (found,) = entry.marks  # type: ignore[misc]
+    told = grades(found, ("US", "DE"))
+    assert told["DE"][0]
+    assert not told["US"][0]
+    evidence = finding_of(entry, "marks").evidence
+    assert "in DE" in evidence
+    assert "serious in US" in evidence
+
+
+def test_what_only_a_reader_of_german_hears_as_the_same_is_no_knockout_in_english(tmp_path: Path) -> None:
+    """Of Juwel, whose letters are German, an English reader says the j otherwise."""
+    rows = "YOOVEL,1,US,A,25,felt slippers,live,2022-01-01,2022-06-01,US\n"
+    (found,) = found_for(tmp_path, "Juwel", rows)
+    assert not found.knockout
+    assert any("only if read in German" in reason for reason in found.closeness.reasons)
+
+
+def test_each_owner_has_a_mark_of_its_own_with_its_level(tmp_path: Path) -> None:
+    rows = (
+        "MISTLE,1,EM,Mistle ApS,25,slippers,live,2019-03-01,2019-08-01,EU\n"
+        "MISTLE,2,GB,MISTLE APS,25,slippers,live,2019-03-01,2019-08-01,GB\n"
+        "MISTLE,3,US,Brack LLC,8,garden shears,live,2017-03-01,2018-02-01,US\n"
+    )
+    first, second = found_for(tmp_path, "Mistle", rows)
+    assert (first.knockout, [other.mark.number for other in first.others]) == (True, ["2"])
+    assert (second.mark.owner, second.knockout, second.holds) == ("Brack LLC", False, ("US",))
+
+
+@pytest.mark.parametrize(("goods", "level"), [("leather bags", "look closer"), ("garden shears", "minor")])
+def test_what_sounds_the_same_is_never_minor_for_goods_that_are_not_others(
+    tmp_path: Path, goods: str, level: str
+) -> None:
+    rows = f"VORRELLEAU,1,US,A,18,{goods},live,2022-01-01,2022-06-01,US\n"
+    (found,) = found_for(tmp_path, "Vorello", rows)
+    assert found.conflict.near_identical
+    assert found.level.words == level
