@@ -81,7 +81,6 @@ def name_abroad(words: Sequence[str]) -> Pronunciation | None:
     return Pronunciation(tuple(chain.from_iterable(one.phones for one in said if one)), "language", 1.0)
 
 
-@lru_cache(maxsize=1 << 14)
 def language_read_in(word: str) -> str:
     """The language (BCP 47) that a folded `word` is of or looks most like; "" for English and for none."""
     if not _is_plain(word) or len(word) > LONGEST or read_as_english(word):

@@ -91,11 +91,11 @@ def test_letters_of_many_words_are_looked_at_at_once_with_equal_results(monkeypa
     plain = [word for word in (*words, "a", "zz") if word.isascii() and word.isalpha()]
     found = all_bits_less(plain, said_abroad.LANGUAGES).tolist()
     assert found == [[bits_less(word, language) for word in plain] for language in said_abroad.LANGUAGES]
-    alone = list(map(said_abroad._language_of, words))
+    alone = list(map(said_abroad.language_read_in, words))
     assert len(set(alone)) > 2
     monkeypatch.setattr(said_abroad, "_many", True)
     said_abroad.expect([*words, "straße", "", "4ever"])
     assert set(alone) - {""} <= set(said_abroad._expected.values())
-    assert list(map(said_abroad._language_of, words)) == alone
+    assert list(map(said_abroad.language_read_in, words)) == alone
     said_abroad.expect([])
     assert not said_abroad._expected
