@@ -30,6 +30,13 @@ def is_other_animal(word: str, goods: str) -> bool:
     return "young" not in names_of(above) and not any(other in above or mine in ancestors(other) for other in theirs)
 
 
+def is_sort_of_theirs(word: str, goods: str) -> bool:
+    """Whether a word is a sort of the animal that goods are for: songbird, of seeds for birds."""
+    mine = _animal(word)
+    theirs = [sense_id for one in context(goods).words if (sense_id := _animal(one.word))]
+    return bool(mine) and any(one in ancestors(mine) for one in theirs)
+
+
 def is_animal(word: str) -> bool:
     """Whether a word is an animal first of all, whatever it says as a verb (to badger is to puzzle)."""
     return bool(_animal(word))

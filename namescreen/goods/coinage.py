@@ -12,6 +12,7 @@ from ..tables import open_table
 from ..text import best_split
 from .context import context
 from .description import KEPT_AWAY, NOTHING, Evidence, EvidenceKind, in_context
+from .kept_off import GUARDS, KEPT_OFF
 from .phrases import base_form, plain_words
 from .places import place_of
 from .proper_names import is_trade_name
@@ -57,6 +58,8 @@ PART_TELLS, SHORTEST_HEARD = 0.5, 3
 """How plainly each part of a closed word must describe the goods where they are only heard, and its fewest letters."""
 ONSETS = frozenset("bcdfgklmnprstvz")
 """Consonants that are read as they are written before another sound."""
+WHOLE_PHRASE = 20.0
+"""More than any other way to divide a word scores: what is kept off, and what guards against it (windstopper)."""
 MOSTLY = 0.7
 """The share of an unknown word from which the describing word in it says as much as alone; less only hints at it, as
 Snugglo at snug: buyers must take it apart (TMEP 1209.01(a), suggestive)."""
@@ -99,8 +102,15 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
         first, second = map(len, parts)
         if second < 3 or parts[1] in _ENDINGS or (first == 2 and parts[0] not in _SHORT_STARTS):
             return None
-        if not (all(_is_part(part, goods) for part in parts) or _is_respelt(parts, goods) or _all_heard(parts, goods)):
+        if not (
+            all(_is_part(part, goods) for part in parts)
+            or _holds_goods_word(parts, goods)
+            or _is_respelt(parts, goods)
+            or _all_heard(parts, goods)
+        ):
             return None
+        if parts[0] in KEPT_OFF and parts[1] in GUARDS:
+            return WHOLE_PHRASE
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
         seen = (len(part) >= LEAST_PART or zipf(part) >= EVERYDAY for part in parts)  # sapone is no sap
@@ -113,6 +123,13 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
 def _tie(part: str, goods: str) -> float:
     near = context(goods).near.get(part)
     return max(near.weight if near is not None else 0.0, heard_as(part, goods).weight)
+
+
+def _holds_goods_word(parts: tuple[str, ...], goods: str) -> bool:
+    """Whether the last part is the word for the goods, and the first any word of a dictionary: a loiterbag is a bag."""
+    first, last = parts
+    near = context(goods).near.get(last)
+    return near is not None and near.weight == 1 and len(first) >= LEAST_PART and lexicon().is_lemma(first)
 
 
 def _is_respelt(parts: tuple[str, ...], goods: str) -> bool:
@@ -248,6 +265,8 @@ def _respelt(word: str) -> tuple[str, ...]:
 @lru_cache(maxsize=1 << 13)
 def _said(word: str, goods: str) -> float:
     """How plainly a word of labels describes the goods, in whatever number; 0 if they do not have it."""
+    if "people" in kinds(word):  # for whom a thing is is no name of it, and is not heard in other words
+        return 0.0
     told = (term_for(form, goods) for form in (word, base_form(word)))
     return max((one.weight for one in told if one is not None and one.weight >= LEAST_DESCRIBING), default=0.0)
 

@@ -180,8 +180,9 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
 
 
 def _is_kind_by_name(one: Judged) -> bool:
-    """Whether a word before the name of the goods is a kind of them, by a dictionary or lists of goods."""
-    return one.evidence.kind is EvidenceKind.SORT and _weighs(one) >= TIED
+    """Whether a word before the name of the goods is a kind of them, by a dictionary or lists of goods, or says what
+    they are for."""
+    return one.evidence.kind in (EvidenceKind.SORT, EvidenceKind.PURPOSE) and _weighs(one) >= TIED
 
 
 def _is_long_term(one: Judged) -> bool:

@@ -31,6 +31,8 @@ FOOD_CLASSES = frozenset((29, 30, 31, 32, 33, 43))
 EVERYDAY, BELONGS = 3.0, 0.05
 """Zipf value from which texts tell what a word belongs with, and the least association of two that do: a sense of
 which they know nothing (wax, to rise) is a rare one. Ours; common practice, no source."""
+AT_LARGE = frozenset("container implement device instrument covering structure equipment furnishing product".split())
+"""Broader words for goods of which a kind need have nothing in common with them: a kettle and a bag are containers."""
 WIDE = 3000
 """A sense with more senses than this below it (artifact, person) is too general to describe goods."""
 
@@ -102,7 +104,7 @@ def context(goods: str) -> Context:
     for subject, weight, names_goods in _subjects(words, classes):
         add(subject, weight, f'goods of this kind are "{subject}"', names_goods)
         for sense_id, strength in leading_senses(subject, 1):
-            if lexicon().entry(sense_id).below < WIDE and _comes_under(sense_id, heads):
+            if lexicon().entry(sense_id).below < WIDE and subject not in AT_LARGE and _comes_under(sense_id, heads):
                 senses.setdefault(sense_id, Near(SUBJECT * strength, f'a kind of "{subject}"'))
     return Context(words, near, senses, classes, parts)
 

@@ -9,25 +9,26 @@ them."""
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
-from enum import Enum
+from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, zipf
+from ..lexicon.derivation import nouns_of
 from ..tables import open_table
-from .animals import is_animal, is_other_animal
+from .animals import is_animal, is_other_animal, is_sort_of_theirs
 from .broader import ancestors, leading_senses, names_above
-from .context import ASSOCIATED, Context, Near, context
+from .context import ASSOCIATED, NAMES_GOODS, Context, Near, context
 from .firms import is_firm_word
-from .grounds import under_law
 from .groups import is_listed, ties
+from .kept_off import kept_off_by
 from .known_places import comes_from
 from .materials import is_material, is_sort_of_stuff
-from .phrases import Item, base_form, items
+from .phrases import Item, base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
 from .qualities import quality_like
-from .trade_words import TradeTerm, called, term_for
+from .tells import DESCRIBES, KINDS, NOTHING, SURNAMES, Evidence, EvidenceKind, of_kind, of_term
+from .trade_words import called, term_for
 
 __all__ = [
     "DESCRIBES", "KEPT_AWAY", "KINDS", "NOTHING", "SURNAME", "SURNAMES", "Evidence", "EvidenceKind", "describe",
@@ -35,19 +36,6 @@ __all__ = [
     "of_a_kind", "of_kind", "of_term", "says_what_is_kept_away",
 ]  # fmt: skip
 
-DESCRIBES, SURNAMES = "1209.01(b)", "1211"
-"""Sections of the American examining manual: on what describes goods, and on surnames."""
-KINDS = {
-    "domain ending": (1.0, "a domain ending, which identifies no one", "1209.03(m)"),
-    "company form": (1.0, "a company form, which identifies no one", "1213.03(d)"),
-    "laudatory": (0.85, "praise that any seller may use", "1209.03(k)"),
-    "quality": (0.7, "a quality that many goods may have", DESCRIBES),
-    "people": (0.65, "says for whom the goods are", "1209.03(i)"),
-    "generic head": (0.6, "names a kind of business or offer", "1209.03(q), (r)"),
-    "number": (0.5, "a number, read as a size, date or model", ""),
-    "colour": (0.35, "a colour that goods may have", ""),
-}
-"""Kind of word -> how plainly it describes any goods, why, and the section of the American manual on it."""
 SETTLED_PLACE = 0.6
 SURNAME, COMMON_SURNAME = 0.6, 5000
 INGREDIENT = 0.55
@@ -59,12 +47,15 @@ RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
 """Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 NAMES = frozenset(("surname", "given name"))
 PHRASE, KIND_IN_TRADE, LEAST_TERM = 0.75, 0.85, 0.5
-SAME_GROUP, SAME_MARKET = 0.75, 0.55
+SAME_GROUP, SAME_MARKET = 0.75, 0.25
 KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested".split())
 """What makes a quality of the word before it: tangle free, chew proof, oven ready."""
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
+KEPT_OFF, ADJECTIVE, FORM = 0.75, 0.7, 0.7
+BLENDS = frozenset("blend mix mixture medley melange assortment".split())
+"""Words for goods that are mixed; from memory."""
 # How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
 # and ideas describe, names of animals, plants and stars are images. Ours; common practice, no source.
 TENDENCY = {"act": 0.3, "attribute": 0.3, "cognition": 0.25, "communication": 0.25, "state": 0.3,
@@ -75,60 +66,8 @@ VERB = 0.3
 PROVIDER = 0.3
 
 
-class EvidenceKind(Enum):
-    """What kind of evidence it is, where that matters further on."""
-
-    OTHER = "other"
-    HEARD = "heard as a describing word"
-    SURNAME = "a surname"
-    MATERIAL = "a material"
-    LOOSE = "a loose relation in a dictionary"
-    ASSOCIATED = "brings the goods to mind"
-    TERM = "a term of the trade"
-    DOMAIN_ENDING = "a domain ending"
-    PLACE = "a place that the goods may come from"
-    SORT = "a kind of the goods"
-
-
-@dataclass(frozen=True, slots=True)
-class Evidence:
-    """How plainly a word describes the goods, 0 (not at all) to 1 (it names them), and why, in words."""
-
-    weight: float
-    why: str = ""
-    names_goods: bool = False
-    """Whether it names the goods themselves, not just something about them."""
-    hint: bool = False
-    """Whether only a part of an unknown word says it."""
-    kind: EvidenceKind = EvidenceKind.OTHER
-    section: str = ""
-    """The section of the American examining manual on such words, if any."""
-
-    def told(self, *, american: bool) -> str:
-        """Why, in words; with the section where American law counts."""
-        return under_law(self.why, self.section, american=american)
-
-    @property
-    def is_told(self) -> bool:
-        """Whether there is a reason to tell; without one the weight is a mere tendency."""
-        return bool(self.why)
-
-
-NOTHING = Evidence(0.0)
 FAMILIAR = 3.0
 """Zipf value from which a word explains anything to a reader; a rarer one is left out of a reason."""
-
-
-def of_kind(kind: str) -> Evidence:
-    """What a kind of `KINDS` says."""
-    weight, why, section = KINDS[kind]
-    ends = kind == "domain ending"
-    return Evidence(weight, why, kind=EvidenceKind.DOMAIN_ENDING if ends else EvidenceKind.OTHER, section=section)
-
-
-def of_term(term: TradeTerm) -> Evidence:
-    """What a term of the trade says."""
-    return Evidence(term.weight, f"{term.what} (from memory)", term.names_goods, kind=EvidenceKind.TERM)
 
 
 @lru_cache(maxsize=1 << 16)
@@ -155,7 +94,8 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
     elif len(word) == 1:
         found.append(Evidence(INITIAL, "a single letter"))
     around = context(goods)
-    tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods)]
+    tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods), _kept_off(word, goods)]
+    tied += [_of_noun(word, around), _form(word, goods)]
     if is_settled_place(word) or comes_from(word, goods):  # also if labels say it
         term = term_for(word, goods)
         weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
@@ -163,7 +103,10 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         tied.append(Evidence(weight, f"geographic: {_from(word)}", kind=EvidenceKind.PLACE, section="1210"))
     inferred = [one for one in (_near(word, around), _kind_of(word, around)) if one.weight]
     if inferred and not is_other_animal(word, goods):  # asked of few words: it costs more than all else
-        pictured = is_animal(word)  # seen before its skin is thought of: an otter on leather bags
+        # An animal is seen before its skin is thought of (an otter on leather bags), but for those that goods are for.
+        theirs = is_sort_of_theirs(word, goods)
+        inferred = [replace(one, kind=EvidenceKind.PURPOSE) for one in inferred] if theirs else inferred
+        pictured = is_animal(word) and not theirs
         tied += [in_context(one, word, goods) for one in inferred] if pictured else inferred
     tied = [one for one in tied if one.weight]
     return _strongest([*found, *tied] if tied and not is_trade_name(word) else found)
@@ -196,7 +139,7 @@ def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
     if (
         not RELATED < evidence.weight < IN_THE_TEXT
         or kinds(word) - NAMES
-        or evidence.kind in (EvidenceKind.TERM, EvidenceKind.SORT)
+        or evidence.kind in (EvidenceKind.TERM, EvidenceKind.SORT, EvidenceKind.PURPOSE)
         or quality_like(word)
         or most_associated(word, named) >= BRINGS_TO_MIND
     ):
@@ -342,16 +285,22 @@ def _kinds_of(name: str) -> frozenset[str]:
 
 def _of_group(word: str, goods: str) -> Evidence:
     """The word names goods that serve the same purpose, or that makers and shops of these goods sell."""
+    *before, last = word.split()
+    said = " ".join((*before, base_form(last)))
+    if before and said in called(goods):
+        return Evidence(NAMES_GOODS, f'"{said}" is what the goods are called', names_goods=True)
     as_goods = Item(word, base_form(word))
     if not is_listed(as_goods):
         return NOTHING
     found = [(tied, item) for item in items(goods) if (tied := ties(as_goods, item))]
     purpose = (("one group",), SAME_GROUP, "names goods for the same purpose")
-    trade = (("one range", "one market"), SAME_MARKET, "names goods of the same trade")
+    trade = (("one range", "one market"), SAME_MARKET, "")  # a kettle, on bread bags, is an image like others
     for asked, weight, why in (purpose, trade):
         of = next((item.text for tied, item in found if any(tied[name] for name in asked)), "")
-        if of:
+        if of and why:
             return Evidence(weight, f'{why} as "{of}"' if len(items(goods)) > 1 else why)
+        if of:
+            return Evidence(weight)
     return NOTHING
 
 
@@ -359,6 +308,30 @@ def _term(word: str, goods: str) -> Evidence:
     """The word is a term of the trade, or labels say it of such goods."""
     term = term_for(word, goods)
     return NOTHING if term is None or not term.weight else of_term(term)
+
+
+def _kept_off(word: str, goods: str) -> Evidence:
+    """The word is what the goods keep off, or much like it: a breeze, of draught excluders."""
+    what = kept_off_by(goods).get(word, "")
+    why = "what the goods keep off" if word == what else f'much like "{what}", which the goods keep off'
+    return Evidence(KEPT_OFF, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if what else NOTHING
+
+
+def _of_noun(word: str, around: Context) -> Evidence:
+    """The word is the adjective of a word of the goods: draughty, of draught excluders."""
+    stated = {one.word for one in around.words}
+    stem = word.removesuffix("y")  # draughty, woolly
+    formed = (stem, f"{stem}e", stem[:-1] if stem[-1:] == stem[-2:-1] else stem) if stem != word else ()
+    noun = next((one for one in (*nouns_of(word), *formed) if one in stated and len(one) > 2), "")
+    why = f'the adjective of "{noun}"'
+    return Evidence(ADJECTIVE, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if noun else NOTHING
+
+
+def _form(word: str, goods: str) -> Evidence:
+    """The word says in what form goods come that say so themselves: a mix, of blends."""
+    said = word in BLENDS and not BLENDS.isdisjoint(map(base_form, plain_words(goods)))
+    why = "the form in which the goods come"
+    return Evidence(FORM, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if said else NOTHING
 
 
 def _ingredient(word: str, around: Context) -> Evidence:

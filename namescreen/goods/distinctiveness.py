@@ -6,52 +6,41 @@ beside its place on the continuum."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
 from ..outcome import NotChecked
 from ..plain_text import some
-from .composition import composition, has_other_own_word, is_surname_alone
-from .continuum import CATEGORIES, score
-from .description import COMMON_SURNAME, SURNAMES, EvidenceKind
+from .composition import composition, has_other_own_word
+from .continuum import CATEGORIES
+from .description import SURNAMES, EvidenceKind
 from .evidence import read
 from .findings import Distinctiveness, LanguageFinding, MarketFinding
-from .foreign import COMMON, SURE, known_languages, read_by_law, reading_in
+from .foreign import COMMON, known_languages, read_by_law, reading_in
 from .grounds import (
-    ANY_LANGUAGE,
-    SURNAME_BARS,
-    TRANSLATING,
-    is_foreign,
     languages_of,
-    languages_under,
-    law_on,
     of_the_trade,
     under_law,
     views_of,
 )
 from .judged import Judged
+from .market_law import UNSURE_SCORE, by_each_law
 from .materials import is_material
 from .name_kinds import kinds_of_name
 from .native import unknown_meaning, unknown_words
 from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
 from .placement import (
-    BARRED_SCORE,
     NO_CONTENT_WORD,
     SAYING,
     SAYINGS,
-    bounded,
-    category_of,
-    chances_of,
     finding_of,
-    is_geographic,
 )
-from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign, protected_signs
 from .run_together import APART, written_apart
-from .shop_words import OF_SHOPS, read_in_shops, read_under
-from .understood import is_like_own, is_understood
+from .shop_words import read_in_shops
+from .understood import is_understood
 from .whole_names import SLOGAN, SLOGANS, as_a_sign, message_of, with_message
 from .wording import in_english, not_read, remark
 
@@ -62,11 +51,6 @@ GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
-UNSURE_SCORE = 0.75
-"""The most that a name scores that looks like a word of a language of the buyers, which is not called fanciful. Ours;
-common practice, no source."""
-RARE_SURNAME_SCORE = 0.4
-"""The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
 _HINTS = {
     "generic": "No one can own the name of the goods themselves: put a word of your own before it, or start elsewhere.",
     "descriptive": "It tells buyers what the goods are or do: keep it for the description, and let the name "
@@ -205,7 +189,7 @@ def _distinctiveness(
         findings = [replace(one, category="arbitrary", score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
     kinds_found = kinds_of_name(plain, judged, slogan=worst.reason == SLOGAN)
-    by_law = _by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
+    by_law = by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
     said = ((one.word, one.meaning) for one in judged)
@@ -248,55 +232,6 @@ def _read_apart(
             finding = finding_of(language, words, goods, found, plain, signs, american=american)
             told |= {language: found} if finding.category in CATEGORIES[:2] else {}
     return told
-
-
-def _by_each_law(
-    name: str,
-    goods: str,
-    readings: Mapping[str, tuple[Judged, ...]],
-    findings: Sequence[LanguageFinding],
-    signs: tuple[ProtectedSign, ...],
-    markets: tuple[str, ...] | None,
-    by_law_alone: tuple[str, ...],
-) -> list[MarketFinding]:
-    """How the name stands under each law, by the worst of the `findings` in a language that counts there."""
-    worst, found = findings[0], []
-    for law in views_of(markets):
-        whole = [one for one in readings if one not in OF_SHOPS]
-        others = [one for one in whole if one not in by_law_alone]
-        heard = languages_under(law, whole if law in TRANSLATING else others, markets) | read_under(law) & {*readings}
-        barring = [one for one in findings if one.language in readings and one.category in CATEGORIES[:2]]
-        heard |= {one.language for one in barring if is_like_own(readings[one.language], law)}
-        heard |= languages_under(law, [one.language for one in findings if one.reason == SLOGAN], markets)
-        if law in ANY_LANGUAGE:
-            heard |= {one.language for one in barring if one.category == "generic"}
-        first = next(one for one in findings if one.language in heard)
-        if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
-            strange = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
-            known = (one for one in findings if one.language in heard and one.language != "en")
-            first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
-        read_so = readings.get(first.language, readings["en"])
-        unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
-        if first.category == "fanciful" and any(one.meaning for one in findings):
-            first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
-        told = kinds_of_name(readings["en"], read_so, slogan=first.reason == SLOGAN)
-        geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
-        found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
-    return found
-
-
-def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:
-    """Whether a name is nothing but a surname: "frequent", "rare", or "" if it is none, or if the surname is a rare one
-    and a word of a language of the buyers too: then it is not primarily merely a surname (TMEP 1211)."""
-    plain = readings["en"]
-    if not is_surname_alone(plain, frequent=False):
-        return ""
-    means = [one for judged in readings.values() for one in judged if one.meaning and not one.meaning.guessed]
-    meant = {one.word for one in means if one.meaning and one.meaning.sure >= SURE}
-    names = [(one.word, listed_surname(one.word)[1]) for one in plain if is_surname(one.word)]
-    if all(word in meant and (rank or 0) > COMMON_SURNAME for word, rank in names):
-        return ""
-    return "frequent" if is_surname_alone(plain) else "rare"
 
 
 def _as_claim(one: LanguageFinding) -> LanguageFinding:
@@ -353,48 +288,3 @@ def _reasons(
     if surname and not any("a surname" in reason for reason in told):
         told.insert(0, surname)
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
-
-
-def _by_law(
-    law: str,
-    name: str,
-    goods: str,
-    worst: LanguageFinding,
-    found: tuple[str, ...],
-    geographic: bool,
-    surname: str,
-    *,
-    unheard: bool,
-) -> MarketFinding:
-    """The finding under one law: a `surname` alone is a bar in the United States and Canada, and not elsewhere; a word
-    of a language that few buyers there read (`unheard`) only where they understand it."""
-    category, points = worst.category, worst.score
-    ground = category if category in CATEGORIES[:2] else ""
-    if ground == "descriptive" and geographic:
-        ground = "place"
-    elif worst.meaning and ground and is_foreign(worst.language, law):
-        ground = "foreign word"
-    elif ground == "descriptive":
-        ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
-    elif ground == "generic" and "misspelling" in found:
-        ground = "misspelling"
-    if ground in CATEGORIES[:2] and worst.language == "en" and is_foreign("en", law):
-        ground = "foreign word"
-    bars = law in SURNAME_BARS and ground != "generic"
-    as_read = read(name, goods, {}) if bars else ()
-    written = any(one.evidence.kind is EvidenceKind.SURNAME and not is_surname(one.word) for one in as_read)
-    if bars and (surname or written):
-        as_surname = chances_of(name, as_read)
-        personal, told = bounded(as_read, category_of(as_surname), score(as_surname))
-        if surname == "frequent":
-            category, points, ground = "descriptive", BARRED_SCORE, "surname"
-        elif told < points and personal == "descriptive" and not ground:
-            told = max(told, RARE_SURNAME_SCORE) if surname else told
-            category, points, ground = "descriptive", round(told, 4), "surname"
-    elif surname and not ground:
-        ground = "surname"
-    if unheard and not ground:
-        ground = "foreign word"
-    if "coarse" in found and not ground:
-        ground = "vulgar"
-    return MarketFinding(law, category, min(points, worst.score), ground, law_on(ground, law) if ground else "")

@@ -22,7 +22,7 @@ from .judged import Judged, Meaning
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, is_native, told
 from .phrases import plain_words
 from .places import place_of
-from .proper_names import is_trade_name
+from .proper_names import is_surname, is_trade_name
 from .qualities import is_praise, is_quality
 from .small_words import small_words
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
@@ -57,6 +57,8 @@ INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 ACCENTED = frozenset(("fr", "es", "it", "pt"))
 """Languages that write accents by rule, as English does not."""
+QUALITY = 0.7
+"""How plainly a quality describes any goods, as `description` weighs it."""
 PLAIN_PART, NATIVE_PART = 5, 4
 """A guess is told of a name if it describes the goods, or if its parts have so many letters: shorter ones are found in
 coined words by chance (Tessivane: te, si, vane). In a word that looks native a letter less is enough."""
@@ -92,7 +94,8 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
         if asked and not in_english and told("excellent", goods) > (told(meaning.english, goods) if meaning else 0.0):
             meaning = Meaning("excellent", language) if is_praise(word, language) else meaning
         if meaning is None and asked and is_coined(word):
-            meaning = by_its_parts(word, goods, language) or _as_respelt(word, goods, language)
+            parts = None if is_surname(word) else by_its_parts(word, goods, language)
+            meaning = parts or _as_respelt(word, goods, language)
         if meaning is not None:
             found[word] = meaning
     if found:  # beside them its small words say nothing
@@ -108,7 +111,7 @@ def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
     found = [(told(one.english, goods), one, form) for form, one in respelt_in(word, language)]
     plainest = max(found, key=lambda each: (each[0], each[1].score, -each[1].english.count(" ")), default=None)
     plainly, best, form = plainest or (0.0, None, "")
-    if best is None or plainly < TOLD:
+    if best is None or plainly < (QUALITY if is_quality(best.english) else TOLD):
         return None
     return Meaning(best.english, language, best.score, written_for=form)
 

@@ -9,13 +9,15 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, translations, zipf
+from ..lexicon.translation import listed_translations
+from .qualities import is_quality
 
 __all__ = ["respelt_in"]
 
 _WAYS = {
     "de": "tz=z z=s s=z ss=s s=ss k=c c=k k=ck ck=k dt=t dt=d th=t ph=f f=ph y=i ie=i i=ie i=ih x=chs x=ks "
           "x=cks kw=qu v=w w=v v=f f=v f=ff ff=f ee=e e=ee aa=a ah=a oo=o ai=ei ey=ei ay=ei oi=eu oy=eu "
-          "sh=sch sch=sh c=z tt=t t=tt nn=n n=nn mm=m m=mm ll=l l=ll pp=p p=pp",
+          "sh=sch sch=sh ch=g c=z tt=t t=tt nn=n n=nn mm=m m=mm ll=l l=ll pp=p p=pp",
     "nl": "k=c c=k x=ks ks=x kw=qu ij=y y=ij ei=ij ij=ei ou=au au=ou z=s s=z f=v v=f g=ch ch=g ae=aa gh=g "
           "sch=s ck=k oo=o o=oo ee=e e=ee aa=a a=aa uu=u tt=t nn=n mm=m ll=l pp=p t=th d=dt",
     "sv": "k=c c=k q=k w=v v=w f=v fv=v hv=v x=ks ks=x z=s s=z kv=qv qv=kv e=a o=a ck=k k=ck tt=t t=tt ll=l "
@@ -47,11 +49,19 @@ def respelt_in(word: str, language: str) -> tuple[tuple[str, Translation], ...]:
     for _ in range(STEPS):
         layer = [form for one in layer for form in _changed(one, language) if form not in seen][: MOST - len(seen)]
         seen.update(layer)
-        meant = [form for form in dict.fromkeys(layer) if len(form) >= SHORTEST and zipf(form, language) >= EVERYDAY]
+        meant = [form for form in dict.fromkeys(layer) if len(form) >= SHORTEST and _is_known(form, language)]
         found = tuple((form, one) for form in meant for one in translations(form, language) if _is_sure(one))
         if found:
             return found
     return ()
+
+
+def _is_known(form: str, language: str) -> bool:
+    """Whether readers know a word: an everyday one, or one for a quality that makers of the language say of goods."""
+    if zipf(form, language) >= EVERYDAY:
+        return True
+    own = (one for one in listed_translations(form, language, compounds=False) if one.source == "own list")
+    return any(one.score == 1 and is_quality(one.english) for one in own)
 
 
 def _is_sure(one: Translation) -> bool:

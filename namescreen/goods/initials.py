@@ -9,7 +9,9 @@ from functools import lru_cache
 from ..lexicon import lexicon
 from ..tables import open_table
 from .description import NOTHING, Evidence, EvidenceKind
-from .trade_table import area_of
+from .fields import fields_of
+from .phrases import items
+from .trade_table import Area, area_of
 from .trade_words import is_of_trade, is_told_of
 
 __all__ = ["are_initials", "stands_for"]
@@ -39,8 +41,15 @@ def stands_for(word: str, goods: str) -> Evidence:
         elif is_told_of(area, goods):
             weight = NAMED
         else:
-            weight = OF_THE_TRADE if not lexicon().known(word) and is_of_trade(area, goods) else 0.0
+            strange = not lexicon().known(word)
+            weight = OF_THE_TRADE if strange and (is_of_trade(area, goods) or _of_field(area, goods)) else 0.0
         if weight > best.weight:
             why = f'stands for "{meant}" (from memory)'
             best = Evidence(weight, why, kind=EvidenceKind.TERM, section=SECTION)
     return best
+
+
+def _of_field(area: Area, goods: str) -> bool:
+    """Whether goods are for the use of which those of an area are: gloves for mountain biking, of bicycle parts."""
+    theirs = frozenset[str]().union(*(fields_of(item) for name in area.names for item in items(name)))
+    return any(fields_of(item) & theirs for item in items(goods))

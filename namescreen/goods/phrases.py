@@ -26,8 +26,9 @@ def _words(text: str) -> frozenset[str]:
 
 # Words of the frame of a goods list, without content (wording of goods lists at trade mark offices).
 _FRAME = _words("""
-    self featuring namely including include includes providing provide provides related relating relation particularly
-    especially such etc other others kind nature use used using via field fields made containing consisting comprising
+    self fitted coated featuring namely including include includes providing provide provides related relating relation
+    particularly especially such etc other others kind nature use used using via field fields made containing
+    consisting comprising
     various same seller selling sold based purpose purposes general adapted designed intended suitable specially
     specifically shaped fitted online
 """)

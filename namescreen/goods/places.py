@@ -5,6 +5,7 @@ WordNet's places and their adjectives, a list of our own and towns of GeoNames (
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -59,7 +60,13 @@ class Place:
 def place_of(word: str) -> Place | None:
     """The place that the folded `word` (or words) mostly stands for, None if it is something else first; for a word
     that no table has, the place whose inhabitant or adjective it is by its form (dresdener)."""
-    return _named(word) or _from_its_name(word)
+    return _named(word) or _from_its_name(word) or _spelt_out(word)
+
+
+def _spelt_out(word: str) -> Place | None:
+    """The place whose umlaut is written with an e (allgaeu)."""
+    plain = re.sub("(?<=[aou])e", "", word)
+    return _named(plain) if plain != word and len(plain) >= LEAST_NAME and not lexicon().known(word) else None
 
 
 def place_meant(word: str, english: str) -> Place | None:

@@ -6,6 +6,7 @@ import math
 from functools import lru_cache
 
 from ..lexicon import Sense, frequency_languages, kinds, lexicon, name_rank, translations, zipf
+from ..lexicon.translation import compound_parts
 from ..text.inflection import other_number
 from .broader import names_above
 from .places import place_of
@@ -17,7 +18,10 @@ __all__ = [
 SURNAME_ENDINGS = ("sson", "qvist", "quist", "wicz", "owski", "ewski", "owska", "ewska", "opoulos", "oglu", "escu",
                    "shvili", "dottir", "ovich", "evich", "enko", "strom", "ingham", "huizen", "meyer",
                    "meier", "combe", "thorpe", "thwaite", "worth", "berger", "hoffer", "hofer", "inski", "ynski",
-                   "auskas", "hauser", "huber")  # fmt: skip
+                   "auskas", "hauser", "huber", "schneider", "macher", "mueller", "bauer", "hauer", "schmidt",
+                   "schmitt", "schmied", "becker", "fischer", "schuster", "gruber")  # fmt: skip
+OF_TRADES = ("schneider", "macher", "mueller", "hauer", "schmidt", "schmitt", "schmied", "schuster", "becker")
+"""Words for trades in which surnames end that a German compound makes; from memory."""
 SURNAME_BEGINNINGS = ("mc", "fitz", "vander", "vanden")
 """Endings and beginnings of surnames that few other words have; from memory."""
 PATRONYMICS = ("sen", "son", "sson", "sdottir", "sdotter", "datter", "ovich", "ovic", "evich", "evic", "owicz",
@@ -102,6 +106,7 @@ def is_surname(word: str) -> bool:
         if not has_form_of_surname(word):
             return False
         borne = word.startswith(SURNAME_BEGINNINGS) or any(zipf(word, one) for one in ("en", *frequency_languages()))
+        borne = borne or (word.endswith(OF_TRADES) and bool(compound_parts(word, "de")))  # brettschneider
         foreign = any(one.score >= SURE for one in translations(word))  # a hérisson is a hedgehog
         return borne and not lexicon().known(word) and place_of(word) is None and not foreign
     if "place" in kinds(word) or place_of(word) is not None or (name_rank(word, "given name") or rank) < rank:

@@ -8,16 +8,20 @@ from collections.abc import Iterable
 from dataclasses import replace
 from functools import cache, lru_cache
 
+from ..lexicon import Sense, lexicon
 from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, parse
 from .classification import likely_classes
+from .context import FOOD_CLASSES
 from .deception import misleading
 from .evocation import evoked
 from .foreign import known_languages, meanings
 from .grounds import languages_of, protecting_first
+from .kept_off import GUARDS
 from .morality import offending
 from .olympic import kept_in, laws_on
+from .phrases import goods_words, items
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
 
@@ -33,6 +37,9 @@ SHORTEST_WITHIN, CUT = 6, 2
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
 CLAIMS = frozenset(("cure", "illness", "relief"))
+AGAINST = GUARDS | frozenset("away fighter fight fighting free no anti zapper block beater ease eraser".split())
+"""Words that say beside an illness that it is kept off or taken away."""
+TREATED = frozenset("pain ache sore complaint medicine pharmaceutical medicament remedy wound injury".split())
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
 
@@ -77,12 +84,32 @@ def protected_signs(
     plain = misleading(words, goods, asked)
     abroad = [] if any(one.serious for one in plain) else _misleading_abroad(name, words, goods, asked)
     misled = (*plain, *abroad, *offending(name, words, goods, asked))
-    numbers = tuple(classes) or likely_classes(goods)
+    numbers = (*(tuple(classes) or likely_classes(goods)), *_held_classes(goods))
     signs = _found(words, numbers, asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):
         return tuple(sorted((*signs, *misled), key=lambda one: not one.serious))
     called = (one for one in evoked(words, goods, numbers, asked) if one.sign not in {sign.sign for sign in signs})
     return tuple(sorted((*signs, *called, *misled), key=lambda one: not one.serious))
+
+
+@lru_cache(maxsize=256)
+def _held_classes(goods: str) -> tuple[int, ...]:
+    """Further classes that goods come near by what they hold or are for: cheese, of crackers with cheese; medicines, of
+    what is against pain."""
+    found: list[int] = []
+    for item in items(goods):
+        ills = (open_table("protected_signs.tsv").get(word) or "" for word in item.words)
+        if any(entry.split("|")[0] in ("illness", "cure") for entry in ills) or not TREATED.isdisjoint(item.words):
+            found.append(5)
+    if set(likely_classes(goods)) & FOOD_CLASSES:
+        named = {one.word for one in goods_words(goods) if not one.head}
+        foods = (word for word in sorted(named) if any(one.domain == "noun.food" for one in _leading(word)))
+        found += [number for word in foods for number in likely_classes(word)[:1] if number in FOOD_CLASSES]
+    return tuple(dict.fromkeys(found))
+
+
+def _leading(word: str) -> tuple[Sense, ...]:
+    return tuple(lexicon().senses(word, labelled=False)[:1])
 
 
 def _misleading_abroad(
@@ -113,7 +140,8 @@ def _found(
                 found[kind, sign] = (territory, known_for)
     kinds = {kind for kind, _ in found}
     claims = [sign for kind, sign in found if kind in CLAIMS]
-    if "illness" in kinds and kinds & {"cure", "relief"}:
+    against = not AGAINST.isdisjoint(words)  # cancer shield
+    if "illness" in kinds and (kinds & {"cure", "relief"} or against):
         found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
         found["cure and illness", " ".join(sorted(claims, key=" ".join(words).find))] = ("worldwide", True)
     elif not set(classes) & HEALTH:
@@ -177,8 +205,6 @@ def _of_its_place(sign: str) -> str:
 def _within(words: tuple[str, ...]) -> list[tuple[str, str]]:
     """The signs with laws of their own that a closed name holds; of Olympic words also all but a letter or two, as the
     law keeps words like them from others as well."""
-    from ..lexicon import lexicon
-
     found = []
     for word in words:
         if len(word) > SHORTEST_WITHIN and not lexicon().known(word):
@@ -207,8 +233,6 @@ def _kept_by_law() -> tuple[tuple[str, str], ...]:
 def _stems(words: tuple[str, ...]) -> list[tuple[str, str]]:
     """The stems with which words of a name begin or end; only of words that are longer than the stem and in no
     dictionary."""
-    from ..lexicon import lexicon
-
     table = open_table("protected_signs.tsv")
     found = []
     for word in words:

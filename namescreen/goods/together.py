@@ -11,6 +11,7 @@ from ..lexicon import lexicon
 from .classification import likely_classes
 from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
 from .judged import WORD, Judged, as_told_nothing
+from .kept_off import GUARDS, KEPT_OFF, LACKING, kept_off_by
 from .quantities import measure, quantity
 from .trade_words import is_code, term_for
 
@@ -38,15 +39,6 @@ HAVING = frozenset(
     """.split()
 )
 """What makes a quality of the word before it: solar powered, leather bound."""
-GUARDS = frozenset("guard shield protector protection stopper blocker buster barrier defence defense stop off".split())
-KEPT_OFF = frozenset(
-    """
-    frost rain wind sun dust dirt mud splash spill snow sand noise bug insect moth mosquito tick flea rust stain odour
-    odor moisture draught draft heat cold glare static slug snail mouse rat deer mould mold limescale germ scratch shock
-    storm weather water fire uv smell weed crumb hair ice fog damp leak drip
-    """.split()
-)
-"""What goods keep off, before a word for what guards: frost guard."""
 LANDSCAPE = frozenset(
     """
     dales dale valley valleys hills hill moor moors coast island islands isle bay lake lakes river mountain mountains
@@ -93,7 +85,7 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         amount = quantity(first.word, second.word, goods)
         if amount is not None:
             yield from ((at, amount), (at + 1, amount))
-        if _say_a_quality(first, second):
+        if _say_a_quality(first, second, goods):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.evidence.kind is EvidenceKind.PLACE and second.word in LANDSCAPE:
             yield at + 1, first.evidence
@@ -104,14 +96,15 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
             yield at + 1, replace(first.evidence, names_goods=False)
 
 
-def _say_a_quality(first: Judged, second: Judged) -> bool:
+def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:
     """Whether two words say together what goods lack or keep off, have, or of what size they are."""
+    kept_off = first.word in KEPT_OFF or first.word in kept_off_by(goods)
     said = f"{first.heard or first.word} {second.heard or second.word}"
     return (
         (not first.coined and says_what_is_kept_away(said))
         or (first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word))
         or (second.word in HAVING and not first.coined and not _is_image(first.word))
-        or (first.word in KEPT_OFF and second.word in GUARDS)
+        or (kept_off and second.word in GUARDS | LACKING)
         or (first.word in SIZES and (second.word.isdecimal() or is_code(second.word)))
     )
 

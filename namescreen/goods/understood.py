@@ -20,6 +20,9 @@ KNOWN = 2.8
 """The Zipf value, in English or in a language of the state, from which an English word is taken to be understood:
 labels in English are read in every state, and only seldom words are strange. Ours; common practice, no source; higher
 values, also by how much English a state learns, agreed no better with 480 cases graded from memory by two authors."""
+NAMED, TIED = 0.85, 0.5
+"""How plainly a word that is read must tell of the goods for a rarer one beside it, that tells of them too, to change
+nothing: a beeswax bread bag is a bread bag to those who do not know beeswax. Ours; common practice, no source."""
 LEAST_PART = 4
 """The fewest letters of a part by which a compound is understood."""
 LIKE, SAME_LETTERS, LEAST_LIKE = 0.84, 0.55, 5
@@ -46,7 +49,9 @@ def is_understood(plain: tuple[Judged, ...], law: str) -> bool:
         cuts = range(LEAST_PART, len(word) - LEAST_PART + 1)
         return known(word) or any(known(word[:at]) and known(word[at:]) for at in cuts)
 
-    return all(map(understood, (part for one in plain for part in (one.heard or one.word).split())))
+    read_so = [all(map(understood, (one.heard or one.word).split())) for one in plain]
+    named = any(read and one.evidence.weight >= NAMED for read, one in zip(read_so, plain, strict=True))
+    return all(read or (named and one.evidence.weight >= TIED) for read, one in zip(read_so, plain, strict=True))
 
 
 def is_like_own(judged: tuple[Judged, ...], law: str) -> bool:

@@ -1,0 +1,160 @@
+"""How a name stands under the law of each market: in which languages it is read there, who understands it, and what
+the law treats apart (surnames, places)."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from ..lexicon import lexicon
+from ..lexicon.translation import listed_translations
+from .composition import is_surname_alone
+from .continuum import CATEGORIES, score
+from .description import COMMON_SURNAME, EvidenceKind
+from .evidence import read
+from .findings import LanguageFinding, MarketFinding
+from .foreign import SURE
+from .grounds import (
+    ANY_LANGUAGE,
+    SURNAME_BARS,
+    TRANSLATING,
+    is_foreign,
+    languages_of,
+    languages_under,
+    law_on,
+    views_of,
+)
+from .judged import Judged, Meaning
+from .name_kinds import kinds_of_name
+from .phrases import base_form, plain_words
+from .placement import BARRED_SCORE, bounded, category_of, chances_of, is_geographic
+from .proper_names import is_surname, listed_surname
+from .protected import ProtectedSign
+from .shop_words import OF_SHOPS, read_under
+from .understood import is_like_own, is_understood
+from .whole_names import SLOGAN
+
+__all__ = ["UNSURE_SCORE", "by_each_law"]
+
+UNSURE_SCORE = 0.75
+"""The most that a name scores that looks like a word of a language of the buyers, which is not called fanciful. Ours;
+common practice, no source."""
+FOREIGN_SCORE = 0.65
+"""The most that a word scores that bars a name in a language which few buyers of the market read: some may, and it can
+be used by all others of the trade who do. Ours; common practice, no source."""
+RARE_SURNAME_SCORE = 0.4
+"""The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
+
+
+def by_each_law(
+    name: str,
+    goods: str,
+    readings: Mapping[str, tuple[Judged, ...]],
+    findings: Sequence[LanguageFinding],
+    signs: tuple[ProtectedSign, ...],
+    markets: tuple[str, ...] | None,
+    by_law_alone: tuple[str, ...],
+) -> list[MarketFinding]:
+    """How the name stands under each law, by the worst of the `findings` in a language that counts there."""
+    worst, found = findings[0], []
+    for law in views_of(markets):
+        whole = [one for one in readings if one not in OF_SHOPS]
+        others = [one for one in whole if one not in by_law_alone]
+        heard = languages_under(law, whole if law in TRANSLATING else others, markets) | read_under(law) & {*readings}
+        barring = [one for one in findings if one.language in readings and one.category in CATEGORIES[:2]]
+        heard |= {one.language for one in barring if is_like_own(readings[one.language], law)}
+        heard |= languages_under(law, [one.language for one in findings if one.reason == SLOGAN], markets)
+        if law in ANY_LANGUAGE:
+            heard |= {one.language for one in barring if one.category == "generic"}
+        first = next(one for one in findings if one.language in heard)
+        if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
+            strange = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
+            known = (one for one in findings if one.language in heard and one.language != "en")
+            first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
+        read_so = readings.get(first.language, readings["en"])
+        unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
+        if first.category == "fanciful" and any(one.meaning for one in findings):
+            first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
+        told = kinds_of_name(readings["en"], read_so, slogan=first.reason == SLOGAN)
+        geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
+        found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
+    return found
+
+
+def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:
+    """Whether a name is nothing but a surname: "frequent", "rare", or "" if it is none, or if the surname is a rare one
+    and a word of a language of the buyers too: then it is not primarily merely a surname (TMEP 1211)."""
+    plain = readings["en"]
+    if not is_surname_alone(plain, frequent=False):
+        return ""
+    means = [one for judged in readings.values() for one in judged if one.meaning and not one.meaning.guessed]
+    meant = {one.word for one in means if one.meaning and one.meaning.sure >= SURE and not _is_person(one.meaning)}
+    names = [(one.word, listed_surname(one.word)[1]) for one in plain if is_surname(one.word)]
+    if all(word in meant and (rank or 0) > COMMON_SURNAME for word, rank in names):
+        return ""
+    return "frequent" if is_surname_alone(plain) else "rare"
+
+
+def _is_person(meaning: Meaning) -> bool:
+    """Whether a word means who does something (carpenter): so named are those who bear it, and it stays their name."""
+    senses = lexicon().senses(meaning.english, labelled=False)[:1]
+    return any(one.domain == "noun.person" for one in senses)
+
+
+def _are_own(name: str, law: str) -> bool:
+    """Whether each word of an English name is one of a language of the state too, and means the same there: pure
+    perfection, in France."""
+    own = [one for one in languages_of((law,)) if one != "en"]
+
+    def is_own(word: str) -> bool:
+        meant = (one.english for language in own for one in listed_translations(word, language))
+        return any(base_form(word) == base_form(one) for one in meant)
+
+    return all(map(is_own, plain_words(name)))
+
+
+def _by_law(
+    law: str,
+    name: str,
+    goods: str,
+    worst: LanguageFinding,
+    found: tuple[str, ...],
+    geographic: bool,
+    surname: str,
+    *,
+    unheard: bool,
+) -> MarketFinding:
+    """The finding under one law: a `surname` alone is a bar in the United States and Canada, and not elsewhere; a word
+    of a language that few buyers there read (`unheard`) only where they understand it."""
+    category, points = worst.category, worst.score
+    ground = category if category in CATEGORIES[:2] else ""
+    if ground == "descriptive" and geographic:
+        ground = "place"
+    elif worst.meaning and ground and is_foreign(worst.language, law):
+        ground = "foreign word"
+    elif ground == "descriptive":
+        ground = next((kind for kind in ("misspelling", "acronym", "laudatory", "place") if kind in found), ground)
+    elif ground == "generic" and "misspelling" in found:
+        ground = "misspelling"
+    if ground in CATEGORIES[:2] and worst.language == "en" and is_foreign("en", law) and not _are_own(name, law):
+        ground = "foreign word"
+    bars = law in SURNAME_BARS and ground != "generic"
+    as_read = read(name, goods, {}) if bars else ()
+    written = any(one.evidence.kind is EvidenceKind.SURNAME and not is_surname(one.word) for one in as_read)
+    if bars and (surname or written):
+        as_surname = chances_of(name, as_read)
+        personal, told = bounded(as_read, category_of(as_surname), score(as_surname))
+        if surname == "frequent":
+            category, points, ground = "descriptive", BARRED_SCORE, "surname"
+        elif told < points and personal == "descriptive" and not ground:
+            told = max(told, RARE_SURNAME_SCORE) if surname else told
+            category, points, ground = "descriptive", round(told, 4), "surname"
+    elif surname and not ground:
+        ground = "surname"
+    if unheard and not ground:
+        ground = "foreign word"
+    if "coarse" in found and not ground:
+        ground = "vulgar"
+    if unheard and ground == "foreign word":
+        points = min(points, FOREIGN_SCORE)
+    return MarketFinding(law, category, min(points, worst.score), ground, law_on(ground, law) if ground else "")

@@ -1,0 +1,77 @@
+"""Names that say what goods keep off or are for, closed words that hold the word for the goods, and who reads what.
+
+The names are our own; that such words describe: TMEP 1209.01(b) (function, purpose), 1209.03(d) (combined terms);
+EUTMR Article 7(1)(c). Whether an office agrees on each is common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+
+BARRED = ("generic", "descriptive")
+EXCLUDERS, SEEDS = "draught excluders for doors", "seed blends for wild garden birds"
+
+
+def _judged(name: str, goods: str, *markets: str) -> Distinctiveness:
+    found = distinctiveness(name, goods, markets=markets or ("US", "GB"))
+    assert isinstance(found, Distinctiveness)
+    return found
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Draughty", EXCLUDERS), ("Draftless", EXCLUDERS), ("Windstopper", EXCLUDERS), ("Wind", EXCLUDERS),
+        ("Mothless", "moth traps for wardrobes"), ("Flyguard", "fly screens for windows"), ("Songbird Mix", SEEDS),
+        ("MTB Gear", "gloves and knee pads for mountain biking"), ("Loiterbag", "bags of canvas"),
+    ],
+)  # fmt: skip
+def test_what_goods_keep_off_are_for_or_hold_describes_them(name: str, goods: str) -> None:
+    assert _judged(name, goods).category in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Breezeblock", EXCLUDERS), ("Mossy", "kitchen scales"), ("Windstopper Owl", "wooden toys"),
+        ("Copper Kettle", "bread bags of waxed cotton"), ("Songbird", "leather belts"), ("Loiterbag", "candles"),
+    ],
+)  # fmt: skip
+def test_the_same_words_say_nothing_of_other_goods(name: str, goods: str) -> None:
+    assert _judged(name, goods).category not in BARRED
+
+
+def test_a_rare_word_that_describes_does_not_lift_what_all_understand() -> None:
+    """Those who know no beeswax read a bread bag (Matratzen Concord, C-421/04, asks what the buyers understand)."""
+    found = _judged("Beeswax Bread Bag", "bread bags of cotton coated with beeswax", "DE", "FR")
+    assert {one.called for one in found.markets} <= {"generic", "descriptive"}
+
+
+def test_words_that_a_state_has_itself_are_not_foreign_there() -> None:
+    found = _judged("Pure Perfection", "soap", "FR")
+    assert [one.ground for one in found.markets if one.market == "FR"] != ["foreign word"]
+
+
+def test_a_word_for_the_goods_in_a_language_that_few_read_is_no_strong_name() -> None:
+    """Ours; common practice, no source: others of the trade who read it use it too."""
+    found = _judged("Brotbeutel", "bread bags", "GB", "DE")
+    by_market = {one.market: one for one in found.markets}
+    assert by_market["DE"].category == "generic"
+    assert by_market["GB"].score <= 0.65
+
+
+def test_a_trade_as_a_surname_stays_one_though_it_can_be_taken_apart() -> None:
+    """TMEP 1211.01(a)(vi), on the structure of surnames; the endings are from memory."""
+    found = _judged("Brettschneider", "bread bags", "US", "DE")
+    assert {one.market: one.called for one in found.markets}["US"] == "surname"
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Cancer Shield", "green tea bags"), ("Flexicoxib", "gel for sore joints"),
+     ("Roquefort Crackle", "crackers flavoured with blue cheese")],
+)  # fmt: skip
+def test_claims_stems_and_names_of_origin_are_seen_by_what_goods_hold_or_treat(name: str, goods: str) -> None:
+    """Regulation (EC) 1924/2006; the WHO's stems; Champagner Sorbet, C-393/16, on names of what goods hold; memory."""
+    assert any(one.serious for one in _judged(name, goods, "FR", "GB").protected)
