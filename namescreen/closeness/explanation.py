@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from rapidfuzz.distance import Levenshtein
 
@@ -12,6 +13,7 @@ from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import listed_translations
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
+from ..text import Name
 from .features import Features, Word
 from .name_similarity import Scores, meant_as_heard, said_in_english, shared_meaning
 from .said_abroad import name_abroad
@@ -90,30 +92,35 @@ def closest_divisions(one: Features, other: Features) -> tuple[Side, Side]:
     if len(one.segmentations) == 1 == len(other.segmentations):
         return one.segmentations[0], other.segmentations[0]
 
-    def shared(pair: tuple[Side, Side]) -> float:
-        return min(_share(*pair), _share(*reversed(pair)))
-
-    return max(((ours, theirs) for ours in one.segmentations for theirs in other.segmentations), key=shared)
+    return max(((ours, theirs) for ours in one.segmentations for theirs in other.segmentations), key=_shared)
 
 
-def _share(ours: Side, theirs: Side) -> float:
-    hits = sum(word.weight.strength * max(word_similarity(word, match).overall for match in theirs) for word in ours)
-    return hits / sum(word.weight.strength for word in ours)
+def _shared(pair: tuple[Side, Side]) -> float:
+    """What two names divided so have in common, of the name with less in common."""
+    ours, theirs = pair
+    alike = [[word_similarity(word, match).overall for match in theirs] for word in ours]
+    return min(_share(ours, alike), _share(theirs, zip(*alike, strict=True)))
+
+
+def _share(words: Side, alike: Iterable[Sequence[float]]) -> float:
+    hits = sum(word.weight.strength * max(row) for word, row in zip(words, alike, strict=True))
+    return hits / sum(word.weight.strength for word in words)
+
+
+@lru_cache(maxsize=1 << 8)
+def _all_readings(name: Name) -> tuple[Pronunciation, ...]:
+    """The ways to read a name aloud that are told of."""
+    if len(name.words) == 1:
+        return readings_of(name.words[0])
+    said = (reading for way in name.spoken for reading in pronounce_words(way))
+    return (*said, *filter(None, [name_abroad(name.words)]))
 
 
 def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pronunciation]:
-    ours, theirs = (
-        readings_of(features.letters)
-        if len(features.name.words) == 1
-        else [
-            *(reading for way in features.name.spoken for reading in pronounce_words(way)),
-            *filter(None, [name_abroad(features.name.words)]),
-        ]
-        for features in (one, other)
-    )
-    pairs = [(mine, yours) for mine in ours for yours in theirs]
+    pairs = [(mine, yours) for mine in _all_readings(one.name) for yours in _all_readings(other.name)]
     alike = [closest_similarity((mine.code,), (yours.code,)) for mine, yours in pairs]
-    closest = [pair for pair, value in zip(pairs, alike, strict=True) if value == max(alike)]
+    most = max(alike)
+    closest = [pair for pair, value in zip(pairs, alike, strict=True) if value == most]
     return closest[0] if len(closest) == 1 else max(closest, key=lambda pair: _said_alike(*pair))
 
 

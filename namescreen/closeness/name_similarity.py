@@ -296,8 +296,11 @@ def _translated(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float,
     word for word, each less covered and better covered; zeros where there is none."""
     meanings: tuple[float, ...] = (0.0, 0.0)
     elements: tuple[float, ...] = (0.0, 0.0)
-    for said, yours in (*said_in_english(words, others), *said_in_english(others, words)):
-        table = _meanings(said, yours)
+    ways = [*said_in_english(words, others), *said_in_english(others, words)]
+    pairs = dict.fromkeys(pair for said, yours in ways for pair in product(said, yours))
+    alike = {pair: TRANSLATED * value for pair in pairs if (value := meaning(*pair))}
+    for said, yours in ways:
+        table = [[alike.get((word, match), 0.0) for match in yours] for word in said] if alike else []
         if not any(map(any, table)):  # most: to weigh their words would cost more than all the rest
             continue
         one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))

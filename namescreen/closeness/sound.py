@@ -79,14 +79,18 @@ def _readings(word: str) -> dict[str, Pronunciation]:
     ways = ways_to_say(word, is_known)
     if full := with_vowels(word):
         ways = ((full,), *ways)
-    further = [reading_abroad(word)]
+    further = [reading_abroad]
     if not is_known(word) and any(reading.source == "spelling" for reading in pronounce(word, 1)):
         parts = (chain.from_iterable(ways_to_say(part)[0] for part in parts) for parts in segmentations(word)[1:])
         ways = (*ways, *map(tuple, parts))
-        further += [reading_by_rime(word), language_neutral_reading(word)]
+        further += [reading_by_rime, language_neutral_reading]
     found = _in_turn(ways, OF_A_WORD)
-    for reading in filter(None, further):
-        found.setdefault(merge_double_phonemes(reading.code), reading)
+    kept = kept_word(word)
+    for read in further:
+        if kept is not None and len(found) == len(kept.codes):
+            break  # all its codes have a reading
+        if reading := read(word):
+            found.setdefault(merge_double_phonemes(reading.code), reading)
     return found
 
 

@@ -11,7 +11,7 @@ from ..lexicon.combining_forms import combining_form, combining_parts
 from ..lexicon.derivation import derived_words
 from ..lexicon.foreign import COMMON_KNOWLEDGE
 from ..lexicon.foreign_phrases import phrase_equivalents
-from ..lexicon.translation import INFLECTED, is_in_use, listed_translations
+from ..lexicon.translation import INFLECTED, Translation, is_in_use, listed_translations
 from ..tables import open_table
 from ..text import best_split, tokenize
 from ..text.segmentation import LONGEST
@@ -219,6 +219,7 @@ def _in_english(one: str, other: str, least: float) -> float | None:
     return max([value, *(DERIVED * one for one in near)])
 
 
+@lru_cache(maxsize=1 << 14)
 def _derived(word: str) -> tuple[str, ...]:
     """The words that a word, or a base form of it, is derived from, or that are from it."""
     return tuple(sorted({other for lemma in _lemmas(word) for other in derived_words(lemma)}))
@@ -270,7 +271,8 @@ def beside_foreign_words(words: tuple[str, ...], said: Sequence[Ways]) -> list[W
     """What each word of a name is in English, from what each is alone: a word that English has too is read as foreign
     beside an article or a foreign word of its language."""
     spoken = set(ARTICLES.get(words[0], "").split()) if len(words) > 1 else set()
-    if any(said) and not all(said):
+    english = [word for word, ways in zip(words, said, strict=True) if not ways]
+    if len(english) < len(words) and any(map(_everyday_in_others, english)):  # asked first: most say nothing elsewhere
         spoken.update(one.language for word, ways in zip(words, said, strict=True) if ways for one in equivalents(word))
     if not spoken:
         return list(said)
@@ -279,9 +281,15 @@ def beside_foreign_words(words: tuple[str, ...], said: Sequence[Ways]) -> list[W
 
 def _said_abroad(word: str, languages: Set[str]) -> tuple[tuple[str, ...], ...]:
     """What an English word says where it is read as an everyday word of one of these languages, each as its words."""
-    listed = (one for one in listed_translations(word, compounds=False) if one.language in languages)
-    everyday = (one.english for one in listed if one.source in COMMON_KNOWLEDGE and one.score >= INFLECTED)
-    return _in_words(english for english in everyday if english != word)
+    return _in_words(one.english for one in _everyday_in_others(word) if one.language in languages)
+
+
+@lru_cache(maxsize=1 << 14)
+def _everyday_in_others(word: str) -> tuple[Translation, ...]:
+    """What an English word says as an everyday word of other languages."""
+    listed = listed_translations(word, compounds=False)
+    everyday = (one for one in listed if one.source in COMMON_KNOWLEDGE and one.score >= INFLECTED)
+    return tuple([one for one in everyday if one.english != word])
 
 
 @lru_cache(maxsize=1 << 14)

@@ -111,11 +111,12 @@ class Vectors:
         self._lengths = np.sqrt(np.einsum("ij,ij->i", self._listed, self._listed))
 
     def associations(
-        self, word: str, forms: NDArray[np.uint32], number: Callable[[str], int | None]
+        self, word: str, forms: NDArray[np.uint32], numbers: Callable[[Sequence[str]], list[int | None]]
     ) -> NDArray[np.float64]:
         """`association` of `word` with each; NaN for None.
 
-        `forms` are their forms (`form_defined`) by number, and `number` gives the number of a form, if it has any.
+        `forms` are their forms (`form_defined`) by number, and `numbers` gives the numbers of some forms, None for one
+        that has none.
         """
         import numpy as np
 
@@ -124,8 +125,9 @@ class Vectors:
         if one.vector is None:
             return values
         values[self._has] = np.clip((self._exact @ np.array(one.vector) - UNRELATED) / _SPREAD, 0.0, 1.0)
-        numbers = ((number(form), strength) for form, strength in mentioned(one.form).items())
-        met = dict(sorted((at, strength) for at, strength in numbers if at is not None))
+        strengths = mentioned(one.form)
+        places = zip(numbers(list(strengths)), strengths.values(), strict=True)
+        met = dict(sorted((at, strength) for at, strength in places if at is not None))
         if met:
             known = np.array(list(met), np.uint32)
             at = np.minimum(np.searchsorted(known, forms), len(known) - 1)

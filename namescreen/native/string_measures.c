@@ -275,8 +275,8 @@ double strings_spelled_alike(const uint32_t *text, int64_t size, const uint32_t 
 }
 
 /* The place of a text among `count` others in order of their bytes; `count` where it is not among them; or an error. */
-int64_t strings_find(const uint8_t *blob, int64_t blob_size, const uint32_t *start, int64_t count, const uint8_t *text,
-                     int64_t size)
+static int64_t place_of(const uint8_t *blob, int64_t blob_size, const uint32_t *start, int64_t count,
+                        const uint8_t *text, int64_t size)
 {
     int64_t low = 0, high = count;
     while (low < high) {
@@ -293,4 +293,21 @@ int64_t strings_find(const uint8_t *blob, int64_t blob_size, const uint32_t *sta
             high = middle;
     }
     return count;
+}
+
+/* The places of some texts, each ended by a zero byte, `size` bytes in all, as `place_of` has them; 0, or an error. */
+int64_t strings_find(const uint8_t *blob, int64_t blob_size, const uint32_t *start, int64_t count, const uint8_t *texts,
+                     int64_t size, int64_t text_count, int64_t *places)
+{
+    const uint8_t *text = texts, *end = texts + size;
+    for (int64_t at = 0; at < text_count; at++) {
+        const uint8_t *stop = memchr(text, 0, (size_t)(end - text));
+        if (!stop)
+            return OUT_OF_BOUNDS;
+        places[at] = place_of(blob, blob_size, start, count, text, stop - text);
+        if (places[at] < 0)
+            return places[at];
+        text = stop + 1;
+    }
+    return 0;
 }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import ctypes
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from ctypes import c_double, c_int64
 from typing import TYPE_CHECKING
 
@@ -52,17 +52,19 @@ def compiled_measures(
 
 def compiled_find(
     library: ctypes.CDLL, blob: NDArray[np.uint8], start: NDArray[np.uint32]
-) -> Callable[[str], int | None]:
-    """A function that finds the place of a text among others, which are sorted by their bytes."""
+) -> Callable[[Sequence[str]], list[int | None]]:
+    """A function that finds the places of texts among others, which are sorted by their bytes; None for one that is not
+    among them."""
     blob, start = np.ascontiguousarray(blob), np.ascontiguousarray(start)
     find = library.strings_find
     find.restype = c_int64
     count = max(len(start) - 1, 0)  # damaged boundaries may be empty: no texts
     arguments = address(blob), c_int64(len(blob)), address(start), c_int64(count)
 
-    def found(text: str, held: object = (blob, start)) -> int | None:
-        sought = text.encode("utf-8", "replace")
-        place = check(find(*arguments, sought, c_int64(len(sought))))
-        return place if place < count else None
+    def found(texts: Sequence[str], held: object = (blob, start)) -> list[int | None]:
+        sought = "".join([f"{text}\0" for text in texts]).encode("utf-8", "replace")
+        places = np.empty(len(texts), np.int64)
+        check(find(*arguments, sought, c_int64(len(sought)), c_int64(len(texts)), address(places)))
+        return [place if place < count else None for place in places.tolist()]
 
     return found

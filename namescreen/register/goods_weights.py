@@ -59,5 +59,5 @@ class GoodsWeights:
 
         index = self._index
         vectors, forms = Vectors(index.vector_row[words]), index.form_defined[words]
-        found = [vectors.associations(one, forms, index.key) for one in named_goods(self._goods)]
+        found = [vectors.associations(one, forms, index.keys) for one in named_goods(self._goods)]
         return np.asarray(np.nan_to_num(np.max([np.zeros(len(words)), *found], axis=0)), np.float64)

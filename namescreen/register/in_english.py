@@ -88,6 +88,9 @@ def has_further_readings(index: Index, place: int, is_translated: bool) -> bool:
         if is_translated and any(is_known(one + other) for one, other in pairwise(written)):
             return True
     pairs = {one + other for reading in readings for one, other in pairwise(reading)}
-    return any(map(is_known, pairs)) or any(
-        len(spellings(reading)) > 1 for reading in readings if not all(map(is_known, reading))
-    )
+    if any(map(is_known, pairs)):
+        return True
+    # A reading with an unknown word that cannot be divided is spelled in one way.
+    whole = set() if is_divided else {word for word in written if not is_known(word)}
+    unknown = (reading for reading in readings if whole.isdisjoint(reading) and not all(map(is_known, reading)))
+    return any(len(spellings(reading)) > 1 for reading in unknown)

@@ -6,7 +6,7 @@ where a closed compound may be divided, that too); `build.build` makes the array
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import cached_property, lru_cache, partial
 from itertools import pairwise
 from typing import TYPE_CHECKING
@@ -103,25 +103,26 @@ class Index:
         return self._lemmas.text(place)
 
     @cached_property
-    def key(self) -> Callable[[str], int | None]:
-        """The number of a key of words, if it is one. It is asked for hundreds of words that are related to one, so the
-        keys of a small register are held."""
+    def keys(self) -> Callable[[Sequence[str]], list[int | None]]:
+        """The numbers of some keys of words, None for what is none. It is asked for the hundreds of words that are
+        related to one, and the keys of a small register are held."""
         count = len(self._lemmas)
         if count > MOST_HELD:
             return self._lemmas.find
-        return dict(zip(self._lemmas.texts(np.arange(count)), range(count), strict=True)).get
+        held = dict(zip(self._lemmas.texts(np.arange(count)), range(count), strict=True))
+        return lambda keys: list(map(held.get, keys))
 
     def words_of_lemma(self, lemma: str) -> NDArray[np.uint32]:
         """The words with this key (`closeness.vocabulary.meaning_keys`), or that are it."""
-        at = self.key(lemma)
+        (at,) = self.keys((lemma,))
         return self._lemma_words.one(at) if at is not None else np.zeros(0, np.uint32)
 
     def _related(self, word: str) -> tuple[Places, NDArray[np.float64]]:
-        places = ((self.key(key), value) for key, value in related_words(word).items())
-        found = [(self._lemma_words.one(at), value) for at, value in places if at is not None]
-        words = [words for words, _ in found]
-        counted = np.repeat([value for _, value in found], np.array(list(map(len, words)), np.int64))
-        return np.concatenate([np.zeros(0, np.uint32), *words]).astype(np.int64), counted.astype(np.float64)
+        related = related_words(word)
+        each = zip(self.keys(list(related)), related.values(), strict=True)
+        found = [(at, value) for at, value in each if at is not None]
+        words, ends = self._lemma_words.gather(np.array([at for at, _ in found], np.int64))
+        return words.astype(np.int64), np.repeat(np.array([value for _, value in found], np.float64), np.diff(ends))
 
     def _english(self, word: int) -> tuple[tuple[str, ...], ...]:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from ..lexicon import foreign_filter
 from ..marks.columns import Selection
 from ..processes import on_all_processors
 from ..tables import open_table
@@ -27,7 +28,7 @@ WORTH_A_POOL = 2_000_000
 WORTH_PRELOADING = 100
 """The number of names from which it pays to preload the tables of the lexicon (0.3 s)."""
 TABLES = (
-    "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv",
+    "wordnet-words.tsv", "wordnet-senses.tsv", "wordnet-exceptions.tsv", "frequency/en.tsv", "word_kinds.tsv",
 )  # fmt: skip
 NAMES_A_TASK = 4
 
@@ -67,6 +68,7 @@ def preload(names: int) -> None:
     if names >= WORTH_PRELOADING:
         for table in TABLES:
             open_table(table).preload()
+        foreign_filter.expect_many()
 
 
 class _Finder:

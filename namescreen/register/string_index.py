@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -58,14 +58,17 @@ class OrderedTexts(Texts):
 
     def __init__(self, arrays: Arrays, name: str) -> None:
         super().__init__(arrays, name)
-        self.find: Callable[[str], int | None] = choose(
+        self.find: Callable[[Sequence[str]], list[int | None]] = choose(
             lambda library: compiled_find(library, arrays[name].view(np.uint8), self._start), lambda: self._find
         )
-        """The place of a text, or None."""
+        """The place of each of some texts without zero bytes, or None."""
 
-    def _find(self, text: str) -> int | None:
-        place = bisect_left(range(len(self)), text, key=self.text)
-        return place if place < len(self) and self.text(place) == text else None
+    def _find(self, texts: Sequence[str]) -> list[int | None]:
+        places = [bisect_left(range(len(self)), text, key=self.text) for text in texts]
+        return [
+            place if place < len(self) and self.text(place) == text else None
+            for text, place in zip(texts, places, strict=True)
+        ]
 
 
 class Strings(Texts):

@@ -130,7 +130,7 @@ def grounds_of_meaning(
 ) -> tuple[Values, Values, Values]:
     """How close words of the index, with these vectors, are to one by relations of senses, in texts and in the
     thesaurus: what `closeness.word_meaning.combine_meaning` combines."""
-    associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.key))
+    associated = np.nan_to_num(vectors.associations(letters, index.form_defined[words], index.keys))
     listed = positive_part(np.nan_to_num(vectors.thesaurus_similarities(letters)))
     return related, associated, listed
 

@@ -350,9 +350,11 @@ def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float
 
 def _told_first(sentence: str, closeness: Closeness) -> Closeness:
     """`closeness` with a sentence, if there is one, as its first reason."""
+    if not sentence:
+        return closeness
     from ..closeness import told_first
 
-    return told_first(sentence, closeness) if sentence else closeness
+    return told_first(sentence, closeness)
 
 
 def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:

@@ -141,7 +141,7 @@ def test_arrays_of_a_forged_register_end_in_an_error_or_an_answer(name: str, dat
             alike.sharing_most(bigrams_of(text), 3)
             strings.measures(text, everything)
             strings.find(text)
-            lemmas.find(text)
+            lemmas.find([text])
         for reading in ("mos", "kOrn"):
             codes.sound_measures((reading,), everything)
             search.estimates(Word("herbwik", (reading,), Weight(0.5, 0.5)), everything)
