@@ -254,11 +254,13 @@ IDEAS = (
 
 def show_ideas(brief: Brief, limit: int, form: Format) -> None:
     """Write the words names are made from, the weightiest first, then the meanings of the concepts."""
+    from namescreen.generation.brainstorming import require_concepts
     from namescreen.generation.brief_terms import BriefTerms
     from namescreen.generation.ideas import ideas_of
     from namescreen.generation.senses import chosen_senses, is_coarse
     from namescreen.lexicon import lexicon
 
+    require_concepts(brief)
     rows = [
         {"word": idea.word, "kind": idea.kind, "why": idea.why, "term": idea.term, "weight": idea.weight}
         for idea in ideas_of(brief, BriefTerms.of(brief))[:limit]

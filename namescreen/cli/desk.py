@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from namescreen.brief import Brief, Concept
-from namescreen.errors import Problem
+from namescreen.errors import InputError, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
 from namescreen.generation.paging import good_names, least_score
@@ -328,7 +328,11 @@ class Desk:
             self.say("No concept is left. Add one: add WORD")
             return
         if self.stream is None:
-            found = candidates(settled, taste=self.session.taste, register=self.register)
+            try:
+                found = candidates(settled, taste=self.session.taste, register=self.register)
+            except InputError as error:  # of all concepts only one that says what is not wanted is left
+                self._refuse(f"No names can be made: {error.problems[0]}. Or add WORD; `undo` goes back.")
+                return
             self.stream = (one for one in found if one.text not in self.session.shown)
         floor = least_score([one.score for one in self.pages[0]] if self.pages else [], self.lowered)
         with progress("Brainstorming"):

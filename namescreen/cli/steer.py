@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from namescreen.brief import Brief
 from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.generation import Session
+from namescreen.generation.brainstorming import require_concepts
 from namescreen.generation.steering import read_journal
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import plural
@@ -27,6 +28,7 @@ __all__ = ["steer_session"]
 def steer_session(brief: Brief, session: Path | None, shortlist: Path | None, register: Register | None) -> None:
     """Run a steered session, taking up the one in its file if there is one: on the terminal, or by the lines of a pipe,
     each shown before what is said of it."""
+    require_concepts(brief)
     beside = brief.source or Path("brainstorm")
     session_file = session or beside.with_suffix(".session")
     shortlist_file = shortlist or brief.shortlist_file or beside.with_name("shortlist.txt")

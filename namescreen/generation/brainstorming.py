@@ -38,7 +38,7 @@ from .wares import PLEASED_MUCH
 if TYPE_CHECKING:
     from ..register import Register
 
-__all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates"]
+__all__ = ["Candidates", "Choices", "LeftOut", "Taste", "brainstorm", "candidates", "require_concepts"]
 
 _QUOTA = {
     "found": 240, "saying": 100, "pair": 200, "changed": 80, "figure": 60, "affix": 60, "foreign": 60, "local": 200,
@@ -112,8 +112,8 @@ def brainstorm(brief: Brief, *, limit: int = 60, **choices: Unpack[Choices]) -> 
     return list(islice(candidates(brief, **choices), max(0, limit)))
 
 
-def candidates(brief: Brief, **choices: Unpack[Choices]) -> Candidates:
-    """As `brainstorm`, without a limit: it ends when the constructions have nothing more that fits."""
+def require_concepts(brief: Brief) -> None:
+    """Raises `InputError` for a brief that brings no word to mind, or a concept that no name can be made from."""
     if not brief.concepts:
         raise InputError(Problem("there is no concept to start from", "Give the brief `concepts`, or --concept"))
     foreign = [concept.word for concept in brief.concepts if not usable_words(concept.word)]
@@ -127,6 +127,11 @@ def candidates(brief: Brief, **choices: Unpack[Choices]) -> Candidates:
     if not goods_words(brief) and not any(words_of_concept(concept.word) for concept in brief.concepts):
         said = f"concept {brief.concepts[0].word!r} says what is not wanted"
         raise InputError(Problem(said, "Say what there is instead, or give the goods"))
+
+
+def candidates(brief: Brief, **choices: Unpack[Choices]) -> Candidates:
+    """As `brainstorm`, without a limit: it ends when the constructions have nothing more that fits."""
+    require_concepts(brief)
     constructions, like, seed = choices.get("constructions"), choices.get("like"), choices.get("seed")
     asked = {name: _construction(name) for name in constructions or ()}
     unknown = [name for name, known in asked.items() if known is None]

@@ -78,6 +78,15 @@ def test_the_words_that_names_are_made_from_come_before_the_meanings(run: Run) -
     assert not any("organization" in one for one in meanings)  # which is called so, and is no hum
 
 
+@pytest.mark.parametrize("concept", ["植木", "no fuss", "²", "🌱"])
+@pytest.mark.parametrize("more", [(), ("--ideas",), ("--steer",)])
+def test_a_concept_that_brings_no_word_is_refused_alike(run: Run, concept: str, more: tuple[str, ...]) -> None:
+    done = run("brainstorm", "--concept", concept, *more)
+    assert (done.returncode, done.stdout) == (2, "")
+    told = done.stderr.splitlines()[-1]
+    assert told.startswith(f"namescreen: concept {concept!r} ")
+
+
 def test_a_tone_in_other_words_is_told(run: Run) -> None:
     told = run(*ASKED, "--limit", "1", "--tone", "friendly", "--tone", "bold", "--tone", "zyx").stderr
     assert "friendly is taken as warm" in told

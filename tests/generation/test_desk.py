@@ -103,6 +103,17 @@ def test_a_concept_that_no_name_can_be_made_from_is_refused_and_not_kept(line: s
     assert read_journal(one.session) == before
 
 
+def test_a_line_that_leaves_only_what_is_not_wanted_ends_no_session(sit: Sit, studio: Brief) -> None:
+    from dataclasses import replace
+
+    one = sit(brief=replace(studio, product="", goods="", concepts=(Concept("herb"), Concept("no fuss"))))
+    for line in ("without herb", "next"):
+        assert "'no fuss' says what is not wanted" in one.say(line)
+    one.say("undo")
+    one.say("next")
+    assert one.desk.at == 1
+
+
 def test_an_unknown_word_is_questioned(sit: Sit) -> None:
     one = sit()
     assert "undo" in one.say("add zorblax")
