@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ctypes
 import mmap
+from array import array
 from collections.abc import Callable, Sequence
 from ctypes import c_char_p, c_int64, c_void_p
 from typing import Any
@@ -37,15 +38,15 @@ def _search(search: Any, table: mmap.mmap, start: int) -> Callable[[bytes], int]
 def compiled_among(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[Sequence[bytes]], bytes]:
     """Gives for each of some keys 1 if the table holds it, else 0."""
     among = library.table_among
-    among.argtypes, among.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64, c_char_p), None
+    among.argtypes, among.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64, c_void_p), None
     size = len(table)
     held = ctypes.c_char.from_buffer(table)
     address = ctypes.addressof(held)
 
     def which(keys: Sequence[bytes], held: object = held) -> bytes:
-        found = ctypes.create_string_buffer(len(keys))
+        found = array("b", bytes(len(keys)))  # a buffer of ctypes would have a type of its own for each length
         wanted = b"".join([key + b"\n" for key in keys])
-        among(address, start, size, wanted, len(wanted), found)
-        return found.raw
+        among(address, start, size, wanted, len(wanted), found.buffer_info()[0])
+        return found.tobytes()
 
     return which

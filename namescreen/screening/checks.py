@@ -122,13 +122,15 @@ class Checks:
         def crowded(close: CloseMark) -> CloseMark:
             words = crowded_in(shared, held_in(close.mark, self.markets))
             alone = bool(words) and only(close.mark.text, words)
-            if not alone and not close.others:  # most marks
-                return close
-            return dataclasses.replace(close, crowded=alone, others=tuple(map(crowded, close.others)))
+            return dataclasses.replace(close, crowded=True) if alone else close  # most marks are not
+
+        def all_crowded(close: CloseMark) -> CloseMark:
+            found = crowded(close)
+            return dataclasses.replace(found, others=tuple(map(crowded, close.others))) if close.others else found
 
         def judged(hit: Hit) -> tuple[CloseMark, ...]:
             found = self._close_marks(name, hit)
-            return tuple(map(crowded, found)) if shared and several else found
+            return tuple(map(all_crowded, found)) if shared and several else found
 
         minor = _surely_minor(name, hits, top, self.goods)
         each = [() if at in minor else judged(hit) for at, hit in enumerate(hits)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import json
 import pickle
 import re
@@ -195,3 +196,18 @@ def test_many_processes_find_what_one_finds(register: Register, monkeypatch: pyt
         alone = [one.to_json() for name in names for one in screen([name], marks, goods=GOODS, classes=[21],
                                                                    languages=["nl"])]  # fmt: skip
         assert several == alone
+
+
+def test_a_screening_leaves_nothing_to_the_garbage_collection_which_workers_do_without(register: Register) -> None:
+    def screened(names: list[str]) -> None:
+        for one in screen(names, register, goods=GOODS, languages=["de", "nl"], markets=["US", "EU"]):
+            one.to_json()
+
+    screened(["Sprigwick", "Timelo Sprig"])
+    gc.collect()
+    gc.disable()
+    try:
+        screened(["Sprigwyck", "Herbtimelo", "Time Low"])
+        assert gc.collect() < 10
+    finally:
+        gc.enable()
