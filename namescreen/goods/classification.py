@@ -100,7 +100,7 @@ _SENSES = 4
 """The noun senses among which the one is looked for in which a plant is food."""
 _SMALL = frozenset(
     "a all an and are as at be being by etc for from in including is its kinds namely not of on or other such than "
-    "that the their to use used via which with".split()
+    "that the their to use used via which with fitted coated".split()
 )
 _QUALIFIES = re.compile(
     r"(?:not|for|of|made|with|without|in|on|by|being|adapted|other)\b|non\b|[\w-]*electric(?:al)?$", re.IGNORECASE

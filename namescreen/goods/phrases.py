@@ -26,7 +26,8 @@ def _words(text: str) -> frozenset[str]:
 
 # Words of the frame of a goods list, without content (wording of goods lists at trade mark offices).
 _FRAME = _words("""
-    self fitted coated featuring namely including include includes providing provide provides related relating relation
+    self fitted coated connected concerning featuring namely including include includes providing provide provides
+    related relating relation
     particularly especially such etc other others kind nature use used using via field fields made containing
     consisting comprising
     various same seller selling sold based purpose purposes general adapted designed intended suitable specially

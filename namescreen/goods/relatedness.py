@@ -17,6 +17,7 @@ from .covering import INSTEAD, comes_in_portions, covers, made_otherwise, one_wa
 from .fields import fields_of
 from .groups import ONE_NAME, groups_of, ties
 from .labels import said_alike
+from .one_use import MUCH_ALIKE, same_use
 from .phrases import Item, items
 from .wording import in_english, not_read, remark
 
@@ -53,7 +54,7 @@ TOGETHER = frozenset(("one range", "one market", "used together"))
 FOR_IT = 0.2
 """The least score of goods of which one is called after the other that it is for: complementary (Canon, C-39/97), a low
 grade. Ours, not fitted."""
-SERVING = frozenset(("container", "implement", "utensil", "device", "dish"))
+SERVING = frozenset(("container", "implement", "utensil", "device", "dish", "fixture", "support"))
 """What WordNet calls things that hold other goods or work on them."""
 LEAST_TOGETHER = 0.3
 """The score from which such a tie is told: what is known to come from one hand only now and then is not."""
@@ -171,6 +172,8 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     if (one_thing or told["covers"] >= COVERS) and stated_one and stated_other:  # 15 USC 1112
         score = max(score, score_of(all_evidence(one, other), _weights()))
     is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
+    used = same_use(one, other) if told["covers"] < COVERS else 0.0
+    score = max(score, used)
     if is_for and (_is_plainly_for(one, other) or _is_plainly_for(other, one)):
         score = max(score, FOR_IT)
     if not score:
@@ -193,6 +196,8 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     tie = next((name for name, value in (ties(one, other) or {}).items() if value and name in TIES), "")
     if is_for:
         reasons.append("by its name one is for the other")
+    elif used >= MUCH_ALIKE:
+        reasons.append("they do much the same for the same thing")
     if tie:
         reasons.append(TIES[tie])
     together = is_for or (tie in TOGETHER and score >= LEAST_TOGETHER)

@@ -14,7 +14,7 @@ from itertools import pairwise, product
 from typing import NamedTuple
 
 from ..lexicon import association, lexicon, translations, zipf
-from ..lexicon.foreign_derivation import compound_of, what_does
+from ..lexicon.foreign_derivation import compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING, LINKING
 from ..tables import open_table
 from ..text import fold
@@ -29,13 +29,17 @@ __all__ = ["Rendered", "joined", "likely_by_parts", "rendered", "units_of", "wor
 
 LEAST_SURE = 0.3
 """How reliable a translation must be to be considered."""
-WARE, LABEL, LABEL_ELSEWHERE = 1.3, 1.1, 0.85
-"""What the name of a ware, a word of labels of the goods and one of labels of other goods are worth beside a fully
-reliable translation. These and the following are set by hand, on lists in sight."""
+WARE, NAMED, LABEL, LABEL_ELSEWHERE = 1.3, 1.25, 1.1, 0.85
+"""What the name of a ware is worth beside a fully reliable translation, by shops or as labels have it, and a word of
+labels of the goods and of others. These and the following are set by hand, on lists in sight."""
+FURTHER = 0.1
+"""What each further ware of the same name loses."""
 GUESS = 0.75
 """What a reading by its parts keeps of its value."""
 COMMON, OF_GOODS, WORDY = 0.06, 0.25, 0.15
 """What a step of the Zipf scale, being a word for goods, and each further word add to a sense, or cost it."""
+BESIDE = 0.5
+"""The share of that of a word that only says for what, or of what, goods are."""
 TERM, TOGETHER = 0.7, 0.5
 """What words add that are a term of the trade together, and such as belong together."""
 LEAST_TOGETHER = 0.05
@@ -169,11 +173,12 @@ def _senses(said: str, folded: str, language: str, wares: frozenset[tuple[str, .
         found[english] = max(value, found.get(english, 0.0))
 
     for at, english in enumerate(ware_names(said, language)):
-        add(english, WARE - at / 20)
+        add(english, (LABEL if english == folded else WARE) - at * FURTHER)  # a Tee is of golf too, as in English
     for one in label_senses(said, language):
         of_these = one.names_ware or any(area.names in wares for area in one.areas)
         accented = of_these and one.sure == 1 and not said.isascii()  # bouché, corked, is no bouche
-        add(one.english, one.sure * (WARE if accented else LABEL if of_these else LABEL_ELSEWHERE))
+        value = WARE if accented else NAMED if one.names_ware else LABEL if of_these else LABEL_ELSEWHERE
+        add(one.english, one.sure * value)
     if " " not in folded:
         forms = (folded, *(form for form in _further_forms(folded, language) if not found))
         known = next(filter(None, (_listed(form, language) for form in forms)), [])
@@ -182,9 +187,8 @@ def _senses(said: str, folded: str, language: str, wares: frozenset[tuple[str, .
         for english, value, sure in known:
             add(english, value)
             guessed |= set() if sure else {english}
-    valued = [_Sense(english, value + _worth(english), english in guessed and _is_odd(english))
-              for english, value in found.items()]  # fmt: skip
-    return tuple(sorted(valued, key=lambda one: (-one.value, one.english))[:MOST_SENSES])
+    valued = [_Sense(english, value, english in guessed and _is_odd(english)) for english, value in found.items()]
+    return tuple(sorted(valued, key=lambda one: (-one.value - _worth(one.english), one.english))[:MOST_SENSES])
 
 
 _Known = list[tuple[str, float, bool]]
@@ -217,6 +221,8 @@ def _by_parts(folded: str, language: str) -> _Known:
         for cut in range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1):
             ends = _of_part(folded[cut:], language)
             ways.append(_ways_to_say((_of_part(folded[:cut], language, LINKING[language]) if ends else [], ends)))
+    if not any(ways) and (bases := derived(folded, language)):
+        return [(one.english, GUESS * one.score, False) for one in bases[:MOST_SENSES]]
     if not any(ways) and (parts := compound_of(folded, language)):
         ways.append(_ways_to_say([(one.english, one.score) for one in part.senses] for part in parts))
     return [(english, GUESS * value, False) for way in ways for english, value in way]
@@ -296,7 +302,8 @@ def _ways(senses: list[tuple[_Sense, ...]], most: int) -> int:
 
 def _value(way: tuple[_Sense, ...], lengths: list[int]) -> float:
     """How well the senses of an item fit each other."""
-    value = sum(one.value for one in way)
+    named = lengths[0] or len(way)  # what stands after a small word says less of what goods are
+    value = sum(one.value + _worth(one.english) * (1.0 if at < named else BESIDE) for at, one in enumerate(way))
     at = 0
     heads: list[str] = []
     for length in lengths:

@@ -48,6 +48,8 @@ def base_form(word: str) -> str:
 
 def _regular_singular(word: str) -> str:
     """The singular of a word that is not in the lexicon, if that is in use (apps: app); else the word."""
+    if word.endswith(("ers", "ors")) and not zipf(word):  # excluders: of one who or what does so
+        return word[:-1]
     forms = (word[: -len(old)] + new for old, new in DETACHMENTS["n"] if word.endswith(old))
     return max((word, *forms), key=lambda form: zipf(form) if len(form) > 2 else 0.0) if len(word) > 3 else word
 

@@ -14,14 +14,25 @@ from pathlib import Path
 
 from sources import folder_to_write, write_table
 
-from namescreen.tables import table_bytes
+from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, tokenize
 
+LISTED = ("goods_groups.tsv", "broader_goods.tsv")
 CURATED = Path(__file__).resolve().parent.parent / "curated"
 
 
 def ware_names() -> Iterator[tuple[str, str, str]]:
-    """Language, folded name and English of every entry; a line "# english | ..." names the languages from there on."""
+    """Language, folded name and English of every entry: of several English names of one ware the first that lists of
+    goods have."""
+    for english, names in entries():
+        known = (one for one in english if any(one in open_table(name) for name in LISTED))
+        best = next(known, english[0])
+        yield from ((language, name, best) for language, name in names)
+
+
+def entries() -> Iterator[tuple[list[str], list[tuple[str, str]]]]:
+    """The English names of each ware, and its folded names with their languages; a line "# english | ..." names the
+    languages from there on."""
     for path in sorted(CURATED.glob("ware_names*.txt")):
         columns: list[str] = []
         for line in path.read_text(encoding="utf-8").splitlines():
@@ -31,10 +42,10 @@ def ware_names() -> Iterator[tuple[str, str, str]]:
                 english, *cells = (cell.strip() for cell in line.split("|"))
                 if len(cells) != len(columns) - 1:
                     raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
-                for language, names in zip(columns[1:], cells, strict=True):
-                    for name in names.split(";"):
-                        if words := tokenize(name):
-                            yield from ((language, " ".join(words), fold(one)) for one in english.split("/"))
+                pairs = zip(columns[1:], cells, strict=True)
+                said = ((language, tokenize(name)) for language, names in pairs for name in names.split(";"))
+                folded = [(language, " ".join(words)) for language, words in said if words]
+                yield [*map(fold, english.split("/"))], folded
 
 
 def main() -> None:

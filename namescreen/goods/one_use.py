@@ -1,0 +1,86 @@
+"""Whether two things do the same for the same: a lid for bowls and a bowl cover, a bread bag and a bread bin.
+
+Goods that take each other's place are in competition (Canon, C-39/97), whatever they are made of and in whatever
+class. What things do is read from their heads, by families of our own."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ..lexicon import lexicon
+from .broader import leading_senses, names_above
+from .phrases import Item
+
+__all__ = ["MUCH_ALIKE", "same_use"]
+
+IN_PLACE, MUCH_ALIKE, AT_LARGE, WITH_IT = 0.6, 0.5, 0.4, 0.35
+"""The least scores of goods of one family for the same thing, of families that serve one purpose or of one for things
+of which one is a sort of the other, of food and what is food of any kind, and of a cover or case and what it is for;
+ours, not fitted."""
+_FAMILIES = (
+    frozenset("cover lid cap hood topper wrap film sleeve case tarpaulin".split()),
+    frozenset("bag box bin container tin jar canister caddy pouch basket sack crate chest keeper storage".split()),
+    frozenset("rack stand holder hook hanger shelf".split()),
+    frozenset("cleaner polish shampoo detergent wash soap wipe".split()),
+    frozenset("bed basket cushion mat blanket".split()),
+    frozenset("trap repellent killer deterrent".split()),
+    frozenset("guard excluder stopper shield protector".split()),
+)
+"""Heads of things that do much the same for what stands before them; from memory."""
+_FOODS = frozenset("food foodstuff grocery comestible".split())
+_KEEPS = _FAMILIES[0] | _FAMILIES[1]
+"""What keeps or covers food: these take each other's place too."""
+_COVERS = frozenset("cover lid cap case sleeve hood".split())
+_SAID_OF_ALL = frozenset(
+    "storage kitchen household home use reusable fabric textile plastic glass metal wooden silicone".split()
+)
+
+
+@lru_cache(maxsize=1 << 14)
+def same_use(one: Item, other: Item) -> float:
+    """The least score of two items by what they do, and for what; 0 where they do not do the same for the same."""
+    if _is_food_at_large(one, other) or _is_food_at_large(other, one):
+        return AT_LARGE
+    if one.dealing or other.dealing:
+        return 0.0
+    for cover, thing in ((one, other), (other, one)):
+        if cover.head in _COVERS and thing.head in cover.words and thing.head != cover.head:
+            return WITH_IT
+    mine, theirs = _objects(one), _objects(other)
+    if one.head == other.head or not mine or not theirs:
+        return 0.0
+    family = any(one.head in each and other.head in each for each in _FAMILIES)
+    keeps = one.head in _KEEPS and other.head in _KEEPS
+    if not (family or keeps):
+        return 0.0
+    if mine & theirs:
+        return IN_PLACE if family else MUCH_ALIKE
+    sorts = any(_is_sort_of(a, b) or _is_sort_of(b, a) for a in mine for b in theirs)
+    return MUCH_ALIKE if sorts else 0.0
+
+
+def _is_food_at_large(broad: Item, narrow: Item) -> bool:
+    """Whether one is food of any kind, or the sale of it, and the other some food."""
+    if broad.head not in _FOODS or broad.modifiers or broad.rest or narrow.head in _FOODS or narrow.dealing:
+        return False
+    leading = [sense for sense, _ in leading_senses(narrow.head, 1)]
+    return any(not names_above(sense).isdisjoint(("food", "foodstuff")) for sense in leading)
+
+
+def _objects(item: Item) -> frozenset[str]:
+    """What a thing is for: the nouns before its head and after it, without what says where it is used or of what it
+    is made."""
+    return frozenset(word for word in (*item.modifiers, *item.rest) if word not in _SAID_OF_ALL and _is_object(word))
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_object(word: str) -> bool:
+    senses = lexicon().senses(word, "n", labelled=False)[:1]
+    made_of = any(names_above(one.id) & {"fabric", "material", "wax", "animal skin"} for one in senses)
+    return bool(senses) and not made_of
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_sort_of(word: str, broader: str) -> bool:
+    """Whether a leading sense of a word is a kind of what the other names (bread: food)."""
+    return any(broader in names_above(sense) for sense, _ in leading_senses(word, 2))
