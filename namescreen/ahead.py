@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import weakref
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from typing import TYPE_CHECKING, Any, Generic, TypeVar
 
 from . import processes
-from .errors import NamescreenError
 
 if TYPE_CHECKING:
     from multiprocessing.connection import Connection
@@ -79,7 +79,8 @@ class Ahead(Generic[Item, Result]):
 def _serve(link: Connection, work: Callable[[Item], object], get_ready: Callable[[], object]) -> None:
     """Work on the items of a link, those that are called for soon first."""
     processes.begin()
-    get_ready()
+    with suppress(Exception):  # a damaged table: it is met, and told, where the work is asked for
+        get_ready()
     waiting: dict[Any, None] = {}
     while True:
         while not waiting or link.poll():
@@ -90,7 +91,7 @@ def _serve(link: Connection, work: Callable[[Item], object], get_ready: Callable
         del waiting[item]
         try:
             link.send((item, False, work(item)))
-        except NamescreenError:
+        except Exception:  # it is raised in the process that asks
             link.send((item, True, None))
 
 

@@ -63,6 +63,27 @@ def test_what_the_work_raises_is_raised_when_it_is_asked_for(helpers: int) -> No
         work(7)
 
 
+def refuse() -> None:
+    raise NamescreenError("not ready")
+
+
+def halved(number: int) -> int:
+    if number % 2:
+        raise ValueError(number)
+    return number // 2
+
+
+def test_what_fails_beside_is_told_once_by_the_process_that_asks(
+    helpers: int, capfd: pytest.CaptureFixture[str]
+) -> None:
+    work = Ahead(halved, refuse)
+    work.expect([4, 3, 6])
+    assert (work(4), work(6)) == (2, 3)
+    with pytest.raises(ValueError, match="3"):
+        work(3)
+    assert capfd.readouterr().err == ""
+
+
 def test_work_goes_on_here_where_the_process_was_ended(helpers: int) -> None:
     work = Ahead(end_of, nothing)
     work.expect([os.getpid()])
