@@ -122,6 +122,10 @@ def report(
     mild: Annotated[
         bool, typer.Option("--mild", help="Mask severe words of other languages.", show_default=False)
     ] = False,
+    full: Annotated[
+        bool,
+        typer.Option("--full", help="Write whole pages for names that fall too, not a few lines.", show_default=False),
+    ] = False,
     strict: StrictOption = False,
     also_brief: AlsoBriefOption = None,
 ) -> None:
@@ -166,6 +170,7 @@ def report(
         "--column": column,
         "--encoding": encoding,
         "--mild": mild or None,
+        "--full": full or None,
         "--strict": strict or None,
     }
     write_report(settled, found, existing, forms, given, asked_day=asked_day, earlier=earlier)
@@ -213,7 +218,8 @@ def write_report(
         made=_how_made(settled.shortlist_file),
         mild=bool(given.get("--mild")),
     )
-    _write(drawn, forms, None if earlier is None else reports.changes(earlier, drawn))
+    changed = None if earlier is None else reports.changes(earlier, drawn)
+    _write(drawn, forms, changed, full=bool(given.get("--full")))
 
 
 def _forms(outputs: Sequence[Path], form: Form | None) -> dict[Path | None, Form]:
@@ -290,13 +296,13 @@ def _command(brief: Path | None, options: Mapping[str, object]) -> tuple[str, ..
     return tuple(words)
 
 
-def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | None) -> None:
+def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | None, *, full: bool) -> None:
     from namescreen.report import to_svg
 
     written: list[str] = []
     for path, form in forms.items():
         picture = _figure_of(path) if path is not None and form is Form.markdown else None
-        text = _text(drawn, form, picture, changed)
+        text = _text(drawn, form, picture, changed, full=full)
         if path is None:
             import sys
 
@@ -314,13 +320,14 @@ def _write(drawn: Report, forms: Mapping[Path | None, Form], changed: Changes | 
         say(f"Wrote {', '.join(written)}.")
 
 
-def _text(drawn: Report, form: Form, picture: Path | None, changed: Changes | None) -> str:
+def _text(drawn: Report, form: Form, picture: Path | None, changed: Changes | None, *, full: bool) -> str:
     import namescreen.report as reports
 
     if form is Form.html:
-        return reports.to_html(drawn, changes=changed)
+        return reports.to_html(drawn, changes=changed, full=full)
     if form is Form.json:
         return reports.to_json(drawn, changes=changed)
     if form is Form.csv:
         return reports.to_csv(drawn)
-    return reports.to_markdown(drawn, figure=picture.name if picture is not None else "", changes=changed)
+    figure = picture.name if picture is not None else ""
+    return reports.to_markdown(drawn, figure=figure, changes=changed, full=full)

@@ -22,7 +22,7 @@ from .vocabulary import ARTICLES, all_known
 from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
-__all__ = ["Explanation", "Pair", "explain", "reasons"]
+__all__ = ["SAME_LETTERS", "Explanation", "Pair", "explain", "reasons"]
 
 CLOSE, PARTLY = 0.7, 0.4
 """The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
@@ -36,6 +36,8 @@ WEAK = 0.3
 
 UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
+SAME_LETTERS = "The same letters in the same order; only spacing, case, accents or punctuation may differ."
+"""The reason of names that are the same."""
 COINED_MEANING = f"Meaning: not checked, {COINED}."
 
 Side = tuple[Word, ...]
@@ -163,7 +165,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
     if not one.segmentations or not other.segmentations:
         return ("One of the names has no letters or digits to compare.",)
     if one.letters == other.letters:
-        return ("The same letters in the same order; only spacing, case, accents or punctuation may differ.",)
+        return (SAME_LETTERS,)
     ours, theirs = closest_divisions(one, other)
     return tuple(
         sentence

@@ -27,14 +27,14 @@ _PICTURE = "figure.svg"
 _SMALL = 14  # rows of a table that is kept on one page
 
 
-def to_html(report: Report, *, changes: Changes | None = None) -> str:
-    """The report as one HTML page; equal input gives equal text."""
+def to_html(report: Report, *, changes: Changes | None = None, full: bool = False) -> str:
+    """The report as one HTML page; equal input gives equal text. `full` is that of `to_markdown`."""
     from markdown_it import MarkdownIt
 
     parser = MarkdownIt("commonmark", {"html": False}).enable("table")
     picture = to_svg(report)
     env: dict[str, Any] = {}
-    tokens = parser.parse(to_markdown(report, figure=_PICTURE, changes=changes), env)
+    tokens = parser.parse(to_markdown(report, figure=_PICTURE, changes=changes, full=full), env)
     _label_cells(tokens)
     _link_names(tokens)
 

@@ -172,7 +172,10 @@ _EVERYWHERE = (
     (
         "International registrations",
         "They reach a country by designation, and may stand only in the register that WIPO keeps{}.",
-        {"": "Madrid Protocol, articles 3ter and 4"},
+        {"": "Madrid Protocol, articles 3ter and 4",
+         "EU": "time without use counts from the second republication, EUTMR, article 203",
+         "GB": "in the UK it counts from protection there",
+         "US": "in the US from the registration of the extension, with declarations under 15 USC 1141k"},
     ),
     (
         "Known marks",
@@ -262,8 +265,12 @@ def on_added_words(markets: Iterable[str], *, by_mark: bool) -> str:
     that takes an earlier mark over, or (`by_mark`) of an earlier mark that holds the name, whose whole impression
     decides."""
     laws = {law_of(market) for market in markets}
-    european = "C-334/05 P, Shaker: the whole impression decides" if by_mark else "C-120/04, Thomson Life"
-    told = {"TMEP 1207.01(b)(iii)": {"US"}, f"Court of Justice, {european}": {"EU", "GB"}}
+    whole = "; the whole impression decides" if by_mark else ""
+    in_uk = " (in GB as assimilated law)" if "GB" in laws else ""
+    told = {
+        "TMEP 1207.01(b)(iii)": {"US"},
+        f"Court of Justice, C-120/04, Thomson Life{in_uk}{whole}": {"EU", "GB"},
+    }
     return "; ".join(source for source, where in told.items() if laws & where) or "TMEP 1207.01(b)(iii)"
 
 

@@ -11,7 +11,7 @@ from ..text import parse
 from ..text.inflection import other_number
 from .findings import conflict_of, is_of_other_goods, is_over, mark_level, matters
 from .model import CloseMark, NameEntry
-from .register_facts import is_international
+from .upkeep import is_international
 
 __all__ = ["FEWEST", "marks_shown", "why_named", "worth_a_word"]
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from ..closeness.calibration import calibration
+from ..closeness.explanation import SAME_LETTERS
 from ..goods import remark
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
@@ -18,12 +19,13 @@ from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .nearest import met_in_the_union
 from .register_facts import LACKS, dates, held_in, remarks, status, where
+from .upkeep import upkeep
 
-__all__ = ["MARK_HEADS", "REGISTER_HEADS", "by_market", "close_marks", "mark_cells", "register_cells"]
+__all__ = ["MARK_HEADS", "REGISTER_HEADS", "briefly", "by_market", "close_marks", "mark_cells", "register_cells"]
 
 MARK_HEADS = ("Mark", "Finding, and why", "Closeness", "Goods", "In the register")
 """Headings of the table of closest marks."""
-REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Goods", "Status", "Dates", "Where")
+REGISTER_HEADS = ("In the register", "Number", "Owner", "Classes", "Goods", "Status", "Dates", "Where", "Upkeep")
 """What the register says of a mark, fact by fact."""
 
 # Rows of a name's tables; the JSON form has everything (common practice, no source).
@@ -53,7 +55,7 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
         return
     if mark_level(ordered[0]) is Level.NOTHING and not asked:
         nearest = sorted(ordered, key=lambda found: -found.overall)[:FEWEST]
-        told = [_briefly(found, why_named(found, entry, report.goods)) for found in nearest]
+        told = [briefly(found, why_named(found, entry, report.goods)) for found in nearest]
         yield f"{head} Nothing found. What came nearest: {cell(some(told))}."
         yield from _below(entry, report, nearest)
         return
@@ -64,11 +66,11 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     yield table(MARK_HEADS if stated else MARK_HEADS[:-1], rows if stated else [row[:-1] for row in rows])
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
-        yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(_briefly, further)))}."
+        yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(briefly, further)))}."
     mild = [found for found in ordered if mark_level(found) is Level.MINOR and found not in shown]
     if mild:
         more = [f"{len(mild) - _ALSO:,} more"] if len(mild) > _ALSO else []
-        yield f"Minor as well: {cell(some([*map(_briefly, mild[:_ALSO]), *more]))}."
+        yield f"Minor as well: {cell(some([*map(briefly, mild[:_ALSO]), *more]))}."
     yield from _below(entry, report, shown)
     first, words = shown[0], (entry.category, entry.words)
     grave = mark_level(first) >= Level.LOOK and not first.translation  # past pairs were of one language
@@ -119,7 +121,7 @@ def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iter
     """The marks below all levels that an adviser would miss, how many more there are, and what an EU filing would
     meet."""
     below = [found for found in worth_a_word(entry, report.goods) if found not in shown]
-    named = [_briefly(found, why_named(found, entry, report.goods)) for found in below[:_BELOW]]
+    named = [briefly(found, why_named(found, entry, report.goods)) for found in below[:_BELOW]]
     more = [f"{len(below) - _BELOW:,} more"] if len(below) > _BELOW else []
     if named:
         yield f"Further off, below minor: {cell(some([*named, *more]))}."
@@ -127,7 +129,7 @@ def _below(entry: NameEntry, report: Report, shown: Sequence[CloseMark]) -> Iter
         yield cell(met)
 
 
-def _briefly(found: CloseMark, why: str = "") -> str:
+def briefly(found: CloseMark, why: str = "") -> str:
     """A mark without a row, as briefly as it can be found by."""
     about = (found.mark.office, shorten(found.mark.number, 24), number(found.overall), milder(found), why)
     return f"{shorten(found.mark.text, 40)} ({', '.join(filter(None, about))})"
@@ -164,7 +166,7 @@ def _goods_of(facts: Mapping[str, str]) -> str:
 
 
 def _standing_of(facts: Mapping[str, str]) -> str:
-    told = [facts[head] for head in ("Status", "Where", "Dates") if facts[head] != LACKS]
+    told = [facts[head] for head in ("Status", "Where", "Dates", "Upkeep") if facts[head] not in ("", LACKS)]
     return "; ".join(told) or LACKS
 
 
@@ -202,6 +204,7 @@ def register_cells(mark: Mark, today: str = "", markets: Sequence[str] = ()) -> 
         status(mark, today) + (f", {mark.mark_type}" if mark.mark_type in _PICTURED else ""),
         dates(mark),
         where(mark, markets),
+        "; ".join(upkeep(mark, markets, today)) if today else "",
     )
 
 
@@ -224,6 +227,8 @@ def _finding_and_why(found: CloseMark) -> str:
     """How grave a mark is, and the reasons that say more than the numbers beside them."""
     level = mark_level(found)
     reasons = [reason for reason in found.reasons if _telling(reason, found)]
+    if conflict_of(found).identical:
+        reasons = ["the same name", *(reason for reason in reasons if not reason.startswith(SAME_LETTERS))]
     if not reasons and not found.translation:
         reasons = [one for one in found.reasons if _says_what_is_alike(one)][:1]
     if found.translation:

@@ -7,7 +7,7 @@ Everything that a brief, a register or a shop wrote passes through `plain_text.c
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from ..outcome import DISCLAIMER
 from ..plain_text import cell, number, plural, shorten, some, table
@@ -19,19 +19,20 @@ from .first_page import first_page
 from .model import CHECKS, NameEntry, Report
 from .pages import name_pages
 from .record import costs_worksheet, law_page, record, terms
-from .sensitivity import Standing, moves, places, standings, weighed
+from .sensitivity import Standing, moves, standings, weighed
 
 __all__ = ["to_markdown"]
 
 _MOST_CHANGES = 12  # a name; the rest are counted
 
 
-def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = None) -> str:
-    """The report as Markdown. `figure` is the picture's path from the report, empty when none was written."""
+def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = None, full: bool = False) -> str:
+    """The report as Markdown. `figure` is the picture's path from the report, empty when none was written; `full` asks
+    for the pages of names that fall too."""
     parts = [
         *first_page(report, changes),
         *(_since(changes) if changes else ()),
-        *name_pages(report),
+        *name_pages(report, full=full),
         *_comparison(report, figure),
         *record(report),
         *costs_worksheet(report),
@@ -87,37 +88,30 @@ def _comparison(report: Report, figure: str) -> Iterable[str]:
     without = f" {some(dropped).capitalize()} {'does' if len(dropped) == 1 else 'do'} not enter." if dropped else ""
     yield (
         "Each value runs from 0 to 1, 1 = nothing found against the name. The total is their mean, "
-        f"{how}.{without} Names are grouped by their worst finding, and no total lifts a name out of its group. Inside "
-        "a group the next worst findings decide; of names alike in these, one that may be refused for what it is, or "
-        "could not be judged, stands behind; then the total. Where a check was not made the total is a span, and its "
-        "lower end counts. *Places* are the best and worst that a name takes when one weight at a time is halved or "
-        "doubled."
+        f"{how}.{without} Names are grouped by their worst finding, and no total lifts a name out of its group. "
+        "Inside a group the next worst findings decide; of names alike in these, one that may be refused for what it "
+        "is, or could not be judged, stands behind; then the number of markets where the worst finding stands, then "
+        "the total. Where a check was not made the total is a span, and its lower end counts."
     )
     if not checks:
         return
-    span, entries = places(report), {entry.name: entry for entry in report.names}
+    entries = {entry.name: entry for entry in report.names}
     rows = []
     at = [list(CHECKS).index(check) for check in checks]
     for row in standings(report):
         low, high = number(row.low), number(row.high)
-        taken = span[row.name]
         rows.append(
             (
                 shorten(row.name, 60),
                 f"{row.place}",
                 _barred(row, entries[row.name]) or (low if low == high else f"{low} to {high}"),
                 *("not checked" if row.values[i] is None else number(row.values[i] or 0.0) for i in at),
-                f"{taken[0]}" if taken[0] == taken[1] else f"{taken[0]} to {taken[1]}",
             )
         )
-    yield table(("Name", "Place", "Total", *(CHECKS[check] for check in checks), "Places"), rows)
-    told = [move for move in moves(report) if move.pairs_changed]
+    yield table(("Name", "Place", "Total", *(CHECKS[check] for check in checks)), rows)
+    told = [f"{move.change} {plural(move.pairs_changed, 'pair')}" for move in moves(report) if move.pairs_changed]
     if told:
-        yield "What changes when one weight is halved or doubled; weights that change nothing are left out:"
-        yield table(
-            ("Weight", "First", "Second", "Third", "Pairs that change order"),
-            [(move.change, *_three(move.first), f"{move.pairs_changed}") for move in told],
-        )
+        yield f"Pairs of names that change order when one weight is halved or doubled: {some(told)}."
     else:
         yield "No weight changes the order when it is halved or doubled."
 
@@ -131,8 +125,3 @@ def _barred(row: Standing, entry: NameEntry) -> str:
 def _equal(report: Report) -> bool:
     """Whether every check that is weighed weighs the same."""
     return len({getattr(report.weights, check) for check in weighed(report)}) <= 1
-
-
-def _three(names: Sequence[str]) -> tuple[str, ...]:
-    shown = [shorten(name, 40) for name in names[:3]]
-    return (*shown, *[""] * (3 - len(shown)))

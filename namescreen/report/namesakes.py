@@ -37,7 +37,8 @@ def _on_elsewhere(found: CloseMark, one: Elsewhere, name: str, report: Report) -
         cites = on_citing_offices(one.markets) if found.knockout else ""
         return " ".join((f"{alike} as {_cited(mark)}{only}{ranks}.{cites}", *in_force_notes(mark, report)))
     far = conflict_of(found).identical and one.concern <= IDENTICAL
-    question = "is it known beyond its goods there" if far else objection(name, one.markets)
+    known = "would its goods be held similar all the same, or is it known beyond them there"
+    question = known if far else objection(name, one.markets)
     asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}?"
     return " ".join((asked, *in_force_notes(mark, report)))
 

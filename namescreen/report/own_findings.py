@@ -13,7 +13,7 @@ from ..text import parse
 from .model import Distinctiveness, MarketView, NameEntry
 
 __all__ = [
-    "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding", "unread",
+    "FREE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding", "unread",
 ]  # fmt: skip
 
 NEAR_DESCRIPTIVE = 0.55

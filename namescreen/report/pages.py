@@ -7,8 +7,10 @@ from collections.abc import Iterable, Sequence
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, number, plural, shorten, some, table
+from ..policy import BARRED
 from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
+from .fallen import fallen
 from .findings import words_read, worst_words
 from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
@@ -17,6 +19,7 @@ from .owners import crowds
 from .questions import asked_about, questions
 from .register_facts import never_stated
 from .sensitivity import standings
+from .upkeep import explained
 
 __all__ = ["name_pages"]
 
@@ -28,16 +31,17 @@ _MAY_OBJECT = "What offices may object to, from memory"
 _ORDINARY = 3  # readings of severity 0 that are shown
 
 
-def name_pages(report: Report) -> Iterable[str]:
-    """The section of the names, in the order of the comparison."""
+def name_pages(report: Report, *, full: bool = False) -> Iterable[str]:
+    """The section of the names, in the order of the comparison. Names that fall take a few lines, unless they are all
+    there is, or `full` pages are asked for."""
     yield "## The names, one by one"
     alike = len({entry.coverage for entry in report.names}) == 1
     read = f" Languages looked at: {cell(_looked_at(report.names[0]))}." if alike and report.names[0].coverage else ""
     yield (
-        "In the tables closeness and goods run from 0 to 1, 1 = identical; *coined*: no meaning to compare. The marks "
-        "that ask for most attention stand first; those of less concern are left to the JSON and CSV forms. Law is "
-        "cited from memory. Who attacks a mark of the United States for want of use has to show it; elsewhere its "
-        f"owner shows use. Nobody was asked about a domain or handle unless it says so.{read}"
+        "Closeness and goods run from 0 to 1, 1 = identical; *coined*: no meaning to compare. The marks that ask for "
+        "most attention stand first; those of less concern are left to the JSON and CSV forms. Law is cited from "
+        f"memory. Nobody was asked about a domain or handle unless it says so.{read} "
+        f"{explained(report.markets)}".rstrip()
     )
     if never := never_stated(report):
         yield (
@@ -46,15 +50,18 @@ def name_pages(report: Report) -> Iterable[str]:
         )
     entries = {entry.name: entry for entry in report.names}
     common = never_checked(report)
-    hinted: set[str] = set()
-    for row in standings(report):
-        yield from _name(entries[row.name], report, common, hinted, alike=alike)
+    order = standings(report)
+    kept = [row for row in order if row.group < BARRED]
+    for row in order:
+        if row.group < BARRED or full or len(order) == 1:
+            yield from _name(entries[row.name], report, common, alike=alike)
+        else:
+            yield from fallen(entries[row.name], report)
+    if len(kept) < len(order) > 1 and not full:
+        yield "Names that fall are told in short; `--full` writes their pages too, and the JSON form has all of it."
 
 
-def _name(
-    entry: NameEntry, report: Report, common: Sequence[NotChecked], hinted: set[str], *, alike: bool
-) -> Iterable[str]:
-    """One name; a hint that stands with a name before it, as `hinted` says, is not told again."""
+def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, alike: bool) -> Iterable[str]:
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     yield f"### {cell(shorten(entry.name, 120))}"
     told = (
@@ -71,7 +78,7 @@ def _name(
     else:
         yield "**Questions for the adviser.** None beyond those on the whole list."
     yield from close_marks(entry, report, asked_about(entry, report))
-    yield from _distinctiveness(entry, hinted)
+    yield from _distinctiveness(entry)
     if len(entry.words) == 1:
         yield from map(_sentence, crowds(entry).values())
     readings, addresses = [*_readings(entry, alike=alike)], [*_addresses(entry)]
@@ -88,7 +95,7 @@ def _tells_more(entry: NameEntry) -> bool:
     return bool(entry.construction) and not entry.construction.startswith(plain)
 
 
-def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
+def _distinctiveness(entry: NameEntry) -> Iterable[str]:
     found = entry.distinctiveness
     head = "**Distinctiveness for the goods.**"
     if isinstance(found, NotChecked):
@@ -97,7 +104,7 @@ def _distinctiveness(entry: NameEntry, hinted: set[str]) -> Iterable[str]:
     scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
     alone = " as an EU mark only" if for_the_union_alone(found) else ""
     shown = as_told(found.shown, entry)
-    yield f"{head} {shown[:1].upper()}{shown[1:]}{alone}{scored}. {_sentences(found, hinted)}".rstrip()
+    yield f"{head} {shown[:1].upper()}{shown[1:]}{alone}{scored}. {_sentences(found)}".rstrip()
     if not found.differs or found.shown == KEPT:
         return
     if not any(one.law for one in found.markets):
@@ -120,10 +127,8 @@ def _office(market: str) -> str:
     return f"{UNIONS[market][0]} ({market})" if market == "BX" else market
 
 
-def _sentences(found: Distinctiveness, hinted: set[str]) -> str:
-    hint = found.hint if found.hint not in hinted and not found.protected else ""
-    hinted.add(hint)
-    told = [*found.reasons[:5], *([f"Hint: {hint}"] if hint else ())]
+def _sentences(found: Distinctiveness) -> str:
+    told = [*found.reasons[:5]]
     if found.laws and (found.shown == KEPT or not found.differs):
         told.append(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides")
     return " ".join(_sentence(text) for text in told)
@@ -202,16 +207,10 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
     reasons = " ".join(_sentence(reason) for reason in found.reasons if not reason.startswith("Likely misspellings"))
     shown = [one for kind, most in (("domain", _DOMAINS), ("handle", _HANDLES)) for one in _of(found, kind)[:most]]
     asked = any(one.finding for one in shown)
-    listed = some(_named(one) for one in shown)
-    unasked = f" Not asked about: {cell(listed)}." if listed and not asked else ""
-    yield f"{head} Fit {number(found.score)} of 1, by length and spelling. {reasons}{unasked}".rstrip()
+    yield f"{head} Fit {number(found.score)} of 1, by length and spelling. {reasons}".rstrip()
     if asked:
         rows = [(one.kind, shorten(one.text, 80), one.how, shorten(one.finding, 80) or "not asked") for one in shown]
         yield table(("Kind", "Address", "How", "Taken?"), rows)
-
-
-def _named(one: Address) -> str:
-    return f"{shorten(one.text, 80)} (handle {one.how})" if one.kind == "handle" else shorten(one.text, 80)
 
 
 def _of(found: Addresses, kind: str) -> list[Address]:

@@ -3,30 +3,27 @@ judgement."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ..lexicon.language_codes import language_name
 from ..marks.term import when_it_ended
 from ..outcome import NotChecked
-from ..plain_text import number, shorten, some
+from ..plain_text import shorten, some
 from ..policy import Level, flaw_of_its_own
-from ..screening.crowd import says_little
-from ..screening.surplus import COMPARED_WITHOUT
-from ..screening.taken_over import taken_over
 from ..screening.translated import known_to_buyers, said_from
 from ..territories import languages_of
 from ..text import parse
-from ..text.inflection import other_number
 from .coverage import unsearched_markets
 from .findings import (
-    ALIKE,
     conflict_of,
     findings,
     goes_with_ours,
     is_of_other_goods,
     mark_level,
     matters,
-    tells_weak_words,
 )
-from .law import objection, on_added_words, on_citing_offices, on_translation, on_weak_marks
+from .law import objection, on_citing_offices, on_translation
+from .likeness import in_which_way
 from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
@@ -40,11 +37,10 @@ from .register_facts import (
     dead_words,
     held_in,
     in_force_notes,
-    is_international,
     lapsed_words,
     uk_mark_of_its_own,
-    use_is_due,
 )
+from .upkeep import is_international, use_is_due
 
 __all__ = ["asked_about", "general_questions", "questions"]
 
@@ -53,13 +49,9 @@ MOST = 6
 
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
-_VERY_CLOSE = 0.8  # closeness in one aspect that is always told (common practice, no source)
 _SAME_NAME = 0.95  # overall closeness of names that a buyer would not tell apart
 _MUCH_THE_SAME = 0.7  # overall closeness from which what two names share is most of both
 _MARKS = 4  # marks of a name that are asked about
-_STEM = 5  # letters of a word that has forms
-_ENDINGS = frozenset(("s", "es", "ies", "ed", "ied", "er", "ier", "ing", "e", "n", "en"))
-"""Endings of forms of a word in the languages of most marks here; ours, not a whole grammar."""
 
 
 def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
@@ -126,22 +118,13 @@ def _title(found: CloseMark) -> str:
     return shorten(mark.text, 60) + (f" ({told})" if told else "")
 
 
-def _strongest(found: CloseMark) -> dict[str, float]:
-    """The aspects in which the mark is closest, and any other in which it is very close."""
-    values = {"appearance": found.appearance, "sound": found.sound}
-    if not isinstance(found.meaning, NotChecked):
-        values["meaning"] = found.meaning
-    least = min(_VERY_CLOSE, max(0.5, max(values.values()) - 0.1))
-    return {aspect: value for aspect, value in values.items() if value >= least}
-
-
 def asked_about(entry: NameEntry, report: Report) -> tuple[CloseMark, ...]:
     """The marks that raise a question, the gravest first, in the order in which they are shown."""
     return tuple(found for found, _ in _asked(entry, report))
 
 
 def _on_marks(entry: NameEntry, report: Report) -> list[str]:
-    return [question for _, question in _asked(entry, report)]
+    return [question for _, question in _asked(entry, report) if question]
 
 
 def _on_further_marks(entry: NameEntry, report: Report) -> list[str]:
@@ -170,21 +153,41 @@ def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
     """The marks that raise a question, each with it."""
     asked: list[tuple[CloseMark, str]] = []
     generic = entry.category == "generic"
+    others = [found for found in matters(entry) if _is_the_same_for_other_goods(found)]
     for found in matters(entry):
         # An identical mark is asked about wherever it stands in the order.
         idle = mark_level(found) is Level.NOTHING and found.bites is not False  # its row says that nothing was found
         if not idle and (len(asked) < _MARKS or conflict_of(found).identical):
             name = shorten(entry.name, 60)
             question = _on_mark(found, name, report, generic=generic)
+            if found in others and len(others) > 1:  # one question for all of them
+                question = _on_other_goods(others) if found is others[0] else ""
             alike = found.bites is not False and not found.mark.is_dead and not is_of_other_goods(found)
             if question and alike and describes(entry):
                 question += _on_its_reach(found, entry)
             further = on_namesakes(found, name, report) if question else on_dead_namesakes(found, report)
-            if question or further:
+            if question or further or found in others:
                 asked.append((found, f"{question} {further}".strip()))
     for found, markets in nearest_unasked(entry, report, [one for one, _ in asked]):
         asked.append((found, _on_the_nearest(found, markets, shorten(entry.name, 60), report, generic=generic)))
     return asked
+
+
+def _is_the_same_for_other_goods(found: CloseMark) -> bool:
+    """Whether a live mark is the very name, for goods that have little to do with ours."""
+    live = not found.mark.is_dead and not found.lapsed and found.bites is not False
+    return live and conflict_of(found).identical and is_of_other_goods(found)
+
+
+def _on_other_goods(found: Sequence[CloseMark]) -> str:
+    """The question on several marks that are the very name, for goods that have little to do with ours: first whether
+    the goods are similar, then whether a mark reaches further."""
+    more = [f"{len(found) - _MARKS} more"] if len(found) > _MARKS else []
+    told = some([*map(_title, found[:_MARKS]), *more])
+    return (
+        f"{told} are the same name, for other goods: would these be held similar to ours all the same? If not, is one "
+        "of these marks known well enough to be protected beyond them?"
+    )
 
 
 def _on_its_reach(found: CloseMark, entry: NameEntry) -> str:
@@ -202,7 +205,7 @@ def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, repor
     where = f" in {some(markets)}" if markets else ""
     question = (
         f"{_title(found)} is minor, but the nearest{where} for goods that may be like ours: it "
-        f"{_in_which_way(found, name, report, generic=generic)}?"
+        f"{in_which_way(found, name, report, generic=generic)}?"
     )
     return " ".join((question, *in_force_notes(found.mark, report)))
 
@@ -228,21 +231,24 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
             "registration of later date, or because it is used or known there?"
         )
     notes = in_force_notes(found.mark, report)
-    if near and found.knockout:
+    if generic and not conflict.identical and mark_level(found) >= Level.MINOR:
+        question = f"{title} {in_which_way(found, name, report, generic=True)}?"
+    elif near and found.knockout:
         question = (
             f"{title} is {same}{_same_goods(found)}: is there any room left for {name}, by "
             f"{_ways_out(found, report)}?{on_citing_offices(held_in(found.mark, report))}"
         )
     elif near and not is_of_other_goods(found):
-        such = "not the same as ours" if goes_with_ours(found) else "that may be held similar to ours"
-        question = (
-            f"{title} is {same}, for goods {such}: "
-            f"{objection(name, held_in(found.mark, report))}{_goods_clause(found)}?"
+        similar = (
+            "do buyers expect its goods, which may be sold or used with ours, from one maker, so that they are similar"
+            if goes_with_ours(found)
+            else "would its goods be held similar to ours"
         )
+        question = f"{title} is {same}: {similar}? If so, {objection(name, held_in(found.mark, report))}?"
     elif near:
         question = (
-            f"{title} is {same}, for other goods: is it known well enough to be protected beyond them, and may its "
-            "owner move into ours?"
+            f"{title} is {same}, for other goods: would these be held similar to ours all the same? If not, is it "
+            "known well enough to be protected beyond them?"
         )
     elif found.translation and mark_level(found) >= (Level.LOOK if is_of_other_goods(found) else Level.MINOR):
         question = (
@@ -253,7 +259,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
     elif asks_of_equivalents(found, report):
         question = on_equivalents(_title(found), found, name, report) + f"{_goods_clause(found)}?"
     elif mark_level(found) >= Level.LOOK:
-        question = f"{title} {_in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
+        question = f"{title} {in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
         return ""
     return " ".join((first + question, *notes))
@@ -289,72 +295,9 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report) -> str:
     )
 
 
-def _in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
-    """In which way a mark is close, and the question which that way raises."""
-    asked = objection(name, held_in(found.mark, report))
-    if generic:
-        return f"is close, but {name} is the name of the goods: could what they share count at all, and {asked}"
-    if whole := taken_over(name, found.mark, report.goods):
-        keeps = "may be too little" if whole.further or whole.second else "seldom suffices"
-        holds = f"{found.mark.text} holds {name}" if whole.by_mark else f"{name} holds it"
-        source = on_added_words(held_in(found.mark, report), by_mark=whole.by_mark)
-        return (
-            f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
-            f"apart ({source}). {_though_weak(found, report)}So {asked}"
-        )
-    rest = next((reason for reason in found.reasons if reason.startswith(COMPARED_WITHOUT) and "seldom" in reason), "")
-    if rest:
-        why = rest.rstrip(".").replace(COMPARED_WITHOUT, "compared without ", 1).replace(": ", " (", 1)
-        return f"is close, {shorten(why, 130)}; {on_added_words(held_in(found.mark, report), by_mark=True)}): {asked}"
-    strongest = _strongest(found)
-    told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
-    ours = set(parse(name).words)
-    shared = [  # one of several words in whatever number: a form of the whole name is asked about as that
-        word
-        for word in parse(found.mark.text).words
-        if word in ours or (len(ours) > 1 and not ours.isdisjoint(other_number(word)))
-    ]
-    telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
-    if telling:
-        return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
-    held = next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ")), "")
-    if held and max(found.appearance, found.sound) < ALIKE:
-        read = shorten(held.partition("; ")[0], 130)
-        return f"says something alike ({read}): would the shared idea alone be held against {name}"
-    forms = [word for word in parse(found.mark.text).words if any(_are_forms(word, our) for our in parse(name).words)]
-    if forms:
-        return f"has {some(forms)}, a form of the same word: {asked}"
-    if set(strongest) == {"meaning"} and max(found.appearance, found.sound) < ALIKE:
-        return f"says much the same in other words, by {told}: would the shared idea alone be held against {name}"
-    if set(strongest) == {"sound"}:
-        return f"is close in {told} though spelled otherwise: {asked} for the sound alone"
-    if set(strongest) == {"appearance"}:
-        return f"is close in {told} though it sounds otherwise: {asked} for the look alone"
-    return f"is close {_close_in(told, found)}: {asked}"
-
-
-def _close_in(aspects: str, found: CloseMark) -> str:
-    return f"in {aspects}" if aspects else f"taken as a whole ({number(found.overall)})"
-
-
-def _though_weak(found: CloseMark, report: Report) -> str:
-    """That a mark whose words are weak counts for something while it is registered; "" for others."""
-    source = on_weak_marks(held_in(found.mark, report))
-    if not source or found.mark.status != "live" or not any(tells_weak_words(one, found) for one in found.reasons):
-        return ""
-    return f"Its words are weak for such goods, but a registered mark counts for something ({source}). "
-
-
-def _are_forms(one: str, other: str) -> bool:
-    """Whether two words are forms of one, such as a plural: the longer has an ending that words take."""
-    shorter, longer = sorted((one, other), key=len)
-    stem = shorter[:-1] if shorter[-1:] in "ey" else shorter
-    return len(shorter) >= _STEM and one != other and longer.removeprefix(stem) in _ENDINGS
-
-
 def _ways_out(found: CloseMark, report: Report) -> str:
     """What may leave room beside the same mark."""
-    unused = ["want of its use"] if use_is_due(found.mark, report) else []
+    unused = ["want of its use"] if use_is_due(found.mark, report.markets, report.date) else []
     return some(["other goods", "an agreement with its owner", *unused], "or")
 
 
@@ -364,9 +307,9 @@ def _goods_clause(found: CloseMark) -> str:
     if found.goods.score >= 0.7:
         return ", the goods being the same or close"
     if goes_with_ours(found):
-        return ", and do buyers expect its goods, which may be sold or used with ours, from one maker"
+        return ", if its goods, which may be sold or used with ours, are held similar"
     if found.goods.score >= 0.3:
-        return ", and are its goods related to ours"
+        return ", if its goods are held similar to ours"
     return ", its goods lying far from ours"
 
 

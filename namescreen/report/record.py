@@ -31,8 +31,7 @@ def record(report: Report) -> Iterable[str]:
     yield "## Record of the search"
     yield from _lists_searched(report)
     if report.languages_searched:
-        yield "Languages looked at, and with what:"
-        yield "\n".join(f"- {cell(line)}" for line in report.languages_searched)
+        yield f"Languages looked at, and with what: {cell('; '.join(report.languages_searched))}."
     skipped = never_checked(report)
     if skipped:
         yield "Not checked, for every name:"
@@ -125,10 +124,12 @@ def _code(text: str) -> str:
 
 
 def costs_worksheet(report: Report) -> Iterable[str]:
-    """The maker's own figures, summed against the budget."""
-    yield "## Costs worksheet"
+    """The maker's own figures, summed against the budget; nothing where none are entered."""
     sheet = worksheet(report)
     costs = report.costs
+    if not sheet.lines and not costs.budget:
+        return
+    yield "## Costs worksheet"
     if not sheet.lines:
         budget = f" The budget is {cell(money(Decimal(costs.budget), costs.currency))}." if costs.budget else ""
         yield (

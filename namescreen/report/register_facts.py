@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Callable, Sequence
 
 from ..marks import territory
 from ..marks.mark import Mark
 from ..marks.status import opposed_since
-from ..marks.term import GRACE_MONTHS, grace_ends, months_after, probably_lapsed, renewable_until, when_it_ended
-from ..marks.territory import INTERNATIONAL, UK_LEFT, bites_in, could_be_filed_again_in_uk, lives_on_in_uk, office_code
+from ..marks.term import grace_ends, probably_lapsed, renewable_until, when_it_ended
+from ..marks.territory import UK_LEFT, bites_in, lives_on_in_uk
 from ..outcome import NotChecked
 from ..plain_text import shorten, some
-from .law import unused_years
 from .model import Report
+from .upkeep import is_undesignated, months_between
 
 __all__ = [
-    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "is_international", "never_stated"),
-    *("lapsed_words", "remarks", "status", "uk_mark_of_its_own", "use_is_due", "where"),
+    *("can_claim_priority", "dates", "dead_words", "held_in", "in_force_notes", "never_stated"),
+    *("lapsed_words", "remarks", "status", "uk_mark_of_its_own", "where"),
 ]
 
 LACKS = "not stated"
@@ -33,19 +32,6 @@ _FACTS: dict[str, Callable[[Mark], object]] = {
 """What a register says of a mark, by the heading under which it stands."""
 SUPPLEMENTAL = "Supplemental Register"
 _STATUS = {"live": "in force", "pending": "applied for", "opposed": "applied for, opposed"}
-_YEARS = {3: "three", 5: "five"}
-_DECLARED_FROM, _DECLARED_BY, _RENEWED_BY = 5, 6, 10
-"""Years after registration from which and by which use is to be declared (15 USC 1058(a)(1)), and by which that is done
-again to renew (1058(a)(2), 1059; from memory): a mark that is older and in force has been declared."""
-_COUNTED_FROM = {
-    "EU": "in the EU from its second republication, EUTMR article 203",
-    "GB": "in the UK from its protection there",
-    "US": "in the US from the registration of the extension, with declarations under 15 USC 1141k",
-}
-"""From when time without use counts for an international registration, by where it was extended to; from memory."""
-_AFTER_OPPOSITION = {"DE": 3, "AT": 3, "CH": 3}
-"""Months after registration in which it can still be opposed, where time without use counts from their end (MarkenG
-26(5) and 42(1); Austrian MSchG 29a and 33a; Swiss MSchG, articles 12(1) and 31(2); from memory)."""
 _SOON = 6  # months before the end of a term; common practice, no source
 _PRIORITY_MONTHS = 6  # Paris Convention, article 4C(1)
 
@@ -114,11 +100,6 @@ def uk_mark_of_its_own(mark: Mark, report: Report) -> str:
     return " Registered in the EU before 2021, so a UK mark with a term of its own came from it: is that in force?"
 
 
-def _undesignated(mark: Mark) -> bool:
-    """Whether a mark holds only where it was extended to, and the list does not say where that is."""
-    return bool(mark.office) and not mark.territories
-
-
 def held_in(mark: Mark, report: Report) -> tuple[str, ...]:
     """The markets of the brief in which a mark holds; all of them where that is not known."""
     return territory.held_in(mark, report.markets)
@@ -131,13 +112,13 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
         told.append(f"It is on the {SUPPLEMENTAL}, so it was held to describe: how little does it cover (15 USC 1094)?")
     if mark.mark_type == "figurative" and not mark.is_dead:
         told.append("It is figurative: do its words or its picture tell its maker?")
-    if _undesignated(mark) and not mark.is_dead:
+    if is_undesignated(mark) and not mark.is_dead:
         told.append(f"The list does not say where it holds: {some(report.markets, 'or') or 'in a market of ours'}?")
     if until := renewable_until(mark, report.date):
         told.append(f"Its term ran out on {when_it_ended(mark, report.date)}; it can be renewed until {until}.")
     if mark.expired_by(report.date) and not mark.is_dead:
         told.append(_overdue(mark, report.date))
-    elif mark.expires and not mark.is_dead and _months_between(report.date, mark.expires) < _SOON:
+    elif mark.expires and not mark.is_dead and months_between(report.date, mark.expires) < _SOON:
         told.append(f"Its term runs out on {mark.expires}: will it be renewed?")
     if can_claim_priority(mark, report.date):
         told.append(
@@ -146,15 +127,7 @@ def remarks(mark: Mark, report: Report) -> tuple[str, ...]:
         )
     elif mark.priority and not mark.registered and not mark.is_dead:
         told.append(f"It claims priority, so it ranks from {mark.priority}.")
-    if "GB" in report.markets and not mark.is_dead:
-        if lives_on_in_uk(mark):
-            told.append("Registered in the EU before 2021, so a UK mark came from it; is that still in force?")
-        elif could_be_filed_again_in_uk(mark):
-            told.append(
-                "Applied for in the EU before 2021 and not registered by then: did its owner apply in the UK by 30 "
-                "September 2021, to keep that date (Withdrawal Agreement, article 59)?"
-            )
-    return (*told, *_use(mark, report))
+    return tuple(told)
 
 
 def _overdue(mark: Mark, today: str) -> str:
@@ -176,89 +149,8 @@ def lapsed_words(mark: Mark) -> str:
 def can_claim_priority(mark: Mark, today: str) -> bool:
     """Whether a mark's first filing is so young that its day can still be claimed elsewhere."""
     earliest = mark.priority or mark.filed
-    recent = bool(earliest) and _months_between(earliest, today) < _PRIORITY_MONTHS
+    recent = bool(earliest) and months_between(earliest, today) < _PRIORITY_MONTHS
     return recent and not mark.registered and not mark.is_dead
-
-
-def use_is_due(mark: Mark, report: Report) -> bool:
-    """Whether a mark is registered for so long that in one of the markets want of use can be held against it."""
-    return not is_international(mark) and not probably_lapsed(mark, report.date) and bool(_due(mark, report))
-
-
-def _due(mark: Mark, report: Report) -> list[tuple[int, bool, list[str]]]:
-    """After how many years want of use can be held against a mark that is so old, whether its owner then shows use, and
-    in which markets."""
-    months = _months_between(mark.registered, report.date) if mark.registered else 0
-    found = []
-    for (years, owner_shows), markets in sorted(unused_years(held_in(mark, report)).items()):
-        old = [one for one in markets if months >= 12 * years + _opposed_for(mark, one)]
-        if old:
-            found.append((years, owner_shows, old))
-    return found
-
-
-def _opposed_for(mark: Mark, market: str) -> int:
-    """Months after registration from which time without use counts in a market: none for an EU mark, whose five years
-    run from registration in every state (EUTMR, articles 18(1) and 47(2)), else those of the mark's own law."""
-    if "EU" in mark.territories:
-        return 0
-    return max((_AFTER_OPPOSITION.get(one, 0) for one in (mark.territories or (market,))), default=0)
-
-
-def _use(mark: Mark, report: Report) -> list[str]:
-    """Whether a registered mark is old enough for its use to be asked about, and who would have to show it. Of one that
-    probably lapsed it is first to be known whether it lives."""
-    if mark.is_dead or not mark.registered or _undesignated(mark) or probably_lapsed(mark, report.date):
-        return []
-    due = _due(mark, report)
-    if due and is_international(mark):
-        return [_international(mark, report)]
-    told = []
-    for years, owner_shows, markets in due:
-        since = f"Registered for more than {_YEARS.get(years, str(years))} years"
-        told.append(
-            f"{since}: could its owner prove use if asked ({some(markets)})?"
-            if owner_shows
-            else f"{since}: is it in use ({some(markets)})?"
-        )
-    return told + (_declaration(mark, report.date) if "US" in held_in(mark, report) else [])
-
-
-def _declaration(mark: Mark, today: str) -> list[str]:
-    """What is asked of the declaration of use that a registration of the United States needs between the fifth and the
-    sixth year, or for a fee in the six months after: whether it has been made, or that it is overdue."""
-    if not 12 * _DECLARED_FROM <= _months_between(mark.registered, today) < 12 * _RENEWED_BY:
-        return []
-    due = months_after(mark.registered, 12 * _DECLARED_BY)
-    last = months_after(due, GRACE_MONTHS)
-    if today <= due:
-        return [f"Has its owner declared use, which is due by {due} (US; 15 USC 1058)? Else it lapses."]
-    if today <= last:
-        late = f"Its declaration of use was due by {due}, and can be made late until {last} (US; 15 USC 1058)"
-        return [f"{late}: has it been made?"]
-    return [
-        f"Its declaration of use is overdue unless it was made by {last} (US; 15 USC 1058): if the register shows "
-        "none, it has lapsed. Does it?"
-    ]
-
-
-def _international(mark: Mark, report: Report) -> str:
-    """What is asked of the use of an international registration, by the law of where it was extended to."""
-    held = held_in(mark, report)
-    united = "EU" in mark.territories
-    told = [_COUNTED_FROM["EU"]] if united and any(one not in _COUNTED_FROM or one == "EU" for one in held) else []
-    told += [_COUNTED_FROM[one] for one in ("GB", "US") if one in held]
-    if states := [one for one in held if one not in _COUNTED_FROM and not united]:
-        told.append(f"in {some(states)} from when it can no longer be refused or opposed there")
-    return (
-        f"An international registration: time without use counts from a date that your list does not hold "
-        f"({'; '.join(told)}), so at the earliest from {mark.registered}: can use be asked for yet?"
-    )
-
-
-def is_international(mark: Mark) -> bool:
-    """Whether a mark is an international registration, whose times run from dates in each country."""
-    return office_code(mark.office) in INTERNATIONAL
 
 
 def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
@@ -279,11 +171,3 @@ def in_force_notes(mark: Mark, report: Report) -> tuple[str, ...]:
         told = ("It is registered, and opposed: how will that end?", *told)
     return told
 
-
-def _months_between(earlier: str, later: str) -> int:
-    """Whole months from one day to another (ISO 8601); 0 where one of them is no date."""
-    try:
-        one, two = datetime.date.fromisoformat(earlier), datetime.date.fromisoformat(later)
-    except ValueError:
-        return 0
-    return (two.year - one.year) * 12 + two.month - one.month - (two.day < one.day)

@@ -53,13 +53,15 @@ def _said(text: str, language: str) -> str:
 def as_heard(
     closeness: Closeness, name: str, mark: str, languages: Iterable[str], *, english: bool = True
 ) -> Closeness:
-    """`closeness` with the sound that readers of `languages` hear: where these hear both as the same, where both are
-    near-identical only as English is read, which few buyers do if not `english`, and where they are so only as another
-    language is read, which few do if `english`. Overall closeness stays: what decisions tell of it rests on all
-    readings."""
+    """`closeness` with the sound that readers of `languages` hear: where these hear both as the same, where coined
+    names are one letter by letter, where both are near-identical only as English is read, which few buyers do if not
+    `english`, and where they are so only as another language is read, which few do if `english`. Overall closeness
+    stays: what decisions tell of it rests on all readings."""
     asked = tuple(languages)
     if closeness.sound >= SOME_SOUND and closeness.sound < 1 and (language := heard_alike(name, mark, asked)):
         return _sounding(closeness, 1.0, f"sounds the same, read in {language_name(language)}")
+    if SOME_SOUND <= closeness.sound < NEAR_IN_SOUND and _coined_and_said_alike(name, mark):
+        return _sounding(closeness, 1.0, "sounds the same, letter by letter")
     if closeness.sound < NEAR_IN_SOUND or closeness.appearance >= NEAR_IN_APPEARANCE:
         return closeness
     if english:
@@ -71,6 +73,17 @@ def as_heard(
         told = "sounds the same" if closeness.sound >= 1 else "close"
         return _sounding(closeness, closeness.sound, f"{told}{{}}, also to readers of {readers}")
     return _sounding(closeness, heard, f"the same only in English{{}}; to readers of {readers} {number(heard)}")
+
+
+def _coined_and_said_alike(name: str, mark: str) -> bool:
+    """Whether two coined names are one where each letter is said with its international value, which no language's
+    habits speak for or against: Filora, Fyllora. There is no correct pronunciation of a mark (TMEP 1207.01(b)(iv))."""
+    from ..closeness.vocabulary import is_known
+
+    words = [parse(text).words for text in (name, mark)]
+    if any(len(each) != 1 or len(each[0]) < FEWEST_SOUNDS or is_known(each[0]) for each in words):
+        return False
+    return _by_letters(name, mark) >= 1.0
 
 
 def _in_english(closeness: Closeness, name: str, mark: str, languages: Sequence[str]) -> Closeness:

@@ -17,8 +17,8 @@ from namescreen.report.findings import findings, mark_level
 from namescreen.report.mark_choice import worth_a_word
 from namescreen.report.model import Distinctiveness, MarketView, Reading
 from namescreen.report.questions import questions
-from namescreen.report.register_facts import remarks
 from namescreen.report.sensitivity import standings
+from namescreen.report.upkeep import upkeep
 from namescreen.screening import screen
 from tests.report.test_worksheets import close, entry
 
@@ -99,11 +99,10 @@ def test_five_years_of_an_eu_mark_run_from_registration_in_germany_too(report: R
     """EUTMR, articles 18(1) and 47(2); MarkenG 26(5): of a German mark they run from the end of the time to oppose."""
     asking = replace(report, markets=("DE", "FR"), date="2026-05-31")
     mark = Mark("DUSKFALL", "1", "EM", (21,), status="live", registered="2021-04-30", territories=("EU",))
-    (told,) = remarks(mark, asking)
-    assert "prove use if asked (DE and FR)" in told
+    assert upkeep(mark, asking.markets, asking.date) == ("use to be shown (DE and FR)",)
     german = replace(mark, office="DE", territories=("DE",))
-    assert not remarks(german, asking)
-    assert "(DE)" in remarks(replace(german, registered="2021-02-01"), asking)[0]
+    assert upkeep(german, asking.markets, asking.date) == ()
+    assert upkeep(replace(german, registered="2021-02-01"), asking.markets, asking.date) == ("use to be shown (DE)",)
 
 
 @pytest.mark.parametrize(

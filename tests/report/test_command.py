@@ -72,7 +72,7 @@ def test_every_form_in_one_run_and_what_changed_in_the_next(run: Run, home: Path
     assert ("marks.csv", "list grew") in told
     assert ("Herbwell", "new close mark") in told
     assert told.count(("Herbwell", "new close mark")) == 2  # each owner's mark of the same words by itself
-    further = run("report", "brief.toml").stdout
+    further = run("report", "brief.toml", "--full").stdout
     row = r"\| Herb Well \(NL 104, Well Insured\) +\|[^|]+\|[^|]+\| 0\.[0-9]+, class 36[^|]*\| in force"
     assert re.search(row, further)
 
@@ -96,12 +96,12 @@ def test_a_shortlist_from_brainstorming_tells_how_names_were_made(run: Run, home
     (home / file).write_text(holds, "utf-8")
     brief = BRIEF.replace('["Herbwell", "Sprig | Sip"]', f'"{file}"')
     (home / "brief.toml").write_text(brief, "utf-8")
-    done = run("report", "brief.toml", "--date", "2026-11-25", "--mild")
+    done = run("report", "brief.toml", "--date", "2026-11-25", "--mild", "--full")
     assert done.returncode == 0, done.stderr
     assert re.search(r"Made as: (compound: )?herb \+ well \\\| \\<b\\>\.", done.stdout)
     assert "my aunt" not in done.stdout
     assert "--date 2026-11-25" in done.stdout
-    assert "--mild" in done.stdout
+    assert "--mild --full" in done.stdout
 
 
 def test_strict_says_what_was_not_checked(run: Run) -> None:

@@ -83,7 +83,7 @@ def test_sections_stand_in_their_order(either: Report) -> None:
 
 
 def test_cells_read_back_as_the_data(either: Report) -> None:
-    found = list(tables(READER.parse(to_markdown(either, figure="figure.svg"))))
+    found = list(tables(READER.parse(to_markdown(either, figure="figure.svg", full=True))))
     entries = {entry.name: entry for entry in either.names}
     order = [entries[row.name] for row in standings(either)]
     glance = found[0]
@@ -114,7 +114,7 @@ def test_cells_read_back_as_the_data(either: Report) -> None:
 
 
 def test_marks_of_the_same_words_that_are_not_listed_are_counted(report: Report) -> None:
-    text = to_markdown(report)
+    text = to_markdown(report, full=True)
     assert re.search(r"\| Herb Well \(NL 2002, Well 2 Ltd\) +\|[^|]+\|[^|]+\| class 32[^|]*\| in force", text)
     assert "NL 2003" not in text
     assert "Not listed here: 36 more marks like HERB WELL." in text  # 40, the one itself and three
@@ -162,7 +162,7 @@ def test_the_share_of_decided_pairs_is_told_only_of_comparable_marks(report: Rep
     """It is about pairs for the same or close goods: not about a dead mark, other goods or other markets; and it is no
     news of a minor one."""
     told = "Of decided pairs as close as"
-    sections = {part.splitlines()[0]: part for part in to_markdown(report).split("\n### ")[1:]}
+    sections = {part.splitlines()[0]: part for part in to_markdown(report, full=True).split("\n### ")[1:]}
     assert told in sections["Herbwell"]
     assert told not in sections["Mistel"]  # its mark is dead
     assert told not in sections["Thymekeeper"]  # TIMEKEEPER is for other goods, and Tyme minor
@@ -210,7 +210,7 @@ def test_columns_that_no_mark_states_are_left_out_and_named(report: Report) -> N
         else entry
         for entry in report.names
     )
-    text = to_markdown(replace(report, names=typed))
+    text = to_markdown(replace(report, names=typed), full=True)
     section = text.split("### Herbwell")[1].split("\n### ")[0]
     heads = next(tables(READER.parse(section)))[0]
     assert heads == list(MARK_HEADS[:-1])
@@ -263,7 +263,7 @@ def test_an_empty_report_says_what_is_missing() -> None:
     bare = Report("", "", (), (), (), (), (), "2026-11-25", "--date", "0.1.0", ("namescreen", "report"))
     text = to_markdown(bare)
     assert "0 names were compared with no list of marks" in text
-    assert "No figures are entered" in text
+    assert "Costs worksheet" not in text
     assert "product not stated" in text
 
 
@@ -295,13 +295,6 @@ def test_changes_are_told(report: Report) -> None:
     ]
 
 
-def test_a_hint_stands_with_the_first_name_that_it_is_for(report: Report) -> None:
-    found = Distinctiveness("fanciful", 0.9, ("coined",), "Say it aloud.")
-    one = replace(report.names[0], distinctiveness=found)
-    text = to_markdown(replace(report, names=(one, replace(one, name="Other"))))
-    assert text.count("Hint: Say it aloud.") == 1
-
-
 def test_a_long_product_is_cut_in_the_title_and_told_below(report: Report) -> None:
     product = "A planter of glazed stoneware that waters herbs for two weeks, " * 3
     first, *rest = to_markdown(replace(report, product=product)).splitlines()
@@ -327,3 +320,20 @@ def test_the_first_three_sentences_say_what_was_found_what_falls_and_what_is_ope
     assert "Herbwell (knockout: HERB WELL)" in lines[1]
     assert "Sprig & Sip" in lines[2].replace("\\", "")  # of which nothing was checked
     assert "Not checked for" in lines[2]
+
+
+def test_a_name_that_falls_takes_a_few_lines_unless_its_page_is_asked_for(report: Report) -> None:
+    """Why it falls, by what and whose, what else is near, and what to ask; the rest stands in its full page."""
+    short, full = (
+        {part.splitlines()[0]: part for part in to_markdown(report, full=full).split("\n## ")[5].split("\n### ")}
+        for full in (False, True)
+    )
+    section = short["Herbwell"]
+    assert section.startswith("Herbwell\n\nFalls: **knockout")
+    assert "HERB WELL (NL 1004211, Delta Pots B.V.): knockout" in section
+    assert "If it is to be kept, ask:" in section
+    assert len(section.splitlines()) < 15 < len(full["Herbwell"].splitlines())
+    assert short["Mistel"] == full["Mistel"]  # which does not fall
+    alone = to_markdown(replace(report, names=report.names[:1]))
+    assert "**Closest marks**" in alone  # one name is what the report is about
+    assert "--full" not in alone

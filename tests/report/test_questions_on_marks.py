@@ -39,7 +39,7 @@ def test_what_the_register_raises_is_told_once(report: Report) -> None:
     old = replace(found, mark=replace(found.mark, registered="2010-01-01"))
     one = entry(old, name="Duskfall", words=("dusk", "fall"))
     text = "\n".join((*questions(one, report), *close_marks(one, report, asked_about(one, report))))
-    assert text.count("prove use") == 1
+    assert text.count("use to be shown") == 1
 
 
 def test_forms_of_one_word_are_not_called_other_words(report: Report) -> None:
@@ -176,7 +176,7 @@ def test_a_kept_sign_has_its_own_label_and_no_total(report: Report) -> None:
     held = Distinctiveness("descriptive", 0.8, protected=(sign,), called="geographic")
     kept = entry(name="Olympic Pots", distinctiveness=held)
     other = entry(name="Duskfall", distinctiveness=replace(held, protected=()))
-    text = to_markdown(replace(report, names=(kept, other)))
+    text = to_markdown(replace(report, names=(kept, other)), full=True)
     assert findings(kept)[1].value == 0
     assert findings(kept)[1].title == KEPT
     assert "**Distinctiveness for the goods.** Likely refused." in text
@@ -287,7 +287,7 @@ def test_goods_sold_with_ours_are_asked_about_as_such(report: Report, score: flo
     """Canon, C-39/97: whether complementary goods are similar turns on what buyers expect, not on fame."""
     found = replace(close("DUSKFALL", 1.0), goods=Goods(score, together=True), appearance=1.0, knockout=False)
     (question, *_) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
-    assert "do buyers expect its goods, which may be sold or used with ours, from one maker" in question
+    assert "do buyers expect its goods, which may be sold or used with ours, from one maker, so that" in question
     assert "known well enough" not in question
 
 

@@ -17,8 +17,17 @@ from namescreen.report.law import everywhere, objection
 from namescreen.report.mark_tables import REGISTER_HEADS, register_cells
 from namescreen.report.model import OfficeRows
 from namescreen.report.questions import questions
-from namescreen.report.register_facts import held_in, in_force_notes, remarks, status, use_is_due, where
+from namescreen.report.register_facts import held_in, in_force_notes, remarks, status, where
+from namescreen.report.upkeep import upkeep, use_is_due
 from namescreen.screening import screen
+
+
+def due(mark: Mark, report: Report) -> bool:
+    return use_is_due(mark, report.markets, report.date)
+
+
+def kept(mark: Mark, report: Report) -> tuple[str, ...]:
+    return upkeep(mark, report.markets, report.date)
 
 
 def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
@@ -40,18 +49,15 @@ def test_the_register_s_facts_are_told_in_words(report: Report) -> None:
         "Its term ran out on 2024-01-01, and the six months for renewing it late are over: it has probably lapsed, "
         "unless the list is behind. What does the register say today?",
     )
-    assert not use_is_due(mark, of_us)
-    assert remarks(replace(mark, expires="2034-01-01"), of_us) == (
-        "Registered for more than five years: could its owner prove use if asked (DE)?",
-    )
+    assert not due(mark, of_us)
+    assert kept(mark, of_us) == ()
+    assert kept(replace(mark, expires="2034-01-01"), of_us) == ("use to be shown (DE)",)
     american = replace(mark, territories=("US",), registered="2023-01-01", expires="")
-    assert remarks(american, of_us) == (
-        "Registered for more than three years: is it in use (US)?",
-    )
+    assert kept(american, of_us) == ("use in question (US)",)
     unstated = replace(american, office="WO", territories=())  # an international registration: where it holds is open
-    assert not any("use" in remark for remark in remarks(unstated, of_us))
+    assert kept(unstated, of_us) == ()
     old = replace(american, registered="2019-01-01")  # 15 USC 1058(a)(1): use is declared by the sixth year
-    assert remarks(old, of_us)[-1].startswith("Its declaration of use is overdue unless it was made by 2025-07-01 (US")
+    assert kept(old, of_us)[-1] == "lapsed unless its declaration was made by 2025-07-01 (US)"
     fresh = Mark("M", status="pending", filed="2026-09-01")
     assert "for six months its owner can claim that day" in remarks(fresh, report)[0]
     assert status(replace(fresh, status="opposed")) == "applied for, opposed"
@@ -77,31 +83,26 @@ def test_an_international_registration_s_times_are_not_counted_from_its_date(rep
     """EU Regulation 2017/1001, article 203; 15 USC 1141k (from memory)."""
     today = replace(report, date="2026-07-01", markets=("US", "DE"))
     mark = Mark("M", status="live", office="WO", registered="2019-01-01", territories=("US", "EU"))
-    (told,) = remarks(mark, today)
-    assert "a date that your list does not hold" in told
-    assert "at the earliest from 2019-01-01" in told
-    assert not use_is_due(mark, today)
-    assert remarks(replace(mark, registered="2025-01-01"), today) == ()
-    assert "EUTMR" in told
-    assert "1141k" in told
-    assert " UK " not in told
-    (german,) = remarks(replace(mark, territories=("DE",)), today)
-    assert "in DE from when it can no longer be refused" in german
-    assert "EUTMR" not in german
+    assert kept(mark, today) == ("use to be shown or in question only from a later date in each country",)
+    assert not due(mark, today)
+    assert kept(replace(mark, registered="2025-01-01"), today) == ()
+    law = dict(everywhere(("US", "DE")))["International registrations"]
+    assert "EUTMR, article 203" in law
+    assert "1141k" in law
+    assert "in the UK" not in law
     national = replace(mark, office="US", territories=("US",))
-    assert any("declaration of use" in told for told in remarks(national, today))
-    assert not any("declaration" in told for told in remarks(replace(national, registered="2014-01-01"), today))
+    assert any("declaration" in told for told in kept(national, today))
 
 
 def test_german_time_without_use_counts_from_the_end_of_opposition(report: Report) -> None:
     """MarkenG 26(5), 42(1) (from memory): three months after registration; elsewhere from registration."""
     mark = Mark("M", status="live", office="DE", registered="2021-05-20", territories=("DE",))
-    assert not use_is_due(mark, replace(report, date="2026-07-01", markets=("DE",)))
-    assert use_is_due(mark, replace(report, date="2026-08-20", markets=("DE",)))
+    assert not due(mark, replace(report, date="2026-07-01", markets=("DE",)))
+    assert due(mark, replace(report, date="2026-08-20", markets=("DE",)))
     swiss = replace(mark, office="CH", territories=("CH",))  # Swiss MSchG, article 12(1)
-    assert not use_is_due(swiss, replace(report, date="2026-07-01", markets=("CH",)))
+    assert not due(swiss, replace(report, date="2026-07-01", markets=("CH",)))
     french = replace(mark, office="FR", territories=("FR",))
-    assert use_is_due(french, replace(report, date="2026-07-01", markets=("FR",)))
+    assert due(french, replace(report, date="2026-07-01", markets=("FR",)))
 
 
 def test_a_term_that_ran_out_is_told_with_its_six_months(report: Report) -> None:
@@ -132,10 +133,10 @@ def test_a_european_mark_is_followed_into_the_united_kingdom(report: Report) -> 
     """Withdrawal Agreement, articles 54 (registered before 2021) and 59 (applied for, and registered later)."""
     today = replace(report, date="2026-07-01", markets=("GB",))
     mark = Mark("M", status="live", office="EM", filed="2020-10-01", registered="2021-03-01", territories=("EU",))
-    assert "30 September 2021" in remarks(mark, today)[0]
-    assert "a UK mark came from it" in remarks(replace(mark, registered="2020-12-01"), today)[0]
-    assert not any("UK" in told for told in remarks(replace(mark, filed="2021-02-01"), today))
-    assert not any("UK" in told for told in remarks(mark, replace(today, markets=("DE",))))
+    assert "2021-09-30" in kept(mark, today)[-1]
+    assert "a UK mark of its own came from it" in kept(replace(mark, registered="2020-12-01"), today)[-1]
+    assert kept(replace(mark, filed="2021-02-01"), today) == ()
+    assert not any("UK" in told for told in kept(mark, replace(today, markets=("DE",))))
 
 
 def test_a_number_is_cited_with_its_office_once() -> None:
@@ -178,7 +179,7 @@ def test_the_union_is_a_market_of_its_own(report: Report) -> None:
     union = replace(report, markets=("US", "EU"))
     german = Mark("M", registered="2018-05-01", status="live", territories=("DE",), office="DE")
     assert held_in(german, union) == ("EU",)
-    assert remarks(german, union) == ("Registered for more than five years: could its owner prove use if asked (EU)?",)
+    assert kept(german, union) == ("use to be shown (EU)",)
     assert objection("N", ("EU",)) == "would its owner have good grounds to oppose N"
     assert "not described here" not in to_markdown(union)
 
@@ -269,17 +270,19 @@ def test_what_holds_in_most_countries_cites_the_acts_of_the_markets() -> None:
     ("registered", "says"),
     [
         ("2021-08-01", ""),  # not yet five years old
-        ("2021-06-30", "Has its owner declared use, which is due by 2027-06-30"),
-        ("2020-07-01", "Has its owner declared use, which is due by 2026-07-01"),
-        ("2020-03-01", "was due by 2026-03-01, and can be made late until 2026-09-01"),
-        ("2019-08-31", "is overdue unless it was made by 2026-02-28"),
-        ("2016-06-01", ""),  # renewed, and so declared
+        ("2021-06-30", "declaration due by 2027-06-30 (US)"),
+        ("2020-07-01", "declaration due by 2026-07-01 (US)"),
+        ("2020-03-01", "declaration was due by 2026-03-01, late until 2026-09-01 (US)"),
+        ("2019-08-31", "lapsed unless its declaration was made by 2026-02-28 (US)"),
+        ("2016-06-01", "renewal was due by 2026-06-01, late until 2026-12-01 (US)"),
+        ("2014-06-01", "lapsed unless its renewal was made by 2024-12-01 (US)"),
     ],
 )
 def test_a_declaration_of_use_is_asked_for_by_its_days(report: Report, registered: str, says: str) -> None:
-    """15 USC 1058(a): within the year before the end of six years, or with a fee in the six months after."""
+    """15 USC 1058(a), 1059(a): within the year before the end of six years, and of every ten, or with a fee in the six
+    months after; a term that runs on says that it was done."""
     of_us = replace(report, date="2026-07-01", markets=("US",))
     mark = Mark("M", status="live", territories=("US",), registered=registered)
-    told = [one for one in remarks(mark, of_us) if "1058" in one]
-    assert bool(told) == bool(says)
-    assert not says or says in told[0]
+    assert [one for one in kept(mark, of_us) if "use" not in one] == ([says] if says else [])
+    renewed = kept(replace(mark, expires="2034-06-01"), of_us)
+    assert not any("renewal" in one for one in renewed)

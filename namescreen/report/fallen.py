@@ -1,0 +1,65 @@
+"""A name that falls, in a few lines: by what, where, and what to ask if it is to be kept all the same."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from ..marks.mark import Mark
+from ..plain_text import cell, clauses, number, plural, shorten, some
+from ..policy import OWN_CHECK, Level
+from .findings import finding_of, mark_level, matters, worst_words
+from .mark_tables import briefly, by_market, mark_cells
+from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
+from .namesakes import USE_LASTS
+from .own_findings import FREE
+from .questions import questions
+
+__all__ = ["fallen"]
+
+_MARKS, _FURTHER = 3, 4  # marks by which it falls that are told whole, and others that are named
+
+
+def fallen(entry: NameEntry, report: Report) -> Iterable[str]:
+    """A name with a knockout, or that an office is likely to refuse, as Markdown."""
+    yield f"### {cell(shorten(entry.name, 120))}"
+    yield " ".join(filter(None, (f"Falls: **{cell(worst_words(entry))}**.", by_market(entry, report))))
+    ordered = matters(entry)
+    told = [found for found in ordered if found.knockout] or [
+        found for found in ordered if mark_level(found) >= Level.LOOK
+    ]
+    lines = [*_of_its_own(entry), *(_mark(found, report) for found in told[:_MARKS]), *_further(ordered, told[:_MARKS])]
+    yield "\n".join(f"- {line}" for line in lines)
+    if asked := questions(entry, report):
+        yield f"If it is to be kept, ask: {cell(asked[0])}"
+
+
+def _of_its_own(entry: NameEntry) -> Iterable[str]:
+    """What the name itself is, why, and the law on it where that bars it."""
+    found, part = finding_of(entry, OWN_CHECK), entry.distinctiveness
+    if not found.bars or not isinstance(part, Distinctiveness):
+        return
+    laws = [f"{one.market}: {one.law}" for one in part.markets if one.law and one.called not in FREE]
+    if part.shown == KEPT or not laws:
+        laws = [*part.laws]
+    why = clauses("; ".join(part.reasons[:3]), 260)
+    yield cell(f"{found.words}: {why}. From memory: {clauses('; '.join(laws), 420) or 'no law is known here'}")
+
+
+def _mark(found: CloseMark, report: Report) -> str:
+    cited, finding, _, goods, standing = mark_cells(found, report.date, report.markets)
+    others = [f"{one.number or one.text} ({_classes(one)})" for one in found.others[:_FURTHER] if not one.is_dead]
+    also = f"; also of this owner: {some(others)}" if others else ""
+    return cell(f"{cited}: {finding}. Closeness {number(found.overall)}, goods {goods}; {standing}{also}")
+
+
+def _classes(mark: Mark) -> str:
+    where = some(mark.territories) or "where it holds is not stated"
+    return f"{where}, class {' '.join(map(str, mark.classes))}" if mark.classes else where
+
+
+def _further(ordered: Sequence[CloseMark], told: Sequence[CloseMark]) -> Iterable[str]:
+    left = [found for found in ordered if found not in told and mark_level(found) > Level.NOTHING]
+    if left:
+        more = [plural(len(left) - _FURTHER, "more mark")] if len(left) > _FURTHER else []
+        ended = any(found.mark.is_dead and "US" in found.mark.territories for found in left[:_FURTHER])
+        yield cell(f"Further: {some([*map(briefly, left[:_FURTHER]), *more])}.{USE_LASTS if ended else ''}")
