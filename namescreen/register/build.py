@@ -23,10 +23,11 @@ from ..processes import in_workers, processors, running, without_collection
 from ..pronunciation.g2p import joint_model
 from ..tables import open_table
 from ..team import shared_out
+from ..text.spoken_forms import MOST_WORDS
 from .bigram_index import pack_bigrams
 from .packing import boundaries, pack_inverse, pack_lists, pack_strings
 from .phoneme_index import code_arrays
-from .word_entries import FLAGS, WordEntry, combined_codes, read_meanings, read_words
+from .word_entries import FLAGS, WordEntry, codes_of_name, read_meanings, read_words
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -242,13 +243,13 @@ class _Names(NamedTuple):
 def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], workers: _Workers) -> _Names:
     """The segmentations and phoneme codes of every name; those in `old` are taken over.
 
-    Where every word has one reading aloud, the codes of the name are combined from those of the words, most probable
+    Where every word is said as it is written, the codes of the name are combined from those of the words, most probable
     first, as `pronunciation.pronounce_words` does. A name with numerals or single letters is read as a whole.
     """
     words = vocabulary.words
     # All in one look-up, as the millions of them are most of the work.
     known = {
-        text: (at, word, len(word.segmentations) > 1 or text.isdecimal(), not word.one_reading_aloud)
+        text: (at, word, len(word.segmentations) > 1 or text.isdecimal(), not word.said_as_written)
         for at, text in enumerate(vocabulary.texts)
         for word in (words[text],)
     }
@@ -266,11 +267,11 @@ def _names(keys: list[str], vocabulary: _Vocabulary, old: dict[str, _Named], wor
             segmentations, codes = old[key]
         elif len(parts) == 1:
             codes = parts[0].codes
-        elif any(varied):
+        elif any(varied) or len(parts) > MOST_WORDS:
             codes = ()
             special.append(at)
         else:
-            codes = combined_codes([part.readings for part in parts if part.readings])
+            codes = codes_of_name(parts)
         if segmentations is None and (any(closed) or not texts):
             segmentations = segmentations_of(tuple(texts), of_word)
         names.codes.append(codes)

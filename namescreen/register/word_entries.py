@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..closeness.sound import merge_double_phonemes
@@ -11,7 +12,7 @@ if TYPE_CHECKING:
     from ..closeness.word_facts import WordFacts
 
 __all__ = ["FLAGS", "HAS_BASE_FORMS", "IS_FAMILIAR", "IS_KNOWN", "IS_MEANT", "IS_SAID", "IS_SURNAME", "Reading",
-           "WordEntry", "combined_codes", "read_meanings", "read_words"]  # fmt: skip
+           "WordEntry", "codes_of_name", "read_meanings", "read_words"]  # fmt: skip
 
 FLAGS = {"has_base_forms": 1, "is_surname": 2, "is_known": 4, "is_familiar": 8, "is_meant": 16, "is_said": 32}
 """Bits of `Index.flags`, by the `closeness.word_facts.WordFacts` that they keep."""
@@ -30,14 +31,16 @@ Reading = tuple[str, float, str]
 
 
 class WordEntry(NamedTuple):
-    """What the index keeps of one word; `readings` are those of the word as written."""
+    """What the index keeps of one word; `readings` are those of a word that is said as it is written, and in no other
+    way, and `abroad` the code of the one by the rules of another language, if any."""
 
     codes: tuple[str, ...]
     weight: OwnWeight
     facts: WordFacts
     segmentations: tuple[tuple[str, ...], ...] = ()
     readings: tuple[Reading, ...] = ()
-    one_reading_aloud: bool = False
+    said_as_written: bool = False
+    abroad: str = ""
 
 
 def read_meanings(words: list[str]) -> list[WordEntry]:
@@ -51,6 +54,7 @@ def read_meanings(words: list[str]) -> list[WordEntry]:
 def read_words(words: list[str]) -> list[WordEntry]:
     """The entries of some words."""
     from ..closeness import said_abroad
+    from ..closeness.said_abroad import reading_abroad
     from ..closeness.sound import phoneme_codes_of
     from ..closeness.vocabulary import is_known, segmentations
     from ..closeness.weights import own_weight
@@ -63,37 +67,34 @@ def read_words(words: list[str]) -> list[WordEntry]:
         for word in words:
             step(word)
     said_abroad.expect(words)
-    read_as_one = _read_aloud_as_one(words)
-    readings = _readings_as_written(words, read_as_one)
+    as_written = list(map(_is_said_as_written, words))
+    readings = _readings_as_written(words, as_written)
+    abroad = [merge_double_phonemes(one.code) if (one := reading_abroad(word)) else "" for word in words]
     facts = list(map(word_facts, words))
     parts = list(map(segmentations, words))
     codes = list(map(phoneme_codes_of, words))
     weights = list(map(own_weight, words))
-    return list(map(WordEntry, codes, weights, facts, parts, readings, read_as_one))
+    return list(map(WordEntry, codes, weights, facts, parts, readings, as_written, abroad))
 
 
-def _read_aloud_as_one(words: list[str]) -> list[bool]:
-    """Which words are read aloud in one way, as written, and by English rules alone."""
-    from ..closeness.said_abroad import reading_abroad
+def _is_said_as_written(word: str) -> bool:
+    """Whether a word is read aloud in one way, as a word with these letters."""
     from ..text import parse, ways_to_say
 
-    def ways(word: str) -> tuple[tuple[str, ...], ...]:
-        letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
-        return ways_to_say(word) if letters else parse(word).spoken
-
-    return [ways(word) == ((word,),) and not reading_abroad(word) for word in words]
+    letters = word.isascii() and word.isalpha() and word.islower()  # as most are: `parse` changes nothing of them
+    return (ways_to_say(word) if letters else parse(word).spoken) == ((word,),)
 
 
-def _readings_as_written(words: list[str], read_as_one: list[bool]) -> list[tuple[Reading, ...]]:
-    """The readings of the words that are read as one; none of the others."""
+def _readings_as_written(words: list[str], as_written: list[bool]) -> list[tuple[Reading, ...]]:
+    """The readings of the words that are said as they are written; none of the others."""
     from ..closeness.sound import READINGS
     from ..pronunciation import pronounce
 
     return [
         tuple([(merge_double_phonemes(r.code), r.weight, " ".join((*r.phones, ""))) for r in pronounce(word, READINGS)])
-        if as_one
+        if said_so
         else ()
-        for word, as_one in zip(words, read_as_one, strict=True)
+        for word, said_so in zip(words, as_written, strict=True)
     ]
 
 
@@ -121,6 +122,15 @@ def combined_codes(choices: list[tuple[Reading, ...]]) -> tuple[str, ...]:
     if len(ways) > 1:
         ways.sort(key=_by_probability)
     return tuple(dict.fromkeys([way[0] for way in ways[:MOST_CODES]]))
+
+
+def codes_of_name(words: Sequence[WordEntry]) -> tuple[str, ...]:
+    """`closeness.sound.spoken_phoneme_codes` of a name whose words are all said as they are written."""
+    found = combined_codes([word.readings for word in words if word.readings])
+    if not any(word.abroad for word in words):
+        return found
+    said = [word.abroad or word.readings[0][0] for word in words if word.abroad or word.readings]
+    return tuple(dict.fromkeys((*found, merge_double_phonemes("".join(said)))))
 
 
 def _by_probability(reading: Reading) -> tuple[float, str]:

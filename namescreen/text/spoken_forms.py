@@ -9,7 +9,7 @@ from itertools import pairwise, product
 
 from .tokenization import LEET_LETTERS
 
-__all__ = ["LETTER_NAMES", "number_words", "spoken_forms", "ways_to_say"]
+__all__ = ["LETTER_NAMES", "MOST_WORDS", "number_words", "spoken_forms", "ways_to_say"]
 
 LETTER_NAMES = {
     "a": "ay", "b": "bee", "c": "see", "d": "dee", "e": "ee", "f": "eff", "g": "gee", "h": "aitch", "i": "eye",
@@ -18,6 +18,8 @@ LETTER_NAMES = {
 }  # fmt: skip
 """English letter names, spelled as words that the pronunciation dictionary holds (w is two words)."""
 
+MOST_WORDS = 12
+"""The words of a name that are said; of a longer one the first."""
 _DIGIT_SOUNDS = {"2": ("to", "two"), "4": ("for", "four"), "8": ("ate", "eight"), "1": ("one",), "0": ("oh",)}
 _SOUND_SPELLINGS = {"u": "you", "r": "are", "n": "and", "y": "why", "c": "see", "b": "be", "thru": "through",
                     "ur": "your", "ez": "easy", "nite": "night", "lite": "light", "kwik": "quick",
@@ -33,7 +35,7 @@ _TENS = tuple("zero ten twenty thirty forty fifty sixty seventy eighty ninety".s
 def spoken_forms(words: tuple[str, ...], limit: int = 4) -> tuple[tuple[str, ...], ...]:
     """The ways to say `words`, at most `limit`: the plain reading first, then letters and numerals by name."""
     said: dict[tuple[str, ...], None] = {}
-    words = _digits_within_words(words[:12])
+    words = _digits_within_words(words[:MOST_WORDS])
     for choice in product(*(ways_to_say(word) for word in words)):
         said.setdefault(tuple(part for way in choice for part in way))
         if len(said) >= limit:
