@@ -20,8 +20,8 @@ from enum import IntEnum
 
 __all__ = [
     *("BARRED", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "LIKELY_REFUSED"),
-    *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "SAME_GOODS", "SOLD_TOGETHER"),
-    *("STEPS",),
+    *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "PLAINLY_OTHER", "SAME_GOODS"),
+    *("SOLD_TOGETHER", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "grave_findings", "is_close", "level_of"),
     *("most_concern", "reach_of", "worst"),
 ]
@@ -53,6 +53,10 @@ shared class alone (`goods.relatedness.BY_CLASS_ALONE`). Ours, not fitted."""
 
 OTHER_GOODS = 0.3
 """Relatedness below which goods are called other goods (common practice, no source)."""
+
+PLAINLY_OTHER = 0.1
+"""Relatedness below which goods have nothing in common that words or classes tell, so that even the same name for them
+is minor unless it is known beyond its goods. Ours, not fitted."""
 
 SOLD_TOGETHER = "sold together?"
 """What is said of goods that may be sold or used with ours and are no sort of them: complementary goods may be similar
@@ -128,9 +132,9 @@ C-196/11 P, F1-Live), and weak marks have some protection in the United States t
 496 F.2d 1400; from memory)."""
 
 
-MOST_BY_DESCRIPTION = 0.5
+MOST_MINOR = 0.5
 """The most concern of a mark that shares with the name only words which describe the goods: minor, for such words keep
-nobody out (TMEP 1207.01(b)(viii)). Ours, not fitted."""
+nobody out (TMEP 1207.01(b)(viii)); and of one for goods that plainly have nothing in common. Ours, not fitted."""
 
 
 def level_of(concern: float) -> Level:
@@ -215,9 +219,11 @@ class Conflict:
 
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
-        is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
-        reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
-        without a reputation it reaches only similar ones. A mark that looks or sounds all but the same has at least
+        is 1. An identical mark has at least the level "look closer": it may be known well enough to reach beyond its
+        goods. For other goods it has just that, and no mark for them more than the middle of this level: without a
+        reputation it reaches only similar ones. For goods that plainly have nothing in common it is minor, as every
+        mark is. One that says the whole name in another language is at least minor for goods that are not other ones. A
+        mark that looks or sounds all but the same has at least
         this level for goods that are not other ones, and one that has probably lapsed no more than it. A mark that has
         ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the same or
         close goods, held too alike by half of past cases, has at least the level "look closer". A registered mark taken
@@ -241,16 +247,20 @@ class Conflict:
             value = max(value, self.rest * by_goods)
         if self.overall >= EVEN and not weak and self.goods is not None and self.comparable:
             value = max(value, EVEN)
+        if self.translated and share >= OTHER_GOODS:
+            value = max(value, STEPS[2][0])
         if self.identical:
             value = max(value, IDENTICAL if share >= OTHER_GOODS else STEPS[1][0])
         elif self.near_identical and share >= OTHER_GOODS:
             value = max(value, STEPS[1][0])
         if self.descriptive and not self.near_identical:
-            value = min(value, MOST_BY_DESCRIPTION)
+            value = min(value, MOST_MINOR)
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)
         if share < OTHER_GOODS or self.lapsed:
             value = min(value, IDENTICAL)
+        if share < PLAINLY_OTHER:
+            value = min(value, MOST_MINOR)
         if self.ended and not self.renewable:
             value /= 2
         return value / 2 if self.bites is False else value

@@ -76,6 +76,8 @@ def compare(
     goods = goods if goods is not None or brief is None else brief_with(brief).goods or None
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
     written, other, found = as_readers_divide(name, mark, found, name_goods=goods)
+    if brief is not None and (markets := brief_with(brief).markets):
+        found = _heard_in(found, name, mark, markets)
     if goods and _is_coined(name, goods):
         found = without_meaning(found)
     evidence = explain(written, other, name_goods=goods, mark_goods=mark_goods)
@@ -88,6 +90,15 @@ def compare(
     else:
         _show((name, mark), (written, other), found, evidence, related, form)
     print_disclaimer(form)
+
+
+def _heard_in(found: Closeness, name: str, mark: str, markets: Sequence[str]) -> Closeness:
+    """The closeness with the sound that buyers of the markets hear, as the screen and the report have it."""
+    from namescreen.screening.heard import as_heard
+    from namescreen.territories import languages_of, understood_in
+
+    english = any(understood_in(market, "en") for market in markets)
+    return as_heard(found, name, mark, languages_of(markets, main=True), english=english)
 
 
 def _is_coined(name: str, goods: str) -> bool:

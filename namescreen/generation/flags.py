@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from ..brief import Brief
 from ..connotations import english_readings, readings
 from ..outcome import NotChecked
+from ..plain_text import some
 from ..policy import NEAR_IN_SOUND, PLAINLY_DESCRIPTIVE
 from ..pronunciation import pronounce_words, sound_similarity
 from ..pronunciation.predictability import spellings
@@ -97,8 +98,9 @@ class Flags:
     def _refused(self, text: str) -> str | Refusal:
         """For what an office in a market of the brief may refuse a name, as `namescreen.goods` finds it for a
         screening: generic, descriptive, a surname, a place, or a sign that may not be registered. A remark where a
-        screening would only ask for a closer look; "" if for nothing."""
+        screening would only ask for a closer look; "" if for nothing, or for an EU mark alone."""
         from ..goods import CATEGORIES, distinctiveness
+        from ..goods.verdicts import only_for_the_union
 
         brief = self._brief
         if not brief.goods:
@@ -109,9 +111,12 @@ class Flags:
         )  # fmt: skip
         if isinstance(found, NotChecked):
             return ""
-        serious = next((f'"{sign.sign}": {sign.reason}' for sign in found.protected if sign.serious), "")
-        if not serious and found.category not in CATEGORIES[:2]:
+        barred = [sign for sign in found.protected if sign.serious]
+        serious = next((f'"{sign.sign}": {sign.reason}' for sign in barred), "")
+        if not found.protected and only_for_the_union(found.category, found.markets, None):
             return ""
+        if not serious and found.category not in CATEGORIES[:2]:
+            return f"names a place: {some(found.places)}" if found.places else ""
         if not serious and found.score >= PLAINLY_DESCRIPTIVE:
             return f"an office may refuse it: {found.called}"
         return Refusal("refused", serious or f"{found.called}: {found.reasons[0]}")

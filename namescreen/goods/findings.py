@@ -81,6 +81,13 @@ class Distinctiveness:
         return next((one.called for one in self.markets if one.category == self.category), self.category)
 
     @property
+    def places(self) -> tuple[str, ...]:
+        """The words that say where goods come from."""
+        from .places import place_of
+
+        return tuple(word for word, _ in self.words if place_of(word)) if "place" in self.kinds else ()
+
+    @property
     def laws(self) -> tuple[str, ...]:
         """The law by market, from memory, of the gravest ground: a serious protected sign, else how the name stands."""
         sign = next((one for one in self.protected if one.serious), None)

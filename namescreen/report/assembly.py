@@ -186,15 +186,12 @@ def _mark(found: screening.CloseMark, with_reasons: bool) -> CloseMark:
 def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:
     if isinstance(found, NotChecked):
         return found
-    from ..goods.places import place_of
-
     signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask, one.bars) for one in found.protected)
     called = found.called if found.called != found.category else ""
     reasons = tuple(found.reasons)
     markets = tuple(MarketView(one.market, one.called, _score(one.score), one.law) for one in found.markets)
-    places = tuple(word for word, _ in found.words if place_of(word)) if "place" in found.kinds else ()
     return Distinctiveness(
-        found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, places
+        found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, found.places
     )
 
 

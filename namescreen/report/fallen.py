@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from ..goods.verdicts import FREE
 from ..marks.mark import Mark
 from ..plain_text import cell, clauses, number, plural, shorten, some
 from ..policy import OWN_CHECK, Level
@@ -11,7 +12,6 @@ from .findings import finding_of, mark_level, matters, worst_words
 from .mark_tables import briefly, by_market, mark_cells
 from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
 from .namesakes import USE_LASTS
-from .own_findings import FREE
 from .questions import questions
 
 __all__ = ["fallen"]

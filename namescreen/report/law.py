@@ -56,8 +56,10 @@ _PRACTICES = (
     Practice(
         ("EU", *sorted(EU_MEMBERS)), "European Union (EU marks)", False,
         "an EU mark is not refused over them; owners oppose. It holds in every state of the Union, and an earlier mark "
-        "of any one state can stop it",
-        "three months from publication", 5, _FIVE, "EU Regulation 2017/1001, articles 8, 18, 46, 47",
+        "of any one state can stop it. Whether that national mark is valid is not asked in an opposition: it has to be "
+        "attacked in its own state",
+        "three months from publication", 5, _FIVE,
+        "EU Regulation 2017/1001, articles 8, 18, 46, 47; Court of Justice, C-196/11 P, F1-Live",
     ),
     Practice(
         ("DE",), "Germany", False, "does not refuse; owners oppose",

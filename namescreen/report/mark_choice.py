@@ -61,6 +61,8 @@ def why_named(found: CloseMark, entry: NameEntry, goods: str) -> str:
     if is_over(found):
         return "would ask for a closer look if it lived" if found.concern >= _WOULD_BE else ""
     nowhere_told = is_international(found.mark) and not found.mark.territories
+    if found.translation and found.bites is not False:
+        return "other goods" if is_of_other_goods(found) else ""
     if found.bites is False or (is_of_other_goods(found) and not nowhere_told):
         return ""
     if said := next((reason for reason in found.reasons if reason.startswith("In ")), ""):

@@ -4,23 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from ..goods.verdicts import FREE, in_most_markets, of_the_markets, only_for_the_union
 from ..lexicon import lexicon
 from ..outcome import ASK_A_SPEAKER, NotChecked
 from ..plain_text import clauses, number, some
 from ..policy import EVERYWHERE, LIKELY_REFUSED, OWN_CHECK, PLAINLY_DESCRIPTIVE, Finding, Level
-from ..territories import law_of
 from ..text import parse
-from .model import Distinctiveness, MarketView, NameEntry
+from .model import Distinctiveness, NameEntry
 
 __all__ = [
-    "FREE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding", "unread",
+    "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding", "unread",
 ]  # fmt: skip
 
 NEAR_DESCRIPTIVE = 0.55
 """Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
-FREE = ("suggestive", "arbitrary", "fanciful")
-"""What a name is called that is inherently distinctive."""
-_REFUSED = ("generic", "descriptive")
 _LAW_UNKNOWN = "known here"
 """How the law of a market on a sign ends that no table has."""
 
@@ -39,7 +36,7 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
     plainly = part.category == "descriptive" and part.score < PLAINLY_DESCRIPTIVE
     if part.category == "descriptive":
         level, reach = Level.SERIOUS if plainly else Level.LOOK, _reach(part)
-    bars = part.category == "generic" or (plainly and _in_most_markets(part))
+    bars = part.category == "generic" or (plainly and in_most_markets(part.markets))
     if level is Level.NOTHING and not bars and (asked := unread(part)):
         word = asked.split('"')[1] if '"' in asked else "a word"
         return Finding(OWN_CHECK, Level.LOOK, f'{scored} only if "{word}" says nothing of the goods', part.score)
@@ -91,33 +88,14 @@ def describes(entry: NameEntry) -> bool:
 def for_the_union_alone(part: Distinctiveness) -> bool:
     """Whether a name meets a bar as an EU mark, which is judged in every language of the Union, and none in any of the
     markets, where a state of the Union is one of them."""
-    own = _own(part)
-    states = any(law_of(one.market) == "EU" for one in own)
-    if not states or len(own) == len(part.markets):
-        return False
-    if any(one.serious for one in part.protected):
-        return part.barred_in == ("EU",)
-    barred = part.category in _REFUSED
-    return barred and not part.protected and all(one.called in FREE for one in own)
-
-
-def _own(part: Distinctiveness) -> list[MarketView]:
-    """The views of the markets: that of the Union is told beside its states."""
-    states = any(law_of(one.market) == "EU" and one.market != "EU" for one in part.markets)
-    return [one for one in part.markets if one.market != "EU" or not states]
-
-
-def _in_most_markets(part: Distinctiveness) -> bool:
-    """Whether a name is plainly descriptive in half of the markets or more: one that is fine in one alone has no name
-    for the others."""
-    own = _own(part)
-    plainly = [one for one in own if one.called in _REFUSED and one.score < PLAINLY_DESCRIPTIVE]
-    return bool(own) and 2 * len(plainly) >= len(own)
+    barred = part.barred_in if any(one.serious for one in part.protected) else None
+    told = bool(part.protected) and barred is None  # a sign that is asked about stands in every market
+    return not told and only_for_the_union(part.category, part.markets, barred)
 
 
 def _reach(part: Distinctiveness) -> int:
     """In how many markets a name is what it is called, or worse."""
-    stopped = [one for one in _own(part) if one.called not in FREE]
+    stopped = [one for one in of_the_markets(part.markets) if one.called not in FREE]
     return len(stopped) if part.differs and stopped else EVERYWHERE
 
 
@@ -126,7 +104,7 @@ def by_market(entry: NameEntry, part: Distinctiveness) -> str:
     if not part.differs:
         return ""
     called: dict[str, list[str]] = {}
-    for one in sorted(_own(part), key=lambda one: one.score):
+    for one in sorted(of_the_markets(part.markets), key=lambda one: one.score):
         called.setdefault("no bar found" if one.called in FREE else as_told(one.called, entry), []).append(one.market)
     first = called.pop(as_told(part.shown, entry), None)
     free = called.pop("no bar found", None)
