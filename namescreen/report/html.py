@@ -84,7 +84,7 @@ def _label_cells(tokens: Sequence[Any]) -> None:
 
 
 def _link_names(tokens: Sequence[Any]) -> None:
-    """Number the names' headings, each of which starts a page in print, and link the first table's names to them."""
+    """Number the names' headings, and link the first table's names to them."""
     from markdown_it.token import Token
 
     headings = [token for token in tokens if token.type == "heading_open" and token.tag == "h3"]

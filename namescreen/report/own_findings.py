@@ -42,7 +42,7 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
         return Finding(OWN_CHECK, Level.LOOK, f'{scored} only if "{word}" says nothing of the goods', part.score)
     if part.protected and (part.protected[0].serious or not bars):
         first = part.protected[0]
-        told = f'"{first.sign}": {clauses(first.reason, 90)}'
+        told = f'"{first.sign}": {clauses(first.reason, 150)}'
         if first.serious:  # however distinctive it is, others may not register it
             where, reach = _kept_where(part), len(part.barred_in) or EVERYWHERE
             return Finding(OWN_CHECK, Level.SERIOUS, told, 0.0, True, part.shown, reach, where)

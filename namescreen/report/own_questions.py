@@ -40,9 +40,10 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
             "own name, or that of a living person who would have to agree?"
         ]
     if found.called == "geographic":
+        laws = _laws_on_places(found)
         return [
-            f"{name} reads as where {goods} come from{because}: would it be refused, and would it mislead if they come "
-            "from elsewhere?"
+            f"{name} reads as where {goods} come from{because}: do they? If so, would it be refused until buyers know it "
+            f"as a mark; if not, would it mislead{f' ({laws})' if laws else ''}?"
         ]
     if found.category == "descriptive":
         return [
@@ -72,10 +73,14 @@ _PLACES = {
 """The law on a place in a name, by market, from memory."""
 
 
+def _laws_on_places(found: Distinctiveness) -> str:
+    return "; ".join(_PLACES[one.market] for one in found.markets if one.market in _PLACES)
+
+
 def _on_a_place(name: str, goods: str, found: Distinctiveness) -> str:
     """The question on a word of a name that says where goods come from."""
     places = some(f'"{place}"' for place in found.places)
-    laws = "; ".join(_PLACES[one.market] for one in found.markets if one.market in _PLACES)
+    laws = _laws_on_places(found)
     return (
         f"{name} holds {places}, a place: do {goods} come from there? If they do not, would it mislead buyers, and if "
         "they do, is only the rest protected? Is a product of that place protected by name, which it may evoke"
