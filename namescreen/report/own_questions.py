@@ -42,8 +42,8 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
     if found.called == "geographic":
         laws = _laws_on_places(found)
         return [
-            f"{name} reads as where {goods} come from{because}: do they? If so, would it be refused until buyers know it "
-            f"as a mark; if not, would it mislead{f' ({laws})' if laws else ''}?"
+            f"{name} reads as where {goods} come from{because}: do they? If so, would it be refused until buyers know "
+            f"it as a mark; if not, would it mislead{f' ({laws})' if laws else ''}?"
         ]
     if found.category == "descriptive":
         return [
