@@ -14,7 +14,8 @@ from .calibration import Calibration, calibration
 from .explanation import COINED, COINED_MEANING, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain
 from .features import Features, Word, features, goods_words
-from .name_similarity import Scores, score
+from .name_similarity import score
+from .parts import Scores
 from .telling import ADDED, left_out, telling_part
 from .word_similarity import word_similarity
 

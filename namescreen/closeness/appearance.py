@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-__all__ = ["SHAPE_ONLY", "Numbers", "above_floor", "confusable_skeleton", "positive_part"]
+__all__ = ["SHAPE_ONLY", "Numbers", "above_floor", "confusable_skeleton", "greater", "positive_part"]
 
 Numbers = TypeVar("Numbers", float, "NDArray[np.float64]")
 """One number or an array of them: the arithmetic of a pair of words is also that of a whole register."""
@@ -33,6 +33,11 @@ def confusable_skeleton(word: str) -> str:
 def above_floor(raw: Numbers, floor: float) -> Numbers:
     """`raw` rescaled so that `floor` and below is 0 and 1 stays 1."""
     return positive_part((raw - floor) / (1.0 - floor))
+
+
+def greater(one: Numbers, other: Numbers) -> Numbers:
+    """The greater of two."""
+    return one + positive_part(other - one)
 
 
 def positive_part(value: Numbers) -> Numbers:

@@ -15,7 +15,8 @@ from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
 from ..text import Name
 from .features import Features, Word
-from .name_similarity import Scores, meant_as_heard, said_in_english, shared_meaning
+from .name_similarity import meant_as_heard, said_in_english, shared_meaning
+from .parts import Scores
 from .said_abroad import name_abroad
 from .sound import readings_of
 from .vocabulary import ARTICLES, all_known

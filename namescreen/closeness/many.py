@@ -21,12 +21,10 @@ from .name_similarity import (
     LATER_IN_SENSE,
     LEAST_IN_FORM,
     LEAST_IN_MEANING,
-    SAME_SOUND,
-    Scores,
     Side,
-    at_least,
     weights_of,
 )
+from .parts import SAME_SOUND, Scores, all_looks, all_sounds, at_least, of_overall
 from .sound import FLOOR, LETTERS
 from .vocabulary import TRANSLATED
 from .word_meaning import OPPOSITE, RELATED
@@ -162,7 +160,7 @@ class Parts(NamedTuple):
     sounds: Values
     meanings: Values
     elements: Values
-    strongest: Values
+    shared: Values
     kept: Values
 
 
@@ -185,11 +183,9 @@ def parts_by_words(
         )
         pairs = [_covered(one, *kind, rows.start) for one, kind in zip(table, kinds, strict=True)]
         pairs[1] = pairs[1][0], _covered(above_floor(table[1], FLOOR), *kinds[1], rows.start)[1]
-        strongest = np.maximum.reduceat(
-            (table[3] * np.minimum(np.array(ours.weight)[:, None], counted)).max(axis=0), rows.start
-        )
+        shared = _shared(table[3] * np.minimum(np.array(ours.weight)[:, None], counted), rows.start)
         kept = pairs[3][1] * (1 - _left_over(table[3], ours.weight, counted, rows.start))
-        found.append(rows.best(np.array([*(part for pair in pairs for part in pair), strongest, kept])))
+        found.append(rows.best(np.array([*(part for pair in pairs for part in pair), shared, kept])))
     best = np.max(found, axis=0)
     return Parts(best[0:2], best[2:4], best[4:6], best[6:8], best[8], best[9])
 
@@ -207,6 +203,13 @@ def parts_translated(
     meant = np.array(_covered(table, ours.in_translation, others.said, rows.start))
     counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, others.counts, rows.start))
     return rows.best(meant), rows.best(counted)
+
+
+def _shared(strengths: Values, start: Places) -> Values:
+    """`name_similarity._shared` of every row, from how strong each word of one name is as one of the others."""
+    own = np.prod(1 - np.maximum.reduceat(strengths, start, axis=1), axis=0)
+    other = np.multiply.reduceat(1 - strengths.max(axis=0), start)
+    return np.asarray(1 - np.maximum(own, other), np.float64)
 
 
 def _left_over(table: Values, weights: Sequence[float], others: Values, start: Places) -> Values:
@@ -250,22 +253,18 @@ def scores(
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
-    appearance = np.minimum(1.0, model.appearance(look, *found.looks, spelled, in_any_order))
+    appearance = np.minimum(1.0, model.appearance(*all_looks(look, tuple(found.looks), spelled, in_any_order)))
     appearance = np.where(look >= SHAPE_ONLY, np.maximum(appearance, look), appearance)
-    beyond_chance = above_floor(run_together, FLOOR)
-    heard_less, heard_better = found.sounds
-    heard_better = np.where(divided_otherwise, np.maximum(heard_better, beyond_chance), heard_better)
-    heard = np.minimum(1.0, model.sound_of_names(beyond_chance, heard_less, heard_better, look))
+    otherwise = divided_otherwise.astype(np.float64)
+    heard = np.minimum(1.0, model.sound_of_names(*all_sounds(run_together, tuple(found.sounds), otherwise, look)))
     heard = np.where(~unheard & (run_together >= 1.0), 1.0, heard)
     less, better = found.meanings
     rest = np.where(shares, (found.elements[0], in_any_order), less)
     said = np.minimum(1.0, model.meaning(less, better, np.where(breaks, 0.0, less), *rest))
-    overall = model.overall(
-        *(found.elements[0], found.strongest, found.sounds[0], run_together**SAME_SOUND, found.kept),
-        *(appearance, heard, above_floor(heard, FLOOR)),
-    )
-    strongest, as_one = np.where(breaks, 0.0, found.strongest), np.where(unheard, 0.0, run_together)
-    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), strongest, as_one))
+    of_words = found.elements[0], found.shared, found.sounds[0], run_together**SAME_SOUND, found.kept
+    overall = model.overall(*of_overall(of_words, appearance, heard))
+    shared, as_one = np.where(breaks, 0.0, found.shared), np.where(unheard, 0.0, run_together)
+    overall = np.minimum(1.0, at_least(overall, tuple(found.elements), shared, as_one))
     one = np.ones(1)
     return ManyScores(
         np.where(same, one, appearance),

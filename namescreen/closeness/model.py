@@ -28,12 +28,20 @@ PARTS = {
         "spelling",
     ),
     "sound": ("articulation", "same sounds"),
-    "appearance": ("run together", "less covered", "better covered", "spelling run together", "words in any order"),
+    "appearance": (
+        "run together",
+        "less covered",
+        "better covered",
+        "spelling run together",
+        "words in any order",
+        "run together or less covered",
+    ),
     "sound of names": (
         "run together, beyond chance",
         "less covered",
         "better covered, beyond chance",
         "letters run together",
+        "run together or less covered",
     ),
     "meaning": (
         "less covered",
@@ -44,13 +52,14 @@ PARTS = {
     ),
     "overall": (
         "less covered",
-        "strongest element",
+        "shared strength",
         "sound of words",
         "same sound",
         "nothing strong added",
-        "appearance",
         "sound",
         "sound, beyond chance",
+        "less covered or appearance",
+        "less covered and appearance",
     ),
 }
 """The parts of each weighted mean, in the order of its weights: look and sound of two words (`letters`, `sound`), the

@@ -12,23 +12,24 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from itertools import product
+from math import prod
 from operator import mul
 from typing import NamedTuple
 
 from ..lexicon import broken_phrases, kinds
-from .appearance import SHAPE_ONLY, Numbers, above_floor, positive_part
+from .appearance import Numbers, above_floor, positive_part
 from .features import Features, Word
 from .letters import in_any_order, look, spelled_alike
-from .model import Model, shipped_model
+from .model import shipped_model
+from .parts import Parts, Scores, score_of_parts
 from .sound import FLOOR, LETTERS, LETTERS_OF_NAME, sound
 from .vocabulary import TRANSLATED, all_known, content_words, english_readings, has_senses, spellings
 from .weights import LEAST, word_weight
 from .word_meaning import meaning
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["Parts", "Scores", "at_least", "is_one_known_word", "meant_as_heard", "meant_by_sound", "parts",
-           "plain_words", "said_in_english", "says_something", "score", "score_of_parts", "shared_meaning",
-           "weights_of"]  # fmt: skip
+__all__ = ["is_one_known_word", "meant_as_heard", "meant_by_sound", "parts", "plain_words", "said_in_english",
+           "says_something", "score", "shared_meaning", "weights_of"]  # fmt: skip
 
 LATER, LATER_IN_SENSE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
@@ -44,29 +45,10 @@ UNTRANSLATED = 1e-6
 """The same of an article, a preposition or another function word where one name is said in another language, which has
 them in other places, or none."""
 
-ENOUGH = 0.65
-"""The least closeness of names with the same meaning word for word, however different they look and sound: similarity
-in one aspect can be enough (TMEP 1207.01(b)). Readers give whole translations some 0.4, tribunals found all of the few
-decided ones similar. Of ratings and decisions together 0.6 has the least loss (drawn pairs 0.830, with 0.65 0.825, with
-0.7 0.815); with 0.65 a whole translation still asks for a closer look (`policy.STEPS`)."""
-TAKEN_OVER, DISTINCTIVE, ALMOST = 0.62, 0.45, 0.9
-"""The least closeness to a distinctive mark that another takes over whole, with a house mark or a word for the goods
-added (TMEP 1207.01(b)(iii)), the least that is serious for the same or near goods (`policy.STEPS`); the strength of the
-shared element from which a mark is distinctive; and the covered share from which it begins to be taken over whole."""
-COINED_TAKEN_OVER, STRONG, COINED = 0.8, 0.72, 0.85
-"""The same of a mark as strong as a coined word, and the strengths between which it rises to that. With the limits
-above it was chosen in 18 of 21 fits of folds by the loss on the rest, of 32 sets of limits: what was held out gained
-(rated overall 0.706 to 0.709, invented 0.811 to 0.818; decided pairs elsewhere 0.874 to 0.879, US, clear: 0.786)."""
-HEARD_AS_ONE, HEARD_FROM = 0.65, 0.9
-"""The least closeness of names that are heard as the same, which can be enough by itself (TMEP 1207.01(b)(iv)), so that
-it is serious for the same goods, and the similarity in sound from which it begins. Held out, no pairs lose by it."""
 MEANT_FROM = 0.95
 """The similarity in sound from which a name that is not all of known words has the meaning of known words that it is
 heard as: a misspelling that is heard as a word has its meaning (TMEP 1209.03(j)). With it the meaning of invented pairs
 is told better (rank correlation held out 0.71; 0.69 without), of others as well; from 0.9 on worse."""
-SAME_SOUND = 24
-"""The power of similarity in sound that tells names heard as the same from those that sound close: 0.97 gives 0.48, 0.9
-gives 0.08."""
 JUDGED_FROM = 0.3
 """The share of the meaning of a name that two names must have in common for meaning to be judged at all if one of them
 or both are coined: by a word that both have, whatever it means, or one that is recalled."""
@@ -79,76 +61,6 @@ Side = tuple[Word, ...]
 Grid = Sequence[Sequence[float]]
 
 
-class Scores(NamedTuple):
-    """Closeness of two names: each aspect and overall, in [0, 1], 1 = the same; symmetric.
-
-    `meaning` is None if a name is coined and they have no word in common, and none that is recalled; `sound` if one
-    cannot be read aloud. `translated` is what one has in common with an English reading of the other in meaning, less
-    covered; 0 for the same letters.
-    """
-
-    appearance: float
-    sound: float | None
-    meaning: float | None
-    overall: float
-    translated: float = 0.0
-
-
-class Parts(NamedTuple):
-    """The parts from which the means are taken, each in [0, 1]; pairs are (less covered, better covered), the second of
-    `sounds` only by what is alike beyond chance (`sound.FLOOR`). `sound` is that of the letters if one of the names
-    cannot be read aloud (`heard` is then False). `spelled` and `in_any_order` are `letters.spelled_alike` of the
-    unspaced names and `letters.in_any_order` of their words. `kept` is how well the better covered name is covered,
-    less the weight of the strongest word that is left over in both.
-    """
-
-    look: float
-    sound: float
-    spelled: float
-    in_any_order: float
-    looks: tuple[float, float]
-    sounds: tuple[float, float]
-    meanings: tuple[float, float]
-    elements: tuple[float, float]
-    strongest: float
-    kept: float
-    heard: bool
-    meant: bool
-    breaks_phrase: bool
-    """Whether a word that they share means something else in one of them (`lexicon.broken_phrases`)."""
-    divided_otherwise: bool
-    """Whether they have different numbers of words, so that word for word says less (see saw, seesaw)."""
-    shares_word: bool
-    """Whether they share a word that is no function word."""
-    translated: float = 0.0
-    """`Scores.translated`, which `meanings` include."""
-
-    @property
-    def all_looks(self) -> tuple[float, float, float, float, float]:
-        """What the mean in appearance is taken of."""
-        return self.look, *self.looks, self.spelled, self.in_any_order
-
-    @property
-    def all_sounds(self) -> tuple[float, float, float, float]:
-        """What the mean in sound is taken of."""
-        beyond_chance = above_floor(self.sound, FLOOR)
-        less, better = self.sounds
-        return beyond_chance, less, max(better, beyond_chance) if self.divided_otherwise else better, self.look
-
-    @property
-    def all_meanings(self) -> tuple[float, float, float, float, float]:
-        """What the mean in meaning is taken of. Of names that share a word readers disregard words that tell little of
-        the maker, and what is short beside it; names that share none go by what is meant alone."""
-        less, better = self.meanings
-        rest = (self.elements[0], self.in_any_order) if self.shares_word else (less, less)
-        return less, better, 0.0 if self.breaks_phrase else less, *rest
-
-    @property
-    def same_sound(self) -> float:
-        """How nearly the names are heard as the same, in [0, 1]; small unless they are."""
-        return self.sound**SAME_SOUND
-
-
 def score(one: Features, other: Features) -> Scores:
     """How close two names are. Symmetric; identical letters score 1 in every aspect; names without words 0."""
     if not one.segmentations or not other.segmentations:
@@ -158,45 +70,6 @@ def score(one: Features, other: Features) -> Scores:
     if other.letters < one.letters:  # sums run in one order, so that the result is symmetric to the last bit
         one, other = other, one
     return score_of_parts(parts(one, other), shipped_model())
-
-
-def score_of_parts(found: Parts, model: Model) -> Scores:
-    """The closeness that a model gives to two names with these parts."""
-    # A sum of shares may end a last digit above 1.
-    appearance = min(1.0, model.appearance(*found.all_looks))
-    if found.look >= SHAPE_ONLY:
-        appearance = max(appearance, found.look)  # but for shapes easily confused, the same from end to end
-    heard = min(1.0, model.sound_of_names(*found.all_sounds))
-    if found.heard and found.sound >= 1.0:
-        heard = 1.0  # read the same from end to end, whatever the segmentation (4ever, forever)
-    said = min(1.0, model.meaning(*found.all_meanings))
-    overall = at_least(
-        model.overall(
-            *(found.elements[0], found.strongest, found.sounds[0], found.same_sound, found.kept),
-            *(appearance, heard, above_floor(heard, FLOOR)),
-        ),
-        found.elements,
-        0.0 if found.breaks_phrase else found.strongest,
-        found.sound if found.heard else 0.0,
-    )
-    sound, meaning = heard if found.heard else None, said if found.meant else None
-    return Scores(appearance, sound, meaning, min(1.0, overall), found.translated)
-
-
-def at_least(overall: Numbers, elements: Sequence[Numbers], strongest: Numbers, heard: Numbers) -> Numbers:
-    """`overall`, at least `ENOUGH` times what both names have in common word for word, and where all of one name is
-    taken over, at least `TAKEN_OVER` if what is taken is distinctive, `COINED_TAKEN_OVER` if it is as strong as a
-    coined word, and in proportion if it is not distinctive. `strongest` is to be 0 where the element that they share is
-    part of another phrase. Names `heard` as one (similarity in sound of the whole; 0 if it is not known) are at least
-    `HEARD_AS_ONE`."""
-    less, better = elements
-    overall = overall + positive_part(ENOUGH * less - overall)
-    whole = positive_part(better - ALMOST) / (1 - ALMOST)
-    distinctive = 1 - positive_part(1 - strongest / DISTINCTIVE)
-    coined = 1 - positive_part(1 - positive_part(strongest - STRONG) / (COINED - STRONG))
-    least = (TAKEN_OVER + (COINED_TAKEN_OVER - TAKEN_OVER) * coined) * whole * distinctive
-    overall = overall + positive_part(least - overall)
-    return overall + positive_part(HEARD_AS_ONE * positive_part(heard - HEARD_FROM) / (1 - HEARD_FROM) - overall)
 
 
 def parts(one: Features, other: Features) -> Parts:
@@ -276,13 +149,19 @@ def _of_words(ours: Side, theirs: Side) -> tuple[float, ...]:
         _covered(recognised, one.in_form, other.in_form)[1],
         *_covered([[pair.meaning for pair in row] for row in grid], one.in_meaning, other.in_meaning),
         *covered,
-        max(
-            value * min(weight, other_weight)
-            for row, weight in zip(together, one.weight, strict=True)
-            for value, other_weight in zip(row, other.weight, strict=True)
-        ),
+        _shared(together, one.weight, other.weight),
         covered[1] * (1 - min(_left_over(together, one.weight), _left_over(zip(*together, strict=True), other.weight))),
     )
+
+
+def _shared(table: Grid, weights: Sequence[float], others: Sequence[float]) -> float:
+    """The strength of what two names share (`Parts.shared`)."""
+    strengths = [
+        [value * min(weight, other) for value, other in zip(row, others, strict=True)]
+        for row, weight in zip(table, weights, strict=True)
+    ]
+    apart = [prod(1 - max(each) for each in lines) for lines in (strengths, zip(*strengths, strict=True))]
+    return 1 - max(apart)
 
 
 def _left_over(table: Iterable[Sequence[float]], weights: Sequence[float]) -> float:

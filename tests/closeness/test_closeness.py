@@ -21,7 +21,8 @@ from namescreen.closeness import (
 from namescreen.closeness.calibration import calibration
 from namescreen.closeness.letters import spelled_alike
 from namescreen.closeness.model import shipped_model
-from namescreen.closeness.name_similarity import Parts, parts, score_of_parts
+from namescreen.closeness.name_similarity import parts
+from namescreen.closeness.parts import Parts, score_of_parts
 from namescreen.closeness.spaced import as_readers_divide
 from namescreen.closeness.vocabulary import english_readings
 from namescreen.closeness.word_meaning import are_opposite, meanings
@@ -75,7 +76,7 @@ def test_a_word_that_shares_less_than_what_stands_there_raises_nothing_that_rest
     before, after = parts(ours, theirs), parts(ours, longer)
     for name in ("looks", "sounds", "meanings", "elements"):
         assert all(new <= old + 1e-12 for new, old in zip(getattr(after, name), getattr(before, name), strict=True))
-    assert after.strongest <= before.strongest
+    assert after.shared <= before.shared + 1e-12
     assert after.kept <= before.kept + 1e-12
 
 
@@ -85,11 +86,11 @@ def test_more_of_any_part_is_never_less_close(
     values: list[float], place: int, raised: float, shares: bool
 ) -> None:
     def scores(numbers: list[float]) -> list[float]:
-        look, sound, spelled, ordered, strongest, kept, *rest = numbers
+        look, sound, spelled, ordered, shared, kept, *rest = numbers
         looks, sounds, meanings, elements = ((min(pair), max(pair)) for pair in zip(rest[::2], rest[1::2], strict=True))
         found = score_of_parts(
             Parts(
-                look, sound, spelled, ordered, looks, sounds, meanings, elements, strongest, kept,
+                look, sound, spelled, ordered, looks, sounds, meanings, elements, shared, kept,
                 heard=True, meant=True, breaks_phrase=False, divided_otherwise=False, shares_word=shares,
             ),
             shipped_model(),

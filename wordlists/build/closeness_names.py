@@ -19,9 +19,8 @@ from closeness_evidence import Numbers, auc, rating, spearman
 from scipy.optimize import minimize
 
 from namescreen.closeness import features, goods_words, name_similarity
-from namescreen.closeness.appearance import above_floor
 from namescreen.closeness.model import Mean
-from namescreen.closeness.sound import FLOOR
+from namescreen.closeness.parts import at_least, of_overall
 from namescreen.closeness.telling import ADDED, telling_part
 
 SEED, FOLDS = 20261128, 10
@@ -117,9 +116,9 @@ class Pairs:
     def values(self, means: dict[str, Mean]) -> dict[str, Numbers]:
         """Closeness in every aspect and overall, as `closeness.compare` gives it."""
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
-        whole = np.c_[self.parts["overall"], found["appearance"], found["sound"], above_floor(found["sound"], FLOOR)]
+        whole = np.column_stack(of_overall(tuple(self.parts["overall"].T), found["appearance"], found["sound"]))
         if "overall" in means:
-            found["overall"] = name_similarity.at_least(
+            found["overall"] = at_least(
                 means["overall"](*whole.T), tuple(self.elements.T), self.taken, self.heard
             )
             if self.bare:
@@ -156,11 +155,11 @@ def _facts(name: str, mark: str, name_goods: str, mark_goods: str) -> tuple[Any,
         parts.all_looks,
         parts.all_sounds,
         parts.all_meanings,
-        (parts.elements[0], parts.strongest, parts.sounds[0], parts.same_sound, parts.kept),
+        parts.of_words,
     )
     if one.letters == other.letters:
         return tuple((1.0,) * len(value) for value in values), (1.0, 1.0), 1.0, 1.0, True
-    taken, heard = 0.0 if parts.breaks_phrase else parts.strongest, parts.sound if parts.heard else 0.0
+    taken, heard = 0.0 if parts.breaks_phrase else parts.shared, parts.sound if parts.heard else 0.0
     return values, parts.elements, taken, heard, parts.meant
 
 
