@@ -100,6 +100,8 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
 
     def score(*parts: str) -> float | None:
         first, second = map(len, parts)
+        if parts[0] in KEPT_OFF and parts[1] in GUARDS:
+            return WHOLE_PHRASE
         if second < 3 or parts[1] in _ENDINGS or (first == 2 and parts[0] not in _SHORT_STARTS):
             return None
         if not (
@@ -109,8 +111,6 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
             or _all_heard(parts, goods)
         ):
             return None
-        if parts[0] in KEPT_OFF and parts[1] in GUARDS:
-            return WHOLE_PHRASE
         common = min(zipf(part) for part in parts)
         tied = max(_tie(part, goods) for part in parts)
         seen = (len(part) >= LEAST_PART or zipf(part) >= EVERYDAY for part in parts)  # sapone is no sap

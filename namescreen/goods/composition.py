@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from ..lexicon import kinds, lexicon, name_rank
 from .animals import is_animal
 from .context import context
-from .description import PROVIDER, EvidenceKind
+from .description import PROVIDER, EvidenceKind, says_what_is_kept_away
 from .initials import are_initials
 from .judged import Judged, is_acronym
 from .materials import is_stuff
@@ -168,7 +168,8 @@ def only_describes(judged: tuple[Judged, ...]) -> bool:
     it does no more than describe (TMEP 1209.03(d))."""
     if len(judged) == 1 and judged[0].meaning is None and (_is_kind_by_name(judged[0]) or _is_long_term(judged[0])):
         return True
-    if len(judged) == 1 and " " in judged[0].stands_for and is_quality(judged[0].stands_for):
+    kept_away = len(judged) == 1 and says_what_is_kept_away(judged[0].stands_for)
+    if kept_away or (len(judged) == 1 and " " in judged[0].stands_for and is_quality(judged[0].stands_for)):
         return True  # hand woven, in one word of another language
     if len(judged) == 1:
         return _is_material_or_grade(judged[0]) and (" " not in judged[0].stands_for or is_code(judged[0].word))

@@ -81,10 +81,11 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     taken = {part for sign in found for part in sign.split()}
     own = {*words} if "and" in words else _in_known_phrases(words)  # silk and tide are a pair, not what is of silk
     plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, own) for word in words)
+    lifeless = all(word in taken or _is_lifeless(word, own) for word in words)  # a cashmere cloud is soft as cashmere
     firm = {one for one, _, of_country in abroad if of_country}
     told = []
     for sign, (kind, what) in found.items():
-        serious = plainly or sign in firm
+        serious = plainly or sign in firm or (lifeless and is_material(base_form(sign)))
         asked = f"{what}: it would mislead" if serious else f"{what}: would it mislead?"
         told.append(_told(sign, kind, asked, markets, serious=serious))
     if not told and (stuffs := _unstated(words, goods)):
@@ -127,6 +128,12 @@ def _is_no_thing(word: str, phrases: set[str]) -> bool:
     measure, a feeling or an idea: cashmere touch promises cashmere, a velvet otter no velvet."""
     senses = lexicon().senses(word, "n", labelled=False)[:1]
     return word not in phrases and bool(senses) and senses[0].domain in _NO_THINGS and place_of(word) is None
+
+
+def _is_lifeless(word: str, phrases: set[str]) -> bool:
+    """Whether a word names weather or a natural thing, of which a stuff is said only in play."""
+    senses = lexicon().senses(word, "n", labelled=False)[:1]
+    return word not in phrases and any(one.domain in ("noun.object", "noun.phenomenon") for one in senses)
 
 
 def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str]]]:

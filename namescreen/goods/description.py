@@ -20,7 +20,8 @@ from .broader import ancestors, leading_senses, names_above
 from .context import ASSOCIATED, NAMES_GOODS, Context, Near, context
 from .firms import is_firm_word
 from .groups import is_listed, ties
-from .kept_off import kept_off_by
+from .kept_off import KEPT_OFF as KEPT_OFF_WORDS
+from .kept_off import LACKING, kept_off_by
 from .known_places import comes_from
 from .materials import is_material, is_sort_of_stuff
 from .phrases import Item, base_form, items, plain_words
@@ -48,12 +49,15 @@ RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
 NAMES = frozenset(("surname", "given name"))
 PHRASE, KIND_IN_TRADE, LEAST_TERM = 0.75, 0.85, 0.5
 SAME_GROUP, SAME_MARKET = 0.75, 0.25
-KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested".split())
+KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested stopping".split())
 """What makes a quality of the word before it: tangle free, chew proof, oven ready."""
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
 KEPT_OFF, ADJECTIVE, FORM = 0.75, 0.7, 0.7
+CLOSE_SORT, NARROW = 0.8, 150
+"""How plainly a sort of the goods describes them, and the most sorts of them that there may be."""
+SORTS_OF = frozenset(("noun.artifact", "noun.food"))
 BLENDS = frozenset("blend mix mixture medley melange assortment".split())
 """Words for goods that are mixed; from memory."""
 # How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
@@ -95,7 +99,7 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
         found.append(Evidence(INITIAL, "a single letter"))
     around = context(goods)
     tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods), _kept_off(word, goods)]
-    tied += [_of_noun(word, around), _form(word, goods)]
+    tied += [_of_noun(word, around), _form(word, goods), _sort_of_head(word, goods)]
     if is_settled_place(word) or comes_from(word, goods):  # also if labels say it
         term = term_for(word, goods)
         weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
@@ -312,6 +316,9 @@ def _term(word: str, goods: str) -> Evidence:
 
 def _kept_off(word: str, goods: str) -> Evidence:
     """The word is what the goods keep off, or much like it: a breeze, of draught excluders."""
+    lacking = next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)
+    if lacking != word and (lacking in KEPT_OFF_WORDS or lacking in kept_off_by(goods)):  # squeakless
+        return Evidence(KEPT_OFF, f'without "{lacking}"', kind=EvidenceKind.PURPOSE, section=DESCRIBES)
     what = kept_off_by(goods).get(word, "")
     why = "what the goods keep off" if word == what else f'much like "{what}", which the goods keep off'
     return Evidence(KEPT_OFF, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if what else NOTHING
@@ -325,6 +332,18 @@ def _of_noun(word: str, around: Context) -> Evidence:
     noun = next((one for one in (*nouns_of(word), *formed) if one in stated and len(one) > 2), "")
     why = f'the adjective of "{noun}"'
     return Evidence(ADJECTIVE, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if noun else NOTHING
+
+
+def _sort_of_head(word: str, goods: str) -> Evidence:
+    """The word is a sort of the goods by its leading sense, one step down in a dictionary (trivet, of stands), whatever
+    else their name means."""
+    leading = leading_senses(word, 1) if lexicon().is_lemma(word) else []
+    above = {up for sense_id, _ in leading for up in lexicon().related_ids(sense_id, "@")}
+    for item in items(goods) if above else ():
+        senses = [one for one in lexicon().senses(item.head, "n", labelled=False) if one.domain in SORTS_OF]
+        if any(one.id in above and lexicon().entry(one.id).below < NARROW for one in senses):
+            return Evidence(CLOSE_SORT, f'a kind of "{item.head}"', kind=EvidenceKind.SORT)
+    return NOTHING
 
 
 def _form(word: str, goods: str) -> Evidence:

@@ -95,7 +95,7 @@ def read(name: str, goods: str, meanings: Mapping[str, Meaning], *, surnames: bo
     for words in (named, *(_entries(way, goods, meanings) for way in (plain, *said))):
         content = _content_words(words, goods, meanings, borne)
         each = tuple(_judge(word, goods, personal, surnames, meanings.get(word)) for word in content)
-        judged = told_together(each, goods)
+        judged = told_together(each, goods, words)
         if not best or (judged and _whole(judged) > _whole(best) + 0.05):
             best = judged
     return (_as_initials(letters, spelt_out, best), *best) if letters and best else best
@@ -208,7 +208,8 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
     meant = judge_phrase(meaning.english, goods) or judge_phrase(word, goods)
     if meant is None:
         return None
-    term = term_for(meaning.english, goods) if meant.evidence.kind is EvidenceKind.TERM else None
+    said = meaning.english if meaning.english == meant.word or not meaning.guessed else meant.word
+    term = term_for(said, goods) if meant.evidence.kind is EvidenceKind.TERM else None
     nowhere = meant.evidence.kind is EvidenceKind.PLACE and place_meant(word, meaning.english) is None
     image = term is not None and term.by_image  # a moon bag is no bolso luna
     if nowhere or image or _is_other_business(meant, goods):

@@ -137,7 +137,8 @@ def _all_names(classes: frozenset[int]) -> Iterator[tuple[str, str]]:
         if not sign[0].isalpha():
             continue
         for kind, territory, numbers in (entry.split("|") for entry in row.split(";")):
-            if kind in ORIGIN and numbers != "*" and classes & {int(one) for one in numbers.split()}:
+            told = {int(one) for one in numbers.split()} if numbers != "*" else set()
+            if kind in ORIGIN and 0 not in told and classes & told:  # 0: no word is taken to evoke it
                 words = sign.split()
                 yield from (
                     (one, territory)

@@ -26,6 +26,7 @@ from .proper_names import is_surname, is_trade_name
 from .qualities import is_praise, is_quality
 from .small_words import small_words
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
+from .ware_names import ware_names
 from .words import runs
 
 __all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]
@@ -57,6 +58,8 @@ INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 ACCENTED = frozenset(("fr", "es", "it", "pt"))
 """Languages that write accents by rule, as English does not."""
+WARE = 0.95
+"""How sure the name of a ware of shops is beside other meanings of a word."""
 QUALITY = 0.7
 """How plainly a quality describes any goods, as `description` weighs it."""
 PLAIN_PART, NATIVE_PART = 5, 4
@@ -133,6 +136,8 @@ def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Mea
         run, places = " ".join(each), range(at, at + len(each))
         term = label_term(run, goods, language)
         said = Meaning(term.english, language, said=of_term(term)) if term is not None and term.weight else None
+        ware = next((one for one in ware_names(run, language) if told(one, goods) >= TOLD), "")
+        said = said or (Meaning(ware, language) if ware else None)
         meaning = said or (Meaning("excellent", language) if is_praise(run, language) else None)
         if meaning is not None and taken.isdisjoint(places):
             taken.update(places)
@@ -158,6 +163,8 @@ def _listed(
     plain = {one: told(one.english, goods) for one in sure}
     if said is not None and said.weight and said.english != word:
         plain[Translation(language, said.english, 1.0, "labels")] = max(said.weight, told(said.english, goods))
+    for english in ware_names(word, language):
+        plain.setdefault(Translation(language, english, WARE, "labels"), told(english, goods))
     if not plain:
         return None
     leading = max(one.score for one in plain)

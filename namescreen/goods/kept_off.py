@@ -8,20 +8,30 @@ from functools import lru_cache
 from ..lexicon import lexicon
 from .phrases import items
 
-__all__ = ["GUARDS", "KEPT_OFF", "LACKING", "kept_off_by"]
+__all__ = ["GONE_AFTER", "GONE_BEFORE", "GUARDS", "KEPT_OFF", "LACKING", "kept_off_by"]
 
 GUARDS = frozenset(
-    "guard shield protector protection stopper blocker buster barrier defence defense stop off catcher trap excluder "
-    "repellent deterrent killer".split()
+    "guard guards shield protector protection stopper blocker buster barrier defence defense stop off catcher trap "
+    "excluder repellent deterrent killer".split()
 )
 KEPT_OFF = frozenset(
     """
     frost rain wind sun dust dirt mud splash spill snow sand noise bug insect moth mosquito tick flea rust stain odour
     odor moisture draught draft heat cold chill glare static slug snail mouse rat deer mould mold limescale germ scratch
-    shock storm weather water fire uv smell weed crumb hair ice fog damp leak drip breeze fly wasp ant spider mite
+    shock storm weather water fire uv smell weed crumb hair ice fog damp leak drip breeze fly wasp ant spider mite gnat
+    midge hornet louse lice nit aphid greenfly vole mole rabbit pigeon squirrel marten badger rodent vermin pest termite
+    woodworm cockroach squeak creak rattle wobble scuff wrinkle crease tangle knot frizz lint fluff pill sweat stink
+    mildew fungus algae grime grease soot spark tarnish clog slip skid chafe itch bite sting theft germ virus bacteria
+    pollen moisture hail sleet slush splatter spatter fade shrink snore plaque
     """.split()
 )
 """What goods keep off, before a word for what guards: frost guard."""
+GONE_BEFORE = frozenset(
+    "no stop zero bye goodbye never without less beat banish kill fight block sans sin senza ohne zonder sem bez utan "
+    "uden contre contra contro gegen tegen stopp adieu adios ciao adeus tschuess weg".split()
+)
+GONE_AFTER = frozenset("begone away off out gone bye less stop free ade adieu adios weg ex".split())
+"""Words before, and after, what is kept off or taken away, that say that it goes; from memory of several languages."""
 LACKING = frozenset(("less", "free"))
 """What says after it that there is none of it."""
 _PREVENTING = GUARDS | frozenset(

@@ -19,9 +19,10 @@ from ..lexicon.translation import equivalents_in, listed_translations
 from ..outcome import ASK_A_SPEAKER
 from .animals import is_animal
 from .composition import NO_TIE, is_coined_own
-from .description import EvidenceKind
+from .description import EvidenceKind, of_kind
 from .evidence import judge_phrase
 from .judged import Judged, Meaning
+from .lacking import said_to_lack
 from .phrases import goods_words
 from .qualities import is_quality
 from .trade_words import called
@@ -40,6 +41,8 @@ SIDE_SENSE = 0.65
 place)."""
 SURE_PART, PLAIN_PART = 0.85, 4
 """How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
+LACKING_SURE = 0.9
+"""How sure the meaning is of a word that says what goods lack: it says so in one way."""
 SHORTEST_HEAD = 3
 """The fewest letters of what a language calls the goods, and of what stands before it, in a compound."""
 FORMS_OF_GOODS = frozenset(
@@ -80,6 +83,8 @@ def is_native(word: str, language: str) -> bool:
 def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     """What an unknown word that looks native means by its parts: if these describe the goods, or if no sense of any has
     to do with them (north wind, for chocolate); None if they do in part, or are not known."""
+    if lacking := said_to_lack(word, language):
+        return Meaning(lacking, language, LACKING_SURE, guessed=True, said=of_kind("quality"))
     if with_english := _with_english_goods(word, goods, language):
         return with_english
     parts = what_does(word, language)
@@ -130,10 +135,13 @@ def _say_nothing(parts: tuple[Part, ...], goods: str) -> bool:
 
 
 def _pictures(parts: tuple[Part, ...], goods: str) -> bool:
-    """Whether a compound of two surely known parts begins with an animal that nothing ties to the goods, and what it
-    says of that comes from no animal: steel of a wolf is an image, leather of a calf is not."""
+    """Whether a compound of two surely known parts ends in an animal that nothing ties to the goods (a moon goat), or
+    begins with one, and what it says of that comes from no animal: steel of a wolf is an image, leather of a calf is
+    not."""
     first, last = parts[0].senses[0], parts[-1].senses[0]
     sure = min(first.score, last.score) >= SURE_PART
+    if sure and is_animal(last.english) and told(last.english, goods) < NO_TIE:
+        return True
     return sure and is_animal(first.english) and told(first.english, goods) < NO_TIE and last.english not in _OF_ANIMALS
 
 

@@ -36,10 +36,23 @@ SHORTEST_WITHIN, CUT = 6, 2
 """Letters of such a sign that must be left in a blend, and how many it may lose."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
-CLAIMS = frozenset(("cure", "illness", "relief"))
+CLAIMS = frozenset(("cure", "illness", "relief", "organ"))
+AILING = frozenset(("illness", "organ"))
+SHORTEST_CLAIM = 4
+"""The fewest letters of what a closed claim begins with."""
 AGAINST = GUARDS | frozenset("away fighter fight fighting free no anti zapper block beater ease eraser".split())
 """Words that say beside an illness that it is kept off or taken away."""
 TREATED = frozenset("pain ache sore complaint medicine pharmaceutical medicament remedy wound injury".split())
+FED = frozenset((5, 29, 30, 31, 32))
+"""Classes of what is eaten and drunk, of which little may be said for health (Regulation (EC) No 1924/2006)."""
+HEALTHY = frozenset(
+    """
+    health healthy strong stronger boost booster support guard protect protector care fix reset cleanse heal healing
+    happy cure restore repair renew gesund stark schutz sain sante fort sano salud fuerte salute forte gezond sterk
+    zdrowy zdrowe zdrowie
+    """.split()
+)
+"""Words that say of an organ that it is well or does its work."""
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
 
@@ -132,7 +145,7 @@ def _found(
     words: tuple[str, ...], classes: tuple[int, ...], markets: tuple[str, ...] | None
 ) -> tuple[ProtectedSign, ...]:
     found = {}
-    for sign, entry in (*_listed(words), *_stems(words), *_within(words)):
+    for sign, entry in (*_listed(words), *_claims(words), *_stems(words), *_within(words)):
         for part in entry.split(";"):
             kind, territory, numbers = part.split("|")
             known_for = numbers == "*" or bool({int(number) for number in numbers.split()} & set(classes))
@@ -141,12 +154,13 @@ def _found(
     kinds = {kind for kind, _ in found}
     claims = [sign for kind, sign in found if kind in CLAIMS]
     against = not AGAINST.isdisjoint(words)  # cancer shield
-    if "illness" in kinds and (kinds & {"cure", "relief"} or against):
+    organ = "organ" in kinds and bool(set(classes) & FED) and not HEALTHY.isdisjoint(words)
+    if ("illness" in kinds and (kinds & {"cure", "relief"} or against)) or organ:
         found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
         found["cure and illness", " ".join(sorted(claims, key=" ".join(words).find))] = ("worldwide", True)
     elif not set(classes) & HEALTH:
         found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
-    found = {key: value for key, value in found.items() if key[0] != "relief"}
+    found = {key: value for key, value in found.items() if key[0] not in ("relief", "organ")}
     found = {key: value for key, value in found.items() if not _kept_elsewhere_only(key[0], value[0], markets)}
     signs = [_sign(sign, kind, *value, markets) for (kind, sign), value in found.items()]
     return tuple(sorted(signs, key=lambda one: (not one.serious, one.sign, one.kind)))
@@ -200,6 +214,18 @@ def _of_its_place(sign: str) -> str:
     place = place_of(sign)
     entry = str(open_table("protected_signs.tsv").get(fold(place.name)) or "") if place is not None else ""
     return entry if entry.split("|")[0] in ORIGIN else ""
+
+
+def _claims(words: tuple[str, ...]) -> list[tuple[str, str]]:
+    """The signs of a claim that a closed word is made of: an illness or an organ, and what is done for it."""
+    table = open_table("protected_signs.tsv")
+    found: list[tuple[str, str]] = []
+    for word in (one for one in words if one not in table):
+        for at in range(SHORTEST_CLAIM, len(word) - 1):
+            first, last = (str(table.get(part) or "") for part in (word[:at], word[at:]))
+            if first.split("|")[0] in AILING and last.split("|")[0] in ("cure", "relief"):
+                found += [(word[:at], first), (word[at:], last)]
+    return found
 
 
 def _within(words: tuple[str, ...]) -> list[tuple[str, str]]:

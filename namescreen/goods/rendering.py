@@ -137,7 +137,7 @@ def _runs(
     for said, folded in units_of(words, language):
         names = _senses(said, folded, language, wares)
         little = small_words(language).get(folded)
-        if little is not None and not _names_ware(said, language):
+        if little is not None and (said.isascii() or not _names_ware(said, language)):  # de is no dé, a die
             small.append("of" if folded in _PURPOSE_BEFORE.get(language, ()) else little)
             runs.append([])
         else:

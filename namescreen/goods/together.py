@@ -11,7 +11,8 @@ from ..lexicon import lexicon
 from .classification import likely_classes
 from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
 from .judged import WORD, Judged, as_told_nothing
-from .kept_off import GUARDS, KEPT_OFF, LACKING, kept_off_by
+from .kept_off import GONE_AFTER, GONE_BEFORE, GUARDS, KEPT_OFF, LACKING, kept_off_by
+from .phrases import base_form
 from .quantities import measure, quantity
 from .trade_words import is_code, term_for
 
@@ -52,15 +53,17 @@ SIZES = frozenset(
 """What a number or code of a size or standard comes after."""
 HOLDING = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
 """The Nice classes of goods that are made of stuffs mixed."""
+STATES = frozenset(("noun.state", "noun.phenomenon", "noun.process", "noun.event"))
 TIED = 0.5
 
 
-def told_together(judged: tuple[Judged, ...], goods: str) -> tuple[Judged, ...]:
-    """The words as judged, each by what it says with its neighbours, if that says more."""
+def told_together(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...] = ()) -> tuple[Judged, ...]:
+    """The words as judged, each by what it says with its neighbours, if that says more; `words` are all of the name,
+    small ones among them."""
     told = [*judged]
     for at in _lone_images(judged, goods):
         told[at] = as_told_nothing(told[at])
-    for at, found in (*_measures(judged, goods), *_of_pairs(judged, goods)):
+    for at, found in (*_measures(judged, goods), *_of_pairs(judged, goods), *_gone(judged, goods, words)):
         told[at] = _as_told(told[at], found)
     return tuple(told)
 
@@ -72,6 +75,18 @@ def _lone_images(judged: tuple[Judged, ...], goods: str) -> list[int]:
     images = [at for at, term in enumerate(terms) if term is not None and term.by_image]
     beside = len(judged) > len(images) and not any(one.evidence.names_goods for one in judged)
     return images if beside else []
+
+
+def _gone(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...]) -> Iterator[tuple[int, Evidence]]:
+    """The words for what goods keep off that are said to go: no more moths, moths begone."""
+    said = [word for word in words if word != "more"]
+    off = {one.word: at for at, one in enumerate(judged)
+           if base_form(one.stands_for) in KEPT_OFF or base_form(one.stands_for) in kept_off_by(goods)}  # fmt: skip
+    for first, second in pairwise(said):
+        if second in off and first in GONE_BEFORE:
+            yield from ((at, of_kind("quality")) for at, one in enumerate(judged) if one.word in (first, second))
+        if first in off and second in GONE_AFTER:
+            yield from ((at, of_kind("quality")) for at, one in enumerate(judged) if one.word in (first, second))
 
 
 def _measures(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evidence]]:
@@ -103,10 +118,18 @@ def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:
     return (
         (not first.coined and says_what_is_kept_away(said))
         or (first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word))
+        or (first.word == "anti" and not second.coined and _is_unwelcome(second, goods))
         or (second.word in HAVING and not first.coined and not _is_image(first.word))
         or (kept_off and second.word in GUARDS | LACKING)
         or (first.word in SIZES and (second.word.isdecimal() or is_code(second.word)))
     )
+
+
+def _is_unwelcome(one: Judged, goods: str) -> bool:
+    """Whether a word means what goods keep off, or a state or process that they may be against."""
+    base = base_form(one.stands_for)
+    leading = lexicon().senses(base, "n", labelled=False)[:1]
+    return base in KEPT_OFF or base in kept_off_by(goods) or any(each.domain in STATES for each in leading)
 
 
 def _is_image(word: str) -> bool:

@@ -14,7 +14,7 @@ from typing import NamedTuple
 from .foreign_forms import LINKING
 from .translation import Translation, listed_translations
 
-__all__ = ["SUFFIXES", "Part", "compound_of", "derived", "what_does"]
+__all__ = ["SUFFIXES", "Part", "compound_of", "derived", "modifier_senses", "what_does"]
 
 SUFFIXES = {
     "it": "eria erie ificio ista isti aio aia iere iera tore trice tori toio ino ina ini etto etta etti ello ella "
@@ -149,6 +149,12 @@ def what_does(word: str, language: str) -> tuple[Part, ...]:
         if noun != word and len(noun) >= SHORTEST_DONE and (senses := _senses((noun,), (), language)):
             return Part(noun, senses), Part(verb, (Translation(language, does, 1.0, "compound"),))
     return ()
+
+
+def modifier_senses(part: str, language: str) -> tuple[Translation, ...]:
+    """What a folded part may mean that begins a compound of a language; empty if it means nothing, or the language has
+    none."""
+    return _as_modifier(part, language) if language in _INFINITIVES and len(part) >= SHORTEST_MODIFIER else ()
 
 
 def _as_head(part: str, language: str) -> tuple[Translation, ...]:

@@ -149,8 +149,8 @@ def test_a_material_of_the_trade_is_one(name: str, goods: str) -> None:
 
 
 def test_what_ends_in_a_foreign_name_of_the_goods_is_no_coinage() -> None:
-    """Dutch tol is a spinning top: what bromtol says no table here tells."""
-    found = distinctiveness("Bromtol", "wooden spinning tops", markets=("NL",))
+    """Dutch tol is a spinning top: what glimtol says no table here tells."""
+    found = distinctiveness("Glimtol", "wooden spinning tops", markets=("NL",))
     assert isinstance(found, NotChecked)
     assert "tol" in found.because
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods import Distinctiveness, ProtectedSign, distinctiveness, protected_signs
 
 BARRED = ("generic", "descriptive")
 EXCLUDERS, SEEDS = "draught excluders for doors", "seed blends for wild garden birds"
@@ -75,3 +75,49 @@ def test_a_trade_as_a_surname_stays_one_though_it_can_be_taken_apart() -> None:
 def test_claims_stems_and_names_of_origin_are_seen_by_what_goods_hold_or_treat(name: str, goods: str) -> None:
     """Regulation (EC) 1924/2006; the WHO's stems; Champagner Sorbet, C-393/16, on names of what goods hold; memory."""
     assert any(one.serious for one in _judged(name, goods, "FR", "GB").protected)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Fleckenfrei", "Tischdecken", "DE"), ("Wühlmausstopp", "Pflanzkörbe aus Draht", "DE"),
+        ("Anti-Tiques", "colliers pour chiens", "FR"), ("Antipolvo", "fundas de sofá", "ES"),
+        ("Squeakless", "oil for door hinges", "GB"), ("No More Moths", "cedar balls for wardrobes", "GB"),
+        ("Gnatguard", "fine mesh screens for windows", "US"), ("Trivet", "iron stands for hot pots", "US"),
+    ],
+)  # fmt: skip
+def test_what_is_kept_off_is_read_in_the_buyers_language(name: str, goods: str, market: str) -> None:
+    assert _judged(name, goods, market).category in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [("Mondziege", "Geldbörsen", "DE"), ("Frostfuchs", "Geldbörsen", "DE"), ("Anti-Owl", "wooden toys", "GB"),
+     ("Moth & Moon", "knitted scarves", "GB")],
+)  # fmt: skip
+def test_images_stay_images(name: str, goods: str, market: str) -> None:
+    found = distinctiveness(name, goods, markets=(market,))
+    assert not isinstance(found, Distinctiveness) or found.category not in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Immunstark", "sea buckthorn juice", "DE"), ("Cholesterol Down", "oat biscuits", "GB"),
+        ("Happy Gut", "kombucha", "GB"), ("Guardia Civil", "whistles of metal", "ES"),
+        ("Cashmere Cloud", "acrylic scarves", "GB"), ("Idiazabal", "sheep cheese", "ES"),
+    ],
+)  # fmt: skip
+def test_claims_of_health_bodies_of_states_and_false_stuffs_are_serious(name: str, goods: str, market: str) -> None:
+    """Regulation (EC) 1924/2006, Article 10; Paris Convention, Article 6ter; EUTMR Article 7(1)(g) and (j); from memory
+    of what is protected."""
+    assert any(one.serious for one in _signs(name, goods, market))
+
+
+def test_an_organ_by_itself_is_no_claim() -> None:
+    assert not any(one.serious for one in _signs("Lion Heart", "coffee", "GB"))
+    assert not any(one.serious for one in _signs("Happy Heart", "wooden toys", "GB"))
+
+
+def _signs(name: str, goods: str, market: str) -> tuple[ProtectedSign, ...]:
+    return protected_signs(name, goods, markets=(market,))

@@ -191,7 +191,7 @@ def test_the_languages_of_goods_are_asked_in_relatedness_and_told() -> None:
     ("goods", "language", "english"),
     [
         ("lit pour chat", "fr", "cat bed"),
-        ("protector solar", "es", "sunscreen"),
+        ("protector solar", "es", "sun cream"),
         ("masque visage", "fr", "face mask"),
         ("savates", "fr", "slippers"),
         ("lampe de table", "fr", "table lamp"),

@@ -27,7 +27,6 @@ from functools import cache, lru_cache
 from pathlib import Path
 
 from sources import write_table
-from ware_names import ware_names
 from word_kinds import place_senses
 
 from namescreen.lexicon import frequency_languages, kinds, lexicon, zipf
@@ -262,8 +261,6 @@ def own_words() -> Iterator[tuple[str, str, str]]:
 def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
     """The five tables."""
     own = list(own_words())
-    of_wares = {row for row in ware_names() if " " not in row[1]} - {*own}
-    own += sorted(of_wares)
     rows: dict[str, list[str]] = defaultdict(list)
     back: dict[str, dict[str, list[tuple[float, str]]]] = defaultdict(lambda: defaultdict(list))
     parts: dict[str, set[str]] = defaultdict(set)
@@ -291,7 +288,7 @@ def draw(omw: Path, terms: Terms) -> dict[str, bytes]:
             for key in keys(word, found, language) if shown else ():
                 rows[key].append(f"{language}|{'' if word == key else word}|{shown}")
             for english, (score, _) in senses:
-                if score >= BACK and (language, word, english) not in of_wares:  # no name is made of them
+                if score >= BACK:
                     back[english][language].append((-score, word))
     return {
         "foreign_words": table_bytes(
@@ -347,8 +344,7 @@ def main() -> None:
             f"{name}.tsv",
             contents,
             source="Open Multilingual Wordnet (wordnets and Wiktionary extension, see below); goods lists of EU trade "
-            "marks (EUIPO open data); curated/foreign_*.txt, goods_words*.txt and ware_names*.txt, written by us from "
-            "memory",
+            "marks (EUIPO open data); curated/foreign_*.txt and goods_words*.txt, written by us from memory",
             version="OMW 1.2 and 2.0; Wiktionary extension 2013; goods terms 2026-11",
             licence="of each wordnet as below; Wiktionary CC BY-SA 3.0; goods terms are facts of a public record; MIT",
             build="NLTK_DATA=FOLDER python wordlists/build/foreign_words.py --omw FOLDER --goods foreign_goods.csv",

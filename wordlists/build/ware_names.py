@@ -3,8 +3,7 @@ by ";", the usual one first.
 
 python wordlists/build/ware_names.py [--to FOLDER]
 
-Names are folded. Names of one word are words of the language like others: foreign_words.py reads the same lists, so run
-it as well.
+Names are folded.
 """
 
 from __future__ import annotations
