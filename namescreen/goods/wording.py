@@ -29,6 +29,8 @@ LEAST_SURE = 0.45
 COMPOUND, LIKELY_COMPOUND = 0.7, 0.5
 """How reliable a compound must be: both of its parts are known then, in one language; and where no language has any
 word more surely."""
+EVERYDAY = 3.5
+"""Zipf value from which an English word is an everyday one."""
 GUESS = 0.6
 """The weight of a guess towards the language: parts and spellings match by chance in other languages."""
 NEAR, ONE_LANGUAGE = 0.6, 0.75
@@ -90,6 +92,8 @@ def _languages_of(parts: list[str], language: str) -> list[str]:
 def _own_language(text: str) -> str:
     """The language of goods or one item of them by itself; "" if it is foreign and none has its words."""
     words = tuple(_words(text))
+    if len(words) == 1 and _is_everyday(*words[0]):
+        return "en"
     if _is_foreign(text):
         return _language_of(words)
     if is_said_in_english(own := fold(text.strip())) or lexicon().known(own):  # eau de Cologne
@@ -98,6 +102,11 @@ def _own_language(text: str) -> str:
     said = " ".join(written for written, _ in words)
     spoken = LABEL_LANGUAGES if strange else wares_abroad(said) if words[1:] else ()
     return next((code for code in spoken if _says_wares(words, code)), "en")
+
+
+def _is_everyday(written: str, folded: str) -> bool:
+    """Whether a single word is a form of an everyday English one, however seldom it is itself: couches, of couch."""
+    return written.isascii() and lexicon().known(folded) and zipf(base_form(folded)) >= EVERYDAY
 
 
 def _says_wares(words: tuple[tuple[str, str], ...], language: str) -> bool:
