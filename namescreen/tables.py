@@ -103,10 +103,11 @@ class Table:
         return self._text(self._map[at + len(wanted) + 1 : end if end >= 0 else len(self._map)])
 
     def present(self, keys: Sequence[str]) -> list[str]:
-        """Those of `keys` that are stored, in their order; for many keys, of which few are expected to be."""
+        """Those of `keys`, without line breaks, that are stored, in order; for many keys, of which few are expected
+        to be."""
         if self._kept is not None:
             return [key for key in keys if key in self._kept]
-        return list(compress(keys, self._among([key.encode(errors="surrogatepass") for key in keys])))
+        return list(compress(keys, self._among(keys)))
 
     def offset(self, key: str) -> int | None:
         """Where the line of `key` begins among the `lines`; None if there is none."""
@@ -178,9 +179,9 @@ class Table:
         end = self._map.find(b"\n", at)
         return self._map[at : end if end >= 0 else len(self._map)]
 
-    def _which(self, keys: Sequence[bytes]) -> bytes:
+    def _which(self, keys: Sequence[str]) -> bytes:
         """`_among` in Python."""
-        return bytes(self._found(key) >= 0 for key in keys)
+        return bytes(self._found(key.encode(errors="surrogatepass")) >= 0 for key in keys)
 
     def _found(self, wanted: bytes) -> int:
         """`_find` in Python."""

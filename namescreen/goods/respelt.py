@@ -6,12 +6,15 @@ is meant (TMEP 1209.03(j)). From memory of shops' names."""
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from collections.abc import Collection, Sequence
+from functools import cache, lru_cache
 
 from ..lexicon import lexicon, zipf
 from ..lexicon.frequency import in_use
+from ..native import choose
+from ..native.respelling import Layers, compiled_layer
 
-__all__ = ["compounds", "respellings"]
+__all__ = ["compounds", "further_forms", "respellings"]
 
 _WAYS = (
     ("kw", ("qu",)), ("kk", ("k", "ck", "cc")), ("k", ("c", "ck", "ch")), ("x", ("cks", "cs", "ks", "ex", "ct")),
@@ -69,13 +72,8 @@ def _respelt(word: str, most: int) -> tuple[str, ...]:
     found: dict[str, None] = {}
     seen, layer = {word}, [word]
     for _ in range(STEPS):
-        further: list[str] = []
-        for one in layer:
-            if len(seen) >= most:
-                break
-            new = [form for form in dict.fromkeys(_changed(one)) if form not in seen][: most - len(seen)]
-            seen.update(new)
-            further += new
+        further = _further()(layer, seen, most)
+        seen.update(further)
         for form in in_use(further):
             if zipf(form) >= EVERYDAY and lexicon().known(form):
                 found[form] = None
@@ -83,6 +81,23 @@ def _respelt(word: str, most: int) -> tuple[str, ...]:
             break
         layer = further
     return tuple(found)
+
+
+@cache
+def _further() -> Layers:
+    return choose(lambda library: compiled_layer(library, _WAYS), lambda: further_forms)
+
+
+def further_forms(layer: Sequence[str], seen: Collection[str], most: int) -> list[str]:
+    """The forms, one change from those of `layer`, that are not among those `seen`, until `most` are."""
+    met, further = set(seen), list[str]()
+    for one in layer:
+        if len(met) >= most:
+            break
+        new = [form for form in dict.fromkeys(_changed(one)) if form not in met][: most - len(met)]
+        met.update(new)
+        further += new
+    return further
 
 
 def _changed(word: str) -> list[str]:

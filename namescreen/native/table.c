@@ -58,10 +58,11 @@ int64_t table_find(const char *data, int64_t start, int64_t size, const char *wa
     return found ? at : -1;
 }
 
-/* For each of the keys in `wanted`, one a line, 1 in `found` if it is the key of a line, else 0. */
-void table_among(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length, char *found)
+/* For each of `count` keys in `wanted`, one a line, 1 in `found` if it is the key of a line, else 0. */
+void table_among(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length, char *found,
+                 int64_t count)
 {
-    for (const char *key = wanted, *last = wanted + length; key < last; found++) {
+    for (const char *key = wanted, *last = wanted + length, *stop = found + count; found < stop; found++) {
         const char *end = memchr(key, '\n', (size_t)(last - key));
         if (!end)
             return;

@@ -35,18 +35,18 @@ def _search(search: Any, table: mmap.mmap, start: int) -> Callable[[bytes], int]
     return offset
 
 
-def compiled_among(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[Sequence[bytes]], bytes]:
-    """Gives for each of some keys 1 if the table holds it, else 0."""
+def compiled_among(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[Sequence[str]], bytes]:
+    """Gives for each of some keys without line breaks 1 if the table holds it, else 0."""
     among = library.table_among
-    among.argtypes, among.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64, c_void_p), None
+    among.argtypes, among.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64, c_void_p, c_int64), None
     size = len(table)
     held = ctypes.c_char.from_buffer(table)
     address = ctypes.addressof(held)
 
-    def which(keys: Sequence[bytes], held: object = held) -> bytes:
+    def which(keys: Sequence[str], held: object = held) -> bytes:
         found = array("b", bytes(len(keys)))  # a buffer of ctypes would have a type of its own for each length
-        wanted = b"".join([key + b"\n" for key in keys])
-        among(address, start, size, wanted, len(wanted), found.buffer_info()[0])
+        wanted = "\n".join([*keys, ""]).encode(errors="surrogatepass")
+        among(address, start, size, wanted, len(wanted), found.buffer_info()[0], len(keys))
         return found.tobytes()
 
     return which
