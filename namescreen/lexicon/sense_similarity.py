@@ -66,6 +66,7 @@ class _Opposites(NamedTuple):
     all: tuple[str, ...]
 
 
+@lru_cache(maxsize=1 << 14)
 def _between(weight: float, strength: int, other: int) -> float:
     """Closeness of two words through a relation of two senses, given how strong each sense is for its word."""
     return round(weight * math.sqrt(strength * other) / STRONGEST, 4)
