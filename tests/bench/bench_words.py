@@ -16,6 +16,7 @@ from collections.abc import Callable
 
 from rapidfuzz import fuzz, process
 
+from namescreen.closeness import said_abroad
 from namescreen.closeness.sound import phoneme_codes_of
 from namescreen.closeness.vocabulary import expect_many, is_known, segmentations
 from namescreen.closeness.weights import own_weight
@@ -34,6 +35,7 @@ STEPS: dict[str, Callable[[str], object]] = {
     "possible meanings": possible_meanings, "other facts": word_facts, "segmentations": segmentations,
     "codes": phoneme_codes_of, "weights": own_weight,
 }  # fmt: skip
+LETTERS = "language of the letters"
 AT_A_TIME = 1_000
 
 
@@ -51,8 +53,10 @@ def main() -> None:
     foreign_filter.expect_many()
     joint_model().preload()
     expect_many()
-    spent = dict.fromkeys(STEPS, 0.0)
+    said_abroad.expect_many()
+    spent = dict.fromkeys((LETTERS, *STEPS), 0.0)
     for part in parts:
+        spent[LETTERS] += cpu(lambda part=part: said_abroad.expect(part))  # type: ignore[misc]
         for name, step in STEPS.items():
             spent[name] += cpu(lambda step=step, part=part: list(map(step, part)))  # type: ignore[misc]
     plain = statistics.median(
