@@ -94,6 +94,8 @@ _PREPARED = re.compile(
     r"|steamed|fried|grilled|roasted|toasted|smoked|salted|fermented|marinated|candied|crystalli[sz]ed|mashed)\b",
     re.IGNORECASE,
 )
+_ROASTED = re.compile(r"\b(?:coffee|cocoa|cacao|chicory)\b", re.IGNORECASE)
+"""What is roasted and stays in class 30."""
 PRODUCE = frozenset(("produce", "edible nut", "mushroom"))
 SEASONING_OR_GRAIN = frozenset(("flavorer", "grain"))
 _SENSES = 4
@@ -222,7 +224,8 @@ def _of_item(text: str, weights: Weights) -> dict[int, tuple[float, str]]:
         clothing, animals = found[CLOTHING], found[FOR_ANIMALS]
         return found | {CLOTHING: (0.0, ""), FOR_ANIMALS: (clothing[0] + animals[0], '"for animals"')}
     prepared = _PREPARED.search(text)
-    if found and prepared and not _SERVICE.search(text) and _is_produce(_head(text.lower())):
+    other = _ROASTED.search(text) or _SERVICE.search(text)
+    if found and prepared and not other and _is_produce(_head(text.lower())):
         return _moved(found, {PRESERVED: 1.0}, f'"{prepared[0]}"')
     adapted = _ADAPTED.match(text)
     if found and adapted and not _SERVICE.search(text):

@@ -54,6 +54,7 @@ _SERVED = ("alcohol|", "hot drinks|", "soft drinks|", "bedding|", "household lin
 _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
     being relating containing without where whose who when during under between into onto inside around through against
+    i we
 """)
 _MADE = _words("of from in")
 # What materials are to a dictionary, which are goods of their own in general (fabrics, metals).
@@ -72,6 +73,11 @@ _FOR_ALL = re.compile(
     re.IGNORECASE,
 )
 _ADAPTED = re.compile(r"\s+(?:specially |specifically )?adapted for\s+(?P<what>[^,;]+)$", re.IGNORECASE)
+_SERVICE_NAMELY = re.compile(
+    r".*?\b(?P<how>retail|wholesale|sale|repair|maintenance|rental|cleaning|delivery)\b.*?[,:]? namely,? (?P<what>.+)$",
+    re.IGNORECASE,
+)
+"""A service in goods that are named one by one: each is dealt in so."""
 _LISTS = re.compile(r"[;\n]")
 _HAS_PURPOSE = re.compile(r"\bfor\b", re.IGNORECASE)
 _QUALIFIES = re.compile(r"(?:other than|except(?:ing)?|excluding|for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
@@ -128,6 +134,9 @@ def _parts(text: str) -> list[str]:
 
 
 def _with_last(listed: str) -> list[str]:
+    served = _SERVICE_NAMELY.match(listed)
+    if served:  # retail services in relation to foodstuffs, namely honey and syrups
+        return [f"{served['how']} of {part.strip()}" for part in _BETWEEN.split(served["what"]) if part.strip()]
     ends = _ADAPTED.search(listed)
     if ends:
         return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])

@@ -207,16 +207,20 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
 def _is_for(one: Item, other: Item) -> bool:
     """Whether a thing is called after what it is for: a soap dish, a honey dipper; of stuffs the word before says what
     they hold (tomato sauce)."""
-    named = other.head in one.modifiers and one.head != other.head
+    named = other.head in one.modifiers and one.head != other.head and not _is_of_own(one, other)
     return named and not one.dealing and not comes_in_portions(one.head)
+
+
+def _is_of_own(one: Item, other: Item) -> bool:
+    """Whether a thing called after another is an entry of its own that does not hold or work on it: a coffee table."""
+    named = leading_senses(f"{other.head} {one.head}", 1)
+    return any(names_above(sense).isdisjoint(SERVING) for sense, _ in named)
 
 
 def _is_plainly_for(one: Item, other: Item) -> bool:
     """Whether its name says no more than what a thing is for: it is no entry of its own, unless for what holds or works
     on the other (a honey dipper, a butter dish, no coffee table)."""
-    named = leading_senses(f"{other.head} {one.head}", 1)
-    of_own = any(names_above(sense).isdisjoint(SERVING) for sense, _ in named)
-    return one.modifiers[-1:] == (other.head,) and not of_own
+    return one.modifiers[-1:] == (other.head,) and not _is_of_own(one, other)
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
@@ -267,8 +271,12 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
         "said alike": said_alike(one, other),
         "made otherwise": float(made_otherwise(one, other)),
         "one field": float(_serve_one_field(one, other)),
-        "for the other": float(one.head != other.head and (one.head in other.words or other.head in one.words)),
+        "for the other": float(_names_other(one, other) or _names_other(other, one)),
     }
+
+
+def _names_other(one: Item, other: Item) -> bool:
+    return one.head != other.head and other.head in one.words and not _is_of_own(one, other)
 
 
 def _serve_one_field(one: Item, other: Item) -> bool:

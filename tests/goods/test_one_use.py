@@ -25,6 +25,10 @@ def _grade(a: str, b: str) -> int:
         ("shoe racks", "shoe cleaner", 0, 2), ("kitchen towels", "kitchen scales", 0, 2), ("rugs", "throws", 1, 3),
         ("jam", "retail of groceries", 1, 3), ("tea", "retail of tea", 2, 3), ("tea", "online shop for tea", 2, 3),
         ("dog leads", "retail services connected with dog leads", 2, 3), ("candles", "repair of shoes", 0, 1),
+        ("leather wallets", "repair of leather goods, namely purses and wallets", 0, 2),
+        ("honey", "retail services in relation to foodstuffs, namely honey and syrups", 1, 3),
+        ("freshly roasted coffee beans", "coffee", 4, 4), ("roasted coffee", "coffee tables", 0, 1),
+        ("muslin baby bibs", "infants' clothing", 3, 4),
         ("fitted fabric bowl covers coated with beeswax", "clothing", 0, 1),
     ],
 )  # fmt: skip
