@@ -59,9 +59,9 @@ def below(close: CloseMark) -> str:
 
 
 def of_the_whole(close: CloseMark) -> tuple[str, ...]:
-    """The reasons that say which element is common, beside those of each aspect."""
-    told = ("Taken over ", "Compared without ", "In ")
-    return tuple(reason for reason in close.closeness.reasons if reason.startswith(told))
+    """What is said under a mark of its whole, and not for each aspect: the common element, and words of the name that
+    it says in another language."""
+    return tuple(filter(None, (close.element, close.foreign and f"{close.foreign}.")))
 
 
 def _of_these_words(close: CloseMark) -> str:

@@ -23,7 +23,7 @@ from .vocabulary import ARTICLES, all_known
 from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
-__all__ = ["SAME_LETTERS", "Explanation", "Pair", "explain", "reasons"]
+__all__ = ["IN_TRANSLATION", "SAME_LETTERS", "Explanation", "Pair", "explain", "reasons"]
 
 CLOSE, PARTLY = 0.7, 0.4
 """The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
@@ -37,6 +37,8 @@ WEAK = 0.3
 
 UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
+IN_TRANSLATION = "In translation"
+"""How the reason begins that tells what foreign words of a name may say."""
 SAME_LETTERS = "The same letters in the same order; only spacing, case, accents or punctuation may differ."
 """The reason of names that are the same."""
 COINED_MEANING = f"Meaning: not checked, {COINED}."
@@ -283,7 +285,7 @@ def _about_languages(one: Features, other: Features) -> str:
         if word.weight.strength < WEAK and any((meaning(word.letters, match) or 0) >= SAME_MEANING for match in said)
     ]
     told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
-    return f'In translation "{" ".join(one.name.words)}" may be read as "{" ".join(_without_small_words(said))}"{told}.'
+    return f'{IN_TRANSLATION} "{" ".join(one.name.words)}" may be read as "{" ".join(_without_small_words(said))}"{told}.'
 
 
 def _in_one_language(words: Sequence[str], said: Sequence[str]) -> bool:

@@ -88,6 +88,12 @@ class Distinctiveness:
         return tuple(word for word, _ in self.words if place_of(word)) if "place" in self.kinds else ()
 
     @property
+    def laws_unknown_in(self) -> tuple[str, ...]:
+        """The markets whose law on a serious protected sign is not known here."""
+        signs = (one for one in self.protected if one.serious)
+        return tuple(dict.fromkeys(ground.market for one in signs for ground in one.grounds if not ground.known))
+
+    @property
     def laws(self) -> tuple[str, ...]:
         """The law by market, from memory, of the gravest ground: a serious protected sign, else how the name stands."""
         sign = next((one for one in self.protected if one.serious), None)

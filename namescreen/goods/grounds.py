@@ -244,6 +244,11 @@ class Ground:
     market: str
     law: str
 
+    @property
+    def known(self) -> bool:
+        """Whether the law of the market is known here."""
+        return self.law != _UNKNOWN
+
     def to_json(self) -> dict[str, str]:
         """A plain dictionary."""
         return {"market": self.market, "law": self.law}

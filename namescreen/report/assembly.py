@@ -179,6 +179,9 @@ def _mark(found: screening.CloseMark, with_reasons: bool) -> CloseMark:
         elsewhere=tuple(
             Elsewhere(place, markets, _score(found.others[place].concern)) for place, markets in found.elsewhere
         ),
+        element=found.element,
+        foreign=found.foreign,
+        descriptive=found.descriptive,
         levels=tuple(InMarket(market, _score(concern), bars) for market, concern, bars in found.in_markets),
     )
 
@@ -191,7 +194,8 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
     reasons = tuple(found.reasons)
     markets = tuple(MarketView(one.market, one.called, _score(one.score), one.law) for one in found.markets)
     return Distinctiveness(
-        found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, found.places
+        found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, found.places,
+        found.laws_unknown_in,
     )
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from ..closeness.explanation import IN_TRANSLATION
+from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
 from ..screening.crowd import says_little
@@ -35,9 +37,8 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
             f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
             f"apart ({source}). {_though_weak(found, report)}So {asked}"
         )
-    rest = next((reason for reason in found.reasons if reason.startswith(COMPARED_WITHOUT) and "seldom" in reason), "")
-    if rest:
-        why = rest.rstrip(".").replace(COMPARED_WITHOUT, "compared without ", 1).replace(": ", " (", 1)
+    if found.element:
+        why = found.element.rstrip(".").replace(COMPARED_WITHOUT, "compared without ", 1).replace(": ", " (", 1)
         return f"is close, {shorten(why, 130)}; {on_added_words(held_in(found.mark, report), by_mark=True)}): {asked}"
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
@@ -50,9 +51,11 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
     telling = [word for word in shared if len(word) > 2 and not says_little(word, report.goods)]
     if telling:
         return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
-    held = next((reason.rstrip(".") for reason in found.reasons if reason.startswith("In ")), "")
-    if held and max(found.appearance, found.sound) < ALIKE:
-        read = shorten(held.partition("; ")[0], 130)
+    if found.translation:
+        return f"says it in {language_name(found.translation)}: would the shared idea alone be held against {name}"
+    said = found.foreign or next((reason for reason in found.reasons if reason.startswith(IN_TRANSLATION)), "")
+    if said and max(found.appearance, found.sound) < ALIKE:
+        read = shorten(said.partition("; ")[0].rstrip("."), 130)
         return f"says something alike ({read}): would the shared idea alone be held against {name}"
     forms = [word for word in parse(found.mark.text).words if any(_are_forms(word, our) for our in parse(name).words)]
     if forms:

@@ -65,8 +65,8 @@ def why_named(found: CloseMark, entry: NameEntry, goods: str) -> str:
         return "other goods" if is_of_other_goods(found) else ""
     if found.bites is False or (is_of_other_goods(found) and not nowhere_told):
         return ""
-    if said := next((reason for reason in found.reasons if reason.startswith("In ")), ""):
-        return said[0].lower() + said[1:].rstrip(".")
+    if found.foreign:
+        return found.foreign[0].lower() + found.foreign[1:]
     ours = {word for word in parse(entry.name).words if len(word) >= _SHORTEST and not says_little(word, goods)}
     held = [word for word in parse(found.mark.text).words if word in ours or not ours.isdisjoint(other_number(word))]
     if not held:

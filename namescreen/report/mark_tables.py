@@ -255,7 +255,7 @@ def _telling(reason: str, found: CloseMark) -> bool:
     if reason.startswith(WEAK):
         return tells_weak_words(reason, found)
     if aspect == "Shared":
-        return not any(other.startswith("Taken over ") for other in found.reasons)
+        return not found.element
     if aspect in ("Appearance", "Meaning"):
         return "say" in told
     return aspect != "Sound" or found.sound >= _HEARD

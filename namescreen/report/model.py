@@ -90,7 +90,9 @@ class CloseMark:
     `held` are the markets where it holds, if not all of them do. `lapsed` says that the list calls the mark live
     although its term ran out and the months for renewing it late are over on the day of the report. `elsewhere` tells
     of the others that bite in further markets, and `levels` of each market where the mark holds, if markets differ: by
-    how buyers hear it, and whether they understand it.
+    how buyers hear it, and whether they understand it. `element` says what both have in common where one takes it over,
+    or it is left without surplus words, `foreign` which words of the name the mark says in another language, each as a
+    sentence; `descriptive` that they share only words which describe the goods.
     """
 
     mark: Mark
@@ -111,6 +113,9 @@ class CloseMark:
     held: tuple[str, ...] = ()
     elsewhere: tuple[Elsewhere, ...] = ()
     levels: tuple[InMarket, ...] = ()
+    element: str = ""
+    foreign: str = ""
+    descriptive: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,7 +146,8 @@ class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
     are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
     one is the bar, which the law treats apart; else empty. `laws` are the law by market on it, from
-    memory, `markets` how the name stands in each, and `places` its words that say where goods come from."""
+    memory, `markets` how the name stands in each, `places` its words that say where goods come from, and `unknown_in`
+    the markets whose law on a sign in it is not known here."""
 
     category: str
     score: float
@@ -152,6 +158,7 @@ class Distinctiveness:
     laws: tuple[str, ...] = ()
     markets: tuple[MarketView, ...] = ()
     places: tuple[str, ...] = ()
+    unknown_in: tuple[str, ...] = ()
 
     @property
     def differs(self) -> bool:

@@ -88,22 +88,16 @@ def asks_of_equivalents(found: CloseMark, report: Report) -> bool:
     like ours: it is asked about from the level "minor" on."""
     held = any(law_of(market) == "US" for market in held_in(found.mark, report))
     worth = mark_level(found) >= Level.MINOR and not is_of_other_goods(found)
-    return held and worth and bool(_said(found)) and bool(found.mark.territories)
+    return held and worth and bool(found.foreign) and bool(found.mark.territories)
 
 
 def on_equivalents(title: str, found: CloseMark, name: str, report: Report) -> str:
     """The question on a mark that says words of the name in another language, where an examiner translates."""
     return (
-        f"{title} says in another language what is in {name} ({shorten(_said(found), 80)}), and in US an examiner "
+        f"{title} says in another language what is in {name} ({shorten(found.foreign, 80)}), and in US an examiner "
         "translates common modern languages before comparing (doctrine of foreign equivalents: TMEP 1207.01(b)(vi); "
         f"Palm Bay, 396 F.3d 1369). So {objection(name, held_in(found.mark, report))}"
     )
-
-
-def _said(found: CloseMark) -> str:
-    """Which words a mark says in another language, as its first such reason has it; "" for none."""
-    said = (reason for reason in found.reasons if reason.startswith("In ") and '" says "' in reason)
-    return next((reason.rstrip(".") for reason in said), "")
 
 
 def _cited(mark: Mark) -> str:

@@ -8,7 +8,6 @@ from collections.abc import Iterable
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
 from ..policy import Level, level_of
-from ..screening.crowd import ONLY_DESCRIPTION
 from ..territories import EU_MEMBERS, territory
 from .findings import is_of_other_goods, is_over, mark_level, matters
 from .model import CloseMark, NameEntry, Report
@@ -35,7 +34,7 @@ def nearest_unasked(
     told: list[tuple[CloseMark, tuple[str, ...]]] = []
     for found in matters(entry):
         near = found.overall >= NEAR and mark_level(found) is Level.MINOR and _is_like_ours(found)
-        near = near and ONLY_DESCRIPTION not in found.reasons
+        near = near and not found.descriptive
         live = found.bites is not False and not found.mark.is_dead and not found.lapsed
         markets = [one for one in held_in(found.mark, report) or ("",) if one in left] if near and live else []
         if markets:

@@ -18,8 +18,6 @@ __all__ = [
 
 NEAR_DESCRIPTIVE = 0.55
 """Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
-_LAW_UNKNOWN = "known here"
-"""How the law of a market on a sign ends that no table has."""
 
 
 def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
@@ -116,8 +114,7 @@ def by_market(entry: NameEntry, part: Distinctiveness) -> str:
 
 def _kept_where(part: Distinctiveness) -> str:
     """Where the law bars a name, if not in every market; where the law is not known here that is not checked."""
-    unknown = [law.partition(":")[0] for law in part.laws if law.endswith(_LAW_UNKNOWN)]
-    ask = f", not checked in {some(unknown)}" if unknown else ""
+    ask = f", not checked in {some(part.unknown_in)}" if part.unknown_in else ""
     return f"in {some(part.barred_in)}{ask}" if part.barred_in else ""
 
 

@@ -169,7 +169,7 @@ class Checks:
         if not is_close(closeness.overall, closeness.meaning) and not language:
             return ()
         closeness = _told_first(f"{held}." if held else "", closeness)
-        judged = (self._judged(name, mark, closeness, language, said) for mark in marks)
+        judged = (self._judged(name, mark, closeness, language, said, held) for mark in marks)
         return by_owner(sorted(judged, key=lambda one: _gravest_first(one, self.today)), len(hit.marks))
 
     def _translated(
@@ -184,7 +184,9 @@ class Checks:
         found = _made("meaning", lambda: how(said, mark.text, asked))
         return found if isinstance(found, str) else ""
 
-    def _judged(self, name: str, mark: Mark, closeness: Closeness, language: str, said: str) -> CloseMark:
+    def _judged(
+        self, name: str, mark: Mark, closeness: Closeness, language: str, said: str, foreign: str
+    ) -> CloseMark:
         from ..closeness import compare
 
         related = _made("goods_relatedness", lambda: self._relatedness(mark))
@@ -209,7 +211,8 @@ class Checks:
             renewable_until=until, lapsed=lapsed,
             over_whole=whole is not None and not (whole.further or whole.second),
             held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
-            credited=credited, descriptive=descriptive, rest=rest,
+            credited=credited, descriptive=descriptive, rest=rest, element=told if whole is None else str(whole),
+            foreign=foreign,
         )  # fmt: skip
         return as_heard_where(judged, name, said, language, self.markets)
 

@@ -85,7 +85,9 @@ class CloseMark:
     how close they are without words that seldom keep marks apart, and `abroad` that few buyers where it holds know both
     languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in
     none. `by_market` tells how it is heard and understood in each of them; () where that is alike in all. Closeness and
-    `abroad` are those of the market where it asks for most attention.
+    `abroad` are those of the market where it asks for most attention. `element` tells in a sentence what is common to
+    both where one takes it over from the other, or it is left without surplus words; `foreign` which words of the name
+    the mark says in another language; "" for neither. Both are among the reasons too.
     """
 
     mark: Mark
@@ -109,6 +111,8 @@ class CloseMark:
     rest: float = 0.0
     holds: tuple[str, ...] = ()
     by_market: tuple[InMarket, ...] = ()
+    element: str = ""
+    foreign: str = ""
 
     def with_namesakes(self, **changes: Any) -> CloseMark:
         """This mark and the others of its words with `changes` to their fields."""
