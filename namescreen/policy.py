@@ -4,9 +4,9 @@ A mark is judged by its closeness to the name, by how related the goods are, by 
 it holds in the maker's markets. The result is its concern, a number from 0 to 1 that sorts marks and gives their level.
 
 A name is judged by its worst finding. Names are grouped by it, and no good finding lifts a name out of its group.
-Inside a group the next worst findings decide, from "look closer" on; of names alike in these, those that an office may
-refuse for what they are stand last, as neither other goods nor an agreement mends that; then the number of markets in
-which the worst finding stands, then the weighted mean of all checks.
+Inside a group the number of markets decides in which the worst finding stands, from "look closer" on: a name stopped in
+one of four is free in three. Then the next worst findings; of names alike in these, those that an office may refuse for
+what they are stand last, as neither other goods nor an agreement mends that; then the weighted mean of all checks.
 
 A finding is an invitation to look, not a legal conclusion. "Nothing found" and "not checked" are different things and
 never share a word or a shape.
@@ -63,8 +63,9 @@ SOLD_TOGETHER = "sold together?"
 (Canon, C-39/97)."""
 
 LIKELY_REFUSED = "likely refused"
-"""What a name is called that names the goods, plainly describes them in every market, or holds a sign that the law
-keeps for others or forbids: the gravest finding, beside a knockout, about what a name is. The office decides."""
+"""What a name is called that names the goods in a market, plainly describes them in half of the markets or more, or
+holds a sign that the law keeps for others or forbids: the gravest finding, beside a knockout, about what a name is. The
+office decides."""
 
 PLAINLY_DESCRIPTIVE = 0.3
 """Distinctiveness below which a descriptive name is as serious as a generic one (chosen, not fitted)."""
@@ -228,7 +229,7 @@ class Conflict:
         ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the same or
         close goods, held too alike by half of past cases, has at least the level "look closer". A registered mark taken
         over whole for identical goods has at least the level "look closer" (`CREDITED`), and one that shares only words
-        which describe the goods at most the level "minor".
+        which describe the goods at most the level "minor", or "look closer" if it is all but the same.
         """
         if self.knockout:
             return 1.0
@@ -261,6 +262,8 @@ class Conflict:
             value = min(value, IDENTICAL)
         if share < PLAINLY_OTHER:
             value = min(value, MOST_MINOR)
+        if self.descriptive:  # and no knockout
+            value = min(value, IDENTICAL)
         if self.ended and not self.renewable:
             value /= 2
         return value / 2 if self.bites is False else value
@@ -299,10 +302,11 @@ class Finding:
 
 
 def reach_of(findings: Iterable[Finding]) -> int:
-    """In how many markets the worst finding stands, if it asks for a closer look: of names alike in all else the one
-    that is stopped in fewer markets stands first."""
-    first = worst(findings)
-    return first.reach if first.level >= Level.LOOK else 0
+    """In how many markets a finding as grave as the worst stands, if it asks for a closer look."""
+    found = tuple(findings)
+    first = worst(found)
+    as_grave = (one.reach for one in found if (one.level, one.bars) == (first.level, first.bars))
+    return max(as_grave) if first.level >= Level.LOOK else 0
 
 
 def worst(findings: Iterable[Finding]) -> Finding:

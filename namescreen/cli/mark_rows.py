@@ -16,16 +16,20 @@ if TYPE_CHECKING:
 
 __all__ = ["below", "mark_row", "of_the_whole"]
 
-_ROOM_FOR_REMARKS = 64
-"""Columns from which remarks stand beside a mark; in a narrower terminal they stand below it."""
+_ROOM_FOR_GRADES, _ROOM_FOR_REMARKS = 64, 100
+"""Columns from which the level of a mark stands beside it, and from which all remarks do; else they stand below it."""
 
 
 def mark_row(close: CloseMark, found: Found, owner: str = "") -> Row:
     """A mark as a row of the table of marks, from what was `found` of it as the report words it. Its `owner` is told
     where another one has the same words."""
     related = close.goods_relatedness
-    narrow = width() < _ROOM_FOR_REMARKS
-    remark = _remark(found)
+    grade, why = _remark(found)
+    room = width()
+    whole = ", ".join(filter(None, (grade, why)))
+    beside, left = (whole, "") if room >= _ROOM_FOR_REMARKS else (grade, why)
+    if room < _ROOM_FOR_GRADES:
+        beside, left = "", whole
     return {
         "mark": close.mark.text,
         "overall": close.closeness.overall,
@@ -34,23 +38,20 @@ def mark_row(close: CloseMark, found: Found, owner: str = "") -> Row:
         "meaning": "coined" if isinstance(close.meaning, NotChecked) else close.meaning,
         "goods": "?" if isinstance(related, NotChecked) else related.score,
         "classes": ", ".join(map(str, close.mark.classes)),
-        "remark": "" if narrow else remark,
+        "remark": beside,
         "knockout": close.knockout,
-        BELOW: "; ".join(filter(None, (remark if narrow else "", owner, below(close)))),
+        BELOW: "; ".join(filter(None, (left, owner, below(close)))),
     }
 
 
-def _remark(found: Found) -> str:
-    """What the reader should know of a mark first: its level, if it has one, what makes it milder, and where it
+def _remark(found: Found) -> tuple[str, str]:
+    """What the reader should know of a mark first: its level, if it has one; what makes it milder, and where it
     bites."""
     from namescreen.report.findings import grade_words, in_markets, mark_level, milder
 
     level = mark_level(found)
-    if level is Level.NOTHING:
-        return milder(found)
-    why, where = milder(found), in_markets(found)
-    grade = grade_words(found.knockout, level)
-    return ", ".join(filter(None, (grade, why, where))) if why else f"{grade} {where}".rstrip()
+    grade = grade_words(found.knockout, level) if level > Level.NOTHING else ""
+    return grade, ", ".join(filter(None, (milder(found), in_markets(found) if grade else "")))
 
 
 def below(close: CloseMark) -> str:

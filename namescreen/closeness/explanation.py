@@ -285,8 +285,8 @@ def _about_languages(one: Features, other: Features) -> str:
         if word.weight.strength < WEAK and any((meaning(word.letters, match) or 0) >= SAME_MEANING for match in said)
     ]
     told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
-    words, read = " ".join(one.name.words), " ".join(_without_small_words(said))
-    return f'{IN_TRANSLATION} "{words}" may be read as "{read}"{told}.'
+    own, english = " ".join(one.name.words), " ".join(_without_small_words(said))
+    return f'{IN_TRANSLATION} "{own}" may be read as "{english}"{told}.'
 
 
 def _in_one_language(words: Sequence[str], said: Sequence[str]) -> bool:

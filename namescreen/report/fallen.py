@@ -27,7 +27,9 @@ def fallen(entry: NameEntry, report: Report) -> Iterable[str]:
     told = [found for found in ordered if found.knockout] or [
         found for found in ordered if mark_level(found) >= Level.LOOK
     ]
-    lines = [*_of_its_own(entry), *(_mark(found, report) for found in told[:_MARKS]), *_further(ordered, told[:_MARKS])]
+    own, marks = [*_of_its_own(entry)], [_mark(found, report) for found in told[:_MARKS]]
+    barred = finding_of(entry, OWN_CHECK).bars
+    lines = [*(own if barred else []), *marks, *_further(ordered, told[:_MARKS]), *([] if barred else own)]
     yield "\n".join(f"- {line}" for line in lines)
     if asked := questions(entry, report):
         yield f"If it is to be kept, ask: {cell(asked[0])}"
@@ -36,7 +38,10 @@ def fallen(entry: NameEntry, report: Report) -> Iterable[str]:
 def _of_its_own(entry: NameEntry) -> Iterable[str]:
     """What the name itself is, why, and the law on it where that bars it."""
     found, part = finding_of(entry, OWN_CHECK), entry.distinctiveness
-    if not found.bars or not isinstance(part, Distinctiveness):
+    if not isinstance(part, Distinctiveness):
+        return
+    if not found.bars:
+        yield cell(f"The name itself: {found.words}.")
         return
     laws = [f"{one.market}: {one.law}" for one in part.markets if one.law and one.called not in FREE]
     if part.shown == KEPT or not laws:

@@ -12,8 +12,8 @@ from ..plain_text import cell, clauses, plural, shorten, some, table, visible
 from ..policy import ADDRESS_CHECK, BARRED, LIKELY_REFUSED, OWN_CHECK, Level
 from .comparison import Changes
 from .coverage import unsearched_markets
-from .findings import MISSED, UNASKED, finding_of, findings, matters, worst, worst_title, worst_words
-from .model import CHECKS, NameEntry, Report
+from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
+from .model import CHECKS, CloseMark, NameEntry, Report
 from .own_findings import unread
 from .questions import general_questions
 from .record import next_steps, title_of
@@ -62,7 +62,7 @@ def _in_short(report: Report) -> Iterable[str]:
     order = standings(report)
     entries = {entry.name: entry for entry in report.names}
     yield f"**Found.** {_found(report, order, entries)}"
-    yield f"**Falls.** {_falls([row for row in order if row.group >= BARRED], entries)}"
+    yield f"**Falls.** {_falls(report, [row for row in order if row.group >= BARRED], entries)}"
     yield f"**Open.** {' '.join(_open(report, order, entries))}"
     if len(order) > 1:
         yield _first(report, order, entries)
@@ -101,19 +101,26 @@ def _found(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
     return f"{plural(len(order), 'name')} {were} {compared}" + (f": {some(told)}." if order else ".")
 
 
-def _falls(rows: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
+def _falls(report: Report, rows: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
     """The names with a knockout, or that an office is likely to refuse, each with why."""
     if not rows:
         return "No name falls by what was found."
-    told = [f"{cell(shorten(row.name, 40))} ({cell(_why_it_falls(entries[row.name]))})" for row in rows[:_MOST_TOLD]]
-    more = [plural(len(rows) - _MOST_TOLD, "more name")] if len(rows) > _MOST_TOLD else []
-    return f"Strike, or ask about first: {'; '.join([*told, *more])}."
+    markets = len(report.markets) or 1
+    apart = [row for row in rows if row.reach < markets]
+    whole = [row for row in rows if row not in apart]
+    told = []
+    partly = "Falls in some markets only, and may be kept for the others"
+    for those, words in ((whole, "Strike, or ask about first"), (apart, partly)):
+        names = [f"{cell(shorten(row.name, 40))} ({cell(_why_it_falls(entries[row.name]))})" for row in those]
+        more = [plural(len(names) - _MOST_TOLD, "more name")] if len(names) > _MOST_TOLD else []
+        told += [f"{words}: {'; '.join([*names[:_MOST_TOLD], *more])}."] if names else []
+    return " ".join(told)
 
 
 def _why_it_falls(entry: NameEntry) -> str:
     """The marks that bar a name, and what an office may refuse it for."""
     knockouts = [found for found in matters(entry) if found.knockout]
-    marks = [shorten(found.mark.text, 40) for found in knockouts]
+    marks = [f"{shorten(found.mark.text, 40)} {_knocked_out_in(found)}".rstrip() for found in knockouts]
     unknown = any(isinstance(found.goods, NotChecked) for found in knockouts)
     goods = "the goods could not be compared" if unknown else ""
     told = [", ".join(filter(None, (f"knockout: {some(marks)}", goods)))] if marks else []
@@ -121,6 +128,13 @@ def _why_it_falls(entry: NameEntry) -> str:
     if own.bars:
         told.append(own.words)
     return "; ".join(told)
+
+
+def _knocked_out_in(found: CloseMark) -> str:
+    """In which markets a mark is a knockout; "" if in all of them."""
+    held = found.held or [one.market for one in found.levels]
+    where = [market for market, (knockout, _) in grades(found, held).items() if knockout]
+    return f"in {some(where)}" if where else ""
 
 
 def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> Iterable[str]:
@@ -133,9 +147,12 @@ def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameE
         more = [plural(len(names) - _MOST_TOLD, "more name")] if len(names) > _MOST_TOLD else []
         if names:
             yield f"{words}: {'; '.join([*names[:_MOST_TOLD], *more])}."
-    unjudged = [row.name for row in kept if unread(entries[row.name].distinctiveness)]
+    asked = [entries[row.name] for row in kept if unread(entries[row.name].distinctiveness)]
+    unjudged = [entry.name for entry in asked if isinstance(entry.distinctiveness, NotChecked)]
     if unjudged:
         yield f"What it is for the goods could not be judged, so it may be refused for that: {_few(unjudged)}."
+    if unsure := [entry.name for entry in asked if entry.name not in unjudged]:
+        yield f"Ask a speaker of each market's language whether it says anything of the goods: {_few(unsure)}."
     yield from _skipped(report)
     missing = unsearched_markets(report)
     if missing:

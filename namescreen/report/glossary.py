@@ -74,9 +74,9 @@ GLOSSARY = (
     ),
     Term(
         LIKELY_REFUSED,
-        "A name that names the goods, plainly describes them in every market, or holds a sign that the law keeps for "
-        "others or forbids. An office may well refuse it whatever marks there are. It is a guess from word lists: the "
-        "office decides, and use can make some such names registrable.",
+        "A name that names the goods in a market, plainly describes them in half of the markets or more, or holds a "
+        "sign that the law keeps for others or forbids. An office may well refuse it whatever marks there are. It is a "
+        "guess from word lists: the office decides, and use can make some such names registrable.",
         "this program; the grounds are named beside each name, from memory",
     ),
     Term(

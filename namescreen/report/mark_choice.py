@@ -22,6 +22,7 @@ _MOST, _MOST_GRAVE = 5, 8
 _CLOSE = 0.5  # overall closeness from which a mark is named whatever its goods
 _NEARLY_MINOR = 0.9 * STEPS[-1][0]  # concern from which a live mark for such goods is named; ours, not fitted
 _WOULD_BE = STEPS[1][0] / 2  # concern of a dead mark that would ask for a closer look if it lived
+_ADDED = 2  # letters at the end that leave a word all but the same
 _SHORTEST = 3  # letters of the shortest word that tells marks apart
 
 
@@ -69,6 +70,14 @@ def why_named(found: CloseMark, entry: NameEntry, goods: str) -> str:
         return found.foreign[0].lower() + found.foreign[1:]
     ours = {word for word in parse(entry.name).words if len(word) >= _SHORTEST and not says_little(word, goods)}
     held = [word for word in parse(found.mark.text).words if word in ours or not ours.isdisjoint(other_number(word))]
+    if not held and conflict_of(found).comparable:
+        begun = [(word, one) for word in parse(found.mark.text).words for one in ours if _is_all_but(one, word)]
+        return f'its "{begun[0][0]}" is all but "{begun[0][1]}"' if begun else ""
     if not held:
         return ""
     return f'has "{held[0]}"' + ("; where it holds is not stated" if nowhere_told else "")
+
+
+def _is_all_but(ours: str, theirs: str) -> bool:
+    """Whether a word of a mark is one of the name with a letter or two added: Roama, roam."""
+    return len(ours) > _SHORTEST and theirs.startswith(ours) and len(theirs) - len(ours) <= _ADDED

@@ -36,7 +36,7 @@ _NAMED = 2  # marks that are named with a market
 _MOST_REASONS, _MOST_GOODS = 240, 90  # characters of the reasons, and of the goods, of a mark
 _PICTURED = ("figurative", "combined", "shape")
 """Types of mark of which more than the words counts."""
-_HEARD = 0.6  # closeness in sound from which the readings are told
+_HEARD = 0.85  # closeness in sound from which the readings are told
 _ALIKE = 0.4  # overall closeness below which a mark is little alike
 
 _Grade = tuple[bool, Level]

@@ -80,7 +80,7 @@ def on_dead_namesakes(found: CloseMark, report: Report) -> str:
     what = "the same name" if conflict_of(found).identical else shorten(found.mark.text, 40)
     told = "; ".join(map(_cited, ours))
     lasts = USE_LASTS if any("US" in mark.territories for mark in ours) else ""
-    return f"Dead, in a class of ours, is {what}: {told}. Is it still in use, or could it be revived?{lasts}"
+    return f"Dead, in a class of ours, is {what}: {told}. Is it still in use, or would its owner file it again?{lasts}"
 
 
 def asks_of_equivalents(found: CloseMark, report: Report) -> bool:

@@ -37,7 +37,7 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
     bars = part.category == "generic" or (plainly and in_most_markets(part.markets))
     if level is Level.NOTHING and not bars and (asked := unread(part)):
         word = asked.split('"')[1] if '"' in asked else "a word"
-        return Finding(OWN_CHECK, Level.LOOK, f'{scored} only if "{word}" says nothing of the goods', part.score)
+        return Finding(OWN_CHECK, Level.MINOR, f'{scored} if "{word}" says nothing of the goods', part.score)
     if part.protected and (part.protected[0].serious or not bars):
         first = part.protected[0]
         told = f'"{first.sign}": {clauses(first.reason, 150)}'

@@ -46,9 +46,13 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
             f"it as a mark; if not, would it mislead{f' ({laws})' if laws else ''}?"
         ]
     if found.category == "descriptive":
+        apart = [one.market for one in found.markets if one.called == "descriptive" and one.market != "EU"]
+        where = f" in {some(apart)}" if found.differs and apart else ""
+        american = not found.markets or "US" in (apart or ["US"])
+        disclaimer = ", or in US with a disclaimer of the words" if american else ""
         return [
-            f"{name} reads as describing {goods}{because}: would it be refused, or taken only with a "
-            "disclaimer or proof of use?"
+            f"{name} reads as describing {goods}{because}: would it be refused{where} until buyers know it as a mark, "
+            f"or taken in another form{disclaimer}?"
         ]
     if told := unread(found):
         return [_on_what_was_not_judged(name, goods, told)]

@@ -289,8 +289,8 @@ def _on_ended_mark(found: CloseMark, name: str, report: Report) -> str:
     if found.concern < _DEAD_BUT_NEAR:
         return ""
     return (
-        f"The list calls {title} {dead_words(found.mark)}: is it still in use, or could "
-        f"it be revived, so that {name} would meet it after all?{USE_LASTS if 'US' in found.mark.territories else ''}"
+        f"The list calls {title} {dead_words(found.mark)}: is it still in use, or would its owner file it again, so "
+        f"that {name} would meet it after all?{USE_LASTS if 'US' in found.mark.territories else ''}"
         f"{uk_mark_of_its_own(found.mark, report)}"
     )
 

@@ -1,9 +1,9 @@
 """The names side by side under the brief's weights, and how stable their order is when the weights change.
 
 Names are grouped by their worst finding (see `policy.gate`), and no weight moves a name to another group. Inside a
-group the next worst findings decide (`policy.grave_findings`), of names alike in these those that may be refused for
-what they are stand last (`policy.flaw_of_its_own`); then the number of markets in which the worst finding stands
-(`policy.reach_of`), then the total: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks
+group the number of markets in which the worst finding stands decides (`policy.reach_of`), then the next worst findings
+(`policy.grave_findings`), of names alike in these those that may be refused for what they are stand last
+(`policy.flaw_of_its_own`); then the total: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks
 against the name.
 A check that was not made for a name could have come out anywhere, so the total is then a span, and the name stands by
 the lower end. A check that was made for no name drops out.
@@ -46,9 +46,9 @@ class Standing:
     high: float
 
     @property
-    def found(self) -> tuple[int, tuple[int, ...], int, int]:
+    def found(self) -> tuple[int, int, tuple[int, ...], int]:
         """What stands before the total in the order of names, the less the better."""
-        return self.group, self.grave, self.flaw, self.reach
+        return self.group, self.reach, self.grave, self.flaw
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +121,7 @@ def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
     return tuple(placed)
 
 
-def _rank(row: Standing) -> tuple[tuple[int, tuple[int, ...], int, int], float, float]:
+def _rank(row: Standing) -> tuple[tuple[int, int, tuple[int, ...], int], float, float]:
     return row.found, -round(row.low, 6), -round(row.high, 6)
 
 

@@ -19,7 +19,7 @@ from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND
-from .in_markets import as_heard_where
+from .in_markets import as_heard_where, freed
 from .owners import by_owner
 from .results import CloseMark, Screening
 from .surplus import adds_surplus, closer_rest
@@ -69,9 +69,8 @@ class Checks:
     def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
         """Every check for a name whose close marks are known."""
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
-        if _is_generic(distinctiveness) and not isinstance(marks, NotChecked):
-            freed = (one.with_namesakes(free=True) for one in marks)
-            marks = tuple(sorted(freed, key=lambda one: (not one.knockout, -one.level)))
+        if not isinstance(marks, NotChecked):
+            marks = freed(marks, name, distinctiveness)
         if _is_coined(distinctiveness) and not isinstance(marks, NotChecked):
             marks = tuple(map(_with_no_meaning, marks))
         readings = _made("readings", lambda: self._readings(name))
@@ -313,10 +312,6 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None, goods: str) -
         and not (scores.appearance >= SOME_APPEARANCE and hits[at].letters in letters)  # a whole mark in it is graver
         and not any(word in hits[at].letters for word in named)
     }
-
-
-def _is_generic(found: Distinctiveness | NotChecked) -> bool:
-    return not isinstance(found, NotChecked) and found.category == "generic"
 
 
 def _is_coined(found: Distinctiveness | NotChecked) -> bool:

@@ -60,14 +60,16 @@ def as_heard(
     asked = tuple(languages)
     if closeness.sound >= SOME_SOUND and closeness.sound < 1 and (language := heard_alike(name, mark, asked)):
         return _sounding(closeness, 1.0, f"sounds the same, read in {language_name(language)}")
-    if SOME_SOUND <= closeness.sound < NEAR_IN_SOUND and _coined_and_said_alike(name, mark):
+    apart = "es" in asked and ("ll" in name.casefold()) != ("ll" in mark.casefold())  # which is no l there
+    if SOME_SOUND <= closeness.sound < NEAR_IN_SOUND and not apart and _coined_and_said_alike(name, mark):
         return _sounding(closeness, 1.0, "sounds the same, letter by letter")
     if closeness.sound < NEAR_IN_SOUND or closeness.appearance >= NEAR_IN_APPEARANCE:
         return closeness
     if english:
         return _in_english(closeness, name, mark, asked)
     own = [one for one in asked if one != "en"]
-    heard = max(_by_letters(name, mark), *(_as_read(name, mark, language) for language in own), 0.0)
+    letters = 0.0 if apart else _by_letters(name, mark)
+    heard = max(letters, *(_as_read(name, mark, language) for language in own), 0.0)
     readers = some(map(language_name, own)) or "no English"
     if heard >= NEAR_IN_SOUND:
         told = "sounds the same" if closeness.sound >= 1 else "close"

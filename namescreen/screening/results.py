@@ -87,7 +87,8 @@ class CloseMark:
     none. `by_market` tells how it is heard and understood in each of them; () where that is alike in all. Closeness and
     `abroad` are those of the market where it asks for most attention. `element` tells in a sentence what is common to
     both where one takes it over from the other, or it is left without surplus words; `foreign` which words of the name
-    the mark says in another language; "" for neither. Both are among the reasons too.
+    the mark says in another language; "" for neither. Both are among the reasons too. `free_in` are the markets in
+    which the name is generic or plainly describes the goods, so that what it shares is free to all there.
     """
 
     mark: Mark
@@ -113,6 +114,7 @@ class CloseMark:
     by_market: tuple[InMarket, ...] = ()
     element: str = ""
     foreign: str = ""
+    free_in: tuple[str, ...] = ()
 
     def with_namesakes(self, **changes: Any) -> CloseMark:
         """This mark and the others of its words with `changes` to their fields."""
@@ -137,10 +139,16 @@ class CloseMark:
         """Each market with the concern of the mark there, and whether it is a knockout there, where markets differ."""
         heard = ((one.market, replace(self.closeness, sound=one.sound), one.abroad) for one in self.by_market)
         there = (
-            (market, replace(self, closeness=near, abroad=abroad, by_market=())) for market, near, abroad in heard
+            (market, replace(self, closeness=near, abroad=abroad, by_market=(), holds=(market,)))
+            for market, near, abroad in heard
         )
         told = tuple((market, one.concern, one.conflict.knockout) for market, one in there)
         return told if len({(concern, bars) for _, concern, bars in told}) > 1 else ()
+
+    @property
+    def is_free(self) -> bool:
+        """Whether anyone may use what a name shares with the mark where it holds."""
+        return self.free or (bool(self.holds) and {*self.holds} <= {*self.free_in})
 
     @property
     def conflict(self) -> Conflict:
@@ -149,7 +157,7 @@ class CloseMark:
         translated = max(meaning, WORD_FOR_WORD) if meaning else 0.0
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
-            renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
+            renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.is_free,
             credited=self.credited, abroad=self.abroad, descriptive=self.descriptive, rest=self.rest,
             lapsed=self.lapsed,
         )  # fmt: skip

@@ -85,7 +85,8 @@ def test_marks_of_the_same_words_are_told_below_their_entry(run: Run, tmp_path: 
     assert lines[at + 1] == "  A; and 1 more mark of these words: class 36"
     assert lines[at + 2].startswith("SPRIGWICK ")
     assert lines[at + 3].startswith("SPRIGWYCK ")
-    assert lines[at + 4].startswith("  SPRIGWICK: ")  # what is one mark alone has no such line
+    assert lines[at + 4] == "  dead"
+    assert lines[at + 5].startswith("  SPRIGWICK: ")  # what is one mark alone has no such line
     assert "- SPRIGWICK: and 1 more mark of these words: class 36\n" in run(*command, "--format", "markdown").stdout
     table = list(csv.DictReader(io.StringIO(run(*command, "--format", "csv").stdout)))
     told = [(row["mark"], row["marks"]) for row in table]
@@ -125,7 +126,8 @@ def test_marks_without_a_level_take_a_line_and_what_lapsed_is_said(run: Run, tmp
     done = run("screen", "--name", "Duskfall", "--register", "marks.csv", "--goods", "herb planters")
     assert done.returncode == 0, done.stderr
     rows = [line for line in done.stdout.splitlines() if "0." in line or "1.00" in line]
-    assert any(line.startswith("DUSKFALL") and "look closer, probably" in line for line in rows)
+    assert any(line.startswith("DUSKFALL") and line.endswith("look closer") for line in rows)
+    assert "\n  probably lapsed\n" in done.stdout
     (further,) = (line for line in done.stdout.splitlines() if "further off, below minor: " in line)
     assert "DUSTFALK (0." in further
     assert not any(line.startswith("DUSTFALK") for line in rows)

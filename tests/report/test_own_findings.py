@@ -9,7 +9,7 @@ import pytest
 from namescreen.policy import EVERYWHERE, Level
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import finding_of, findings
-from namescreen.report.model import Addresses, Distinctiveness, MarketView
+from namescreen.report.model import Addresses, Distinctiveness, MarketView, NameEntry
 from namescreen.report.questions import questions
 from namescreen.report.sensitivity import standings, weighed
 from tests.report.test_worksheets import close, entry
@@ -75,3 +75,15 @@ def test_a_closed_name_of_known_words_is_told_as_coined(report: Report) -> None:
     assert "Coined of known words, 0.65" in to_markdown(replace(report, names=(made,)))
     word = entry(name="Tallow", words=("tallow",), distinctiveness=judged)
     assert findings(word)[1].evidence.startswith("arbitrary")
+
+
+def test_a_name_that_falls_in_some_markets_is_told_apart_from_one_that_falls_in_all(report: Report) -> None:
+    def stopped(name: str, *held: str) -> NameEntry:
+        return entry(replace(close("DUSKFALL", 0.9), knockout=True, concern=1.0, held=held, bites=True), name=name)
+
+    of_four = replace(report, markets=("US", "GB", "DE", "FR"), names=(stopped("Nowhere"), stopped("Three", "DE")))
+    falls = to_markdown(of_four).split("**Falls.** ")[1].splitlines()[0]
+    assert falls == (
+        "Strike, or ask about first: Nowhere (knockout: DUSKFALL). Falls in some markets only, and may be kept for the "
+        "others: Three (knockout: DUSKFALL in DE)."
+    )

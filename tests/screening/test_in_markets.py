@@ -9,10 +9,13 @@ from pathlib import Path
 
 import pytest
 
+from namescreen.closeness import compare
+from namescreen.policy import NEAR_IN_SOUND, Level
 from namescreen.register import read_register
 from namescreen.report.assembly import entry_of
 from namescreen.report.findings import finding_of, grades
 from namescreen.screening import CloseMark, screen
+from namescreen.screening.heard import as_heard
 
 HEAD = "mark,number,office,owner,class,goods,status,filed,registered,territories\n"
 MARKETS = ("US", "GB", "DE", "FR")
@@ -77,3 +80,21 @@ def test_what_sounds_the_same_is_never_minor_for_goods_that_are_not_others(
     (found,) = found_for(tmp_path, "Vorello", rows)
     assert found.conflict.near_identical
     assert found.level.words == level
+
+
+def test_what_describes_the_goods_where_the_mark_holds_is_free_there(tmp_path: Path) -> None:
+    """Judged by the words of that market: Schlafplatz, a sleeping place, says what a dog bed is to Germans alone."""
+    rows = "SCHLAFPLATZ TRAUMTIER,1,DE,Traumtier GmbH,20,dog beds,live,2021-04-12,2021-09-20,DE\n"
+    (found,) = found_for(tmp_path, "Schlafplatz", rows, goods="dog beds")
+    assert found.is_free
+    assert found.level < Level.SERIOUS
+    british = rows.replace(",DE,", ",GB,").replace(",DE\n", ",GB\n")
+    (elsewhere,) = found_for(tmp_path, "Schlafplatz", british, goods="dog beds")
+    assert not elsewhere.is_free
+
+
+def test_a_spanish_ll_is_no_l() -> None:
+    """Real Academia Española, Ortografía (from memory): ll is a consonant of its own, in llama as in cabello."""
+    read = compare("Kavello", "CAVELO")
+    assert as_heard(read, "Kavello", "CAVELO", ["en", "es"], english=False).sound < NEAR_IN_SOUND
+    assert as_heard(read, "Kavello", "CAVELO", ["en", "de"], english=False).sound >= NEAR_IN_SOUND
