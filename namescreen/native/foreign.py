@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Callable, Sequence
-from ctypes import c_char, c_char_p, c_int8, c_int32, c_int64, c_uint8, c_uint32, c_void_p
+from ctypes import c_char, c_int8, c_int32, c_int64, c_uint8, c_uint32, c_void_p
 
 __all__ = ["LONGEST_CHANGE", "LONGEST_MADE", "Change", "Ending", "compiled_may_be"]
 
@@ -65,9 +65,9 @@ def compiled_may_be(
         *(shortest, shortest_part, shortest_compound, shortest_cognate, longest_compound),
         vowels.encode(),
     )
-    begin, ask = library.foreign_open, library.foreign_may_be
+    begin, ask = library.foreign_open, library["foreign_may_be"]
     begin.argtypes, begin.restype = (c_void_p,) * 6, c_void_p
-    ask.argtypes, ask.restype = (c_void_p, c_char_p, c_int64), c_int64
+    ask.restype = c_int64
     held = [c_char.from_buffer(table) for table in tables]  # ctypes takes the address of writable memory only
     index = begin(
         ctypes.byref(settings),
@@ -80,9 +80,11 @@ def compiled_may_be(
     if index is None:
         raise MemoryError("no memory for the index of foreign words, or its settings are of another kind")
 
+    opened = c_void_p(index)
+
     def may_be(word: str) -> int:
         letters = word.encode("utf-8", "surrogatepass")
-        found: int = ask(index, letters, len(letters))
+        found: int = ask(opened, letters, c_int64(len(letters)))
         return found
 
     return may_be

@@ -57,7 +57,7 @@ class CodeArrays:
         readings = terminated(tuple(codes))
         assert readings is not None, "too long for the compiled code"
         return (
-            self._costs.table, ctypes.byref(self._arrays), readings[0], c_int64(readings[1]), address(self._ids),
+            self._costs.table, ctypes.byref(self._arrays), *readings, address(self._ids),
             c_int64(len(self._ids)), address(self._ids_start), c_int64(len(self._ids_start) - 1), address(words),
             c_int64(len(words)),
         )  # fmt: skip

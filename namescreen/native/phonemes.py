@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Callable, Collection, Mapping
-from ctypes import c_char_p, c_double, c_int64, c_void_p
+from ctypes import c_double, c_int64, c_void_p
 from functools import lru_cache
 
 __all__ = ["LONGEST_QUERY", "Closest", "PhonemeCosts", "compiled_closest", "terminated"]
@@ -52,8 +52,7 @@ class PhonemeCosts:
 
 def compiled_closest(library: ctypes.CDLL, costs: PhonemeCosts, otherwise: Closest) -> Closest:
     """As `pronunciation.alignment.closest_similarity`; codes that are too long for it go to `otherwise`."""
-    function = library.phonemes_closest
-    function.argtypes = (c_void_p, c_char_p, c_int64, c_char_p, c_int64, c_double)
+    function = library["phonemes_closest"]
     function.restype = c_double
     table = costs.table
 
@@ -61,14 +60,14 @@ def compiled_closest(library: ctypes.CDLL, costs: PhonemeCosts, otherwise: Close
         ours, theirs = terminated(one), terminated(other)
         if ours is None or theirs is None:
             return otherwise(one, other, least)
-        return float(function(table, *ours, *theirs, least))
+        return float(function(table, *ours, *theirs, c_double(least)))
 
     return closest
 
 
 @lru_cache(maxsize=1 << 16)
-def terminated(codes: tuple[str, ...]) -> tuple[bytes, int] | None:
+def terminated(codes: tuple[str, ...]) -> tuple[bytes, c_int64] | None:
     """The codes, each ended by a zero byte, and their number; None if one is too long."""
     if any(len(code) > LONGEST_QUERY for code in codes):
         return None
-    return "".join([f"{code}\0" for code in codes]).encode("ascii"), len(codes)
+    return "".join([f"{code}\0" for code in codes]).encode("ascii"), c_int64(len(codes))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Callable
-from ctypes import c_char_p, c_double, c_int64
+from ctypes import c_double, c_int64
 
 __all__ = ["compiled_spelled_alike"]
 
@@ -16,8 +16,7 @@ Alike = Callable[[str, str], float]
 
 def compiled_spelled_alike(library: ctypes.CDLL, otherwise: Alike) -> Alike:
     """As `closeness.letters.spelled_alike`; two long strings go to `otherwise`."""
-    function = library.strings_spelled_alike
-    function.argtypes = (c_char_p, c_int64, c_char_p, c_int64)
+    function = library["strings_spelled_alike"]
     function.restype = c_double
 
     def alike(one: str, other: str) -> float:
@@ -25,7 +24,7 @@ def compiled_spelled_alike(library: ctypes.CDLL, otherwise: Alike) -> Alike:
             one, other = other, one
         if len(one) > LONGEST:
             return otherwise(one, other)
-        texts = (text.encode("utf-32-le", "surrogatepass") for text in (one, other))
-        return float(function(next(texts), len(one), next(texts), len(other)))
+        mine, yours = one.encode("utf-32-le", "surrogatepass"), other.encode("utf-32-le", "surrogatepass")
+        return float(function(mine, c_int64(len(one)), yours, c_int64(len(other))))
 
     return alike

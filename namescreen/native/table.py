@@ -14,22 +14,22 @@ __all__ = ["compiled_among", "compiled_find", "compiled_seek"]
 
 def compiled_seek(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
     """Gives the offset of the first line from `start` on whose key is not below the one asked for."""
-    return _search(library.table_seek, table, start)
+    return _search(library["table_seek"], table, start)
 
 
 def compiled_find(library: ctypes.CDLL, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
     """Gives the offset of the line with the key asked for, -1 where there is none."""
-    return _search(library.table_find, table, start)
+    return _search(library["table_find"], table, start)
 
 
 def _search(search: Any, table: mmap.mmap, start: int) -> Callable[[bytes], int]:
-    search.argtypes, search.restype = (c_void_p, c_int64, c_int64, c_char_p, c_int64), c_int64
-    size = len(table)
+    search.restype = c_int64
     held = ctypes.c_char.from_buffer(table)
-    address = ctypes.addressof(held)
+    # Made once, and no types declared: to convert each argument at every call takes a third of it.
+    address, begin, size = c_void_p(ctypes.addressof(held)), c_int64(start), c_int64(len(table))
 
     def offset(wanted: bytes, held: object = held) -> int:
-        found: int = search(address, start, size, wanted, len(wanted))
+        found: int = search(address, begin, size, wanted, c_int64(len(wanted)))
         return found
 
     return offset
