@@ -29,6 +29,7 @@ class KeptWord(NamedTuple):
     is_surname: bool
     is_meant: bool
     is_said: bool
+    is_abroad: bool
 
 
 class KeptName(NamedTuple):

@@ -19,6 +19,7 @@ from ..pronunciation import Pronunciation, pronounce
 from ..pronunciation.phones import VOWELS
 from ..tables import open_table
 from ..text.segmentation import LONGEST
+from .kept import kept_word
 
 __all__ = ["expect", "expect_many", "language_read_in", "name_abroad", "reading_abroad"]
 
@@ -81,8 +82,11 @@ def name_abroad(words: Sequence[str]) -> Pronunciation | None:
     return Pronunciation(tuple(chain.from_iterable(one.phones for one in said if one)), "language", 1.0)
 
 
+@lru_cache(maxsize=1 << 14)
 def language_read_in(word: str) -> str:
     """The language (BCP 47) that a folded `word` is of or looks most like; "" for English and for none."""
+    if (kept := kept_word(word)) is not None and not kept.is_abroad:
+        return ""
     if not _is_plain(word) or len(word) > LONGEST or read_as_english(word):
         return ""
     common = zipf(word)

@@ -7,6 +7,7 @@ from typing import NamedTuple
 from ..lexicon import lexicon
 from ..lexicon.association import form_defined
 from ..lexicon.embedding import row_of
+from .said_abroad import language_read_in
 from .vocabulary import (
     base_forms,
     english_choices,
@@ -23,10 +24,10 @@ __all__ = ["WordFacts", "word_facts"]
 
 
 class WordFacts(NamedTuple):
-    """What is asked of one word before it is compared in meaning, so that a register can keep it: whether it
-    `has_senses`, has `base_forms`, `is_known`, is a surname, `is_familiar`, is `meant` as it stands and is
-    `said_in_english`; its row in the embedding (-1: none) and the form that definitions use; its `meaning_keys`; and
-    its `english_choices`."""
+    """What is asked of one word before it is compared, so that a register can keep it: whether it
+    `has_senses`, has `base_forms`, `is_known`, is a surname, `is_familiar`, is `meant` as it stands, is
+    `said_in_english` and looks like a word of another language (`said_abroad.language_read_in`); its row in the
+    embedding (-1: none) and the form that definitions use; its `meaning_keys`; and its `english_choices`."""
 
     has_senses: bool
     has_base_forms: bool
@@ -35,6 +36,7 @@ class WordFacts(NamedTuple):
     is_familiar: bool
     is_meant: bool
     is_said: bool
+    is_abroad: bool
     vector_row: int
     form_defined: str
     keys: tuple[str, ...]
@@ -51,6 +53,7 @@ def word_facts(word: str, in_english: bool = True) -> WordFacts:
         is_familiar(word),
         meant(word) == word,
         bool(said_in_english(word)),
+        bool(language_read_in(word)),
         row_of(word, lexicon().bases),
         form_defined(word),
         meaning_keys(word),

@@ -24,7 +24,7 @@ from .in_english import has_further_readings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
-from .word_entries import IS_KNOWN, IS_MEANT, IS_SAID, IS_SURNAME
+from .word_entries import IS_ABROAD, IS_KNOWN, IS_MEANT, IS_SAID, IS_SURNAME
 from .word_scores import WordScores
 from .word_search import word_search
 
@@ -160,7 +160,7 @@ class Index:
         kept = {}
         each = zip(texts, words.tolist(), self.word_codes.of(words), weights, known, flags, strict=True)
         for text, place, codes, weight, has_senses, bits in each:
-            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT, IS_SAID)]
+            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT, IS_SAID, IS_ABROAD)]
             kept[text] = KeptWord(codes, weight, self.english(place), bool(has_senses), *facts)
         number = dict(zip(words.tolist(), texts, strict=True))
         written = [number[word] for word in held.tolist()]

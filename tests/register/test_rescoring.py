@@ -9,6 +9,7 @@ import pytest
 
 from namescreen.closeness import features, goods_words, kept, score
 from namescreen.closeness.features import segmentations_of
+from namescreen.closeness.said_abroad import language_read_in, reading_abroad
 from namescreen.closeness.sound import phoneme_codes_of
 from namescreen.closeness.vocabulary import (
     english_choices,
@@ -81,11 +82,13 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
     kept._names.clear()
     features.cache_clear()
     of_a_word = is_known, meant, has_senses, is_surname, said_in_english, english_choices, own_weight, phoneme_codes_of
-    for cached in of_a_word:
+    for cached in (*of_a_word, reading_abroad, language_read_in):
         cached.cache_clear()
     worked_out = read_words(words)
     said = {word: said_in_english(word) for word in words}
-    said_in_english.cache_clear()
+    abroad = {word: reading_abroad(word) for word in words}
+    for cached in (said_in_english, reading_abroad, language_read_in):
+        cached.cache_clear()
     said_so = {name: features(name).phoneme_codes for name in names}
     divisions = [segmentations_of(parse(name).words, segmentations) for name in names]
     index.keep(np.arange(len(index.names)))
@@ -94,6 +97,8 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
         assert found is not None
         assert found[:3] == (one.codes, one.weight, facts.english)
         assert said_in_english(word) == said[word]
-        assert found[3:] == (facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant, facts.is_said)
+        assert reading_abroad(word) == abroad[word]
+        flags = facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant, facts.is_said, facts.is_abroad
+        assert found[3:] == flags
     for name, ways in zip(names, divisions, strict=True):
         assert kept.kept_name(parse(name).words) == (ways, said_so[name])
