@@ -19,7 +19,8 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("BARRED", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL", "IDENTICAL_GOODS", "LEAST_CLOSE", "LIKELY_REFUSED"),
+    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL", "IDENTICAL_GOODS"),
+    *("LEAST_CLOSE", "LIKELY_REFUSED"),
     *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "PLAINLY_OTHER", "SAME_GOODS"),
     *("SOLD_TOGETHER", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "grave_findings", "is_close", "level_of"),
@@ -125,6 +126,10 @@ EVEN = STEPS[1][0]
 """The overall closeness at which marks for the same or close goods were held too alike as often as not
 (`closeness.calibration`: 0.50 of 1 at 0.505), and the least concern of a mark as close: what past cases say of it must
 not stand beside a milder word."""
+
+CLOSE_AS_A_WHOLE = 0.6
+"""Overall closeness from which a registered mark for identical goods is credited (`CREDITED`) though what both share is
+weak: above `EVEN`, which is about marks that are not. Ours, not fitted."""
 
 CREDITED = STEPS[1][0]
 """The least concern of a registered mark of the markets that the name takes over whole for identical goods, or that is

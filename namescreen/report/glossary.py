@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..policy import LIKELY_REFUSED, OTHER_GOODS, PLAINLY_DESCRIPTIVE, STEPS
+from ..policy import LIKELY_REFUSED, OTHER_GOODS, PLAINLY_DESCRIPTIVE, PLAINLY_OTHER, STEPS
 
 __all__ = ["GLOSSARY", "Term"]
 
@@ -27,18 +27,6 @@ _EUIPO = "EUIPO, Trade mark guidelines, part C, section 2"
 
 GLOSSARY = (
     Term(
-        "appearance, sound, meaning",
-        "The three ways in which two marks are compared. Each is a number from 0 to 1, 1 = identical to "
-        "the eye, to the ear, or in what it says.",
-        f"{_TMEP} 1207.01(b); {_EUIPO}, chapter 4",
-    ),
-    Term(
-        "class",
-        "One of 45 groups of goods and services, by number. Being in one class does not by itself make "
-        "goods similar, nor being in two make them different.",
-        "WIPO, Nice Classification; Nice Agreement, article 2",
-    ),
-    Term(
         "closeness",
         "How alike a name and a mark are, from 0 to 1, as this program computes it. It is not the chance "
         "of a conflict and not a legal opinion.",
@@ -51,26 +39,18 @@ GLOSSARY = (
         "fanciful (invented). A surname or a place (geographic) is refused on grounds of its own.",
         f"{_TMEP} 1209.01, 1210, 1211",
     ),
-    Term("domain label", "The part of a domain between two dots.", "IETF, RFC 1035, section 2.3"),
     Term(
         "goods relatedness",
         "How alike the goods of the name and of the mark are, from 0 to 1. It is shown beside closeness "
         "and never mixed into it.",
         f"{_TMEP} 1207.01(a); {_EUIPO}, chapter 2",
     ),
-    Term("handle", "The short name of an account on a service.", "common usage"),
     Term(
         "knockout",
         "A live mark identical or nearly identical to the name (appearance from 0.92 or sound from 0.95) for the "
         "same or closely related goods (from 0.55, or not compared): a reason to stop before paying for more "
         "searching.",
         "common usage among searchers",
-    ),
-    Term(
-        "likelihood of confusion",
-        "The legal question whether buyers would take the goods of two makers to come from one. This "
-        "report does not answer it.",
-        f"{_TMEP} 1207.01; {_EUIPO}, chapter 1",
     ),
     Term(
         LIKELY_REFUSED,
@@ -86,15 +66,11 @@ GLOSSARY = (
         "status as each office states it",
     ),
     Term(
-        "mark",
-        "A sign that tells one maker's goods from another's, registered or in use.",
-        "TRIPS Agreement, article 15",
-    ),
-    Term(
         "minor, look closer, serious",
         "How much attention a finding asks for; none is a legal finding. A mark goes by its concern, from 0 to 1: "
         "overall closeness, halved where the goods are unrelated and in proportion between; 1 for a knockout; "
-        f"halved again for a dead mark, and never serious for goods under {OTHER_GOODS:g}. "
+        f"halved again for a dead mark, and never serious for goods under {OTHER_GOODS:g}, nor more than minor "
+        f"under {PLAINLY_OTHER:g}. "
         f"{_STEPS}. A mark taken over, but for a house mark, praise or words that say little, counts by what is left. "
         f"A reading goes by its severity; a descriptive name is serious below a distinctiveness of "
         f"{PLAINLY_DESCRIPTIVE:g}, and else asks for a closer look.",
@@ -106,5 +82,4 @@ GLOSSARY = (
         "it may be taken: severity 0 (an ordinary word) to 3 (offends or repels).",
         "this program",
     ),
-    Term("register", "A list of marks: an office's, or one typed by hand.", "common usage"),
 )

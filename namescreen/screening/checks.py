@@ -14,7 +14,7 @@ from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
-from ..policy import EVEN, NEAR_IN_APPEARANCE, STEPS, Level, is_close, level_of, most_concern
+from ..policy import CLOSE_AS_A_WHOLE, EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
 from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
@@ -199,7 +199,7 @@ class Checks:
             if whole is not None
             else descriptive and closeness.overall >= EVEN and one_holds_the_other(name, mark)
         )
-        credited = credited or (not lapsed and mark.status == "live" and closeness.overall >= STEPS[0][0])
+        credited = credited or (not lapsed and mark.status == "live" and closeness.overall >= CLOSE_AS_A_WHOLE)
         rest, told = (0.0, "") if descriptive else closer_rest(name, mark, self.goods, whole, closeness.overall)
         closeness = _told_first(told, closeness)
         closeness = _told_first(ONLY_DESCRIPTION if descriptive else "", closeness)
