@@ -25,7 +25,7 @@ from namescreen.goods.classification import classes
 from namescreen.goods.words import base_form
 from namescreen.lexicon import kinds, lexicon
 from namescreen.lexicon.translation import listed_translations
-from namescreen.tables import table_bytes
+from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, parse
 
 _SERIES = re.compile(r"(\D*)(\d+)(\D*)\.\.(\D*)(\d+)\3")
@@ -93,8 +93,11 @@ def _parts(terms: dict[str, list[str]], wares: set[str]) -> Iterator[tuple[str, 
     """Each word that stands among several on labels, or is another form of one, with the wares of which it is said only
     so."""
     found: dict[str, dict[str, None]] = defaultdict(dict)
+    groups = open_table("goods_groups.tsv")
     for term, numbers in terms.items():
-        for word in term.split() if " " in term else _other_forms(term):
+        *before, last = term.split()
+        other = bool(before) and base_form(last) in groups  # a copper pan is of copper, what is sold beside it not
+        for word in ([last] if other else term.split()) if before else _other_forms(term):
             told = [one for one in numbers if one in wares and one not in terms.get(word, ())]
             if len(word) >= SHORTEST_PART and "function word" not in kinds(word):
                 found[f"+{word}"].update(dict.fromkeys(told))
